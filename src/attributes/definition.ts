@@ -1,0 +1,76 @@
+/**
+ * What can be recorded about a find. Attributes and vocabularies are data; everything that reads,
+ * compares or draws them works from these definitions alone, so that a study can add its own.
+ */
+
+/** The first three blocks are weighed in a dissimilarity; the other two describe and group. */
+export type Block = 'structure' | 'spacing' | 'fibre' | 'find' | 'context';
+
+/**
+ * - `ratio`, `interval`: numbers with a unit.
+ * - `ordinal`: grades in the order that `levels` gives, lowest first.
+ * - `nominal`: kinds; with a `vocabulary` they form a tree, without one every wording is its own kind.
+ * - `binary`: yes/no, where two noes are an agreement.
+ * - `presence`: yes/no, where joint absence says nothing.
+ * - `text`: identifiers and remarks; kept and shown, never compared.
+ */
+export type Scale = 'ratio' | 'interval' | 'ordinal' | 'nominal' | 'binary' | 'presence' | 'text';
+
+/** Languages in which headers and terms are recognised. */
+export type Language = 'en' | 'de' | 'fr' | 'it' | 'es' | 'da' | 'no' | 'la';
+
+export type Synonyms = Readonly<Partial<Record<Language, readonly string[]>>>;
+
+/** Bounds that flag a reading for a second look; they never exclude it. Same unit as the attribute. */
+export interface Plausible {
+  readonly usual?: readonly [low: number, high: number];
+  readonly limit?: readonly [low: number, high: number];
+}
+
+export interface AttributeDefinition {
+  /** camelCase, unique within a study. */
+  readonly id: string;
+  readonly label: string;
+  readonly block: Block;
+  readonly scale: Scale;
+  /** Canonical unit of the stored numbers: "mm", "per cm", "degree", "g", "year" … */
+  readonly unit?: string;
+  /** Id of the vocabulary whose terms this attribute takes. */
+  readonly vocabulary?: string;
+  /** Grades of an ordinal attribute, lowest first. */
+  readonly levels?: readonly string[];
+  readonly plausible?: Plausible;
+  /** Structure terms (with all their children) for which the attribute makes sense; absent = all. */
+  readonly appliesTo?: readonly string[];
+  /** `log`: ratios matter, so that 2 to 4 is as far as 20 to 40. */
+  readonly transform?: 'log';
+  readonly synonyms?: Synonyms;
+  /** How it is measured, in one sentence. */
+  readonly definition?: string;
+  /** Published source, or "common practice, no source". */
+  readonly source: string;
+}
+
+export interface Term {
+  /** camelCase, unique within its vocabulary. */
+  readonly id: string;
+  readonly label: string;
+  /** Id of the broader term; absent for a root. */
+  readonly parent?: string;
+  readonly definition?: string;
+  readonly synonyms?: Synonyms;
+  /** Published source, or "common practice, no source". */
+  readonly source: string;
+}
+
+export interface Vocabulary {
+  readonly id: string;
+  readonly label: string;
+  readonly terms: readonly Term[];
+}
+
+/** Everything a study knows how to record: the defaults of Thrum plus the study's own. */
+export interface Register {
+  readonly attributes: ReadonlyMap<string, AttributeDefinition>;
+  readonly vocabularies: ReadonlyMap<string, Vocabulary>;
+}

@@ -1,0 +1,33 @@
+/** Where in the reader's material something went wrong; every part that is known is given. */
+export interface Place {
+  readonly file?: string;
+  readonly row?: number;
+  readonly column?: string;
+  readonly path?: string;
+}
+
+/**
+ * A fault in what the reader brought, not in Thrum: shown as one sentence, never as a stack trace.
+ * `what` is wrong, `where` it stands, `mend` says what would put it right.
+ */
+export class InputError extends Error {
+  override readonly name = 'InputError';
+  constructor(
+    readonly what: string,
+    readonly where: Place,
+    readonly mend: string,
+  ) {
+    super(sentence(what, where, mend));
+  }
+}
+
+function sentence(what: string, where: Place, mend: string): string {
+  const place = [
+    where.file,
+    where.row === undefined ? undefined : `row ${where.row}`,
+    where.column === undefined ? undefined : `column "${where.column}"`,
+    where.path,
+  ].filter((part) => part !== undefined && part !== '');
+  const start = place.length > 0 ? `${place.join(', ')}: ` : '';
+  return `${start}${what}; ${mend}.`;
+}

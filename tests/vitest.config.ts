@@ -1,0 +1,13 @@
+import { defineConfig } from 'vitest/config';
+
+const root = new URL('..', import.meta.url).pathname;
+
+// biome-ignore lint/style/noDefaultExport: the runner reads its settings from the default export
+export default defineConfig({
+  root,
+  test: {
+    include: ['tests/**/*.test.ts'],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+  },
+});
