@@ -2,16 +2,14 @@ import type { z } from 'zod';
 import type { Register } from '../attributes/definition.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import type { Random } from '../numerics/random.ts';
+import type { Unavailable } from '../numerics/unavailable.ts';
 
 /**
  * The shape that every analysis shares: options in, findings out, and from the findings the figures
  * and the words. One folder an analysis: options.ts, compute.ts, figures.ts, words.ts.
  */
 
-/** Stands where a number cannot be computed; `why` is shown to the reader. */
-export interface Unavailable {
-  readonly why: string;
-}
+export type { Unavailable } from '../numerics/unavailable.ts';
 
 export type TableCell = number | string | boolean | null | Unavailable;
 
