@@ -1,0 +1,153 @@
+import type { Random } from '../../../src/numerics/random.ts';
+import type { Fragment } from './fragments.ts';
+import { type Catalogue, chosen, createTally } from './mess.ts';
+import { type Fibre, KINDS, type Kind, type Measure, type Mode } from './scenario.ts';
+import { csvBytes, written } from './text.ts';
+
+/** Tazzimbe Gallery and Ysketh Pans: Spanish, a title, two header rows, footnotes, a line of totals, a byte-order mark. */
+
+const GROUPS = [
+  '',
+  '',
+  '',
+  '',
+  '',
+  'Sistema 1',
+  '',
+  '',
+  '',
+  'Sistema 2',
+  '',
+  '',
+  'Filas',
+  '',
+  '',
+  '',
+  '',
+  '',
+  '',
+  '',
+];
+const HEADER = [
+  'N.º',
+  'Objeto',
+  'Yacimiento',
+  'Fase',
+  'Estructura',
+  'densidad (hilos/cm)',
+  'torsión',
+  'cabos',
+  'diámetro (mm)',
+  'densidad (hilos/cm)',
+  'torsión',
+  'diámetro (mm)',
+  'separación (mm)',
+  'inclinación',
+  'Malla (mm)',
+  'Fibra',
+  'Conservación',
+  'Largo (mm)',
+  'Ancho (mm)',
+  'Observaciones',
+];
+
+const STRUCTURE: Readonly<Partial<Record<Kind, string>>> = {
+  'close twining': 'cordado cerrado',
+  'balanced tabby': 'tafetán',
+  'weft-faced repp': 'reps',
+  'knotted netting': 'red anudada',
+};
+
+const FIBRE: Readonly<Partial<Record<Fibre, string>>> = {
+  rush: 'junco',
+  nettle: 'ortiga',
+  flax: 'lino',
+  wool: 'lana',
+  hemp: 'cáñamo',
+};
+
+const STATE: Readonly<Partial<Record<Mode, string>>> = { mineralised: 'mineralizado', salt: 'en sal' };
+
+export function spanishCatalogue(fragments: readonly Fragment[], random: Random): Catalogue {
+  const tally = createTally();
+  const circa = chosen(random, 'circa', fragments, 9, (f) => typeof f.measures.density1 === 'number');
+  const marked = chosen(random, 'note mark', fragments, 3, (f) => f.item.mode === 'mineralised');
+  const unsure = chosen(random, 'uncertain term', fragments, 6, (f) => f.fibre === 'wool');
+
+  const contrary = chosen(
+    random,
+    'contradicts its item',
+    fragments,
+    2,
+    (f) => f.id.endsWith('b') && f.item.kind === 'weft-faced repp',
+  );
+
+  const number = (fragment: Fragment, measure: Measure, digits: number): string => {
+    const value = fragment.measures[measure];
+    if (value === undefined) {
+      tally.add('not applicable');
+      return 'no procede';
+    }
+    if (value === null) {
+      tally.add('not observed');
+      return 's. d.';
+    }
+    const text = written(value, digits, ',');
+    if (measure === 'density1' && circa.has(fragment)) {
+      tally.add('circa');
+      return `aprox. ${text}`;
+    }
+    return text;
+  };
+
+  const rows = fragments.map((fragment) => {
+    const { kind, mode, site, phase, id } = fragment.item;
+    const truth = KINDS[kind];
+    const twined = kind.includes('twining');
+    if (fragment.vague) tally.add('broader term');
+    if (unsure.has(fragment)) tally.add('uncertain term');
+    if (marked.has(fragment)) tally.add('note mark');
+    if (contrary.has(fragment)) tally.add('contradicts its item');
+    return [
+      fragment.id,
+      id,
+      site.name,
+      phase === 'Middle' ? 'media' : 'tardía',
+      fragment.vague ? 'cordado' : contrary.has(fragment) ? 'tafetán' : STRUCTURE[kind]!,
+      number(fragment, 'density1', 0),
+      fragment.twist1 ?? 's. d.',
+      truth.ply1 === null ? 'no procede' : fragment.twist1 === null ? 's. d.' : truth.ply1,
+      number(fragment, 'diameter1', 1),
+      twined ? '' : number(fragment, 'density2', 0),
+      truth.twist2 === null ? 'no procede' : (fragment.twist2 ?? 's. d.'),
+      number(fragment, 'diameter2', 1),
+      number(fragment, 'rowSpacing', 1),
+      twined ? (fragment.slant ?? 's. d.') : 'no procede',
+      number(fragment, 'meshGauge', 0),
+      fragment.fibre === null
+        ? 'indeterminada'
+        : `${FIBRE[fragment.fibre]}${unsure.has(fragment) ? ' ?' : ''}`,
+      STATE[mode]!,
+      written(fragment.length, 0),
+      written(fragment.width, 0),
+      marked.has(fragment) ? 'medido sobre molde (*)' : '',
+    ];
+  });
+  const blank = () => HEADER.map(() => '');
+  const line = (text: string) => [text, ...HEADER.slice(1).map(() => '')];
+  const grid = [
+    line('Inventario de tejidos, costa de Othmarel (lugar inventado)'),
+    blank(),
+    GROUPS,
+    HEADER,
+    ...rows,
+    line(`Total: ${rows.length} fragmentos`),
+    blank(),
+    line('(*) La pieza no se desprendió del mineral; las medidas se tomaron sobre un molde.'),
+    line('s. d.: sin dato.'),
+  ];
+  for (const kind of ['title row', 'empty row', 'total row', 'empty row', 'footnote row', 'footnote row'])
+    tally.add(kind);
+  const bytes = csvBytes(grid, { delimiter: ';', encoding: 'utf-8-bom', lineEnd: '\r\n' });
+  return { file: 'tazzimbe-ysketh.csv', bytes, tally, fragments };
+}

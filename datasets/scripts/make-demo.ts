@@ -1,0 +1,116 @@
+/**
+ * Writes the invented demo: five untidy catalogues, the assemblage table, the truth behind them and the
+ * counts of every untidiness. Same seed, same bytes. Run from the project root:
+ * npx tsx datasets/scripts/make-demo.ts [folder]
+ */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { createRandom } from '../../src/numerics/random.ts';
+import { countsCatalogue } from './demo/counts.ts';
+import { type Fragment, makeWorld, type World } from './demo/fragments.ts';
+import { germanCatalogue } from './demo/german.ts';
+import { mergedCatalogue } from './demo/merged.ts';
+import type { Catalogue } from './demo/mess.ts';
+import { rangesCatalogue } from './demo/ranges.ts';
+import { MEASURES, PHASE_YEARS, type Phase, SITES } from './demo/scenario.ts';
+import { spanishCatalogue } from './demo/spanish.ts';
+import { csvBytes, type Grid } from './demo/text.ts';
+
+const SEED = 20;
+const folder = process.argv[2] ?? 'datasets/demo';
+
+const random = createRandom(SEED);
+const world = makeWorld(random.stream('world'));
+const of = (...prefixes: readonly string[]): Fragment[] =>
+  world.fragments.filter((fragment) => prefixes.includes(fragment.item.site.prefix));
+const catalogues = [
+  germanCatalogue(of('QU'), random.stream('german')),
+  countsCatalogue(of('UT'), random.stream('counts')),
+  rangesCatalogue(of('DL'), random.stream('ranges')),
+  mergedCatalogue(of('PW'), random.stream('merged')),
+  spanishCatalogue(of('TZ', 'YS'), random.stream('spanish')),
+];
+
+mkdirSync(folder, { recursive: true });
+for (const { file, bytes } of catalogues) writeFileSync(join(folder, file), bytes);
+writePlain('assemblages.csv', assemblages());
+writePlain('truth.csv', truth(world, catalogues));
+const mess = {
+  about: 'How often each untidiness was put into each catalogue; written by datasets/scripts/make-demo.ts.',
+  seed: SEED,
+  fragments: world.fragments.length,
+  items: world.items.length,
+  lost: world.lost,
+  catalogues: Object.fromEntries(
+    catalogues.map(({ file, fragments, tally }) => [file, { fragments: fragments.length, ...tally.counts }]),
+  ),
+};
+writeFileSync(join(folder, 'mess.json'), `${JSON.stringify(mess, null, 2)}\n`);
+
+function writePlain(file: string, grid: Grid): void {
+  writeFileSync(join(folder, file), csvBytes(grid, { delimiter: ',', encoding: 'utf-8', lineEnd: '\n' }));
+}
+
+function assemblages(): Grid {
+  const row = (site: (typeof SITES)[number], phase: Phase) => [
+    site.name,
+    site.region,
+    phase,
+    ...PHASE_YEARS[phase],
+    String(site.grid[0]),
+    String(site.grid[1]),
+    site.recovery,
+    site.modes.map(([mode]) => mode).join(' and '),
+  ];
+  const header = [
+    'site',
+    'region',
+    'phase',
+    'from',
+    'to',
+    'grid east (km)',
+    'grid north (km)',
+    'recovery',
+    'setting',
+  ];
+  const rows = SITES.flatMap((site) => {
+    const phases = [...new Set(site.made.map((made) => made.phase))];
+    return phases.map((phase) => row(site, phase));
+  });
+  // Surveyed, but nothing of cloth was found: an assemblage without fragments.
+  const terraces = SITES.find((site) => site.prefix === 'UT')!;
+  return [header, ...rows, row(terraces, 'Early')];
+}
+
+function truth(of: World, written: readonly Catalogue[]): Grid {
+  const header = [
+    'fragment',
+    'item',
+    'file',
+    'site',
+    'phase',
+    'tradition',
+    'kind',
+    'preservation',
+    'fibre',
+    ...MEASURES,
+  ];
+  const file = new Map(
+    written.flatMap((each) => each.fragments.map((fragment) => [fragment, each.file] as const)),
+  );
+  const rows = of.fragments.map((fragment) => {
+    const { item } = fragment;
+    const measures = MEASURES.map((measure) => item.measures[measure]?.toFixed(3) ?? '');
+    const known = [
+      item.id,
+      file.get(fragment)!,
+      item.site.name,
+      item.phase,
+      item.tradition,
+      item.kind,
+      item.mode,
+    ];
+    return [fragment.id, ...known, item.fibre, ...measures];
+  });
+  return [header, ...rows];
+}
