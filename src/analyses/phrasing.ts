@@ -1,0 +1,34 @@
+/** How numbers and lists are put into sentences, the same in every analysis. */
+
+/**
+ * A number as a reader would print it: three significant digits unless more are asked for, whole
+ * numbers in full, no exponent between 0.0001 and a million, a true minus sign.
+ */
+export function printNumber(value: number, digits = 3): string {
+  if (value === Infinity) return 'without upper bound';
+  if (value === -Infinity) return 'without lower bound';
+  const rounded = Number(value.toPrecision(digits));
+  const whole = Math.abs(value) >= 10 ** digits ? Math.round(value) : rounded;
+  return String(whole === 0 ? 0 : whole).replace('-', '\u2212');
+}
+
+/** "12.3 mm"; the number alone where there is no unit. */
+export function printQuantity(value: number, unit: string, digits = 3): string {
+  return unit === '' ? printNumber(value, digits) : `${printNumber(value, digits)} ${unit}`;
+}
+
+/** A p value with two digits and a floor of 0.001. */
+export function printP(p: number): string {
+  return p < 0.001 ? 'p < 0.001' : `p = ${printNumber(p, 2)}`;
+}
+
+/** "a, b and c". */
+export function printList(parts: readonly string[]): string {
+  if (parts.length < 2) return parts.join('');
+  return `${parts.slice(0, -1).join(', ')} and ${parts[parts.length - 1]}`;
+}
+
+/** "1 item", "3 items". */
+export function printCount(count: number, noun: string, plural = `${noun}s`): string {
+  return `${count} ${count === 1 ? noun : plural}`;
+}

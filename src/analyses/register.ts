@@ -1,0 +1,34 @@
+import { z } from 'zod';
+import type { Analysis, AnalysisInput, Figure, Findings, Words } from './contract.ts';
+import { summary } from './summary/index.ts';
+
+/** An analysis as a study sees it: what may be asked, and one step from options to the answer. */
+export interface RegisteredAnalysis {
+  readonly kind: string;
+  readonly question: string;
+  readonly options: z.ZodObject;
+  readonly run: (input: AnalysisInput, options: unknown) => Answer;
+}
+
+export interface Answer {
+  readonly found: Findings;
+  readonly figures: Readonly<Record<string, Figure>>;
+  readonly words: Words;
+}
+
+/** Every analysis that a study can name, by its kind. A new one is a folder and a line here. */
+export const ANALYSES: readonly RegisteredAnalysis[] = [registered(summary)];
+
+function registered<Options, Found extends Findings>(analysis: Analysis<Options, Found>): RegisteredAnalysis {
+  const { kind, question, options } = analysis;
+  if (!(options instanceof z.ZodObject)) throw new Error(`the options of "${kind}" must be one zod object`);
+  return {
+    kind,
+    question,
+    options,
+    run: (input, given) => {
+      const found = analysis.compute(input, analysis.options.parse(given));
+      return { found, figures: analysis.figures(found), words: analysis.words(found) };
+    },
+  };
+}

@@ -1,0 +1,198 @@
+import { InputError } from '../../errors.ts';
+import { groupRows, termLabel } from '../../fragments/groups.ts';
+import { requireColumn } from '../../fragments/require-column.ts';
+import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
+import { wilsonLimits } from '../../numerics/wilson.ts';
+import type { AnalysisInput, Findings, ResultColumn, ResultTable, TableCell } from '../contract.ts';
+import { COUNT_COLUMNS, countBehind, countCells, hasValue } from './count.ts';
+import { describeNumbers, isOpenEnded, numberColumns, pointOf } from './describe-numbers.ts';
+import type { SummaryOptions } from './options.ts';
+
+/** One group of records, with its values of one numeric attribute; what the figures draw. */
+export interface NumberGroup {
+  readonly attribute: string;
+  readonly label: string;
+  readonly unit: string;
+  /** Whether ratios matter, so that a logarithmic axis fits. */
+  readonly logarithmic: boolean;
+  /** Labels of the group, one a grouping attribute; empty for all records together. */
+  readonly group: readonly string[];
+  readonly points: readonly { readonly id: string; readonly value: number; readonly openEnded: boolean }[];
+  readonly missing: number;
+}
+
+/** One group of records, with its counts of one attribute of kinds. */
+export interface TermGroup {
+  readonly attribute: string;
+  readonly label: string;
+  readonly group: readonly string[];
+  readonly counts: readonly { readonly term: string; readonly count: number }[];
+  readonly n: number;
+  readonly missing: number;
+}
+
+export interface SummaryFound extends Findings {
+  readonly unit: 'fragment' | 'item';
+  /** Labels of the grouping attributes. */
+  readonly by: readonly string[];
+  readonly numbers: readonly NumberGroup[];
+  readonly terms: readonly TermGroup[];
+}
+
+interface Part {
+  readonly labels: readonly string[];
+  readonly rows: readonly number[];
+}
+
+/** Stands for the line that takes all groups together. */
+export const ALL = 'all';
+
+/**
+ * What is there, and how much of it? Numbers by centre, spread and the bounds that interval readings
+ * allow; kinds by counts and shares with score limits; each by none, one or two groupings, gaps
+ * counted by their reason. Records without a value of a grouping attribute are set aside and counted.
+ *
+ * @throws InputError for an attribute that no source records, that is free text, or that cannot group.
+ */
+export function computeSummary(input: AnalysisInput, options: SummaryOptions): SummaryFound {
+  const { records, register } = input;
+  const grouping = groupRows(records, options.by, register);
+  const parts: Part[] = grouping.groups.map(({ labels, rows }) => ({ labels, rows }));
+  const used = parts.flatMap((part) => part.rows).sort((a, b) => a - b);
+  if (parts.length > 1) parts.push({ labels: options.by.map(() => ALL), rows: used });
+  const columns = options.of.map((id) => describable(requireColumn(records, id, register), id));
+  const numeric = columns.filter((column) => column.kind === 'numeric');
+  const kinds = columns.filter((column) => column.kind === 'term');
+  const heads = options.by.map((id) => ({ id, label: register.attributes.get(id)?.label ?? id }));
+  return {
+    unit: input.unit,
+    by: heads.map((head) => head.label),
+    n: {
+      ...countBehind(input, used),
+      setAside: grouping.ungrouped.map(({ attribute, rows }) => ({
+        reason: `${register.attributes.get(attribute)?.label ?? attribute} not recorded`,
+        fragments: countBehind(input, rows).fragments,
+      })),
+    },
+    tables: {
+      ...(numeric.length === 0 ? {} : { numbers: numbersTable(input, numeric, parts, heads) }),
+      ...(kinds.length === 0 ? {} : { kinds: kindsTable(input, kinds, parts, heads, options.confidence) }),
+    },
+    numbers: numeric.flatMap((column) => parts.map((part) => numberGroup(records, column, part))),
+    terms: kinds.flatMap((column) => parts.map((part) => termGroup(input, column, part))),
+  };
+}
+
+function describable(column: Column, id: string): NumericColumn | TermColumn {
+  if (column.kind !== 'text') return column;
+  throw new InputError(
+    `"${column.attribute.label}" (${id}) is free text, which has no summary`,
+    {},
+    'name attributes that are numbers, grades or kinds',
+  );
+}
+
+function numbersTable(
+  input: AnalysisInput,
+  columns: readonly NumericColumn[],
+  parts: readonly Part[],
+  heads: readonly ResultColumn[],
+): ResultTable {
+  return {
+    title: 'Numbers',
+    columns: [
+      { id: 'attribute', label: 'attribute' },
+      { id: 'unit', label: 'unit' },
+      ...heads,
+      ...COUNT_COLUMNS,
+      ...numberColumns(),
+    ],
+    rows: columns.flatMap((column) =>
+      parts.map(({ labels, rows }) => [
+        column.attribute.label,
+        column.attribute.unit ?? '',
+        ...labels,
+        ...countCells(input, column, rows),
+        ...describeNumbers(
+          column,
+          rows.filter((row) => hasValue(column, row)),
+        ),
+      ]),
+    ),
+    note:
+      'Quartiles are type 7 (Hyndman & Fan 1996). "At least" and "at most" are the bounds that interval, ' +
+      'approximate and open-ended readings allow; a point value takes the middle of an interval.',
+  };
+}
+
+function kindsTable(
+  input: AnalysisInput,
+  columns: readonly TermColumn[],
+  parts: readonly Part[],
+  heads: readonly ResultColumn[],
+  confidence: number,
+): ResultTable {
+  return {
+    title: 'Kinds',
+    columns: [
+      { id: 'attribute', label: 'attribute' },
+      ...heads,
+      { id: 'term', label: 'kind' },
+      { id: 'count', label: 'count' },
+      { id: 'share', label: 'share' },
+      { id: 'low', label: 'share at least' },
+      { id: 'high', label: 'share at most' },
+      ...COUNT_COLUMNS,
+    ],
+    rows: columns.flatMap((column) => parts.flatMap((part) => kindLines(input, column, part, confidence))),
+    note:
+      'Shares are of the records with a value (n); their limits are score limits (Wilson 1927) at ' +
+      `${Number((confidence * 100).toPrecision(6))} %.`,
+  };
+}
+
+function kindLines(input: AnalysisInput, column: TermColumn, part: Part, confidence: number): TableCell[][] {
+  const { counts, n } = termGroup(input, column, part);
+  const shared = countCells(input, column, part.rows);
+  return counts.map(({ term, count }) => {
+    const limits = wilsonLimits(count, n, confidence);
+    const ends = 'why' in limits ? [limits, limits] : [limits.low, limits.high];
+    return [column.attribute.label, ...part.labels, term, count, count / n, ...ends, ...shared];
+  });
+}
+
+function numberGroup(records: FragmentTable, column: NumericColumn, part: Part): NumberGroup {
+  const filled = part.rows.filter((row) => hasValue(column, row));
+  return {
+    attribute: column.attribute.id,
+    label: column.attribute.label,
+    unit: column.attribute.unit ?? '',
+    logarithmic: column.attribute.transform === 'log',
+    group: part.labels,
+    points: filled.map((row) => ({
+      id: records.id[row],
+      value: pointOf(column, row),
+      openEnded: isOpenEnded(column, row),
+    })),
+    missing: part.rows.length - filled.length,
+  };
+}
+
+function termGroup(input: AnalysisInput, column: TermColumn, part: Part): TermGroup {
+  const tally = new Int32Array(column.levels.length);
+  const filled = part.rows.filter((row) => hasValue(column, row));
+  for (const row of filled) tally[column.codes[row]]++;
+  return {
+    attribute: column.attribute.id,
+    label: column.attribute.label,
+    group: part.labels,
+    counts: column.levels
+      .map((level, code) => ({
+        term: termLabel(column.attribute, level, input.register),
+        count: tally[code],
+      }))
+      .filter(({ count }) => count > 0),
+    n: filled.length,
+    missing: part.rows.length - filled.length,
+  };
+}

@@ -1,0 +1,66 @@
+import { CELL_STATES } from '../../cells/reading.ts';
+import type { NumericColumn, TermColumn } from '../../fragments/table.ts';
+import type { AnalysisInput, ResultColumn, TableCell } from '../contract.ts';
+
+const NOT_APPLICABLE = CELL_STATES.indexOf('not-applicable');
+const ABSENT = CELL_STATES.indexOf('absent');
+
+/** Columns that say how many records a line rests on, in the order of `countCells`. */
+export const COUNT_COLUMNS: readonly ResultColumn[] = [
+  { id: 'n', label: 'n' },
+  { id: 'fragments', label: 'fragments' },
+  { id: 'items', label: 'items' },
+  { id: 'missing', label: 'missing' },
+  { id: 'notObserved', label: 'not observed' },
+  { id: 'notApplicable', label: 'not applicable' },
+  { id: 'absent', label: 'absent' },
+];
+
+/** True when the row holds a number or a term; every kind of nothing is a gap. */
+export function hasValue(column: NumericColumn | TermColumn, row: number): boolean {
+  return column.kind === 'numeric' ? !Number.isNaN(column.low[row]) : column.codes[row] >= 0;
+}
+
+/** n, fragments, items, missing and its three reasons, for the rows of one group. */
+export function countCells(
+  input: AnalysisInput,
+  column: NumericColumn | TermColumn,
+  rows: readonly number[],
+): TableCell[] {
+  const filled = rows.filter((row) => hasValue(column, row));
+  const gaps = rows.filter((row) => !hasValue(column, row));
+  const inState = (code: number) => gaps.filter((row) => column.state[row] === code).length;
+  const counts = countBehind(input, filled, column.attribute.id);
+  const absent = inState(ABSENT);
+  const notApplicable = inState(NOT_APPLICABLE);
+  return [
+    filled.length,
+    counts.fragments,
+    counts.items,
+    gaps.length,
+    gaps.length - absent - notApplicable,
+    notApplicable,
+    absent,
+  ];
+}
+
+/**
+ * How many fragments and original objects stand behind these records; with an attribute, only the
+ * fragments that hold a value of it.
+ */
+export function countBehind(
+  input: AnalysisInput,
+  rows: readonly number[],
+  attribute?: string,
+): { fragments: number; items: number } {
+  const items = new Set(rows.map((row) => input.records.item[row]));
+  if (input.unit === 'fragment') return { fragments: rows.length, items: items.size };
+  const column = attribute === undefined ? undefined : input.fragments.columns.get(attribute);
+  let fragments = 0;
+  for (let row = 0; row < input.fragments.rows; row++) {
+    if (!items.has(input.fragments.item[row])) continue;
+    if (column !== undefined && column.kind !== 'text' && !hasValue(column, row)) continue;
+    fragments++;
+  }
+  return { fragments, items: items.size };
+}

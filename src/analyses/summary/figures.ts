@@ -1,0 +1,128 @@
+import type { Figure } from '../contract.ts';
+import {
+  assignStyles,
+  axis,
+  escapeText,
+  figureLayout,
+  GROUND,
+  kindMarker,
+  kindStyle,
+} from '../figure-style.ts';
+import { printCount } from '../phrasing.ts';
+import { ALL, type NumberGroup, type SummaryFound, type TermGroup } from './compute.ts';
+
+/** Boxes say something from this many values on; below, the points stand alone. */
+const FEWEST_FOR_BOX = 5;
+
+/** A strip of points with boxes for each number, stacked shares for each attribute of kinds. */
+export function summaryFigures(found: SummaryFound): Readonly<Record<string, Figure>> {
+  const figures: Record<string, Figure> = {};
+  for (const groups of byAttribute(found.numbers)) figures[groups[0].attribute] = numberFigure(found, groups);
+  for (const groups of byAttribute(found.terms)) figures[groups[0].attribute] = kindFigure(found, groups);
+  return figures;
+}
+
+/** Groups of one attribute together, the line of all groups left out where it only repeats them. */
+function byAttribute<Group extends NumberGroup | TermGroup>(groups: readonly Group[]): Group[][] {
+  const lists = new Map<string, Group[]>();
+  for (const group of groups) {
+    if (group.group.length > 0 && group.group.every((label) => label === ALL)) continue;
+    lists.set(group.attribute, [...(lists.get(group.attribute) ?? []), group]);
+  }
+  return [...lists.values()];
+}
+
+function groupName(found: SummaryFound, group: readonly string[]): string {
+  return group.length === 0 ? `all ${found.unit}s` : group.join(', ');
+}
+
+function numberFigure(found: SummaryFound, groups: readonly NumberGroup[]): Figure {
+  const { label, unit, logarithmic } = groups[0];
+  const styles = assignStyles(groups.map((group) => group.group[0] ?? found.unit));
+  const traces = groups.map((group, place) => {
+    const style = styles.get(group.group[0] ?? found.unit) ?? kindStyle(0);
+    const name = `${groupName(found, group.group)} (${group.points.length})`;
+    const boxed = group.points.length >= FEWEST_FOR_BOX;
+    return {
+      type: 'box',
+      name: escapeText(name),
+      x: group.points.map((point) => point.value),
+      y: group.points.map(() => escapeText(name)),
+      text: group.points.map((point) => escapeText(point.openEnded ? `${point.id} (open-ended)` : point.id)),
+      orientation: 'h',
+      quartilemethod: 'linear',
+      boxpoints: 'all',
+      pointpos: 0,
+      jitter: 0.5,
+      marker: kindMarker(style, 6),
+      line: { color: boxed ? GROUND.ink : 'rgba(0,0,0,0)', width: 1 },
+      fillcolor: 'rgba(0,0,0,0)',
+      hovertemplate: '%{text}: %{x}<extra></extra>',
+      showlegend: false,
+      zorder: groups.length - place,
+    };
+  });
+  const positive = groups.every((group) => group.points.every((point) => point.value > 0));
+  const n = groups.reduce((total, group) => total + group.points.length, 0);
+  const missing = groups.reduce((total, group) => total + group.missing, 0);
+  return {
+    data: traces,
+    layout: figureLayout({
+      x: axis(unit === '' ? label : `${label} (${unit})`, logarithmic && positive ? { type: 'log' } : {}),
+      y: axis(found.by.join(', '), { autorange: 'reversed', type: 'category' }),
+      height: 120 + 34 * groups.length,
+    }),
+    caption:
+      `${label}${found.by.length > 0 ? ` by ${found.by.join(' and ')}` : ''}: one symbol ` +
+      `${found.unit === 'item' ? 'an item' : 'a fragment'}, ${n} shown, ${missing} without a value. ` +
+      `Boxes from ${FEWEST_FOR_BOX} values on: median and quartiles (type 7). Interval readings stand at ` +
+      'their middle, open-ended ones at their known end' +
+      `${logarithmic && positive ? '; logarithmic axis' : ''}.`,
+  };
+}
+
+function kindFigure(found: SummaryFound, groups: readonly TermGroup[]): Figure {
+  const total = new Map<string, number>();
+  for (const group of groups) {
+    for (const { term, count } of group.counts) total.set(term, (total.get(term) ?? 0) + count);
+  }
+  const terms = [...total.keys()];
+  const styles = assignStyles([...terms].sort((a, b) => (total.get(b) ?? 0) - (total.get(a) ?? 0)));
+  const names = groups.map((group) => escapeText(`${groupName(found, group.group)} (${group.n})`));
+  const traces = terms.map((term) => {
+    const style = styles.get(term) ?? kindStyle(0);
+    const counts = groups.map((group) => group.counts.find((entry) => entry.term === term)?.count ?? 0);
+    return {
+      type: 'bar',
+      orientation: 'h',
+      name: escapeText(term),
+      x: counts.map((count, place) => (groups[place].n === 0 ? 0 : (100 * count) / groups[place].n)),
+      y: names,
+      text: counts.map((count) => (count === 0 ? '' : String(count))),
+      textposition: 'inside',
+      insidetextanchor: 'middle',
+      marker: {
+        color: style.colour,
+        pattern: { shape: style.pattern, fgcolor: GROUND.sheet, size: 6 },
+        line: { color: GROUND.ink, width: 0.5 },
+      },
+      hovertemplate: `${escapeText(term)}: %{text} (%{x:.0f} %)<extra>%{y}</extra>`,
+    };
+  });
+  const n = groups.reduce((sum, group) => sum + group.n, 0);
+  const missing = groups.reduce((sum, group) => sum + group.missing, 0);
+  return {
+    data: traces,
+    layout: figureLayout({
+      x: axis(`share of ${found.unit}s (%)`, { range: [0, 100] }),
+      y: axis(found.by.join(', '), { autorange: 'reversed', type: 'category' }),
+      legend: groups[0].label,
+      height: 150 + 30 * groups.length,
+      more: { barmode: 'stack', bargap: 0.35 },
+    }),
+    caption:
+      `${groups[0].label}${found.by.length > 0 ? ` by ${found.by.join(' and ')}` : ''}: shares of the ` +
+      `${printCount(n, found.unit)} with a value, ${missing} without one left out; numbers in the bars ` +
+      'and in brackets are counts.',
+  };
+}
