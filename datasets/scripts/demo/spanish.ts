@@ -6,28 +6,15 @@ import { csvBytes, written } from './text.ts';
 
 /** Tazzimbe Gallery and Ysketh Pans: Spanish, a title, two header rows, footnotes, a line of totals, a byte-order mark. */
 
-const GROUPS = [
-  '',
-  '',
-  '',
-  '',
-  '',
-  'Sistema 1',
-  '',
-  '',
-  '',
-  'Sistema 2',
-  '',
-  '',
-  'Filas',
-  '',
-  '',
-  '',
-  '',
-  '',
-  '',
-  '',
-];
+/** Only the first cell of a group of columns is filled, as merged cells are exported. */
+const GROUPS: Readonly<Record<number, string>> = {
+  0: 'Pieza',
+  5: 'Sistema 1',
+  9: 'Sistema 2',
+  12: 'Filas',
+  14: 'General',
+};
+
 const HEADER = [
   'N.º',
   'Objeto',
@@ -138,7 +125,7 @@ export function spanishCatalogue(fragments: readonly Fragment[], random: Random)
   const grid = [
     line('Inventario de tejidos, costa de Othmarel (lugar inventado)'),
     blank(),
-    GROUPS,
+    HEADER.map((_, i) => GROUPS[i] ?? ''),
     HEADER,
     ...rows,
     line(`Total: ${rows.length} fragmentos`),
