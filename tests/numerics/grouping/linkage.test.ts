@@ -1,0 +1,181 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Condensed } from '../../../src/numerics/condensed.ts';
+import { LINKAGES, type Linkage, linkage } from '../../../src/numerics/grouping/linkage.ts';
+import { chainMerges } from '../../../src/numerics/grouping/nearest-neighbour-chain.ts';
+import {
+  agglomerativeCoefficient,
+  copheneticCorrelation,
+  copheneticDissimilarities,
+  cutTree,
+  leafOrder,
+} from '../../../src/numerics/grouping/tree.ts';
+import { reference } from '../../references/reference.ts';
+import { euclidean, relativeError, renumbered } from './helpers.ts';
+
+interface ScipyTree {
+  merges: [number, number, number, number][];
+  correlation: number;
+  cuts?: Record<string, number[]>;
+}
+interface Scipy {
+  free: { points: number[][]; trees: Record<string, ScipyTree> };
+  tied: { points: number[][]; trees: Record<string, ScipyTree> };
+}
+interface RTree {
+  heights: number[];
+  cophenetic?: number[];
+  correlation?: number;
+  cuts?: { k: number; membership: number[] }[];
+}
+interface RSet {
+  points: number[][];
+  trees: Record<string, RTree>;
+  agglomerativeCoefficient?: Record<string, number>;
+}
+
+const scipy = reference<Scipy>('grouping-python');
+const r = reference<{
+  sets: Record<string, RSet>;
+  random: RSet;
+  flower: { dissimilarity: number[]; n: number; trees: Record<string, RTree> };
+}>('grouping-r');
+const scipyName = (method: Linkage) => (method === 'mcquitty' ? 'weighted' : method);
+const methods = LINKAGES.filter((method) => method !== 'ward-squared');
+
+describe('linkage', () => {
+  it.each(methods)('%s gives the merges, heights and sizes of scipy where nothing ties', (method) => {
+    const tree = linkage(euclidean(scipy.free.points), method);
+    const expected = scipy.free.trees[scipyName(method)].merges;
+    expect([...tree.first]).toEqual(expected.map((merge) => merge[0]));
+    expect([...tree.second]).toEqual(expected.map((merge) => merge[1]));
+    expect([...tree.size]).toEqual(expected.map((merge) => merge[3]));
+    expect(
+      relativeError(
+        tree.height,
+        expected.map((merge) => merge[2]),
+      ),
+    ).toBeLessThan(1e-9);
+  });
+
+  it.each(['single', 'complete', 'average', 'mcquitty', 'ward'] as const)(
+    '%s breaks ties as scipy does',
+    (method) => {
+      const tree = linkage(euclidean(scipy.tied.points), method);
+      const expected = scipy.tied.trees[scipyName(method)].merges;
+      expect([...tree.first]).toEqual(expected.map((merge) => merge[0]));
+      expect([...tree.second]).toEqual(expected.map((merge) => merge[1]));
+      expect(
+        relativeError(
+          tree.height,
+          expected.map((merge) => merge[2]),
+        ),
+      ).toBeLessThan(1e-9);
+    },
+  );
+
+  const rMethods: [name: string, method: Linkage, squared: boolean, root: boolean][] = [
+    ['single', 'single', false, false],
+    ['complete', 'complete', false, false],
+    ['average', 'average', false, false],
+    ['mcquitty', 'mcquitty', false, false],
+    ['wardD2', 'ward', false, false],
+    ['wardD', 'ward-squared', false, false],
+    ['wardDofSquared', 'ward-squared', true, false],
+    ['centroidOfSquared', 'centroid', false, true],
+    ['medianOfSquared', 'median', false, true],
+  ];
+  it.each(rMethods)(
+    '%s of R hclust: heights, cophenetic correlation and cuts',
+    (name, method, squared, root) => {
+      for (const set of [r.random, r.sets.agriculture]) {
+        const plain = euclidean(set.points);
+        const matrix = squared ? squares(plain) : plain;
+        const tree = linkage(matrix, method);
+        const expected = set.trees[name];
+        const heights = root ? [...tree.height].map((h) => h * h) : tree.height;
+        expect(relativeError(heights, expected.heights)).toBeLessThan(1e-9);
+        if (expected.cophenetic === undefined) continue;
+        expect(relativeError(copheneticDissimilarities(tree).values, expected.cophenetic)).toBeLessThan(1e-9);
+        for (const cut of expected.cuts ?? []) {
+          expect(renumbered(cutTree(tree, cut.k))).toEqual(cut.membership);
+        }
+        if (!squared) {
+          expect(copheneticCorrelation(matrix, tree)).toBeCloseTo(expected.correlation as number, 9);
+        }
+      }
+    },
+  );
+
+  it.each(['single', 'complete', 'average', 'mcquitty', 'ward'] as const)(
+    '%s gives the heights of R hclust on ruspini, iris and USArrests',
+    (method) => {
+      for (const name of ['ruspini', 'iris', 'usarrests']) {
+        const expected = r.sets[name].trees[method === 'ward' ? 'wardD2' : method];
+        const tree = linkage(euclidean(r.sets[name].points), method);
+        expect(relativeError(tree.height, expected.heights)).toBeLessThan(1e-9);
+      }
+    },
+  );
+
+  it('gives the agglomerative coefficients of R agnes', () => {
+    for (const name of ['ruspini', 'agriculture', 'usarrests']) {
+      const { points, agglomerativeCoefficient: expected } = r.sets[name];
+      for (const method of ['single', 'complete', 'average', 'ward'] as const) {
+        const tree = linkage(euclidean(points), method);
+        expect(agglomerativeCoefficient(tree)).toBeCloseTo(expected?.[method] as number, 9);
+      }
+    }
+  });
+
+  it('gives the heights of R hclust on the mixed flower data', () => {
+    const matrix = { n: r.flower.n, values: Float64Array.from(r.flower.dissimilarity) };
+    for (const method of ['average', 'complete'] as const) {
+      expect(relativeError(linkage(matrix, method).height, r.flower.trees[method].heights)).toBeLessThan(
+        1e-9,
+      );
+    }
+  });
+
+  it('leaves its input unchanged and takes one record or two', () => {
+    const matrix = euclidean(scipy.free.points);
+    const before = matrix.values.slice();
+    for (const method of LINKAGES) linkage(matrix, method);
+    expect(matrix.values).toEqual(before);
+    expect(linkage(euclidean([[1]]), 'average').height).toHaveLength(0);
+    expect([...leafOrder(linkage(euclidean([[1]]), 'average'))]).toEqual([0]);
+    expect([...linkage(euclidean([[1], [4]]), 'ward').height]).toEqual([3]);
+  });
+
+  it('draws without crossings: every cluster lies in one piece of the leaf order', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 0, max: 20 }), { minLength: 2, maxLength: 20 }), (xs) => {
+        const tree = linkage(euclidean(xs.map((x) => [x])), 'average');
+        const order = leafOrder(tree);
+        expect([...order].sort((a, b) => a - b)).toEqual(xs.map((_, i) => i));
+        for (let k = 1; k <= tree.n; k++) {
+          const groups = cutTree(tree, k);
+          expect(new Set(groups).size).toBe(k);
+          const changes = [...order].filter((row, t) => t > 0 && groups[row] !== groups[order[t - 1]]).length;
+          expect(changes).toBe(k - 1);
+        }
+      }),
+      { numRuns: 60, seed: 2 },
+    );
+  });
+
+  it('finds the same merges in a square and in the triangle alone', () => {
+    const matrix = euclidean(scipy.tied.points);
+    const average = (dx: number, dy: number, _: number, nx: number, ny: number) =>
+      (nx * dx + ny * dy) / (nx + ny);
+    expect(chainMerges(matrix, average, 0)).toEqual(chainMerges(matrix, average));
+  });
+
+  it('refuses unknown pairs', () => {
+    expect(() => linkage({ n: 3, values: Float64Array.of(1, Number.NaN, 2) }, 'average')).toThrow(/known/);
+  });
+});
+
+function squares(matrix: Condensed): Condensed {
+  return { n: matrix.n, values: matrix.values.map((value) => value * value) };
+}
