@@ -1,3 +1,7 @@
+import { type Condensed, pairCount } from './condensed.ts';
+import { compareRun, createRun } from './dissimilarity-kernel.ts';
+import { type PreparedComparison, prepareComparison } from './dissimilarity-prepare.ts';
+
 /**
  * What a comparison of records is made of. Everything here is plain arrays: the caller has already
  * scaled, taken logarithms, ranked grades and laid out the distances between kinds.
@@ -51,4 +55,93 @@ export interface DissimilaritySpec {
   readonly intervals: IntervalRule;
   /** Share (0 to 1) of the total weight that both records must have; a pair below it is unknown. */
   readonly minimumOverlap: number;
+}
+
+/**
+ * One value of one record: the ends of a quantity (NaN when unknown), or the code of a kind or
+ * presence (-1 when unknown). The part that does not apply to the variable is ignored.
+ */
+export interface RecordValue {
+  readonly low: number;
+  readonly high: number;
+  readonly code: number;
+}
+
+/** A quantity of a record. */
+export function quantityValue(low: number, high: number = low): RecordValue {
+  return { low, high, code: 0 };
+}
+
+/** A kind, grade or presence of a record; -1 for unknown. */
+export function codeValue(code: number): RecordValue {
+  return { low: 0, high: 0, code };
+}
+
+/** The value that record i has for this variable. */
+export function valueAt(variable: Variable, i: number): RecordValue {
+  if (variable.kind === 'quantity') return quantityValue(variable.low[i], variable.high[i]);
+  return codeValue(variable.codes[i]);
+}
+
+/**
+ * How unlike any two records are: the general coefficient of Gower 1971, Biometrics 27:857, as a
+ * distance (1 - similarity).
+ *
+ * Per variable, two records are |difference| / range apart (quantity), `between` apart (kinds), or 0
+ * or 1 apart (presence, pairs without the trait not compared). In `plain` mode the dissimilarity is the
+ * weighted mean over the variables that both records have. In `blocks` mode that mean is taken
+ * within each block first, and then over the blocks that have anything to compare, by block weight: so
+ * that eight measurements of spacing do not outvote one structure.
+ *
+ * @returns 0 to 1 for the records that the ranges were taken from; NaN where nothing can be compared or
+ * less than `minimumOverlap` of the weight. A gap is never filled in.
+ * @param into memory of the right length to write to, so that repeated runs need no new memory.
+ * @throws RangeError when variables differ in length or an interval is open-ended.
+ */
+export function dissimilarities(spec: DissimilaritySpec, into?: Float64Array): Condensed {
+  const prepared = prepareComparison(spec);
+  const { n } = prepared;
+  const values = into ?? new Float64Array(pairCount(n));
+  if (values.length !== pairCount(n))
+    throw new RangeError(`dissimilarities: memory for ${pairCount(n)} pairs is needed`);
+  const active = activeVariables(spec);
+  const run = createRun(prepared);
+  let place = 0;
+  for (let i = 0; i < n - 1; i++) {
+    const record = active.map((variable) => valueAt(variable, i));
+    compareRun(prepared, record, i + 1, n, values, place, run);
+    place += n - 1 - i;
+  }
+  return { n, values };
+}
+
+/**
+ * How unlike a record from outside is to each record of the specification, by the same scales and
+ * weights. A quantity beyond the sample's range counts more than 1: it is farther away than any two
+ * known records are from each other.
+ *
+ * @param record one value a variable, in the order of `spec.variables`.
+ */
+export function dissimilaritiesTo(
+  comparison: DissimilaritySpec | PreparedComparison,
+  record: readonly RecordValue[],
+): Float64Array {
+  const prepared = 'lanes' in comparison ? comparison : prepareComparison(comparison);
+  const { spec, n } = prepared;
+  if (record.length !== spec.variables.length) {
+    throw new RangeError(`dissimilaritiesTo: ${record.length} values for ${spec.variables.length} variables`);
+  }
+  const active = new Set(activeVariables(spec));
+  const values = record.filter((_, index) => active.has(spec.variables[index]));
+  const out = new Float64Array(n);
+  compareRun(prepared, values, 0, n, out, 0, createRun(prepared));
+  return out;
+}
+
+/** The variables that take part, in order: those whose own weight and block weight are above 0. */
+export function activeVariables(spec: DissimilaritySpec): readonly Variable[] {
+  return spec.variables.filter(
+    (variable) =>
+      variable.weight > 0 && (spec.mode === 'plain' || (spec.blockWeights[variable.block] ?? 0) > 0),
+  );
 }
