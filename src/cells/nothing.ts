@@ -1,0 +1,95 @@
+import type { CellContext } from './context.ts';
+import { flagged, quote, readAs } from './notes.ts';
+import type { CellState, Note } from './reading.ts';
+import { foldCell, ownValue } from './text.ts';
+
+/** Why a cell holds no value, and the note that says so. */
+export interface Nothing {
+  readonly state: CellState;
+  readonly notes: readonly Note[];
+}
+
+const set = (words: string): ReadonlySet<string> => new Set(words.split('|'));
+
+const NOT_OBSERVED = set(
+  '?|??|???|(?)|indet|indet.|indeterminate|indetermine|indeterminato|indeterminado|undetermined|undeterminable|unbestimmt|' +
+    'n.b.|n. b.|nicht bestimmbar|unbestimmbar|nicht beobachtet|nicht erhalten|nicht feststellbar|nicht messbar|nicht sichtbar|' +
+    'nicht erkennbar|nicht untersucht|n.d.|nd|n. d.|n/d|not determined|not determinable|not observed|not observable|' +
+    'not visible|not preserved|not recorded|not measured|not measurable|not known|not seen|not stated|not available|' +
+    "not legible|illegible|invisible|unknown|unclear|missing|lost|unreadable|no data|cant|can't|cannot say|" +
+    'k.a.|k. a.|keine angabe|keine angaben|o.a.|ohne angabe|unbekannt|unleserlich|unklar|verloren|' +
+    'inconnu|inconnue|non determine|non determinable|non observe|non visible|non conserve|non mesurable|illisible|perdu|' +
+    'sconosciuto|non determinabile|non determinato|non osservato|non visibile|non conservato|non rilevabile|illeggibile|' +
+    'desconocido|no determinado|no determinable|no observado|no visible|no conservado|no se observa|ilegible|sin datos|s.d.|s/d|' +
+    'ukendt|ukjent|ikke bevaret|ikke bevart|ikke synlig|ikke bestemt|ikke malt|ubestemt|ubestemmelig|ulaeselig|' +
+    'null|nan|none recorded|(null)|#n/a|#n/v|#na|#value!|#wert!|#ref!|#div/0!|#name?|#num!|tbd',
+);
+const NOT_APPLICABLE = set(
+  'not applicable|inapplicable|n.app.|n. app.|non-applicable|entfallt|nicht anwendbar|trifft nicht zu|nicht zutreffend|' +
+    'non applicable|sans objet|non applicabile|non pertinente|no aplica|no aplicable|no procede|' +
+    'ikke relevant|ikke aktuelt|ikke anvendelig',
+);
+const AMBIGUOUS = set('n/a|n.a.|n. a.|na|n.a|n/a.|<na>');
+const ABSENT = set(
+  'none|no|nil|absent|not present|lacking|without|keine|keiner|kein|keines|fehlt|fehlend|nicht vorhanden|ohne|' +
+    'aucun|aucune|absente|absents|non|sans|manquant|nessuno|nessuna|assente|senza|ninguno|ninguna|ausente|sin|' +
+    'ingen|intet|fravaerende|mangler|uden|uten',
+);
+const DASH = /^(?:[-.·•/_ ]+|--+)$/u;
+const IDEM = set(
+  "idem|id.|ditto|do.|dto.|dito|\"|''|〃|s.o.|s. o.|siehe oben|wie oben|wie vor|ebenso|as above|same|same as above|see above|" +
+    'comme ci-dessus|meme|voir ci-dessus|come sopra|c.s.|lo mismo|igual|como arriba|som ovenfor|som over|do|-"-|- " -|„',
+);
+
+/** Whether a cell says "the same as the one above"; the reader of the whole column copies down. */
+export function isIdem(text: string): boolean {
+  return IDEM.has(foldCell(text)) || text.trim() === '„';
+}
+
+/** The source's own code for this text, which wins over every rule; exact spelling first, then folded. */
+export function profileCode(text: string, context: CellContext): CellState | undefined {
+  const { missing } = context;
+  if (missing === undefined) return undefined;
+  const exact = ownValue(missing, text) ?? ownValue(missing, text.trim());
+  if (exact !== undefined) return exact;
+  const folded = foldCell(text);
+  const key = Object.keys(missing).find((code) => foldCell(code) === folded);
+  return key === undefined ? undefined : missing[key];
+}
+
+/**
+ * Reads the four kinds of nothing. `null` when the text says something else. Profile codes are looked up
+ * by profileCode before this. `words` off leaves out words that are a value in some columns ("none", "no").
+ *
+ * "n/a" may be "not applicable" or "not available": it is read as not observed and flagged, and whoever
+ * knows the structure of the find may settle it. A dash is not observed by default, and said to be a default.
+ */
+export function readNothing(text: string, words: 'all' | 'without absent' = 'all'): Nothing | null {
+  const folded = foldCell(text);
+  if (folded === '') return { state: 'not-observed', notes: [] };
+  if (isIdem(text)) {
+    const reason = folded.startsWith('s.') ? '; in French lists "s.o." may mean "sans objet"' : '';
+    return {
+      state: 'not-observed',
+      notes: [
+        flagged('idem', `${quote(text)} repeats the cell above; the value is to be copied down${reason}`),
+      ],
+    };
+  }
+  if (DASH.test(folded)) {
+    const why = `${quote(text)} read as not observed; in some sources it means absent or not applicable`;
+    return { state: 'not-observed', notes: [readAs('dash', why)] };
+  }
+  if (AMBIGUOUS.has(folded)) {
+    const why = `${quote(text)} may mean not applicable or not available; read as not observed`;
+    return { state: 'not-observed', notes: [flagged('na-ambiguous', why)] };
+  }
+  if (NOT_OBSERVED.has(folded)) return nothing('not-observed', 'not-observed', text);
+  if (NOT_APPLICABLE.has(folded)) return nothing('not-applicable', 'not-applicable', text);
+  if (words === 'all' && ABSENT.has(folded)) return nothing('absent', 'absent', text);
+  return null;
+}
+
+function nothing(state: CellState, rule: string, text: string): Nothing {
+  return { state, notes: [readAs(rule, `${quote(text)} read as ${state.replace('-', ' ')}`)] };
+}

@@ -1,0 +1,97 @@
+import { alternation } from '../text.ts';
+
+/**
+ * Words around numbers in the languages of reports, folded (no accents, lower case). Each kind is one
+ * list: English, German, French, Italian, Spanish, Danish/Norwegian.
+ */
+export type WordKind =
+  | 'about'
+  | 'atMost'
+  | 'below'
+  | 'atLeast'
+  | 'above'
+  | 'orMore'
+  | 'orLess'
+  | 'to'
+  | 'or'
+  | 'and'
+  | 'from'
+  | 'mean'
+  | 'centres'
+  | 'spaces'
+  | 'within';
+
+const LISTS: readonly (readonly [WordKind, string])[] = [
+  [
+    'about',
+    'c.|ca.|ca|c|circa|cca|cca.|approx.|approx|approximately|about|around|roughly|etwa|ungefahr|ungef.|rund|zirka|' +
+      'environ|env.|env|aprox.|aprox|aproximadamente|alrededor de|unos|unas|omkring|omtrent|cirka|omtr.',
+  ],
+  [
+    'atMost',
+    "max.|max|maximum|maximal|at most|no more than|not more than|up to|hochstens|bis zu|jusqu'a|au plus|au maximum|" +
+      'al massimo|massimo|como maximo|maximo|hojst|hoyst|maks.|maks|op til|opp til|inntil|indtil',
+  ],
+  [
+    'below',
+    'under|below|less than|fewer than|smaller than|unter|weniger als|kleiner als|moins de|inferieur a|meno di|' +
+      'inferiore a|menos de|inferior a|mindre end|mindre enn|faerre enn',
+  ],
+  [
+    'atLeast',
+    'min.|min|minimum|minimal|at least|no less than|not less than|mindestens|wenigstens|au moins|au minimum|almeno|' +
+      'minimo|al menos|como minimo|mindst|minst',
+  ],
+  [
+    'above',
+    'over|above|more than|greater than|larger than|uber|mehr als|grosser als|plus de|superieur a|piu di|oltre|' +
+      'superiore a|mas de|superior a|mere end|mer enn|flere end|flere enn',
+  ],
+  [
+    'orMore',
+    'or more|and more|oder mehr|und mehr|u. mehr|ou plus|et plus|o piu|e piu|o mas|y mas|eller mere|eller mer',
+  ],
+  ['orLess', 'or less|oder weniger|ou moins|o meno|o menos|eller mindre'],
+  ['to', 'to|till|through|bis|a|til|fino a|hasta'],
+  ['or', 'or|oder|od.|ou|o|eller'],
+  ['and', 'and|und|u.|et|e|y|og'],
+  ['from', 'between|from|zwischen|von|entre|de|tra|fra|da|desde|mellem|mellom'],
+  [
+    'mean',
+    'mean|avg.|avg|average|averaging|av.|mittel|mittelwert|im mittel|mw|durchschnitt|durchschn.|im durchschnitt|' +
+      'moyenne|moy.|en moyenne|media|in media|de media|gennemsnit|gns.|gjennomsnitt|snitt|median|mediane|mediana',
+  ],
+  [
+    'centres',
+    'centre to centre|center to center|centre-to-centre|c-c|c/c|first to last|von mitte zu mitte|mitte zu mitte|' +
+      'achsabstand|axe a axe|entraxe|da centro a centro|de centro a centro|centro a centro|fra midte til midte|' +
+      'midte til midte|fra senter til senter|senter til senter',
+  ],
+  [
+    'spaces',
+    'spaces|intervals|abstande|zwischenraume|intervalles|espaces|intervalli|spazi|intervalos|espacios|mellemrum',
+  ],
+  ['within', 'in|over|across|on|auf|sur|su|en|pa|an'],
+];
+
+/** word -> kind, for words that stand alone. */
+export const WORD_KINDS: ReadonlyMap<string, WordKind> = new Map(
+  LISTS.flatMap(([kind, words]) => words.split('|').map((word): [string, WordKind] => [word, kind])),
+);
+
+/** Matches the longest known wording at a place in a folded text; words never end inside a longer word. */
+export const WORD_PATTERN = new RegExp(
+  `(?:${alternation(LISTS.flatMap(([, words]) => words.split('|')))})(?!\\p{L})`,
+  'uy',
+);
+
+const MONTHS =
+  'jan|feb|febr|fev|mar|mars|marz|maerz|mrz|apr|avr|abr|may|mai|maj|mag|jun|juin|jui|giu|jul|juil|lug|aug|aout|ago|' +
+  'sep|sept|set|oct|okt|ott|nov|dec|dez|dic|des';
+
+/** What a spreadsheet makes of "3-4": a day with a month, or a full date. */
+export const DATE_LIKE = new RegExp(
+  `^(?:\\d{1,4}[-. /]{1,2}(?:${MONTHS})[a-z]*\\.?(?:[-. /]{1,2}\\d{2,4})?|(?:${MONTHS})[a-z]*\\.?[-. /]{1,2}\\d{1,4}|` +
+    '\\d{1,2}\\.\\d{1,2}\\.(?:\\d{2,4})?|\\d{1,2}/\\d{1,2}/\\d{2,4}|\\d{4}-\\d{2}-\\d{2}(?:[t ][\\d:.]+z?)?)$',
+  'u',
+);
