@@ -1,0 +1,62 @@
+import { z } from 'zod';
+import type { ComparisonSettings } from '../fragments/comparison.ts';
+import { attributeId } from './shared-options.ts';
+
+/** Options of every analysis that rests on how unlike records are. Spread them into its schema. */
+
+const weight = () => z.number().min(0).exactOptional();
+
+export const comparisonOptions = {
+  of: z.array(attributeId()).default([]).meta({
+    title: 'Attributes',
+    description: 'Attributes to compare; none named = all of structure, spacing and fibre that are recorded',
+  }),
+  weights: z
+    .strictObject({
+      structure: weight(),
+      spacing: weight(),
+      fibre: weight(),
+      find: weight(),
+      context: weight(),
+    })
+    .default({})
+    .meta({
+      title: 'Weights of the blocks',
+      description: 'How much each block counts; 1 where not named, 0 leaves it out',
+    }),
+  attributeWeights: z.record(attributeId(), z.number().min(0)).default({}).meta({
+    title: 'Weights of attributes',
+    description: 'How much single attributes count within their block; 1 where not named',
+  }),
+  mode: z.enum(['blocks', 'plain']).default('blocks').meta({
+    title: 'Dissimilarity',
+    description: 'blocks: mean of the block means; plain: the coefficient of Gower 1971 over all attributes',
+  }),
+  intervals: z.enum(['midpoint', 'expected', 'least', 'greatest']).default('midpoint').meta({
+    title: 'Ranges',
+    description:
+      'How far two ranges are apart: by midpoints, by the mean distance of values within them, or the least or greatest possible',
+  }),
+  ordinal: z.enum(['ranks', 'grades']).default('ranks').meta({
+    title: 'Grades',
+    description: 'ranks: by the ranks of the records (Podani 1999); grades: as equal steps',
+  }),
+  scaling: z.enum(['range', 'quartiles']).default('range').meta({
+    title: 'Scaling',
+    description:
+      'Difference that counts as 1: the range of the values, or twice their interquartile range (robust against outliers)',
+  }),
+  minimumOverlap: z.number().min(0).max(1).default(0).meta({
+    title: 'Least overlap',
+    description: 'Share of the weight that two records must both have; a pair below it is unknown',
+  }),
+} as const;
+
+/** The part of an analysis's options that says how to compare. */
+export type ComparisonOptions = z.output<z.ZodObject<typeof comparisonOptions>>;
+
+/** The same as the comparison takes it. */
+export function comparisonSettings(options: ComparisonOptions): ComparisonSettings {
+  const { of, weights, attributeWeights, mode, intervals, ordinal, scaling, minimumOverlap } = options;
+  return { of, weights, attributeWeights, mode, intervals, ordinal, scaling, minimumOverlap };
+}

@@ -1,0 +1,115 @@
+import type { AttributeDefinition, Register } from '../attributes/definition.ts';
+import { parentIndices } from '../attributes/tree.ts';
+import { CELL_STATES } from '../cells/reading.ts';
+import type { KindsVariable, PresenceVariable } from '../numerics/dissimilarity.ts';
+import { gradeDistances, rankDistances } from '../numerics/grade-distance.ts';
+import { kindDistances, termDistances } from '../numerics/term-distance.ts';
+import type { Place } from './comparison-numbers.ts';
+import type { TermColumn } from './table.ts';
+
+/** How the terms of one attribute become comparable. */
+export interface TermCoding {
+  readonly kind: 'terms';
+  /** Term id -> code. */
+  readonly codes: ReadonlyMap<string, number>;
+  /** Code of a wording that no record has: as far from every other as can be; -1 where there is none. */
+  readonly unseen: number;
+}
+
+export interface CodedTerms {
+  readonly coding: TermCoding;
+  readonly variable: KindsVariable | PresenceVariable | null;
+  readonly notes: readonly string[];
+}
+
+const ABSENT = CELL_STATES.indexOf('absent');
+
+/** A column of terms as kinds, grades or presence; null where no row has a term. */
+export function termCoding(
+  column: TermColumn,
+  place: Place,
+  ordinal: 'ranks' | 'grades',
+  register: Register,
+): CodedTerms {
+  const { attribute } = column;
+  const made =
+    attribute.scale === 'presence'
+      ? presence(column, place)
+      : attribute.scale === 'ordinal'
+        ? grades(column, place, ordinal)
+        : kinds(column, place, register);
+  if (made.variable.codes.some((code) => code >= 0)) return { ...made, notes: [] };
+  return { coding: made.coding, variable: null, notes: [`${attribute.label}: no value, left out`] };
+}
+
+function presence(column: TermColumn, place: Place): { coding: TermCoding; variable: PresenceVariable } {
+  const codes = column.codes.map((code, row) => {
+    if (code >= 0) return column.levels[code] === 'present' ? 1 : 0;
+    return column.state[row] === ABSENT ? 0 : -1;
+  });
+  const coding: TermCoding = {
+    kind: 'terms',
+    codes: new Map([
+      ['absent', 0],
+      ['present', 1],
+    ]),
+    unseen: -1,
+  };
+  return { coding, variable: { kind: 'presence', codes, ...place } };
+}
+
+function grades(
+  column: TermColumn,
+  place: Place,
+  ordinal: 'ranks' | 'grades',
+): { coding: TermCoding; variable: KindsVariable } {
+  const scale = column.attribute.levels ?? column.levels;
+  const index = codesOf(scale);
+  const codes = recode(column, index);
+  const counts = new Float64Array(scale.length);
+  for (const code of codes) if (code >= 0) counts[code]++;
+  const between = ordinal === 'ranks' ? rankDistances(counts) : gradeDistances(scale.length);
+  return {
+    coding: { kind: 'terms', codes: index, unseen: -1 },
+    variable: { kind: 'kinds', codes, between, levels: scale.length, ...place },
+  };
+}
+
+function kinds(
+  column: TermColumn,
+  place: Place,
+  register: Register,
+): { coding: TermCoding; variable: KindsVariable } {
+  const terms = hierarchy(column.attribute, register);
+  const known = new Set(terms.ids);
+  const loose = column.levels.filter((level) => !known.has(level));
+  const index = codesOf([...terms.ids, ...loose]);
+  const unseen = index.size;
+  const levels = unseen + 1;
+  // Wordings outside the vocabulary, and the place kept for an unseen one, are roots of their own.
+  const parents = new Int32Array(levels).fill(-1);
+  parents.set(terms.parents);
+  const between = terms.ids.length > 0 ? termDistances(parents) : kindDistances(levels);
+  return {
+    coding: { kind: 'terms', codes: index, unseen },
+    variable: { kind: 'kinds', codes: recode(column, index), between, levels, ...place },
+  };
+}
+
+function hierarchy(
+  attribute: AttributeDefinition,
+  register: Register,
+): { ids: readonly string[]; parents: Int32Array } {
+  const vocabulary =
+    attribute.vocabulary === undefined ? undefined : register.vocabularies.get(attribute.vocabulary);
+  if (vocabulary === undefined) return { ids: [], parents: new Int32Array(0) };
+  return { ids: vocabulary.terms.map((term) => term.id), parents: parentIndices(vocabulary) };
+}
+
+function codesOf(ids: readonly string[]): ReadonlyMap<string, number> {
+  return new Map(ids.map((id, code) => [id, code]));
+}
+
+function recode(column: TermColumn, index: ReadonlyMap<string, number>): Int32Array {
+  return column.codes.map((code) => (code < 0 ? -1 : (index.get(column.levels[code]) ?? -1)));
+}

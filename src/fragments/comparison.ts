@@ -1,0 +1,127 @@
+import type { AttributeDefinition, Block, Register } from '../attributes/definition.ts';
+import { InputError } from '../errors.ts';
+import type { DissimilaritySpec, IntervalRule, Variable } from '../numerics/dissimilarity.ts';
+import { type NumberCoding, numberCoding } from './comparison-numbers.ts';
+import { type TermCoding, termCoding } from './comparison-terms.ts';
+import { requireColumn } from './require-column.ts';
+import type { FragmentTable } from './table.ts';
+
+/** The blocks in the order in which `Variable.block` counts them. */
+export const COMPARED_BLOCKS: readonly Block[] = ['structure', 'spacing', 'fibre', 'find', 'context'];
+
+export interface ComparisonSettings {
+  /** Attributes to compare; empty = everything of structure, spacing and fibre that the table records. */
+  readonly of: readonly string[];
+  /** Weight of each block; 1 where not named. */
+  readonly weights: Readonly<Partial<Record<Block, number>>>;
+  /** Weight of single attributes within their block; 1 where not named. */
+  readonly attributeWeights: Readonly<Record<string, number>>;
+  readonly mode: 'blocks' | 'plain';
+  readonly intervals: IntervalRule;
+  /** Grades by the ranks of the records (Podani 1999), or as equal steps of their scale. */
+  readonly ordinal: 'ranks' | 'grades';
+  /** What counts as a difference of 1: the range of the values, or twice their interquartile range. */
+  readonly scaling: 'range' | 'quartiles';
+  readonly minimumOverlap: number;
+}
+
+export interface ComparedAttribute {
+  readonly attribute: AttributeDefinition;
+  /** How its values become numbers, so that a find from outside is treated the same. */
+  readonly coding: NumberCoding | TermCoding;
+}
+
+/** A table made ready to be compared. `attributes` and `spec.variables` run in the same order. */
+export interface Comparison {
+  readonly spec: DissimilaritySpec;
+  readonly attributes: readonly ComparedAttribute[];
+  /** What a reader should know: attributes left out and why, ends that were closed. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * Turns the chosen attributes of a table into variables on common scales.
+ *
+ * - Numbers: by logarithm where the attribute says so, then by range; open ends (">20") are closed at
+ *   the outermost end that the column knows.
+ * - Kinds with a vocabulary: Wu & Palmer 1994 along its tree; without one, the same or not.
+ * - Grades by rank or by step; presence with joint absence ignored; yes/no as two kinds.
+ * - An attribute without any value is left out, and a note says so.
+ *
+ * @throws InputError for an attribute that nothing records, that is text, or when the list names two
+ * attributes that are one measurement (spacing and density of the same rows).
+ */
+export function compareRecords(
+  table: FragmentTable,
+  register: Register,
+  settings: ComparisonSettings,
+): Comparison {
+  const chosen = settings.of.length > 0 ? settings.of : defaultAttributes(table);
+  refuseTwins(chosen, register);
+  const attributes: ComparedAttribute[] = [];
+  const variables: Variable[] = [];
+  const notes: string[] = [];
+  for (const id of new Set(chosen)) {
+    const column = requireColumn(table, id, register);
+    const { attribute } = column;
+    const place = {
+      block: COMPARED_BLOCKS.indexOf(attribute.block),
+      weight: settings.attributeWeights[id] ?? 1,
+    };
+    if (column.kind === 'text') {
+      throw new InputError(
+        `"${attribute.label}" (${id}) is free text, which cannot be compared`,
+        {},
+        'choose attributes that are numbers, kinds, grades or yes/no',
+      );
+    }
+    const made =
+      column.kind === 'numeric'
+        ? numberCoding(column, place, settings.scaling)
+        : termCoding(column, place, settings.ordinal, register);
+    notes.push(...made.notes);
+    if (made.variable === null) continue;
+    attributes.push({ attribute, coding: made.coding });
+    variables.push(made.variable);
+  }
+  if (variables.length === 0) {
+    throw new InputError(
+      'none of the chosen attributes has a value to compare',
+      {},
+      'choose attributes that the sources record for these fragments',
+    );
+  }
+  const blockWeights = COMPARED_BLOCKS.map((block) => settings.weights[block] ?? 1);
+  const { mode, intervals, minimumOverlap } = settings;
+  return { spec: { variables, blockWeights, mode, intervals, minimumOverlap }, attributes, notes };
+}
+
+/** Pairs of attributes that say the same thing in two units, and may not both be weighed. */
+const TWINS: readonly (readonly [string, string])[] = [['rowSpacing', 'density2']];
+
+function refuseTwins(chosen: readonly string[], register: Register): void {
+  for (const [a, b] of TWINS) {
+    if (!chosen.includes(a) || !chosen.includes(b)) continue;
+    const label = (id: string) => `"${register.attributes.get(id)?.label ?? id}" (${id})`;
+    throw new InputError(
+      `${label(a)} and ${label(b)} are one measurement in two units and would count twice`,
+      {},
+      `leave out ${a} or ${b}`,
+    );
+  }
+}
+
+/** Everything of structure, spacing and fibre with a value; of twins the second, which more fabrics have. */
+export function defaultAttributes(table: FragmentTable): readonly string[] {
+  const ids: string[] = [];
+  for (const [id, column] of table.columns) {
+    if (!['structure', 'spacing', 'fibre'].includes(column.attribute.block) || column.kind === 'text')
+      continue;
+    const filled =
+      column.kind === 'numeric'
+        ? column.low.some((value) => !Number.isNaN(value))
+        : column.codes.some((code) => code >= 0);
+    if (filled) ids.push(id);
+  }
+  return ids.filter((id) => !TWINS.some(([first, second]) => id === first && ids.includes(second)));
+}
