@@ -1,0 +1,41 @@
+import { isIdem } from '../cells/nothing.ts';
+
+export interface CopiedDown {
+  readonly texts: readonly string[];
+  /** Positions whose text came from above; null where nothing did. */
+  readonly copied: readonly number[];
+  /** Positions that say "as above" with nothing above them. */
+  readonly dangling: readonly number[];
+}
+
+/**
+ * Puts the text above in the place of "idem" and its like, and of blank cells too where the profile says
+ * that a blank means "as above".
+ */
+export function copyDown(texts: readonly string[], blanks: boolean): CopiedDown {
+  const copied: number[] = [];
+  const dangling: number[] = [];
+  let above = '';
+  let changed: string[] | null = null;
+  for (let i = 0; i < texts.length; i++) {
+    const text = texts[i]!;
+    const ditto = isDitto(text);
+    if (!ditto && !(blanks && text.trim() === '')) {
+      above = text;
+      continue;
+    }
+    if (above.trim() === '') {
+      if (ditto) dangling.push(i);
+      continue;
+    }
+    changed ??= [...texts];
+    changed[i] = above;
+    copied.push(i);
+  }
+  return { texts: changed ?? texts, copied, dangling };
+}
+
+/** Longer texts, and most texts with digits, say more than "as above". */
+function isDitto(text: string): boolean {
+  return text.length > 0 && text.length <= 20 && !/\d/.test(text) && isIdem(text);
+}

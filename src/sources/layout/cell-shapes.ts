@@ -1,0 +1,67 @@
+import type { Register } from '../../attributes/definition.ts';
+import { lookupKey, splitWords } from '../../attributes/folding.ts';
+import { splitHeader, wordingsOf } from '../../attributes/matching.ts';
+
+/** What cells and rows look like, before anything is known of their meaning. */
+
+export function isBlank(text: string | undefined): boolean {
+  return text === undefined || text === '' || text.trim() === '';
+}
+
+/** Positions of the cells that hold text. */
+export function filledCells(row: readonly string[]): number[] {
+  const filled: number[] = [];
+  for (let i = 0; i < row.length; i++) if (!isBlank(row[i])) filled.push(i);
+  return filled;
+}
+
+const NUMBER_LIKE = /^[<>≤≥~≈±(]*\s*(?:c\.|ca\.?|about)?\s*[-–−+]?[.,]?\d/i;
+
+/** Starts like a measurement: "35", "c. 3,5", "<2", "-799". An identifier such as "P040" does not. */
+export function isNumberLike(text: string): boolean {
+  return NUMBER_LIKE.test(text.trim());
+}
+
+/** Share of the filled cells that start like a measurement; 0 for an empty row. */
+export function numberShare(row: readonly string[]): number {
+  const filled = filledCells(row);
+  if (filled.length === 0) return 0;
+  return filled.filter((i) => isNumberLike(row[i]!)).length / filled.length;
+}
+
+/** Running text rather than an identifier or a term. */
+export function isProse(text: string): boolean {
+  const trimmed = text.trim();
+  return trimmed.length > 40 || trimmed.split(/\s+/).length > 5;
+}
+
+const knownKeys = new WeakMap<Register, ReadonlySet<string>>();
+
+/** Whether a header's wording is one that the register knows exactly; far cheaper than a full match. */
+export function isKnownHeader(header: string, register: Register): boolean {
+  if (header.length > 120) return false;
+  let keys = knownKeys.get(register);
+  if (keys === undefined) {
+    const all = [...register.attributes.values()].flatMap((attribute) =>
+      wordingsOf(attribute.id, attribute.label, attribute.synonyms).flatMap((wording) => [
+        headerKey(wording),
+        headerKey(splitHeader(wording).name),
+      ]),
+    );
+    keys = new Set(all.filter((key) => key !== ''));
+    knownKeys.set(register, keys);
+  }
+  return keys.has(headerKey(splitHeader(header).name)) || keys.has(headerKey(header));
+}
+
+export function headerKey(name: string): string {
+  return lookupKey(splitWords(name));
+}
+
+/** How many of the texts are headers that the register knows. */
+export function countKnown(texts: readonly string[], register: Register): number {
+  let count = 0;
+  for (const text of texts)
+    if (!isBlank(text) && !isNumberLike(text) && isKnownHeader(text, register)) count++;
+  return count;
+}

@@ -1,0 +1,126 @@
+import { lookupKey } from '../../attributes/folding.ts';
+import type { RowSetAside } from '../source-reading.ts';
+import { filledCells, isBlank, isNumberLike, isProse, numberShare } from './cell-shapes.ts';
+
+type Grid = readonly (readonly string[])[];
+
+const NOTE_START =
+  /^(?:[*†‡§¹²³]|\(?\d\)\s|(?:notes?|nb|n\.b\.|remarks?|sources?|legend|key|abbreviations?|anm(?:erkung(?:en)?)?|quellen?|legende|abkürzungen|remarques?|légende|nota|note|fonte|fonti|legenda|fuentes?|leyenda|bemærkning(?:er)?|kilder?)\b\s*[:.]?)/i;
+
+const SUMMARY_WORDS = new Set(
+  'total totals sum subtotal grand total mean average median sd std min max range n count summe gesamt insgesamt mittelwert mittel durchschnitt somme moyenne médiane écart-type totale somma media mediana suma promedio sum gennemsnit i alt'
+    .split(' ')
+    .concat(['grand total', 'std dev', 'standard deviation', 'i alt', 'écart type'])
+    .map(lookupKey),
+);
+
+/**
+ * Which rows below the header are no records? Blank rows, the header repeated, totals and means, notes,
+ * headings between groups of rows, and everything from the point where another table begins.
+ * @param forced rows (0 = first) that the profile sets aside; `kept` are those it holds to be records.
+ */
+export function rowsToSetAside(
+  grid: Grid,
+  start: number,
+  header: readonly string[],
+  forced: ReadonlySet<number>,
+  kept: ReadonlySet<number>,
+  last: number,
+): RowSetAside[] {
+  const aside: RowSetAside[] = [];
+  const width = Math.max(header.length, 1);
+  const identifiers = identifierHabit(grid, start);
+  const other = nextTable(grid, start);
+  for (let at = start; at < grid.length; at++) {
+    if (kept.has(at)) continue;
+    const reason =
+      at > last
+        ? 'below the last row that the profile names'
+        : forced.has(at)
+          ? 'set aside by the profile'
+          : at >= other
+            ? reasonBelow(grid[at]!)
+            : reasonOf(grid[at]!, header, width, identifiers);
+    if (reason !== null) aside.push({ row: at + 1, reason });
+  }
+  return aside;
+}
+
+function reasonBelow(row: readonly string[]): string {
+  return filledCells(row).length === 0 ? 'empty row' : 'belongs to another table below this one';
+}
+
+function reasonOf(
+  row: readonly string[],
+  header: readonly string[],
+  width: number,
+  identifiers: IdentifierHabit,
+): string | null {
+  const filled = filledCells(row);
+  if (filled.length === 0) return 'empty row';
+  if (filled.length > 1 && filled.every((i) => row[i]!.trim() === (header[i] ?? '').trim()))
+    return 'the header again';
+  const first = row[filled[0]!]!.trim();
+  // The key of a find may be "n" or "sum" by chance, but not with the rest of the row in numbers only.
+  if (
+    filled[0]! < 2 &&
+    filled.length > 1 &&
+    SUMMARY_WORDS.has(lookupKey(first)) &&
+    filled.slice(1).every((i) => isNumberLike(row[i]!))
+  ) {
+    return 'looks like a total or mean of other rows';
+  }
+  if (filled.length > 1 || width < 3)
+    return width > 1 && filled.length === 1 && isNote(first) ? 'note' : null;
+  if (isNote(first) || (isProse(first) && filled[0] === 0)) return 'note';
+  if (filled[0] === 0 && identifiers.withDigits && !/\d/.test(first)) return 'heading between rows';
+  return null;
+}
+
+function isNote(text: string): boolean {
+  return NOTE_START.test(text) && (isProse(text) || /[:*†‡§¹²³]/.test(text));
+}
+
+interface IdentifierHabit {
+  /** The first column nearly always holds a digit. */
+  readonly withDigits: boolean;
+}
+
+function identifierHabit(grid: Grid, start: number): IdentifierHabit {
+  let filled = 0;
+  let digits = 0;
+  for (let at = start; at < grid.length; at++) {
+    const text = grid[at]![0];
+    if (isBlank(text) || filledCells(grid[at]!).length < 2) continue;
+    filled++;
+    if (/\d/.test(text!)) digits++;
+  }
+  return { withDigits: filled > 0 && digits >= 0.9 * filled };
+}
+
+/**
+ * Where another table begins: after a blank row, a row of words that stand where the rows above hold
+ * numbers, or a title alone followed by such a row. `grid.length` where there is none.
+ */
+function nextTable(grid: Grid, start: number): number {
+  for (let blank = start + 1; blank < grid.length - 2; blank++) {
+    if (filledCells(grid[blank]!).length > 0) continue;
+    let at = blank + 1;
+    while (at < grid.length && filledCells(grid[at]!).length === 0) at++;
+    const title = at < grid.length && filledCells(grid[at]!).length === 1;
+    const header = grid[title ? at + 1 : at];
+    const record = grid[title ? at + 2 : at + 1];
+    if (header === undefined || record === undefined) return grid.length;
+    const words = filledCells(header);
+    const numbers = words.filter((i) => isNumberLike(record[i] ?? '') && isNumberLike(grid[start]![i] ?? ''));
+    const startsAnew =
+      words.length >= 2 &&
+      numbers.length >= (title ? 1 : 2) &&
+      new Set(words.map((i) => header[i])).size === words.length &&
+      numberShare(header) === 0 &&
+      words.every((i) => !isProse(header[i]!));
+    if (startsAnew) return blank;
+    blank = at;
+  }
+  return grid.length;
+}

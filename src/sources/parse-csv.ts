@@ -1,0 +1,85 @@
+import Papa from 'papaparse';
+import { InputError } from '../errors.ts';
+import type { Delimiter } from './source-reading.ts';
+
+export interface Parsed {
+  /** Every record, an empty line included; records may differ in length. */
+  readonly grid: string[][];
+  /** Rows (1 = first) in which a quotation mark stands where none is expected. */
+  readonly oddQuotes: readonly number[];
+  readonly remarks: readonly string[];
+}
+
+/** Physical lines longer than this are no table a person wrote. */
+const LONGEST_LINE = 8_000_000;
+
+/**
+ * Parts decoded text into records. Line ends of every kind, mixed too, are read alike.
+ * @param quoted false where the profile says that quotation marks are ordinary characters.
+ * @throws InputError where a quotation mark is never closed or the file is one endless line.
+ */
+export function parseCsv(text: string, name: string, delimiter: Delimiter, quoted = true): Parsed {
+  const remarks: string[] = [];
+  const unified = unifyLineEnds(text, remarks);
+  refuseEndlessLine(unified, name);
+  const { data: grid, errors } = Papa.parse<string[]>(unified, {
+    delimiter,
+    newline: '\n',
+    // A character that no cell holds switches quoting off.
+    ...(quoted ? {} : { quoteChar: '\uFDD0' }),
+  });
+  const oddQuotes = new Set<number>();
+  let open = 0;
+  for (const { code, row } of errors) {
+    if (code === 'MissingQuotes') open = (row ?? 0) + 1;
+    else if (code === 'InvalidQuotes') oddQuotes.add((row ?? 0) + 1);
+  }
+  if (open > 0) {
+    throw new InputError(
+      'a quotation mark opens a cell and is never closed',
+      { file: name, row: open },
+      'close it, double it if it belongs to the text, or set "quotes": false in the profile',
+    );
+  }
+  // The line end after the last record is no record of its own.
+  const last = grid.at(-1);
+  if (last !== undefined && last.length === 1 && last[0] === '') grid.pop();
+  return { grid, oddQuotes: [...oddQuotes], remarks };
+}
+
+/** Makes every line end a line feed, and remarks where a file mixes them. */
+function unifyLineEnds(text: string, remarks: string[]): string {
+  if (!text.includes('\r')) return text;
+  const withoutPairs = text.replaceAll('\r\n', '\n');
+  const pairs = text.length - withoutPairs.length;
+  const loneReturns = withoutPairs.includes('\r');
+  const feeds = loneReturns || countOf(withoutPairs, '\n') > pairs;
+  if ((pairs > 0 && feeds) || (loneReturns && withoutPairs.includes('\n'))) {
+    remarks.push('the file mixes line ends; each was read as the end of a line');
+  }
+  return loneReturns ? withoutPairs.replaceAll('\r', '\n') : withoutPairs;
+}
+
+function countOf(text: string, character: string): number {
+  let count = 0;
+  for (let at = text.indexOf(character); at >= 0; at = text.indexOf(character, at + 1)) count++;
+  return count;
+}
+
+function refuseEndlessLine(text: string, name: string): void {
+  let start = 0;
+  let row = 1;
+  while (text.length - start > LONGEST_LINE) {
+    const end = text.indexOf('\n', start);
+    const length = (end < 0 ? text.length : end) - start;
+    if (length > LONGEST_LINE) {
+      throw new InputError(
+        `one line holds ${(length / 1e6).toFixed(1)} million characters, so this is not a table with line ends`,
+        { file: name, row },
+        'export the table again with one record a line',
+      );
+    }
+    start = end + 1;
+    row++;
+  }
+}

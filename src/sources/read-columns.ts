@@ -1,0 +1,176 @@
+import type { AttributeDefinition, Register } from '../attributes/definition.ts';
+import type { Column } from '../fragments/table.ts';
+import { textColumnAttribute } from './assemble.ts';
+import { contextOf, missingOf } from './column-context.ts';
+import { attributesOf, type ColumnPlan, knownAttribute, statedUnit } from './columns.ts';
+import { copyDown } from './copy-down.ts';
+import type { Sheet } from './gather-fragments.ts';
+import { isBlank } from './layout/cell-shapes.ts';
+import { enter, type Ledger } from './ledger.ts';
+import { type BoundColumns, mergeBounds } from './merge-bounds.ts';
+import type { SourceProfile } from './profile.ts';
+import { type ColumnTexts, readColumn, readTextColumn } from './read-column.ts';
+import { readSplit } from './read-split.ts';
+import type { ColumnReading, DecimalMark } from './source-reading.ts';
+
+export interface ColumnsRead {
+  readonly table: ReadonlyMap<string, Column>;
+  readonly columns: readonly ColumnReading[];
+}
+
+/** Reads every column of a sheet as planned, and says what became of each. */
+export function readColumns(
+  sheet: Sheet,
+  plans: readonly ColumnPlan[],
+  decimals: readonly DecimalMark[],
+  profile: SourceProfile,
+  register: Register,
+  ledger: Ledger,
+): ColumnsRead {
+  const table = new Map<string, Column>();
+  const bounds = new Map<string, BoundColumns>();
+  const columns: ColumnReading[] = [];
+  for (const plan of plans) {
+    const decimal = decimals[plan.index]!;
+    const texts = textsOf(sheet, plan, ledger);
+    const context = contextOf(plan.rule, decimal, profile, register);
+    if (plan.status === 'ignored') ledgerIgnored(texts, ledger);
+    else if (plan.split !== undefined) {
+      for (const [id, column] of readSplit(texts, plan.split, context, register, ledger))
+        put(table, id, column, texts, ledger);
+    } else if (plan.attribute !== undefined) {
+      const { attribute } = plan;
+      const column = readColumn(texts, attribute, context(attribute, plan.unit), ledger);
+      if (plan.bound === undefined) put(table, attribute.id, column, texts, ledger);
+      else bounds.set(attribute.id, { ...bounds.get(attribute.id), [plan.bound]: column });
+    } else if (plan.status !== 'empty') {
+      const column = readTextColumn(
+        texts.texts,
+        textColumnAttribute(plan.header),
+        missingOf(plan.rule, profile),
+      );
+      table.set(column.attribute.id, column);
+      enterKeptAsText(plan, ledger);
+    }
+    columns.push(columnReading(plan, decimal, texts.texts));
+  }
+  for (const [id, pair] of bounds) {
+    const merged = mergeBounds(pair, sheet.origins, ledger);
+    if (!table.has(id)) table.set(id, merged);
+  }
+  addConstants(table, profile, register, sheet, ledger);
+  return { table, columns };
+}
+
+/** Two columns for one attribute: the first stays, the cells of the second are kept as text. */
+function put(
+  table: Map<string, Column>,
+  id: string,
+  column: Column,
+  texts: ColumnTexts,
+  ledger: Ledger,
+): void {
+  if (!table.has(id)) {
+    table.set(id, column);
+    return;
+  }
+  const kept = readTextColumn(texts.texts, textColumnAttribute(texts.header));
+  table.set(kept.attribute.id, kept);
+  enter(ledger, {
+    row: 0,
+    column: texts.header,
+    raw: texts.header,
+    readAs: 'text',
+    level: 'flagged',
+    rule: 'attribute-twice',
+    why: `Another column gives "${column.attribute.label}" already, so this one is kept as text.`,
+  });
+}
+
+function textsOf(sheet: Sheet, plan: ColumnPlan, ledger: Ledger): ColumnTexts {
+  const { index, header } = plan;
+  const texts = sheet.body.map((row) => row[index] ?? '');
+  const base = { header, origins: sheet.origins, gathered: sheet.gathered.has(index) };
+  if (plan.status === 'ignored' || plan.status === 'empty') return { ...base, texts };
+  const down = copyDown(texts, plan.rule.copyDown === true);
+  for (const row of down.copied) {
+    enter(ledger, {
+      row: sheet.origins[row]!,
+      column: header,
+      raw: texts[row]!,
+      readAs: down.texts[row]!.trim(),
+      level: 'read',
+      rule: 'copied-down',
+      why: 'The cell means "as above"; the text above it was taken.',
+    });
+  }
+  return { ...base, texts: down.texts };
+}
+
+function ledgerIgnored({ header, texts, origins }: ColumnTexts, ledger: Ledger): void {
+  for (const [row, text] of texts.entries()) {
+    if (isBlank(text)) continue;
+    enter(ledger, {
+      row: origins[row]!,
+      column: header,
+      raw: text,
+      readAs: '',
+      level: 'read',
+      rule: 'column-ignored',
+      why: 'The profile leaves this column out.',
+    });
+  }
+}
+
+function enterKeptAsText(plan: ColumnPlan, ledger: Ledger): void {
+  if (plan.via === 'profile') return;
+  const why =
+    plan.suggestion !== undefined
+      ? `Perhaps "${plan.suggestion.attribute}": ${plan.suggestion.reason}. Kept as text until that is confirmed.`
+      : `No attribute was recognised${plan.doubt === undefined ? '' : ` (${plan.doubt})`}; the column is kept as text.`;
+  enter(ledger, {
+    row: 0,
+    column: plan.header,
+    raw: plan.header,
+    readAs: 'text',
+    level: plan.suggestion === undefined ? 'not-understood' : 'flagged',
+    rule: plan.suggestion === undefined ? 'column-unknown' : 'column-suggested',
+    why,
+  });
+}
+
+/** Attributes that the profile states for every row; a column of the file goes before them. */
+function addConstants(
+  table: Map<string, Column>,
+  profile: SourceProfile,
+  register: Register,
+  sheet: Sheet,
+  ledger: Ledger,
+): void {
+  for (const [id, text] of Object.entries(profile.constants)) {
+    const attribute: AttributeDefinition = knownAttribute(id, id, register, ledger.source);
+    if (table.has(id)) continue;
+    const context = contextOf({}, profile.decimal ?? '.', profile, register)(attribute, undefined);
+    const texts = { header: `constant ${id}`, texts: sheet.body.map(() => text), origins: sheet.origins };
+    // What the profile says of every row is no news about any single cell.
+    table.set(id, readColumn(texts, attribute, context, { source: ledger.source, entries: [] }));
+  }
+}
+
+function columnReading(plan: ColumnPlan, decimal: DecimalMark, texts: readonly string[]): ColumnReading {
+  const unit = plan.unit ?? (plan.attribute === undefined ? statedUnit(plan.header) : undefined);
+  let filled = 0;
+  for (const text of texts) if (!isBlank(text)) filled++;
+  return {
+    index: plan.index,
+    header: plan.header,
+    status: plan.status,
+    attributes: attributesOf(plan),
+    decimal,
+    filled,
+    ...(plan.via === undefined ? {} : { via: plan.via }),
+    ...(plan.suggestion === undefined ? {} : { suggestion: plan.suggestion }),
+    ...(unit === undefined ? {} : { unit }),
+    ...(plan.doubt === undefined ? {} : { doubt: plan.doubt }),
+  };
+}

@@ -1,0 +1,145 @@
+import type { Register } from '../attributes/definition.ts';
+import { assembleTable } from './assemble.ts';
+import { planColumns } from './columns.ts';
+import { decodeBytes } from './decode.ts';
+import { decideDecimal, decimalEvidence, decimalHabit, detectDelimiter } from './dialect.ts';
+import { applyGather } from './gather-fragments.ts';
+import { emptyColumns, layOut } from './layout/layout.ts';
+import { enter, type Ledger, openLedger, sortLedger } from './ledger.ts';
+import { ledgerLayout } from './ledger-layout.ts';
+import { parseCsv } from './parse-csv.ts';
+import { type ProfileInput, type SourceProfile, sourceProfile } from './profile.ts';
+import { readColumns } from './read-columns.ts';
+import type { DecimalMark, Dialect, SourceReading } from './source-reading.ts';
+import { writtenProfile } from './written-profile.ts';
+
+export interface ReadOptions {
+  /** File name, for messages and the ledger. */
+  readonly name: string;
+  readonly register: Register;
+  readonly profile?: ProfileInput;
+  /** Take near matches of headers; without it they are only suggested. */
+  readonly acceptSuggestions?: boolean;
+}
+
+/**
+ * Reads one table, whatever its layout: decoded, parted, its header found, its columns matched, its cells
+ * read. Nothing is lost: every row is kept or set aside with a reason, and every text stands in the table
+ * or in the ledger. What the profile leaves open is detected and written into the profile given back.
+ * @throws InputError where there is no table to read: empty, binary, an unclosed quotation mark, one
+ * endless line; and where the profile names an attribute that does not exist.
+ */
+export function readSource(bytes: Uint8Array, options: ReadOptions): SourceReading {
+  const profile = sourceProfile.parse(options.profile ?? {});
+  const decoded = decodeBytes(bytes, options.name, profile.encoding);
+  const declared = /^sep=([,;|\t])\r?\n/i.exec(decoded.text);
+  const delimiter =
+    profile.delimiter ?? (declared?.[1] as Dialect['delimiter'] | undefined) ?? detectDelimiter(decoded.text);
+  const parsed = parseCsv(decoded.text, options.name, delimiter, profile.quotes);
+  const ledger = openLedger(options.name);
+  for (const why of [...decoded.remarks, ...parsed.remarks]) remarkOnFile(ledger, why);
+  for (const row of parsed.oddQuotes) oddQuote(ledger, row, parsed.grid[row - 1] ?? []);
+  const encoding = decoded.encoding;
+  return readGrid(parsed.grid, { delimiter, encoding }, profile, ledger, options);
+}
+
+/**
+ * The same for a grid of texts that is no CSV, such as a sheet of a workbook.
+ * @throws InputError where the profile names an attribute that does not exist.
+ */
+export function readTexts(grid: readonly (readonly string[])[], options: ReadOptions): SourceReading {
+  const profile = sourceProfile.parse(options.profile ?? {});
+  return readGrid(grid, { delimiter: ',', encoding: 'utf-8' }, profile, openLedger(options.name), options);
+}
+
+function readGrid(
+  grid: readonly (readonly string[])[],
+  found: Omit<Dialect, 'decimal'>,
+  profile: SourceProfile,
+  ledger: Ledger,
+  options: ReadOptions,
+): SourceReading {
+  const { name, register } = options;
+  const laidOut = layOut(grid, name, profile.layout, register);
+  ledgerLayout(laidOut, ledger);
+  const empty = emptyColumns(laidOut.headers, laidOut.body);
+  const planned = planColumns(laidOut, empty, profile, register, name, options.acceptSuggestions === true);
+  const sheet = applyGather(laidOut, planned.plans, profile.layout.gather === true, ledger);
+  const evidence = laidOut.headers.map((_, i) => decimalEvidence(sample(sheet.body, i)));
+  const habit = profile.decimal ?? decimalHabit(evidence, found.delimiter);
+  const decimals = planned.plans.map(
+    (plan): DecimalMark =>
+      plan.rule.decimal ?? profile.decimal ?? decideDecimal(evidence[plan.index]!, habit),
+  );
+  const read = readColumns(sheet, planned.plans, decimals, profile, register, ledger);
+  const table = assembleTable(read.table, sheet.origins, name, ledger);
+  const dialect: Dialect = { ...found, decimal: habit };
+  return {
+    name,
+    role: profile.role,
+    dialect,
+    grid: laidOut.grid,
+    transposed: laidOut.transposed,
+    headerRow: laidOut.headerRow,
+    columns: read.columns,
+    ledger: sortLedger(ledger.entries),
+    faults: [...settledFaults(laidOut, profile), ...planned.faults],
+    rowsRead: laidOut.rowsRead,
+    rowsKept: laidOut.rowsKept,
+    rowsSetAside: laidOut.setAside,
+    profile: writtenProfile(profile, dialect, laidOut.layout, planned.plans, decimals),
+    table,
+  };
+}
+
+/** Two columns with one header are no fault once the profile tells them apart. */
+function settledFaults(laidOut: ReturnType<typeof layOut>, profile: SourceProfile): SourceReading['faults'] {
+  const named = new Set(profile.columns.flatMap(({ header }) => header));
+  const settled = new Set(
+    laidOut.duplicates
+      .filter(({ columns }) => columns.slice(1).every((i) => named.has(laidOut.headers[i]!)))
+      .map(({ header }) => header),
+  );
+  return laidOut.faults.filter(
+    ({ where, what }) => !(what.includes('both headed') && settled.has(where.column ?? '')),
+  );
+}
+
+const SAMPLED = 2000;
+
+/** Texts from all over a column, enough to see its habit. */
+function* sample(body: readonly (readonly string[])[], column: number): Iterable<string> {
+  const step = Math.max(1, Math.floor(body.length / SAMPLED));
+  for (let row = 0; row < body.length; row += step) {
+    const text = body[row]![column];
+    if (text !== undefined && text !== '') yield text;
+  }
+}
+
+function remarkOnFile(ledger: Ledger, why: string): void {
+  enter(ledger, {
+    row: 0,
+    column: '',
+    raw: '',
+    readAs: '',
+    level: 'flagged',
+    rule: 'file',
+    why: `${sentenceCase(why)}.`,
+  });
+}
+
+function oddQuote(ledger: Ledger, row: number, cells: readonly string[]): void {
+  enter(ledger, {
+    row,
+    column: '',
+    raw: cells.join(' '),
+    readAs: '',
+    level: 'flagged',
+    rule: 'odd-quotation-mark',
+    why: 'A quotation mark stands inside a quoted cell; check where the cells of this row begin and end.',
+  });
+}
+
+function sentenceCase(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

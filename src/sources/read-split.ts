@@ -1,0 +1,57 @@
+import type { Register } from '../attributes/definition.ts';
+import type { Column } from '../fragments/table.ts';
+import { textColumnAttribute } from './assemble.ts';
+import type { ContextFor } from './column-context.ts';
+import { knownAttribute } from './columns.ts';
+import { isBlank } from './layout/cell-shapes.ts';
+import { enter, type Ledger } from './ledger.ts';
+import type { SplitRule } from './profile.ts';
+import { type ColumnTexts, readColumn, readTextColumn } from './read-column.ts';
+import { type SplitParts, splitText } from './split-column.ts';
+
+/**
+ * Takes the cells of one column apart and reads each part for its attribute. Every cell that was parted
+ * is entered in the ledger; a column searched for phrases is kept whole as text besides.
+ */
+export function readSplit(
+  column: ColumnTexts,
+  rule: SplitRule,
+  context: ContextFor,
+  register: Register,
+  ledger: Ledger,
+): (readonly [id: string, column: Column])[] {
+  const general = context(null, undefined);
+  const cache = new Map<string, SplitParts>();
+  const parts: string[][] = rule.into.map(() => []);
+  for (const [row, text] of column.texts.entries()) {
+    let found = cache.get(text);
+    if (found === undefined) {
+      found = splitText(text, rule, general);
+      cache.set(text, found);
+    }
+    for (const [i, part] of found.parts.entries()) parts[i]!.push(part);
+    if (isBlank(text)) continue;
+    enter(ledger, {
+      row: column.origins[row]!,
+      column: column.header,
+      raw: text,
+      readAs: found.parts.map((part) => (part === '' ? '–' : part)).join(' | '),
+      level: found.level,
+      rule: 'split',
+      why: found.why,
+    });
+  }
+  const read = rule.into.map((target, i): readonly [string, Column] => {
+    const texts: ColumnTexts = { ...column, texts: parts[i]! };
+    if (target.attribute === null)
+      return kept(target.name ?? `${column.header} (part ${i + 1})`, texts.texts);
+    const attribute = knownAttribute(target.attribute, column.header, register, ledger.source);
+    return [attribute.id, readColumn(texts, attribute, context(attribute, target.unit), ledger)];
+  });
+  return rule.by === 'phrases' ? [...read, kept(column.header, column.texts)] : read;
+}
+
+function kept(header: string, texts: readonly string[]): readonly [string, Column] {
+  const column = readTextColumn(texts, textColumnAttribute(header));
+  return [column.attribute.id, column];
+}

@@ -1,0 +1,98 @@
+import type { Note } from '../cells/reading.ts';
+import type { Place } from '../errors.ts';
+import type { FragmentTable } from '../fragments/table.ts';
+import type { SourceProfile } from './profile.ts';
+
+/** What reading one source yields. All of it is plain data that can be posted to a worker. */
+
+export type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252';
+export type Delimiter = ',' | ';' | '\t' | '|';
+export type DecimalMark = ',' | '.';
+
+export interface Dialect {
+  readonly encoding: Encoding;
+  readonly delimiter: Delimiter;
+  /** The mark that most numeric columns of the file use; each column has its own. */
+  readonly decimal: DecimalMark;
+}
+
+/** One cell (or header, or whole file: row 0) that was changed, flagged or not understood. */
+export interface LedgerEntry {
+  readonly source: string;
+  /** Row of the grid, 1 = first; 0 where the entry is about the whole file. */
+  readonly row: number;
+  /** Header of the column; "" where the entry is about a whole row or the file. */
+  readonly column: string;
+  /** The text as it stands in the file. */
+  readonly raw: string;
+  /** What it was read as, in words; "" where there is no reading. */
+  readonly readAs: string;
+  readonly level: Note['level'];
+  /** Short stable name of the rule. */
+  readonly rule: string;
+  /** One sentence. */
+  readonly why: string;
+}
+
+export interface RowSetAside {
+  /** Row of the grid, 1 = first. */
+  readonly row: number;
+  readonly reason: string;
+}
+
+/**
+ * - `matched`: feeds an attribute (`attribute`, or several through a split).
+ * - `suggested`: a near match that waits for confirmation; until then the column is kept as text.
+ * - `unknown`: no attribute; kept as a text column.
+ * - `ignored`: the profile leaves it out; its cells stand in the ledger.
+ * - `empty`: no text below the header.
+ */
+export type ColumnStatus = 'matched' | 'suggested' | 'unknown' | 'ignored' | 'empty';
+
+export interface ColumnReading {
+  /** Position in the grid, 0 = first. */
+  readonly index: number;
+  /** The header as used: unique, "column 3" where the file has none. */
+  readonly header: string;
+  readonly status: ColumnStatus;
+  /** Attribute ids that the column feeds: one, or several when its cells are split. */
+  readonly attributes: readonly string[];
+  /** How the match was made: the synonym met, "profile", or "suggestion accepted". */
+  readonly via?: string;
+  readonly suggestion?: { readonly attribute: string; readonly reason: string; readonly score: number };
+  /** Unit of the source's numbers, where known. */
+  readonly unit?: string;
+  readonly decimal: DecimalMark;
+  /** Cells with text among the rows kept. */
+  readonly filled: number;
+  /** Why the column was not taken although its header matches, or what to look at. */
+  readonly doubt?: string;
+}
+
+/** A thing the reader should put right or decide; the source is read all the same. */
+export interface Fault {
+  readonly what: string;
+  readonly where: Place;
+  readonly mend: string;
+}
+
+export interface SourceReading {
+  readonly name: string;
+  readonly role: 'fragments' | 'assemblages';
+  readonly dialect: Dialect;
+  /** Every record of the file as text; turned on its side where the file has one row an attribute. */
+  readonly grid: readonly (readonly string[])[];
+  readonly transposed: boolean;
+  /** Row of the grid that holds the (last) header, 1 = first; 0 where the file has none. */
+  readonly headerRow: number;
+  readonly columns: readonly ColumnReading[];
+  readonly ledger: readonly LedgerEntry[];
+  readonly faults: readonly Fault[];
+  /** Rows of the grid other than header rows. Always rowsKept + rowsSetAside.length. */
+  readonly rowsRead: number;
+  readonly rowsKept: number;
+  readonly rowsSetAside: readonly RowSetAside[];
+  /** The profile that gives this reading again: the one passed in, with every detected choice written out. */
+  readonly profile: SourceProfile;
+  readonly table: FragmentTable;
+}

@@ -1,0 +1,143 @@
+import type { CellContext } from '../cells/context.ts';
+import { splitCell } from '../cells/split-cell.ts';
+import type { SplitRule, SplitTarget } from './profile.ts';
+
+/** One cell taken apart: a text a target ("" where there is none), and what was left over. */
+export interface SplitParts {
+  readonly parts: readonly string[];
+  /** Text that no target took; it is kept in the ledger. */
+  readonly rest: string;
+  readonly why: string;
+  readonly level: 'read' | 'flagged' | 'not-understood';
+}
+
+/** How one cell of a column is parted among the targets of its rule. */
+export function splitText(text: string, rule: SplitRule, context: CellContext): SplitParts {
+  const trimmed = text.trim();
+  if (trimmed === '') return { parts: rule.into.map(() => ''), rest: '', why: '', level: 'read' };
+  switch (rule.by) {
+    case 'systems':
+      return bySystems(trimmed, rule, context);
+    case 'separator':
+      return bySeparator(trimmed, rule);
+    case 'number':
+      return byNumber(trimmed, rule);
+    case 'phrases':
+      return byPhrases(trimmed, rule.into);
+  }
+}
+
+function bySystems(text: string, rule: SplitRule, context: CellContext): SplitParts {
+  const found = splitCell(text, context);
+  if (found === null) {
+    // A code for "nothing here" holds for every part; any other undivided text belongs to the first.
+    const code = context.missing !== undefined && Object.hasOwn(context.missing, text);
+    const bare = !/[\p{L}\p{N}]/u.test(text);
+    const everywhere = code || bare;
+    return {
+      parts: rule.into.map((_, i) => (everywhere || i === 0 ? text : '')),
+      rest: '',
+      why: everywhere
+        ? 'The cell holds for every part.'
+        : 'The cell has one part only; it was taken for the first.',
+      level: 'read',
+    };
+  }
+  return distribute(found.parts, rule, found.note.why, found.note.level);
+}
+
+function bySeparator(text: string, rule: SplitRule): SplitParts {
+  const parts = text.split(rule.separator ?? '/').map((part) => part.trim());
+  return distribute(parts, rule, `The cell was parted at "${rule.separator ?? '/'}".`, 'read');
+}
+
+function distribute(
+  found: readonly string[],
+  rule: SplitRule,
+  why: string,
+  level: SplitParts['level'],
+): SplitParts {
+  const wanted = rule.into.length;
+  const offset = rule.align === 'end' ? Math.max(0, wanted - found.length) : 0;
+  const parts = rule.into.map((_, i) => found[i - offset] ?? '');
+  const rest = found.slice(wanted).join(' ');
+  if (rest !== '')
+    return { parts, rest, why: `${why} It has more parts than the profile names.`, level: 'flagged' };
+  return found.length < wanted
+    ? { parts, rest, why: `${why} It has ${found.length} of ${wanted} parts.`, level }
+    : { parts, rest, why, level };
+}
+
+/** "21.5K" -> "21.5" and "K"; "20.K" -> "20" and "K"; "B" has no number; "腰17" has its word in front. */
+function byNumber(text: string, rule: SplitRule): SplitParts {
+  const wanted = rule.into;
+  const blank = wanted.map(() => '');
+  const tail = /^([<>≤≥~≈]?\s*\d+(?:[.,]\d+)?)[.,]?\s*(\D*)$/u.exec(text);
+  if (tail !== null) {
+    return {
+      parts: fill(blank, tail[1]!, tail[2]!.trim()),
+      rest: '',
+      why: 'The number and the letters were parted.',
+      level: 'read',
+    };
+  }
+  const head = /^(\D*?[^\d.,\s<>])\s*([<>≤≥~≈]?\d+(?:[.,]\d+)?)$/u.exec(text);
+  if (head !== null) {
+    return {
+      parts: fill(blank, head[2]!, head[1]!.trim()),
+      rest: '',
+      why: 'The word and the number were parted.',
+      level: 'read',
+    };
+  }
+  if (!/\d/.test(text)) {
+    return { parts: fill(blank, '', text), rest: '', why: 'The cell has no number.', level: 'read' };
+  }
+  // A letter O or l where a digit belongs, and other mixtures, are for a person to settle.
+  return {
+    parts: blank,
+    rest: text,
+    why: 'The cell is not a number with a word before or after it; check it.',
+    level: 'not-understood',
+  };
+}
+
+function fill(parts: readonly string[], number: string, word: string): string[] {
+  return parts.map((_, i) => (i === 0 ? number : i === 1 ? word : ''));
+}
+
+const NUMBER_BEFORE =
+  /((?:c\.|ca\.?|about|approx\.?|[~≈<>])?\s*\d+(?:[.,]\d+)?(?:\s*[½¼¾])?(?:\s*\d+\/\d+)?(?:\s*(?:[-–−/]|to|or)\s*\d+(?:[.,]\d+)?(?:\s*[½¼¾])?)?)\s*$/iu;
+const NUMBER_AFTER =
+  /^\s*:?\s*((?:c\.|ca\.?|[~≈<>])?\s*\d+(?:[.,]\d+)?(?:\s*(?:[-–−/]|to|or)\s*\d+(?:[.,]\d+)?)?)/iu;
+const REACH = 60;
+
+/** Finds numbers in running text by the words that follow or stand before them. */
+function byPhrases(text: string, targets: readonly SplitTarget[]): SplitParts {
+  const lower = text.toLowerCase();
+  const parts = targets.map((target) => {
+    for (const phrase of target.before ?? []) {
+      const wanted = phrase.toLowerCase();
+      for (let at = lower.indexOf(wanted); at >= 0; at = lower.indexOf(wanted, at + 1)) {
+        const found = NUMBER_BEFORE.exec(text.slice(Math.max(0, at - REACH), at));
+        if (found !== null) return found[1]!.trim();
+      }
+    }
+    for (const phrase of target.after ?? []) {
+      const wanted = phrase.toLowerCase();
+      for (let at = lower.indexOf(wanted); at >= 0; at = lower.indexOf(wanted, at + 1)) {
+        const found = NUMBER_AFTER.exec(text.slice(at + wanted.length, at + wanted.length + REACH));
+        if (found !== null) return found[1]!.trim();
+      }
+    }
+    return '';
+  });
+  const found = parts.filter((part) => part !== '').length;
+  return {
+    parts,
+    rest: text,
+    why:
+      found === 0 ? 'None of the phrases was met.' : `${found} numbers were found by the words beside them.`,
+    level: 'read',
+  };
+}
