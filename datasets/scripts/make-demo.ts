@@ -11,10 +11,11 @@ import { type Fragment, makeWorld, type World } from './demo/fragments.ts';
 import { germanCatalogue } from './demo/german.ts';
 import { mergedCatalogue } from './demo/merged.ts';
 import type { Catalogue } from './demo/mess.ts';
+import { packageDescription, type Resource } from './demo/package.ts';
 import { rangesCatalogue } from './demo/ranges.ts';
 import { MEASURES, PHASE_YEARS, type Phase, SITES } from './demo/scenario.ts';
 import { spanishCatalogue } from './demo/spanish.ts';
-import { csvBytes, type Grid } from './demo/text.ts';
+import { csvBytes, type FileForm, type Grid } from './demo/text.ts';
 
 const SEED = 20;
 const folder = process.argv[2] ?? 'datasets/demo';
@@ -31,11 +32,17 @@ const catalogues = [
   spanishCatalogue(of('TZ', 'YS'), random.stream('spanish')),
 ];
 
+const PLAIN: FileForm = { delimiter: ',', encoding: 'utf-8', lineEnd: '\n' };
+const resources: readonly Resource[] = [
+  ...catalogues,
+  plain('assemblages.csv', 'Sites and phases with their dates, recovery and setting.', assemblages(), []),
+  plain('truth.csv', 'What each fragment truly is, as planted.', truth(world, catalogues), MEASURES),
+];
+
 mkdirSync(folder, { recursive: true });
-for (const { file, bytes } of catalogues) writeFileSync(join(folder, file), bytes);
-writePlain('assemblages.csv', assemblages());
-writePlain('truth.csv', truth(world, catalogues));
-const mess = {
+for (const { file, bytes } of resources) writeFileSync(join(folder, file), bytes);
+writeJson('datapackage.json', packageDescription(resources));
+writeJson('mess.json', {
   about: 'How often each untidiness was put into each catalogue; written by datasets/scripts/make-demo.ts.',
   seed: SEED,
   fragments: world.fragments.length,
@@ -44,11 +51,23 @@ const mess = {
   catalogues: Object.fromEntries(
     catalogues.map(({ file, fragments, tally }) => [file, { fragments: fragments.length, ...tally.counts }]),
   ),
-};
-writeFileSync(join(folder, 'mess.json'), `${JSON.stringify(mess, null, 2)}\n`);
+});
 
-function writePlain(file: string, grid: Grid): void {
-  writeFileSync(join(folder, file), csvBytes(grid, { delimiter: ',', encoding: 'utf-8', lineEnd: '\n' }));
+function plain(file: string, description: string, grid: Grid, numbers: readonly string[]): Resource {
+  const [fields] = grid;
+  return {
+    file,
+    description,
+    form: PLAIN,
+    bytes: csvBytes(grid, PLAIN),
+    fields: fields!,
+    headerRows: [1],
+    numbers,
+  };
+}
+
+function writeJson(file: string, value: unknown): void {
+  writeFileSync(join(folder, file), `${JSON.stringify(value, null, 2)}\n`);
 }
 
 function assemblages(): Grid {

@@ -2,9 +2,11 @@ import type { Random } from '../../../src/numerics/random.ts';
 import type { Fragment } from './fragments.ts';
 import { type Catalogue, chosen, createTally } from './mess.ts';
 import type { Kind, Measure } from './scenario.ts';
-import { csvBytes, toHalf, written } from './text.ts';
+import { csvBytes, type FileForm, toHalf, written } from './text.ts';
 
 /** Ulvombre Terraces: English, everything counted over 5 cm, sizes in cm, local phase names, one row entered twice. */
+
+const FORM: FileForm = { delimiter: ',', encoding: 'utf-8', lineEnd: '\n' };
 
 const HEADER = [
   'Find no.',
@@ -110,8 +112,16 @@ export function countsCatalogue(fragments: readonly Fragment[], random: Random):
     tally.add('row entered twice');
     return [row, row];
   });
-  const bytes = csvBytes([HEADER, ...rows], { delimiter: ',', encoding: 'utf-8', lineEnd: '\n' });
-  return { file: 'ulvombre-counts.csv', bytes, tally, fragments };
+  return {
+    file: 'ulvombre-counts.csv',
+    description: 'Ulvombre Terraces: counts per 5 cm, sizes in cm, local phase names, one row entered twice.',
+    form: FORM,
+    bytes: csvBytes([HEADER, ...rows], FORM),
+    fields: HEADER,
+    headerRows: [1],
+    tally,
+    fragments,
+  };
 }
 
 function twist(direction: Fragment['twist1']): string {

@@ -2,9 +2,11 @@ import type { Random } from '../../../src/numerics/random.ts';
 import type { Fragment } from './fragments.ts';
 import { type Catalogue, chosen, createTally } from './mess.ts';
 import type { Fibre, Kind, Measure } from './scenario.ts';
-import { csvBytes, toHalf, written } from './text.ts';
+import { csvBytes, type FileForm, toHalf, written } from './text.ts';
 
 /** Quorrimel Cave: German, semicolons, decimal commas, Windows-1252, remarks with semicolons. */
+
+const FORM: FileForm = { delimiter: ';', encoding: 'windows-1252', lineEnd: '\r\n' };
 
 const HEADER = [
   'Inv.-Nr.',
@@ -145,8 +147,16 @@ export function germanCatalogue(fragments: readonly Fragment[], random: Random):
     HEADER.map(() => ''),
   );
   tally.add('empty row');
-  const bytes = csvBytes([HEADER, ...rows], { delimiter: ';', encoding: 'windows-1252', lineEnd: '\r\n' });
-  return { file: 'quorrimel-katalog.csv', bytes, tally, fragments };
+  return {
+    file: 'quorrimel-katalog.csv',
+    description: 'Quorrimel Cave: German, semicolons, decimal commas, Windows-1252.',
+    form: FORM,
+    bytes: csvBytes([HEADER, ...rows], FORM),
+    fields: HEADER,
+    headerRows: [1],
+    tally,
+    fragments,
+  };
 }
 
 function twist(direction: Fragment['twist1'], add: (kind: string) => void): string {

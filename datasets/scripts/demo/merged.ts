@@ -2,9 +2,11 @@ import type { Random } from '../../../src/numerics/random.ts';
 import type { Fragment } from './fragments.ts';
 import { type Catalogue, chosen, createTally } from './mess.ts';
 import { KINDS, type Kind } from './scenario.ts';
-import { csvBytes, toHalf, written } from './text.ts';
+import { csvBytes, type FileForm, toHalf, written } from './text.ts';
 
 /** Pellunar Wreck: two systems in one cell, twist and ply in one notation, sizes as "60 x 40". */
+
+const FORM: FileForm = { delimiter: ',', encoding: 'utf-8', lineEnd: '\n' };
 
 const HEADER = [
   'No',
@@ -79,8 +81,16 @@ export function mergedCatalogue(fragments: readonly Fragment[], random: Random):
     ];
   });
   for (let i = 0; i < fragments.length; i++) tally.add('merged size');
-  const bytes = csvBytes([HEADER, ...rows], { delimiter: ',', encoding: 'utf-8', lineEnd: '\n' });
-  return { file: 'pellunar-wreck.csv', bytes, tally, fragments };
+  return {
+    file: 'pellunar-wreck.csv',
+    description: 'Pellunar Wreck: two systems in one cell, twist and ply notations.',
+    form: FORM,
+    bytes: csvBytes([HEADER, ...rows], FORM),
+    fields: HEADER,
+    headerRows: [1],
+    tally,
+    fragments,
+  };
 }
 
 type Add = (kind: string) => void;

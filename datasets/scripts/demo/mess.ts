@@ -1,6 +1,7 @@
 import type { Random } from '../../../src/numerics/random.ts';
 import { picked } from './draw.ts';
 import type { Fragment } from './fragments.ts';
+import type { Resource } from './package.ts';
 
 /** Counts every untidiness put in, so that a reading can be held against it. */
 export interface Tally {
@@ -33,9 +34,7 @@ export function chosen(
 }
 
 /** What one catalogue looks like when it is done. */
-export interface Catalogue {
-  readonly file: string;
-  readonly bytes: Uint8Array;
+export interface Catalogue extends Resource {
   readonly tally: Tally;
   /** Fragments catalogued, a fragment listed twice counted once. */
   readonly fragments: readonly Fragment[];

@@ -2,9 +2,11 @@ import type { Random } from '../../../src/numerics/random.ts';
 import type { Fragment } from './fragments.ts';
 import { type Catalogue, chosen, createTally } from './mess.ts';
 import type { Kind, Measure } from './scenario.ts';
-import { csvBytes, written } from './text.ts';
+import { csvBytes, type FileForm, written } from './text.ts';
 
 /** Drommavel Landing: burnt pieces, nearly every reading a range, an "about" or a bound. */
+
+const FORM: FileForm = { delimiter: ',', encoding: 'utf-8', lineEnd: '\r\n' };
 
 const HEADER = [
   'Cat. no.',
@@ -102,6 +104,14 @@ export function rangesCatalogue(fragments: readonly Fragment[], random: Random):
       fragment.item.kind === 'balanced tabby' ? 'shrunk by burning?' : '',
     ];
   });
-  const bytes = csvBytes([HEADER, ...rows], { delimiter: ',', encoding: 'utf-8', lineEnd: '\r\n' });
-  return { file: 'drommavel-ranges.csv', bytes, tally, fragments };
+  return {
+    file: 'drommavel-ranges.csv',
+    description: 'Drommavel Landing: ranges, approximations and bounds.',
+    form: FORM,
+    bytes: csvBytes([HEADER, ...rows], FORM),
+    fields: HEADER,
+    headerRows: [1],
+    tally,
+    fragments,
+  };
 }

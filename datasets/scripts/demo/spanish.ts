@@ -2,7 +2,7 @@ import type { Random } from '../../../src/numerics/random.ts';
 import type { Fragment } from './fragments.ts';
 import { type Catalogue, chosen, createTally } from './mess.ts';
 import { type Fibre, KINDS, type Kind, type Measure, type Mode } from './scenario.ts';
-import { csvBytes, written } from './text.ts';
+import { csvBytes, type FileForm, written } from './text.ts';
 
 /** Tazzimbe Gallery and Ysketh Pans: Spanish, a title, two header rows, footnotes, a line of totals, a byte-order mark. */
 
@@ -14,6 +14,8 @@ const GROUPS: Readonly<Record<number, string>> = {
   12: 'Filas',
   14: 'General',
 };
+
+const FORM: FileForm = { delimiter: ';', encoding: 'utf-8-bom', lineEnd: '\r\n' };
 
 const HEADER = [
   'N.º',
@@ -37,6 +39,14 @@ const HEADER = [
   'Ancho (mm)',
   'Observaciones',
 ];
+
+/** Field names when both header rows are read together, the group first. */
+const JOINED = HEADER.map((name, i) => {
+  const starts = Object.keys(GROUPS)
+    .map(Number)
+    .filter((start) => start <= i);
+  return `${GROUPS[Math.max(...starts)]} ${name}`;
+});
 
 const STRUCTURE: Readonly<Partial<Record<Kind, string>>> = {
   'close twining': 'cordado cerrado',
@@ -135,6 +145,15 @@ export function spanishCatalogue(fragments: readonly Fragment[], random: Random)
   ];
   for (const kind of ['title row', 'empty row', 'total row', 'empty row', 'footnote row', 'footnote row'])
     tally.add(kind);
-  const bytes = csvBytes(grid, { delimiter: ';', encoding: 'utf-8-bom', lineEnd: '\r\n' });
-  return { file: 'tazzimbe-ysketh.csv', bytes, tally, fragments };
+  return {
+    file: 'tazzimbe-ysketh.csv',
+    description:
+      'Tazzimbe Gallery and Ysketh Pans: Spanish, title row, two header rows, a total and footnotes.',
+    form: FORM,
+    bytes: csvBytes(grid, FORM),
+    fields: JOINED,
+    headerRows: [3, 4],
+    tally,
+    fragments,
+  };
 }
