@@ -66,6 +66,8 @@ export interface AnalysisInput {
   readonly records: FragmentTable;
   readonly unit: 'fragment' | 'item';
   readonly register: Register;
+  /** Bytes of the files that options name (marked `refersTo: 'file'`), by the name they are given there. */
+  readonly files?: ReadonlyMap<string, Uint8Array>;
   /** Already set to this analysis's own stream. */
   readonly random: Random;
   /** Share of the work done, 0 to 1; throws when the reader has cancelled. */

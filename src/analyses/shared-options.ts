@@ -14,3 +14,8 @@ export function attributeId(): z.ZodString {
 export function groupingId(): z.ZodString {
   return z.string().min(1).meta({ refersTo: 'grouping' });
 }
+
+/** A file beside the study file; its bytes reach the analysis through `AnalysisInput.files`. */
+export function fileName(): z.ZodString {
+  return z.string().min(1).meta({ refersTo: 'file' });
+}

@@ -1,10 +1,11 @@
 import { InputError } from '../../errors.ts';
+import { countBehind } from '../../fragments/behind.ts';
 import { groupRows, termLabel } from '../../fragments/groups.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
 import { wilsonLimits } from '../../numerics/wilson.ts';
 import type { AnalysisInput, Findings, ResultColumn, ResultTable, TableCell } from '../contract.ts';
-import { COUNT_COLUMNS, countBehind, countCells, hasValue } from './count.ts';
+import { COUNT_COLUMNS, countCells, hasValue } from './count.ts';
 import { describeNumbers, isOpenEnded, numberColumns, pointOf } from './describe-numbers.ts';
 import type { SummaryOptions } from './options.ts';
 
@@ -64,14 +65,15 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
   const numeric = columns.filter((column) => column.kind === 'numeric');
   const kinds = columns.filter((column) => column.kind === 'term');
   const heads = options.by.map((id) => ({ id, label: register.attributes.get(id)?.label ?? id }));
+  const behind = (rows: readonly number[]) => countBehind(input.fragments, records, input.unit, rows);
   return {
     unit: input.unit,
     by: heads.map((head) => head.label),
     n: {
-      ...countBehind(input, used),
+      ...behind(used),
       setAside: grouping.ungrouped.map(({ attribute, rows }) => ({
         reason: `${register.attributes.get(attribute)?.label ?? attribute} not recorded`,
-        fragments: countBehind(input, rows).fragments,
+        fragments: behind(rows).fragments,
       })),
     },
     tables: {

@@ -1,4 +1,5 @@
 import { CELL_STATES } from '../../cells/reading.ts';
+import { countBehind } from '../../fragments/behind.ts';
 import type { NumericColumn, TermColumn } from '../../fragments/table.ts';
 import type { AnalysisInput, ResultColumn, TableCell } from '../contract.ts';
 
@@ -30,7 +31,7 @@ export function countCells(
   const filled = rows.filter((row) => hasValue(column, row));
   const gaps = rows.filter((row) => !hasValue(column, row));
   const inState = (code: number) => gaps.filter((row) => column.state[row] === code).length;
-  const counts = countBehind(input, filled, column.attribute.id);
+  const counts = countHolding(input, filled, column.attribute.id);
   const absent = inState(ABSENT);
   const notApplicable = inState(NOT_APPLICABLE);
   return [
@@ -44,23 +45,17 @@ export function countCells(
   ];
 }
 
-/**
- * How many fragments and original objects stand behind these records; with an attribute, only the
- * fragments that hold a value of it.
- */
-export function countBehind(
+/** How many fragments, and of how many original objects, hold a value behind these records. */
+function countHolding(
   input: AnalysisInput,
   rows: readonly number[],
-  attribute?: string,
+  attribute: string,
 ): { fragments: number; items: number } {
   const items = new Set(rows.map((row) => input.records.item[row]));
-  if (input.unit === 'fragment') return { fragments: rows.length, items: items.size };
-  const column = attribute === undefined ? undefined : input.fragments.columns.get(attribute);
-  let fragments = 0;
-  for (let row = 0; row < input.fragments.rows; row++) {
-    if (!items.has(input.fragments.item[row])) continue;
-    if (column !== undefined && column.kind !== 'text' && !hasValue(column, row)) continue;
-    fragments++;
+  const column = input.fragments.columns.get(attribute);
+  if (input.unit === 'fragment' || column === undefined || column.kind === 'text') {
+    return countBehind(input.fragments, input.records, input.unit, rows);
   }
-  return { fragments, items: items.size };
+  const holding = input.fragments.item.filter((item, row) => items.has(item) && hasValue(column, row));
+  return { fragments: holding.length, items: items.size };
 }

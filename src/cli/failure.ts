@@ -1,0 +1,29 @@
+import { CommanderError } from 'commander';
+import { InputError } from '../errors.ts';
+
+/** Exit statuses: 0 done; 1 the run found what the caller asked to be told of; 2 bad input or usage. */
+export const STATUS = { done: 0, found: 1, badInput: 2 } as const;
+
+/** What to print on standard error for a fault, and the status to leave with. */
+export function describeFailure(fault: unknown, trace: boolean): { text: string; status: number } {
+  if (fault instanceof InputError) return { text: `${fault.message}\n`, status: STATUS.badInput };
+  if (fault instanceof CommanderError) return commanderFailure(fault);
+  const said = fault instanceof Error ? fault.message.split('\n')[0] : String(fault);
+  if (trace) return { text: `${fault instanceof Error ? fault.stack : said}\n`, status: STATUS.badInput };
+  return {
+    text: `A fault in Thrum itself, not in your material (${said}); run the command again with --trace to see where.\n`,
+    status: STATUS.badInput,
+  };
+}
+
+/** Help and version end well; everything else that commander finds is a fault of usage. */
+function commanderFailure(fault: CommanderError): { text: string; status: number } {
+  if (fault.exitCode === 0 || fault.code === 'commander.help') return { text: '', status: fault.exitCode };
+  const said = fault.message
+    .replace(/^error: /, '')
+    .replace(/\.?\s*\(Did you mean (.*)\?\)$/s, '; did you mean $1');
+  return {
+    text: `${said.trim().replace(/\.$/, '')}; thrum --help lists what can be asked.\n`,
+    status: STATUS.badInput,
+  };
+}

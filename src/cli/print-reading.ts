@@ -1,0 +1,139 @@
+import { printCount } from '../analyses/phrasing.ts';
+import type { ColumnReading, LedgerEntry, SourceReading } from '../sources/source-reading.ts';
+import type { Terminal } from './terminal.ts';
+import { tame, textTable, wrap } from './text-table.ts';
+
+const DELIMITER_NAMES: Readonly<Record<string, string>> = {
+  ',': 'comma',
+  ';': 'semicolon',
+  '\t': 'tab',
+  '|': 'bar',
+};
+
+/** How one source was read, as a person reads it. */
+export function printReading(terminal: Terminal, reading: SourceReading): void {
+  const { colour, width } = terminal;
+  const { encoding, delimiter, decimal } = reading.dialect;
+  const aside = reading.rowsSetAside.length;
+  terminal.out(`${colour.bold(tame(reading.name))}\n`);
+  terminal.out(
+    `${printCount(reading.rowsRead, 'row')} read: ${reading.rowsKept} kept, ${aside} set aside. ` +
+      `Encoding ${encoding}, cells divided by ${DELIMITER_NAMES[delimiter]}, decimal mark "${decimal}", ` +
+      `${reading.headerRow === 0 ? 'no header' : `header in row ${reading.headerRow}`}` +
+      `${reading.transposed ? ', one row an attribute' : ''}.\n\n`,
+  );
+  terminal.out(
+    textTable(
+      [
+        { head: 'column', align: 'left' },
+        { head: 'read as', align: 'left' },
+        { head: 'unit', align: 'left' },
+        { head: 'filled', align: 'right' },
+        { head: 'how', align: 'left' },
+      ],
+      reading.columns.map((column) => [
+        column.header,
+        readAs(column),
+        column.unit ?? '',
+        String(column.filled),
+        how(column),
+      ]),
+      width,
+    ),
+  );
+  for (const [reason, rows] of byReason(reading)) {
+    terminal.out(`\n${wrap(`Set aside, ${reason}: ${printRows(rows)}.`, width).join('\n')}\n`);
+  }
+  printLedger(terminal, reading.ledger);
+  for (const fault of reading.faults) {
+    const place = fault.where.row === undefined ? '' : `row ${fault.where.row}: `;
+    terminal.out(
+      `${colour.yellow(wrap(tame(`Look at: ${place}${fault.what}; ${fault.mend}.`), width).join('\n'))}\n`,
+    );
+  }
+  const suggested = reading.columns.filter((column) => column.status === 'suggested').length;
+  if (suggested > 0) {
+    terminal.out(
+      `\n${printCount(suggested, 'column')} only suggested: confirm with --accept-suggestions, or name the ` +
+        'attribute in a profile (--save-profile writes one to edit).\n',
+    );
+  }
+}
+
+function readAs(column: ColumnReading): string {
+  if (column.status === 'matched') return column.attributes.join(' + ');
+  if (column.status === 'suggested') return `perhaps ${column.suggestion?.attribute ?? ''}`;
+  if (column.status === 'unknown') return 'not understood';
+  return column.status;
+}
+
+function how(column: ColumnReading): string {
+  const parts = [
+    column.status === 'suggested' ? column.suggestion?.reason : column.via,
+    column.doubt,
+    column.status === 'unknown' ? 'kept as text' : undefined,
+  ];
+  return parts.filter((part) => part !== undefined).join('; ');
+}
+
+function byReason(reading: SourceReading): Map<string, number[]> {
+  const reasons = new Map<string, number[]>();
+  for (const { row, reason } of reading.rowsSetAside) {
+    reasons.set(reason, [...(reasons.get(reason) ?? []), row]);
+  }
+  return reasons;
+}
+
+function printRows(rows: readonly number[]): string {
+  const shown = rows.slice(0, 12).join(', ');
+  return `${rows.length === 1 ? 'row' : 'rows'} ${shown}${rows.length > 12 ? ` and ${rows.length - 12} more` : ''}`;
+}
+
+const LEVELS: readonly LedgerEntry['level'][] = ['not-understood', 'flagged', 'read'];
+const LEVEL_NAMES = {
+  'not-understood': 'not understood',
+  flagged: 'flagged',
+  read: 'read by a rule',
+} as const;
+
+/** The ledger by level and rule, with one example each, the gravest first. */
+function printLedger(terminal: Terminal, ledger: readonly LedgerEntry[]): void {
+  if (ledger.length === 0) {
+    terminal.out('\nLedger: every cell was read as it stands.\n');
+    return;
+  }
+  const groups = new Map<string, LedgerEntry[]>();
+  for (const entry of ledger) {
+    const key = `${LEVELS.indexOf(entry.level)} ${entry.rule}`;
+    groups.set(key, [...(groups.get(key) ?? []), entry]);
+  }
+  const ordered = [...groups].sort(([a, some], [b, others]) =>
+    a[0] === b[0] ? others.length - some.length || (a < b ? -1 : 1) : a < b ? -1 : 1,
+  );
+  terminal.out(
+    `\n${terminal.colour.underline(`Ledger: ${printCount(ledger.length, 'entry', 'entries')}`)}\n`,
+  );
+  terminal.out(
+    textTable(
+      [
+        { head: '', align: 'left' },
+        { head: 'rule', align: 'left' },
+        { head: 'cells', align: 'right' },
+        { head: 'for example', align: 'left' },
+      ],
+      ordered.map(([, entries]) => [
+        LEVEL_NAMES[entries[0].level],
+        entries[0].rule,
+        String(entries.length),
+        example(entries[0]),
+      ]),
+      terminal.width,
+    ),
+  );
+}
+
+function example({ row, column, raw, readAs: reading, why }: LedgerEntry): string {
+  const place = [row > 0 ? `row ${row}` : '', column].filter((part) => part !== '').join(' ');
+  const cell = raw === '' ? '' : `"${raw}"${reading === '' ? '' : ` -> ${reading}`}; `;
+  return `${place === '' ? '' : `${place}: `}${cell}${why}`;
+}

@@ -1,0 +1,123 @@
+import type { TableCell } from '../analyses/contract.ts';
+import { printNumber } from '../analyses/phrasing.ts';
+import { isUnavailable } from '../numerics/unavailable.ts';
+
+export interface TextColumn {
+  readonly head: string;
+  /** Numbers stand right, words left. */
+  readonly align: 'left' | 'right';
+}
+
+/**
+ * Aligned columns within `width`. Where they do not fit, the widest columns of words are wrapped onto
+ * further lines, so that nothing is cut off; where numbers alone are too wide, one record a block is
+ * printed instead.
+ */
+export function textTable(
+  columns: readonly TextColumn[],
+  rows: readonly (readonly string[])[],
+  width: number,
+): string {
+  const clean = rows.map((row) => row.map(tame));
+  const widths = columns.map((column, place) =>
+    Math.max(displayWidth(column.head), ...clean.map((row) => displayWidth(row[place] ?? ''))),
+  );
+  const gaps = GAP.length * (columns.length - 1);
+  const fitted = fit(widths, columns, width - gaps);
+  if (fitted === null) return blocks(columns, clean);
+  const lines = [columns.map((column) => column.head), ...clean].flatMap((row) =>
+    wrapRow(row, fitted, columns),
+  );
+  const rule = fitted.map((size) => '─'.repeat(size)).join(GAP);
+  const headLines = wrapRow(
+    columns.map((column) => column.head),
+    fitted,
+    columns,
+  ).length;
+  lines.splice(headLines, 0, rule);
+  return `${lines.map((line) => line.trimEnd()).join('\n')}\n`;
+}
+
+/** A cell of a result as a person reads it. */
+export function printCell(cell: TableCell): string {
+  if (cell === null) return '';
+  if (typeof cell === 'number') return printNumber(cell, 4);
+  if (typeof cell === 'boolean') return cell ? 'yes' : 'no';
+  return isUnavailable(cell) ? `– (${cell.why})` : cell;
+}
+
+const GAP = '  ';
+const NARROWEST_WORDS = 12;
+
+function fit(widths: readonly number[], columns: readonly TextColumn[], room: number): number[] | null {
+  const fitted = [...widths];
+  for (;;) {
+    const excess = fitted.reduce((total, size) => total + size, 0) - room;
+    if (excess <= 0) return fitted;
+    const wide = fitted
+      .map((size, place) => ({ size, place }))
+      .filter(({ size, place }) => columns[place].align === 'left' && size > NARROWEST_WORDS)
+      .sort((a, b) => b.size - a.size)[0];
+    if (wide === undefined) return null;
+    fitted[wide.place] = Math.max(NARROWEST_WORDS, wide.size - Math.max(1, Math.ceil(excess / 3)));
+  }
+}
+
+function wrapRow(
+  row: readonly string[],
+  widths: readonly number[],
+  columns: readonly TextColumn[],
+): string[] {
+  const cells = widths.map((size, place) => wrap(row[place] ?? '', size));
+  const height = Math.max(1, ...cells.map((cell) => cell.length));
+  return Array.from({ length: height }, (_, line) =>
+    cells.map((cell, place) => pad(cell[line] ?? '', widths[place], columns[place].align)).join(GAP),
+  );
+}
+
+/** Words put into lines of at most `width`; a longer word is broken. */
+export function wrap(text: string, width: number): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    let rest = word;
+    if (line !== '' && displayWidth(line) + 1 + displayWidth(rest) > width) {
+      lines.push(line);
+      line = '';
+    }
+    while (displayWidth(rest) > width) {
+      const letters = [...rest];
+      lines.push(letters.slice(0, width).join(''));
+      rest = letters.slice(width).join('');
+    }
+    line = line === '' ? rest : `${line} ${rest}`;
+  }
+  return [...lines, line];
+}
+
+function blocks(columns: readonly TextColumn[], rows: readonly (readonly string[])[]): string {
+  const size = Math.max(...columns.map((column) => displayWidth(column.head)));
+  const texts = rows.map((row) =>
+    columns
+      .map((column, place) => ({ head: column.head, text: row[place] ?? '' }))
+      .filter(({ text }) => text !== '')
+      .map(({ head, text }) => `${pad(head, size, 'left')}${GAP}${text}`)
+      .join('\n'),
+  );
+  return `${texts.join('\n\n')}\n`;
+}
+
+function pad(text: string, width: number, align: 'left' | 'right'): string {
+  const space = ' '.repeat(Math.max(0, width - displayWidth(text)));
+  return align === 'left' ? text + space : space + text;
+}
+
+function displayWidth(text: string): number {
+  return [...text].length;
+}
+
+/** Line ends and control characters of a source must not reach the terminal. */
+export function tame(text: string): string {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+  return text.replace(/[\u0000-\u001f\u007f-\u009f]+/g, ' ');
+}

@@ -1,0 +1,83 @@
+import { basename, dirname, join } from 'node:path';
+import { Command } from 'commander';
+import type { Register } from '../../attributes/definition.ts';
+import { defaultRegister } from '../../attributes/register.ts';
+import { toCsv } from '../../report/csv.ts';
+import { ledgerRows } from '../../report/ledger-rows.ts';
+import { checkProfile, type SourceProfile } from '../../sources/profile.ts';
+import { type ReadOptions as ReadSourceOptions, readSource, readTexts } from '../../sources/read-source.ts';
+import type { SourceReading } from '../../sources/source-reading.ts';
+import { loadStudy, parseJson, studyRegister } from '../../study/load.ts';
+import { readBytes, readText, writeOut } from '../files.ts';
+import { printReading } from '../print-reading.ts';
+import { printJson, type Verb } from './verb.ts';
+
+interface ReadOptions {
+  readonly profile?: string;
+  readonly study?: string;
+  readonly sheet?: string;
+  readonly acceptSuggestions?: true;
+  readonly saveProfile?: string | true;
+  readonly ledger?: string;
+  readonly json?: true;
+}
+
+/** `thrum read FILE`: how a table is understood, before any study uses it. */
+export const readVerb: Verb = (terminal) =>
+  new Command('read')
+    .description('read one table and show how it was understood')
+    .argument('<file>', 'CSV, TSV or XLSX file')
+    .option('--profile <file>', 'source profile that says how to read it')
+    .option('--study <file>', 'study whose own attributes and terms are to be recognised too')
+    .option('--sheet <name>', 'sheet of an XLSX file; the first one if left out')
+    .option('--accept-suggestions', 'use near matches of headers as if they had been confirmed')
+    .option('--save-profile [file]', 'write the profile; beside the table unless a file is named')
+    .option('--ledger <file>', 'write every change, flag and riddle as CSV')
+    .option('--json', 'print the reading as JSON')
+    .action(async (path: string, options: ReadOptions) => {
+      const name = basename(path);
+      const profile = options.profile === undefined ? undefined : await readProfile(options.profile);
+      const reading = await readTable(path, options.sheet, {
+        name,
+        register: await registerFor(options.study),
+        ...(profile === undefined ? {} : { profile }),
+        ...(options.acceptSuggestions ? { acceptSuggestions: true } : {}),
+      });
+      if (options.ledger !== undefined) await writeOut(options.ledger, toCsv(ledgerRows(reading.ledger)));
+      const saved = profilePath(options.saveProfile, path);
+      if (saved !== undefined) await writeOut(saved, `${JSON.stringify(reading.profile, null, 2)}\n`);
+      if (options.json) {
+        const { table: _table, grid: _grid, ...rest } = reading;
+        printJson(terminal, rest);
+      } else {
+        printReading(terminal, reading);
+      }
+      const say = options.json ? terminal.err : terminal.out;
+      for (const file of [options.ledger, saved]) if (file !== undefined) say(`Written: ${file}\n`);
+    });
+
+async function readProfile(path: string): Promise<SourceProfile> {
+  return checkProfile(parseJson(await readText(path), path), path);
+}
+
+async function registerFor(studyPath: string | undefined): Promise<Register> {
+  if (studyPath === undefined) return defaultRegister();
+  return studyRegister(loadStudy(await readText(studyPath), studyPath));
+}
+
+/** A spreadsheet goes through the same reading as a CSV; the library that opens it is heavy and loaded only then. */
+async function readTable(
+  path: string,
+  sheet: string | undefined,
+  options: ReadSourceOptions,
+): Promise<SourceReading> {
+  const bytes = await readBytes(path, options.name);
+  if (!/\.xlsx$/i.test(path)) return readSource(bytes, options);
+  const { readWorkbook } = await import('../../frames/read-workbook.ts');
+  return readTexts((await readWorkbook(bytes, options.name, sheet)).grid, options);
+}
+
+function profilePath(wanted: string | true | undefined, table: string): string | undefined {
+  if (wanted !== true) return wanted;
+  return join(dirname(table), basename(table).replace(/\.[^.]+$/, '.profile.json'));
+}

@@ -1,0 +1,45 @@
+import { join } from 'node:path';
+import { Command } from 'commander';
+import { writeReport } from '../../report/write.ts';
+import { prepareStudy } from '../../study/prepare.ts';
+import { serializeResults } from '../../study/results-json.ts';
+import { analyse } from '../../study/run-study.ts';
+import { readStudy } from '../files.ts';
+import { printResults } from '../print-results.ts';
+import type { Verb } from './verb.ts';
+
+interface RunOptions {
+  readonly out: string;
+  readonly json?: true;
+  readonly report: boolean;
+  readonly trace?: true;
+}
+
+/** Share of the progress line that reading takes. */
+const READING = 0.3;
+
+/** `thrum run STUDY.json --out DIR`: every analysis of a study, written down and summarised. */
+export const runVerb: Verb = (terminal) =>
+  new Command('run')
+    .description('compute a study: results.json, one HTML report and a data package')
+    .argument('<study>', 'study file (JSON)')
+    .option('--out <folder>', 'folder to write into', 'out')
+    .option('--no-report', 'write results.json alone')
+    .option('--json', 'print the results as JSON instead of a summary')
+    .action(async (path: string, options: RunOptions) => {
+      const { study, files } = await readStudy(path);
+      const prepared = prepareStudy(study, files, (share, what) => terminal.progress(share * READING, what));
+      const results = analyse(prepared, files, {
+        onProgress: (share, what) => terminal.progress(READING + share * (1 - READING), what),
+        onFault: (id, fault) => {
+          if (options.trace) terminal.err(`${id}: ${fault instanceof Error ? fault.stack : String(fault)}\n`);
+        },
+      });
+      terminal.progress(1, 'writing');
+      const written = await writeReport({ prepared, results, folder: options.out, report: options.report });
+      terminal.endProgress();
+      if (options.json) terminal.out(serializeResults(results));
+      else printResults(terminal, results);
+      const say = options.json ? terminal.err : terminal.out;
+      say(`\nWritten: ${written.map((name) => join(options.out, name)).join(', ')}\n`);
+    });

@@ -1,0 +1,85 @@
+import { printCount } from '../analyses/phrasing.ts';
+import type { Prepared } from '../study/prepare.ts';
+import type { AnalysisResult, Results } from '../study/results.ts';
+import { escapeHtml, figurePart, tablePart } from './html-parts.ts';
+import { setAsidePart, sourcesPart } from './html-sources.ts';
+import { REPORT_STYLE } from './style.ts';
+
+export interface ReportRequest {
+  readonly prepared: Prepared;
+  readonly results: Results;
+  /** Text of the plotting library, put into the page once. */
+  readonly plotly: string;
+}
+
+/**
+ * One HTML page that stands alone: every sentence, figure, table and caution of a run, what was set
+ * aside and why, and the sources with their hashes. Opens without a network; texts of the sources are
+ * escaped, and a content policy keeps the page from loading anything.
+ */
+export function renderReport({ prepared, results, plotly }: ReportRequest): string {
+  const { study } = results;
+  const entries = Object.entries(results.analyses);
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="content-security-policy" content="default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; img-src data: blob:">
+<title>${escapeHtml(study.title)}</title>
+<style>${REPORT_STYLE}</style>
+</head>
+<body>
+<header>
+<p class="over">Report of a study</p>
+<h1>${escapeHtml(study.title)}</h1>
+<p>${printCount(study.n.fragments, 'fragment')} of ${printCount(study.n.items, 'item')}; one record is one ${study.unit}. Seed ${study.seed}, Thrum ${escapeHtml(study.version)}.</p>
+<nav aria-label="Contents"><ol>
+${entries.map(([id, result]) => `<li><a href="#${escapeHtml(id)}">${escapeHtml(result.title)}</a></li>`).join('\n')}
+<li><a href="#set-aside">What was set aside</a></li>
+<li><a href="#sources">Sources</a></li>
+<li><a href="#minding">Minding finds, people and rights</a></li>
+</ol></nav>
+</header>
+<main>
+${entries.map(([id, result]) => analysisPart(id, result)).join('\n')}
+${setAsidePart(prepared, results)}
+${sourcesPart(prepared, results)}
+<section id="minding"><h2>Minding finds, people and rights</h2>
+<ul>${study.cautions.map((caution) => `<li>${escapeHtml(caution)}</li>`).join('\n')}</ul></section>
+</main>
+<script>${plotly.replaceAll('</script', '<\\/script')}</script>
+<script>${DRAW}</script>
+</body>
+</html>
+`;
+}
+
+function analysisPart(id: string, result: AnalysisResult): string {
+  const figures = Object.entries(result.figures).map(([name, figure]) => figurePart(`${id}-${name}`, figure));
+  const tables = Object.values(result.tables).map((table) => tablePart(table));
+  const aside = result.n.setAside.map(
+    ({ reason, fragments }) => `<li>${escapeHtml(`${printCount(fragments, 'fragment')}: ${reason}`)}</li>`,
+  );
+  const cautions = result.cautions.map((caution) => `<li>${escapeHtml(caution)}</li>`);
+  return `<section id="${escapeHtml(id)}">
+<h2>${escapeHtml(result.title)}</h2>
+<p class="say">${escapeHtml(result.sentence)}</p>
+<p class="n">${printCount(result.n.fragments, 'fragment')} of ${printCount(result.n.items, 'item')}.</p>
+${cautions.length > 0 ? `<div class="mind"><h3>Mind</h3><ul>${cautions.join('\n')}</ul></div>` : ''}
+${figures.join('\n')}
+${aside.length > 0 ? `<h3>Set aside here</h3><ul>${aside.join('\n')}</ul>` : ''}
+${tables.join('\n')}
+<details><summary>Settings</summary><pre>${escapeHtml(JSON.stringify({ kind: result.kind, ...result.options }, null, 2))}</pre></details>
+</section>`;
+}
+
+/** Draws each figure into its place; widths follow the page. */
+const DRAW = `
+for (const place of document.querySelectorAll('[data-figure]')) {
+  const figure = JSON.parse(document.getElementById(place.dataset.figure).textContent);
+  const layout = { ...figure.layout, autosize: true };
+  delete layout.width;
+  Plotly.newPlot(place, figure.data, layout, { displaylogo: false, showSendToCloud: false, responsive: true });
+}
+`;

@@ -1,0 +1,50 @@
+import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { InputError } from '../errors.ts';
+import type { Prepared } from '../study/prepare.ts';
+import type { Results } from '../study/results.ts';
+import { serializeResults } from '../study/results-json.ts';
+import { dataPackage } from './data-package.ts';
+import { renderReport } from './html.ts';
+
+export interface WriteRequest {
+  readonly prepared: Prepared;
+  readonly results: Results;
+  readonly folder: string;
+  /** Whether the report and the data package are wanted beside results.json. */
+  readonly report: boolean;
+}
+
+/**
+ * Writes a run's results into a folder: results.json, report.html and the data package. The only
+ * function of the report that touches files.
+ *
+ * @returns the names of the files written.
+ */
+export async function writeReport({ prepared, results, folder, report }: WriteRequest): Promise<string[]> {
+  const resultsText = serializeResults(results);
+  const files = new Map([['results.json', resultsText]]);
+  if (report) {
+    files.set('report.html', renderReport({ prepared, results, plotly: await plotlyText() }));
+    for (const [name, text] of dataPackage(prepared, new Map([['results.json', resultsText]])))
+      files.set(name, text);
+  }
+  try {
+    await mkdir(folder, { recursive: true });
+    for (const [name, text] of files) await writeFile(join(folder, name), text);
+  } catch (fault) {
+    const reason = (fault as NodeJS.ErrnoException).code ?? 'unknown reason';
+    throw new InputError(
+      `the folder cannot be written to (${reason})`,
+      { file: folder },
+      'choose another with --out',
+    );
+  }
+  return [...files.keys()];
+}
+
+async function plotlyText(): Promise<string> {
+  const require = createRequire(import.meta.url);
+  return readFile(require.resolve('plotly.js-dist-min/plotly.min.js'), 'utf8');
+}

@@ -1,0 +1,124 @@
+import type { Counts } from '../analyses/contract.ts';
+import type { Register } from '../attributes/definition.ts';
+import { InputError } from '../errors.ts';
+import { deriveColumns } from '../fragments/derive.ts';
+import { collapseItems } from '../fragments/items.ts';
+import { selectRows } from '../fragments/select.ts';
+import { takeRows } from '../fragments/subset.ts';
+import type { FragmentTable } from '../fragments/table.ts';
+import { combineSources } from '../sources/combine.ts';
+import { checkProfile } from '../sources/profile.ts';
+import { readSource } from '../sources/read-source.ts';
+import type { LedgerEntry, SourceReading } from '../sources/source-reading.ts';
+import { parseJson, studyRegister } from './load.ts';
+import type { SourceHead } from './results.ts';
+import type { Study } from './schema.ts';
+import { sha256 } from './sha256.ts';
+
+/** A study's material, read and laid out, before anything is computed from it. */
+export interface Prepared {
+  readonly study: Study;
+  readonly register: Register;
+  readonly sources: readonly SourceReading[];
+  readonly heads: readonly SourceHead[];
+  /** Every change, flag and riddle of every source and of their joining. */
+  readonly ledger: readonly LedgerEntry[];
+  /** All fragments of all sources, derived attributes included. */
+  readonly all: FragmentTable;
+  /** The fragments that meet the study's conditions. */
+  readonly fragments: FragmentTable;
+  /** What the analyses are given: the same fragments, or one row an item. */
+  readonly records: FragmentTable;
+  readonly n: Counts;
+  readonly disagreements: readonly { readonly attribute: string; readonly items: number }[];
+}
+
+export type Progress = (share: number, what: string) => void;
+
+/**
+ * Reads, combines, derives, selects and collapses: everything before the first statistic.
+ *
+ * @param files bytes by the paths that the study writes.
+ * @throws InputError for a file that is missing or cannot be read.
+ */
+export function prepareStudy(
+  study: Study,
+  files: ReadonlyMap<string, Uint8Array>,
+  onProgress?: Progress,
+): Prepared {
+  const register = studyRegister(study);
+  const readings = study.sources.map((source, place) => {
+    onProgress?.(place / (study.sources.length + 1), `reading ${source.file}`);
+    return readStudySource(study, place, files, register);
+  });
+  onProgress?.(study.sources.length / (study.sources.length + 1), 'combining the sources');
+  const combined = combineSources(readings, register);
+  const all = deriveColumns(combined.table, register);
+  const selection = selectRows(all, study.select, register);
+  const fragments = takeRows(all, selection.rows);
+  const collapsed = collapseItems(fragments, register);
+  return {
+    study,
+    register,
+    sources: readings,
+    heads: readings.map((reading, place) => sourceHead(reading, bytesOf(files, study.sources[place].file))),
+    ledger: [...readings.flatMap((reading) => reading.ledger), ...combined.ledger],
+    all,
+    fragments,
+    records: study.unit === 'item' ? collapsed.table : fragments,
+    n: {
+      fragments: fragments.rows,
+      items: new Set(fragments.item).size,
+      setAside: selection.setAside,
+    },
+    disagreements: collapsed.disagreements,
+  };
+}
+
+function readStudySource(
+  study: Study,
+  place: number,
+  files: ReadonlyMap<string, Uint8Array>,
+  register: Register,
+): SourceReading {
+  const source = study.sources[place];
+  const profile =
+    source.profile === undefined
+      ? undefined
+      : checkProfile(parseJson(textOf(files, source.profile), source.profile), source.profile);
+  const chosen =
+    source.role === undefined ? profile : { ...checkProfile({}, source.file), ...profile, role: source.role };
+  return readSource(bytesOf(files, source.file), {
+    name: source.file,
+    register,
+    ...(chosen === undefined ? {} : { profile: chosen }),
+  });
+}
+
+function sourceHead(reading: SourceReading, bytes: Uint8Array): SourceHead {
+  const count = (level: LedgerEntry['level']) =>
+    reading.ledger.filter((entry) => entry.level === level).length;
+  return {
+    file: reading.name,
+    role: reading.role,
+    sha256: sha256(bytes),
+    rowsRead: reading.rowsRead,
+    rowsKept: reading.rowsKept,
+    rowsSetAside: reading.rowsSetAside.length,
+    ledger: { read: count('read'), flagged: count('flagged'), notUnderstood: count('not-understood') },
+  };
+}
+
+function bytesOf(files: ReadonlyMap<string, Uint8Array>, name: string): Uint8Array {
+  const bytes = files.get(name);
+  if (bytes !== undefined) return bytes;
+  throw new InputError(
+    'the file is missing',
+    { file: name },
+    'put it beside the study file, or correct its name in the study',
+  );
+}
+
+function textOf(files: ReadonlyMap<string, Uint8Array>, name: string): string {
+  return new TextDecoder('utf-8').decode(bytesOf(files, name));
+}

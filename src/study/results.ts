@@ -1,0 +1,46 @@
+import type { Counts, Figure, ResultTable } from '../analyses/contract.ts';
+
+/** What a study's run hands over; `results-json.ts` writes it, the schema of it is in `results-schema.ts`. */
+export interface Results {
+  readonly study: StudyHead;
+  readonly analyses: Readonly<Record<string, AnalysisResult>>;
+}
+
+export interface StudyHead {
+  readonly title: string;
+  readonly seed: number;
+  readonly unit: 'item' | 'fragment';
+  /** Version of Thrum that computed the results. */
+  readonly version: string;
+  readonly sources: readonly SourceHead[];
+  /** After the selection: what the analyses were given. */
+  readonly n: Counts;
+  /** Attributes in which fragments of one item contradict each other, by how many items. */
+  readonly disagreements: readonly { readonly attribute: string; readonly items: number }[];
+  /** What finds, people and rights may need to be spared. */
+  readonly cautions: readonly string[];
+}
+
+export interface SourceHead {
+  readonly file: string;
+  readonly role: 'fragments' | 'assemblages';
+  readonly sha256: string;
+  readonly rowsRead: number;
+  readonly rowsKept: number;
+  readonly rowsSetAside: number;
+  /** Ledger entries by level. */
+  readonly ledger: { readonly read: number; readonly flagged: number; readonly notUnderstood: number };
+}
+
+export interface AnalysisResult {
+  readonly kind: string;
+  readonly title: string;
+  readonly options: Readonly<Record<string, unknown>>;
+  readonly n: Counts;
+  readonly tables: Readonly<Record<string, ResultTable>>;
+  readonly figures: Readonly<Record<string, Figure>>;
+  readonly sentence: string;
+  readonly cautions: readonly string[];
+  /** Present where the analysis could not be computed. */
+  readonly why?: string;
+}

@@ -1,0 +1,154 @@
+import type { AnalysisInput, Counts } from '../analyses/contract.ts';
+import { ANALYSES } from '../analyses/register.ts';
+import { InputError } from '../errors.ts';
+import { createRandom } from '../numerics/random.ts';
+import { entriesOf } from './load.ts';
+import { materialCautions } from './material-cautions.ts';
+import { type Prepared, type Progress, prepareStudy } from './prepare.ts';
+import type { AnalysisResult, Results, StudyHead } from './results.ts';
+import type { AnalysisEntry, Study } from './schema.ts';
+import { VERSION } from './version.ts';
+
+export interface RunOptions {
+  /** Share of the work done, 0 to 1; may throw to cancel the run. */
+  readonly onProgress?: Progress;
+  /** Told of every fault that is ours and not the material's; the run goes on without that analysis. */
+  readonly onFault?: (id: string, fault: unknown) => void;
+}
+
+/**
+ * A study's run: sources read -> combined -> derived -> selected -> items -> each analysis. Pure: the
+ * same study and the same bytes give the same results. Each analysis draws from its own random stream,
+ * named by its id, so adding one never moves another. One that cannot be computed says why; the others
+ * are computed all the same.
+ *
+ * @throws InputError for material that cannot be read at all.
+ */
+export function runStudy(
+  study: Study,
+  files: ReadonlyMap<string, Uint8Array>,
+  options: RunOptions = {},
+): Results {
+  const report: Progress = (share, what) => options.onProgress?.(share, what);
+  const prepared = prepareStudy(study, files, (share, what) => report(share * READING, what));
+  return analyse(prepared, files, {
+    ...options,
+    onProgress: (share, what) => report(READING + share * (1 - READING), what),
+  });
+}
+
+/** Part of the progress that reading takes. */
+const READING = 0.3;
+
+/** The second half of a run, for material that is prepared already. */
+export function analyse(
+  prepared: Prepared,
+  files: ReadonlyMap<string, Uint8Array>,
+  { onProgress, onFault }: RunOptions = {},
+): Results {
+  const entries = entriesOf(prepared.study);
+  const analyses: Record<string, AnalysisResult> = {};
+  entries.forEach((entry, place) => {
+    const report: Progress = (share, what) => onProgress?.((place + share) / entries.length, what);
+    analyses[entry.id] = analyseOne(prepared, entry, files, {
+      onProgress: report,
+      ...(onFault === undefined ? {} : { onFault }),
+    });
+  });
+  onProgress?.(1, 'done');
+  return { study: headOf(prepared), analyses };
+}
+
+/** One analysis on prepared material; never throws but to hand on a cancellation. */
+export function analyseOne(
+  prepared: Prepared,
+  entry: AnalysisEntry,
+  files: ReadonlyMap<string, Uint8Array>,
+  { onProgress, onFault }: RunOptions = {},
+): AnalysisResult {
+  const { id, kind, title, ...options } = entry;
+  const analysis = ANALYSES.find((known) => known.kind === kind);
+  const heading = title ?? analysis?.question ?? kind;
+  let cancelled = false;
+  const report: Progress = (share, what) => {
+    try {
+      onProgress?.(share, what);
+    } catch (reason) {
+      cancelled = true;
+      throw reason;
+    }
+  };
+  try {
+    if (analysis === undefined)
+      throw new InputError(`there is no analysis of kind "${kind}"`, {}, 'name another');
+    report(0, `computing ${id}`);
+    const { found, figures, words } = analysis.run(inputOf(prepared, id, files, report), options);
+    return {
+      kind,
+      title: heading,
+      options,
+      n: found.n,
+      tables: found.tables,
+      figures,
+      sentence: words.sentence,
+      cautions: words.cautions,
+    };
+  } catch (fault) {
+    if (cancelled) throw fault;
+    if (!(fault instanceof InputError)) onFault?.(id, fault);
+    return notComputed(kind, heading, options, prepared.n, fault);
+  }
+}
+
+function inputOf(
+  prepared: Prepared,
+  id: string,
+  files: ReadonlyMap<string, Uint8Array>,
+  onProgress: Progress,
+): AnalysisInput {
+  return {
+    fragments: prepared.fragments,
+    records: prepared.records,
+    unit: prepared.study.unit,
+    register: prepared.register,
+    random: createRandom(prepared.study.seed).stream(id),
+    files,
+    onProgress,
+  };
+}
+
+function notComputed(
+  kind: string,
+  title: string,
+  options: AnalysisResult['options'],
+  n: Counts,
+  fault: unknown,
+): AnalysisResult {
+  const said = fault instanceof Error ? fault.message : String(fault);
+  const why =
+    fault instanceof InputError ? said.replace(/\.$/, '') : `an unexpected fault in Thrum (${said})`;
+  return {
+    kind,
+    title,
+    options,
+    n,
+    tables: {},
+    figures: {},
+    sentence: `Could not be computed: ${why}.`,
+    cautions: [],
+    why,
+  };
+}
+
+function headOf({ study, heads, n, disagreements, fragments }: Prepared): StudyHead {
+  return {
+    title: study.title,
+    seed: study.seed,
+    unit: study.unit,
+    version: VERSION,
+    sources: heads,
+    n,
+    disagreements,
+    cautions: materialCautions(fragments),
+  };
+}

@@ -1,0 +1,113 @@
+import { z } from 'zod';
+import { ANALYSES } from '../analyses/register.ts';
+import { condition } from '../fragments/select.ts';
+
+/** The study file: the whole state of a piece of work, saved by the app, run by the command line. */
+
+const synonyms = z
+  .partialRecord(z.enum(['en', 'de', 'fr', 'it', 'es', 'da', 'no', 'la']), z.array(z.string().min(1)))
+  .meta({ description: 'Wordings by language under which a header or a cell may name it' });
+
+const bounds = z.tuple([z.number(), z.number()]);
+
+const identifier = z
+  .string()
+  .regex(/^[a-zA-Z][a-zA-Z0-9-]*$/, 'must start with a letter and hold letters, digits and hyphens only');
+
+export const attributeDefinition = z
+  .strictObject({
+    id: identifier.meta({ description: 'Unique name, in camelCase' }),
+    label: z.string().min(1).meta({ description: 'Name shown to people' }),
+    block: z.enum(['structure', 'spacing', 'fibre', 'find', 'context']).meta({
+      description: 'structure, spacing and fibre are weighed in a dissimilarity; find and context describe',
+    }),
+    scale: z.enum(['ratio', 'interval', 'ordinal', 'nominal', 'binary', 'presence', 'text']),
+    unit: z.string().exactOptional().meta({ description: 'Unit of the stored numbers, such as "g"' }),
+    vocabulary: z.string().exactOptional().meta({ description: 'Vocabulary whose terms it takes' }),
+    levels: z.array(z.string()).exactOptional().meta({ description: 'Grades, lowest first' }),
+    plausible: z
+      .strictObject({ usual: bounds.exactOptional(), limit: bounds.exactOptional() })
+      .exactOptional()
+      .meta({ description: 'Bounds that flag a reading; they never exclude it' }),
+    appliesTo: z
+      .array(z.string())
+      .exactOptional()
+      .meta({ description: 'Structures that it makes sense for' }),
+    transform: z.literal('log').exactOptional().meta({ description: 'log: ratios matter' }),
+    synonyms: synonyms.exactOptional(),
+    definition: z.string().exactOptional().meta({ description: 'How it is measured' }),
+    source: z.string().default('defined by the study'),
+  })
+  .meta({ description: 'An attribute that the study adds' });
+
+export const addedTerm = z
+  .strictObject({
+    vocabulary: z.string().min(1),
+    id: identifier,
+    label: z.string().min(1),
+    parent: z.string().exactOptional().meta({ description: 'The broader term' }),
+    definition: z.string().exactOptional(),
+    synonyms: synonyms.exactOptional(),
+    source: z.string().default('defined by the study'),
+  })
+  .meta({ description: 'A term that the study adds to a vocabulary' });
+
+export const studySource = z.strictObject({
+  file: z.string().min(1).meta({ description: 'Table, relative to the study file' }),
+  profile: z
+    .string()
+    .min(1)
+    .exactOptional()
+    .meta({ description: 'Source profile, relative to the study file' }),
+  role: z.enum(['fragments', 'assemblages']).exactOptional().meta({
+    description:
+      'assemblages: one row a site or phase, joined to the fragments; as the profile says if left out',
+  }),
+});
+
+const entryHead = {
+  id: identifier.meta({ description: 'Name of the analysis in the results; unique in the study' }),
+  title: z.string().exactOptional().meta({ description: 'Heading in reports' }),
+};
+
+const entries = ANALYSES.map((analysis) =>
+  analysis.options
+    .safeExtend({ ...entryHead, kind: z.literal(analysis.kind) })
+    .meta({ description: analysis.question }),
+);
+
+/** One analysis asked of the study; the options are those of its kind. */
+export const analysisEntry = z.discriminatedUnion(
+  'kind',
+  entries as [(typeof entries)[number], ...typeof entries],
+);
+
+export const study = z
+  .strictObject({
+    $schema: z.string().exactOptional(),
+    title: z.string().min(1),
+    seed: z.int().min(0).max(0xffffffff).default(1).meta({
+      description: 'All chance of the study comes from this number',
+    }),
+    unit: z.enum(['item', 'fragment']).default('item').meta({
+      description: 'item: the fragments of one original object count as one record',
+    }),
+    note: z.string().exactOptional(),
+    attributes: z.array(attributeDefinition).default([]),
+    terms: z.array(addedTerm).default([]),
+    sources: z.array(studySource).min(1),
+    select: z.array(condition).default([]).meta({ description: 'Conditions that a fragment must all meet' }),
+    analyses: z.array(analysisEntry).default([]),
+  })
+  .meta({ id: 'study', title: 'Study file' });
+
+export type Study = z.output<typeof study>;
+export type StudyInput = z.input<typeof study>;
+
+/** What every entry of `analyses` holds beside the options of its kind. */
+export interface AnalysisEntry {
+  readonly id: string;
+  readonly kind: string;
+  readonly title?: string;
+  readonly [option: string]: unknown;
+}
