@@ -29,9 +29,21 @@ export function assembleTable(
   origins: readonly number[],
   source: string,
   ledger: Ledger,
+  names?: Column,
 ): FragmentTable {
   const rows = origins.length;
-  const fragments = columns.get('fragment');
+  const fragments = columns.get('fragment') ?? distinct(columns.get('catalogueNumber')) ?? distinct(names);
+  if (fragments !== undefined && fragments === names) {
+    enter(ledger, {
+      row: 0,
+      column: names.attribute.label,
+      raw: names.attribute.label,
+      readAs: 'names of the rows',
+      level: 'flagged',
+      rule: 'names-from-first-column',
+      why: 'No column of identifiers was recognised; the first column, whose cells all differ, names the rows.',
+    });
+  }
   const items = columns.get('item');
   const sites = columns.get('site');
   const phases = columns.get('phase');
@@ -79,6 +91,13 @@ function unused(name: string, taken: Set<string>): string {
   for (let i = 2; taken.has(candidate); i++) candidate = `${name} (${i})`;
   taken.add(candidate);
   return candidate;
+}
+
+/** A catalogue number that no two rows share names them as well as a fragment number does. */
+function distinct(column: Column | undefined): Column | undefined {
+  if (column?.kind !== 'text') return undefined;
+  const texts = column.raw.map((text) => text.trim());
+  return new Set(texts).size === texts.length && !texts.includes('') ? column : undefined;
 }
 
 /** Prefix of the ids of columns that no attribute claims; kept, shown, never compared. */

@@ -1,7 +1,8 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
-import { headerUnit, matchAttribute, splitHeader } from '../attributes/matching.ts';
-import { InputError } from '../errors.ts';
+import { headerUnit, type Match, matchAttribute, splitHeader } from '../attributes/matching.ts';
 import { type Bound, boundPairs } from './bound-headers.ts';
+import { type ColumnEvidence, contradiction, fitness } from './column-evidence.ts';
+import { assignRules, matchedPlan, planFromRule } from './column-rules.ts';
 import { isKnownHeader } from './layout/cell-shapes.ts';
 import type { ColumnRule, SourceProfile, SplitRule } from './profile.ts';
 import type { ColumnStatus, Fault } from './source-reading.ts';
@@ -21,14 +22,15 @@ export interface ColumnPlan {
   readonly rule: Partial<ColumnRule>;
 }
 
-export interface ColumnPlans {
-  readonly plans: readonly ColumnPlan[];
-  readonly faults: readonly Fault[];
-}
-
-interface Headers {
+export interface PlanInput {
   readonly headers: readonly string[];
+  /** A second wording of each header: the lower of two header rows. */
   readonly alternatives: readonly string[];
+  readonly evidence: readonly ColumnEvidence[];
+  readonly profile: SourceProfile;
+  readonly register: Register;
+  readonly file: string;
+  readonly acceptSuggestions: boolean;
 }
 
 /** In a wider file only exact headers are looked for: comparing thousands of names would take minutes. */
@@ -36,241 +38,170 @@ const WIDEST_COMPARED = 1000;
 
 /**
  * Which attribute does each column feed? What the profile says goes first; then exact headers, one column
- * an attribute; near matches are suggestions, taken only with `acceptSuggestions`. A column without an
- * attribute is kept as text.
+ * an attribute, the one whose cells serve it best; near matches are suggestions, taken only with
+ * `acceptSuggestions`. A column without an attribute is kept as text.
  * @throws InputError where the profile names an attribute that the register does not know.
  */
-export function planColumns(
-  { headers, alternatives }: Headers,
-  empty: ReadonlySet<number>,
-  profile: SourceProfile,
-  register: Register,
-  file: string,
-  acceptSuggestions: boolean,
-): ColumnPlans {
+export function planColumns(input: PlanInput): {
+  readonly plans: readonly ColumnPlan[];
+  readonly faults: readonly Fault[];
+} {
+  const { headers, alternatives, profile, register, file } = input;
   const { rules, faults } = assignRules(headers, alternatives, profile, file);
-  const plans: (ColumnPlan | undefined)[] = headers.map(() => undefined);
-  const claimed = new Map<string, string>();
+  const claims = openClaims();
+  const settled = new Map<number, ColumnPlan>();
   for (const [index, rule] of rules) {
-    const plan = fromRule(index, headers[index]!, rule, register, file);
+    const plan = planFromRule(index, headers[index]!, rule, register, file);
     if (plan === null) continue;
-    plans[index] = plan;
-    for (const id of attributesOf(plan)) claimed.set(claim(id, plan.bound), plan.header);
+    settled.set(index, plan);
+    claims.add(plan);
   }
-  const pairs = boundPairs(headers, alternatives, register, new Set(rules.keys()));
-  const wide = headers.length > WIDEST_COMPARED;
-  for (const [index, header] of headers.entries()) {
-    if (plans[index] !== undefined) continue;
-    const rule = rules.get(index) ?? {};
-    const unmatched: ColumnPlan = { index, header, status: empty.has(index) ? 'empty' : 'unknown', rule };
-    const pair = pairs.get(index);
-    if (
-      pair !== undefined &&
-      !claimed.has(claim(pair.attribute.id, pair.bound)) &&
-      !claimed.has(pair.attribute.id)
-    ) {
-      claimed.set(claim(pair.attribute.id, pair.bound), header);
-      plans[index] = {
-        ...matched(unmatched, pair.attribute, header, rule),
-        bound: pair.bound,
-        via: pair.via,
-      };
+  const pairs = boundPairs(headers, alternatives, register, new Set(settled.keys()));
+  const open = headers.map((header, index): ColumnPlan => {
+    const empty = input.evidence[index]!.filled === 0;
+    return { index, header, status: empty ? 'empty' : 'unknown', rule: rules.get(index) ?? {} };
+  });
+  const matches = matchHeaders(input, settled);
+  const exact = open.map((base): ColumnPlan | null => {
+    const pair = pairs.get(base.index);
+    if (settled.has(base.index)) return null;
+    if (pair !== undefined) return { ...matchedPlan(base, pair.attribute), bound: pair.bound, via: pair.via };
+    const match = matches.get(base.index);
+    if (match?.kind !== 'exact') return null;
+    return dateEnd(
+      { ...matchedPlan(base, register.attributes.get(match.id)!), via: match.via },
+      register,
+      base,
+    );
+  });
+  for (const plan of bestFirst(exact, input)) {
+    const attribute = plan.attribute!;
+    const against = contradiction(attribute, input.evidence[plan.index]!);
+    const base = open[plan.index]!;
+    if (against !== null) {
+      const reason = `"${plan.header}" reads as "${attribute.label}", ${against}`;
+      settled.set(plan.index, {
+        ...base,
+        status: 'suggested',
+        suggestion: { attribute: attribute.id, reason, score: 0.5 },
+      });
       continue;
     }
-    plans[index] = fromHeader(unmatched, alternatives[index]!, wide, register, claimed, rule);
+    const holder = claims.holder(plan);
+    if (holder === undefined) {
+      settled.set(plan.index, plan);
+      claims.add(plan);
+    } else {
+      const doubt = `reads as "${attribute.label}" too, which the column "${holder}" gives already`;
+      settled.set(plan.index, { ...base, doubt });
+    }
   }
-  return {
-    plans: settleSuggestions(
-      plans.map((plan) => plan!),
-      claimed,
-      register,
-      acceptSuggestions,
-    ),
-    faults,
-  };
-}
-
-/** Low and high of one attribute may come from two columns. */
-function claim(id: string, bound: Bound | undefined): string {
-  return bound === undefined ? id : `${id} ${bound}`;
+  const plans = open.map((base) => settled.get(base.index) ?? withSuggestion(base, matches.get(base.index)));
+  return { plans: input.acceptSuggestions ? acceptSuggestions(plans, claims, register) : plans, faults };
 }
 
 /** Attribute ids that a plan feeds. */
 export function attributesOf(plan: Pick<ColumnPlan, 'attribute' | 'split'>): string[] {
-  if (plan.split !== undefined)
+  if (plan.split !== undefined) {
     return plan.split.into.flatMap(({ attribute }) => (attribute === null ? [] : [attribute]));
+  }
   return plan.attribute === undefined ? [] : [plan.attribute.id];
-}
-
-function assignRules(
-  headers: readonly string[],
-  alternatives: readonly string[],
-  profile: SourceProfile,
-  file: string,
-): { rules: ReadonlyMap<number, ColumnRule>; faults: Fault[] } {
-  const rules = new Map<number, ColumnRule>();
-  const faults: Fault[] = [];
-  for (const rule of profile.columns) {
-    const wordings = typeof rule.header === 'string' ? [rule.header] : rule.header;
-    const index = wordings
-      .map((wording) => {
-        const at = headers.indexOf(wording.trim());
-        return at >= 0 ? at : alternatives.indexOf(wording.trim());
-      })
-      .find((at) => at >= 0);
-    if (index !== undefined) rules.set(index, rule);
-    else if (rule.optional !== true) {
-      faults.push({
-        what: `the profile names the column "${wordings[0]}", which the file does not have`,
-        where: { file },
-        mend: 'correct the header in the profile, or mark the column as "optional": true',
-      });
-    }
-  }
-  return { rules, faults };
-}
-
-/** Null where the rule leaves the attribute to be found from the header. */
-function fromRule(
-  index: number,
-  header: string,
-  rule: ColumnRule,
-  register: Register,
-  file: string,
-): ColumnPlan | null {
-  const base: ColumnPlan = { index, header, status: 'unknown', rule };
-  if (rule.ignore === true) return { ...base, status: 'ignored', via: 'profile' };
-  if (rule.split !== undefined) {
-    for (const { attribute } of rule.split.into)
-      if (attribute !== null) knownAttribute(attribute, header, register, file);
-    return { ...base, status: 'matched', split: rule.split, via: 'profile', ...unitPart(rule.unit) };
-  }
-  if (rule.attribute === null) return { ...base, via: 'profile' };
-  if (rule.attribute === undefined) return null;
-  const attribute = knownAttribute(rule.attribute, header, register, file);
-  return {
-    ...matched(base, attribute, header, rule),
-    via: 'profile',
-    ...(rule.bound === undefined ? {} : { bound: rule.bound }),
-  };
-}
-
-/** The attribute of that id; InputError with the likeliest meant one where there is none. */
-export function knownAttribute(
-  id: string,
-  header: string,
-  register: Register,
-  file: string,
-): AttributeDefinition {
-  const attribute = register.attributes.get(id);
-  if (attribute !== undefined) return attribute;
-  const near = matchAttribute(id, register);
-  const hint = near.kind === 'none' ? '' : `did you mean "${near.id}"? `;
-  throw new InputError(
-    `the profile names the attribute "${id}", which is not known`,
-    { file, column: header },
-    `${hint}name a default attribute, or define it under "attributes" in the study`,
-  );
-}
-
-const ERA_UNITS = { BCE: 'year BC', CE: 'year', BP: 'year BP' } as const;
-
-function matched(
-  base: ColumnPlan,
-  attribute: AttributeDefinition,
-  header: string,
-  rule: Partial<ColumnRule>,
-): ColumnPlan {
-  const unit =
-    rule.unit ??
-    (rule.era === undefined ? undefined : ERA_UNITS[rule.era]) ??
-    eraOf(header, attribute) ??
-    headerUnit(header, attribute);
-  return { ...base, status: 'matched', attribute, ...unitPart(unit) };
-}
-
-function unitPart(unit: string | undefined): { unit?: string } {
-  return unit === undefined ? {} : { unit };
-}
-
-/** "from (BC)", "Datierung v. Chr.": how the plain numbers of a date column are counted. */
-function eraOf(header: string, attribute: AttributeDefinition): string | undefined {
-  if (attribute.unit !== 'year') return undefined;
-  if (/\bcal\.?\s*b\.?p\b/i.test(header)) return 'year cal BP';
-  if (/\bb\.?p\b/i.test(header)) return 'year BP';
-  if (/\bb\.?\s?c\b|\bbce\b|v\.\s?chr|av\.\s?j|\ba\.\s?c\.|f\.\s?kr/i.test(header)) return 'year BC';
-  return undefined;
-}
-
-function fromHeader(
-  base: ColumnPlan,
-  alternative: string,
-  wide: boolean,
-  register: Register,
-  claimed: Map<string, string>,
-  rule: Partial<ColumnRule>,
-): ColumnPlan {
-  const { header } = base;
-  const wordings = alternative === header ? [header] : [header, alternative];
-  const matches = wordings.map((wording) =>
-    wide && !isKnownHeader(wording, register)
-      ? ({ kind: 'none' } as const)
-      : matchAttribute(wording, register),
-  );
-  const exact = matches.find((match) => match.kind === 'exact');
-  if (exact !== undefined) {
-    const attribute = register.attributes.get(exact.id)!;
-    const holder =
-      claimed.get(exact.id) ?? claimed.get(claim(exact.id, 'low')) ?? claimed.get(claim(exact.id, 'high'));
-    if (holder === undefined) {
-      claimed.set(exact.id, header);
-      return { ...matched(base, attribute, header, rule), via: exact.via };
-    }
-    return {
-      ...base,
-      doubt: `reads as "${attribute.label}" too, which the column "${holder}" gives already`,
-    };
-  }
-  const suggested = matches.find((match) => match.kind === 'suggested');
-  if (suggested !== undefined) {
-    const { id, reason, score } = suggested;
-    return {
-      ...base,
-      status: base.status === 'empty' ? 'empty' : 'suggested',
-      suggestion: { attribute: id, reason, score },
-    };
-  }
-  const reason = matches.find((match) => match.kind === 'none' && match.reason !== undefined);
-  return reason?.kind === 'none' && reason.reason !== undefined ? { ...base, doubt: reason.reason } : base;
-}
-
-/** The best suggestion for an attribute that nothing else feeds may be accepted; the others stay open. */
-function settleSuggestions(
-  plans: readonly ColumnPlan[],
-  claimed: Map<string, string>,
-  register: Register,
-  accept: boolean,
-): readonly ColumnPlan[] {
-  if (!accept) return plans;
-  const order = plans
-    .filter((plan) => plan.status === 'suggested')
-    .sort((a, b) => b.suggestion!.score - a.suggestion!.score || a.index - b.index);
-  const accepted = new Map<number, ColumnPlan>();
-  for (const plan of order) {
-    const { attribute: id, reason } = plan.suggestion!;
-    const holder = claimed.get(id) ?? claimed.get(claim(id, 'low'));
-    if (holder !== undefined) continue;
-    claimed.set(id, plan.header);
-    const attribute = register.attributes.get(id)!;
-    accepted.set(plan.index, {
-      ...matched(plan, attribute, plan.header, plan.rule),
-      via: `suggestion accepted: ${reason}`,
-    });
-  }
-  return plans.map((plan) => accepted.get(plan.index) ?? plan);
 }
 
 /** The unit that a header without an attribute states; shown, so that an attribute can be made of it. */
 export function statedUnit(header: string): string | undefined {
   return splitHeader(header).unit;
+}
+
+interface Claims {
+  readonly add: (plan: ColumnPlan) => void;
+  /** Header of the column that holds what the plan wants. */
+  readonly holder: (plan: ColumnPlan) => string | undefined;
+}
+
+/** One column an attribute; low and high of one attribute may come from two. */
+function openClaims(): Claims {
+  const held = new Map<string, string>();
+  const key = (id: string, bound: Bound | undefined): string => (bound === undefined ? id : `${id} ${bound}`);
+  return {
+    add: (plan) => {
+      for (const id of attributesOf(plan)) held.set(key(id, plan.bound), plan.header);
+    },
+    holder: ({ attribute, bound }) => {
+      const id = attribute!.id;
+      const whole = held.get(id);
+      if (bound !== undefined) return whole ?? held.get(key(id, bound));
+      return whole ?? held.get(key(id, 'low')) ?? held.get(key(id, 'high'));
+    },
+  };
+}
+
+function matchHeaders(
+  input: PlanInput,
+  settled: ReadonlyMap<number, ColumnPlan>,
+): ReadonlyMap<number, Match> {
+  const { headers, alternatives, register } = input;
+  const wide = headers.length > WIDEST_COMPARED;
+  const matches = new Map<number, Match>();
+  for (const [index, header] of headers.entries()) {
+    if (settled.has(index)) continue;
+    const wordings = alternatives[index] === header ? [header] : [header, alternatives[index]!];
+    const found = wordings.map(
+      (wording): Match =>
+        wide && !isKnownHeader(wording, register) ? { kind: 'none' } : matchAttribute(wording, register),
+    );
+    const best =
+      found.find(({ kind }) => kind === 'exact') ??
+      found.find(({ kind }) => kind === 'suggested') ??
+      found[0]!;
+    matches.set(index, best);
+  }
+  return matches;
+}
+
+/** "from" and "to" give the ends of the date. */
+function dateEnd(plan: ColumnPlan, register: Register, base: ColumnPlan): ColumnPlan {
+  const bound =
+    plan.attribute!.id === 'dateFrom' ? 'low' : plan.attribute!.id === 'dateTo' ? 'high' : undefined;
+  const date = register.attributes.get('date');
+  if (bound === undefined || date === undefined) return plan;
+  return { ...matchedPlan(base, date), bound, ...(plan.via === undefined ? {} : { via: plan.via }) };
+}
+
+function bestFirst(plans: readonly (ColumnPlan | null)[], { evidence, register }: PlanInput): ColumnPlan[] {
+  const fit = (plan: ColumnPlan): number =>
+    fitness(
+      plan.attribute!,
+      evidence[plan.index]!,
+      headerUnit(plan.header, register.attributes.get(plan.attribute!.id)!),
+    );
+  return plans.filter((plan) => plan !== null).sort((a, b) => fit(b) - fit(a) || a.index - b.index);
+}
+
+function withSuggestion(base: ColumnPlan, match: Match | undefined): ColumnPlan {
+  if (match?.kind === 'suggested') {
+    const suggestion = { attribute: match.id, reason: match.reason, score: match.score };
+    return { ...base, status: base.status === 'empty' ? 'empty' : 'suggested', suggestion };
+  }
+  return match?.kind === 'none' && match.reason !== undefined ? { ...base, doubt: match.reason } : base;
+}
+
+/** The best suggestion for an attribute that nothing else feeds is taken; the others stay open. */
+function acceptSuggestions(
+  plans: readonly ColumnPlan[],
+  claims: Claims,
+  register: Register,
+): readonly ColumnPlan[] {
+  const accepted = new Map<number, ColumnPlan>();
+  const order = plans
+    .filter((plan) => plan.status === 'suggested')
+    .sort((a, b) => b.suggestion!.score - a.suggestion!.score || a.index - b.index);
+  for (const plan of order) {
+    const attribute = register.attributes.get(plan.suggestion!.attribute)!;
+    const taken = { ...matchedPlan(plan, attribute), via: `suggestion accepted: ${plan.suggestion!.reason}` };
+    if (claims.holder(taken) !== undefined) continue;
+    claims.add(taken);
+    accepted.set(plan.index, taken);
+  }
+  return plans.map((plan) => accepted.get(plan.index) ?? plan);
 }

@@ -2,7 +2,8 @@ import type { AttributeDefinition, Register } from '../attributes/definition.ts'
 import type { Column } from '../fragments/table.ts';
 import { textColumnAttribute } from './assemble.ts';
 import { contextOf, missingOf } from './column-context.ts';
-import { attributesOf, type ColumnPlan, knownAttribute, statedUnit } from './columns.ts';
+import { knownAttribute } from './column-rules.ts';
+import { attributesOf, type ColumnPlan, statedUnit } from './columns.ts';
 import { copyDown } from './copy-down.ts';
 import type { Sheet } from './gather-fragments.ts';
 import { isBlank } from './layout/cell-shapes.ts';

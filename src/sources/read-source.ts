@@ -1,10 +1,11 @@
 import type { Register } from '../attributes/definition.ts';
-import { assembleTable } from './assemble.ts';
+import { assembleTable, TEXT_COLUMN_PREFIX } from './assemble.ts';
+import { columnEvidence } from './column-evidence.ts';
 import { planColumns } from './columns.ts';
 import { decodeBytes } from './decode.ts';
 import { decideDecimal, decimalEvidence, decimalHabit, detectDelimiter } from './dialect.ts';
 import { applyGather } from './gather-fragments.ts';
-import { emptyColumns, layOut } from './layout/layout.ts';
+import { layOut } from './layout/layout.ts';
 import { enter, type Ledger, openLedger, sortLedger } from './ledger.ts';
 import { ledgerLayout } from './ledger-layout.ts';
 import { parseCsv } from './parse-csv.ts';
@@ -62,8 +63,15 @@ function readGrid(
   const { name, register } = options;
   const laidOut = layOut(grid, name, profile.layout, register);
   ledgerLayout(laidOut, ledger);
-  const empty = emptyColumns(laidOut.headers, laidOut.body);
-  const planned = planColumns(laidOut, empty, profile, register, name, options.acceptSuggestions === true);
+  const planned = planColumns({
+    headers: laidOut.headers,
+    alternatives: laidOut.alternatives,
+    evidence: laidOut.headers.map((_, i) => columnEvidence(laidOut.body, i)),
+    profile,
+    register,
+    file: name,
+    acceptSuggestions: options.acceptSuggestions === true,
+  });
   const sheet = applyGather(laidOut, planned.plans, profile.layout.gather === true, ledger);
   const evidence = laidOut.headers.map((_, i) => decimalEvidence(sample(sheet.body, i)));
   const habit = profile.decimal ?? decimalHabit(evidence, found.delimiter);
@@ -72,7 +80,8 @@ function readGrid(
       plan.rule.decimal ?? profile.decimal ?? decideDecimal(evidence[plan.index]!, habit),
   );
   const read = readColumns(sheet, planned.plans, decimals, profile, register, ledger);
-  const table = assembleTable(read.table, sheet.origins, name, ledger);
+  const names = read.table.get(`${TEXT_COLUMN_PREFIX}${sheet.headers[0]}`);
+  const table = assembleTable(read.table, sheet.origins, name, ledger, names);
   const dialect: Dialect = { ...found, decimal: habit };
   return {
     name,

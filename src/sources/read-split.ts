@@ -2,7 +2,7 @@ import type { Register } from '../attributes/definition.ts';
 import type { Column } from '../fragments/table.ts';
 import { textColumnAttribute } from './assemble.ts';
 import type { ContextFor } from './column-context.ts';
-import { knownAttribute } from './columns.ts';
+import { knownAttribute } from './column-rules.ts';
 import { isBlank } from './layout/cell-shapes.ts';
 import { enter, type Ledger } from './ledger.ts';
 import type { SplitRule } from './profile.ts';
@@ -21,12 +21,17 @@ export function readSplit(
   ledger: Ledger,
 ): (readonly [id: string, column: Column])[] {
   const general = context(null, undefined);
+  const numeric = rule.into.map(({ attribute }) => {
+    if (attribute === null) return null;
+    const { scale } = knownAttribute(attribute, column.header, register, ledger.source);
+    return scale === 'ratio' || scale === 'interval';
+  });
   const cache = new Map<string, SplitParts>();
   const parts: string[][] = rule.into.map(() => []);
   for (const [row, text] of column.texts.entries()) {
     let found = cache.get(text);
     if (found === undefined) {
-      found = splitText(text, rule, general);
+      found = splitText(text, rule, numeric, general);
       cache.set(text, found);
     }
     for (const [i, part] of found.parts.entries()) parts[i]!.push(part);

@@ -1,5 +1,7 @@
 import type { CellContext } from '../cells/context.ts';
+import { readNothing } from '../cells/nothing.ts';
 import { splitCell } from '../cells/split-cell.ts';
+import { isNumberLike } from './layout/cell-shapes.ts';
 import type { SplitRule, SplitTarget } from './profile.ts';
 
 /** One cell taken apart: a text a target ("" where there is none), and what was left over. */
@@ -11,13 +13,21 @@ export interface SplitParts {
   readonly level: 'read' | 'flagged' | 'not-understood';
 }
 
-/** How one cell of a column is parted among the targets of its rule. */
-export function splitText(text: string, rule: SplitRule, context: CellContext): SplitParts {
+/**
+ * How one cell of a column is parted among the targets of its rule.
+ * @param numeric for each target whether it takes numbers; null where it takes anything.
+ */
+export function splitText(
+  text: string,
+  rule: SplitRule,
+  numeric: readonly (boolean | null)[],
+  context: CellContext,
+): SplitParts {
   const trimmed = text.trim();
   if (trimmed === '') return { parts: rule.into.map(() => ''), rest: '', why: '', level: 'read' };
   switch (rule.by) {
     case 'systems':
-      return bySystems(trimmed, rule, context);
+      return bySystems(trimmed, rule, numeric, context);
     case 'separator':
       return bySeparator(trimmed, rule);
     case 'number':
@@ -27,13 +37,17 @@ export function splitText(text: string, rule: SplitRule, context: CellContext): 
   }
 }
 
-function bySystems(text: string, rule: SplitRule, context: CellContext): SplitParts {
+function bySystems(
+  text: string,
+  rule: SplitRule,
+  numeric: readonly (boolean | null)[],
+  context: CellContext,
+): SplitParts {
   const found = splitCell(text, context);
   if (found === null) {
     // A code for "nothing here" holds for every part; any other undivided text belongs to the first.
     const code = context.missing !== undefined && Object.hasOwn(context.missing, text);
-    const bare = !/[\p{L}\p{N}]/u.test(text);
-    const everywhere = code || bare;
+    const everywhere = code || readNothing(text) !== null;
     return {
       parts: rule.into.map((_, i) => (everywhere || i === 0 ? text : '')),
       rest: '',
@@ -43,7 +57,39 @@ function bySystems(text: string, rule: SplitRule, context: CellContext): SplitPa
       level: 'read',
     };
   }
-  return distribute(found.parts, rule, found.note.why, found.note.level);
+  const { why, level } = found.note;
+  const misfit = found.parts.some(
+    (part, i) => numeric[i] !== undefined && numeric[i] === !isNumberLike(part),
+  );
+  if (!misfit && found.parts.length <= rule.into.length)
+    return distribute(found.parts, rule, `${why}.`, level);
+  return byKind(found.parts, numeric, why, level);
+}
+
+/** Numbers go to the targets that take numbers, letters to the others, each in order. */
+function byKind(
+  found: readonly string[],
+  numeric: readonly (boolean | null)[],
+  why: string,
+  level: SplitParts['level'],
+): SplitParts {
+  const parts = numeric.map(() => '');
+  const rest: string[] = [];
+  for (const part of found) {
+    const number = isNumberLike(part);
+    const free = parts.findIndex(
+      (taken, i) => taken === '' && (numeric[i] === null || numeric[i] === number),
+    );
+    if (free < 0) rest.push(part);
+    else parts[free] = part;
+  }
+  const lost = rest.length > 0;
+  return {
+    parts,
+    rest: rest.join(' '),
+    why: lost ? `${why}; no attribute takes ${rest.map((part) => `"${part}"`).join(', ')}.` : `${why}.`,
+    level: lost ? 'flagged' : level,
+  };
 }
 
 function bySeparator(text: string, rule: SplitRule): SplitParts {

@@ -1,7 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
 import type { LayoutRule, LongForm } from '../profile.ts';
 import type { Fault, RowSetAside } from '../source-reading.ts';
-import { filledCells, isBlank } from './cell-shapes.ts';
+import { filledCells } from './cell-shapes.ts';
 import { type NamedColumns, nameColumns } from './header-names.ts';
 import { findHeader, joinHeaderRows } from './header-row.ts';
 import { isKeyValue, readKeyValue } from './key-value.ts';
@@ -186,17 +186,4 @@ function zeroBased(rows: readonly number[] | undefined): ReadonlySet<number> {
 
 function isEmpty(row: readonly string[]): boolean {
   return filledCells(row).length === 0;
-}
-
-/** Positions of columns in which no record has text. */
-export function emptyColumns(
-  headers: readonly string[],
-  body: readonly (readonly string[])[],
-): ReadonlySet<number> {
-  const empty = new Set(headers.map((_, i) => i));
-  for (const row of body) {
-    if (empty.size === 0) break;
-    for (const i of empty) if (!isBlank(row[i])) empty.delete(i);
-  }
-  return empty;
 }

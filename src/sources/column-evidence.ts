@@ -1,0 +1,67 @@
+import type { AttributeDefinition } from '../attributes/definition.ts';
+import { isBlank, isNumberLike } from './layout/cell-shapes.ts';
+
+/** What a sample of a column's cells looks like. */
+export interface ColumnEvidence {
+  /** Cells of the sample with text; 0 only where no cell at all has any. */
+  readonly filled: number;
+  /** Share of them that start like a number. */
+  readonly numbers: number;
+  /** Share of them that look like identifiers ("TZ-001a", "P 040"), when they hardly repeat; else 0. */
+  readonly identifiers: number;
+  /** No two filled cells of the sample are equal, and none is blank. */
+  readonly allDifferent: boolean;
+}
+
+const SAMPLED = 1000;
+
+/** Looks at cells from all over a column. */
+export function columnEvidence(body: readonly (readonly string[])[], column: number): ColumnEvidence {
+  const sampled = evidenceOf(body, column, Math.max(1, Math.floor(body.length / SAMPLED)));
+  // A rare text must not be overlooked: it would be lost with a column held to be empty.
+  return sampled.filled > 0 ? sampled : evidenceOf(body, column, 1);
+}
+
+function evidenceOf(body: readonly (readonly string[])[], column: number, step: number): ColumnEvidence {
+  const seen = new Set<string>();
+  let looked = 0;
+  let filled = 0;
+  let numbers = 0;
+  let identifiers = 0;
+  for (let row = 0; row < body.length; row += step) {
+    looked++;
+    const text = body[row]![column];
+    if (isBlank(text)) continue;
+    const trimmed = text!.trim();
+    filled++;
+    seen.add(trimmed);
+    if (isNumberLike(trimmed)) numbers++;
+    else if (/^\p{L}{1,8}[\s._/-]{0,2}\d+[\p{L}\d._/-]{0,6}$/u.test(trimmed)) identifiers++;
+  }
+  const share = (count: number): number => (filled === 0 ? 0 : count / filled);
+  return {
+    filled,
+    numbers: share(numbers),
+    identifiers: seen.size >= 0.5 * filled ? share(identifiers) : 0,
+    allDifferent: filled > 0 && filled === looked && seen.size === filled,
+  };
+}
+
+/** Why the cells do not look like values of the attribute that the header names; null when they may. */
+export function contradiction(attribute: AttributeDefinition, evidence: ColumnEvidence): string | null {
+  if (evidence.filled < 3) return null;
+  const kinds = attribute.scale === 'nominal' || attribute.scale === 'ordinal';
+  if (kinds && evidence.identifiers > 0.8) return 'but its cells look like identifiers';
+  return null;
+}
+
+/** How well a column serves an attribute that several headers name: the greater the better. */
+export function fitness(
+  attribute: AttributeDefinition,
+  evidence: ColumnEvidence,
+  unit: string | undefined,
+): number {
+  const numeric = attribute.scale === 'ratio' || attribute.scale === 'interval';
+  const cells = evidence.filled === 0 ? -1 : numeric ? evidence.numbers : 1 - evidence.numbers;
+  return cells + (numeric && unit !== undefined ? 0.5 : 0);
+}
