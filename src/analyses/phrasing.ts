@@ -8,7 +8,7 @@ export function printNumber(value: number, digits = 3): string {
   if (value === Infinity) return 'without upper bound';
   if (value === -Infinity) return 'without lower bound';
   const rounded = Number(value.toPrecision(digits));
-  const whole = Math.abs(value) >= 10 ** digits ? Math.round(value) : rounded;
+  const whole = Math.abs(value) >= Number(`1e${digits}`) ? Math.round(value) : rounded;
   return String(whole === 0 ? 0 : whole).replace('-', '\u2212');
 }
 

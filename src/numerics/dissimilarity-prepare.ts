@@ -89,7 +89,7 @@ function gapMasks(lanes: readonly Lane[], blocks: number, n: number): GapMask[] 
 
 function gapMask(lanes: readonly Lane[], chosen: readonly number[], block: number, n: number): GapMask {
   const bits = new Uint16Array(n);
-  const weights = new Float64Array(2 ** chosen.length);
+  const weights = new Float64Array(1 << chosen.length);
   chosen.forEach((index, bit) => {
     const known = lanes[index].known!;
     for (let i = 0; i < n; i++) if (known[i] > 0) bits[i] |= 1 << bit;
