@@ -32,3 +32,12 @@ export function quote(text: string): string {
   const flat = text.replace(/\s+/gu, ' ').trim();
   return `"${flat.length > 60 ? `${flat.slice(0, 57)}...` : flat}"`;
 }
+
+/** Each note once, in the order of their first appearance. */
+export function distinct(notes: readonly Note[]): readonly Note[] {
+  return notes.length < 2
+    ? notes
+    : notes.filter(
+        (note, at) => notes.findIndex(({ rule, why }) => rule === note.rule && why === note.why) === at,
+      );
+}

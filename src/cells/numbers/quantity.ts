@@ -1,4 +1,5 @@
 import { flagged } from '../notes.ts';
+import type { Note } from '../reading.ts';
 import { convert } from '../units.ts';
 import type { Quantity } from './measure.ts';
 import { fraction, type Sign, type Token } from './tokens.ts';
@@ -46,7 +47,7 @@ export function takeQuantity(cursor: Cursor): Quantity | null {
     value += mixed.value;
     step = mixed.step;
   }
-  let unit = takeUnit(cursor);
+  let unit = takeUnit(cursor, notes);
   if (mixed === null && unit === undefined) {
     const inches = commonFraction(cursor, first.value);
     if (inches !== null) {
@@ -69,9 +70,11 @@ export function takeQuantity(cursor: Cursor): Quantity | null {
   return { value: negative ? -value : value, step, ...(unit === undefined ? {} : { unit }), notes };
 }
 
-function takeUnit(cursor: Cursor): string | undefined {
+export function takeUnit(cursor: Cursor, notes: Note[]): string | undefined {
   const token = peek(cursor);
   if (token?.kind !== 'unit') return undefined;
+  if (token.square)
+    notes.push(flagged('per-square', 'a count over a square field read as a count over its side'));
   cursor.at += 1;
   return token.unit;
 }

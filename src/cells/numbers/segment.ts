@@ -3,7 +3,7 @@ import type { Note } from '../reading.ts';
 import { bracket } from './bracket.ts';
 import { takeEnclosed } from './enclosed.ts';
 import type { Measure, Quantity } from './measure.ts';
-import { type Cursor, inUnitOf, isSign, isWord, peek, takeQuantity } from './quantity.ts';
+import { type Cursor, inUnitOf, isSign, isWord, peek, takeQuantity, takeUnit } from './quantity.ts';
 
 /** Everything that is known of the statement while its tokens are read. */
 export interface Draft {
@@ -101,10 +101,7 @@ function takeAfter(cursor: Cursor, draft: Draft, between: boolean): Note | null 
   const token = peek(cursor);
   if (token?.kind === 'unit') {
     if (draft.unit !== undefined) return misread(cursor);
-    draft.unit = token.unit;
-    if (token.square)
-      draft.notes.push(flagged('per-square', 'a count over a square field read as a count over its side'));
-    cursor.at += 1;
+    draft.unit = takeUnit(cursor, draft.notes);
     return null;
   }
   if (isSign(token, '?')) {

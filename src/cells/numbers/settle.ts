@@ -1,7 +1,7 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
 import { lowered } from '../certainty.ts';
 import { type CellContext, DEFAULT_CIRCA } from '../context.ts';
-import { emptyNumeric, flagged, notUnderstood, readAs } from '../notes.ts';
+import { distinct, emptyNumeric, flagged, notUnderstood, readAs } from '../notes.ts';
 import type { Note, NumericReading } from '../reading.ts';
 import { convert, knownUnit, unitDimension } from '../units.ts';
 import { comparable } from './bracket.ts';
@@ -54,8 +54,8 @@ export function settle(
   const about = chosen.some((statement) => statement.about);
   if (about) notes.push(readAs('about', 'said to be approximate; widened on either side'));
   notes.push(...sizeNotes(low, high, attribute));
-  const steps_ = doubt + Math.max(0, ...statements.map((statement) => statement.doubt));
-  if (steps_ > doubt) notes.push(flagged('uncertain', 'marked as uncertain (?)'));
+  const doubted = doubt + Math.max(0, ...statements.map((statement) => statement.doubt));
+  if (doubted > doubt) notes.push(flagged('uncertain', 'marked as uncertain (?)'));
   return {
     kind: 'numeric',
     low,
@@ -63,8 +63,8 @@ export function settle(
     state: about ? 'approximate' : 'measured',
     ...(points ? { readings: settled.map((one) => one.low) } : {}),
     ...(steps.length > 0 ? { step: Math.min(...steps) } : {}),
-    ...(steps_ > 0 ? { certainty: lowered('certain', steps_) } : {}),
-    notes,
+    ...(doubted > 0 ? { certainty: lowered('certain', doubted) } : {}),
+    notes: distinct(notes),
   };
 }
 

@@ -1,0 +1,57 @@
+import { lowered, takeDoubt } from './certainty.ts';
+import type { CellContext } from './context.ts';
+import { emptyTerm, flagged, notUnderstood, quote, readAs } from './notes.ts';
+import { readNothing } from './nothing.ts';
+import type { TermReading } from './reading.ts';
+import { foldCell, ownValue } from './text.ts';
+
+const set = (words: string): ReadonlySet<string> => new Set(words.split('|'));
+
+const YES = set(
+  'yes|y|true|t|1|x|+|✓|✔|☑|■|●|•|*|present|pres.|pres|there|observed|seen|with|has|exists|ja|j|wahr|vorhanden|vorh.|vorh|mit|' +
+    'oui|vrai|presente|presents|avec|si|vero|presenti|con|verdadero|existe|sand|sann|til stede|tilstede|findes|finnes|med|有',
+);
+const NO = set(
+  'no|n|false|f|0|o|absent|abs.|none|not present|without|nein|falsch|nicht vorhanden|fehlt|keine|keiner|kein|ohne|' +
+    'non|faux|absente|aucun|aucune|sans|falso|assente|nessuno|nessuna|senza|ausente|ninguno|ninguna|sin|' +
+    'nej|nei|falsk|ingen|intet|mangler|uden|uten|ikke til stede|ikke tilstede|無',
+);
+
+/**
+ * Reads yes and no, present and absent, marks (x, +) and 1/0. The term is `present` or `absent`; "absent"
+ * also sets the state, because it says that someone looked. A number above 1 is a count, so present, flagged.
+ */
+export function readPresence(text: string, context: CellContext): TermReading {
+  const settled = ownValue(context.translations, text) ?? ownValue(context.translations, text.trim());
+  if (settled === 'present' || settled === 'absent') {
+    return reading(settled === 'present', 0, [
+      readAs('translation', `${quote(text)} read as ${settled}, as the profile says`),
+    ]);
+  }
+  const whole = foldCell(text);
+  if (YES.has(whole) || NO.has(whole)) return reading(YES.has(whole), 0, []);
+  const nothing = readNothing(text, 'without absent');
+  if (nothing !== null) {
+    const dash = nothing.notes.some(({ rule }) => rule === 'dash');
+    const why = `${quote(text)} read as not observed; beside "+" or "x" it usually means absent`;
+    return emptyTerm(nothing.state, dash ? [flagged('dash', why)] : nothing.notes);
+  }
+  const doubt = takeDoubt(whole);
+  const uncertain =
+    doubt.steps > 0 ? [flagged('uncertain', `marked as uncertain (${doubt.marks.join(', ')})`)] : [];
+  if (YES.has(doubt.rest) || NO.has(doubt.rest)) return reading(YES.has(doubt.rest), doubt.steps, uncertain);
+  if (/^(?:\+{2,3}|x{2,3}|[1-9]\d{0,3})$/u.test(doubt.rest)) {
+    return reading(true, doubt.steps, [
+      ...uncertain,
+      flagged('count-as-presence', `${quote(text)} read as present`),
+    ]);
+  }
+  return emptyTerm('not-observed', [notUnderstood('yes-or-no', `${quote(text)} is neither a yes nor a no`)]);
+}
+
+function reading(yes: boolean, doubt: number, notes: TermReading['notes']): TermReading {
+  const certainty = lowered('certain', doubt);
+  return yes
+    ? { kind: 'term', term: 'present', state: 'measured', certainty, notes }
+    : { kind: 'term', term: 'absent', state: 'absent', certainty, notes };
+}

@@ -1,0 +1,172 @@
+import type { AttributeDefinition, Vocabulary } from '../attributes/definition.ts';
+import { matchTerm } from '../attributes/matching.ts';
+import { lowestCommon } from '../attributes/tree.ts';
+import { lowered, takeDoubt } from './certainty.ts';
+import type { CellContext } from './context.ts';
+import { emptyTerm, flagged, notUnderstood, quote, readAs } from './notes.ts';
+import { readNothing } from './nothing.ts';
+import type { Note, TermReading } from './reading.ts';
+import { foldCell, ownValue, plainSigns } from './text.ts';
+
+/** Between two kinds of which one is meant; a slash only where it does not stand between digits ("2/2"). */
+const OR = /\s+(?:or|oder|od\.|ou|o|eller)\s+|(?<!\d)\s*\/\s*|\s*\/\s*(?!\d)/u;
+/** Between kinds that are all meant. */
+const AND = /\s*[;+&]\s*|\s+(?:and|und|u\.|et|e|y|og)\s+|,\s+/u;
+const MOST_PARTS = 8;
+
+/** The source's own translation of a wording: exact spelling first, then folded. */
+export function translated(text: string, context: CellContext): string | undefined {
+  const { translations } = context;
+  if (translations === undefined) return undefined;
+  const exact = ownValue(translations, text) ?? ownValue(translations, text.trim());
+  if (exact !== undefined) return exact;
+  const folded = foldCell(text);
+  const key = Object.keys(translations).find((wording) => foldCell(wording) === folded);
+  return key === undefined ? undefined : translations[key];
+}
+
+export const termReading = (term: string, doubt: number, notes: readonly Note[]): TermReading => ({
+  kind: 'term',
+  term,
+  state: 'measured',
+  certainty: lowered('certain', doubt),
+  notes,
+});
+
+export const doubtNotes = (marks: readonly string[]): readonly Note[] =>
+  marks.length > 0 ? [flagged('uncertain', `marked as uncertain (${marks.join(', ')})`)] : [];
+
+/**
+ * Reads a kind of a vocabulary: the source's translation, then an exact synonym, then "nothing", then the
+ * same without marks of doubt, then "A or B" as their lowest common parent. Near matches are named in the
+ * note and never taken.
+ */
+export function readTerm(text: string, vocabulary: Vocabulary, context: CellContext): TermReading {
+  const settled = translated(text, context);
+  if (settled !== undefined) {
+    const notes = [readAs('translation', `${quote(text)} read as ${settled}, as the profile says`)];
+    return termReading(settled, 0, notes);
+  }
+  const marked = /[?()[\]]/u.test(text);
+  const bare = /^[-\s.·•/_"']*$/u.test(plainSigns(text));
+  const whole = marked || bare ? null : matchTerm(text, vocabulary);
+  if (whole?.kind === 'exact') return termReading(whole.id, 0, []);
+  const nothing = readNothing(text);
+  if (nothing !== null) return emptyTerm(nothing.state, nothing.notes);
+  const doubt = takeDoubt(plainSigns(text));
+  const notes = doubtNotes(doubt.marks);
+  const settledRest = doubt.steps > 0 ? translated(doubt.rest, context) : undefined;
+  if (settledRest !== undefined) return termReading(settledRest, doubt.steps, notes);
+  const match = matchTerm(doubt.rest, vocabulary);
+  if (match.kind === 'exact') return termReading(match.id, doubt.steps, notes);
+  const several = severalTerms(doubt.rest, vocabulary, context, doubt.steps, notes);
+  if (several !== null) return several;
+  const why =
+    match.kind === 'suggested'
+      ? `${quote(text)} is not known; it may mean "${match.id}" (${match.reason})`
+      : `${quote(text)} is not known in "${vocabulary.label}"${match.reason === undefined ? '' : ` (${match.reason})`}`;
+  return emptyTerm('not-observed', [
+    notUnderstood(match.kind === 'suggested' ? 'suggested-term' : 'unknown-term', why),
+  ]);
+}
+
+function severalTerms(
+  text: string,
+  vocabulary: Vocabulary,
+  context: CellContext,
+  steps: number,
+  notes: readonly Note[],
+): TermReading | null {
+  for (const [pattern, rule] of [
+    [OR, 'alternative'],
+    [AND, 'several'],
+  ] as const) {
+    const parts = text.split(pattern).map((part) => part.trim());
+    if (parts.length < 2 || parts.length > MOST_PARTS || parts.some((part) => part === '')) continue;
+    let doubted = steps;
+    const ids = parts.map((part) => {
+      const doubt = takeDoubt(part);
+      doubted = Math.max(doubted, steps + doubt.steps);
+      const settled = translated(doubt.rest, context);
+      if (settled !== undefined) return settled;
+      const match = matchTerm(doubt.rest, vocabulary);
+      return match.kind === 'exact' ? match.id : null;
+    });
+    if (ids.some((id) => id === null)) continue;
+    const common = ids.reduce((a, b) => (a === null || b === null ? null : lowestCommon(vocabulary, a, b)));
+    const list = ids.join(rule === 'alternative' ? ' or ' : ' and ');
+    if (common === null) {
+      return emptyTerm('not-observed', [notUnderstood(rule, `${list}: no broader term holds them all`)]);
+    }
+    const note =
+      common === ids[0] && ids.every((id) => id === common)
+        ? readAs(rule, list)
+        : flagged(rule, `${list}: read as what they have in common, ${common}`);
+    return termReading(common, doubted, [...notes, note]);
+  }
+  return null;
+}
+
+/** Reads a kind of an attribute without a vocabulary: every wording is its own kind. */
+export function readFreeTerm(text: string, context: CellContext): TermReading {
+  const settled = translated(text, context);
+  if (settled !== undefined) {
+    return termReading(settled, 0, [
+      readAs('translation', `${quote(text)} read as ${settled}, as the profile says`),
+    ]);
+  }
+  const nothing = readNothing(text, 'without absent');
+  if (nothing !== null) return emptyTerm(nothing.state, nothing.notes);
+  const wording = text.replace(/\s+/gu, ' ').trim();
+  // Names may begin with any word, so only a question mark counts as doubt here.
+  const doubt = takeDoubt(wording);
+  if (doubt.steps > 0 && doubt.marks.every((mark) => mark.startsWith('?'))) {
+    return termReading(translated(doubt.rest, context) ?? doubt.rest, doubt.steps, doubtNotes(doubt.marks));
+  }
+  return termReading(wording, 0, []);
+}
+
+/** Reads a grade. Numbers standing for grades are questioned, since scales run either way. */
+export function readGrade(text: string, attribute: AttributeDefinition, context: CellContext): TermReading {
+  const levels = attribute.levels ?? [];
+  const settled = translated(text, context);
+  if (settled !== undefined && levels.includes(settled)) {
+    return termReading(settled, 0, [
+      readAs('translation', `${quote(text)} read as ${settled}, as the profile says`),
+    ]);
+  }
+  const whole = gradeOf(text, levels, context.vocabulary);
+  if (whole !== null) return termReading(whole, 0, []);
+  const nothing = readNothing(text);
+  if (nothing !== null) return emptyTerm(nothing.state, nothing.notes);
+  const doubt = takeDoubt(plainSigns(text));
+  const level = gradeOf(doubt.rest, levels, context.vocabulary);
+  if (level !== null) return termReading(level, doubt.steps, doubtNotes(doubt.marks));
+  const parts = doubt.rest.split(/\s*[-/]\s*|\s+(?:to|bis|a|à|til|or|oder|ou|o|eller)\s+/u);
+  const grades = parts.map((part) => gradeOf(part, levels, context.vocabulary));
+  const why =
+    parts.length > 1 && grades.every((grade) => grade !== null)
+      ? `${quote(text)} names several grades (${grades.join(', ')}); a cell holds one`
+      : `${quote(text)} is none of the grades ${levels.join(', ')}`;
+  return emptyTerm('not-observed', [
+    notUnderstood(parts.length > 1 ? 'several-grades' : 'unknown-grade', why),
+  ]);
+}
+
+function gradeOf(text: string, levels: readonly string[], vocabulary: Vocabulary | undefined): string | null {
+  const folded = gradeKey(text);
+  const own = levels.find((level) => gradeKey(level) === folded);
+  if (own !== undefined || vocabulary === undefined || folded === '' || /[?()[\]]/u.test(text))
+    return own ?? null;
+  const match = matchTerm(text, vocabulary);
+  if (match.kind !== 'exact') return null;
+  const label = vocabulary.terms.find(({ id }) => id === match.id)?.label ?? match.id;
+  return (
+    levels.find(
+      (level) =>
+        level === match.id || gradeKey(level) === gradeKey(match.id) || gradeKey(level) === gradeKey(label),
+    ) ?? null
+  );
+}
+
+const gradeKey = (text: string): string => foldCell(text).replace(/[\s-]+/gu, '');
