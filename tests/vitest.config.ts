@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { PlainReporter } from './plain-reporter.ts';
 
 const root = new URL('..', import.meta.url).pathname;
 
@@ -6,6 +7,7 @@ const root = new URL('..', import.meta.url).pathname;
 export default defineConfig({
   root,
   test: {
+    reporters: ['default', new PlainReporter()],
     include: ['tests/**/*.test.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
