@@ -1,5 +1,6 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import { InputError } from '../errors.ts';
+import { termAt } from './accessors.ts';
 import { naturalOrder } from './natural-order.ts';
 import { requireColumn } from './require-column.ts';
 import type { FragmentTable, TermColumn } from './table.ts';
@@ -103,7 +104,7 @@ function termKey(id: string, column: TermColumn, register: Register): GroupingKe
   const rankOf = (term: string) => ranks.get(term) ?? ranks.size;
   return {
     attribute: id,
-    idOf: (row) => (column.codes[row] < 0 ? null : column.levels[column.codes[row]]),
+    idOf: (row) => termAt(column, row),
     labelOf,
     order: (a, b) => rankOf(a) - rankOf(b) || naturalOrder(labelOf(a), labelOf(b)),
   };

@@ -1,11 +1,13 @@
 import { InputError } from '../../errors.ts';
+import { termAt } from '../../fragments/accessors.ts';
 import { countBehind } from '../../fragments/behind.ts';
 import { groupRows, termLabel } from '../../fragments/groups.ts';
+import { isMissing } from '../../fragments/missing.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
 import { wilsonLimits } from '../../numerics/wilson.ts';
 import type { AnalysisInput, Findings, ResultColumn, ResultTable, TableCell } from '../contract.ts';
-import { COUNT_COLUMNS, countCells, hasValue } from './count.ts';
+import { COUNT_COLUMNS, countCells } from './count.ts';
 import { describeNumbers, isOpenEnded, numberColumns, pointOf } from './describe-numbers.ts';
 import type { SummaryOptions } from './options.ts';
 
@@ -117,7 +119,7 @@ function numbersTable(
         ...countCells(input, column, rows),
         ...describeNumbers(
           column,
-          rows.filter((row) => hasValue(column, row)),
+          rows.filter((row) => !isMissing(column, row)),
         ),
       ]),
     ),
@@ -164,7 +166,7 @@ function kindLines(input: AnalysisInput, column: TermColumn, part: Part, confide
 }
 
 function numberGroup(records: FragmentTable, column: NumericColumn, part: Part): NumberGroup {
-  const filled = part.rows.filter((row) => hasValue(column, row));
+  const filled = part.rows.filter((row) => !isMissing(column, row));
   return {
     attribute: column.attribute.id,
     label: column.attribute.label,
@@ -181,20 +183,21 @@ function numberGroup(records: FragmentTable, column: NumericColumn, part: Part):
 }
 
 function termGroup(input: AnalysisInput, column: TermColumn, part: Part): TermGroup {
-  const tally = new Int32Array(column.levels.length);
-  const filled = part.rows.filter((row) => hasValue(column, row));
-  for (const row of filled) tally[column.codes[row]]++;
+  const tally = new Map<string, number>();
+  for (const row of part.rows) {
+    const term = termAt(column, row);
+    if (term !== null) tally.set(term, (tally.get(term) ?? 0) + 1);
+  }
+  const n = [...tally.values()].reduce((total, count) => total + count, 0);
+  const order = new Map([...column.levels, 'absent'].map((level, place) => [level, place]));
   return {
     attribute: column.attribute.id,
     label: column.attribute.label,
     group: part.labels,
-    counts: column.levels
-      .map((level, code) => ({
-        term: termLabel(column.attribute, level, input.register),
-        count: tally[code],
-      }))
-      .filter(({ count }) => count > 0),
-    n: filled.length,
-    missing: part.rows.length - filled.length,
+    counts: [...tally]
+      .sort(([a], [b]) => (order.get(a) ?? 0) - (order.get(b) ?? 0))
+      .map(([term, count]) => ({ term: termLabel(column.attribute, term, input.register), count })),
+    n,
+    missing: part.rows.length - n,
   };
 }

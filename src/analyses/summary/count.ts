@@ -1,5 +1,6 @@
 import { CELL_STATES } from '../../cells/reading.ts';
 import { countBehind } from '../../fragments/behind.ts';
+import { isMissing } from '../../fragments/missing.ts';
 import type { NumericColumn, TermColumn } from '../../fragments/table.ts';
 import type { AnalysisInput, ResultColumn, TableCell } from '../contract.ts';
 
@@ -17,19 +18,14 @@ export const COUNT_COLUMNS: readonly ResultColumn[] = [
   { id: 'absent', label: 'absent' },
 ];
 
-/** True when the row holds a number or a term; every kind of nothing is a gap. */
-export function hasValue(column: NumericColumn | TermColumn, row: number): boolean {
-  return column.kind === 'numeric' ? !Number.isNaN(column.low[row]) : column.codes[row] >= 0;
-}
-
 /** n, fragments, items, missing and its three reasons, for the rows of one group. */
 export function countCells(
   input: AnalysisInput,
   column: NumericColumn | TermColumn,
   rows: readonly number[],
 ): TableCell[] {
-  const filled = rows.filter((row) => hasValue(column, row));
-  const gaps = rows.filter((row) => !hasValue(column, row));
+  const filled = rows.filter((row) => !isMissing(column, row));
+  const gaps = rows.filter((row) => isMissing(column, row));
   const inState = (code: number) => gaps.filter((row) => column.state[row] === code).length;
   const counts = countHolding(input, filled, column.attribute.id);
   const absent = inState(ABSENT);
@@ -56,6 +52,6 @@ function countHolding(
   if (input.unit === 'fragment' || column === undefined || column.kind === 'text') {
     return countBehind(input.fragments, input.records, input.unit, rows);
   }
-  const holding = input.fragments.item.filter((item, row) => items.has(item) && hasValue(column, row));
+  const holding = input.fragments.item.filter((item, row) => items.has(item) && !isMissing(column, row));
   return { fragments: holding.length, items: items.size };
 }

@@ -1,4 +1,5 @@
 import { CELL_STATES } from '../../cells/reading.ts';
+import { midpoint } from '../../fragments/accessors.ts';
 import type { NumericColumn } from '../../fragments/table.ts';
 import { coefficientOfVariation, mean, skewness, standardDeviation } from '../../numerics/moments.ts';
 import { quantile } from '../../numerics/quantile.ts';
@@ -34,13 +35,11 @@ export function numberColumns(): ResultColumn[] {
   ];
 }
 
-/** One value a record: the midpoint of its interval, or the known end of an open one. */
+/** One value a record: its midpoint, or the known end of an open reading. */
 export function pointOf(column: NumericColumn, row: number): number {
-  const low = column.low[row];
-  const high = column.high[row];
-  if (!Number.isFinite(high)) return low;
-  if (!Number.isFinite(low)) return high;
-  return low === high ? low : low + (high - low) / 2;
+  const middle = midpoint(column, row);
+  if (!Number.isNaN(middle)) return middle;
+  return Number.isFinite(column.high[row]) ? column.high[row] : column.low[row];
 }
 
 /** An open-ended reading such as ">30" has no upper (or no lower) end. */
