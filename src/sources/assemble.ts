@@ -47,6 +47,10 @@ export function assembleTable(
   const items = columns.get('item');
   const sites = columns.get('site');
   const phases = columns.get('phase');
+  const several = {
+    id: namesAtSeveralSites(fragments, sites, rows),
+    item: namesAtSeveralSites(items, sites, rows),
+  };
   const seen = new Map<string, number>();
   const taken = new Set<string>();
   for (let row = 0; row < rows; row++) taken.add(nameIn(fragments, row));
@@ -54,7 +58,8 @@ export function assembleTable(
   const item: string[] = [];
   const assemblage: string[] = [];
   for (let row = 0; row < rows; row++) {
-    const named = nameIn(fragments, row);
+    const site = nameIn(sites, row);
+    const named = atSite(nameIn(fragments, row), site, several.id);
     const base = named === '' ? unused(`row ${origins[row]}`, taken) : named;
     const before = seen.get(base) ?? 0;
     seen.set(base, before + 1);
@@ -62,8 +67,8 @@ export function assembleTable(
     if (before > 0) {
       enter(ledger, {
         row: origins[row]!,
-        column: 'fragment',
-        raw: named,
+        column: fragments?.attribute.label ?? '',
+        raw: nameIn(fragments, row),
         readAs: own,
         level: 'flagged',
         rule: 'duplicate-id',
@@ -71,9 +76,9 @@ export function assembleTable(
       });
     }
     id.push(own);
-    const object = nameIn(items, row);
+    const object = atSite(nameIn(items, row), site, several.item);
     item.push(object === '' ? base : object);
-    assemblage.push(assemblageName(nameIn(sites, row), nameIn(phases, row)));
+    assemblage.push(assemblageName(site, nameIn(phases, row)));
   }
   return {
     rows,
@@ -91,6 +96,29 @@ function unused(name: string, taken: Set<string>): string {
   for (let i = 2; taken.has(candidate); i++) candidate = `${name} (${i})`;
   taken.add(candidate);
   return candidate;
+}
+
+/** Names that occur at more than one site: "12" of one site is not "12" of another. */
+function namesAtSeveralSites(
+  column: Column | undefined,
+  sites: Column | undefined,
+  rows: number,
+): ReadonlySet<string> {
+  const first = new Map<string, string>();
+  const several = new Set<string>();
+  if (column === undefined || sites === undefined) return several;
+  for (let row = 0; row < rows; row++) {
+    const name = nameIn(column, row);
+    const site = nameIn(sites, row);
+    const known = first.get(name);
+    if (known === undefined) first.set(name, site);
+    else if (known !== site) several.add(name);
+  }
+  return several;
+}
+
+function atSite(name: string, site: string, several: ReadonlySet<string>): string {
+  return name !== '' && site !== '' && several.has(name) ? `${name} (${site})` : name;
 }
 
 /** A catalogue number that no two rows share names them as well as a fragment number does. */

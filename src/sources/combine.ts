@@ -1,0 +1,97 @@
+import type { Register } from '../attributes/definition.ts';
+import type { Column, FragmentTable } from '../fragments/table.ts';
+import { assemblageName, nameIn } from './assemble.ts';
+import { stackColumns } from './combine/columns.ts';
+import { type LikelyDuplicate, likelyDuplicates } from './combine/duplicates.ts';
+import { joinAssemblages, type UnmatchedKey } from './combine/join-assemblages.ts';
+import { uniqueNames } from './combine/unique-names.ts';
+import type { LedgerEntry, SourceReading } from './source-reading.ts';
+
+export interface CombinedSources {
+  readonly table: FragmentTable;
+  /** What combining changed or found; the ledgers of the single sources are not repeated. */
+  readonly ledger: readonly LedgerEntry[];
+  readonly unmatched: readonly UnmatchedKey[];
+  readonly duplicates: readonly LikelyDuplicate[];
+}
+
+/**
+ * One table from several sources: fragments one below the other, the tables of assemblages (and of
+ * periods) joined to them by key. Identifiers that two sources share are told apart by the source's name;
+ * an item that two sources name at one site stays one item. Likely duplicates are listed, not merged.
+ */
+export function combineSources(readings: readonly SourceReading[], register: Register): CombinedSources {
+  const fragments = readings.filter(({ role }) => role === 'fragments');
+  const tables = fragments.map(({ table }) => table);
+  const ids = new Set(tables.flatMap((table) => [...table.columns.keys()]));
+  const stacked = new Map<string, Column>([...ids].map((id) => [id, stackColumns(id, tables)]));
+  const origin = tables.flatMap((table, source) => table.origin.map(({ row }) => ({ source, row })));
+  const sources = fragments.map(({ name }) => name);
+  const ledger: LedgerEntry[] = [];
+  const names = uniqueNames(tables, sources);
+  let table = withColumns(
+    { rows: origin.length, ...names, assemblage: [], origin, sources, columns: stacked },
+    stacked,
+    register,
+  );
+  const unmatched: UnmatchedKey[] = [];
+  for (const reading of joinOrder(readings.filter(({ role }) => role === 'assemblages'))) {
+    const joined = joinAssemblages(table, reading);
+    table = withColumns(table, joined.columns, register);
+    unmatched.push(...joined.unmatched);
+    ledger.push(...joined.ledger, ...joined.unmatched.map(unmatchedEntry));
+  }
+  const duplicates = likelyDuplicates(table);
+  ledger.push(...duplicates.map((pair) => duplicateEntry(table, pair)));
+  return { table, ledger, unmatched, duplicates };
+}
+
+/** Tables that know the site come first: they may bring the period by which the next one is joined. */
+function joinOrder(readings: readonly SourceReading[]): SourceReading[] {
+  const rank = ({ table }: SourceReading): number => (table.columns.has('site') ? 0 : 1);
+  return [...readings].sort((a, b) => rank(a) - rank(b));
+}
+
+/** A phase that a join brought in changes the assemblage of a row; columns keep the register's order. */
+function withColumns(
+  table: FragmentTable,
+  columns: ReadonlyMap<string, Column>,
+  register: Register,
+): FragmentTable {
+  const known = [...register.attributes.keys()].filter((id) => columns.has(id));
+  const order = [...new Set([...known, ...columns.keys()])];
+  const assemblage = table.id.map((_, row) =>
+    assemblageName(nameIn(columns.get('site'), row), nameIn(columns.get('phase'), row)),
+  );
+  return { ...table, assemblage, columns: new Map(order.map((id) => [id, columns.get(id)!])) };
+}
+
+function unmatchedEntry({ assemblages, by, key, side, rows }: UnmatchedKey): LedgerEntry {
+  const name = key.map((part) => (part === '' ? '(blank)' : part)).join(', ');
+  return {
+    source: assemblages,
+    row: 0,
+    column: by.join(', '),
+    raw: name,
+    readAs: '',
+    level: 'flagged',
+    rule: 'unmatched-key',
+    why:
+      side === 'fragments'
+        ? `${rows} fragments of "${name}" have no row in this table, so nothing was joined to them.`
+        : `No fragment belongs to "${name}".`,
+  };
+}
+
+function duplicateEntry(table: FragmentTable, { rows, ids, sources, why }: LikelyDuplicate): LedgerEntry {
+  return {
+    source: sources[1],
+    row: table.origin[rows[1]]!.row,
+    column: '',
+    raw: ids[1],
+    readAs: ids[1],
+    level: 'flagged',
+    rule: 'likely-duplicate',
+    why: `Perhaps the same find as "${ids[0]}" in ${sources[0]}: ${why}. Both are kept until you decide.`,
+  };
+}

@@ -1,0 +1,123 @@
+import { lookupKey } from '../../attributes/folding.ts';
+import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
+import { nameIn } from '../assemble.ts';
+
+/** Two rows of different sources that may be one find, published twice. */
+export interface LikelyDuplicate {
+  readonly rows: readonly [first: number, second: number];
+  readonly ids: readonly [first: string, second: string];
+  readonly sources: readonly [first: string, second: string];
+  /** Measurements that both have, and how many of them are equal. */
+  readonly comparable: number;
+  readonly equal: number;
+  readonly why: string;
+}
+
+/** A value shared by more rows than this says little about any two of them. */
+const COMMONEST = 60;
+const LEAST_EQUAL = 3;
+
+/**
+ * Rows of different sources that share an identifier at one site, or at least three equal measurements
+ * that make up three quarters of those that both have. They are listed, never merged: a person decides.
+ */
+export function likelyDuplicates(table: FragmentTable): LikelyDuplicate[] {
+  const pairs = new Map<string, { rows: [number, number]; named: boolean }>();
+  const add = (a: number, b: number, named: boolean): void => {
+    if (table.origin[a]!.source === table.origin[b]!.source || !sitesAgree(table, a, b)) return;
+    const rows: [number, number] = a < b ? [a, b] : [b, a];
+    const key = rows.join(' ');
+    const known = pairs.get(key);
+    pairs.set(key, { rows, named: named || known?.named === true });
+  };
+  for (const rows of byIdentifier(table)) everyPair(rows, (a, b) => add(a, b, true));
+  const numeric = [...table.columns.values()].filter(
+    (column): column is NumericColumn => column.kind === 'numeric' && column.attribute.block !== 'context',
+  );
+  const counts = new Map<string, number>();
+  for (const column of numeric) {
+    for (const rows of byValue(column)) {
+      everyPair(rows, (a, b) => {
+        if (table.origin[a]!.source === table.origin[b]!.source) return;
+        const key = `${Math.min(a, b)} ${Math.max(a, b)}`;
+        const count = (counts.get(key) ?? 0) + 1;
+        counts.set(key, count);
+        if (count === LEAST_EQUAL) add(a, b, false);
+      });
+    }
+  }
+  return [...pairs.values()]
+    .map(({ rows: [a, b], named }) => describe(table, numeric, a, b, named))
+    .filter((pair) => pair !== null)
+    .sort((a, b) => a.rows[0] - b.rows[0] || a.rows[1] - b.rows[1]);
+}
+
+function describe(
+  table: FragmentTable,
+  numeric: readonly NumericColumn[],
+  a: number,
+  b: number,
+  named: boolean,
+): LikelyDuplicate | null {
+  let comparable = 0;
+  let equal = 0;
+  for (const { low, high } of numeric) {
+    if (Number.isNaN(low[a]!) || Number.isNaN(low[b]!)) continue;
+    comparable++;
+    if (low[a] === low[b] && high[a] === high[b]) equal++;
+  }
+  const alike = equal >= LEAST_EQUAL && equal >= 0.75 * comparable;
+  if (!alike && !(named && equal >= 0.5 * comparable)) return null;
+  const measured =
+    comparable === 0 ? 'no measurement in common' : `${equal} of ${comparable} measurements equal`;
+  return {
+    rows: [a, b],
+    ids: [table.id[a]!, table.id[b]!],
+    sources: [table.sources[table.origin[a]!.source]!, table.sources[table.origin[b]!.source]!],
+    comparable,
+    equal,
+    why: named ? `the same identifier at one site, ${measured}` : `${measured} at one site`,
+  };
+}
+
+function sitesAgree(table: FragmentTable, a: number, b: number): boolean {
+  const sites = table.columns.get('site');
+  const first = lookupKey(nameIn(sites, a));
+  const second = lookupKey(nameIn(sites, b));
+  return first === '' || second === '' || first === second;
+}
+
+function byIdentifier(table: FragmentTable): number[][] {
+  const groups = new Map<string, number[]>();
+  for (const id of ['fragment', 'catalogueNumber']) {
+    const column = table.columns.get(id);
+    if (column === undefined) continue;
+    for (let row = 0; row < table.rows; row++) {
+      const key = lookupKey(nameIn(column, row));
+      // A bare number names a row of its own list, not a find.
+      if (key === '' || /^\d{1,4}$/.test(key)) continue;
+      push(groups, key, row);
+    }
+  }
+  return [...groups.values()]
+    .map((rows) => [...new Set(rows)])
+    .filter((rows) => rows.length > 1 && rows.length <= COMMONEST);
+}
+
+function byValue(column: NumericColumn): number[][] {
+  const groups = new Map<string, number[]>();
+  for (let row = 0; row < column.low.length; row++) {
+    if (!Number.isNaN(column.low[row]!)) push(groups, `${column.low[row]} ${column.high[row]}`, row);
+  }
+  return [...groups.values()].filter((rows) => rows.length > 1 && rows.length <= COMMONEST);
+}
+
+function push(groups: Map<string, number[]>, key: string, row: number): void {
+  const rows = groups.get(key);
+  if (rows === undefined) groups.set(key, [row]);
+  else rows.push(row);
+}
+
+function everyPair(rows: readonly number[], use: (a: number, b: number) => void): void {
+  for (let i = 0; i < rows.length; i++) for (let j = i + 1; j < rows.length; j++) use(rows[i]!, rows[j]!);
+}
