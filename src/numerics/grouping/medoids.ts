@@ -121,17 +121,22 @@ function assign(matrix: Condensed, chosen: Int32Array): Assignment {
 }
 
 function improve(matrix: Condensed, built: Int32Array): MedoidGrouping {
-  const chosen = built.slice().sort();
+  let chosen = built.slice().sort();
   let now = assign(matrix, chosen);
   const buildCost = now.cost;
   let swaps = 0;
-  for (; chosen.length > 1; swaps++) {
+  while (chosen.length > 1) {
     const swap = bestSwap(matrix, chosen, now);
-    // The margin of R's pam: a change that is no more than rounding is no improvement.
-    if (swap === null || swap.change >= -16 * Number.EPSILON * now.cost) break;
-    chosen[swap.place] = swap.candidate;
-    chosen.sort();
-    now = assign(matrix, chosen);
+    if (swap === null || swap.change >= 0) break;
+    const next = chosen.slice();
+    next[swap.place] = swap.candidate;
+    next.sort();
+    const after = assign(matrix, next);
+    // Among equal costs rounding could send the search in a circle: only a cost that has really fallen counts.
+    if (after.cost >= now.cost * (1 - 16 * Number.EPSILON)) break;
+    chosen = next;
+    now = after;
+    swaps++;
   }
   return { k: chosen.length, medoids: chosen, membership: now.place, cost: now.cost, buildCost, swaps };
 }

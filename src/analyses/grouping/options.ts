@@ -1,0 +1,58 @@
+import { z } from 'zod';
+import { comparisonOptions } from '../comparison-options.ts';
+import { groupingId } from '../shared-options.ts';
+
+/** How groups can be made. The texts are shown wherever a method is chosen. */
+export const METHODS = {
+  medoids: 'each group around the fragment that stands best for it (k-medoids)',
+  average: 'tree by mean dissimilarity (UPGMA)',
+  complete: 'tree by greatest dissimilarity',
+  single: 'tree by least dissimilarity; finds chains',
+  mcquitty: 'tree by the mean of the two joined parts (WPGMA)',
+  ward: 'tree by least growth of the squares within groups, from plain dissimilarities',
+  'ward-squared': 'the same recurrence without squaring, for dissimilarities that are squares already',
+  centroid: 'tree by distance of centroids; for Euclidean distances, heights may fall',
+  median: 'tree by distance of midpoints; for Euclidean distances, heights may fall',
+} as const;
+export type Method = keyof typeof METHODS;
+
+const methods = Object.keys(METHODS) as [Method, ...Method[]];
+
+export const groupingOptions = z.strictObject({
+  ...comparisonOptions,
+  method: z
+    .enum(methods)
+    .default('medoids')
+    .meta({
+      title: 'Method',
+      description: Object.entries(METHODS)
+        .map(([id, text]) => `${id}: ${text}`)
+        .join('; '),
+    }),
+  k: z
+    .union([z.int().min(2).max(50), z.literal('choose')])
+    .default('choose')
+    .meta({
+      title: 'Number of groups',
+      description: '"choose" takes the number with the greatest mean silhouette width (Rousseeuw 1987)',
+    }),
+  mostGroups: z.int().min(2).max(20).default(8).meta({
+    title: 'Most groups to try',
+    description: 'With "choose", every number from 2 to this one is tried',
+  }),
+  resamples: z.int().min(0).max(2000).default(100).meta({
+    title: 'Resamples for stability',
+    description: 'How often items are drawn anew to see whether each group is found again; 0 leaves it out',
+  }),
+  permutations: z.int().min(0).max(9999).default(99).meta({
+    title: 'Shuffled tables',
+    description:
+      'How many tables with every attribute shuffled on its own are grouped, to see whether noise would give groups as good; 0 leaves it out',
+  }),
+  compareWith: groupingId().exactOptional().meta({
+    title: 'Compare with',
+    description: 'A recorded classification to set the groups against',
+  }),
+});
+
+export type GroupingOptions = z.output<typeof groupingOptions>;

@@ -1,0 +1,245 @@
+import { isUnavailable } from '../../numerics/unavailable.ts';
+import type { ResultTable, TableCell } from '../contract.ts';
+import type { Agreement } from './compare-with.ts';
+import { BORDERLINE, type GroupingFound } from './compute.ts';
+
+type Compared = Omit<GroupingFound, 'n' | 'tables'>;
+
+/** Everything found, as tables: groups, membership, marks, choice of k, sites and periods, agreement. */
+export function groupingTables(found: Compared): Readonly<Record<string, ResultTable>> {
+  return {
+    groups: groupsTable(found),
+    membership: membershipTable(found),
+    marks: marksTable(found),
+    choice: choiceTable(found),
+    ...(found.context.length === 0 ? {} : { context: contextTable(found) }),
+    ...(found.agreement === null
+      ? {}
+      : { agreement: agreementTable(found.agreement), matched: matchedTable(found.agreement, found.k) }),
+  };
+}
+
+/** The name of a group, 1 = largest. */
+export function groupName(group: number): string {
+  return group < 0 ? 'none' : String(group + 1);
+}
+
+function groupsTable({ groups, records, unit }: Compared): ResultTable {
+  return {
+    title: 'Groups',
+    columns: [
+      { id: 'group', label: 'group' },
+      { id: 'n', label: `${unit}s` },
+      { id: 'medoid', label: 'medoid' },
+      { id: 'silhouette', label: 'mean silhouette width' },
+      { id: 'stability', label: 'stability (mean Jaccard)' },
+      { id: 'dissolved', label: 'resamples dissolved' },
+      { id: 'resamples', label: 'resamples' },
+      { id: 'borderline', label: 'borderline members' },
+      { id: 'rule', label: 'shortest rule' },
+      { id: 'recall', label: 'share of the group that fulfils it' },
+      { id: 'precision', label: 'share of those fulfilling it in the group' },
+    ],
+    rows: groups.map((group, place) => {
+      const { stability } = group;
+      const held: TableCell[] = isUnavailable(stability)
+        ? [stability, stability, stability]
+        : stability.resamples === 0
+          ? [{ why: 'no resample held a member' }, 0, 0]
+          : [stability.mean, stability.dissolved, stability.resamples];
+      return [
+        groupName(place),
+        group.size,
+        records[group.medoid].id,
+        group.silhouette,
+        ...held,
+        group.borderline,
+        group.rule.text,
+        group.rule.recall,
+        group.rule.precision,
+      ];
+    }),
+    note:
+      'Numbered by size. The medoid is the member least unlike the others. Silhouette: Rousseeuw 1987. ' +
+      'Stability: mean Jaccard coefficient over resamples of items, dissolved at 0.5 or less (Hennig 2007). ' +
+      `Borderline: silhouette width of ${BORDERLINE} or less. The rule describes these records and was tried on no others.`,
+  };
+}
+
+function membershipTable({ records }: Compared): ResultTable {
+  return {
+    title: 'Membership',
+    columns: [
+      { id: 'id', label: 'fragment' },
+      { id: 'item', label: 'item' },
+      { id: 'source', label: 'source' },
+      { id: 'row', label: 'row' },
+      { id: 'group', label: 'group' },
+      { id: 'silhouette', label: 'silhouette width' },
+      { id: 'neighbour', label: 'next group' },
+      { id: 'toMedoid', label: 'dissimilarity to medoid' },
+      { id: 'borderline', label: 'borderline' },
+    ],
+    rows: records.map((record) => [
+      record.id,
+      record.item,
+      record.source,
+      record.sourceRow,
+      groupName(record.group),
+      record.group < 0 ? { why: 'in no group' } : record.silhouette,
+      groupName(record.neighbour),
+      record.group < 0 ? { why: 'in no group' } : record.toMedoid,
+      record.group >= 0 && record.silhouette <= BORDERLINE,
+    ]),
+  };
+}
+
+function marksTable({ groups }: Compared): ResultTable {
+  return {
+    title: 'Marks of the groups',
+    columns: [
+      { id: 'group', label: 'group' },
+      { id: 'attribute', label: 'attribute' },
+      { id: 'term', label: 'kind' },
+      { id: 'unit', label: 'unit' },
+      { id: 'effect', label: 'effect size' },
+      { id: 'inside', label: 'median or share in the group' },
+      { id: 'outside', label: 'in the others' },
+      { id: 'n', label: 'n in the group' },
+      { id: 'nOthers', label: 'n in the others' },
+    ],
+    rows: groups.flatMap((group, place) =>
+      group.marks.map((mark) => [
+        groupName(place),
+        mark.label,
+        mark.term,
+        mark.unit,
+        mark.effect,
+        mark.inside,
+        mark.outside,
+        mark.insideN,
+        mark.outsideN,
+      ]),
+    ),
+    note:
+      "Effect size: Cliff's delta for numbers (medians beside it), phi of the most telling kind otherwise (shares " +
+      'beside it); from -1 to 1, positive where the group has more. Descriptions, not tests: the groups were made ' +
+      'from these attributes.',
+  };
+}
+
+function choiceTable({ tried, reference, k }: Compared): ResultTable {
+  return {
+    title: 'Number of groups',
+    columns: [
+      { id: 'k', label: 'groups' },
+      { id: 'silhouette', label: 'mean silhouette width' },
+      { id: 'shuffledMedian', label: 'shuffled tables, median' },
+      { id: 'shuffledHigh', label: 'shuffled tables, 95 % quantile' },
+      { id: 'smallest', label: 'smallest group' },
+      { id: 'chosen', label: 'chosen' },
+    ],
+    rows: tried.map((partition) => {
+      const shuffled = isUnavailable(reference)
+        ? reference
+        : reference.byCount.find((entry) => entry.k === partition.k);
+      const missing = { why: 'no shuffled table was grouped' };
+      return [
+        partition.k,
+        partition.meanSilhouette ?? { why: 'fewer than two groups' },
+        shuffled === undefined ? missing : isUnavailable(shuffled) ? shuffled : shuffled.median,
+        shuffled === undefined ? missing : isUnavailable(shuffled) ? shuffled : shuffled.high,
+        smallestGroup(partition.membership, partition.k),
+        partition.k === k,
+      ];
+    }),
+    note: isUnavailable(reference)
+      ? `No shuffled tables: ${reference.why}.`
+      : `Best mean silhouette width ${reference.observed}; as good or better in shuffled tables with p = ${reference.p} ` +
+        `((b + 1)/(m + 1), ${reference.tables} tables).`,
+  };
+}
+
+function smallestGroup(membership: Int32Array, k: number): number {
+  const sizes = new Int32Array(k);
+  for (const group of membership) if (group >= 0) sizes[group]++;
+  return Math.min(...sizes);
+}
+
+function contextTable({ context }: Compared): ResultTable {
+  return {
+    title: 'Sites and periods of the groups',
+    columns: [
+      { id: 'attribute', label: 'attribute' },
+      { id: 'value', label: 'value' },
+      { id: 'group', label: 'group' },
+      { id: 'n', label: 'n' },
+      { id: 'expected', label: 'expected' },
+      { id: 'residual', label: 'standardised residual' },
+    ],
+    rows: context.flatMap((tally) =>
+      tally.counts.flatMap((line, group) =>
+        line.map((count, value) => [
+          tally.label,
+          tally.values[value],
+          groupName(group),
+          count,
+          tally.expected[group][value],
+          tally.residuals[group][value],
+        ]),
+      ),
+    ),
+    note:
+      'Adjusted standardised residuals (Haberman 1973): beyond 2 or below -2 is more than chance often gives in ' +
+      'one cell; of many cells some will be.',
+  };
+}
+
+function agreementTable(agreement: Agreement): ResultTable {
+  const { vMeasure } = agreement;
+  const measures: TableCell[] = isUnavailable(vMeasure)
+    ? [vMeasure, vMeasure, vMeasure]
+    : [vMeasure.homogeneity, vMeasure.completeness, vMeasure.vMeasure];
+  return {
+    title: `Agreement with ${agreement.label}`,
+    columns: [
+      { id: 'adjustedRand', label: 'adjusted Rand index' },
+      { id: 'adjustedMutualInformation', label: 'adjusted mutual information' },
+      { id: 'homogeneity', label: 'homogeneity' },
+      { id: 'completeness', label: 'completeness' },
+      { id: 'vMeasure', label: 'V-measure' },
+      { id: 'n', label: 'n' },
+      { id: 'missing', label: 'missing' },
+    ],
+    rows: [
+      [
+        agreement.adjustedRand,
+        agreement.adjustedMutualInformation,
+        ...measures,
+        agreement.n,
+        agreement.missing,
+      ],
+    ],
+    note: 'The first two are 0 on average for random groups and 1 for equal ones; the V-measure is not corrected for chance.',
+  };
+}
+
+function matchedTable(agreement: Agreement, k: number): ResultTable {
+  return {
+    title: `Groups against ${agreement.label}`,
+    columns: [
+      { id: 'kind', label: agreement.label },
+      ...Array.from({ length: k }, (_, group) => ({
+        id: `group${group + 1}`,
+        label: `group ${groupName(group)}`,
+      })),
+      { id: 'matched', label: 'paired with group' },
+    ],
+    rows: agreement.kinds.map((kind, place) => [
+      kind,
+      ...agreement.counts[place],
+      groupName(agreement.match[place]),
+    ]),
+    note: 'Kinds and groups are paired one to one, the largest common count first.',
+  };
+}
