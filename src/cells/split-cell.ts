@@ -134,8 +134,8 @@ interface Divided {
 
 const SEPARATORS: readonly (readonly [name: string, pattern: RegExp])[] = [
   ['x', /\s*[x×*✕]\s*(?=[\d<>~≈≤≥½¼¾chwlbdks])/iu],
-  [':', /\s*:\s*(?=[\d<>~≈≤≥½¼¾c])/u],
-  ['/', /\s*\/\s*(?=[\d<>~≈≤≥½¼¾c])/u],
+  [':', /\s*:\s*(?=[\d<>~≈≤≥½¼¾]|(?:c|ca|circa)\.? ?\d)/u],
+  ['/', /\s*\/\s*(?=[\d<>~≈≤≥½¼¾]|(?:c|ca|circa)\.? ?\d)/u],
   [';', /\s*[;,]\s+(?=\p{L}+\.?:? ?[\d<>~≈c])/iu],
 ];
 
@@ -164,7 +164,7 @@ function splitSides(body: string, by: string, pattern: RegExp): readonly string[
   if (by !== '/')
     return body.split(new RegExp(pattern, `g${pattern.flags.replace('g', '')}`)).map((piece) => piece.trim());
   if (/\d \d+\/\d+/u.test(body) || /\/ ?\d+ ?\/ ?\d+ ?\//u.test(body)) return [];
-  return body.split(/\s*\/\s*(?=[\d<>~≈≤≥½¼¾c])/u).map((piece) => piece.trim());
+  return body.split(/\s*\/\s*(?=[\d<>~≈≤≥½¼¾]|(?:c|ca|circa)\.? ?\d)/u).map((piece) => piece.trim());
 }
 
 /** Parts that are called weft and warp are given as warp and weft. */

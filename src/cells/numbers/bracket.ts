@@ -1,15 +1,19 @@
 import { flagged, readAs } from '../notes.ts';
 import type { Note } from '../reading.ts';
 import { unitDimension } from '../units.ts';
+import { type Draft, misread } from './draft.ts';
 import type { Measure } from './measure.ts';
 import { type Cursor, isSign, peek } from './quantity.ts';
-import { type Draft, misread, readSegment } from './segment.ts';
 
 /**
  * Reads a bracket behind a number: "(n=6)", "(9)" behind a range = its mean, "[3-5]" behind a number = its
  * range, "(3)" behind a number = another reading, "(7.6 cm)" = the same thing in another unit, "(?)" = doubt.
  */
-export function bracket(cursor: Cursor, draft: Draft): Note | null {
+export function bracket(
+  cursor: Cursor,
+  draft: Draft,
+  readSegment: (cursor: Cursor) => Measure | Note,
+): Note | null {
   const start = cursor.at;
   cursor.at += 1;
   while (!isSign(peek(cursor), ')')) {

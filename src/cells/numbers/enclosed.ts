@@ -1,8 +1,8 @@
 import { flagged, readAs } from '../notes.ts';
 import type { Note } from '../reading.ts';
 import { knownUnit, unitDimension } from '../units.ts';
+import { type Draft, misread } from './draft.ts';
 import { type Cursor, isSign, isWord, peek, takeQuantity } from './quantity.ts';
-import { type Draft, misread } from './segment.ts';
 
 /** Lengths over which counts are normally stated: "12 on 5 cm" is a rate, not a strip of 5 cm. */
 const COUNTING_LENGTHS = new Set([

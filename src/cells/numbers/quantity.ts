@@ -2,7 +2,8 @@ import { flagged } from '../notes.ts';
 import type { Note } from '../reading.ts';
 import { convert } from '../units.ts';
 import type { Quantity } from './measure.ts';
-import { fraction, type Sign, type Token } from './tokens.ts';
+import { fraction } from './scan-number.ts';
+import type { Sign, Token } from './token.ts';
 import type { WordKind } from './words.ts';
 
 /** A place in the tokens of a cell, moved along by the parsers. */

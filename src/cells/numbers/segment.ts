@@ -1,24 +1,11 @@
 import { flagged, notUnderstood, readAs } from '../notes.ts';
 import type { Note } from '../reading.ts';
 import { bracket } from './bracket.ts';
+import { type Draft, misread } from './draft.ts';
 import { takeEnclosed } from './enclosed.ts';
-import type { Measure, Quantity } from './measure.ts';
-import { type Cursor, inUnitOf, isSign, isWord, peek, takeQuantity, takeUnit } from './quantity.ts';
-
-/** Everything that is known of the statement while its tokens are read. */
-export interface Draft {
-  low: number;
-  high: number;
-  step: number;
-  unit: string | undefined;
-  open: 'low' | 'high' | undefined;
-  about: boolean;
-  doubt: number;
-  isMean: boolean;
-  interval: boolean;
-  other: Measure | undefined;
-  notes: Note[];
-}
+import type { Measure } from './measure.ts';
+import { type Cursor, isSign, isWord, peek, takeQuantity, takeUnit } from './quantity.ts';
+import { plusMinus, range } from './range.ts';
 
 /**
  * Reads one statement: signs and words before the number, the number, what follows it. Stops before a
@@ -116,7 +103,7 @@ function takeAfter(cursor: Cursor, draft: Draft, between: boolean): Note | null 
     cursor.at += 1;
     return null;
   }
-  if (isSign(token, '(')) return bracket(cursor, draft);
+  if (isSign(token, '(')) return bracket(cursor, draft, readSegment);
   if (isWord(token, 'orMore') || (isSign(token, '+') && peek(cursor, 1)?.kind !== 'number')) {
     return openEnd(cursor, draft, 'low');
   }
@@ -142,79 +129,6 @@ function openEnd(cursor: Cursor, draft: Draft, open: 'low' | 'high'): Note | nul
   return null;
 }
 
-function plusMinus(cursor: Cursor, draft: Draft): Note | null {
-  cursor.at += 1;
-  const spread = takeQuantity(cursor);
-  if (spread === null || draft.interval || draft.open !== undefined) return misread(cursor);
-  const first: Quantity = {
-    value: draft.low,
-    step: draft.step,
-    notes: [],
-    ...(draft.unit === undefined ? {} : { unit: draft.unit }),
-  };
-  const same = inUnitOf(first, spread);
-  if (same === null) return misread(cursor);
-  draft.low -= same.value;
-  draft.high += same.value;
-  draft.unit ??= same.unit;
-  draft.interval = true;
-  draft.notes.push(
-    ...same.notes,
-    flagged('plus-minus', '± read as half a range; it may be a standard deviation instead'),
-  );
-  return null;
-}
-
-/** "3-4", "3 bis 4", "3/4", "5 or 6", "between 3 and 4", "min. 3 max. 4". */
-function range(cursor: Cursor, draft: Draft, between: boolean): Note | null {
-  const start = cursor.at;
-  const link = peek(cursor);
-  cursor.at += 1;
-  let about = false;
-  while (isWord(peek(cursor), 'about', 'atMost', 'below') || isSign(peek(cursor), '~', '<')) {
-    about ||= isWord(peek(cursor), 'about') || isSign(peek(cursor), '~');
-    cursor.at += 1;
-  }
-  const negative = isSign(link, '--') && draft.low < 0;
-  const found = takeQuantity(cursor);
-  if (found === null || draft.interval || draft.open === 'high') return misread(cursor, start);
-  const second = negative ? { ...found, value: -found.value } : found;
-  const first: Quantity = {
-    value: draft.low,
-    step: draft.step,
-    notes: [],
-    ...(draft.unit === undefined ? {} : { unit: draft.unit }),
-  };
-  const same = inUnitOf(first, second);
-  if (same === null) return misread(cursor, start);
-  const capped = isWord(link, 'atMost', 'below') || isSign(link, '<');
-  if (capped !== (draft.open === 'low')) return misread(cursor, start);
-  if (draft.open === 'low') {
-    draft.open = undefined;
-    draft.notes = draft.notes.filter(({ rule }) => rule !== 'at-least');
-  }
-  draft.about ||= about;
-  draft.interval = true;
-  draft.low = Math.min(draft.low, same.value);
-  draft.high = Math.max(draft.high, same.value);
-  draft.step = Math.min(draft.step, same.step);
-  draft.unit ??= same.unit;
-  draft.notes.push(...same.notes, linkNote(link, between, same.value < first.value));
-  return null;
-}
-
-function linkNote(link: ReturnType<typeof peek>, between: boolean, descending: boolean): Note {
-  if (isSign(link, '/'))
-    return flagged('slash', 'a slash between two numbers read as a range; it may part two systems');
-  if (isWord(link, 'or')) return flagged('alternative', 'two numbers joined by "or" read as a range');
-  if (isWord(link, 'and') && !between)
-    return flagged('alternative', 'two numbers joined by "and" read as a range');
-  if (descending) {
-    return flagged('descending', 'the second number is smaller: read as a range, but it may be two systems');
-  }
-  return readAs('range', 'two numbers read as the ends of a range');
-}
-
 /** A letter tight behind the number ("21.5K") is a code of the source, not part of the number. */
 function trailingCode(cursor: Cursor, draft: Draft): Note | null {
   const token = peek(cursor);
@@ -236,16 +150,4 @@ function trailingCode(cursor: Cursor, draft: Draft): Note | null {
     return null;
   }
   return misread(cursor);
-}
-
-/** Names the part that could not be read. */
-export function misread(cursor: Cursor, at = cursor.at): Note {
-  const token = cursor.tokens[at];
-  const part =
-    token === undefined
-      ? 'the text ends where a number should stand'
-      : token.kind === 'other'
-        ? `"${token.text}" is not understood here`
-        : `the parts do not make a number or range (${token.kind === 'sign' ? `"${token.sign}"` : token.kind} at part ${at + 1})`;
-  return notUnderstood('not-a-number', `${part}; the text is kept without a reading`);
 }
