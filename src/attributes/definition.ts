@@ -44,6 +44,8 @@ export interface AttributeDefinition {
   readonly appliesTo?: readonly string[];
   /** `log`: ratios matter, so that 2 to 4 is as far as 20 to 40. */
   readonly transform?: 'log';
+  /** Computed from other attributes of the same fragment, so never weighed beside them unless asked for. */
+  readonly derived?: true;
   readonly synonyms?: Synonyms;
   /** How it is measured, in one sentence. */
   readonly definition?: string;

@@ -1,6 +1,7 @@
 import type { AttributeDefinition, Block, Register } from '../attributes/definition.ts';
 import { InputError } from '../errors.ts';
 import type { DissimilaritySpec, IntervalRule, Variable } from '../numerics/dissimilarity.ts';
+import { atCentre } from './accessors.ts';
 import { type NumberCoding, numberCoding } from './comparison-numbers.ts';
 import { type TermCoding, termCoding } from './comparison-terms.ts';
 import { requireColumn } from './require-column.ts';
@@ -77,7 +78,7 @@ export function compareRecords(
     }
     const made =
       column.kind === 'numeric'
-        ? numberCoding(column, place, settings.scaling)
+        ? numberCoding(settings.intervals === 'midpoint' ? atCentre(column) : column, place, settings.scaling)
         : termCoding(column, place, settings.ordinal, register);
     notes.push(...made.notes);
     if (made.variable === null) continue;
@@ -115,8 +116,8 @@ function refuseTwins(chosen: readonly string[], register: Register): void {
 export function defaultAttributes(table: FragmentTable): readonly string[] {
   const ids: string[] = [];
   for (const [id, column] of table.columns) {
-    if (!['structure', 'spacing', 'fibre'].includes(column.attribute.block) || column.kind === 'text')
-      continue;
+    const { block, derived } = column.attribute;
+    if (!['structure', 'spacing', 'fibre'].includes(block) || column.kind === 'text' || derived) continue;
     const filled =
       column.kind === 'numeric'
         ? column.low.some((value) => !Number.isNaN(value))

@@ -14,6 +14,8 @@ export interface NumericColumn {
   /** Ends of each reading in the attribute's unit; NaN where there is none, ±Infinity where censored. */
   readonly low: Float64Array;
   readonly high: Float64Array;
+  /** Where a row stands for several fragments: the median of their midpoints; NaN elsewhere. */
+  readonly centre?: Float64Array;
   /** Index into CELL_STATES. */
   readonly state: Uint8Array;
   /** The text as it stood in the source. */

@@ -1,0 +1,143 @@
+import type { Register } from '../attributes/definition.ts';
+import { CELL_STATES, type CellState } from '../cells/reading.ts';
+import { quantile } from '../numerics/quantile.ts';
+import { midpoint } from './accessors.ts';
+import { agreedTerm } from './item-terms.ts';
+import { takeRows } from './subset.ts';
+import type { Column, FragmentTable, NumericColumn, TermColumn } from './table.ts';
+
+export interface CollapsedItems {
+  /** One row an item, in the order in which the items first occur; its id is the item's. */
+  readonly table: FragmentTable;
+  /** Items whose fragments contradict each other, by attribute; attributes without any are left out. */
+  readonly disagreements: readonly { readonly attribute: string; readonly items: number }[];
+}
+
+/**
+ * One row for each original object, from the fragments that survive of it.
+ * - Numbers: hull of the intervals; of several, the median of their midpoints as `centre`. They disagree when
+ *   no number lies in all the intervals.
+ * - Terms: see `agreedTerm`. Yes/no: present when any fragment has it.
+ * - Without any value: the state that all share, `absent` when somebody looked in vain, otherwise
+ *   `not-observed`.
+ * - Text: the distinct texts, in order, joined by " | ".
+ */
+export function collapseItems(table: FragmentTable, register: Register): CollapsedItems {
+  const rowsOf = new Map<string, number[]>();
+  table.item.forEach((item, row) => {
+    const rows = rowsOf.get(item);
+    if (rows === undefined) rowsOf.set(item, [row]);
+    else rows.push(row);
+  });
+  const groups = [...rowsOf.values()];
+  const first = takeRows(
+    table,
+    groups.map((rows) => rows[0]),
+  );
+  const columns = new Map<string, Column>();
+  const disagreements: { attribute: string; items: number }[] = [];
+  for (const [id, column] of table.columns) {
+    const { collapsed, items } = collapseColumn(column, groups, register);
+    columns.set(id, collapsed);
+    if (items > 0) disagreements.push({ attribute: id, items });
+  }
+  return { table: { ...first, id: [...rowsOf.keys()], columns }, disagreements };
+}
+
+interface Collapsed {
+  readonly collapsed: Column;
+  readonly items: number;
+}
+
+function collapseColumn(column: Column, groups: readonly number[][], register: Register): Collapsed {
+  const raw = groups.map((rows) => distinctTexts(rows.map((row) => column.raw[row])));
+  switch (column.kind) {
+    case 'numeric':
+      return collapseNumbers(column, groups, raw);
+    case 'term':
+      return collapseTerms(column, groups, raw, register);
+    case 'text': {
+      const state = Uint8Array.from(groups, (rows) => stateWithoutValue(column, rows));
+      return { collapsed: { ...column, raw, state }, items: 0 };
+    }
+  }
+}
+
+function collapseNumbers(
+  column: NumericColumn,
+  groups: readonly number[][],
+  raw: readonly string[],
+): Collapsed {
+  const low = new Float64Array(groups.length).fill(Number.NaN);
+  const high = low.slice();
+  const centre = low.slice();
+  const step = low.slice();
+  const state = new Uint8Array(groups.length);
+  const readings = new Map<number, readonly number[]>();
+  let items = 0;
+  groups.forEach((rows, item) => {
+    const known = rows.filter((row) => !Number.isNaN(column.low[row]));
+    if (known.length === 0) {
+      state[item] = stateWithoutValue(column, rows);
+      return;
+    }
+    low[item] = Math.min(...known.map((row) => column.low[row]));
+    high[item] = Math.max(...known.map((row) => column.high[row]));
+    const middle = quantile(
+      known.map((row) => midpoint(column, row)),
+      0.5,
+    );
+    if (known.length > 1 && typeof middle === 'number') centre[item] = middle;
+    step[item] = Math.max(...known.map((row) => column.step[row]));
+    // One approximate reading makes the whole approximate: measured is 0, approximate 1.
+    state[item] = Math.max(...known.map((row) => column.state[row]));
+    const listed = known.flatMap((row) => column.readings.get(row) ?? []);
+    if (listed.length > 0) readings.set(item, listed);
+    const meet =
+      Math.max(...known.map((row) => column.low[row])) <= Math.min(...known.map((row) => column.high[row]));
+    if (!meet) items++;
+  });
+  return { collapsed: { ...column, low, high, centre, step, state, readings, raw }, items };
+}
+
+function collapseTerms(
+  column: TermColumn,
+  groups: readonly number[][],
+  raw: readonly string[],
+  register: Register,
+): Collapsed {
+  const levels = [...column.levels];
+  const codes = new Int32Array(groups.length).fill(-1);
+  const state = new Uint8Array(groups.length);
+  const certainty = new Uint8Array(groups.length);
+  let items = 0;
+  groups.forEach((rows, item) => {
+    const { term, disagree, leastCertain } = agreedTerm(column, rows, register);
+    if (disagree) items++;
+    certainty[item] = leastCertain;
+    if (term === null) {
+      state[item] = disagree ? codeOf('not-observed') : stateWithoutValue(column, rows);
+      return;
+    }
+    if (!levels.includes(term)) levels.push(term);
+    codes[item] = levels.indexOf(term);
+    const own = rows.filter((row) => column.codes[row] >= 0).map((row) => column.state[row]);
+    state[item] = Math.min(...own);
+  });
+  return { collapsed: { ...column, levels, codes, state, certainty, raw }, items };
+}
+
+function stateWithoutValue(column: Column, rows: readonly number[]): number {
+  const states = new Set(rows.map((row) => column.state[row]));
+  if (states.size === 1) return column.state[rows[0]];
+  if (column.kind === 'text' && states.has(codeOf('measured'))) return codeOf('measured');
+  return states.has(codeOf('absent')) ? codeOf('absent') : codeOf('not-observed');
+}
+
+function codeOf(state: CellState): number {
+  return CELL_STATES.indexOf(state);
+}
+
+function distinctTexts(texts: readonly string[]): string {
+  return [...new Set(texts.filter((text) => text.trim() !== ''))].join(' | ');
+}

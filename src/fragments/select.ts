@@ -1,0 +1,183 @@
+import { z } from 'zod';
+import type { Register } from '../attributes/definition.ts';
+import { isWithin } from '../attributes/tree.ts';
+import { InputError } from '../errors.ts';
+import { termAt } from './accessors.ts';
+import { isMissing } from './missing.ts';
+import { requireColumn } from './require-column.ts';
+import type { Column, FragmentTable, NumericColumn, TermColumn } from './table.ts';
+
+const words = z.array(z.string().min(1)).min(1);
+
+/** One condition of a selection; a fragment must meet all of them. */
+export const condition = z
+  .strictObject({
+    attribute: z.string().min(1).describe('Id of the attribute, or "assemblage"'),
+    in: words.optional().describe('Terms to keep, each with everything below it in the vocabulary'),
+    notIn: words.optional().describe('Terms to leave out, each with everything below it'),
+    atLeast: z.number().optional().describe('Smallest number to keep, in the unit of the attribute'),
+    atMost: z.number().optional().describe('Largest number to keep, in the unit of the attribute'),
+    known: z.boolean().optional().describe('true keeps what has a value, false what has none'),
+  })
+  .describe('Which fragments to keep, by one attribute');
+
+export type Condition = z.infer<typeof condition>;
+
+export interface Selection {
+  /** Rows that meet every condition. */
+  readonly rows: Int32Array;
+  /** Rows that do not, or that cannot be decided, by the first condition that stopped them. */
+  readonly setAside: readonly { readonly reason: string; readonly fragments: number }[];
+}
+
+type Answer = 'in' | 'out' | 'not recorded' | 'cannot say';
+
+/**
+ * Keeps the rows that certainly meet every condition. A reading whose interval straddles a limit, or a
+ * term broader than the one asked for, cannot be decided: it is set aside and counted as such.
+ *
+ * @throws InputError for an unknown attribute, limits on kinds or terms on numbers, a term that the
+ * vocabulary does not hold, or a condition that says nothing.
+ */
+export function selectRows(
+  table: FragmentTable,
+  conditions: readonly Condition[],
+  register: Register,
+): Selection {
+  const tests = conditions.map((one) => ({ one, answer: answerTo(one, table, register) }));
+  const rows: number[] = [];
+  const aside = new Map<string, number>();
+  for (let row = 0; row < table.rows; row++) {
+    const stopped = firstStop(tests, row);
+    if (stopped === undefined) rows.push(row);
+    else aside.set(stopped, (aside.get(stopped) ?? 0) + 1);
+  }
+  return {
+    rows: Int32Array.from(rows),
+    setAside: [...aside].map(([reason, fragments]) => ({ reason, fragments })),
+  };
+}
+
+function firstStop(
+  tests: readonly { one: Condition; answer: (row: number) => Answer }[],
+  row: number,
+): string | undefined {
+  for (const { one, answer } of tests) {
+    const given = answer(row);
+    if (given !== 'in') return reasonFor(one, given);
+  }
+  return undefined;
+}
+
+function reasonFor(one: Condition, given: Answer): string {
+  if (given === 'out') return `left out by the selection: ${describeCondition(one)}`;
+  if (given === 'not recorded') return `${one.attribute} not recorded`;
+  return `cannot say whether ${describeCondition(one)}`;
+}
+
+/** A condition in words, as it stands in reasons and on screens. */
+export function describeCondition(one: Condition): string {
+  const parts = [
+    one.in === undefined ? undefined : `is ${one.in.join(' or ')}`,
+    one.notIn === undefined ? undefined : `is not ${one.notIn.join(' or ')}`,
+    one.atLeast === undefined ? undefined : `at least ${one.atLeast}`,
+    one.atMost === undefined ? undefined : `at most ${one.atMost}`,
+    one.known === undefined ? undefined : one.known ? 'is recorded' : 'is not recorded',
+  ].filter((part) => part !== undefined);
+  return `${one.attribute} ${parts.join(' and ')}`;
+}
+
+function answerTo(one: Condition, table: FragmentTable, register: Register): (row: number) => Answer {
+  if ([one.in, one.notIn, one.atLeast, one.atMost, one.known].every((part) => part === undefined))
+    throw fault(one, 'the condition says nothing', 'add "in", "notIn", "atLeast", "atMost" or "known"');
+  if (one.attribute === 'assemblage') return amongWords(one, (row) => table.assemblage[row]);
+  const column = requireColumn(table, one.attribute, register);
+  const answer = answerFrom(one, column, register);
+  if (one.known === undefined) return (row) => (isMissing(column, row) ? 'not recorded' : answer(row));
+  const { known } = one;
+  return (row) => {
+    const has = !isMissing(column, row);
+    if (has !== known) return 'out';
+    return has ? answer(row) : 'in';
+  };
+}
+
+function answerFrom(one: Condition, column: Column, register: Register): (row: number) => Answer {
+  switch (column.kind) {
+    case 'numeric':
+      if (one.in !== undefined || one.notIn !== undefined)
+        throw fault(one, 'it is a number and has no terms', 'use "atLeast" and "atMost"');
+      return withinLimits(one, column);
+    case 'term':
+      refuseLimits(one);
+      return amongTerms(one, column, register);
+    case 'text':
+      refuseLimits(one);
+      return amongWords(one, (row) => column.raw[row].trim());
+  }
+}
+
+function withinLimits(one: Condition, { low, high }: NumericColumn): (row: number) => Answer {
+  const { atLeast = -Infinity, atMost = Infinity } = one;
+  if (atLeast > atMost)
+    throw fault(one, `no number is at least ${atLeast} and at most ${atMost}`, 'swap the two limits');
+  return (row) => {
+    if (low[row] >= atLeast && high[row] <= atMost) return 'in';
+    return high[row] < atLeast || low[row] > atMost ? 'out' : 'cannot say';
+  };
+}
+
+function amongTerms(one: Condition, column: TermColumn, register: Register): (row: number) => Answer {
+  const vocabulary =
+    column.attribute.vocabulary === undefined
+      ? undefined
+      : register.vocabularies.get(column.attribute.vocabulary);
+  const known = new Set(vocabulary?.terms.map((term) => term.id) ?? column.attribute.levels);
+  if (known.size > 0)
+    for (const term of [...(one.in ?? []), ...(one.notIn ?? [])])
+      if (!known.has(term))
+        throw fault(
+          one,
+          `"${term}" is not one of its terms`,
+          'use a term id of its vocabulary, or add the term',
+        );
+  const holds = (term: string, asked: string): Answer => {
+    if (vocabulary === undefined) return term === asked ? 'in' : 'out';
+    if (isWithin(vocabulary, term, asked)) return 'in';
+    return isWithin(vocabulary, asked, term) ? 'cannot say' : 'out';
+  };
+  return (row) => {
+    const term = termAt(column, row);
+    return term === null ? 'not recorded' : combine(one, (asked) => holds(term, asked));
+  };
+}
+
+function amongWords(one: Condition, wordAt: (row: number) => string): (row: number) => Answer {
+  refuseLimits(one);
+  return (row) => {
+    const word = wordAt(row);
+    if (word === '') return 'not recorded';
+    return combine(one, (asked) => (word === asked ? 'in' : 'out'));
+  };
+}
+
+/** In when any wanted term holds and no unwanted one does; undecided when that hangs on a broader term. */
+function combine(one: Condition, holds: (asked: string) => Answer): Answer {
+  const wanted = one.in === undefined ? ['in' as const] : one.in.map(holds);
+  const unwanted = (one.notIn ?? []).map(holds);
+  if (unwanted.includes('in') || wanted.every((answer) => answer === 'out')) return 'out';
+  return unwanted.includes('cannot say') || !wanted.includes('in') ? 'cannot say' : 'in';
+}
+
+function refuseLimits(one: Condition): void {
+  if (one.atLeast !== undefined || one.atMost !== undefined)
+    throw fault(one, 'it is not a number and has no limits', 'use "in" and "notIn"');
+}
+
+function fault(one: Condition, what: string, mend: string): InputError {
+  return new InputError(
+    `the selection by "${one.attribute}" cannot be made: ${what}`,
+    { path: 'select' },
+    mend,
+  );
+}

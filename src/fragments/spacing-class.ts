@@ -1,0 +1,45 @@
+import { type Interval, isNothing } from './intervals.ts';
+
+/** Where close, semi-open and open part. Hypotheses, not facts: settings of a study. */
+export interface SpacingThresholds {
+  /** Gap over row width up to which rows count as close. */
+  readonly close: number;
+  /** Gap over row width above which rows count as open. */
+  readonly open: number;
+  /** Row widths in mm that are taken as possible where none was recorded. */
+  readonly possibleRowWidth: Interval;
+}
+
+/** Proposed defaults: common practice, no source. */
+export const DEFAULT_THRESHOLDS: SpacingThresholds = { close: 0.1, open: 1, possibleRowWidth: [1, 10] };
+
+const NAMED_IN_STRUCTURE: Readonly<Record<string, string>> = {
+  closeTwining: 'close',
+  semiOpenTwining: 'semi-open',
+  openTwining: 'open',
+};
+
+/**
+ * Close, semi-open or open; undefined where the readings leave it undecided.
+ * From the structure where its very term says so; else from the gap ratio; else from the row spacing
+ * with every possible row width: rows 35 mm apart are open whatever their width, rows 6 mm apart may
+ * be anything.
+ */
+export function spacingClassOf(
+  structure: string | null,
+  gapRatio: Interval,
+  rowSpacing: Interval,
+  { close, open, possibleRowWidth }: SpacingThresholds,
+): string | undefined {
+  const named = structure === null ? undefined : NAMED_IN_STRUCTURE[structure];
+  if (named !== undefined) return named;
+  if (!isNothing(gapRatio)) return classify(gapRatio, close, open);
+  if (isNothing(rowSpacing)) return undefined;
+  const [thin, thick] = possibleRowWidth;
+  return classify([rowSpacing[0] / thick - 1, rowSpacing[1] / thin - 1], close, open);
+}
+
+function classify([low, high]: Interval, close: number, open: number): string | undefined {
+  const at = (ratio: number) => (ratio <= close ? 'close' : ratio <= open ? 'semi-open' : 'open');
+  return at(low) === at(high) ? at(low) : undefined;
+}

@@ -1,0 +1,89 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Condition, selectRows } from '../../src/fragments/select.ts';
+import { makeTable, register } from './make-table.ts';
+
+const table = makeTable([
+  { site: 'Ar', density1: 5, fibre: 'limeBast' },
+  { site: 'Ar', density1: [8, 12], fibre: 'treeBast' },
+  { site: 'Bo', density1: 20, fibre: 'wool' },
+  { site: 'Bo', density1: '-not-observed', fibre: '-not-observed' },
+]);
+const select = (...conditions: Condition[]) => selectRows(table, conditions, register);
+
+describe('selectRows', () => {
+  it.each<[Condition, number[]]>([
+    [{ attribute: 'density1', atLeast: 8 }, [1, 2]],
+    [{ attribute: 'density1', atMost: 12 }, [0, 1]],
+    [{ attribute: 'density1', atLeast: 10 }, [2]],
+    [{ attribute: 'fibre', in: ['treeBast'] }, [0, 1]],
+    [{ attribute: 'fibre', in: ['limeBast'] }, [0]],
+    [{ attribute: 'fibre', notIn: ['treeBast'] }, [2]],
+    [{ attribute: 'site', in: ['Bo'] }, [2, 3]],
+    [{ attribute: 'assemblage', in: ['Ar'] }, [0, 1]],
+    [{ attribute: 'density1', known: false }, [3]],
+    [{ attribute: 'fibre', known: true, in: ['wool'] }, [2]],
+  ])('%j keeps rows %j', (one, rows) => {
+    expect([...select(one).rows]).toEqual(rows);
+  });
+
+  it('says of an interval across the limit that it cannot be decided', () => {
+    expect(select({ attribute: 'density1', atLeast: 10 }).setAside).toEqual([
+      { reason: 'left out by the selection: density1 at least 10', fragments: 1 },
+      { reason: 'cannot say whether density1 at least 10', fragments: 1 },
+      { reason: 'density1 not recorded', fragments: 1 },
+    ]);
+  });
+
+  it('says of a broader term that it cannot be decided', () => {
+    expect(select({ attribute: 'fibre', in: ['limeBast'] }).setAside).toContainEqual({
+      reason: 'cannot say whether fibre is limeBast',
+      fragments: 1,
+    });
+  });
+
+  it.each<[Condition, string]>([
+    [
+      { attribute: 'weft', known: true },
+      'there is no attribute "weft"; name one of the default attributes, or define it under "attributes" in the study.',
+    ],
+    [
+      { attribute: 'fibre', in: ['silk'] },
+      'select: the selection by "fibre" cannot be made: "silk" is not one of its terms; use a term id of its vocabulary, or add the term.',
+    ],
+    [
+      { attribute: 'density1', in: ['5'] },
+      'select: the selection by "density1" cannot be made: it is a number and has no terms; use "atLeast" and "atMost".',
+    ],
+    [
+      { attribute: 'fibre', atLeast: 1 },
+      'select: the selection by "fibre" cannot be made: it is not a number and has no limits; use "in" and "notIn".',
+    ],
+    [
+      { attribute: 'density1', atLeast: 9, atMost: 3 },
+      'select: the selection by "density1" cannot be made: no number is at least 9 and at most 3; swap the two limits.',
+    ],
+    [
+      { attribute: 'site' },
+      'select: the selection by "site" cannot be made: the condition says nothing; add "in", "notIn", "atLeast", "atMost" or "known".',
+    ],
+  ])('%j is refused in one sentence', (one, message) => {
+    expect(() => select(one)).toThrow(message);
+  });
+
+  it('kept and set aside together are all rows', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 25, noNaN: true }),
+        fc.double({ min: 0, max: 25, noNaN: true }),
+        (a, b) => {
+          const { rows, setAside } = select(
+            { attribute: 'density1', atLeast: Math.min(a, b), atMost: Math.max(a, b) },
+            { attribute: 'site', in: ['Bo'] },
+          );
+          expect(rows.length + setAside.reduce((sum, { fragments }) => sum + fragments, 0)).toBe(table.rows);
+        },
+      ),
+    );
+  });
+});
