@@ -1,0 +1,43 @@
+/**
+ * Thrum as a library. Everything here runs in Node and in a browser; data frames and spreadsheets are
+ * in `thrum/frames` (Node only).
+ */
+
+export type {
+  Analysis,
+  AnalysisInput,
+  Counts,
+  Figure,
+  Findings,
+  ResultColumn,
+  ResultTable,
+  TableCell,
+  Unavailable,
+  Words,
+} from './analyses/contract.ts';
+export { ANALYSES, type Answer, type RegisteredAnalysis } from './analyses/register.ts';
+export type { AttributeDefinition, Register, Term, Vocabulary } from './attributes/definition.ts';
+export { matchAttribute, matchTerm } from './attributes/matching.ts';
+export { defaultRegister, extendRegister } from './attributes/register.ts';
+export { CELL_STATES, CERTAINTIES, type Reading } from './cells/reading.ts';
+export { InputError, type Place } from './errors.ts';
+export { deriveColumns } from './fragments/derive.ts';
+export { collapseItems } from './fragments/items.ts';
+export { selectRows } from './fragments/select.ts';
+export { takeRows } from './fragments/subset.ts';
+export type { Column, FragmentTable, NumericColumn, TermColumn, TextColumn } from './fragments/table.ts';
+export { createRandom, type Random } from './numerics/random.ts';
+export { isUnavailable } from './numerics/unavailable.ts';
+export { dataPackage } from './report/data-package.ts';
+export { type ReportRequest, renderReport } from './report/html.ts';
+export { type CombinedSources, combineSources } from './sources/combine.ts';
+export { checkProfile, type SourceProfile } from './sources/profile.ts';
+export { type ReadOptions, readSource } from './sources/read-source.ts';
+export type { ColumnReading, LedgerEntry, SourceReading } from './sources/source-reading.ts';
+export { checkStudy, loadStudy, parseJson, studyFiles, studyRegister } from './study/load.ts';
+export { type Prepared, type Progress, prepareStudy } from './study/prepare.ts';
+export type { AnalysisResult, Results, SourceHead, StudyHead } from './study/results.ts';
+export { serializeResults } from './study/results-json.ts';
+export { analyse, analyseOne, type RunOptions, runStudy } from './study/run-study.ts';
+export type { AnalysisEntry, Study, StudyInput } from './study/schema.ts';
+export { VERSION } from './study/version.ts';
