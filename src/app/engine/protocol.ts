@@ -1,0 +1,132 @@
+import type { AttributeDefinition, Term } from '../../attributes/definition.ts';
+import type { SourceReading } from '../../sources/source-reading.ts';
+import type { AnalysisResult } from '../../study/results.ts';
+import type { StudyAnalysis, StudyDocument } from '../state/workspace.ts';
+
+/** What the screens may ask of the worker. All of it is plain data. */
+
+/** A source as it was read, without its grid and table: those stay in the worker. */
+export interface SourceView extends Omit<SourceReading, 'grid' | 'table'> {
+  readonly gridRows: number;
+  readonly gridColumns: number;
+  /** Texts of nominal columns that match no term, most frequent first. */
+  readonly openTerms: readonly OpenTerm[];
+  /** Column -> a few distinct texts, for the questions. */
+  readonly examples: readonly (readonly string[])[];
+  /** Column -> share of kept rows with text. */
+  readonly filledShare: readonly number[];
+  /** Columns whose text no attribute and no text column would hold under this profile. */
+  readonly lost: readonly string[];
+}
+
+export interface OpenTerm {
+  readonly header: string;
+  readonly attribute: string;
+  readonly text: string;
+  readonly count: number;
+  readonly suggestion?: { readonly term: string; readonly reason: string };
+}
+
+export interface AttributeView {
+  readonly definition: AttributeDefinition;
+  /** Records that have a value, and all records, after selection, in the study's unit. */
+  readonly filled: number;
+  readonly records: number;
+  /** Terms or grades that occur, most frequent first. */
+  readonly levels: readonly { readonly id: string; readonly label: string; readonly count: number }[];
+}
+
+export interface StudyView {
+  readonly sources: readonly SourceView[];
+  readonly fragments: number;
+  readonly items: number;
+  /** Fragments left after the selection. */
+  readonly selected: number;
+  /** Attributes that the table has. */
+  readonly attributes: readonly AttributeView[];
+  /** Everything that can be recorded, for mapping columns. */
+  readonly register: readonly AttributeDefinition[];
+  readonly vocabularies: readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly terms: readonly Term[];
+  }[];
+  /** Said where sources could not be joined, or disagree. */
+  readonly faults: readonly string[];
+}
+
+export interface RecordCell {
+  readonly attribute: string;
+  readonly label: string;
+  readonly unit?: string;
+  readonly raw: string;
+  readonly readAs: string;
+  readonly state: string;
+}
+
+/** Everything about one record: the fragments it stands for, their cells and the lines they came from. */
+export interface RecordView {
+  readonly id: string;
+  readonly item: string;
+  readonly assemblage: string;
+  readonly fragments: readonly {
+    readonly id: string;
+    readonly source: string;
+    readonly row: number;
+    readonly cells: readonly RecordCell[];
+    readonly line: readonly { readonly header: string; readonly text: string }[];
+  }[];
+}
+
+/** Why two records are alike. */
+export interface PairView {
+  readonly distance: number | null;
+  readonly blocks: readonly {
+    readonly block: string;
+    readonly share: number | null;
+    readonly distance: number | null;
+  }[];
+  readonly attributes: readonly {
+    readonly label: string;
+    readonly block: string;
+    readonly left: string;
+    readonly right: string;
+    readonly distance: number | null;
+    readonly share: number | null;
+  }[];
+}
+
+/** How a typed text is read for an attribute. */
+export interface TypedReading {
+  readonly said: string;
+  readonly understood: boolean;
+  readonly warnings: readonly string[];
+}
+
+export interface Labels {
+  /** Record id -> label, for each attribute asked for. */
+  readonly [attribute: string]: readonly string[];
+}
+
+export type Progress = (share: number, what: string) => void;
+
+export interface Engine {
+  /** Files by name; only those that changed need to be sent. */
+  keepFiles(changed: ReadonlyMap<string, Uint8Array>, gone: readonly string[]): void;
+  open(study: StudyDocument): StudyView;
+  gridRows(source: number, from: number, count: number): readonly (readonly string[])[];
+  run(study: StudyDocument, analysis: StudyAnalysis, onProgress: Progress): AnalysisResult;
+  /** Ids of the records in the study's unit, with the labels asked for. */
+  labels(
+    study: StudyDocument,
+    attributes: readonly string[],
+  ): { readonly ids: readonly string[]; readonly labels: Labels };
+  record(study: StudyDocument, id: string): RecordView | null;
+  pair(study: StudyDocument, analysis: StudyAnalysis, left: string, right: string): PairView;
+  typed(study: StudyDocument, attribute: string, text: string): TypedReading;
+  results(study: StudyDocument, onProgress: Progress): string;
+  /** The report page; `plotly` is the text of the plotting library, which the page carries with it. */
+  report(study: StudyDocument, plotly: string, onProgress: Progress): string;
+  /** The normalised table, the ledger and their description: file name -> text. */
+  dataPackage(study: StudyDocument): ReadonlyMap<string, string>;
+}

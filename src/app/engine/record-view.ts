@@ -1,0 +1,107 @@
+import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
+import { CELL_STATES } from '../../cells/reading.ts';
+import type { Column, FragmentTable } from '../../fragments/table.ts';
+import type { Prepared } from '../../study/prepare.ts';
+import { readable } from '../parts/numbers.ts';
+import type { Labels, RecordCell, RecordView } from './protocol.ts';
+
+/** Records as people read them: labels for the plots, and the way back from a point to its cells. */
+
+export function termLabel(register: Register, attribute: AttributeDefinition, id: string): string {
+  const vocabulary = register.vocabularies.get(attribute.vocabulary ?? '');
+  return vocabulary?.terms.find((term) => term.id === id)?.label ?? id;
+}
+
+/** One reading in words; "" where there is none. */
+export function readingWords(register: Register, column: Column, row: number): string {
+  if (column.kind === 'text') return column.raw[row] ?? '';
+  if (column.kind === 'term') {
+    const level = column.levels[column.codes[row] ?? -1];
+    return level === undefined ? '' : termLabel(register, column.attribute, level);
+  }
+  const [low, high] = [column.low[row] ?? Number.NaN, column.high[row] ?? Number.NaN];
+  if (Number.isNaN(low)) return '';
+  const unit = column.attribute.unit === undefined ? '' : ` ${column.attribute.unit}`;
+  const about = CELL_STATES[column.state[row] ?? 0] === 'approximate' ? ', about' : '';
+  if (column.attribute.unit === 'year') return `${yearWords(low)} to ${yearWords(high)}`;
+  if (low === high) return `${readable(low)}${unit}${about}`;
+  if (high === Number.POSITIVE_INFINITY) return `${readable(low)}${unit} or more`;
+  return `${readable(low)} to ${readable(high)}${unit}${about}`;
+}
+
+/** Astronomical years as people write them: no year 0. */
+export function yearWords(year: number): string {
+  const whole = Math.round(year);
+  return whole > 0 ? `AD ${whole}` : `${1 - whole} BC`;
+}
+
+export function labelsOf(
+  { records, register }: Prepared,
+  attributes: readonly string[],
+): { readonly ids: readonly string[]; readonly labels: Labels } {
+  const labels: Record<string, readonly string[]> = {};
+  for (const id of attributes) {
+    const column = records.columns.get(id);
+    labels[id] =
+      id === 'assemblage'
+        ? records.assemblage
+        : Array.from({ length: records.rows }, (_, row) =>
+            column === undefined ? '' : readingWords(register, column, row),
+          );
+  }
+  return { ids: records.id, labels };
+}
+
+/** A record with the fragments it stands for, each with its cells and the line of the file. */
+export function recordView(prepared: Prepared, id: string): RecordView | null {
+  const { fragments, records } = prepared;
+  const at = records.id.indexOf(id);
+  if (at < 0) return null;
+  const rows = rowsOf(fragments, id, records.item[at] ?? id, prepared.study.unit);
+  return {
+    id,
+    item: records.item[at] ?? id,
+    assemblage: records.assemblage[at] ?? '',
+    fragments: rows.map((row) => {
+      const origin = fragments.origin[row];
+      const source = prepared.sources.find(({ name }) => name === fragments.sources[origin?.source ?? -1]);
+      const line = source?.grid[(origin?.row ?? 0) - 1] ?? [];
+      return {
+        id: fragments.id[row] ?? '',
+        source: fragments.sources[origin?.source ?? -1] ?? '',
+        row: origin?.row ?? 0,
+        cells: cellsOf(prepared.register, fragments, row),
+        line: (source?.columns ?? [])
+          .map((column) => ({ header: column.header, text: line[column.index] ?? '' }))
+          .filter(({ text }) => text !== ''),
+      };
+    }),
+  };
+}
+
+function rowsOf(fragments: FragmentTable, id: string, item: string, unit: 'item' | 'fragment'): number[] {
+  const rows: number[] = [];
+  for (let row = 0; row < fragments.rows; row++) {
+    if (unit === 'item' ? fragments.item[row] === item : fragments.id[row] === id) rows.push(row);
+  }
+  return rows;
+}
+
+function cellsOf(register: Register, table: FragmentTable, row: number): RecordCell[] {
+  const cells: RecordCell[] = [];
+  for (const [id, column] of table.columns) {
+    const raw = column.raw[row] ?? '';
+    const readAs = readingWords(register, column, row);
+    if (raw === '' && readAs === '') continue;
+    const { label, unit } = column.attribute;
+    cells.push({
+      attribute: id,
+      label,
+      ...(unit === undefined ? {} : { unit }),
+      raw,
+      readAs,
+      state: CELL_STATES[column.state[row] ?? 0] ?? 'measured',
+    });
+  }
+  return cells;
+}

@@ -1,0 +1,68 @@
+import type { Register } from '../../attributes/definition.ts';
+import { matchTerm } from '../../attributes/matching.ts';
+import type { SourceReading } from '../../sources/source-reading.ts';
+import type { OpenTerm, SourceView } from './protocol.ts';
+
+const MOST_EXAMPLES = 5;
+const LONGEST_TERM = 60;
+
+/** A source as the Sources screen shows it; the grid stays behind and is fetched page by page. */
+export function viewSource(reading: SourceReading, register: Register): SourceView {
+  const { grid, table: _table, ...rest } = reading;
+  const aside = new Set(reading.rowsSetAside.map((row) => row.row));
+  const kept = grid.filter((_, i) => i + 1 > reading.headerRow && !aside.has(i + 1));
+  return {
+    ...rest,
+    gridRows: grid.length,
+    gridColumns: reading.columns.length,
+    openTerms: openTerms(reading, register),
+    examples: reading.columns.map((column) => distinct(kept, column.index)),
+    filledShare: reading.columns.map((column) =>
+      reading.rowsKept === 0 ? 0 : column.filled / reading.rowsKept,
+    ),
+    lost: reading.columns
+      .filter(
+        (column) =>
+          column.status === 'ignored' && kept.some((row) => (row[column.index] ?? '').trim() !== ''),
+      )
+      .map((column) => column.header),
+  };
+}
+
+function distinct(rows: readonly (readonly string[])[], column: number): string[] {
+  const found = new Set<string>();
+  for (const row of rows) {
+    const text = (row[column] ?? '').trim();
+    if (text !== '') found.add(text.length > 40 ? `${text.slice(0, 39)}…` : text);
+    if (found.size === MOST_EXAMPLES) break;
+  }
+  return [...found];
+}
+
+/** Texts that no term and no rule covers, by column, most frequent first. */
+function openTerms(reading: SourceReading, register: Register): OpenTerm[] {
+  const counts = new Map<string, { header: string; attribute: string; text: string; count: number }>();
+  for (const entry of reading.ledger) {
+    if (entry.level !== 'not-understood' || entry.row === 0 || entry.raw.length > LONGEST_TERM) continue;
+    const column = reading.columns.find((candidate) => candidate.header === entry.column);
+    const [attribute, more] = column?.attributes ?? [];
+    if (column?.status !== 'matched' || attribute === undefined || more !== undefined) continue;
+    const key = `${entry.column}\u0000${entry.raw}`;
+    const before = counts.get(key);
+    counts.set(key, {
+      header: entry.column,
+      attribute,
+      text: entry.raw,
+      count: (before?.count ?? 0) + 1,
+    });
+  }
+  return [...counts.values()]
+    .sort((a, b) => b.count - a.count)
+    .map((open) => {
+      const vocabulary = register.vocabularies.get(register.attributes.get(open.attribute)?.vocabulary ?? '');
+      const match = vocabulary === undefined ? null : matchTerm(open.text, vocabulary);
+      return match?.kind === 'suggested'
+        ? { ...open, suggestion: { term: match.id, reason: match.reason } }
+        : open;
+    });
+}

@@ -1,0 +1,74 @@
+import { useCallback, useEffect, useRef, useState } from 'react';
+import type { AnalysisResult } from '../../study/results.ts';
+import { useWorkbench } from '../state/workbench.tsx';
+import type { StudyAnalysis } from '../state/workspace.ts';
+import { faultText, reporting, Stopped } from './client.ts';
+
+export interface Run {
+  /** The last answer; it stays in sight while the next one is computed. */
+  readonly result: AnalysisResult | null;
+  readonly running: { readonly share: number; readonly what: string } | null;
+  readonly fault: string | null;
+  readonly stopped: boolean;
+  readonly stop: () => void;
+  readonly again: () => void;
+}
+
+/**
+ * Keeps one analysis answered in the worker whenever it or the material changes. Of questions that
+ * come quickly one after the other (a slider being dragged) only the latest is asked.
+ */
+export function useRun(analysis: StudyAnalysis | null, pause = 60): Run {
+  const { workspace, view, engine, fault: readingFault } = useWorkbench();
+  const [result, setResult] = useState<AnalysisResult | null>(null);
+  const [running, setRunning] = useState<Run['running']>(null);
+  const [fault, setFault] = useState<string | null>(null);
+  const [stopped, setStopped] = useState(false);
+  const [turn, setTurn] = useState(0);
+  const busy = useRef<Promise<unknown>>(Promise.resolve());
+  const study = useRef(workspace.study);
+  study.current = workspace.study;
+  const key = analysis === null ? null : JSON.stringify([analysis, workspace.study.seed]);
+  // The key holds the analysis, the view the material
+  useEffect(() => {
+    if (analysis === null || view === null || readingFault !== null) return;
+    let current = true;
+    setStopped(false);
+    const timer = setTimeout(async () => {
+      await busy.current;
+      if (!current) return;
+      const showing = setTimeout(() => current && setRunning({ share: 0, what: 'Computing' }), 150);
+      try {
+        const asked = engine.ask(
+          (remote) =>
+            remote.run(
+              study.current,
+              analysis,
+              reporting(
+                (share, what) => current && setRunning((now) => (now === null ? now : { share, what })),
+              ),
+            ) as Promise<AnalysisResult>,
+        );
+        busy.current = asked.catch(() => undefined);
+        const answer = await asked;
+        if (!current) return;
+        setResult(answer);
+        setFault(null);
+      } catch (error) {
+        if (!current) return;
+        if (error instanceof Stopped) setStopped(true);
+        else setFault(faultText(error));
+      } finally {
+        clearTimeout(showing);
+        if (current) setRunning(null);
+      }
+    }, pause);
+    return () => {
+      current = false;
+      clearTimeout(timer);
+    };
+  }, [key, view, turn, engine, pause, readingFault]);
+  const stop = useCallback(() => engine.stop(), [engine]);
+  const again = useCallback(() => setTurn((count) => count + 1), []);
+  return { result, running, fault, stopped, stop, again };
+}

@@ -1,0 +1,187 @@
+import { type ReactNode, useEffect, useRef, useState } from 'react';
+import type { Figure, ResultTable } from '../../analyses/contract.ts';
+import { PRINT_WIDTH } from '../../analyses/figure-style.ts';
+import { download } from '../files.ts';
+import { Button, Toggles } from './controls.tsx';
+import { loadPlotly, PLOTLY_CONFIG, type PlotlyElement, type PlotlyEvent } from './plotly.ts';
+import { ResultTableView } from './result-table.tsx';
+
+export interface FigureProps {
+  readonly figure: Figure;
+  /** Stem of the file names. */
+  readonly name: string;
+  readonly table?: ResultTable;
+  readonly height?: number;
+  /** Points carry the id of their record as `customdata`. */
+  readonly onPick?: (ids: readonly string[], add: boolean) => void;
+  readonly onHover?: (id: string | null) => void;
+  readonly picked?: readonly string[];
+  readonly pickBy?: string;
+  readonly children?: ReactNode;
+}
+
+/** A figure with its table and its files: the same data three ways. */
+export function FigureView(props: FigureProps) {
+  const { figure, name, table, height, onPick, onHover, picked, pickBy, children } = props;
+  const [side, setSide] = useState('figure');
+  return (
+    <figure className="figure stack">
+      <div className="line apart">
+        <div className="line">
+          {table === undefined ? null : (
+            <Toggles
+              label="Show as"
+              value={side}
+              options={[
+                { id: 'figure', label: 'Figure' },
+                { id: 'table', label: 'Table' },
+              ]}
+              onChange={setSide}
+            />
+          )}
+          {children}
+        </div>
+        <FigureFiles figure={figure} name={name} />
+      </div>
+      {side === 'figure' || table === undefined ? (
+        <Drawing
+          figure={figure}
+          {...(height === undefined ? {} : { height })}
+          {...(onPick === undefined ? {} : { onPick })}
+          {...(onHover === undefined ? {} : { onHover })}
+        />
+      ) : (
+        <ResultTableView
+          table={table}
+          height={height ?? 420}
+          {...(pickBy === undefined ? {} : { pickBy })}
+          {...(picked === undefined ? {} : { picked })}
+          {...(onPick === undefined ? {} : { onPick: (id: string, add: boolean) => onPick([id], add) })}
+        />
+      )}
+      <figcaption>{figure.caption}</figcaption>
+    </figure>
+  );
+}
+
+export function FigureFiles({ figure, name }: { figure: Figure; name: string }) {
+  return (
+    <div className="line">
+      {(['svg', 'png'] as const).map((format) => (
+        <Button
+          key={format}
+          look="plain small"
+          label={`Save the figure as ${format.toUpperCase()}`}
+          onPress={() => void saveFigure(figure, name, format)}
+        >
+          {format.toUpperCase()}
+        </Button>
+      ))}
+    </div>
+  );
+}
+
+/** At 170 mm unless the figure says otherwise; PNG at 300 dots an inch. */
+export async function saveFigure(figure: Figure, name: string, format: 'svg' | 'png'): Promise<void> {
+  const plotly = await loadPlotly();
+  const width = Number(figure.layout.width ?? PRINT_WIDTH.double);
+  const height = Number(figure.layout.height ?? 400);
+  const address = await plotly.toImage(
+    { data: figure.data, layout: figure.layout },
+    { format, width, height, scale: format === 'png' ? 300 / 96 : 1 },
+  );
+  const comma = address.indexOf(',');
+  const payload = address.slice(comma + 1);
+  const bytes = address.slice(0, comma).endsWith('base64')
+    ? Uint8Array.from(atob(payload), (letter) => letter.charCodeAt(0))
+    : new TextEncoder().encode(decodeURIComponent(payload));
+  download(`${name}.${format}`, bytes, format === 'svg' ? 'image/svg+xml' : 'image/png');
+}
+
+interface DrawingProps {
+  readonly figure: Figure;
+  readonly height?: number;
+  readonly onPick?: (ids: readonly string[], add: boolean) => void;
+  readonly onHover?: (id: string | null) => void;
+}
+
+export function Drawing({ figure, height, onPick, onHover }: DrawingProps) {
+  const place = useRef<HTMLDivElement>(null);
+  const acts = useRef({ onPick, onHover });
+  acts.current = { onPick, onHover };
+  const [fault, setFault] = useState(false);
+  const tall = height ?? Number(figure.layout.height ?? 400);
+  useEffect(() => {
+    const element = place.current;
+    if (element === null) return;
+    let current = true;
+    let wired = false;
+    const draw = async () => {
+      const plotly = await loadPlotly();
+      if (!current || element.clientWidth === 0) return;
+      const layout = {
+        ...structuredClone(figure.layout),
+        width: element.clientWidth,
+        height: tall,
+        autosize: false,
+      };
+      const drawn = await plotly.react(
+        element,
+        structuredClone(figure.data) as object[],
+        layout,
+        PLOTLY_CONFIG,
+      );
+      if (wired || !current) return;
+      wired = true;
+      for (const name of ['plotly_click', 'plotly_selected', 'plotly_hover', 'plotly_unhover'])
+        drawn.removeAllListeners?.(name);
+      listen(drawn, acts);
+    };
+    draw().catch(() => setFault(true));
+    let width = element.clientWidth;
+    const observer = new ResizeObserver(() => {
+      if (Math.abs(element.clientWidth - width) < 2) return;
+      width = element.clientWidth;
+      void draw();
+    });
+    observer.observe(element);
+    return () => {
+      current = false;
+      observer.disconnect();
+    };
+  }, [figure, tall]);
+  if (fault)
+    return <p className="notice">The figure could not be drawn here; its table holds the same numbers.</p>;
+  return (
+    <div ref={place} className="drawing" style={{ height: tall }} role="img" aria-label={figure.caption} />
+  );
+}
+
+interface Acts {
+  readonly current: {
+    readonly onPick: DrawingProps['onPick'] | undefined;
+    readonly onHover: DrawingProps['onHover'] | undefined;
+  };
+}
+
+function listen(element: PlotlyElement, acts: Acts): void {
+  const ids = (event: PlotlyEvent | null) =>
+    (event?.points ?? [])
+      .map((point) => point.customdata)
+      .filter((id): id is string => typeof id === 'string');
+  element.on?.('plotly_click', (event) => {
+    const press = event?.event;
+    const found = ids(event);
+    if (found.length > 0)
+      acts.current.onPick?.(
+        found.slice(0, 1),
+        press?.shiftKey === true || press?.ctrlKey === true || press?.metaKey === true,
+      );
+  });
+  element.on?.('plotly_selected', (event) => {
+    const found = ids(event);
+    if (found.length > 0) acts.current.onPick?.([...new Set(found)], false);
+  });
+  element.on?.('plotly_hover', (event) => acts.current.onHover?.(ids(event)[0] ?? null));
+  element.on?.('plotly_unhover', () => acts.current.onHover?.(null));
+}

@@ -1,0 +1,173 @@
+import { useVirtualizer } from '@tanstack/react-virtual';
+import { useMemo, useRef, useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { ResultTable, TableCell } from '../../analyses/contract.ts';
+import { decimalsFor, readable, readableP } from './numbers.ts';
+
+export interface ResultTableProps {
+  readonly table: ResultTable;
+  /** Column whose text names the record of a row; rows are then pickable. */
+  readonly pickBy?: string;
+  readonly picked?: readonly string[];
+  readonly onPick?: (id: string, add: boolean) => void;
+  readonly height?: number;
+}
+
+const P_COLUMNS = new Set(['p', 'pAdjusted']);
+const ROW = 28;
+
+/** A result as a table: sortable by any column, figures aligned, only the rows in sight drawn. */
+export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }: ResultTableProps) {
+  const [order, setOrder] = useState<{ column: number; down: boolean } | null>(null);
+  const frame = useRef<HTMLDivElement>(null);
+  const decimals = useMemo(
+    () =>
+      table.columns.map((_, i) =>
+        decimalsFor(
+          table.rows.map((row) => row[i]).filter((cell): cell is number => typeof cell === 'number'),
+        ),
+      ),
+    [table],
+  );
+  const rows = useMemo(() => sorted(table.rows, order), [table.rows, order]);
+  const pickColumn = pickBy === undefined ? -1 : table.columns.findIndex((column) => column.id === pickBy);
+  const virtual = useVirtualizer({
+    count: rows.length,
+    getScrollElement: () => frame.current,
+    estimateSize: () => ROW,
+    overscan: 12,
+    initialRect: { width: 600, height },
+  });
+  const seen = virtual.getVirtualItems();
+  const before = seen[0]?.start ?? 0;
+  const after = virtual.getTotalSize() - (seen.at(-1)?.end ?? 0);
+  return (
+    <div className="stack tight">
+      <section
+        className="table-frame"
+        ref={frame}
+        style={{ maxHeight: height }}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by key
+        tabIndex={0}
+        aria-label={table.title}
+      >
+        <table className="table" aria-rowcount={rows.length}>
+          <caption>{table.title}</caption>
+          <thead>
+            <tr>
+              {table.columns.map((column, i) => (
+                <th
+                  key={column.id}
+                  scope="col"
+                  className={isNumeric(table, i) ? 'number' : ''}
+                  aria-sort={order?.column === i ? (order.down ? 'descending' : 'ascending') : 'none'}
+                >
+                  <Button
+                    className="sort"
+                    onPress={() =>
+                      setOrder(
+                        order?.column === i ? { column: i, down: !order.down } : { column: i, down: false },
+                      )
+                    }
+                  >
+                    {column.label}
+                    {column.unit === undefined ? '' : ` (${column.unit})`}
+                    <span aria-hidden="true">{order?.column === i ? (order.down ? ' ↓' : ' ↑') : ''}</span>
+                  </Button>
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {before > 0 ? <Spacer height={before} columns={table.columns.length} /> : null}
+            {seen.map((item) => {
+              const row = rows[item.index] ?? [];
+              const id = pickColumn < 0 ? undefined : String(row[pickColumn]);
+              return (
+                <tr
+                  key={item.key}
+                  aria-rowindex={item.index + 1}
+                  data-picked={id !== undefined && picked?.includes(id) ? true : undefined}
+                >
+                  {table.columns.map((column, i) => (
+                    <td key={column.id} className={isNumeric(table, i) ? 'number' : ''}>
+                      {i === pickColumn && id !== undefined && onPick !== undefined ? (
+                        <PickButton id={id} picked={picked?.includes(id) ?? false} onPick={onPick} />
+                      ) : (
+                        <Cell
+                          cell={row[i] ?? null}
+                          decimals={decimals[i] ?? 0}
+                          p={P_COLUMNS.has(column.id)}
+                        />
+                      )}
+                    </td>
+                  ))}
+                </tr>
+              );
+            })}
+            {after > 0 ? <Spacer height={after} columns={table.columns.length} /> : null}
+          </tbody>
+        </table>
+      </section>
+      {table.note === undefined ? null : <p className="small soft">{table.note}</p>}
+    </div>
+  );
+}
+
+function PickButton({
+  id,
+  picked,
+  onPick,
+}: {
+  id: string;
+  picked: boolean;
+  onPick: (id: string, add: boolean) => void;
+}) {
+  return (
+    <Button
+      className="pick"
+      aria-pressed={picked}
+      onPress={(event) => onPick(id, event.shiftKey || event.ctrlKey || event.metaKey)}
+    >
+      {id}
+    </Button>
+  );
+}
+
+function Spacer({ height, columns }: { height: number; columns: number }) {
+  return (
+    <tr>
+      <td colSpan={columns} style={{ height, padding: 0, border: 0 }} />
+    </tr>
+  );
+}
+
+export function Cell({ cell, decimals, p }: { cell: TableCell; decimals: number; p: boolean }) {
+  if (cell === null) return <span className="soft">–</span>;
+  if (typeof cell === 'number') return <>{p ? readableP(cell) : readable(cell, decimals)}</>;
+  if (typeof cell === 'boolean') return <>{cell ? 'yes' : 'no'}</>;
+  if (typeof cell === 'string') return <>{cell}</>;
+  return <span className="why">{cell.why}</span>;
+}
+
+function isNumeric(table: ResultTable, column: number): boolean {
+  const cells = table.rows
+    .map((row) => row[column])
+    .filter((cell) => cell !== null && typeof cell !== 'object');
+  return cells.length > 0 && cells.every((cell) => typeof cell === 'number');
+}
+
+function sorted(
+  rows: ResultTable['rows'],
+  order: { column: number; down: boolean } | null,
+): ResultTable['rows'] {
+  if (order === null) return rows;
+  const sign = order.down ? -1 : 1;
+  return [...rows].sort((a, b) => {
+    const [x, y] = [a[order.column] ?? null, b[order.column] ?? null];
+    const [gapX, gapY] = [x === null || typeof x === 'object', y === null || typeof y === 'object'];
+    if (gapX || gapY) return Number(gapX) - Number(gapY);
+    if (typeof x === 'number' && typeof y === 'number') return sign * (x - y);
+    return sign * String(x).localeCompare(String(y), 'en', { numeric: true });
+  });
+}

@@ -1,0 +1,151 @@
+import { useEffect, useMemo, useState } from 'react';
+import { useRun } from '../../engine/use-run.ts';
+import { Button } from '../../parts/controls.tsx';
+import { PickedPanel } from '../../parts/picked-panel.tsx';
+import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
+import { Working } from '../../parts/working.tsx';
+import { useWorkbench } from '../../state/workbench.tsx';
+import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
+import type { Screen } from '../register.ts';
+import { AskForm } from './ask-form.tsx';
+import { KinFigures } from './kin-figures.tsx';
+import { KinTables } from './kin-tables.tsx';
+import type { BlockWeights } from './weights.tsx';
+
+const QUESTION = 'Which finds are akin, and do they fall into groups?';
+
+const NEW_GROUPS: StudyAnalysis = { id: 'groups', kind: 'grouping' };
+const NEW_AXES: StudyAnalysis = { id: 'axes', kind: 'ordination' };
+
+/** Options that grouping and ordination must share, so that both show one and the same dissimilarity. */
+const SHARED = [
+  'of',
+  'weights',
+  'attributeWeights',
+  'mode',
+  'intervals',
+  'ordinal',
+  'scaling',
+  'minimumOverlap',
+];
+
+/** Quick answers while settings change; how far to trust them is computed when asked for. */
+const QUICK = { resamples: 0, permutations: 0 };
+
+function KinshipScreen() {
+  const { workspace, change } = useWorkbench();
+  const { analyses } = workspace.study;
+  const saved = analyses.find(({ kind }) => kind === 'grouping') ?? NEW_GROUPS;
+  const savedAxes = analyses.find(({ kind }) => kind === 'ordination') ?? NEW_AXES;
+  const savedWeights = weightsOf(saved);
+  const [draft, setDraft] = useState<BlockWeights | null>(null);
+  const [trustFor, setTrustFor] = useState<string | null>(null);
+  const groups: StudyAnalysis = draft === null ? saved : { ...saved, weights: { ...draft } };
+  const key = JSON.stringify(groups);
+  const trusted = trustFor === key;
+  const asked = useMemo<StudyAnalysis>(() => {
+    const now = JSON.parse(key) as StudyAnalysis;
+    return trusted ? now : { ...now, ...QUICK };
+  }, [key, trusted]);
+  const axesKey = JSON.stringify(aligned(savedAxes, groups));
+  const axes = useMemo(() => JSON.parse(axesKey) as StudyAnalysis, [axesKey]);
+  const grouping = useRun(asked);
+  const ordination = useRun(axes);
+  // A draft ends when the study has taken it over (or has been taken back to another state).
+  // Only a change of the saved analysis ends the draft
+  useEffect(() => setDraft(null), [saved]);
+
+  const set = (options: Readonly<Record<string, unknown>>, what: string) =>
+    change((now) => {
+      const next = withAnalysis(now, { ...saved, ...options });
+      return withAnalysis(next, aligned(savedAxes, { ...saved, ...options }));
+    }, what);
+  const { result, running, fault, stopped } = grouping;
+  const computed = result !== null && result.why === undefined;
+  return (
+    <ScreenFrame
+      question={QUESTION}
+      lead="Every pair of finds is compared in three parts, structure, spacing and fibre. You decide how much each part counts."
+    >
+      <div className="parts kinship">
+        <Part name="ask" title="What counts, and how groups are made">
+          <AskForm
+            analysis={saved}
+            weights={draft ?? savedWeights}
+            onDrag={setDraft}
+            onWeights={(weights) =>
+              set({ weights: { ...(saved.weights as object | undefined), ...weights } }, 'other weights')
+            }
+            onSet={set}
+          />
+        </Part>
+        <Part name="see" title="The map of kin and the groups">
+          <div className="stack">
+            <div className="status-line">
+              {running === null ? null : <Working {...running} onStop={grouping.stop} />}
+              {stopped ? (
+                <div className="line">
+                  <span>Stopped; what you see is the answer before.</span>
+                  <Button look="small" onPress={grouping.again}>
+                    Compute it
+                  </Button>
+                </div>
+              ) : null}
+            </div>
+            {[fault, ordination.fault].map((text) =>
+              text === null ? null : <FaultNote key={text} text={text} />,
+            )}
+            <KinFigures grouping={result} ordination={ordination.result} />
+          </div>
+        </Part>
+        <Part name="say" title="What can be said">
+          {result === null ? (
+            <p className="soft">Waiting for the first answer.</p>
+          ) : (
+            <div className="stack">
+              <Said sentence={result.sentence} cautions={result.cautions} />
+              {!computed || trusted ? null : (
+                <div className="line">
+                  <Button onPress={() => setTrustFor(key)}>Test how far to trust these groups</Button>
+                  <span className="small soft">
+                    Items are drawn anew and attributes shuffled, to see which groups return and whether noise
+                    would do as well.
+                  </span>
+                </div>
+              )}
+              {ordination.result === null ? null : <p className="small">{ordination.result.sentence}</p>}
+            </div>
+          )}
+        </Part>
+        <Part name="trace" title="What is picked">
+          <PickedPanel analysis={groups} />
+        </Part>
+        <Part name="more" title="The numbers">
+          <KinTables grouping={result} ordination={ordination.result} />
+        </Part>
+      </div>
+    </ScreenFrame>
+  );
+}
+
+function weightsOf(analysis: StudyAnalysis): BlockWeights {
+  const given = analysis.weights as Partial<BlockWeights> | undefined;
+  return { structure: given?.structure ?? 1, spacing: given?.spacing ?? 1, fibre: given?.fibre ?? 1 };
+}
+
+function aligned(axes: StudyAnalysis, groups: StudyAnalysis): StudyAnalysis {
+  const own = Object.entries(axes).filter(([key]) => !SHARED.includes(key));
+  const shared = SHARED.filter((key) => groups[key] !== undefined).map((key) => [key, groups[key]] as const);
+  return Object.fromEntries([...own, ...shared]) as StudyAnalysis;
+}
+
+export const kinship: Screen = {
+  id: 'kinship',
+  name: 'Kinship',
+  question: QUESTION,
+  waits: ({ workspace, view }) =>
+    workspace.study.sources.length === 0 || view === null
+      ? 'There is nothing to compare yet: bring tables first.'
+      : null,
+  View: KinshipScreen,
+};

@@ -1,0 +1,128 @@
+import { useMemo, useState } from 'react';
+import type { AnalysisResult } from '../../../study/results.ts';
+import { fileStem } from '../../files.ts';
+import { Choice, Toggles } from '../../parts/controls.tsx';
+import { FigureView } from '../../parts/figure.tsx';
+import { kinMap } from '../../parts/kin-map.ts';
+import { mapPoints, positionsOf } from '../../parts/map-points.ts';
+import { pickedAfter } from '../../parts/picked-panel.tsx';
+import { useLabels } from '../../parts/use-labels.ts';
+import { useWorkbench } from '../../state/workbench.tsx';
+
+export interface KinFiguresProps {
+  readonly grouping: AnalysisResult | null;
+  readonly ordination: AnalysisResult | null;
+}
+
+const FIGURES: readonly { readonly id: string; readonly label: string }[] = [
+  { id: 'map', label: 'Map' },
+  { id: 'tree', label: 'Tree' },
+  { id: 'silhouette', label: 'How well each fits' },
+  { id: 'matrix', label: 'All against all' },
+  { id: 'choice', label: 'How many groups' },
+];
+
+/** Which tables stand behind which figure. */
+const TABLES: Readonly<Record<string, string>> = {
+  silhouette: 'membership',
+  choice: 'choice',
+  tree: 'membership',
+  matrix: 'groups',
+};
+
+/** The pictures of kinship; a pick in one is a pick in all. */
+export function KinFigures({ grouping, ordination }: KinFiguresProps) {
+  const { workspace, view, picked, pick } = useWorkbench();
+  const [shown, setShown] = useState('map');
+  const [by, setBy] = useState('group');
+  const names = useMemo(() => namingAttributes(view?.attributes ?? []), [view]);
+  const labels = useLabels(names.all);
+  const stem = fileStem(workspace.study.title);
+  const unit = workspace.study.unit;
+  const groups = useMemo(() => membershipOf(grouping), [grouping]);
+  const map = useMemo(() => {
+    const positions = positionsOf(ordination);
+    if (positions === null) return null;
+    const points = mapPoints(positions, labels, names.said, (id, row) =>
+      by === 'group' ? groupLabel(groups.get(id)) : (labels?.labels[by]?.[row ?? -1] ?? ''),
+    );
+    const said = names.kinds.find(({ id }) => id === by)?.label.toLowerCase() ?? 'group';
+    return kinMap({ points, axes: positions.axes, by: by === 'group' ? 'group' : said, picked, unit });
+  }, [ordination, labels, names, by, groups, picked, unit]);
+  const available = FIGURES.filter(({ id }) =>
+    id === 'map' ? map !== null : grouping?.figures[id] !== undefined,
+  );
+  const current = available.some(({ id }) => id === shown) ? shown : (available[0]?.id ?? 'map');
+  const figure = current === 'map' ? map : (grouping?.figures[current] ?? null);
+  const onPick = (ids: readonly string[], add: boolean) => pick(pickedAfter(picked, ids, add));
+  if (figure === null) return <p className="soft">The finds are being compared.</p>;
+  const tableName = TABLES[current] ?? '';
+  const table = current === 'map' ? ordination?.tables.coordinates : grouping?.tables[tableName];
+  return (
+    <div className="stack">
+      <div className="line apart">
+        <Toggles label="Which figure" value={current} options={available} onChange={setShown} />
+        {current === 'map' ? (
+          <div className="by">
+            <Choice
+              label="Symbols show"
+              value={by}
+              options={[
+                { id: 'group', label: 'group' },
+                ...names.kinds.map(({ id, label }) => ({ id, label: label.toLowerCase() })),
+              ]}
+              onChange={setBy}
+            />
+          </div>
+        ) : null}
+      </div>
+      <FigureView
+        key={current}
+        figure={figure}
+        name={`${stem}.kinship.${current}`}
+        {...(table === undefined ? {} : { table, pickBy: 'id' })}
+        picked={picked}
+        onPick={onPick}
+        {...(current === 'map' ? { height: 540 } : {})}
+      />
+    </div>
+  );
+}
+
+interface Naming {
+  /** Attributes by which the symbols can be told apart. */
+  readonly kinds: readonly { readonly id: string; readonly label: string }[];
+  /** Attributes said when the pointer rests on a point. */
+  readonly said: readonly string[];
+  readonly all: readonly string[];
+}
+
+const SAID = ['structure', 'site', 'phase', 'period', 'fibre', 'rowSpacing', 'density1', 'density2'];
+
+function namingAttributes(
+  attributes: readonly {
+    readonly definition: { readonly id: string; readonly label: string };
+    readonly levels: readonly unknown[];
+    readonly filled: number;
+  }[],
+): Naming {
+  const kinds = attributes.filter(({ levels }) => levels.length >= 2).map(({ definition }) => definition);
+  const first = ['site', 'period', 'phase', 'region', 'structure', 'fibre'];
+  const rank = (id: string) => (first.includes(id) ? first.indexOf(id) : first.length);
+  const sorted = [...kinds].sort((a, b) => rank(a.id) - rank(b.id));
+  const said = SAID.filter((id) =>
+    attributes.some(({ definition, filled }) => definition.id === id && filled > 0),
+  );
+  return { kinds: sorted, said, all: [...new Set([...sorted.map(({ id }) => id), ...said])] };
+}
+
+function membershipOf(grouping: AnalysisResult | null): ReadonlyMap<string, string> {
+  const table = grouping?.tables.membership;
+  if (table === undefined) return new Map();
+  const [id, group] = ['id', 'group'].map((name) => table.columns.findIndex((column) => column.id === name));
+  return new Map(table.rows.map((row) => [String(row[id ?? 0]), String(row[group ?? 0])]));
+}
+
+function groupLabel(group: string | undefined): string {
+  return group === undefined || group === 'none' ? '' : `group ${group}`;
+}

@@ -1,0 +1,211 @@
+import { useEffect, useMemo, useState } from 'react';
+import type { AttributeDefinition } from '../../../attributes/definition.ts';
+import { isWithin } from '../../../attributes/tree.ts';
+import type { StudyView, TypedReading } from '../../engine/protocol.ts';
+import { Button, Choice, Entry } from '../../parts/controls.tsx';
+import { Picker } from '../../parts/picker.tsx';
+import { useWorkbench } from '../../state/workbench.tsx';
+
+export type FindTexts = Readonly<Record<string, string>>;
+
+export interface FindFormProps {
+  readonly find: FindTexts;
+  /** Called with every key stroke. */
+  readonly onDraft: (find: FindTexts) => void;
+  /** Called when an entry is finished, to keep it. */
+  readonly onKeep: (find: FindTexts, what: string) => void;
+}
+
+const BLOCKS = [
+  ['structure', 'Structure'],
+  ['spacing', 'Spacing and elements'],
+  ['fibre', 'Fibre'],
+] as const;
+
+/** What is known of the find: only what applies to its structure is asked, any of it may stay blank. */
+export function FindForm({ find, onDraft, onKeep }: FindFormProps) {
+  const { view } = useWorkbench();
+  const fields = useMemo(() => (view === null ? [] : fieldsFor(view, find.structure)), [view, find]);
+  const put = (id: string, text: string): FindTexts => {
+    const rest = Object.fromEntries(Object.entries(find).filter(([key]) => key !== id));
+    return text.trim() === '' ? rest : { ...rest, [id]: text };
+  };
+  const known = new Set(fields.map(({ definition }) => definition.id));
+  const stray = Object.keys(find).filter((id) => !known.has(id));
+  return (
+    <div className="stack wide">
+      {BLOCKS.map(([block, name]) => {
+        const own = fields.filter(({ definition }) => definition.block === block);
+        if (own.length === 0) return null;
+        return (
+          <fieldset key={block} className="stack find-block">
+            <legend>
+              <span className="swatch" style={{ background: `var(--${block})` }} />
+              {name}
+            </legend>
+            {own.map((field) => (
+              <FindField
+                key={field.definition.id}
+                field={field}
+                text={find[field.definition.id] ?? ''}
+                onDraft={(text) => onDraft(put(field.definition.id, text))}
+                onKeep={(text) =>
+                  onKeep(
+                    put(field.definition.id, text),
+                    `${field.definition.label.toLowerCase()} of the find`,
+                  )
+                }
+              />
+            ))}
+          </fieldset>
+        );
+      })}
+      {stray.length === 0 ? null : (
+        <div className="notice stack tight">
+          {stray.map((id) => {
+            const label = view?.register.find((attribute) => attribute.id === id)?.label ?? id;
+            return (
+              <p key={id} className="small">
+                {label} “{find[id]}” does not apply to this structure.{' '}
+                <Button
+                  look="plain small"
+                  onPress={() => onKeep(put(id, ''), `take ${label.toLowerCase()} out`)}
+                >
+                  Take it out
+                </Button>
+              </p>
+            );
+          })}
+        </div>
+      )}
+    </div>
+  );
+}
+
+interface Field {
+  readonly definition: AttributeDefinition;
+  readonly groups: readonly {
+    readonly name: string;
+    readonly options: readonly { readonly id: string; readonly label: string; readonly note?: string }[];
+  }[];
+}
+
+/** The attributes that the comparanda record and that make sense for the structure. */
+function fieldsFor(view: StudyView, structure: string | undefined): Field[] {
+  const vocabulary = view.vocabularies.find(({ id }) => id === 'structure');
+  const term = vocabulary?.terms.find(({ id, label }) => id === structure || label === structure)?.id;
+  const applies = ({ appliesTo }: AttributeDefinition) =>
+    appliesTo === undefined ||
+    term === undefined ||
+    vocabulary === undefined ||
+    appliesTo.some(
+      (ancestor) => isWithin(vocabulary, term, ancestor) || isWithin(vocabulary, ancestor, term),
+    );
+  return view.attributes
+    .filter(
+      ({ definition, filled }) =>
+        filled > 0 &&
+        definition.scale !== 'text' &&
+        BLOCKS.some(([block]) => block === definition.block) &&
+        applies(definition),
+    )
+    .map(({ definition, levels }) => {
+      const own = view.vocabularies.find(({ id }) => id === definition.vocabulary);
+      const met = levels.map(({ id, label, count }) => ({ id, label, note: `${count} of the comparanda` }));
+      const others = (own?.terms ?? []).filter(({ id }) => !levels.some((level) => level.id === id));
+      const groups = [
+        { name: 'Among the comparanda', options: met },
+        { name: 'Not met so far', options: others.map(({ id, label }) => ({ id, label })) },
+      ].filter(({ options }) => options.length > 0);
+      return { definition, groups };
+    })
+    .sort((a, b) => Number(b.definition.id === 'structure') - Number(a.definition.id === 'structure'));
+}
+
+interface FindFieldProps {
+  readonly field: Field;
+  readonly text: string;
+  readonly onDraft: (text: string) => void;
+  readonly onKeep: (text: string) => void;
+}
+
+function FindField({ field, text, onDraft, onKeep }: FindFieldProps) {
+  const { definition, groups } = field;
+  const numeric = definition.scale === 'ratio' || definition.scale === 'interval';
+  const reading = useTyped(definition.id, text);
+  if (numeric)
+    return (
+      <Entry
+        label={definition.label}
+        suffix={definition.unit === undefined ? '' : `in ${definition.unit}, or say the unit`}
+        value={text}
+        onChange={onDraft}
+        onDone={() => onKeep(text)}
+        placeholder="unknown"
+        invalid={reading !== null && !reading.understood}
+        {...(reading === null || reading.said === ''
+          ? {}
+          : {
+              reading: `read as ${reading.said}${reading.warnings.length > 0 ? `; ${reading.warnings.join(' ')}` : ''}`,
+            })}
+      />
+    );
+  const options = groups.flatMap((group) => group.options);
+  const value =
+    options.find(({ id, label }) => id === text || label.toLowerCase() === text.toLowerCase())?.id ?? null;
+  const clear =
+    text === '' ? null : (
+      <Button look="plain small" label={`${definition.label} is unknown`} onPress={() => onKeep('')}>
+        unknown
+      </Button>
+    );
+  return (
+    <div className="with-clear">
+      {options.length > 8 ? (
+        <Picker
+          key={value ?? ''}
+          label={definition.label}
+          groups={groups}
+          value={value}
+          onChange={onKeep}
+          placeholder="unknown"
+        />
+      ) : (
+        <Choice
+          label={definition.label}
+          options={options}
+          value={value}
+          onChange={onKeep}
+          placeholder="unknown"
+        />
+      )}
+      {value === null && text !== '' ? (
+        <span className="small soft">
+          “{text}” {reading === null || reading.said === '' ? '' : `read as ${reading.said}`}
+        </span>
+      ) : null}
+      {clear}
+    </div>
+  );
+}
+
+/** How the typed text is read, live. */
+function useTyped(attribute: string, text: string): TypedReading | null {
+  const { engine, workspace, view } = useWorkbench();
+  const [reading, setReading] = useState<TypedReading | null>(null);
+  // The view says when the register may have changed
+  useEffect(() => {
+    if (text.trim() === '') return setReading(null);
+    let current = true;
+    engine
+      .ask((remote) => remote.typed(workspace.study, attribute, text) as Promise<TypedReading>)
+      .then(
+        (found) => current && setReading(found),
+        () => undefined,
+      );
+    return () => {
+      current = false;
+    };
+  }, [engine, view, attribute, text]);
+  return reading;
+}

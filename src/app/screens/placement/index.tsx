@@ -1,0 +1,158 @@
+import { useEffect, useMemo, useState } from 'react';
+import { useRun } from '../../engine/use-run.ts';
+import { Button, Choice } from '../../parts/controls.tsx';
+import { CutChart } from '../../parts/cut-chart.tsx';
+import { PickedPanel, pickedAfter } from '../../parts/picked-panel.tsx';
+import { ResultTableView } from '../../parts/result-table.tsx';
+import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
+import { Working } from '../../parts/working.tsx';
+import { useWorkbench } from '../../state/workbench.tsx';
+import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
+import type { Screen } from '../register.ts';
+import { FindForm, type FindTexts } from './find-form.tsx';
+import { KeptFinds } from './kept-finds.tsx';
+import { NeighbourCards } from './neighbour-cards.tsx';
+import { readPlacement } from './placement-answer.ts';
+import { PlacementMap } from './placement-map.tsx';
+
+const QUESTION = 'Where does this find belong, and how sure is that?';
+
+const NEW_FIND: StudyAnalysis = { id: 'find-1', kind: 'placement', title: 'Find 1', find: {} };
+
+function PlacementScreen() {
+  const { workspace, change, picked, pick } = useWorkbench();
+  const placements = workspace.study.analyses.filter(({ kind }) => kind === 'placement');
+  const [openId, setOpenId] = useState<string | null>(null);
+  const saved = placements.find(({ id }) => id === openId) ?? placements[0] ?? NEW_FIND;
+  const [draft, setDraft] = useState<FindTexts | null>(null);
+  const [level, setLevel] = useState(0.9);
+  const [labelsOf, setLabelsOf] = useState<string | null>(null);
+  // A change of the saved find ends the draft
+  useEffect(() => setDraft(null), [saved]);
+  const find = draft ?? ((saved.find ?? {}) as FindTexts);
+  const key = JSON.stringify({ ...saved, find });
+  const asked = useMemo(() => JSON.parse(key) as StudyAnalysis, [key]);
+  const blank = Object.keys(find).length === 0;
+  const { result, running, fault, stop, stopped, again } = useRun(blank ? null : asked, 30);
+  const answered = blank ? null : result;
+  const answer = useMemo(() => (answered === null ? null : readPlacement(answered)), [answered]);
+  const sets = [...(answer?.labelSets ?? new Map()).entries()];
+  const shownSet = sets.find(([id]) => id === labelsOf) ?? sets[0];
+  const title = String(saved.title ?? saved.id);
+  return (
+    <ScreenFrame
+      question={QUESTION}
+      lead="Type what was measured, as it stands in your notes: “c. 3.2 cm”, “8-10 per 5 cm”, “<2”. What is unknown stays blank."
+    >
+      <div className="parts placement">
+        <Part name="ask" title={`The find: ${title}`}>
+          <div className="stack wide">
+            <KeptFinds placements={placements} open={saved} onOpen={setOpenId} />
+            <FindForm
+              key={saved.id}
+              find={find}
+              onDraft={setDraft}
+              onKeep={(next, what) => change((now) => withAnalysis(now, { ...saved, find: next }), what)}
+            />
+          </div>
+        </Part>
+        <Part name="see" title="Among its comparanda">
+          <div className="stack">
+            {running === null ? null : <Working {...running} onStop={stop} />}
+            {stopped ? <Button onPress={again}>Compute it</Button> : null}
+            {fault === null ? null : <FaultNote text={fault} />}
+            <PlacementMap result={answered} name={title} />
+          </div>
+        </Part>
+        <Part name="say" title="What can be said">
+          {answered === null ? (
+            <p className="soft">
+              {blank ? 'Give at least one attribute of the find.' : 'The find is being compared.'}
+            </p>
+          ) : (
+            <Said sentence={answered.sentence} cautions={answered.cautions} />
+          )}
+        </Part>
+        <Part name="trace" title="Nearest comparanda">
+          {answer === null ? (
+            <p className="soft small">They come with the first measurement.</p>
+          ) : (
+            <NeighbourCards
+              neighbours={answer.neighbours}
+              picked={picked}
+              onPick={(id, add) => pick(pickedAfter(picked, [id], add))}
+            />
+          )}
+        </Part>
+        <Part name="more" title="Which labels cannot be excluded">
+          <div className="stack wide">
+            {shownSet === undefined ? (
+              <p className="soft">For each site, period or kind: how typical the find would be of it.</p>
+            ) : (
+              <>
+                {sets.length < 2 ? null : (
+                  <div className="by">
+                    <Choice
+                      label="Labels by"
+                      value={shownSet[0]}
+                      options={sets.map(([id, set]) => ({ id, label: set.title }))}
+                      onChange={setLabelsOf}
+                    />
+                  </div>
+                )}
+                <CutChart
+                  labels={shownSet[1].labels}
+                  level={level}
+                  onLevel={setLevel}
+                  what={shownSet[1].title.toLowerCase()}
+                />
+              </>
+            )}
+            {answered === null
+              ? null
+              : Object.entries(answered.tables)
+                  .filter(([name]) => name !== 'map')
+                  .map(([name, table]) => (
+                    <ResultTableView
+                      key={name}
+                      table={table}
+                      pickBy="id"
+                      picked={picked}
+                      onPick={(id, add) => pick(pickedAfter(picked, [id], add))}
+                      height={300}
+                    />
+                  ))}
+            {picked.length === 0 ? null : (
+              <div className="stack">
+                <h3>What is picked</h3>
+                <PickedPanel analysis={comparisonOf(asked)} />
+              </div>
+            )}
+          </div>
+        </Part>
+      </div>
+    </ScreenFrame>
+  );
+}
+
+/** The options under which two comparanda are set against each other. */
+function comparisonOf(placement: StudyAnalysis): StudyAnalysis {
+  const { of, weights, attributeWeights, mode, intervals, ordinal, scaling, minimumOverlap } = placement;
+  const shared = { of, weights, attributeWeights, mode, intervals, ordinal, scaling, minimumOverlap };
+  return {
+    id: 'pair',
+    kind: 'grouping',
+    ...Object.fromEntries(Object.entries(shared).filter(([, value]) => value !== undefined)),
+  };
+}
+
+export const placement: Screen = {
+  id: 'placement',
+  name: 'Placement',
+  question: QUESTION,
+  waits: ({ workspace, view }) =>
+    workspace.study.sources.length === 0 || view === null
+      ? 'There is nothing to set the find against yet: bring tables first.'
+      : null,
+  View: PlacementScreen,
+};

@@ -1,0 +1,273 @@
+import { useState } from 'react';
+import type { CellState } from '../../../cells/reading.ts';
+import type { ColumnReading } from '../../../sources/source-reading.ts';
+import type { OpenTerm, SourceView } from '../../engine/protocol.ts';
+import { Button, Choice } from '../../parts/controls.tsx';
+import { Crossing } from '../../parts/fringe.tsx';
+import { Picker } from '../../parts/picker.tsx';
+import { useWorkbench } from '../../state/workbench.tsx';
+import { AttributePicker } from './attribute-picker.tsx';
+import type { Target } from './source-desk.tsx';
+import { useProfile } from './use-profile.ts';
+
+/** What a source leaves to the reader's judgement, most consequential first. */
+export type Question =
+  | { readonly kind: 'suggested'; readonly column: ColumnReading }
+  | { readonly kind: 'unknown'; readonly column: ColumnReading }
+  | { readonly kind: 'doubt'; readonly column: ColumnReading; readonly doubt: string }
+  | { readonly kind: 'term'; readonly term: OpenTerm };
+
+export function questionsOf(source: SourceView): readonly Question[] {
+  const questions: Question[] = [];
+  for (const column of source.columns) {
+    if (column.status === 'suggested') questions.push({ kind: 'suggested', column });
+  }
+  for (const column of source.columns) {
+    if (column.status === 'unknown' && column.via !== 'profile' && column.filled > 0)
+      questions.push({ kind: 'unknown', column });
+    if (column.doubt !== undefined && column.status === 'matched' && column.via !== 'profile')
+      questions.push({ kind: 'doubt', column, doubt: column.doubt });
+  }
+  for (const term of source.openTerms) questions.push({ kind: 'term', term });
+  return questions;
+}
+
+const SHOWN = 8;
+
+export function Questions({ source, onTarget }: { source: SourceView; onTarget: (target: Target) => void }) {
+  const { edit } = useProfile(source.name);
+  const [all, setAll] = useState(false);
+  const questions = questionsOf(source);
+  const suggested = source.columns.filter(
+    (column) => column.suggestion !== undefined && column.status === 'suggested',
+  );
+  const shown = all ? questions : questions.slice(0, SHOWN);
+  const acceptAll = () =>
+    edit(
+      (profile) => ({
+        ...profile,
+        columns: [
+          ...profile.columns,
+          ...suggested.map(({ header, suggestion }) => ({
+            header,
+            attribute: suggestion?.attribute ?? null,
+          })),
+        ],
+      }),
+      `take ${suggested.length} suggested columns`,
+    );
+  return (
+    <div className="stack">
+      <div className="line apart">
+        <h3>
+          {questions.length} {questions.length === 1 ? 'question' : 'questions'}
+        </h3>
+        {suggested.length < 2 ? null : (
+          <Button look="small" onPress={acceptAll}>
+            Take all {suggested.length} suggestions
+          </Button>
+        )}
+      </div>
+      <ol className="questions">
+        {shown.map((question) => (
+          <li key={questionKey(question)}>
+            <Crossing />
+            {question.kind === 'term' ? (
+              <TermQuestion source={source} term={question.term} />
+            ) : (
+              <ColumnQuestion source={source} question={question} onTarget={onTarget} />
+            )}
+          </li>
+        ))}
+      </ol>
+      {questions.length <= SHOWN ? null : (
+        <div>
+          <Button look="plain small" onPress={() => setAll(!all)}>
+            {all ? 'Show the first only' : `Show all ${questions.length}`}
+          </Button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+function questionKey(question: Question): string {
+  return question.kind === 'term'
+    ? `term:${question.term.header}:${question.term.text}`
+    : `${question.kind}:${question.column.index}`;
+}
+
+interface ColumnQuestionProps {
+  readonly source: SourceView;
+  readonly question: Exclude<Question, { kind: 'term' }>;
+  readonly onTarget: (target: Target) => void;
+}
+
+function ColumnQuestion({ source, question, onTarget }: ColumnQuestionProps) {
+  const { view } = useWorkbench();
+  const { column: setRule } = useProfile(source.name);
+  const [other, setOther] = useState(question.kind === 'unknown');
+  const { column } = question;
+  const labelOf = (id: string) => view?.register.find((attribute) => attribute.id === id)?.label ?? id;
+  const take = (attribute: string) =>
+    setRule(
+      column.header,
+      { attribute, ignore: undefined },
+      `“${column.header}” is ${labelOf(attribute).toLowerCase()}`,
+    );
+  const asText = () =>
+    setRule(column.header, { attribute: null, ignore: undefined }, `“${column.header}” stays text`);
+  const examples = source.examples[column.index] ?? [];
+  const suggestion = column.suggestion;
+  return (
+    <div className="stack tight">
+      <p>
+        <button
+          type="button"
+          className="to-column"
+          onClick={() => onTarget({ row: 0, column: column.index })}
+        >
+          “{column.header}”
+        </button>{' '}
+        {question.kind === 'suggested' && suggestion !== undefined ? (
+          <>
+            looks like <strong>{labelOf(suggestion.attribute)}</strong>. Is it?
+          </>
+        ) : question.kind === 'doubt' ? (
+          <>
+            is taken as <strong>{column.attributes.map(labelOf).join(' and ')}</strong>. Right?
+          </>
+        ) : (
+          <>is not known. What does it hold?</>
+        )}
+      </p>
+      <p className="small soft">
+        {question.kind === 'suggested' && suggestion !== undefined ? `${suggestion.reason}. ` : ''}
+        {question.kind === 'doubt' ? `${question.doubt} ` : ''}
+        {examples.length === 0 ? '' : 'It holds '}
+        {examples.map((example, i) => (
+          <span key={example}>
+            {i > 0 ? ' · ' : ''}
+            <span className="quoted">{example}</span>
+          </span>
+        ))}
+      </p>
+      <div className="line">
+        {question.kind === 'suggested' && suggestion !== undefined ? (
+          <Button
+            look="small"
+            label={`Yes, “${column.header}” is ${labelOf(suggestion.attribute)}`}
+            onPress={() => take(suggestion.attribute)}
+          >
+            Yes
+          </Button>
+        ) : null}
+        {question.kind === 'doubt' ? (
+          <Button
+            look="small"
+            label={`Yes, “${column.header}” is right`}
+            onPress={() => {
+              const [first] = column.attributes;
+              if (first !== undefined) take(first);
+            }}
+          >
+            Yes
+          </Button>
+        ) : null}
+        {other ? null : (
+          <Button look="small" label={`“${column.header}” is something else`} onPress={() => setOther(true)}>
+            Something else
+          </Button>
+        )}
+        <Button
+          look={question.kind === 'unknown' ? 'small' : 'plain small'}
+          label={`Keep “${column.header}” as text`}
+          onPress={asText}
+        >
+          Keep it as text
+        </Button>
+      </div>
+      {other ? <AttributePicker label={`“${column.header}” holds`} value={null} onChange={take} /> : null}
+    </div>
+  );
+}
+
+const NOTHING: readonly { readonly id: CellState; readonly label: string; readonly note: string }[] = [
+  { id: 'not-observed', label: 'not observed', note: 'hidden, lost, illegible or not recorded' },
+  { id: 'absent', label: 'absent', note: 'looked for where it could be seen, and not there' },
+  { id: 'not-applicable', label: 'does not apply', note: 'makes no sense for this structure' },
+];
+
+function TermQuestion({ source, term }: { source: SourceView; term: OpenTerm }) {
+  const { view } = useWorkbench();
+  const { column } = useProfile(source.name);
+  const { profile } = useProfile(source.name);
+  const attribute = view?.register.find(({ id }) => id === term.attribute);
+  const vocabulary = view?.vocabularies.find(({ id }) => id === attribute?.vocabulary);
+  const rule = profile.columns.find((one) => one.header === term.header);
+  const options =
+    vocabulary?.terms ?? (attribute?.levels ?? []).map((level) => ({ id: level, label: level }));
+  const mean = (id: string) => {
+    const nothing = NOTHING.find((state) => state.id === id);
+    if (nothing !== undefined)
+      return column(
+        term.header,
+        { missing: { ...rule?.missing, [term.text]: nothing.id } },
+        `“${term.text}” means ${nothing.label}`,
+      );
+    const label = options.find((option) => option.id === id)?.label ?? id;
+    column(term.header, { terms: { ...rule?.terms, [term.text]: id } }, `“${term.text}” means ${label}`);
+  };
+  const suggestion = term.suggestion;
+  const suggested = options.find(({ id }) => id === suggestion?.term);
+  return (
+    <div className="stack tight">
+      <p>
+        <span className="quoted">{term.text}</span> in “{term.header}” ({term.count}×): what does it mean?
+      </p>
+      {suggestion === undefined || suggested === undefined ? null : (
+        <div className="line">
+          <Button
+            look="small"
+            label={`“${term.text}” means ${suggested.label}`}
+            onPress={() => mean(suggested.id)}
+          >
+            It means {suggested.label}
+          </Button>
+          <span className="small soft">{suggestion.reason}</span>
+        </div>
+      )}
+      {options.length === 0 ? (
+        <Choice
+          label={`“${term.text}” means`}
+          quiet
+          placeholder="stays as not understood"
+          value={null}
+          options={NOTHING}
+          onChange={mean}
+        />
+      ) : (
+        <Picker
+          label={`“${term.text}” means`}
+          quiet
+          placeholder="stays as not understood; type to find a term"
+          value={null}
+          onChange={mean}
+          groups={[
+            { name: 'Nothing of the kind', options: NOTHING },
+            {
+              name: attribute?.label ?? 'Terms',
+              options: options.map((option) => ({
+                id: option.id,
+                label: option.label,
+                ...('definition' in option && option.definition !== undefined
+                  ? { note: option.definition }
+                  : {}),
+              })),
+            },
+          ]}
+        />
+      )}
+    </div>
+  );
+}

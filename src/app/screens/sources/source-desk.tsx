@@ -1,0 +1,186 @@
+import { useMemo, useState } from 'react';
+import type { SourceView } from '../../engine/protocol.ts';
+import { Button } from '../../parts/controls.tsx';
+import { count } from '../../parts/numbers.ts';
+import { type CellMark, type GridColumn, RawGrid } from '../../parts/raw-grid.tsx';
+import { FaultNote, Part } from '../../parts/screen.tsx';
+import { useWorkbench } from '../../state/workbench.tsx';
+import { LayoutForm } from './layout-form.tsx';
+import { LedgerView } from './ledger-view.tsx';
+import { Questions, questionsOf } from './questions.tsx';
+import { SourceList } from './source-list.tsx';
+import { Understood } from './understood.tsx';
+
+export interface Target {
+  readonly row: number;
+  readonly column: number;
+}
+
+export interface SourceDeskProps {
+  /** null while the source is being read. */
+  readonly source: SourceView | null;
+  readonly index: number;
+  readonly onChoose: (index: number) => void;
+}
+
+/** One source: its raw rows, what was understood, what is asked, and the ledger of every change. */
+export function SourceDesk({ source, index, onChoose }: SourceDeskProps) {
+  const { view, go } = useWorkbench();
+  const [target, setTarget] = useState<Target | null>(null);
+  const labels = useMemo(
+    () => new Map((view?.register ?? []).map((attribute) => [attribute.id, attribute])),
+    [view?.register],
+  );
+  const columns = useMemo<readonly GridColumn[]>(
+    () => (source === null ? [] : gridColumns(source, (id) => labels.get(id))),
+    [source, labels],
+  );
+  const aside = useMemo(
+    () => new Map((source?.rowsSetAside ?? []).map((row) => [row.row, row.reason])),
+    [source],
+  );
+  const marks = useMemo(() => cellMarks(source), [source]);
+  const open = source === null ? 0 : questionsOf(source).length;
+  return (
+    <div className="parts sources">
+      <Part name="ask" title="Which table">
+        <SourceList
+          chosen={index}
+          onChoose={(next) => {
+            setTarget(null);
+            onChoose(next);
+          }}
+        />
+      </Part>
+      <Part name="see" title={source === null ? 'The file' : `The file: ${source.name}`}>
+        {source === null ? (
+          <p>The table is being read.</p>
+        ) : (
+          <div className="stack">
+            <Counts source={source} />
+            <RawGrid
+              source={index}
+              rows={source.gridRows}
+              headerRow={source.headerRow}
+              columns={columns}
+              setAside={aside}
+              marks={marks}
+              target={target}
+              onColumn={(column) => setTarget({ row: 0, column })}
+              version={source}
+            />
+            <GridKey />
+            <LayoutForm key={source.name} source={source} />
+          </div>
+        )}
+      </Part>
+      <Part name="trace" title="What was understood">
+        {source === null ? null : (
+          <div className="stack wide">
+            {source.faults.map((fault) => (
+              <FaultNote key={fault.what} text={`${fault.what}; ${fault.mend}.`} />
+            ))}
+            {open === 0 ? (
+              <div className="stack tight">
+                <p className="sentence">Nothing is left to ask about this table.</p>
+                <div>
+                  <Button look="main" onPress={() => go('kinship')}>
+                    See how the finds are related
+                  </Button>
+                </div>
+              </div>
+            ) : (
+              <Questions key={source.name} source={source} onTarget={setTarget} />
+            )}
+            <Understood source={source} onTarget={setTarget} chosen={target?.column ?? null} />
+          </div>
+        )}
+      </Part>
+      <Part name="more" title="Ledger: every cell that was changed, flagged or not understood">
+        {source === null ? null : <LedgerView key={source.name} source={source} onTarget={setTarget} />}
+      </Part>
+    </div>
+  );
+}
+
+function Counts({ source }: { source: SourceView }) {
+  const aside = source.rowsSetAside.length;
+  return (
+    <p>
+      {count(source.rowsRead, 'row')} read = <strong>{source.rowsKept} kept</strong> + {aside} set aside
+      {source.transposed ? ', turned on its side: the file has one row an attribute' : ''}.
+    </p>
+  );
+}
+
+function GridKey() {
+  return (
+    <ul className="grid-key small soft">
+      <li>
+        <span className="raw-cell read">12,5</span> changed by a rule
+      </li>
+      <li>
+        <span className="raw-cell flagged">900</span> read, but look again
+      </li>
+      <li>
+        <span className="raw-cell not-understood">??</span> not understood, kept as text
+      </li>
+      <li>
+        <span className="raw-row aside swatch">row</span> set aside
+      </li>
+      <li>the hanging thread beside a heading shows how much of the column is filled</li>
+    </ul>
+  );
+}
+
+function gridColumns(
+  source: SourceView,
+  definitionOf: (id: string) => { readonly label: string; readonly block: string } | undefined,
+): readonly GridColumn[] {
+  return source.columns.map((column, i) => {
+    const names = column.attributes.map((id) => definitionOf(id)?.label ?? id);
+    const block = definitionOf(column.attributes[0] ?? '')?.block ?? 'context';
+    const unit = column.unit === undefined ? '' : ` (${column.unit})`;
+    const suggestion = column.suggestion;
+    const understood: Record<typeof column.status, string> = {
+      matched: `${names.join(' + ')}${unit}`,
+      suggested: `${definitionOf(suggestion?.attribute ?? '')?.label ?? 'something'}?`,
+      unknown: 'kept as text',
+      ignored: 'left out',
+      empty: 'empty',
+    };
+    const tone = {
+      matched: 'taken',
+      suggested: 'ask',
+      unknown: 'text',
+      ignored: 'out',
+      empty: 'out',
+    } as const;
+    return {
+      header: column.header,
+      understood: understood[column.status],
+      tone: tone[column.status],
+      filled: source.filledShare[i] ?? 0,
+      colour: ['structure', 'spacing', 'fibre'].includes(block) ? `var(--${block})` : 'var(--ink-soft)',
+    };
+  });
+}
+
+function cellMarks(source: SourceView | null): ReadonlyMap<string, CellMark> {
+  const marks = new Map<string, CellMark>();
+  if (source === null) return marks;
+  const place = new Map(source.columns.map((column) => [column.header, column.index]));
+  const rank = { read: 0, flagged: 1, 'not-understood': 2 };
+  for (const entry of source.ledger) {
+    const column = place.get(entry.column);
+    if (column === undefined || entry.row === 0) continue;
+    const key = `${entry.row}:${column}`;
+    const before = marks.get(key);
+    if (before !== undefined && rank[before.tone] > rank[entry.level]) continue;
+    marks.set(key, {
+      tone: entry.level,
+      why: `${entry.why}${entry.readAs === '' ? '' : ` Read as: ${entry.readAs}`}`,
+    });
+  }
+  return marks;
+}

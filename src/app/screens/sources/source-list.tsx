@@ -1,0 +1,72 @@
+import { Button as AriaButton } from 'react-aria-components';
+import { Button } from '../../parts/controls.tsx';
+import { Crossing } from '../../parts/fringe.tsx';
+import { FaultNote } from '../../parts/screen.tsx';
+import { useWorkbench } from '../../state/workbench.tsx';
+import { withoutSource } from '../../state/workspace.ts';
+import { questionsOf } from './questions.tsx';
+import { useOpenFiles } from './use-open-files.ts';
+import { FileDrop } from './welcome.tsx';
+
+/** The tables of the study, each with what it still asks. */
+export function SourceList({ chosen, onChoose }: { chosen: number; onChoose: (index: number) => void }) {
+  const { workspace, view, change, startOver } = useWorkbench();
+  const { open, fault } = useOpenFiles();
+  const { sources } = workspace.study;
+  const current = sources[chosen];
+  return (
+    <div className="stack">
+      <ul className="source-list">
+        {sources.map((source, i) => {
+          const read = view?.sources[i];
+          const asked = read === undefined ? 0 : questionsOf(read).length;
+          return (
+            <li key={source.file}>
+              <AriaButton
+                className="source-way"
+                {...(i === chosen ? { 'aria-current': 'true' as const } : {})}
+                onPress={() => onChoose(i)}
+              >
+                <span className="source-name">{source.file}</span>
+                <span className="small soft">
+                  {read === undefined
+                    ? 'not read yet'
+                    : `${read.rowsKept} rows${read.role === 'assemblages' ? ' of sites and periods' : ''}`}
+                </span>
+                {asked === 0 ? null : (
+                  <span className="small asked">
+                    <Crossing size={12} /> {asked} {asked === 1 ? 'question' : 'questions'}
+                  </span>
+                )}
+              </AriaButton>
+            </li>
+          );
+        })}
+      </ul>
+      <FileDrop onFiles={open} />
+      {fault === null ? null : <FaultNote text={fault} />}
+      {view === null || view.faults.length === 0 ? null : (
+        <div className="stack tight small">
+          {view.faults.map((text) => (
+            <p className="notice" key={text}>
+              {text}
+            </p>
+          ))}
+        </div>
+      )}
+      <div className="stack tight">
+        {current === undefined ? null : (
+          <Button
+            look="plain small"
+            onPress={() => change((now) => withoutSource(now, current.file), `take out ${current.file}`)}
+          >
+            Take out {current.file}
+          </Button>
+        )}
+        <Button look="plain small" onPress={startOver}>
+          Close and forget everything on this machine
+        </Button>
+      </div>
+    </div>
+  );
+}

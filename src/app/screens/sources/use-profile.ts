@@ -1,0 +1,33 @@
+import { type SourceProfile, sourceProfile } from '../../../sources/profile.ts';
+import { useWorkbench } from '../../state/workbench.tsx';
+import { type Workspace, withColumnRule, withProfile } from '../../state/workspace.ts';
+
+/** The profile of a source as the reader has made it so far: what it leaves out is detected. */
+export function ownProfile(workspace: Workspace, file: string): SourceProfile {
+  const name = workspace.study.sources.find((source) => source.file === file)?.profile;
+  const bytes = name === undefined ? undefined : workspace.files.get(name);
+  if (bytes === undefined) return sourceProfile.parse({});
+  try {
+    return sourceProfile.parse(JSON.parse(new TextDecoder().decode(bytes)));
+  } catch {
+    return sourceProfile.parse({});
+  }
+}
+
+export interface ProfileEdits {
+  readonly profile: SourceProfile;
+  readonly edit: (update: (profile: SourceProfile) => SourceProfile, what: string) => void;
+  readonly column: (header: string, change: Parameters<typeof withColumnRule>[2], what: string) => void;
+}
+
+/** Corrections to how one source is read; each is one step that can be undone. */
+export function useProfile(file: string): ProfileEdits {
+  const { workspace, change } = useWorkbench();
+  const edit: ProfileEdits['edit'] = (update, what) =>
+    change((now) => withProfile(now, file, update(ownProfile(now, file))), what);
+  return {
+    profile: ownProfile(workspace, file),
+    edit,
+    column: (header, rule, what) => edit((profile) => withColumnRule(profile, header, rule), what),
+  };
+}

@@ -1,0 +1,70 @@
+import { useState } from 'react';
+import { Entry } from '../../parts/controls.tsx';
+import { count } from '../../parts/numbers.ts';
+import { useWorkbench } from '../../state/workbench.tsx';
+import { withStudy } from '../../state/workspace.ts';
+
+/** Title and seed of the study, and what it holds. */
+export function StudyForm() {
+  const { workspace, view, change } = useWorkbench();
+  const { study } = workspace;
+  const [title, setTitle] = useState(study.title);
+  const [seed, setSeed] = useState(String(study.seed));
+  const seedValue = Number(seed);
+  const seedFits = /^\d{1,9}$/.test(seed);
+  return (
+    <div className="stack">
+      <Entry
+        label="Title"
+        value={title}
+        onChange={setTitle}
+        onDone={() => {
+          const next = title.trim();
+          if (next === '') return setTitle(study.title);
+          if (next !== study.title) change((now) => withStudy(now, { title: next }), 'change the title');
+        }}
+      />
+      <Entry
+        label="Seed of chance"
+        value={seed}
+        onChange={setSeed}
+        invalid={!seedFits}
+        reading={
+          seedFits
+            ? 'All drawing of lots starts from it; the same seed gives the same results.'
+            : 'A whole number without a sign, please.'
+        }
+        onDone={() => {
+          if (!seedFits) return setSeed(String(study.seed));
+          if (seedValue !== study.seed)
+            change((now) => withStudy(now, { seed: seedValue }), `seed ${seedValue}`);
+        }}
+      />
+      <dl className="facts">
+        <div>
+          <dt>Tables</dt>
+          <dd>{study.sources.length}</dd>
+        </div>
+        <div>
+          <dt>Fragments</dt>
+          <dd>
+            {view?.selected ?? 0}
+            {view !== null && view.selected !== view.fragments ? ` of ${view.fragments}` : ''}
+          </dd>
+        </div>
+        <div>
+          <dt>Analyses</dt>
+          <dd>{study.analyses.length}</dd>
+        </div>
+      </dl>
+      <ul className="small soft analyses">
+        {study.analyses.map((analysis) => (
+          <li key={analysis.id}>
+            {analysis.id} <span>({analysis.kind})</span>
+          </li>
+        ))}
+      </ul>
+      <p className="small soft">{count(study.select?.length ?? 0, 'condition')} in the selection.</p>
+    </div>
+  );
+}
