@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Analysis, AnalysisInput, Figure, Findings, Words } from './contract.ts';
+import { grouping } from './grouping/index.ts';
 import { summary } from './summary/index.ts';
 
 /** An analysis as a study sees it: what may be asked, and one step from options to the answer. */
@@ -17,7 +18,7 @@ export interface Answer {
 }
 
 /** Every analysis that a study can name, by its kind. A new one is a folder and a line here. */
-export const ANALYSES: readonly RegisteredAnalysis[] = [registered(summary)];
+export const ANALYSES: readonly RegisteredAnalysis[] = [registered(summary), registered(grouping)];
 
 function registered<Options, Found extends Findings>(analysis: Analysis<Options, Found>): RegisteredAnalysis {
   const { kind, question, options } = analysis;
