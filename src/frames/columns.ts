@@ -1,4 +1,4 @@
-import { midpoint } from '../fragments/accessors.ts';
+import { midpoint, termAt } from '../fragments/accessors.ts';
 import type { Column, FragmentTable, NumericColumn } from '../fragments/table.ts';
 import type { FrameValue } from './danfo.ts';
 
