@@ -35,10 +35,10 @@ function plain(id: string, column: Column, rows: number, numbers: NumberForm): P
   switch (column.kind) {
     case 'text':
       return [text(id, column.raw)];
-    case 'term':
-      return [
-        { name: id, type: 'string', values: Array.from(column.codes, (code) => column.levels[code] ?? null) },
-      ];
+    case 'term': {
+      const values = Array.from({ length: rows }, (_, row) => termAt(column, row));
+      return [{ name: id, type: 'string', values }];
+    }
     case 'numeric': {
       if (numbers === 'midpoint') {
         const values = Array.from({ length: rows }, (_, row) => finite(midpoint(column, row)));
