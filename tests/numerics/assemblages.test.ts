@@ -1,0 +1,223 @@
+import { describe, expect, it } from 'vitest';
+import { oneWayAnova } from '../../src/numerics/analysis-of-variance.ts';
+import {
+  assemblageSimilarity,
+  type SimilarityCoefficient,
+} from '../../src/numerics/assemblage-similarity.ts';
+import { centroidDistances, dispersionTest } from '../../src/numerics/dispersion.ts';
+import { diversity, rarefiedRichness } from '../../src/numerics/diversity.ts';
+import { mantelTest } from '../../src/numerics/mantel.ts';
+import { permanova, similarityAnalysis } from '../../src/numerics/permanova.ts';
+import { createRandom } from '../../src/numerics/random.ts';
+import { midranks } from '../../src/numerics/ranks.ts';
+import { reference } from '../references/reference.ts';
+import { available, expectClose } from './close.ts';
+
+interface Reference {
+  dune: number[][];
+  similarity: Record<SimilarityCoefficient, number[]>;
+  diversity: Record<
+    'richness' | 'shannon' | 'simpson' | 'evenness' | 'chao1' | 'rarefied50' | 'rarefied200',
+    number
+  >[] &
+    { counts: number[] }[];
+  groups: number[];
+  bray: number[];
+  permanova: Record<'f' | 'r2' | 'within' | 'total' | 'p', number>;
+  dispersion: { distances: number[]; f: number; means: number[] };
+  anosim: Record<'r' | 'p', number>;
+  mantel: {
+    species: number[];
+    chemistry: number[];
+    ph: number[];
+    r: number;
+    p: number;
+    rank: number;
+    partial: number;
+    partialP: number;
+  };
+}
+
+const r = reference<Reference>('assemblages');
+const condensed = (values: number[]) => ({
+  n: Math.round((1 + Math.sqrt(1 + 8 * values.length)) / 2),
+  values: Float64Array.from(values),
+});
+const options = (relabellings = 1999) => ({ random: createRandom(17), relabellings });
+/** Two resampled p values of the same test differ by chance alone; six standard errors of the smaller run. */
+const expectSameP = (p: number, expected: number, relabellings = 1999) => {
+  expect(Math.abs(p - expected)).toBeLessThan(
+    6 * Math.sqrt(Math.max(expected, 1 / relabellings) / relabellings),
+  );
+};
+
+describe(`likeness of assemblages, as ${r.tool} ${r.version}`, () => {
+  it.each(Object.entries(r.similarity) as [SimilarityCoefficient, number[]][])(
+    '%s',
+    (coefficient, expected) => {
+      const found = assemblageSimilarity(r.dune, coefficient);
+      expect(found.values.length).toBe(expected.length);
+      found.values.forEach((value, pair) => {
+        expect(Math.abs(value - expected[pair])).toBeLessThan(1e-9 * Math.max(1, expected[pair]));
+      });
+    },
+  );
+
+  // Robinson 1951, Am. Antiquity 16:293, the definition: 200 minus the summed differences of percentages.
+  it('Brainerd-Robinson by hand: (10, 30, 60) and (20, 20, 60) are 180 alike, disjoint ones 0', () => {
+    expectClose(
+      assemblageSimilarity(
+        [
+          [10, 30, 60],
+          [20, 20, 60],
+        ],
+        'brainerd-robinson',
+      ).values[0],
+      180,
+    );
+    expectClose(
+      assemblageSimilarity(
+        [
+          [10, 30, 60],
+          [5, 2, 3],
+        ],
+        'brainerd-robinson',
+      ).values[0],
+      120,
+    );
+    expect(
+      assemblageSimilarity(
+        [
+          [1, 0],
+          [0, 4],
+        ],
+        'brainerd-robinson',
+      ).values[0],
+    ).toBe(0);
+  });
+
+  it('an empty assemblage is unknown, not unlike', () => {
+    expect(
+      assemblageSimilarity(
+        [
+          [1, 2],
+          [0, 0],
+        ],
+        'jaccard',
+      ).values[0],
+    ).toBeNaN();
+  });
+});
+
+describe(`diversity, as ${r.tool}`, () => {
+  it.each(r.diversity.map((expected, index) => ({ index, expected })))(
+    'forest plot $index',
+    ({ expected }) => {
+      const counts = (expected as unknown as { counts: number[] }).counts;
+      const found = available(diversity(counts));
+      expect(found.richness).toBe(expected.richness);
+      expectClose(found.shannon, expected.shannon);
+      expectClose(found.simpson, expected.simpson);
+      expectClose(available(found.evenness), expected.evenness);
+      expectClose(found.chao1, expected.chao1);
+      expectClose(available(rarefiedRichness(counts, 50)), expected.rarefied50);
+      expectClose(available(rarefiedRichness(counts, 200)), expected.rarefied200);
+    },
+  );
+
+  it('says why not', () => {
+    expect(diversity([0, 0])).toEqual({ why: 'no item to count' });
+    expect(available(diversity([5])).evenness).toEqual({ why: 'evenness needs two kinds' });
+    expect(rarefiedRichness([2, 1], 4)).toEqual({ why: 'a draw of 4 cannot be made from 3 items' });
+  });
+});
+
+describe(`groups on a dissimilarity, as ${r.tool}`, () => {
+  const bray = condensed(r.bray);
+
+  it('permutational analysis of variance', () => {
+    const found = available(permanova(bray, r.groups, options()));
+    expectClose(found.statistic, r.permanova.f);
+    expectClose(found.rSquared, r.permanova.r2);
+    expectClose(found.sumOfSquaresWithin, r.permanova.within);
+    expectClose(found.sumOfSquaresTotal, r.permanova.total);
+    expectSameP(found.p, r.permanova.p);
+  });
+
+  // Anderson 2001: on Euclidean distances of one variable the pseudo-F is the F of analysis of variance.
+  it('on one variable its F is Fisher’s', () => {
+    const groups = [
+      [1.2, 3.4, 2.2],
+      [4.1, 5.0, 3.9, 4.4],
+      [0.3, 1.9],
+    ];
+    const values = groups.flat();
+    const labels = groups.flatMap((group, label) => group.map(() => label));
+    const distances = values.flatMap((a, i) => values.slice(i + 1).map((b) => Math.abs(a - b)));
+    expectClose(
+      available(permanova(condensed(distances), labels, options(99))).statistic,
+      available(oneWayAnova(groups)).statistic,
+    );
+  });
+
+  it('dispersion', () => {
+    const distances = centroidDistances(bray, r.groups);
+    distances.forEach((distance, i) => {
+      expectClose(distance, r.dispersion.distances[i]);
+    });
+    const found = available(dispersionTest(bray, r.groups, options(199)));
+    expectClose(found.statistic, r.dispersion.f);
+    found.meanDistance.forEach((mean, group) => {
+      expectClose(mean, r.dispersion.means[group]);
+    });
+  });
+
+  it('analysis of similarities', () => {
+    const ranks = { n: bray.n, values: midranks(bray.values).ranks };
+    const found = available(similarityAnalysis(ranks, r.groups, options()));
+    expectClose(found.statistic, r.anosim.r);
+    expectSameP(found.p, r.anosim.p);
+  });
+
+  it('says why not', () => {
+    expect(permanova(bray, new Array(bray.n).fill(0), options())).toEqual({
+      why: 'a comparison needs two groups',
+    });
+    expect(permanova(condensed([0, 0, 0]), [0, 0, 1], options())).toEqual({ why: 'all objects are alike' });
+    expect(permanova(condensed([1, Number.NaN, 1]), [0, 0, 1], options())).toEqual({
+      why: 'some pairs cannot be compared',
+    });
+  });
+});
+
+describe(`distances against distances, as ${r.tool}`, () => {
+  const species = condensed(r.mantel.species);
+  const chemistry = condensed(r.mantel.chemistry);
+
+  it('Mantel', () => {
+    const found = available(mantelTest(species, chemistry, options()));
+    expectClose(found.statistic, r.mantel.r);
+    expectSameP(found.p, r.mantel.p);
+  });
+
+  it('on ranks', () => {
+    expectClose(
+      available(mantelTest(species, chemistry, { ...options(99), correlation: 'rank' })).statistic,
+      r.mantel.rank,
+    );
+  });
+
+  it('partial', () => {
+    const found = available(
+      mantelTest(species, chemistry, { ...options(), apartFrom: condensed(r.mantel.ph) }),
+    );
+    expectClose(found.statistic, r.mantel.partial);
+    expectSameP(found.p, r.mantel.partialP);
+  });
+
+  it('needs four objects', () => {
+    expect(mantelTest(condensed([1, 2, 3]), condensed([1, 2, 3]), options())).toEqual({
+      why: 'a comparison of distances needs 4 objects, not 3',
+    });
+  });
+});
