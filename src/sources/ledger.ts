@@ -37,11 +37,15 @@ export function describeReading(reading: Reading, unit?: string): string {
   const { low, high } = reading;
   if (Number.isNaN(low)) return '';
   const about = reading.state === 'approximate' ? 'about ' : '';
-  const suffix = unit === undefined ? '' : ` ${unit}`;
-  if (low === high) return `${about}${short(low)}${suffix}`;
-  if (high === Number.POSITIVE_INFINITY) return `${about}${short(low)}${suffix} or more`;
-  if (low === Number.NEGATIVE_INFINITY) return `${about}${short(high)}${suffix} or less`;
-  return `${about}${short(low)} to ${short(high)}${suffix}`;
+  return `${about}${inWords(low, high)}${unit === undefined ? '' : ` ${unit}`}`;
+}
+
+/** "35", "35 to 40", "at least 35", "at most 40". */
+export function inWords(low: number, high: number): string {
+  if (low === high) return short(low);
+  if (high === Number.POSITIVE_INFINITY) return `at least ${short(low)}`;
+  if (low === Number.NEGATIVE_INFINITY) return `at most ${short(high)}`;
+  return `${short(low)} to ${short(high)}`;
 }
 
 /** Enough digits to recognise the number, none of the binary tail. */

@@ -22,34 +22,38 @@ const LEAST_EQUAL = 3;
  * that make up three quarters of those that both have. They are listed, never merged: a person decides.
  */
 export function likelyDuplicates(table: FragmentTable): LikelyDuplicate[] {
-  const pairs = new Map<string, { rows: [number, number]; named: boolean }>();
-  const add = (a: number, b: number, named: boolean): void => {
-    if (table.origin[a]!.source === table.origin[b]!.source || !sitesAgree(table, a, b)) return;
-    const rows: [number, number] = a < b ? [a, b] : [b, a];
-    const key = rows.join(' ');
-    const known = pairs.get(key);
-    pairs.set(key, { rows, named: named || known?.named === true });
-  };
-  for (const rows of byIdentifier(table)) everyPair(rows, (a, b) => add(a, b, true));
+  if (table.sources.length < 2) return [];
+  const sites = siteKeys(table);
+  const apart = (a: number, b: number): boolean =>
+    table.origin[a]!.source === table.origin[b]!.source ||
+    (sites[a] !== sites[b] && sites[a] !== '' && sites[b] !== '');
+  /** Pair (smaller row times number of rows, plus larger row) -> whether an identifier made it. */
+  const pairs = new Map<number, boolean>();
+  const keyOf = (a: number, b: number): number => Math.min(a, b) * table.rows + Math.max(a, b);
+  for (const rows of byIdentifier(table)) {
+    everyPair(rows, (a, b) => {
+      if (!apart(a, b)) pairs.set(keyOf(a, b), true);
+    });
+  }
   const numeric = [...table.columns.values()].filter(
     (column): column is NumericColumn => column.kind === 'numeric' && column.attribute.block !== 'context',
   );
-  const counts = new Map<string, number>();
+  const counts = new Map<number, number>();
   for (const column of numeric) {
     for (const rows of byValue(column)) {
       everyPair(rows, (a, b) => {
-        if (table.origin[a]!.source === table.origin[b]!.source) return;
-        const key = `${Math.min(a, b)} ${Math.max(a, b)}`;
+        if (apart(a, b)) return;
+        const key = keyOf(a, b);
         const count = (counts.get(key) ?? 0) + 1;
         counts.set(key, count);
-        if (count === LEAST_EQUAL) add(a, b, false);
+        if (count === LEAST_EQUAL && !pairs.has(key)) pairs.set(key, false);
       });
     }
   }
-  return [...pairs.values()]
-    .map(({ rows: [a, b], named }) => describe(table, numeric, a, b, named))
-    .filter((pair) => pair !== null)
-    .sort((a, b) => a.rows[0] - b.rows[0] || a.rows[1] - b.rows[1]);
+  return [...pairs]
+    .sort(([a], [b]) => a - b)
+    .map(([key, named]) => describe(table, numeric, Math.floor(key / table.rows), key % table.rows, named))
+    .filter((pair) => pair !== null);
 }
 
 function describe(
@@ -80,11 +84,18 @@ function describe(
   };
 }
 
-function sitesAgree(table: FragmentTable, a: number, b: number): boolean {
-  const sites = table.columns.get('site');
-  const first = lookupKey(nameIn(sites, a));
-  const second = lookupKey(nameIn(sites, b));
-  return first === '' || second === '' || first === second;
+function siteKeys(table: FragmentTable): string[] {
+  const column = table.columns.get('site');
+  const cache = new Map<string, string>();
+  return table.id.map((_, row) => {
+    const name = nameIn(column, row);
+    let key = cache.get(name);
+    if (key === undefined) {
+      key = lookupKey(name);
+      cache.set(name, key);
+    }
+    return key;
+  });
 }
 
 function byIdentifier(table: FragmentTable): number[][] {
@@ -109,7 +120,9 @@ function byValue(column: NumericColumn): number[][] {
   for (let row = 0; row < column.low.length; row++) {
     if (!Number.isNaN(column.low[row]!)) push(groups, `${column.low[row]} ${column.high[row]}`, row);
   }
-  return [...groups.values()].filter((rows) => rows.length > 1 && rows.length <= COMMONEST);
+  // In a large table a value must be rarer to tell rows apart, and the pairs must stay countable.
+  const commonest = Math.min(COMMONEST, Math.max(2, Math.floor(2e5 / column.low.length)));
+  return [...groups.values()].filter((rows) => rows.length > 1 && rows.length <= commonest);
 }
 
 function push(groups: Map<string, number[]>, key: string, row: number): void {
