@@ -62,7 +62,8 @@ function phraseAt(match: Match, before: readonly Token[], folded: string, at: nu
   if (/\p{L}/u.test(previous)) return null;
   const sample = match(SAMPLE);
   if (sample !== null) return { tokens: [{ kind: 'n', count: Number(sample[1]) }], length: sample[0].length };
-  const afterNumber = before.at(-1)?.kind === 'number';
+  const last = before.at(-1);
+  const afterNumber = last?.kind === 'number' || (last?.kind === 'sign' && last.sign === '+');
   const unit = match(UNIT)?.[0];
   const word = match(WORD_PATTERN)?.[0];
   const noun = match(COUNT_NOUN)?.[0];

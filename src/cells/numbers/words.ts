@@ -39,7 +39,7 @@ const LISTS: readonly (readonly [WordKind, string])[] = [
   ],
   [
     'atLeast',
-    'min.|min|minimum|minimal|at least|no less than|not less than|mindestens|wenigstens|au moins|au minimum|almeno|' +
+    'min.|min|minimum|minimal|at least|no less than|not less than|mindestens|mind.|wenigstens|au moins|au minimum|almeno|' +
       'minimo|al menos|como minimo|mindst|minst',
   ],
   [
@@ -85,13 +85,20 @@ export const WORD_PATTERN = new RegExp(
   'uy',
 );
 
-const MONTHS =
-  'jan|feb|febr|fev|mar|mars|marz|maerz|mrz|apr|avr|abr|may|mai|maj|mag|jun|juin|jui|giu|jul|juil|lug|aug|aout|ago|' +
-  'sep|sept|set|oct|okt|ott|nov|dec|dez|dic|des';
+/** Names of months and their short forms in the same languages. */
+const MONTHS = alternation(
+  (
+    'jan|january|januar|janvier|gen|gennaio|ene|enero|feb|febr|fev|february|februar|fevrier|febbraio|febrero|' +
+    'mar|mars|marz|maerz|mrz|march|marts|marzo|apr|avr|abr|april|avril|aprile|abril|may|mai|maj|mag|maggio|mayo|' +
+    'jun|june|juni|juin|giu|giugno|junio|jul|july|juli|juil|juillet|lug|luglio|julio|aug|august|aout|ago|agosto|' +
+    'sep|sept|september|septembre|set|settembre|septiembre|oct|okt|october|oktober|octobre|ott|ottobre|octubre|' +
+    'nov|november|novembre|noviembre|dec|dez|dic|des|december|dezember|decembre|dicembre|diciembre|desember'
+  ).split('|'),
+);
 
 /** What a spreadsheet makes of "3-4": a day with a month, or a full date. */
 export const DATE_LIKE = new RegExp(
-  `^(?:\\d{1,4}[-. /]{1,2}(?:${MONTHS})[a-z]*\\.?(?:[-. /]{1,2}\\d{2,4})?|(?:${MONTHS})[a-z]*\\.?[-. /]{1,2}\\d{1,4}|` +
+  `^(?:\\d{1,4}[-. /]{1,2}(?:${MONTHS})\\.?(?:[-. /]{1,2}\\d{2,4})?|(?:${MONTHS})\\.?[-. /]{1,2}\\d{1,4}|` +
     '\\d{1,2}\\.\\d{1,2}\\.(?:\\d{2,4})?|\\d{1,2}/\\d{1,2}/\\d{2,4}|\\d{4}-\\d{2}-\\d{2}(?:[t ][\\d:.]+z?)?)$',
   'u',
 );
