@@ -18,7 +18,7 @@ export interface Diversity {
 
 /**
  * How many kinds an assemblage holds and how evenly (Shannon 1948; Simpson 1949, Nature 163:688;
- * Pielou 1966, J. Theor. Biol. 13:131; Chao 1984 in the bias-corrected form of Chao 2005).
+ * Pielou 1966, J. Theor. Biol. 13:131; Chao 1984, Scand. J. Stat. 11:265, in its bias-corrected form).
  *
  * @param counts items of each kind; kinds with none are allowed.
  */
@@ -44,7 +44,7 @@ export function diversity(counts: ArrayLike<number>): Diversity | Unavailable {
     shannon: Math.max(0, shannon),
     simpson: 1 - squares,
     evenness: richness === 1 ? { why: 'evenness needs two kinds' } : shannon / ln(richness),
-    chao1: richness + (((n - 1) / n) * once * (once - 1)) / (2 * (twice + 1)),
+    chao1: richness + (once * (once - 1)) / (2 * (twice + 1)),
   };
 }
 
