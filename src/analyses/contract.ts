@@ -26,6 +26,8 @@ export interface ResultTable {
   readonly rows: readonly (readonly TableCell[])[];
   /** Said below the table: how to read it, what was left out. */
   readonly note?: string;
+  /** Ids of the columns that a narrow place shows, where not all fit; the leading ones if left out. */
+  readonly briefly?: readonly string[];
 }
 
 export interface SetAside {

@@ -1,8 +1,8 @@
 import type { Counts, ResultTable } from '../analyses/contract.ts';
-import { printCount } from '../analyses/phrasing.ts';
+import { printCount, printList } from '../analyses/phrasing.ts';
 import type { AnalysisResult, Results } from '../study/results.ts';
 import type { Terminal } from './terminal.ts';
-import { printCell, tame, textTable, wrap } from './text-table.ts';
+import { columnsThatFit, printCell, tame, textTable, wrap } from './text-table.ts';
 
 /** The whole of a run, as a person reads it: what was read, then each answer with its cautions. */
 export function printResults(terminal: Terminal, results: Results): void {
@@ -10,24 +10,32 @@ export function printResults(terminal: Terminal, results: Results): void {
   terminal.out(`${terminal.colour.bold(tame(study.title))}\n\n`);
   printSources(terminal, results);
   terminal.out(`${line(countSentence(study.n, study.unit), terminal.width)}\n`);
-  if (study.disagreements.length > 0) {
-    const parts = study.disagreements.map(({ attribute, items }) => `${attribute} (${items})`);
-    terminal.out(
-      `${line(`Fragments of one item disagree on ${parts.join(', ')}; number of items in brackets.`, terminal.width)}\n`,
-    );
-  }
+  if (study.disagreements.length > 0) terminal.out(`${line(disagreementSentence(study), terminal.width)}\n`);
   for (const [id, result] of Object.entries(results.analyses)) printAnalysis(terminal, id, result);
 }
 
-/** Most lines of a table that are printed; the rest stands in results.json and the report. */
-const MOST_ROWS = 24;
+/** Longer tables are named only; they stand in results.json and in the report. */
+const MOST_ROWS = 30;
 
-/** One answer: heading, sentence, tables, cautions. */
-export function printAnalysis(terminal: Terminal, id: string, result: AnalysisResult): void {
+/**
+ * One answer: heading, sentence, tables, cautions.
+ *
+ * @param tables how many tables to print; the others are named.
+ */
+export function printAnalysis(terminal: Terminal, id: string, result: AnalysisResult, tables = 1): void {
   const { colour, width } = terminal;
   terminal.out(`\n${colour.bold(`${id}  ${tame(result.title)}`)}\n`);
   terminal.out(`${line(result.sentence, width)}\n`);
-  for (const table of Object.values(result.tables)) printTable(terminal, table);
+  const all = Object.values(result.tables);
+  const shown = all
+    .filter((table) => table.rows.length > 0 && table.rows.length <= MOST_ROWS)
+    .slice(0, tables);
+  for (const table of shown) printTable(terminal, table);
+  const others = all.filter((table) => table.rows.length > 0 && !shown.includes(table));
+  if (others.length > 0) {
+    const names = others.map(({ title, rows }) => `${title} (${printCount(rows.length, 'line')})`);
+    terminal.out(`${line(`Further tables in the results: ${names.join(', ')}.`, width)}\n`);
+  }
   for (const { reason, fragments } of result.n.setAside) {
     terminal.out(`${line(`Set aside: ${printCount(fragments, 'fragment')}, ${reason}.`, width)}\n`);
   }
@@ -35,26 +43,45 @@ export function printAnalysis(terminal: Terminal, id: string, result: AnalysisRe
 }
 
 function printTable(terminal: Terminal, table: ResultTable): void {
-  const rows = table.rows.slice(0, MOST_ROWS);
-  const kept = table.columns.map((_, place) => place).filter((place) => rows.some((row) => says(row[place])));
-  const columns = kept.map((place) => ({
-    head: table.columns[place].unit
-      ? `${table.columns[place].label} (${table.columns[place].unit})`
-      : table.columns[place].label,
+  const { columns, rows } = narrowed(table, terminal.width);
+  const heads = columns.map(({ label, unit }, place) => ({
+    head: unit ? `${label} (${unit})` : label,
     align: rows.some((row) => typeof row[place] === 'number') ? ('right' as const) : ('left' as const),
   }));
   terminal.out(`\n${terminal.colour.underline(tame(table.title))}\n`);
   terminal.out(
     textTable(
-      columns,
-      rows.map((row) => kept.map((place) => brief(row[place]))),
+      heads,
+      rows.map((row) => row.map(brief)),
       terminal.width,
     ),
   );
-  if (table.rows.length > rows.length) {
-    terminal.out(`(${printCount(table.rows.length - rows.length, 'further line')} in results.json)\n`);
-  }
-  if (table.note !== undefined) terminal.out(`${terminal.colour.dim(line(table.note, terminal.width))}\n`);
+  const left = table.columns.length - columns.length;
+  const notes = [
+    left > 0 ? `${printCount(left, 'further column')} in the results.` : undefined,
+    table.note,
+  ].filter((note) => note !== undefined);
+  if (notes.length > 0) terminal.out(`${terminal.colour.dim(line(notes.join(' '), terminal.width))}\n`);
+}
+
+/** The table with as many columns as fit: those it names for narrow places, else its first; empty ones left out. */
+function narrowed(table: ResultTable, width: number): Pick<ResultTable, 'columns' | 'rows'> {
+  const filled = table.columns
+    .map((_, place) => place)
+    .filter((place) => table.rows.some((row) => says(row[place])));
+  const sizeOf = (place: number) =>
+    Math.max(table.columns[place].label.length, ...table.rows.map((row) => brief(row[place]).length));
+  const isWords = (place: number) => !table.rows.some((row) => typeof row[place] === 'number');
+  const count = (places: readonly number[]) => columnsThatFit(places.map(sizeOf), places.map(isWords), width);
+  const named = (table.briefly ?? [])
+    .map((id) => table.columns.findIndex((column) => column.id === id))
+    .filter((place) => filled.includes(place));
+  const chosen = count(filled) === filled.length || named.length === 0 ? filled : named;
+  const kept = chosen.slice(0, count(chosen));
+  return {
+    columns: kept.map((place) => table.columns[place]),
+    rows: table.rows.map((row) => kept.map((place) => row[place])),
+  };
 }
 
 function says(cell: ResultTable['rows'][number][number] | undefined): boolean {
@@ -98,6 +125,17 @@ function countSentence(n: Counts, unit: 'item' | 'fragment'): string {
     ({ reason, fragments }) => `${printCount(fragments, 'fragment')} set aside: ${reason}`,
   );
   return `${[base, ...aside].join('; ')}.`;
+}
+
+/** Most attributes that are named where fragments of one item contradict each other. */
+const MOST_DISAGREEMENTS = 5;
+
+function disagreementSentence({ disagreements }: Results['study']): string {
+  const ordered = [...disagreements].sort((a, b) => b.items - a.items);
+  const parts = ordered.slice(0, MOST_DISAGREEMENTS).map(({ attribute, items }) => `${attribute} (${items})`);
+  const rest = ordered.length - parts.length;
+  if (rest > 0) parts.push(printCount(rest, 'further attribute'));
+  return `Fragments of one item differ in ${printList(parts)}; number of items in brackets.`;
 }
 
 function line(text: string, width: number): string {

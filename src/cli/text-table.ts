@@ -10,8 +10,7 @@ export interface TextColumn {
 
 /**
  * Aligned columns within `width`. Where they do not fit, the widest columns of words are wrapped onto
- * further lines, so that nothing is cut off; where numbers alone are too wide, one record a block is
- * printed instead.
+ * further lines, so that nothing is cut off; only where numbers alone are too wide is `width` passed.
  */
 export function textTable(
   columns: readonly TextColumn[],
@@ -24,7 +23,6 @@ export function textTable(
   );
   const gaps = GAP.length * (columns.length - 1);
   const fitted = fit(widths, columns, width - gaps);
-  if (fitted === null) return blocks(columns, clean);
   const lines = [columns.map((column) => column.head), ...clean].flatMap((row) =>
     wrapRow(row, fitted, columns),
   );
@@ -38,6 +36,16 @@ export function textTable(
   return `${lines.map((line) => line.trimEnd()).join('\n')}\n`;
 }
 
+/** How many columns of these widths fit, at least one; columns of words count as narrow as they may be wrapped. */
+export function columnsThatFit(widths: readonly number[], words: readonly boolean[], width: number): number {
+  let used = -GAP.length;
+  const fits = widths.findIndex((size, place) => {
+    used += GAP.length + (words[place] ? Math.min(size, COMFORTABLE_WORDS) : size);
+    return used > width;
+  });
+  return fits < 0 ? widths.length : Math.max(1, fits);
+}
+
 /** A cell of a result as a person reads it. */
 export function printCell(cell: TableCell): string {
   if (cell === null) return '';
@@ -48,8 +56,9 @@ export function printCell(cell: TableCell): string {
 
 const GAP = '  ';
 const NARROWEST_WORDS = 12;
+const COMFORTABLE_WORDS = 24;
 
-function fit(widths: readonly number[], columns: readonly TextColumn[], room: number): number[] | null {
+function fit(widths: readonly number[], columns: readonly TextColumn[], room: number): number[] {
   const fitted = [...widths];
   for (;;) {
     const excess = fitted.reduce((total, size) => total + size, 0) - room;
@@ -58,7 +67,7 @@ function fit(widths: readonly number[], columns: readonly TextColumn[], room: nu
       .map((size, place) => ({ size, place }))
       .filter(({ size, place }) => columns[place].align === 'left' && size > NARROWEST_WORDS)
       .sort((a, b) => b.size - a.size)[0];
-    if (wide === undefined) return null;
+    if (wide === undefined) return fitted;
     fitted[wide.place] = Math.max(NARROWEST_WORDS, wide.size - Math.max(1, Math.ceil(excess / 3)));
   }
 }
@@ -93,18 +102,6 @@ export function wrap(text: string, width: number): string[] {
     line = line === '' ? rest : `${line} ${rest}`;
   }
   return [...lines, line];
-}
-
-function blocks(columns: readonly TextColumn[], rows: readonly (readonly string[])[]): string {
-  const size = Math.max(...columns.map((column) => displayWidth(column.head)));
-  const texts = rows.map((row) =>
-    columns
-      .map((column, place) => ({ head: column.head, text: row[place] ?? '' }))
-      .filter(({ text }) => text !== '')
-      .map(({ head, text }) => `${pad(head, size, 'left')}${GAP}${text}`)
-      .join('\n'),
-  );
-  return `${texts.join('\n\n')}\n`;
 }
 
 function pad(text: string, width: number, align: 'left' | 'right'): string {

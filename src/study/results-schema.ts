@@ -34,6 +34,10 @@ const table = z.strictObject({
   ),
   rows: z.array(z.array(cell)),
   note: z.string().exactOptional(),
+  briefly: z
+    .array(z.string())
+    .exactOptional()
+    .meta({ description: 'Columns that a narrow place shows, where not all fit' }),
 });
 
 const figure = z.strictObject({

@@ -123,6 +123,12 @@ function numbersTable(
         ),
       ]),
     ),
+    briefly: [
+      'attribute',
+      'unit',
+      ...heads.map(({ id }) => id),
+      ...['n', 'missing', 'median', 'q1', 'q3', 'mean', 'sd', 'min', 'max'],
+    ],
     note:
       'Quartiles are type 7 (Hyndman & Fan 1996). "At least" and "at most" are the bounds that interval, ' +
       'approximate and open-ended readings allow; a point value takes the middle of an interval.',
@@ -149,6 +155,17 @@ function kindsTable(
       ...COUNT_COLUMNS,
     ],
     rows: columns.flatMap((column) => parts.flatMap((part) => kindLines(input, column, part, confidence))),
+    briefly: [
+      'attribute',
+      ...heads.map(({ id }) => id),
+      'term',
+      'count',
+      'n',
+      'share',
+      'low',
+      'high',
+      'missing',
+    ],
     note:
       'Shares are of the records with a value (n); their limits are score limits (Wilson 1927) at ' +
       `${Number((confidence * 100).toPrecision(6))} %.`,

@@ -5,6 +5,7 @@ import {
   escapeText,
   figureLayout,
   GROUND,
+  kindBar,
   kindMarker,
   kindStyle,
 } from '../figure-style.ts';
@@ -101,11 +102,7 @@ function kindFigure(found: SummaryFound, groups: readonly TermGroup[]): Figure {
       text: counts.map((count) => (count === 0 ? '' : String(count))),
       textposition: 'inside',
       insidetextanchor: 'middle',
-      marker: {
-        color: style.colour,
-        pattern: { shape: style.pattern, fgcolor: GROUND.sheet, size: 6 },
-        line: { color: GROUND.ink, width: 0.5 },
-      },
+      marker: { ...kindBar(style), line: { color: GROUND.ink, width: 0.5 } },
       hovertemplate: `${escapeText(term)}: %{text} (%{x:.0f} %)<extra>%{y}</extra>`,
     };
   });

@@ -47,8 +47,10 @@ export const placeVerb: Verb = (terminal) =>
       if (result.why !== undefined)
         throw new InputError(result.why, { file: path }, 'change the find or the study');
       if (options.json) printJson(terminal, result);
-      else printAnalysis(terminal, entry.id, result);
+      else printAnalysis(terminal, entry.id, result, ALL_TABLES);
     });
+
+const ALL_TABLES = Number.POSITIVE_INFINITY;
 
 /** "rowSpacing=c. 32 mm" and the like, with the attribute given by id or by any exact synonym. */
 function readFind(parts: readonly string[], register: Register): Record<string, string> {
