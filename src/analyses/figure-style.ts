@@ -125,6 +125,23 @@ export function kindMarker(style: KindStyle, size = 8): Readonly<Record<string, 
   };
 }
 
+/** A plotly marker for bars: the kind's colour with its hatching laid over it in the sheet's colour. */
+export function kindBar(style: KindStyle, size = 6): Readonly<Record<string, unknown>> {
+  return {
+    color: style.colour,
+    line: { width: 0 },
+    // Without `overlay` plotly takes the colour for the hatching alone and leaves the bar blank.
+    pattern: {
+      shape: style.pattern,
+      fillmode: 'overlay',
+      fgcolor: GROUND.sheet,
+      fgopacity: 1,
+      solidity: 0.2,
+      size,
+    },
+  };
+}
+
 /** The find that is being placed: a large star, heavy black outline, on top of everything. */
 export function findMarker(size = 20): Readonly<Record<string, unknown>> {
   return { symbol: 'star', size, color: '#FFFFFF', line: { color: '#000000', width: 2 } };

@@ -7,6 +7,7 @@ import {
   escapeText,
   figureLayout,
   GROUND,
+  kindBar,
   kindMarker,
   kindStyle,
   SEQUENTIAL,
@@ -49,11 +50,8 @@ function silhouetteFigure(found: GroupingFound): Figure {
       y: members.map(({ record }) => record.silhouette),
       text: members.map(({ record }) => escapeText(record.id)),
       textposition: 'none',
-      marker: {
-        color: style.colour,
-        line: { width: 0 },
-        pattern: { shape: style.pattern, fgcolor: GROUND.sheet, size: 5 },
-      },
+      customdata: members.map(({ record }) => record.id),
+      marker: kindBar(style, 5),
       hovertemplate: `%{text}: %{y:.3f}<extra>group ${groupName(number)}</extra>`,
     };
   });
