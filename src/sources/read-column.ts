@@ -128,7 +128,7 @@ function readTerms(
 }
 
 /** Grades keep their order and yes/no its two levels, whichever of them occur. */
-function fixedLevels(attribute: AttributeDefinition): readonly string[] {
+export function fixedLevels(attribute: AttributeDefinition): readonly string[] {
   if (attribute.scale === 'binary' || attribute.scale === 'presence') return ['absent', 'present'];
   return attribute.scale === 'ordinal' ? (attribute.levels ?? []) : [];
 }

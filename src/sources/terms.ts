@@ -1,0 +1,77 @@
+import type { Register } from '../attributes/definition.ts';
+import { matchTerm } from '../attributes/matching.ts';
+import type { SourceProfile } from './profile.ts';
+import type { SourceReading } from './source-reading.ts';
+
+/** A wording that no term answers to, with how often it stands in the source. */
+export interface UnknownTerm {
+  readonly attribute: string;
+  readonly column: string;
+  readonly text: string;
+  readonly count: number;
+  /** Rows of the grid, the first few. */
+  readonly rows: readonly number[];
+  readonly suggestion?: { readonly term: string; readonly reason: string };
+}
+
+const ROWS_SHOWN = 5;
+
+/**
+ * The wordings of a source that were not understood as terms, most frequent first. Each has to be mapped
+ * once (`translateTerm`); a near match is named, never taken.
+ */
+export function unknownTerms(reading: SourceReading, register: Register): UnknownTerm[] {
+  const attributeOf = new Map<string, readonly string[]>(
+    reading.columns.map(({ header, attributes }) => [header, attributes]),
+  );
+  const found = new Map<
+    string,
+    { attribute: string; column: string; text: string; rows: number[]; count: number }
+  >();
+  for (const { level, column, raw, row, rule } of reading.ledger) {
+    if (level !== 'not-understood' || row === 0 || rule === 'row-set-aside') continue;
+    const attribute = attributeOf.get(column)?.find((id) => takesTerms(id, register));
+    if (attribute === undefined) continue;
+    const text = raw.trim();
+    const key = JSON.stringify([column, text]);
+    const known = found.get(key);
+    if (known === undefined) found.set(key, { attribute, column, text, rows: [row], count: 1 });
+    else {
+      known.count++;
+      if (known.rows.length < ROWS_SHOWN) known.rows.push(row);
+    }
+  }
+  return [...found.values()]
+    .sort((a, b) => b.count - a.count || a.rows[0]! - b.rows[0]!)
+    .map((one) => ({ ...one, ...suggestionFor(one.attribute, one.text, register) }));
+}
+
+function takesTerms(id: string, register: Register): boolean {
+  const scale = register.attributes.get(id)?.scale;
+  return scale === 'nominal' || scale === 'ordinal' || scale === 'binary' || scale === 'presence';
+}
+
+function suggestionFor(
+  id: string,
+  text: string,
+  register: Register,
+): { suggestion?: { term: string; reason: string } } {
+  const name = register.attributes.get(id)?.vocabulary;
+  const vocabulary = name === undefined ? undefined : register.vocabularies.get(name);
+  if (vocabulary === undefined) return {};
+  const match = matchTerm(text, vocabulary);
+  return match.kind === 'suggested' ? { suggestion: { term: match.id, reason: match.reason } } : {};
+}
+
+/** The profile with one more wording settled: from now on `text` means `term`. */
+export function translateTerm(
+  profile: SourceProfile,
+  attribute: string,
+  text: string,
+  term: string,
+): SourceProfile {
+  return {
+    ...profile,
+    terms: { ...profile.terms, [attribute]: { ...profile.terms[attribute], [text]: term } },
+  };
+}
