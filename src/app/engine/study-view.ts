@@ -18,7 +18,7 @@ export function viewStudy(prepared: Prepared, sources: readonly SourceView[]): S
     vocabularies: [...register.vocabularies.values()],
     faults: prepared.disagreements.map(({ attribute, items }) => {
       const label = register.attributes.get(attribute)?.label ?? attribute;
-      return `${label}: fragments of ${items} ${items === 1 ? 'item' : 'items'} contradict each other.`;
+      return `${label}: ${items} ${items === 1 ? 'item' : 'items'}`;
     }),
   };
 }

@@ -69,7 +69,7 @@ export function Choice({ label, options, value, onChange, quiet, placeholder }: 
       onChange={(key) => key !== null && onChange(String(key))}
       placeholder={placeholder ?? 'choose'}
     >
-      <Label className={quiet ? 'hidden-text' : ''}>{label}</Label>
+      <Label className={quiet ? 'hidden-text' : 'label'}>{label}</Label>
       <AriaButton className="button">
         <SelectValue>{({ selectedText, defaultChildren }) => selectedText || defaultChildren}</SelectValue>
         <span aria-hidden="true" className="mark">
@@ -208,7 +208,7 @@ export function Entry(props: EntryProps) {
   const { label, value, onChange, onDone, placeholder, quiet, reading, invalid, suffix } = props;
   return (
     <TextField className="field" value={value} onChange={onChange} isInvalid={invalid ?? false}>
-      <Label className={quiet ? 'hidden-text' : ''}>
+      <Label className={quiet ? 'hidden-text' : 'label'}>
         {label}
         {suffix === undefined ? null : <span className="soft"> {suffix}</span>}
       </Label>

@@ -41,7 +41,7 @@ export function Picker({ label, groups, value, onChange, quiet, placeholder }: P
       onSelectionChange={(key) => key !== null && key !== value && onChange(String(key))}
       menuTrigger="focus"
     >
-      <Label className={quiet ? 'hidden-text' : ''}>{label}</Label>
+      <Label className={quiet ? 'hidden-text' : 'label'}>{label}</Label>
       <div className="picker-box">
         <Input className="input" placeholder={placeholder ?? 'type to find'} />
         <AriaButton className="button plain" aria-label="Show all">

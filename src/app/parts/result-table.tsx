@@ -15,6 +15,8 @@ export interface ResultTableProps {
 
 const P_COLUMNS = new Set(['p', 'pAdjusted']);
 const ROW = 28;
+/** Shorter tables are drawn whole. */
+const MOST_DRAWN_WHOLE = 120;
 
 /** A result as a table: sortable by any column, figures aligned, only the rows in sight drawn. */
 export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }: ResultTableProps) {
@@ -35,7 +37,7 @@ export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }:
     count: rows.length,
     getScrollElement: () => frame.current,
     estimateSize: () => ROW,
-    overscan: 12,
+    overscan: rows.length <= MOST_DRAWN_WHOLE ? MOST_DRAWN_WHOLE : 12,
     initialRect: { width: 600, height },
   });
   const seen = virtual.getVirtualItems();
@@ -86,6 +88,8 @@ export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }:
               return (
                 <tr
                   key={item.key}
+                  data-index={item.index}
+                  ref={virtual.measureElement}
                   aria-rowindex={item.index + 1}
                   data-picked={id !== undefined && picked?.includes(id) ? true : undefined}
                 >

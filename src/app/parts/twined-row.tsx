@@ -69,7 +69,7 @@ function Strands({ width, reach }: { width: number; reach: number }) {
   const step = (i: number, from: number, to: number) =>
     `M${i * HALF} ${from}C${(i + 0.5) * HALF} ${from} ${(i + 0.5) * HALF} ${to} ${(i + 1) * HALF} ${to}`;
   const end = halves * HALF;
-  const loose = Math.max(end + 8, width - 4);
+  const loose = Math.min(width, end + 150);
   // In a twined row the strand that leans like \ passes over at every crossing; the strands change places.
   const crossings = Array.from({ length: halves }, (_, i) => ({ i, over: i % 2 === 0 ? 'madder' : 'ink' }));
   const other = (strand: string) => (strand === 'ink' ? 'madder' : 'ink');
@@ -85,14 +85,16 @@ function Strands({ width, reach }: { width: number; reach: number }) {
           </g>
         ))}
         <path
-          d={`M${end} ${down}C${end + 60} ${down + 4} ${loose - 80} ${down - 5} ${loose} ${down - 1}`}
+          d={`M${end} ${down}C${end + 40} ${down} ${loose - 70} ${down - 9} ${loose - 34} ${down + 12}`}
           stroke={`var(--${last})`}
-          strokeWidth={1.6}
+          strokeWidth={2}
+          strokeLinecap="round"
         />
         <path
-          d={`M${end} ${up}C${end + 60} ${up - 3} ${loose - 160} ${up + 5} ${loose - 46} ${up}`}
+          d={`M${end} ${up}C${end + 40} ${up} ${loose - 50} ${up - 3} ${loose} ${down + 6}`}
           stroke={`var(--${other(last)})`}
-          strokeWidth={1.6}
+          strokeWidth={2}
+          strokeLinecap="round"
         />
       </g>
     </svg>

@@ -69,6 +69,11 @@ export function WorkbenchProvider({ start, startScreen, children }: WorkbenchPro
   useEffect(() => {
     let current = true;
     const asked = latest.current;
+    if (asked.study.sources.length === 0) {
+      setView(null);
+      setFault(null);
+      return;
+    }
     setReading(true);
     (async () => {
       try {

@@ -1,4 +1,4 @@
-import { Button as AriaButton } from 'react-aria-components';
+import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import { Button } from '../../parts/controls.tsx';
 import { Crossing } from '../../parts/fringe.tsx';
 import { FaultNote } from '../../parts/screen.tsx';
@@ -46,13 +46,21 @@ export function SourceList({ chosen, onChoose }: { chosen: number; onChoose: (in
       <FileDrop onFiles={open} />
       {fault === null ? null : <FaultNote text={fault} />}
       {view === null || view.faults.length === 0 ? null : (
-        <div className="stack tight small">
-          {view.faults.map((text) => (
-            <p className="notice" key={text}>
-              {text}
-            </p>
-          ))}
-        </div>
+        <Disclosure>
+          <Heading level={3} className="plain-head">
+            <AriaButton slot="trigger" className="button plain small">
+              Fragments of one item contradict each other in {view.faults.length}{' '}
+              {view.faults.length === 1 ? 'attribute' : 'attributes'}
+            </AriaButton>
+          </Heading>
+          <DisclosurePanel>
+            <ul className="points">
+              {view.faults.map((text) => (
+                <li key={text}>{text}</li>
+              ))}
+            </ul>
+          </DisclosurePanel>
+        </Disclosure>
       )}
       <div className="stack tight">
         {current === undefined ? null : (

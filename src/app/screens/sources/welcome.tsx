@@ -62,14 +62,18 @@ export function FileDrop({ onFiles, big }: { onFiles: (files: Iterable<File>) =>
         onFiles(await Promise.all(dropped.map((item) => item.getFile())));
       }}
     >
-      <svg className="drop-fringe" viewBox="0 0 220 22" preserveAspectRatio="none" aria-hidden="true">
-        <path d="M0 2H220" stroke="var(--ink)" strokeWidth="3" />
-        <path
-          d="M10 2V14M30 2V19M50 2V11M70 2V17M90 2V21M110 2V13M130 2V18M150 2V10M170 2V20M190 2V15M210 2V12"
-          stroke="var(--ink)"
-          strokeWidth="2.5"
-          strokeDasharray="3 2"
-        />
+      <svg className="drop-fringe" aria-hidden="true">
+        <defs>
+          <pattern id="drop-threads" width="132" height="22" patternUnits="userSpaceOnUse">
+            <path
+              d="M6 2V13M18 2V18M30 2V10M42 2V16M54 2V21M66 2V12M78 2V17M90 2V9M102 2V19M114 2V14M126 2V11"
+              stroke="var(--neutral)"
+              strokeWidth="2"
+            />
+          </pattern>
+        </defs>
+        <rect width="100%" height="22" fill="url(#drop-threads)" />
+        <rect width="100%" height="3" fill="var(--ink)" />
       </svg>
       <FileTrigger
         acceptedFileTypes={['.csv', '.tsv', '.txt', '.json']}
