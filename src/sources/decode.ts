@@ -1,5 +1,6 @@
 import { InputError } from '../errors.ts';
 import type { Encoding } from './source-reading.ts';
+import { decodeWindows1252 } from './windows-1252.ts';
 
 export interface Decoded {
   readonly text: string;
@@ -43,7 +44,8 @@ export function decodeBytes(bytes: Uint8Array, name: string, forced?: Encoding):
   const encoding = forced ?? detectEncoding(bytes, name);
   const remarks: string[] = [];
   // A broken character in text said to be UTF-8 shows as U+FFFD and is remarked on, never dropped.
-  const text = new TextDecoder(encoding).decode(bytes);
+  const text =
+    encoding === 'windows-1252' ? decodeWindows1252(bytes) : new TextDecoder(encoding).decode(bytes);
   if (text.includes('\uFFFD')) {
     remarks.push('some characters could not be decoded and show as \uFFFD: check the encoding');
   }
