@@ -1,44 +1,32 @@
-import type { Reading } from '../cells/reading.ts';
-import { codeValue, quantityValue, type RecordValue, type Variable } from '../numerics/dissimilarity.ts';
-import type { ComparedAttribute, Comparison } from './comparison.ts';
+import { codeValue, quantityValue, type RecordValue } from '../numerics/dissimilarity.ts';
+import { termAt } from './accessors.ts';
+import type { Comparison } from './comparison.ts';
 import { codeInterval } from './comparison-numbers.ts';
+import type { FragmentTable } from './table.ts';
 
 const UNKNOWN_QUANTITY = quantityValue(Number.NaN);
 const UNKNOWN_CODE = codeValue(-1);
 
 /**
- * A find given as readings, one value for each variable of the comparison, coded exactly as the
- * records were: same logarithm, same closing of open ends, same distances between kinds. An attribute
- * without a reading is unknown, never guessed.
+ * One row of another table (a find from outside, a record of another site) as values of a comparison, coded
+ * exactly as its own records were: same logarithm, same closing of open ends, same distances between
+ * kinds. What the row lacks is unknown, never guessed; a kind that no record has is far from all of them.
  */
-export function recordOfReadings(
+export function recordOfRow(
   comparison: Comparison,
-  readings: ReadonlyMap<string, Reading>,
+  table: FragmentTable,
+  row: number,
 ): readonly RecordValue[] {
-  return comparison.attributes.map((compared, index) =>
-    valueOfReading(compared, comparison.spec.variables[index], readings.get(compared.attribute.id)),
-  );
-}
-
-/** The value that one reading has in the comparison. */
-export function valueOfReading(
-  compared: ComparedAttribute,
-  variable: Variable,
-  reading: Reading | undefined,
-): RecordValue {
-  const unknown = variable.kind === 'quantity' ? UNKNOWN_QUANTITY : UNKNOWN_CODE;
-  if (reading === undefined) return unknown;
-  const { coding } = compared;
-  if (coding.kind === 'number') {
-    if (reading.kind !== 'numeric') return unknown;
-    const ends = codeInterval(coding, reading.low, reading.high);
-    return ends === null ? unknown : quantityValue(ends[0], ends[1]);
-  }
-  if (reading.kind !== 'term') return unknown;
-  if (reading.term === null) {
-    return variable.kind === 'presence' && reading.state === 'absent' ? codeValue(0) : unknown;
-  }
-  return codeValue(coding.codes.get(reading.term) ?? coding.unseen);
+  return comparison.attributes.map(({ attribute, coding }) => {
+    const column = table.columns.get(attribute.id);
+    if (coding.kind === 'number') {
+      if (column?.kind !== 'numeric') return UNKNOWN_QUANTITY;
+      const ends = codeInterval(coding, column.low[row], column.high[row]);
+      return ends === null ? UNKNOWN_QUANTITY : quantityValue(ends[0], ends[1]);
+    }
+    const term = column?.kind === 'term' ? termAt(column, row) : null;
+    return term === null ? UNKNOWN_CODE : codeValue(coding.codes.get(term) ?? coding.unseen);
+  });
 }
 
 /** Whether the record has a value of this variable. */

@@ -1,9 +1,9 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import { parentIndices } from '../attributes/tree.ts';
-import { CELL_STATES } from '../cells/reading.ts';
 import type { KindsVariable, PresenceVariable } from '../numerics/dissimilarity.ts';
 import { gradeDistances, rankDistances } from '../numerics/grade-distance.ts';
 import { kindDistances, termDistances } from '../numerics/term-distance.ts';
+import { termAt } from './accessors.ts';
 import type { Place } from './comparison-numbers.ts';
 import type { TermColumn } from './table.ts';
 
@@ -21,8 +21,6 @@ export interface CodedTerms {
   readonly variable: KindsVariable | PresenceVariable | null;
   readonly notes: readonly string[];
 }
-
-const ABSENT = CELL_STATES.indexOf('absent');
 
 /** A column of terms as kinds, grades or presence; null where no row has a term. */
 export function termCoding(
@@ -43,9 +41,9 @@ export function termCoding(
 }
 
 function presence(column: TermColumn, place: Place): { coding: TermCoding; variable: PresenceVariable } {
-  const codes = column.codes.map((code, row) => {
-    if (code >= 0) return column.levels[code] === 'present' ? 1 : 0;
-    return column.state[row] === ABSENT ? 0 : -1;
+  const codes = column.codes.map((_, row) => {
+    const term = termAt(column, row);
+    return term === null ? -1 : term === 'present' ? 1 : 0;
   });
   const coding: TermCoding = {
     kind: 'terms',
@@ -82,7 +80,7 @@ function kinds(
 ): { coding: TermCoding; variable: KindsVariable } {
   const terms = hierarchy(column.attribute, register);
   const known = new Set(terms.ids);
-  const loose = column.levels.filter((level) => !known.has(level));
+  const loose = termsOf(column).filter((term) => !known.has(term));
   const index = codesOf([...terms.ids, ...loose]);
   const unseen = index.size;
   const levels = unseen + 1;
@@ -111,5 +109,14 @@ function codesOf(ids: readonly string[]): ReadonlyMap<string, number> {
 }
 
 function recode(column: TermColumn, index: ReadonlyMap<string, number>): Int32Array {
-  return column.codes.map((code) => (code < 0 ? -1 : (index.get(column.levels[code]) ?? -1)));
+  return column.codes.map((_, row) => {
+    const term = termAt(column, row);
+    return term === null ? -1 : (index.get(term) ?? -1);
+  });
+}
+
+/** The column's terms, with `absent` where a yes/no attribute was looked for in vain. */
+function termsOf(column: TermColumn): readonly string[] {
+  const looked = column.codes.some((_, row) => termAt(column, row) === 'absent');
+  return looked && !column.levels.includes('absent') ? [...column.levels, 'absent'] : column.levels;
 }

@@ -145,3 +145,20 @@ export function activeVariables(spec: DissimilaritySpec): readonly Variable[] {
       variable.weight > 0 && (spec.mode === 'plain' || (spec.blockWeights[variable.block] ?? 0) > 0),
   );
 }
+
+/** The same comparison of some of its variables only, by place. Scales and weights stay as they are. */
+export function pickVariables(spec: DissimilaritySpec, places: readonly number[]): DissimilaritySpec {
+  return { ...spec, variables: places.map((place) => spec.variables[place]) };
+}
+
+/** The same comparison of some of its records only, in the given order. Ranges stay those of all. */
+export function pickRecords(spec: DissimilaritySpec, rows: ArrayLike<number>): DissimilaritySpec {
+  const numbers = (values: Float64Array) => Float64Array.from(rows, (row) => values[row]);
+  const variables = spec.variables.map((variable): Variable => {
+    if (variable.kind !== 'quantity') {
+      return { ...variable, codes: Int32Array.from(rows, (row) => variable.codes[row]) };
+    }
+    return { ...variable, low: numbers(variable.low), high: numbers(variable.high) };
+  });
+  return { ...spec, variables };
+}

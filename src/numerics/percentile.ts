@@ -1,0 +1,36 @@
+import type { Unavailable } from './unavailable.ts';
+
+export interface PercentileBounds {
+  /** Share of the known values that lie surely below the reading. */
+  readonly low: number;
+  /** Share of the known values that may lie below it or be equal to it. */
+  readonly high: number;
+  readonly n: number;
+  /** Surely below or above every known value. */
+  readonly outside: 'below' | 'above' | null;
+}
+
+/**
+ * Where a reading stands among known ones, all of them intervals: its percentile is at least `low` and
+ * at most `high`. Exact readings give the share below and the share at or below, so that ties show as a
+ * width. Gaps are left out; ends may be open.
+ */
+export function percentileBounds(
+  low: number,
+  high: number,
+  knownLow: ArrayLike<number>,
+  knownHigh: ArrayLike<number>,
+): PercentileBounds | Unavailable {
+  let n = 0;
+  let surelyBelow = 0;
+  let surelyAbove = 0;
+  for (let i = 0; i < knownLow.length; i++) {
+    if (Number.isNaN(knownLow[i])) continue;
+    n++;
+    if (knownHigh[i] < low) surelyBelow++;
+    if (knownLow[i] > high) surelyAbove++;
+  }
+  if (n === 0) return { why: 'no known value to compare with' };
+  const outside = surelyAbove === n ? 'below' : surelyBelow === n ? 'above' : null;
+  return { low: surelyBelow / n, high: 1 - surelyAbove / n, n, outside };
+}
