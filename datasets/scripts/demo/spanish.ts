@@ -110,7 +110,7 @@ export function spanishCatalogue(fragments: readonly Fragment[], random: Random)
       id,
       site.name,
       phase === 'Middle' ? 'media' : 'tardía',
-      fragment.vague ? 'cordado' : contrary.has(fragment) ? 'tafetán' : STRUCTURE[kind]!,
+      fragment.vague ? 'cordado' : contrary.has(fragment) ? 'cordado cerrado' : STRUCTURE[kind]!,
       number(fragment, 'density1', 0),
       fragment.twist1 ?? 's. d.',
       truth.ply1 === null ? 'no procede' : fragment.twist1 === null ? 's. d.' : truth.ply1,
