@@ -34,11 +34,17 @@ function infinityAsNull(_key: string, value: unknown): unknown {
 /** Tables above this many lines are folded away until asked for. */
 const FOLD_ABOVE = 30;
 
+/** Columns of words no longer than this are not broken over lines. */
+const SHORT_WORDS = 28;
+
 /** A table with its note; cells that could not be computed carry a letter that is explained below. */
 export function tablePart(table: ResultTable): string {
   const reasons = new Map<string, string>();
   const numeric = table.columns.map((_, place) => table.rows.some((row) => typeof row[place] === 'number'));
-  const kind = (place: number) => (numeric[place] ? ' class="number"' : '');
+  const short = table.columns.map((_, place) =>
+    table.rows.every((row) => typeof row[place] !== 'string' || row[place].length <= SHORT_WORDS),
+  );
+  const kind = (place: number) => (numeric[place] ? ' class="number"' : short[place] ? ' class="short"' : '');
   const head = table.columns.map(
     ({ label, unit }, place) =>
       `<th scope="col"${kind(place)}>${escapeHtml(unit ? `${label} (${unit})` : label)}</th>`,

@@ -35,7 +35,7 @@ export function renderReport({ prepared, results, plotly }: ReportRequest): stri
 <h1>${escapeHtml(study.title)}</h1>
 <p>${printCount(study.n.fragments, 'fragment')} of ${printCount(study.n.items, 'item')}; one record is one ${study.unit}. Seed ${study.seed}, Thrum ${escapeHtml(study.version)}.</p>
 <nav aria-label="Contents"><ol>
-${entries.map(([id, result]) => `<li><a href="#${escapeHtml(id)}">${escapeHtml(result.title)}</a></li>`).join('\n')}
+${entries.map(([id, result]) => `<li><a href="#${escapeHtml(id)}">${escapeHtml(`${id}: ${result.title}`)}</a></li>`).join('\n')}
 <li><a href="#set-aside">What was set aside</a></li>
 <li><a href="#sources">Sources</a></li>
 <li><a href="#minding">Minding finds, people and rights</a></li>
@@ -63,6 +63,7 @@ function analysisPart(id: string, result: AnalysisResult): string {
   );
   const cautions = result.cautions.map((caution) => `<li>${escapeHtml(caution)}</li>`);
   return `<section id="${escapeHtml(id)}">
+<p class="over">${escapeHtml(`${id} · ${result.kind}`)}</p>
 <h2>${escapeHtml(result.title)}</h2>
 <p class="say">${escapeHtml(result.sentence)}</p>
 <p class="n">${printCount(result.n.fragments, 'fragment')} of ${printCount(result.n.items, 'item')}.</p>

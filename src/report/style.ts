@@ -20,7 +20,8 @@ figcaption { font-size: .875rem; max-width: 46rem; }
 table { border-collapse: collapse; font-size: .875rem; font-variant-numeric: tabular-nums; }
 caption { text-align: left; font-weight: bold; padding: .5rem 0; }
 th, td { padding: .2rem .6rem; border-bottom: 1px solid ${GROUND.line}; text-align: left; vertical-align: top; }
-td.number, th.number { text-align: right; white-space: nowrap; }
+td.number, th.number { text-align: right; }
+td.number, td.short { white-space: nowrap; }
 thead th { border-bottom: 1px solid ${GROUND.ink}; vertical-align: bottom; }
 code, pre { font-size: .8125rem; overflow-wrap: anywhere; white-space: pre-wrap; }
 a { color: #1E2C5C; }

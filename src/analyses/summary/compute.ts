@@ -5,6 +5,7 @@ import { groupRows, termLabel } from '../../fragments/groups.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
+import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
 import { wilsonLimits } from '../../numerics/wilson.ts';
 import type { AnalysisInput, Findings, ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { COUNT_COLUMNS, countCells } from './count.ts';
@@ -21,6 +22,8 @@ export interface NumberGroup {
   /** Labels of the group, one a grouping attribute; empty for all records together. */
   readonly group: readonly string[];
   readonly points: readonly { readonly id: string; readonly value: number; readonly openEnded: boolean }[];
+  /** Lower quartile, median, upper quartile (type 7) of the points; null where there are none. */
+  readonly quartiles: readonly [q1: number, median: number, q3: number] | null;
   readonly missing: number;
 }
 
@@ -195,8 +198,14 @@ function numberGroup(records: FragmentTable, column: NumericColumn, part: Part):
       value: pointOf(column, row),
       openEnded: isOpenEnded(column, row),
     })),
+    quartiles: filled.length === 0 ? null : quartilesOf(filled.map((row) => pointOf(column, row))),
     missing: part.rows.length - filled.length,
   };
+}
+
+function quartilesOf(points: readonly number[]): [q1: number, median: number, q3: number] {
+  const sorted = sortedValues(points);
+  return [quantileSorted(sorted, 0.25), quantileSorted(sorted, 0.5), quantileSorted(sorted, 0.75)];
 }
 
 function termGroup(input: AnalysisInput, column: TermColumn, part: Part): TermGroup {

@@ -44,14 +44,17 @@ function numberFigure(found: SummaryFound, groups: readonly NumberGroup[]): Figu
     const style = styles.get(group.group[0] ?? found.unit) ?? kindStyle(0);
     const name = `${groupName(found, group.group)} (${group.points.length})`;
     const boxed = group.points.length >= FEWEST_FOR_BOX;
+    const values = group.points.map((point) => point.value);
     return {
       type: 'box',
       name: escapeText(name),
-      x: group.points.map((point) => point.value),
-      y: group.points.map(() => escapeText(name)),
-      text: group.points.map((point) => escapeText(point.openEnded ? `${point.id} (open-ended)` : point.id)),
+      y: [escapeText(name)],
+      x: [values],
+      text: [
+        group.points.map((point) => escapeText(point.openEnded ? `${point.id} (open-ended)` : point.id)),
+      ],
+      ...boxOf(group),
       orientation: 'h',
-      quartilemethod: 'linear',
       boxpoints: 'all',
       pointpos: 0,
       jitter: 0.5,
@@ -69,16 +72,40 @@ function numberFigure(found: SummaryFound, groups: readonly NumberGroup[]): Figu
   return {
     data: traces,
     layout: figureLayout({
-      x: axis(unit === '' ? label : `${label} (${unit})`, logarithmic && positive ? { type: 'log' } : {}),
+      x: axis(unit === '' ? label : `${label} (${unit})`, logarithmic && positive ? logTicks(groups) : {}),
       y: axis(found.by.join(', '), { autorange: 'reversed', type: 'category' }),
       height: 120 + 34 * groups.length,
     }),
     caption:
       `${label}${found.by.length > 0 ? ` by ${found.by.join(' and ')}` : ''}: one symbol ` +
       `${found.unit === 'item' ? 'an item' : 'a fragment'}, ${n} shown, ${missing} without a value. ` +
-      `Boxes from ${FEWEST_FOR_BOX} values on: median and quartiles (type 7). Interval readings stand at ` +
+      `Boxes from ${FEWEST_FOR_BOX} values on: median and quartiles (type 7), whiskers to the outermost values. Interval readings stand at ` +
       'their middle, open-ended ones at their known end' +
       `${logarithmic && positive ? '; logarithmic axis' : ''}.`,
+  };
+}
+
+/** A logarithmic axis with every tick written out as a number: 1, 2, 5, 10, 20 … */
+function logTicks(groups: readonly NumberGroup[]): Readonly<Record<string, unknown>> {
+  const values = groups.flatMap((group) => group.points.map((point) => point.value));
+  const ticks = TICKS.filter((tick) => tick >= Math.min(...values) / 2 && tick <= Math.max(...values) * 2);
+  return { type: 'log', tickmode: 'array', tickvals: ticks, ticktext: ticks.map(String) };
+}
+
+const TICKS = [0.001, 0.01, 0.1, 1, 10, 100, 1000, 10000].flatMap((power) =>
+  [1, 2, 5].map((digit) => Number((digit * power).toPrecision(1))),
+);
+
+/** The box as computed: plotly's own quartiles are another type, its whiskers another rule. */
+function boxOf({ quartiles, points }: NumberGroup): Readonly<Record<string, readonly number[]>> {
+  if (quartiles === null) return {};
+  const values = points.map((point) => point.value);
+  return {
+    q1: [quartiles[0]],
+    median: [quartiles[1]],
+    q3: [quartiles[2]],
+    lowerfence: [Math.min(...values)],
+    upperfence: [Math.max(...values)],
   };
 }
 

@@ -28,9 +28,9 @@ function isWhole(group: NumberGroup | TermGroup): boolean {
 
 function numberSentence(found: SummaryFound, groups: readonly NumberGroup[]): string {
   const { label, unit } = groups[0];
-  const filled = groups.filter((group) => group.points.length > 0);
+  const filled = groups.filter((group) => group.quartiles !== null);
   if (filled.length === 0) return `${label}: no ${found.unit} has a value`;
-  const medianOf = (group: NumberGroup) => middle(group.points.map((point) => point.value));
+  const medianOf = (group: NumberGroup) => group.quartiles?.[1] ?? Number.NaN;
   const single = filled.filter((group) => !isWhole(group));
   if (single.length < 2) {
     const group = filled[filled.length - 1];
@@ -40,7 +40,7 @@ function numberSentence(found: SummaryFound, groups: readonly NumberGroup[]): st
   const name = (group: NumberGroup) =>
     `${printNumber(medianOf(group))} in ${group.group.join(', ')} (n = ${group.points.length})`;
   const ends = `from ${name(ordered[0])} to ${name(ordered[ordered.length - 1])}`;
-  return `${label}: medians of ${single.length} groups run ${ends}${unit === '' ? '' : `, in ${unit}`}`;
+  return `${label}${unit === '' ? '' : ` (${unit})`}: medians of ${single.length} groups run ${ends}`;
 }
 
 function kindSentence(found: SummaryFound, groups: readonly TermGroup[]): string {
@@ -51,12 +51,6 @@ function kindSentence(found: SummaryFound, groups: readonly TermGroup[]): string
   const rest = whole.counts.length - ordered.length;
   if (rest > 0) parts.push(printCount(rest, 'further kind'));
   return `${whole.label}: of ${printCount(whole.n, found.unit)}, ${printList(parts)}`;
-}
-
-function middle(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = (sorted.length - 1) / 2;
-  return (sorted[Math.floor(half)] + sorted[Math.ceil(half)]) / 2;
 }
 
 function cautionsOf(found: SummaryFound): string[] {

@@ -199,7 +199,7 @@ describe('groups', () => {
       ['all', 7, 4],
     ]);
     expect(words.sentence).toBe(
-      'Spacing: medians of 2 groups run from 2.5 in Site 2 (n = 4) to 20 in Site 10 (n = 3), in mm.',
+      'Spacing (mm): medians of 2 groups run from 2.5 in Site 2 (n = 4) to 20 in Site 10 (n = 3).',
     );
   });
 
