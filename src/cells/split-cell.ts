@@ -15,7 +15,7 @@ const NUMBER = "\\d+(?:[.,']\\d+)*(?:\\.(?!\\d))?(?: ?[½⅓⅔¼¾⅛⅜⅝⅞]
 const BEFORE = '(?:(?:c|ca|env|max|min|approx)\\.? ?|[~≈<>≤≥] ?)?';
 const VALUE = `${BEFORE}(?:${FEET}|${NUMBER})(?: ?(?:-|to|bis|à|til|\\.\\.) ?${BEFORE}(?:${NUMBER}))?\\+?\\??`;
 const SIDE = new RegExp(`^(${VALUE})(?: ?([SZIszi]\\d?[SZIszi]?\\??)(?![\\p{L}]))?(?: ?(.+))?$`, 'u');
-const OVERALL = /^overall[^:]{0,40}:+ ?/iu;
+const OVERALL = /^(?:overall|each|confirmed)[^:\n]{0,60}:+ ?/iu;
 const LABEL =
   /^(?:(warp|kette|chaîne|chaine|ordito|urdimbre|trend|renning)|(weft|schuss|trame|trama|islæt|innslag)|h|w|l|b|d|br|t|ht|lg|wd|höhe|breite|länge|hauteur|largeur)\.?:? ?(?=[\d<>~≈c])/iu;
 const LETTERS = /^([SZI])( ?[/x×:] ?)([SZI])(?:( ?[/x×:] ?)([A-Z]))?$/iu;
@@ -143,7 +143,8 @@ function divide(text: string): Divided | null {
   // A field of 2x2 cm is the length of its side for each system.
   const field =
     /^(.*?\d) ?((?:per|pro|je|par|al|por|pr\.?|\/) ?)(\d+(?:[.,]\d+)?) ?[x×] ?\3 ?(\p{L}+)\.?$/u.exec(text);
-  if (/\/ ?(?:1|2|5|10) ?(?:mm|cm|dm|in|inch)\.?$/iu.test(text)) return null;
+  // "35/5 cm" is one count over 5 cm.
+  if (/^\d[\d.,-]* ?\/ ?(?:1|2|5|10) ?(?:mm|cm|dm|in|inch)\.?$/iu.test(text)) return null;
   const per = /^(.*\d) ?\/ ?(mm|cm|dm|in|inch)\.?$/iu.exec(text);
   const body = field !== null ? (field[1] ?? '') : per !== null ? `${per[1]} per ${per[2]}` : text;
   for (const [by, pattern] of SEPARATORS) {

@@ -12,7 +12,9 @@ interface Measure {
 }
 
 const BY_SPELLING: ReadonlyMap<string, Measure> = new Map(
-  UNITS.flatMap((unit) => unit.spellings.map((spelling): [string, Measure] => [spelling, unit])),
+  UNITS.flatMap((unit) =>
+    [unit.id, ...unit.spellings].map((spelling): [string, Measure] => [spelling, unit]),
+  ),
 );
 const SHORTHANDS: ReadonlyMap<string, string> = new Map(COUNT_SHORTHANDS);
 
@@ -40,7 +42,7 @@ const ERAS: readonly (readonly [RegExp, string])[] = [
     'year BC',
   ],
   [
-    /^(?:(?:years?|cal\.?|jahre?|ans?|anni|anos) ?)?(?:a\.? ?d\.?|c\.? ?e\.?|n\. ?chr\.?|ap\. ?j\.?-? ?c\.?|d\. ?c\.?|e\. ?kr\.?)$|^(?:years?|jahre?|ans?|annees?|anni|anno|anos|aar|ar)$/u,
+    /^(?:(?:years?|cal\.?|jahre?|ans?|anni|anos) ?)?(?:a\.? ?d\.?|c\.? ?e\.?|n\. ?chr\.?|apr?\. ?j\.?-? ?c\.?|d\. ?c\.?|e\. ?kr\.?)$|^(?:years?|jahre?|ans?|annees?|anni|anno|anos|aar|ar)$/u,
     'year',
   ],
 ];

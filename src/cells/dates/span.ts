@@ -50,7 +50,7 @@ export function readSpan(tokens: readonly DateToken[], era: SideEra | undefined)
     }
     notes.push(flagged('era-unstated', 'no era is stated; read as AD'));
   }
-  if (sides.some((side) => side?.number === 0 && side.era !== 'cal BP')) {
+  if (sides.some((side) => side?.number === 0 && (side.era ?? era) !== 'cal BP')) {
     notes.push(flagged('year-zero', 'there is no year 0 in BC/AD; check the numbering of the source'));
   }
   let low = start[0];

@@ -64,7 +64,7 @@ const RULES: readonly Rule[] = [
   ],
   [
     '(?:a\\.? ?d\\.?|c\\.?e\\.?|n\\. ?chr\\.?|n\\. ?u\\. ?z\\.?|nach chr(?:istus|isti geburt|\\.)?|unserer zeit(?:rechnung)?|' +
-      'ap\\. ?j\\.?-? ?c\\.?|apres j\\.?-? ?c\\.?|apres jesus-christ|de notre ere|d\\. ?c\\.?|dopo cristo|d\\. ?de ?c\\.?|' +
+      'apr?\\. ?j\\.?-? ?c\\.?|apres j\\.?-? ?c\\.?|apres jesus-christ|de notre ere|d\\. ?c\\.?|dopo cristo|d\\. ?de ?c\\.?|' +
       'despues de cristo|de nuestra era|e\\. ?kr\\.?|efter kristus|etter kristus|e\\. ?v\\. ?t\\.?|evt\\.?)(?!\\p{L})',
     () => ({ kind: 'era', era: 'AD' }),
   ],
