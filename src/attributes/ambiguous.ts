@@ -1,0 +1,94 @@
+/**
+ * Wordings that mean more than one thing. They are never taken: the first candidate is suggested,
+ * with the reason, and a person decides. With no candidate nothing is suggested, only explained.
+ */
+export interface AmbiguousWords {
+  readonly words: readonly string[];
+  /** Ids that the words may stand for, the safest first. */
+  readonly candidates: readonly string[];
+  /** Completes "… is ambiguous:". */
+  readonly why: string;
+}
+
+export const AMBIGUOUS_HEADERS: readonly AmbiguousWords[] = [
+  {
+    words: ['dm', 'dm.', 'diam'],
+    candidates: ['diameter1'],
+    why: 'it may be the diameter of either system, of the thread, or a decimetre',
+  },
+];
+
+export const AMBIGUOUS_TERMS: readonly (AmbiguousWords & { readonly vocabulary: string })[] = [
+  {
+    vocabulary: 'structure',
+    words: ['sarga'],
+    candidates: ['twill'],
+    why: 'in Spanish it is a twill, and in places also the osier willow',
+  },
+  {
+    vocabulary: 'structure',
+    words: ['2/1 tabby'],
+    candidates: ['halfBasket'],
+    why: 'it may be a half-basket weave or a slip for the 2/1 twill',
+  },
+  {
+    vocabulary: 'structure',
+    words: ['wicker', 'clayonnage', 'clayonné'],
+    candidates: ['basketry'],
+    why: 'reports use it of stake-and-strand, of rigid twining and of plaiting',
+  },
+  {
+    vocabulary: 'structure',
+    words: ['mat', 'Matte', 'natte', 'stuoia', 'estera', 'måtte', 'matte'],
+    candidates: ['matting'],
+    why: 'it names a use and leaves the structure open',
+  },
+  {
+    vocabulary: 'structure',
+    words: ['knotless'],
+    candidates: ['knotlessNetting'],
+    why: 'it is also used loosely of needle-binding',
+  },
+  {
+    vocabulary: 'structure',
+    words: ['cordé', 'corde'],
+    candidates: ['twined', 'rope'],
+    why: 'without its accent the French for twined is that for rope',
+  },
+  {
+    vocabulary: 'structure',
+    words: ['tressé', 'tresse'],
+    candidates: ['plaited', 'braid'],
+    why: 'without its accent the French for plaited is that for braid',
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['rod'],
+    candidates: ['woodSplint', 'root'],
+    why: 'in English it is a rod of wood, in Danish a root',
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['lime'],
+    candidates: ['limeBast'],
+    why: 'the tree is meant as a rule, but the word is also the citrus and burnt stone',
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['Bast'],
+    candidates: ['bastFibre'],
+    why: 'in some reports it is tree bast, in others any phloem fibre',
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['lind'],
+    candidates: ['limeBast'],
+    why: 'in Danish it is the lime tree; beside Norwegian "lin", flax, it is easily mistaken',
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['alm'],
+    candidates: ['elmBast'],
+    why: 'in Danish and Norwegian it is the elm; a slip is likely in other languages',
+  },
+];

@@ -1,0 +1,222 @@
+import { AMBIGUOUS_HEADERS, AMBIGUOUS_TERMS } from './ambiguous.ts';
+import type { AttributeDefinition, Register, Synonyms, Vocabulary } from './definition.ts';
+import { lookupKey, splitWords } from './folding.ts';
+import { splitHeader, type UnitKind, unitKind } from './header.ts';
+import { likeness, prepareWording, type Wording } from './likeness.ts';
+
+export { foldText } from './folding.ts';
+export { headerUnit, splitHeader } from './header.ts';
+
+/**
+ * What a header or a term was recognised as. `exact` may be taken; `suggested` is used only when a
+ * person confirms it; `via` is the known wording that it met.
+ */
+export type Match =
+  | { readonly kind: 'exact'; readonly id: string; readonly via: string }
+  | {
+      readonly kind: 'suggested';
+      readonly id: string;
+      readonly via: string;
+      /** One sentence: why this is only suggested. */
+      readonly reason: string;
+      /** 0 to 1; comparable within one call only. */
+      readonly score: number;
+    }
+  | { readonly kind: 'none'; readonly reason?: string };
+
+interface Known {
+  readonly id: string;
+  readonly via: string;
+  readonly wording: Wording;
+  /** What the unit beside the wording must measure, where the wording says so ("Kette/cm"). */
+  readonly unit: UnitKind | undefined;
+}
+
+interface Index {
+  /** Lookup key -> the wordings that fold to it. */
+  readonly exact: ReadonlyMap<string, readonly Known[]>;
+  readonly all: readonly Known[];
+}
+
+/** Longer texts are prose: they are looked up, never compared letter by letter. */
+const LONGEST_COMPARED = 120;
+const LEAST_SCORE = 0.5;
+
+/**
+ * Which attribute a column header names.
+ *
+ * - The unit is taken out first; the name must then equal a synonym, a label or an id after folding.
+ * - A synonym written with a unit ("Kette/cm") is met only by a header whose unit measures the same.
+ * - Suggested only: ambiguous words (see ambiguous.ts), near wordings, and exact words beside a unit
+ *   of another kind ("thread count (mm)").
+ *
+ * A study's own attributes win over the default ones.
+ */
+export function matchAttribute(header: string, register: Register): Match {
+  const { name, unit } = splitHeader(header);
+  const key = headerKey(name);
+  if (key === '') return { kind: 'none' };
+  const kind = unit === undefined ? undefined : unitKind(unit);
+  const index = headerIndex(register);
+  const known = index.exact.get(key) ?? [];
+  const met =
+    known.find((entry) => entry.unit !== undefined && entry.unit === kind) ??
+    known.find((entry) => entry.unit === undefined);
+  if (met !== undefined) return checkUnit(met, unit, kind, register.attributes.get(met.id)!);
+  const whole = index.exact.get(headerKey(header))?.find((entry) => entry.unit === undefined);
+  if (whole !== undefined) return { kind: 'exact', id: whole.id, via: whole.via };
+  if (known.length > 0) {
+    const other = known[0]!;
+    return {
+      kind: 'suggested',
+      id: other.id,
+      via: other.via,
+      reason: `"${name}" is usually written with its unit, as in "${other.via}"; here the unit is ${unit ?? 'not given'}`,
+      score: 0.8,
+    };
+  }
+  const ambiguous = AMBIGUOUS_HEADERS.find((entry) => entry.words.some((word) => headerKey(word) === key));
+  if (ambiguous !== undefined) return ambiguity(name, ambiguous, (id) => register.attributes.has(id));
+  return nearest(name, splitWords(name), index.all);
+}
+
+/**
+ * Which term of a vocabulary a wording names. Exact after folding; ambiguous words, inflections and
+ * near wordings are suggested with the reason.
+ */
+export function matchTerm(text: string, vocabulary: Vocabulary): Match {
+  const key = lookupKey(text);
+  if (key === '') return { kind: 'none' };
+  const index = termIndex(vocabulary);
+  const met = index.exact.get(key)?.[0];
+  if (met !== undefined) return { kind: 'exact', id: met.id, via: met.via };
+  const ambiguous = AMBIGUOUS_TERMS.find(
+    (entry) => entry.vocabulary === vocabulary.id && entry.words.some((word) => lookupKey(word) === key),
+  );
+  if (ambiguous !== undefined) {
+    return ambiguity(text, ambiguous, (id) => vocabulary.terms.some((term) => term.id === id));
+  }
+  return nearest(text.trim(), text, index.all);
+}
+
+function headerKey(name: string): string {
+  return lookupKey(splitWords(name));
+}
+
+function checkUnit(
+  met: Known,
+  unit: string | undefined,
+  kind: UnitKind | undefined,
+  attribute: AttributeDefinition,
+): Match {
+  const wanted = attribute.unit === undefined ? undefined : unitKind(attribute.unit);
+  const same = kind === undefined || wanted === undefined || kind === wanted;
+  // "Länge / cm" is a length in cm as well as a count per cm.
+  const divided =
+    kind === 'count' &&
+    wanted !== undefined &&
+    unitKind(/^per (\D+)$/u.exec(unit ?? '')?.[1] ?? '') === wanted;
+  if (same || divided) return { kind: 'exact', id: met.id, via: met.via };
+  return {
+    kind: 'suggested',
+    id: met.id,
+    via: met.via,
+    reason: `the words are those of "${attribute.label}", which is kept in ${attribute.unit}, but the unit here is ${unit}`,
+    score: 0.7,
+  };
+}
+
+function ambiguity(
+  text: string,
+  entry: { readonly candidates: readonly string[]; readonly why: string },
+  exists: (id: string) => boolean,
+): Match {
+  const id = entry.candidates.find(exists);
+  const reason = `"${text.trim()}" is ambiguous: ${entry.why}`;
+  return id === undefined
+    ? { kind: 'none', reason }
+    : { kind: 'suggested', id, via: text.trim(), reason, score: 0.5 };
+}
+
+function nearest(shown: string, text: string, all: readonly Known[]): Match {
+  if (text.length > LONGEST_COMPARED) return { kind: 'none' };
+  const wording = prepareWording(text);
+  let best: { known: Known; score: number; reason: string } | undefined;
+  let rival: string | undefined;
+  for (const known of all) {
+    const found = likeness(wording, known.wording);
+    if (found === null || found.score < LEAST_SCORE) continue;
+    if (best === undefined || found.score > best.score) {
+      rival = undefined;
+      best = { known, ...found };
+    } else if (found.score === best.score && known.id !== best.known.id) rival ??= known.via;
+  }
+  if (best === undefined) return { kind: 'none' };
+  const or = rival === undefined ? '' : `; "${rival}" is as near`;
+  return {
+    kind: 'suggested',
+    id: best.known.id,
+    via: best.known.via,
+    reason: `"${shown}" ${best.reason}: "${best.known.via}"${or}`,
+    score: best.score,
+  };
+}
+
+const headerIndices = new WeakMap<Register, Index>();
+const termIndices = new WeakMap<Vocabulary, Index>();
+
+function headerIndex(register: Register): Index {
+  const cached = headerIndices.get(register);
+  if (cached !== undefined) return cached;
+  const known = [...register.attributes.values()].flatMap((attribute) =>
+    wordingsOf(attribute.id, attribute.label, attribute.synonyms).map((via): Known & { key: string } => {
+      const { name, unit } = splitHeader(via);
+      const kind = unit === undefined ? undefined : unitKind(unit);
+      return {
+        id: attribute.id,
+        via,
+        unit: kind,
+        key: headerKey(name),
+        wording: prepareWording(splitWords(name)),
+      };
+    }),
+  );
+  const index = buildIndex(known);
+  headerIndices.set(register, index);
+  return index;
+}
+
+function termIndex(vocabulary: Vocabulary): Index {
+  const cached = termIndices.get(vocabulary);
+  if (cached !== undefined) return cached;
+  const index = buildIndex(
+    vocabulary.terms.flatMap((term) =>
+      wordingsOf(term.id, term.label, term.synonyms).map((via) => ({
+        id: term.id,
+        via,
+        unit: undefined,
+        key: lookupKey(via),
+        wording: prepareWording(via),
+      })),
+    ),
+  );
+  termIndices.set(vocabulary, index);
+  return index;
+}
+
+/** Later entries stand first under a key, so that what a study adds wins over the defaults. */
+function buildIndex(known: readonly (Known & { readonly key: string })[]): Index {
+  const exact = new Map<string, Known[]>();
+  for (const entry of known) {
+    if (entry.key === '') continue;
+    const before = exact.get(entry.key);
+    if (before === undefined) exact.set(entry.key, [entry]);
+    else before.unshift(entry);
+  }
+  return { exact, all: known };
+}
+
+/** Every wording of a term or attribute: label, id and the synonyms of all languages. */
+export function wordingsOf(id: string, label: string, synonyms: Synonyms = {}): readonly string[] {
+  return [...new Set([label, id, ...Object.values(synonyms).flat()])];
+}

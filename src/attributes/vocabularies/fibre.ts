@@ -1,0 +1,83 @@
+import type { Term, Vocabulary } from '../definition.ts';
+import { COMMON, family } from './term.ts';
+
+const fibre = family(COMMON);
+
+/**
+ * Taxon and part, from coarse to fine. An identification may stop at any level: "tree bast,
+ * indeterminate" is the inner term itself.
+ */
+// biome-ignore format: one term a line
+const PLANT: readonly Term[] = [
+  fibre('plantFibre', null, 'plant fibre', 'Plant, no further.', { en: ['plant', 'vegetable fibre', 'indet. plant', 'plant fiber', 'plant indet.'], de: ['Pflanzenfaser', 'pflanzlich'], fr: ['fibre végétale', 'végétal'], it: ['fibra vegetale', 'vegetale'], es: ['fibra vegetal', 'vegetal'], da: ['plantefiber'] }),
+  fibre('bastFibre', 'plantFibre', 'bast, kind not said', 'Phloem fibre of a tree or a herb.', { en: ['indet. bast', 'bast indet.', 'bast fiber'], de: ['Bastfaser'], fr: ['fibre libérienne'], it: ['fibra liberiana'], es: ['fibra liberiana'], da: ['bastfiber'] }),
+  fibre('treeBast', 'bastFibre', 'tree bast', 'Inner bark of a tree.', { en: ['indet. tree bast', 'tree bast indet.', 'tree bast, indet.'], de: ['Gehölzbast', 'Baumbast', 'Baumbast indet.'], fr: ['liber d’arbre', 'liber indét.', 'liber'], it: ['libro d’albero'], es: ['líber de árbol'], da: ['træbast'], no: ['trebast'] }),
+  fibre('limeBast', 'treeBast', 'lime bast', 'Inner bark of lime (the tree, not the citrus).', { la: ['Tilia', 'Tilia sp.', 'Tilia spp.'], en: ['linden', 'linden bast', 'basswood', 'lime tree'], de: ['Linde', 'Lindenbast'], fr: ['tilleul', 'liber de tilleul'], it: ['tiglio'], es: ['tilo'], da: ['lindebast'] }),
+  fibre('oakBast', 'treeBast', 'oak bast', 'Inner bark of oak.', { la: ['Quercus', 'Quercus sp.'], en: ['oak'], de: ['Eiche', 'Eichenbast'], fr: ['chêne', 'liber de chêne'], it: ['quercia'], es: ['roble', 'encina'], da: ['eg', 'egebast'], no: ['eik'] }),
+  fibre('willowBast', 'treeBast', 'willow bast', 'Inner bark of willow.', { la: ['Salix', 'Salix sp.'], en: ['willow'], de: ['Weide', 'Weidenbast'], fr: ['saule', 'liber de saule'], it: ['salice'], es: ['sauce'], da: ['pil', 'pilebast'], no: ['selje'] }),
+  fibre('poplarBast', 'treeBast', 'poplar bast', 'Inner bark of poplar or aspen.', { la: ['Populus', 'Populus sp.'], en: ['poplar', 'aspen'], de: ['Pappel', 'Espe', 'Pappelbast'], fr: ['peuplier'], it: ['pioppo'], es: ['chopo', 'álamo'], da: ['poppel'], no: ['osp'] }),
+  fibre('elmBast', 'treeBast', 'elm bast', 'Inner bark of elm.', { la: ['Ulmus', 'Ulmus sp.'], en: ['elm'], de: ['Ulme', 'Ulmenbast'], fr: ['orme'], it: ['olmo'], es: ['olmo'], da: ['elm', 'elmebast'] }),
+  fibre('juniperBark', 'treeBast', 'juniper bark', 'Bark of juniper.', { la: ['Juniperus'], en: ['juniper'], de: ['Wacholder'], fr: ['genévrier'], it: ['ginepro'], es: ['enebro'], da: ['ene'], no: ['einer'] }),
+  fibre('mulberryBast', 'treeBast', 'mulberry bast', 'Inner bark of mulberry or paper mulberry.', { la: ['Morus', 'Broussonetia'], en: ['mulberry'], de: ['Maulbeerbast'], fr: ['mûrier'], it: ['gelso'], es: ['morera'] }),
+  fibre('wisteriaBast', 'treeBast', 'wisteria bast', 'Inner bark of wisteria.', { la: ['Wisteria'], en: ['wisteria'] }),
+  fibre('cedarBark', 'treeBast', 'red cedar bark', 'Inner bark of red cedar.', { la: ['Thuja'], en: ['cedar bark'] }),
+  fibre('herbBast', 'bastFibre', 'herb bast', 'Phloem fibre of a herb.', { en: ['stem bast', 'herbaceous bast'], de: ['Stängelbast', 'Krautbast'], fr: ['liber de plante herbacée'] }),
+  fibre('flax', 'herbBast', 'flax', 'Linum usitatissimum; linen is its product. Look-alikes: nettle, hemp (Haugan & Holst 2014).', { la: ['Linum', 'Linum usitatissimum'], en: ['linen', 'likely flax'], de: ['Flachs', 'Lein', 'Leinen'], fr: ['lin'], it: ['lino'], es: ['lino'], da: ['hør'] }),
+  fibre('nettle', 'herbBast', 'nettle', 'Urtica dioica.', { la: ['Urtica', 'Urtica dioica'], de: ['Nessel', 'Brennnessel', 'Brennessel'], fr: ['ortie'], it: ['ortica'], es: ['ortiga'], da: ['nælde', 'brændenælde'], no: ['nesle'] }),
+  fibre('hemp', 'herbBast', 'hemp', 'Cannabis sativa; entries by eye are unreliable.', { la: ['Cannabis', 'Cannabis sativa'], de: ['Hanf'], fr: ['chanvre'], it: ['canapa'], es: ['cáñamo'], da: ['hamp'] }),
+  fibre('ramie', 'herbBast', 'ramie', 'Boehmeria nivea.', { la: ['Boehmeria', 'Boehmeria nivea'] }),
+  fibre('jute', 'herbBast', 'jute', 'Corchorus.', { la: ['Corchorus'] }),
+  fibre('hop', 'herbBast', 'hop', 'Humulus lupulus.', { la: ['Humulus', 'Humulus lupulus'], de: ['Hopfen'], fr: ['houblon'], it: ['luppolo'], es: ['lúpulo'], da: ['humle'] }),
+  fibre('dogbane', 'herbBast', 'dogbane', 'Apocynum.', { la: ['Apocynum'], en: ['indian hemp'] }),
+  fibre('milkweed', 'herbBast', 'milkweed', 'Asclepias.', { la: ['Asclepias'] }),
+  fibre('seedFibre', 'plantFibre', 'seed fibre', 'Hair of seeds.', { en: ['seed hair'], de: ['Samenfaser'] }),
+  fibre('cotton', 'seedFibre', 'cotton', 'Gossypium.', { la: ['Gossypium'], de: ['Baumwolle'], fr: ['coton'], it: ['cotone'], es: ['algodón'], da: ['bomuld'], no: ['bomull'] }),
+  fibre('monocot', 'plantFibre', 'leaf or stem of a monocot', 'Grass, sedge, rush, palm and the like.', { en: ['monocotyledon', 'monocot'], de: ['Monokotyledone'], fr: ['monocotylédone'] }),
+  fibre('esparto', 'monocot', 'esparto', 'Macrochloa (Stipa) tenacissima.', { la: ['Stipa tenacissima', 'Macrochloa tenacissima'], en: ['alfa', 'esparto grass'], de: ['Espartogras'], fr: ['sparte'], it: ['sparto'], da: ['espartogræs'] }),
+  fibre('grass', 'monocot', 'grass', 'Poaceae.', { la: ['Poaceae', 'Gramineae'], de: ['Gras', 'Gräser'], fr: ['herbe', 'graminée'], it: ['erba', 'graminacea'], es: ['gramínea', 'hierba'], da: ['græs'] }),
+  fibre('straw', 'grass', 'straw', 'Stems of cereals; entries by eye are unreliable.', { de: ['Stroh'], fr: ['paille'], it: ['paglia'], es: ['paja'], da: ['halm', 'strå'] }),
+  fibre('reed', 'grass', 'reed', 'Phragmites.', { la: ['Phragmites', 'Phragmites australis'], de: ['Schilf', 'Schilfrohr'], fr: ['roseau'], it: ['canna'], es: ['caña', 'carrizo'], da: ['tagrør'] }),
+  fibre('sedge', 'monocot', 'sedge', 'Carex.', { la: ['Carex', 'Cyperaceae'], de: ['Segge'], fr: ['laîche', 'carex'], it: ['carice'], es: ['cárice'], da: ['star'] }),
+  fibre('rush', 'monocot', 'rush', 'Juncus.', { la: ['Juncus'], de: ['Binse', 'Binsen'], fr: ['jonc'], it: ['giunco'], es: ['junco'], da: ['siv'] }),
+  fibre('bulrush', 'monocot', 'bulrush', 'Schoenoplectus.', { la: ['Schoenoplectus', 'Scirpus'], en: ['clubrush'], de: ['Teichsimse', 'Teichbinse'], fr: ['scirpe'] }),
+  fibre('reedmace', 'monocot', 'reedmace', 'Typha.', { la: ['Typha'], en: ['cattail'], de: ['Rohrkolben'], fr: ['massette'], it: ['tifa'], es: ['anea', 'enea'], da: ['dunhammer'] }),
+  fibre('papyrus', 'monocot', 'papyrus', 'Cyperus papyrus.', { la: ['Cyperus papyrus'], it: ['papiro'], es: ['papiro'] }),
+  fibre('palmLeaf', 'monocot', 'palm leaf', 'Phoenix, Chamaerops, Hyphaene.', { la: ['Phoenix', 'Chamaerops', 'Hyphaene'], en: ['palm', 'palm fibre'], de: ['Palme', 'Palmblatt'], fr: ['palmier', 'feuille de palmier'], it: ['palma'], es: ['palma', 'palmito', 'hoja de palma'], da: ['palmeblad'] }),
+  fibre('raphia', 'monocot', 'raphia', 'Raphia; entries by eye are unreliable.', { la: ['Raphia'], en: ['raffia'], de: ['Raffia'], fr: ['raphia'], it: ['rafia'], es: ['rafia'] }),
+  fibre('agave', 'monocot', 'agave', 'Agave.', { la: ['Agave'], en: ['maguey', 'sisal'] }),
+  fibre('yucca', 'monocot', 'yucca', 'Yucca.', { la: ['Yucca'] }),
+  fibre('moss', 'plantFibre', 'moss', 'Polytrichum and others.', { la: ['Polytrichum'], de: ['Moos'], fr: ['mousse'], it: ['muschio'], es: ['musgo'], da: ['mos'] }),
+  fibre('root', 'plantFibre', 'root', 'Picea, Pinus and others.', { de: ['Wurzel', 'Wurzeln'], fr: ['racine'], it: ['radice'], es: ['raíz'], da: ['trærod'] }),
+  fibre('woodSplint', 'plantFibre', 'wood splint', 'Split wood or whole rods, Corylus and others.', { la: ['Corylus'], en: ['splint', 'withy', 'wood'], de: ['Holzspan', 'Span', 'Rute'], fr: ['éclisse', 'osier'], it: ['legno', 'stecca'], es: ['madera', 'varilla'], da: ['spån', 'vidje'] }),
+  fibre('barkSheet', 'plantFibre', 'bark sheet', 'Outer bark in sheets.', { en: ['bark'], de: ['Rinde'], fr: ['écorce'], it: ['corteccia'], es: ['corteza'], da: ['bark'] }),
+  fibre('birchBark', 'barkSheet', 'birch bark', 'Betula.', { la: ['Betula'], en: ['birch'], de: ['Birke', 'Birkenrinde'], fr: ['bouleau'], it: ['betulla'], es: ['abedul'], da: ['birk', 'birkebark'], no: ['bjørk'] }),
+];
+
+// biome-ignore format: one term a line
+const ANIMAL: readonly Term[] = [
+  fibre('animalFibre', null, 'animal fibre', 'Animal, no further.', { en: ['animal', 'protein fibre'], de: ['Tierfaser', 'tierisch'], fr: ['fibre animale', 'animal'], it: ['fibra animale'], es: ['fibra animal'], da: ['dyrefiber'] }),
+  fibre('hair', 'animalFibre', 'hair, kind not said', 'Hair of any mammal.', { en: ['animal hair', 'indet. animal hair', 'hair'], de: ['Haar', 'Haare', 'Tierhaar'], fr: ['poil', 'poil animal'], it: ['pelo'], es: ['pelo'], da: ['hår'] }),
+  fibre('wool', 'hair', 'sheep wool', 'Ovis aries.', { la: ['Ovis', 'Ovis aries'], en: ['wool', 'sheep'], de: ['Wolle', 'Schafwolle'], fr: ['laine'], it: ['lana'], es: ['lana'], da: ['uld'], no: ['ull'] }),
+  fibre('goatHair', 'hair', 'goat hair', 'Capra.', { la: ['Capra', 'Capra hircus'], en: ['goat'], de: ['Ziegenhaar', 'Ziege'], fr: ['poil de chèvre'], it: ['pelo di capra'], es: ['pelo de cabra'], da: ['gedehår'] }),
+  fibre('camelidHair', 'hair', 'camelid hair', 'Lama, Vicugna.', { la: ['Lama', 'Vicugna'], en: ['camelid', 'alpaca', 'llama', 'vicuña'], es: ['camélido'] }),
+  fibre('cattleHair', 'hair', 'cattle hair', 'Bos.', { la: ['Bos'], de: ['Rinderhaar'] }),
+  fibre('horseHair', 'hair', 'horse hair', 'Equus.', { la: ['Equus'], en: ['horsehair'], de: ['Rosshaar', 'Pferdehaar'], fr: ['crin'], it: ['crine'], es: ['crin'], da: ['hestehår'] }),
+  fibre('camelHair', 'hair', 'camel hair', 'Camelus.', { la: ['Camelus'] }),
+  fibre('humanHair', 'hair', 'human hair', 'Homo sapiens; ask the community concerned before any sampling.', { de: ['Menschenhaar'] }),
+  fibre('silk', 'animalFibre', 'silk', 'Bombyx mori or a wild silk.', { la: ['Bombyx mori', 'Antheraea'], de: ['Seide'], fr: ['soie'], it: ['seta'], es: ['seda'], da: ['silke'] }),
+  fibre('sinew', 'animalFibre', 'sinew', 'Tendon.', { de: ['Sehne'], fr: ['tendon'], it: ['tendine'], es: ['tendón'], da: ['sene'] }),
+  fibre('feather', 'animalFibre', 'feather', 'Feather or down.', { de: ['Feder'], fr: ['plume'], it: ['piuma'], es: ['pluma'], da: ['fjer'] }),
+  fibre('hideStrip', 'animalFibre', 'hide strip', 'Strips of skin or leather.', { en: ['leather', 'hide', 'skin'], de: ['Leder', 'Haut', 'Lederstreifen'], fr: ['cuir', 'peau'], it: ['cuoio', 'pelle'], es: ['cuero', 'piel'], da: ['læder', 'skind'] }),
+];
+
+const METAL: readonly Term[] = [
+  fibre('metalThread', null, 'metal thread', 'Metal strip or wire, wound on a core or alone.', {
+    en: ['metal wrapped thread', 'metal', 'gilt thread', 'silver thread', 'gold thread'],
+    de: ['Metallfaden', 'Goldfaden'],
+    fr: ['fil métallique', 'filé métallique'],
+    it: ['filo metallico'],
+    es: ['hilo metálico'],
+  }),
+];
+
+export const FIBRE: Vocabulary = { id: 'fibre', label: 'Fibre', terms: [...PLANT, ...ANIMAL, ...METAL] };

@@ -1,0 +1,46 @@
+import type { Vocabulary } from '../definition.ts';
+import { FIBRE } from './fibre.ts';
+import {
+  EDGE,
+  ENGAGEMENT,
+  FOUNDATION,
+  KNOT,
+  OBSERVED_ON,
+  PRESERVATION,
+  PROCESSING,
+  SLANT,
+  SLANT_READING,
+  SPACING_CLASS,
+  STITCH,
+  TIGHTNESS,
+  TWIST,
+  WORK_DIRECTION,
+} from './small.ts';
+import { BASKETRY_TERMS, LOOPED_AND_NETTED, SINGLE_ELEMENTS } from './structure-other.ts';
+import { TWINED } from './structure-twined.ts';
+import { WOVEN } from './structure-woven.ts';
+
+const STRUCTURE: Vocabulary = {
+  id: 'structure',
+  label: 'Structure',
+  terms: [...WOVEN, ...TWINED, ...LOOPED_AND_NETTED, ...BASKETRY_TERMS, ...SINGLE_ELEMENTS],
+};
+
+export const DEFAULT_VOCABULARIES: readonly Vocabulary[] = [
+  STRUCTURE,
+  FIBRE,
+  TWIST,
+  SLANT,
+  SLANT_READING,
+  ENGAGEMENT,
+  SPACING_CLASS,
+  TIGHTNESS,
+  PRESERVATION,
+  EDGE,
+  KNOT,
+  STITCH,
+  FOUNDATION,
+  WORK_DIRECTION,
+  PROCESSING,
+  OBSERVED_ON,
+];

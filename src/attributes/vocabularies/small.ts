@@ -1,0 +1,118 @@
+import type { Vocabulary } from '../definition.ts';
+import { BASKETRY, COMMON, family } from './term.ts';
+
+/** The shorter vocabularies: how elements turn, how things end, how they survived. */
+
+const common = family(COMMON);
+const coil = family(BASKETRY);
+
+// biome-ignore format: one term a line
+export const TWIST: Vocabulary = { id: 'twist', label: 'Twist direction', terms: [
+  common('S', null, 'S', 'Fibres lean like the stroke of S when the thread is held upright (ISO 2).', { en: ['s-twist', 's-spun', 's spun'], de: ['S-Drehung', 's-gedreht', 'S-gesponnen'], fr: ['torsion S', 'retors S', 'filé S'], it: ['torsione S'], es: ['torsión S'], da: ['S-spundet'] }),
+  common('Z', null, 'Z', 'Fibres lean like the stroke of Z when the thread is held upright (ISO 2).', { en: ['z-twist', 'z-spun', 'z spun'], de: ['Z-Drehung', 'z-gedreht', 'Z-gesponnen'], fr: ['torsion Z', 'retors Z', 'filé Z'], it: ['torsione Z'], es: ['torsión Z'], da: ['Z-spundet'] }),
+  common('none', null, 'none', 'Looked at and not twisted; elements worked straight.', { en: ['I', 'untwisted', 'no twist', 'not twisted', 'straight', 'worked straight', 'unspun', 'without twist'], de: ['ungedreht', 'ohne Drehung', 'ungesponnen', 'gerade'], fr: ['sans torsion', 'non tordu'], it: ['senza torsione', 'non ritorto'], es: ['sin torsión'], da: ['uspundet', 'usnoet'] }),
+  common('both', null, 'both S and Z', 'Both directions in one system: a spin pattern, or plies of both.', { en: ['S and Z', 'S+Z', 'S & Z', 'alternating', 'spin pattern', 'mixed'], de: ['S und Z', 'wechselnd', 'Spinnmuster'], fr: ['S et Z'], it: ['S e Z'], es: ['S y Z'], da: ['S og Z'] }),
+] };
+
+// biome-ignore format: one term a line
+export const SLANT: Vocabulary = { id: 'slant', label: 'Slant of rows', terms: [
+  common('S', null, 'S', 'The turns lean like the stroke of S.', { en: ['s-slant', 'down to the right', 's twist', 'S-twined'], de: ['S-Neigung', 'S-Zwirnbindung'], fr: ['cordé en S'], it: ['ritorto a S'], es: ['cordado en S'] }),
+  common('Z', null, 'Z', 'The turns lean like the stroke of Z.', { en: ['z-slant', 'up to the right', 'z twist', 'Z-twined'], de: ['Z-Neigung', 'Z-Zwirnbindung'], fr: ['cordé en Z'], it: ['ritorto a Z'], es: ['cordado en Z'] }),
+  common('countered', null, 'countered', 'Rows lean S and Z by turns.', { en: ['alternating', 'S and Z', 'countered twining', 'both'], de: ['wechselnd', 'S und Z'], fr: ['alterné'], it: ['alternato'], es: ['alterno'] }),
+] };
+
+// biome-ignore format: one term a line
+export const SLANT_READING: Vocabulary = { id: 'slantReading', label: 'Slant read', terms: [
+  common('upright', null, 'held upright', 'The row stood upright when read.', { en: ['read upright', 'vertical'], de: ['senkrecht', 'hochkant'], fr: ['verticalement'], it: ['in verticale'], es: ['en vertical'], da: ['lodret'] }),
+  common('across', null, 'row lying across', 'The row lay across when read: S and Z change places against "held upright".', { en: ['read with row horizontal', 'horizontal'], de: ['waagrecht', 'quer'], fr: ['horizontalement'], it: ['in orizzontale'], es: ['en horizontal'], da: ['vandret'] }),
+] };
+
+// biome-ignore format: one term a line
+export const ENGAGEMENT: Vocabulary = { id: 'engagement', label: 'Engagement', terms: [
+  common('simple', null, 'simple', 'The same passives in each row.', { en: ['plain'], de: ['einfach'], it: ['semplice'], da: ['enkel'] }),
+  common('diagonal', null, 'diagonal', 'Pairs that alternate by one each row.', { en: ['alternate pairs', 'twilled'], de: ['versetzt'], fr: ['en quinconce'], it: ['diagonale'], es: ['alterna'] }),
+] };
+
+// biome-ignore format: one term a line
+export const SPACING_CLASS: Vocabulary = { id: 'spacingClass', label: 'Spacing class', terms: [
+  common('close', null, 'close', 'Rows touch.', { en: ['compact', 'tight', 'closed', 'rows touch', 'touching'], de: ['dicht', 'eng', 'geschlossen'], fr: ['serré'], it: ['serrato'], es: ['cerrado', 'compacto'], da: ['tæt'], no: ['tett'] }),
+  common('semi-open', null, 'semi-open', 'A small gap between rows.', { en: ['semiopen', 'half-open', 'slightly open'], de: ['halboffen'], fr: ['semi-ouvert'], it: ['semiaperto'], es: ['semiabierto'], da: ['halvåben'] }),
+  common('open', null, 'open', 'A clear gap; the passives are visible.', { en: ['spaced', 'openwork', 'wide'], de: ['offen', 'mit Abstand', 'weit'], fr: ['espacé', 'ajouré', 'ouvert'], it: ['aperto'], es: ['abierto', 'espaciado'], da: ['åben'], no: ['åpen'] }),
+] };
+
+// biome-ignore format: one term a line
+export const TIGHTNESS: Vocabulary = { id: 'tightness', label: 'Tightness of twist', terms: [
+  common('loose', null, 'loose', 'Bound to its recorder; no angle is implied.', { en: ['soft', 'slack', 'weak'], de: ['lose', 'locker', 'schwach'], fr: ['lâche', 'faible'], it: ['lenta', 'debole'], es: ['floja', 'suelta'], da: ['løs', 'løst'] }),
+  common('medium', null, 'medium', 'Bound to its recorder; no angle is implied.', { en: ['moderate'], de: ['mittel'], fr: ['moyenne', 'moyen'], it: ['media'], es: ['media', 'mediana'], da: ['middel'] }),
+  common('tight', null, 'tight', 'Bound to its recorder; no angle is implied.', { en: ['hard', 'strong'], de: ['fest', 'stark'], fr: ['serrée', 'forte'], it: ['stretta', 'forte'], es: ['apretada', 'fuerte'], da: ['fast', 'hårdt'] }),
+  common('very tight', null, 'very tight', 'Bound to its recorder; no angle is implied.', { en: ['very hard'], de: ['sehr fest', 'sehr stark'], fr: ['très serrée'], it: ['molto stretta'], es: ['muy apretada'], da: ['meget fast'] }),
+] };
+
+// biome-ignore format: one term a line
+export const PRESERVATION: Vocabulary = { id: 'preservation', label: 'Preservation', terms: [
+  common('waterlogged', null, 'waterlogged', 'Kept wet; keep it wet and dark.', { en: ['wet', 'water-logged', 'wet preserved'], de: ['feucht', 'wassergesättigt', 'Feuchtbodenerhaltung', 'nass'], fr: ['gorgé d’eau', 'imbibé', 'humide'], it: ['imbibito', 'umido', 'impregnato d’acqua'], es: ['saturado de agua', 'anegado', 'húmedo'], da: ['vanddrukken', 'vandmættet'] }),
+  common('charred', null, 'charred', 'Turned to carbon; can fall to powder at a touch.', { en: ['carbonised', 'carbonized', 'burnt', 'burned'], de: ['verkohlt', 'karbonisiert'], fr: ['carbonisé', 'brûlé'], it: ['carbonizzato', 'combusto'], es: ['carbonizado', 'quemado'], da: ['forkullet'], no: ['forkullet'] }),
+  common('mineralised', null, 'mineralised', 'Replaced by corrosion products or minerals.', { en: ['mineralized', 'metal-replaced', 'pseudomorph', 'corroded'], de: ['mineralisiert', 'korrodiert', 'oxidiert'], fr: ['minéralisé'], it: ['mineralizzato'], es: ['mineralizado'], da: ['mineraliseret'] }),
+  common('desiccated', null, 'desiccated', 'Dried out; keep it dry.', { en: ['dry', 'dried', 'arid'], de: ['trocken', 'getrocknet', 'ausgetrocknet', 'dehydriert'], fr: ['desséché', 'sec'], it: ['essiccato', 'secco', 'disseccato'], es: ['desecado', 'seco'], da: ['udtørret', 'tør'] }),
+  common('impression', null, 'impression', 'A mark in clay or another ground: S elements leave Z-looking marks.', { en: ['imprint', 'negative'], de: ['Abdruck', 'Negativ'], fr: ['empreinte'], it: ['impronta'], es: ['impronta', 'impresión'], da: ['aftryk'] }),
+  common('frozen', null, 'frozen', 'In ice.', { en: ['ice'], de: ['gefroren', 'Eis'], fr: ['gelé'], it: ['congelato'], es: ['congelado'], da: ['frossen'] }),
+  common('salt', null, 'in salt', 'In salt.', { en: ['salt preserved', 'salt-preserved'], de: ['Salz', 'im Salz'], fr: ['dans le sel', 'sel'], it: ['sale'], es: ['sal'] }),
+] };
+
+// biome-ignore format: one term a line
+export const EDGE: Vocabulary = { id: 'edge', label: 'Edges', terms: [
+  common('plainEdge', null, 'plain', 'The active system simply turns back.', { en: ['simple', 'plain selvedge', 'simple selvedge'], de: ['einfach', 'einfache Webkante', 'einfache Kante'], fr: ['lisière simple'], it: ['cimosa semplice'], es: ['orillo simple'], da: ['simpel ægkant'] }),
+  common('reinforcedEdge', null, 'reinforced', 'Thickened or paired outer elements.', { en: ['reinforced selvedge'], de: ['verstärkt', 'verstärkte Kante'], fr: ['lisière renforcée'], it: ['cimosa rinforzata'], es: ['orillo reforzado'] }),
+  common('tubularEdge', null, 'tubular', 'A hollow edge.', { en: ['tubular selvedge', 'hollow'], de: ['Schlauchkante', 'Hohlkante'], fr: ['lisière tubulaire'], it: ['cimosa tubolare'], es: ['orillo tubular'] }),
+  common('tabletEdge', null, 'tablet-woven', 'Woven with tablets.', { en: ['tablet edge', 'tablet border'], de: ['Brettchenkante'], da: ['brikkant'] }),
+  common('startingBorder', null, 'starting border', 'Where the work began.', { en: ['starting edge', 'heading band', 'beginning edge'], de: ['Anfangskante', 'Anfangsbordüre'], fr: ['bordure de départ'], it: ['bordo iniziale'], es: ['borde inicial'], da: ['begyndelseskant'] }),
+  common('finishingEdge', null, 'finishing edge', 'Where the work ended.', { en: ['end border', 'finishing border'], de: ['Abschlusskante'], fr: ['bordure finale'], it: ['bordo finale'], es: ['borde final'], da: ['afslutningskant'] }),
+  common('hem', null, 'hem', 'Folded and sewn.', { en: ['hemmed'], de: ['Saum'], fr: ['ourlet'], it: ['orlo'], es: ['dobladillo'], da: ['søm'] }),
+  common('cutEdge', null, 'cut', 'Cut, not made.', { en: ['cut edge'], de: ['Schnittkante', 'geschnitten'], fr: ['bord coupé'], it: ['bordo tagliato'], es: ['borde cortado'] }),
+] };
+
+// biome-ignore format: one term a line
+export const KNOT: Vocabulary = { id: 'knot', label: 'Knots', terms: [
+  common('sheetBend', null, 'sheet bend', 'The common mesh knot.', { en: ["weaver's knot", 'mesh knot', 'weavers knot', 'netting knot'], de: ['Netzknoten', 'Weberknoten', 'Schotstek'], fr: ['nœud d’écoute'], it: ['nodo di scotta', 'nodo a rete'], es: ['vuelta de escota', 'nudo de red'], da: ['skødestik', 'væverknude'] }),
+  common('doubleSheetBend', 'sheetBend', 'double sheet bend', 'A sheet bend with a second turn.', { de: ['doppelter Schotstek'] }),
+  common('reefKnot', null, 'reef knot', 'Square knot.', { en: ['square knot', 'reef'], de: ['Kreuzknoten'], fr: ['nœud plat'], it: ['nodo piano'], es: ['nudo llano'], da: ['råbåndsknob'] }),
+  common('overhandKnot', null, 'overhand knot', 'A single turn.', { en: ['overhand'], de: ['Überhandknoten', 'einfacher Knoten'], fr: ['demi-nœud'], it: ['nodo semplice'], es: ['nudo simple'] }),
+  common('cowHitch', null, 'cow hitch', 'Two half hitches turned towards each other.', { en: ["lark's head", 'larks head'], de: ['Ankerstich'], fr: ['tête d’alouette'], it: ['bocca di lupo'] }),
+] };
+
+// biome-ignore format: one term a line
+export const STITCH: Vocabulary = { id: 'stitch', label: 'Stitches', terms: [
+  coil('simpleStitch', null, 'simple', 'Each stitch passes the previous coil freely.', { en: ['non-interlocking', 'non-interlocking stitch', 'simple stitch'], de: ['einfacher Stich'], fr: ['point simple'], it: ['punto semplice'], es: ['puntada simple'] }),
+  coil('interlockingStitch', null, 'interlocking', 'Each stitch hooks into the one below.', { en: ['interlocking stitch'], de: ['verhängter Stich'], fr: ['point entrelacé'], it: ['punto allacciato'], es: ['puntada entrelazada'] }),
+  coil('splitStitch', null, 'split', 'Each stitch pierces the one below.', { en: ['split stitch'], de: ['gespaltener Stich'], fr: ['point fendu'], it: ['punto spaccato'], es: ['puntada hendida'] }),
+] };
+
+// biome-ignore format: one term a line
+export const FOUNDATION: Vocabulary = { id: 'foundation', label: 'Foundation of a coil', terms: [
+  coil('bundleFoundation', null, 'bundle', 'A bundle of fibres or stems.', { de: ['Bündel'], fr: ['faisceau'], it: ['fascio'], es: ['haz'], da: ['bundt'] }),
+  coil('rodFoundation', null, 'rod', 'One or more rods.', { de: ['Rute'], fr: ['baguette'], it: ['verga'], es: ['varilla'] }),
+  coil('rodAndBundle', null, 'rod and bundle', 'Rods with a bundle.', { en: ['rod-and-bundle', 'bundle and rod'], de: ['Rute und Bündel'] }),
+  coil('splintFoundation', null, 'splints', 'Splints of wood.', { en: ['splint'], de: ['Späne'] }),
+] };
+
+// biome-ignore format: one term a line
+export const WORK_DIRECTION: Vocabulary = { id: 'workDirection', label: 'Direction of work', terms: [
+  coil('leftToRight', null, 'left to right', 'Seen from the work surface.', { en: ['rightward', 'to the right', 'L to R'], de: ['von links nach rechts'], fr: ['de gauche à droite'], it: ['da sinistra a destra'], es: ['de izquierda a derecha'] }),
+  coil('rightToLeft', null, 'right to left', 'Seen from the work surface.', { en: ['leftward', 'to the left', 'R to L'], de: ['von rechts nach links'], fr: ['de droite à gauche'], it: ['da destra a sinistra'], es: ['de derecha a izquierda'] }),
+] };
+
+// biome-ignore format: one term a line
+export const PROCESSING: Vocabulary = { id: 'processing', label: 'Processing', terms: [
+  common('spliced', null, 'spliced', 'Strips joined end to end or added along.', { en: ['splice'], de: ['gespleißt', 'gespleisst'], fr: ['épissé'], it: ['giuntato'], es: ['empalmado'], da: ['splejset'] }),
+  common('draftSpun', null, 'draft-spun', 'Spun from a mass of fibres.', { en: ['spun', 'draft spun'], de: ['gesponnen'], fr: ['filé'], it: ['filato'], es: ['hilado'], da: ['spundet'] }),
+  common('splitStrip', null, 'split or peeled strip', 'Used as strips.', { en: ['split strip', 'peeled strip', 'strip', 'strips'], de: ['Streifen', 'gespalten'], fr: ['lanière'], it: ['striscia'], es: ['tira'], da: ['strimmel'] }),
+  common('retted', null, 'retted', 'Freed by rotting in water.', { de: ['geröstet', 'Röste'], fr: ['roui'], it: ['macerato'], es: ['enriado'], da: ['rødnet'] }),
+  common('boiled', null, 'boiled', 'Freed by boiling.', { de: ['gekocht'], fr: ['bouilli'], it: ['bollito'], es: ['hervido'], da: ['kogt'] }),
+] };
+
+// biome-ignore format: one term a line
+export const OBSERVED_ON: Vocabulary = { id: 'observedOn', label: 'Observed on', terms: [
+  common('object', null, 'the object', 'The find itself.', { en: ['object', 'original'], de: ['Objekt', 'Original'], fr: ['objet'], it: ['oggetto'], es: ['objeto'], da: ['genstand'] }),
+  common('impression', null, 'an impression', 'A mirror image: S elements look like Z.', { en: ['impression', 'imprint'], de: ['Abdruck'], fr: ['empreinte'], it: ['impronta'], es: ['impronta'], da: ['aftryk'] }),
+  common('cast', null, 'a cast', 'A cast of an impression, which turns the mirror image back.', { en: ['cast'], de: ['Abguss'], fr: ['moulage'], it: ['calco'], es: ['molde', 'vaciado'], da: ['afstøbning'] }),
+] };

@@ -1,0 +1,18 @@
+import type { Synonyms, Term } from '../definition.ts';
+
+/** Where the definitions of a family of terms stand; titles and years from memory. */
+export const EMERY = 'Emery 1966, The Primary Structures of Fabrics';
+export const CLASSIFICATION = 'Seiler-Baldinger 1994, Textiles: a Classification of Techniques';
+export const BASKETRY = 'Adovasio 1977, Basketry Technology';
+export const COMMON = 'common practice, no source';
+
+/** Writes the terms of one family that share a source. */
+export function family(source: string) {
+  return (
+    id: string,
+    parent: string | null,
+    label: string,
+    definition: string,
+    synonyms: Synonyms = {},
+  ): Term => ({ id, label, ...(parent === null ? {} : { parent }), definition, synonyms, source });
+}
