@@ -15,6 +15,7 @@ import {
   TRADITIONS,
   type Tradition,
   type Twist,
+  UNLIKE_ITS_KIND,
   UNSEEN,
 } from './scenario.ts';
 
@@ -27,6 +28,12 @@ export interface Item {
   readonly kind: Kind;
   readonly mode: Mode;
   readonly fibre: Fibre;
+  readonly twist1: Twist | null;
+  readonly twist2: Twist | null;
+  readonly slant: 'S' | 'Z' | null;
+  /** Ply of each system where its elements are plied. */
+  readonly ply1: string | null;
+  readonly ply2: string | null;
   readonly measures: Readonly<Partial<Record<Measure, number>>>;
   readonly use: string;
 }
@@ -121,10 +128,45 @@ function makeItem(
     tradition,
     kind,
     mode,
-    fibre: byShare(random, truth.fibres),
+    fibre: fibreOf(random, kind),
+    ...directionsOf(random, kind),
     measures,
     use: truth.uses[random.integer(truth.uses.length)]!,
   };
+}
+
+function fibreOf(random: Random, kind: Kind): Fibre {
+  const { fibres, otherFibres } = KINDS[kind];
+  const usual = byShare(random, fibres);
+  const unlike = chance(random, UNLIKE_ITS_KIND.fibre);
+  const other = otherFibres[random.integer(Math.max(otherFibres.length, 1))];
+  return unlike && other !== undefined ? other : usual;
+}
+
+/** Directions as the kind has them, each now and then the other way round; a ply turns with its element. */
+function directionsOf(
+  random: Random,
+  kind: Kind,
+): Pick<Item, 'twist1' | 'twist2' | 'slant' | 'ply1' | 'ply2'> {
+  const truth = KINDS[kind];
+  const [turn1, turn2, turnSlant] = [1, 2, 3].map(() => chance(random, UNLIKE_ITS_KIND.direction));
+  return {
+    twist1: truth.twist1 !== null && turn1 ? turned(truth.twist1) : truth.twist1,
+    twist2: truth.twist2 !== null && turn2 ? turned(truth.twist2) : truth.twist2,
+    slant: truth.slant !== null && turnSlant ? turned(truth.slant) : truth.slant,
+    ply1: truth.ply1 !== null && turn1 ? turnedPly(truth.ply1) : truth.ply1,
+    ply2: truth.ply2 !== null && turn2 ? turnedPly(truth.ply2) : truth.ply2,
+  };
+}
+
+function turned<T extends Twist>(direction: T): T {
+  return (direction === 'S' ? 'Z' : direction === 'Z' ? 'S' : direction) as T;
+}
+
+/** "S2z" -> "Z2s". */
+function turnedPly(ply: string): string {
+  const other: Readonly<Record<string, string>> = { S: 'Z', Z: 'S', s: 'z', z: 's' };
+  return [...ply].map((letter) => other[letter] ?? letter).join('');
 }
 
 /** Keeps the planted gap about the threshold open. */
@@ -138,7 +180,6 @@ function breakUp(random: Random, item: Item): Fragment[] {
 }
 
 function fragmentOf(random: Random, item: Item, index: number): Fragment {
-  const truth = KINDS[item.kind];
   const unseen = UNSEEN[item.mode];
   const measures: Partial<Record<Measure, number | null>> = {};
   for (const measure of MEASURES) {
@@ -153,9 +194,9 @@ function fragmentOf(random: Random, item: Item, index: number): Fragment {
     id: `${item.id}${'abcde'[index]}`,
     item,
     measures,
-    twist1: truth.twist1 !== null && chance(random, unseen.twist) ? null : truth.twist1,
-    twist2: truth.twist2 !== null && chance(random, unseen.twist) ? null : truth.twist2,
-    slant: truth.slant !== null && chance(random, unseen.twist / 2) ? null : truth.slant,
+    twist1: item.twist1 !== null && chance(random, unseen.twist) ? null : item.twist1,
+    twist2: item.twist2 !== null && chance(random, unseen.twist) ? null : item.twist2,
+    slant: item.slant !== null && chance(random, unseen.twist / 2) ? null : item.slant,
     fibre: chance(random, unseen.fibre) ? null : item.fibre,
     length: Math.max(one, two),
     width: Math.min(one, two),

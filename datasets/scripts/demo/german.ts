@@ -41,6 +41,7 @@ const STRUCTURE: Readonly<Partial<Record<Kind, string>>> = {
 const FIBRE: Readonly<Partial<Record<Fibre, string>>> = {
   'willow bast': 'Weidenbast',
   'tree bast': 'Gehölzbast',
+  hemp: 'Hanf',
   rush: 'Binse',
   nettle: 'Brennnessel',
   flax: 'Flachs',
@@ -171,8 +172,7 @@ function twist(direction: Fragment['twist1'], add: (kind: string) => void): stri
   return direction;
 }
 
-function ply(fragment: Fragment): string {
-  if (fragment.item.kind === 'open twining') return fragment.twist2 === null ? 'n.b.' : 'Z2s';
-  if (fragment.item.kind === 'close twining') return fragment.twist2 === null ? 'n.b.' : 'S2z';
-  return 'entfällt';
+function ply({ item, twist2 }: Fragment): string {
+  if (item.ply2 === null) return 'entfällt';
+  return twist2 === null ? 'n.b.' : item.ply2;
 }

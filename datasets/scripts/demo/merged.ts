@@ -1,7 +1,7 @@
 import type { Random } from '../../../src/numerics/random.ts';
 import type { Fragment } from './fragments.ts';
 import { type Catalogue, chosen, createTally } from './mess.ts';
-import { KINDS, type Kind } from './scenario.ts';
+import type { Kind } from './scenario.ts';
 import { csvBytes, type FileForm, toHalf, written } from './text.ts';
 
 /** Pellunar Wreck: two systems in one cell, twist and ply in one notation, sizes as "60 x 40". */
@@ -143,15 +143,14 @@ function diameters(fragment: Fragment, add: Add): string {
 /** "Z/S" for two systems, "S" for one; I stands for worked straight. */
 function twists(fragment: Fragment, add: Add): string {
   const { twist1, twist2, item } = fragment;
-  const truth = KINDS[item.kind];
   const letter = (twist: Fragment['twist1']) => (twist === null ? '-' : twist === 'none' ? 'I' : twist);
-  if (truth.twist2 === null) return letter(twist1);
+  if (item.twist2 === null) return letter(twist1);
   add('merged twist');
   return `${letter(twist1)}/${letter(twist2)}`;
 }
 
 function plyOf(fragment: Fragment, add: Add): string {
-  const { ply1 } = KINDS[fragment.item.kind];
+  const { ply1 } = fragment.item;
   if (ply1 === null) return 'n/a';
   if (fragment.twist1 === null) return '-';
   add('ply notation');

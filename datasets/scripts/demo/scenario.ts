@@ -46,6 +46,8 @@ export interface KindTruth {
   readonly slant: 'S' | 'Z' | null;
   readonly ply1: string | null;
   readonly ply2: string | null;
+  /** Fibres that now and then take the usual one's place. */
+  readonly otherFibres: readonly Fibre[];
   /** Uses that a recorder might write down, most often first. */
   readonly uses: readonly string[];
 }
@@ -82,6 +84,7 @@ export const KINDS: Readonly<Record<Kind, KindTruth>> = {
     slant: 'Z',
     ply1: null,
     ply2: 'Z2s',
+    otherFibres: ['nettle', 'rush'],
     uses: ['cape', 'screen'],
   },
   'close twining': {
@@ -100,6 +103,7 @@ export const KINDS: Readonly<Record<Kind, KindTruth>> = {
     slant: 'S',
     ply1: null,
     ply2: 'S2z',
+    otherFibres: ['willow bast', 'hemp'],
     uses: ['bag', 'sack'],
   },
   'balanced tabby': {
@@ -113,6 +117,7 @@ export const KINDS: Readonly<Record<Kind, KindTruth>> = {
     slant: null,
     ply1: null,
     ply2: null,
+    otherFibres: ['hemp'],
     uses: ['garment', 'wrapper'],
   },
   'weft-faced repp': {
@@ -123,6 +128,7 @@ export const KINDS: Readonly<Record<Kind, KindTruth>> = {
     slant: null,
     ply1: 'S2z',
     ply2: null,
+    otherFibres: ['flax'],
     uses: ['blanket', 'saddle cloth'],
   },
   'knotted netting': {
@@ -133,6 +139,7 @@ export const KINDS: Readonly<Record<Kind, KindTruth>> = {
     slant: null,
     ply1: 'S2z',
     ply2: null,
+    otherFibres: ['flax', 'nettle'],
     uses: ['fishing net', 'carrying net'],
   },
   'coiled basketry': {
@@ -146,6 +153,7 @@ export const KINDS: Readonly<Record<Kind, KindTruth>> = {
     slant: null,
     ply1: null,
     ply2: null,
+    otherFibres: ['willow bast'],
     uses: ['basket', 'lid'],
   },
   'odd piece': {
@@ -156,6 +164,7 @@ export const KINDS: Readonly<Record<Kind, KindTruth>> = {
     slant: null,
     ply1: 'Z2s',
     ply2: null,
+    otherFibres: [],
     uses: ['band'],
   },
 };
@@ -283,6 +292,9 @@ export const LOST: readonly {
   { mode: 'charred', kinds: ['weft-faced repp'], share: 1 },
   { mode: 'mineralised', kinds: ['open twining', 'coiled basketry'], share: 1 },
 ];
+
+/** Share of items that differ from their kind: in the direction of a twist or lean, and in fibre. */
+export const UNLIKE_ITS_KIND = { direction: 0.1, fibre: 0.12 };
 
 /** Charring shrinks: counts per cm go up and diameters down by this factor. */
 export const CHARRING = 1.12;

@@ -1,7 +1,7 @@
 import type { Random } from '../../../src/numerics/random.ts';
 import type { Fragment } from './fragments.ts';
 import { type Catalogue, chosen, createTally } from './mess.ts';
-import { type Fibre, KINDS, type Kind, type Measure, type Mode } from './scenario.ts';
+import type { Fibre, Kind, Measure, Mode } from './scenario.ts';
 import { csvBytes, type FileForm, written } from './text.ts';
 
 /** Tazzimbe Gallery and Ysketh Pans: Spanish, a title, two header rows, footnotes, a line of totals, a byte-order mark. */
@@ -56,6 +56,7 @@ const STRUCTURE: Readonly<Partial<Record<Kind, string>>> = {
 };
 
 const FIBRE: Readonly<Partial<Record<Fibre, string>>> = {
+  'willow bast': 'líber de sauce',
   rush: 'junco',
   nettle: 'ortiga',
   flax: 'lino',
@@ -98,8 +99,7 @@ export function spanishCatalogue(fragments: readonly Fragment[], random: Random)
   };
 
   const rows = fragments.map((fragment) => {
-    const { kind, mode, site, phase, id } = fragment.item;
-    const truth = KINDS[kind];
+    const { kind, mode, site, phase, id, ply1, twist2 } = fragment.item;
     const twined = kind.includes('twining');
     if (fragment.vague) tally.add('broader term');
     if (unsure.has(fragment)) tally.add('uncertain term');
@@ -113,10 +113,10 @@ export function spanishCatalogue(fragments: readonly Fragment[], random: Random)
       fragment.vague ? 'cordado' : contrary.has(fragment) ? 'cordado cerrado' : STRUCTURE[kind]!,
       number(fragment, 'density1', 0),
       fragment.twist1 ?? 's. d.',
-      truth.ply1 === null ? 'no procede' : fragment.twist1 === null ? 's. d.' : truth.ply1,
+      ply1 === null ? 'no procede' : fragment.twist1 === null ? 's. d.' : ply1,
       number(fragment, 'diameter1', 1),
       twined ? '' : number(fragment, 'density2', 0),
-      truth.twist2 === null ? 'no procede' : (fragment.twist2 ?? 's. d.'),
+      twist2 === null ? 'no procede' : (fragment.twist2 ?? 's. d.'),
       number(fragment, 'diameter2', 1),
       number(fragment, 'rowSpacing', 1),
       twined ? (fragment.slant ?? 's. d.') : 'no procede',
