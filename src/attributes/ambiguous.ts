@@ -39,9 +39,15 @@ export const AMBIGUOUS_TERMS: readonly (AmbiguousWords & { readonly vocabulary: 
   },
   {
     vocabulary: 'structure',
-    words: ['mat', 'Matte', 'natte', 'stuoia', 'estera', 'måtte', 'matte'],
+    words: ['mat', 'Matte', 'stuoia', 'estera', 'måtte', 'matte'],
     candidates: ['matting'],
     why: 'it names a use and leaves the structure open',
+  },
+  {
+    vocabulary: 'structure',
+    words: ['natte', 'natté', 'nattè'],
+    candidates: ['basketWeave', 'matting'],
+    why: 'without its accent the French for basket weave is that for a mat',
   },
   {
     vocabulary: 'structure',

@@ -427,7 +427,7 @@ export const STRUCTURE_BLOCK: readonly AttributeDefinition[] = [
     },
   },
   {
-    id: 'activeStrands',
+    id: 'strandsPerRow',
     label: 'Active strands per row',
     block: 'structure',
     scale: 'ratio',

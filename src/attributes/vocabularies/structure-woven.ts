@@ -36,8 +36,8 @@ export const WOVEN: readonly Term[] = [
     fr: ['toile demi-nattée', 'louisine'], it: ['mezzo panama'], es: ['medio panamá', 'esterilla parcial'], da: ['halvpanama'],
   }),
   woven('basketWeave', 'tabby', 'basket weave', 'Pairs, or more, in both systems.', {
-    en: ['panama', 'hopsack', '2/2 tabby', 'basket'], de: ['Panamabindung', 'Panama'], fr: ['natté', 'toile nattée'],
-    it: ['nattè'], es: ['esterilla', 'ligamento panamá'], da: ['panamabinding'],
+    en: ['panama', 'hopsack', '2/2 tabby', 'basket'], de: ['Panamabindung', 'Panama'], fr: ['toile nattée'],
+    es: ['esterilla', 'ligamento panamá'], da: ['panamabinding'],
   }),
   woven('twill', 'woven', 'twill', 'Each row’s floats shift by one, which makes diagonal lines.', {
     en: ['twill weave', 'diagonal weave'], de: ['Köper', 'Köperbindung', 'köperbindig'], fr: ['sergé', 'armure sergé'],
