@@ -162,5 +162,5 @@ function plyOf(fragment: Fragment, add: Add): string {
 function selvedge(fragment: Fragment, random: Random): string {
   if (!['balanced tabby', 'weft-faced repp', 'odd piece'].includes(fragment.item.kind)) return 'n/a';
   const draw = random.stream(`selvedge ${fragment.id}`).next();
-  return draw < 0.2 ? 'present' : draw < 0.5 ? 'absent' : '-';
+  return draw < 0.2 ? 'plain' : draw < 0.5 ? 'absent' : '-';
 }
