@@ -12,6 +12,11 @@ export interface AmbiguousWords {
 
 export const AMBIGUOUS_HEADERS: readonly AmbiguousWords[] = [
   {
+    words: ['object', 'Objekt', 'objet', 'oggetto', 'objeto', 'genstand', 'gjenstand'],
+    candidates: ['item', 'recordedUse'],
+    why: 'it may number the original object or say what the object was',
+  },
+  {
     words: ['dm', 'dm.', 'diam'],
     candidates: ['diameter1'],
     why: 'it may be the diameter of either system, of the thread, or a decimetre',

@@ -46,7 +46,10 @@ const PER_LENGTH = new RegExp(
   'iu',
 );
 const THREADS_PER_INCH = /(?<=^|[\s_])(?:epi|ppi|epcm|ppcm)(?=$|[\s_])/iu;
-const TRAILING = new RegExp(`[\\s_,;.:-]+(${SQUARE}|mm|cm|µm|μm|um|${MASS}|${ANGLE}|%)\\.?$`, 'iu');
+const TRAILING = new RegExp(
+  `[\\s_,;.:-]+(?:in\\s+)?(${SQUARE}|mm|cm|µm|μm|um|${MASS}|${ANGLE}|%)\\.?$`,
+  'iu',
+);
 const AFTER_COMMA = new RegExp(`\\s*[,;:]\\s*(${SQUARE}|${LENGTH}|${MASS}|${ANGLE}|%)\\.?$`, 'iu');
 
 /**
