@@ -1,5 +1,5 @@
 import { type Condensed, condensedIndex } from '../condensed.ts';
-import type { Update } from './nearest-neighbour-chain.ts';
+import { combined, type Recurrence } from './recurrence.ts';
 import type { RawMerge } from './tree.ts';
 
 /**
@@ -8,7 +8,7 @@ import type { RawMerge } from './tree.ts';
  * neighbour that has gone or changed is searched anew when its turn comes (Müllner 2011, fig. 3).
  * Equal distances: lowest row first. Heights come in the order of the merges and may fall.
  */
-export function closestPairMerges(matrix: Condensed, update: Update): RawMerge[] {
+export function closestPairMerges(matrix: Condensed, kind: Recurrence): RawMerge[] {
   const { n } = matrix;
   const values = matrix.values.slice();
   const size = new Int32Array(n).fill(1);
@@ -42,7 +42,7 @@ export function closestPairMerges(matrix: Condensed, update: Update): RawMerge[]
     for (let i = 0; i < n; i++) {
       if (size[i] === 0 || i === y) continue;
       const place = condensedIndex(n, i, y);
-      values[place] = update(values[condensedIndex(n, i, x)], values[place], height, nx, ny, size[i]);
+      values[place] = combined(kind, values[condensedIndex(n, i, x)], values[place], height, nx, ny, size[i]);
     }
     size[y] = nx + ny;
     for (let i = 0; i < y; i++) {

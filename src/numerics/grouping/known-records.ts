@@ -57,8 +57,9 @@ export function knownRecords(matrix: Condensed): KnownRecords {
 
 /** Grouping needs every pair: RangeError naming the function that was given an unknown one. */
 export function requireKnown(matrix: Condensed, caller: string): void {
-  for (const value of matrix.values) {
-    if (Number.isNaN(value)) {
+  const { values } = matrix;
+  for (let pair = 0; pair < values.length; pair++) {
+    if (Number.isNaN(values[pair])) {
       throw new RangeError(
         `${caller} needs every dissimilarity to be known; set records aside with knownRecords first`,
       );

@@ -1,7 +1,7 @@
 import type { Condensed } from '../condensed.ts';
 import { closestPairMerges } from './closest-pair.ts';
 import { requireKnown } from './known-records.ts';
-import { chainMerges, type Update } from './nearest-neighbour-chain.ts';
+import { chainMerges } from './nearest-neighbour-chain.ts';
 import { spanningMerges } from './spanning-tree.ts';
 import { type MergeTree, numberMerges } from './tree.ts';
 
@@ -41,8 +41,9 @@ export type Linkage = (typeof LINKAGES)[number];
  * first is numbered first, as in scipy. Other tie rules can give other trees from the same data.
  *
  * @param matrix every pair known (RangeError otherwise), at least one record; left unchanged
+ * @param copy as many numbers as there are pairs, to work in, so that repeated runs need no new memory
  */
-export function linkage(matrix: Condensed, method: Linkage): MergeTree {
+export function linkage(matrix: Condensed, method: Linkage, copy?: Float64Array): MergeTree {
   requireKnown(matrix, 'linkage');
   const { n, values } = matrix;
   if (n < 1) throw new RangeError('linkage needs at least one record');
@@ -52,27 +53,14 @@ export function linkage(matrix: Condensed, method: Linkage): MergeTree {
     case 'centroid':
     case 'median': {
       const squares = { n, values: values.map((value) => value * value) };
-      const merges = closestPairMerges(squares, UPDATES[method]);
+      const merges = closestPairMerges(squares, method);
       return numberMerges(n, merges.map(rooted), false);
     }
     default:
-      return numberMerges(n, chainMerges(matrix, UPDATES[method]));
+      return numberMerges(n, chainMerges(matrix, method, copy));
   }
 }
 
 function rooted(merge: { a: number; b: number; height: number }) {
   return { ...merge, height: Math.sqrt(Math.max(0, merge.height)) };
 }
-
-const UPDATES: Readonly<Record<Exclude<Linkage, 'single'>, Update>> = {
-  complete: (dx, dy) => Math.max(dx, dy),
-  average: (dx, dy, _dxy, nx, ny) => (nx * dx + ny * dy) / (nx + ny),
-  mcquitty: (dx, dy) => 0.5 * (dx + dy),
-  ward: (dx, dy, dxy, nx, ny, ni) => {
-    const share = 1 / (nx + ny + ni);
-    return Math.sqrt((ni + nx) * share * dx * dx + (ni + ny) * share * dy * dy - ni * share * dxy * dxy);
-  },
-  'ward-squared': (dx, dy, dxy, nx, ny, ni) => ((ni + nx) * dx + (ni + ny) * dy - ni * dxy) / (nx + ny + ni),
-  centroid: (dx, dy, dxy, nx, ny) => (nx * dx + ny * dy - (nx * ny * dxy) / (nx + ny)) / (nx + ny),
-  median: (dx, dy, dxy) => 0.5 * (dx + dy) - 0.25 * dxy,
-};

@@ -1,135 +1,166 @@
 import type { Condensed } from '../condensed.ts';
+import { combined, type Recurrence } from './recurrence.ts';
 import type { RawMerge } from './tree.ts';
-
-/** Dissimilarity of cluster i to the union of x and y, from those of its parts and the three sizes. */
-export type Update = (dx: number, dy: number, dxy: number, nx: number, ny: number, ni: number) => number;
 
 /**
  * Merges by the nearest-neighbour chain, in the order in which they are found. Valid for linkages that
  * are reducible (a merge never brings a third cluster nearer): complete, average, McQuitty, Ward.
- * Follows scipy's choice among equals step by step, so that trees with ties agree with it too.
+ * A chain prefers its previous link, then the lowest row, as in scipy.
  *
- * @param largestSquare most records for which a full square is set up, the faster way
+ * Works in one copy of the triangle (8 bytes a pair). A nearest neighbour once found is kept until it is
+ * merged itself: by reducibility no merge elsewhere can bring a nearer one.
+ *
+ * @param copy memory for the copy, so that repeated runs need no new memory; its content is lost
  */
-export function chainMerges(matrix: Condensed, update: Update, largestSquare = LARGEST_SQUARE): RawMerge[] {
+export function chainMerges(matrix: Condensed, kind: Recurrence, copy?: Float64Array): RawMerge[] {
   const { n } = matrix;
-  const store = n <= largestSquare ? squareStore(matrix) : condensedStore(matrix);
-  const size = new Int32Array(n).fill(1);
-  const active = Int32Array.from({ length: n }, (_, i) => i);
-  let left = n;
+  const work = startWork(matrix, copy);
+  const { values, base, place, neighbour, distance, size } = work;
   const chain = new Int32Array(n);
   let length = 0;
   const merges: RawMerge[] = [];
-  while (left > 1) {
-    if (length === 0) chain[length++] = active[0];
-    let x = chain[length - 1];
-    let y = -1;
-    let least = Number.POSITIVE_INFINITY;
+  while (work.left > 1) {
+    if (length === 0) chain[length++] = work.active[0];
+    let x: number;
+    let y: number;
     for (;;) {
       x = chain[length - 1];
-      const row = store.read(x, active, left, 0);
       const previous = length > 1 ? chain[length - 2] : -1;
-      least = previous < 0 ? Number.POSITIVE_INFINITY : row[previous];
-      y = previous;
-      for (let t = 0; t < left; t++) {
-        const i = active[t];
-        if (row[i] < least && i !== x) {
-          least = row[i];
-          y = i;
-        }
+      if (neighbour[x] < 0) search(work, x);
+      y = neighbour[x];
+      if (previous >= 0) {
+        const back = previous > x ? values[base[place[x]] + previous] : values[base[place[previous]] + x];
+        if (back <= distance[x]) y = previous;
       }
-      // Dissimilarities of +Infinity are never "less": the first other cluster stands in.
-      if (y < 0) y = active[0] === x ? active[1] : active[0];
       if (y === previous) break;
       chain[length++] = y;
     }
     length -= 2;
     const gone = Math.min(x, y);
     const stays = Math.max(x, y);
-    merges.push({ a: gone, b: stays, height: least });
-    const goneRow = store.read(gone, active, left, 0);
-    const staysRow = store.read(stays, active, left, 1);
-    const nx = size[gone];
-    const ny = size[stays];
-    let kept = 0;
-    for (let t = 0; t < left; t++) {
-      const i = active[t];
-      if (i === gone) continue;
-      active[kept++] = i;
-      if (i !== stays) staysRow[i] = update(goneRow[i], staysRow[i], least, nx, ny, size[i]);
-    }
-    left = kept;
-    size[stays] = nx + ny;
-    size[gone] = 0;
-    store.write(stays, staysRow, active, left);
+    const height = values[base[place[gone]] + stays];
+    merges.push({ a: gone, b: stays, height });
+    combine(work, kind, place[gone], place[stays], height);
+    size[stays] += size[gone];
+    remove(work, gone, stays);
   }
   return merges;
 }
 
-/** Above this many records the square (8 n² bytes) would crowd the memory: 288 MB at 6,000. */
-const LARGEST_SQUARE = 6000;
-
-/** A working copy of the dissimilarities, read and written a row at a time. */
-interface RowStore {
-  /** Row x, valid at the active places; `buffer` 0 or 1 says which of two buffers may be used. */
-  readonly read: (x: number, active: Int32Array, count: number, buffer: 0 | 1) => Float64Array;
-  readonly write: (x: number, row: Float64Array, active: Int32Array, count: number) => void;
+interface Work {
+  readonly values: Float64Array;
+  /** Clusters still there, ascending, each under the row of its last member. */
+  readonly active: Int32Array;
+  /** base[place] + j is where the pair of the active cluster at that place with a later row j lies. */
+  readonly base: Int32Array;
+  /** Row -> place in `active`. */
+  readonly place: Int32Array;
+  readonly size: Int32Array;
+  /** Nearest other cluster, the lowest row of equals; -1 where it must be searched. */
+  readonly neighbour: Int32Array;
+  readonly distance: Float64Array;
+  left: number;
 }
 
-/** Twice the memory of the triangle, but every row lies in one piece: some five times faster. */
-function squareStore(matrix: Condensed): RowStore {
-  const { n, values } = matrix;
-  const square = new Float64Array(n * n);
-  const rows = Array.from({ length: n }, (_, i) => square.subarray(i * n, (i + 1) * n));
-  const tile = 64;
-  for (let top = 0; top < n; top += tile) {
-    const bottom = Math.min(n, top + tile);
-    for (let from = top; from < n; from += tile) {
-      const to = Math.min(n, from + tile);
-      for (let i = top; i < bottom; i++) {
-        const start = i * n - (i * (i + 1)) / 2 - i - 1;
-        for (let j = Math.max(from, i + 1); j < to; j++) {
-          const value = values[start + j];
-          square[i * n + j] = value;
-          square[j * n + i] = value;
-        }
+function startWork(matrix: Condensed, copy?: Float64Array): Work {
+  const { n } = matrix;
+  const values = copy ?? new Float64Array(matrix.values.length);
+  values.set(matrix.values);
+  const active = Int32Array.from({ length: n }, (_, row) => row);
+  const work: Work = {
+    values,
+    active,
+    base: active.map((row) => row * n - (row * (row + 3)) / 2 - 1),
+    place: active.slice(),
+    size: new Int32Array(n).fill(1),
+    neighbour: new Int32Array(n).fill(-1),
+    distance: new Float64Array(n).fill(Number.POSITIVE_INFINITY),
+    left: n,
+  };
+  firstNeighbours(work, n);
+  return work;
+}
+
+/** Nearest neighbours of all records in one pass over the triangle. */
+function firstNeighbours({ values, neighbour, distance }: Work, n: number): void {
+  let pair = 0;
+  for (let i = 0; i < n; i++) {
+    let nearest = neighbour[i];
+    let least = distance[i];
+    for (let j = i + 1; j < n; j++) {
+      const value = values[pair++];
+      if (value < least) {
+        least = value;
+        nearest = j;
+      }
+      if (value < distance[j]) {
+        distance[j] = value;
+        neighbour[j] = i;
       }
     }
+    neighbour[i] = nearest;
+    distance[i] = least;
   }
-  return {
-    read: (x) => rows[x],
-    write: (x, row, active, count) => {
-      for (let t = 0; t < count; t++) {
-        const i = active[t];
-        square[i * n + x] = row[i];
-      }
-    },
-  };
 }
 
-function condensedStore(matrix: Condensed): RowStore {
-  const { n } = matrix;
-  const values = matrix.values.slice();
-  const buffers = [new Float64Array(n), new Float64Array(n)];
-  const startOf = (i: number) => i * n - (i * (i + 1)) / 2 - i - 1;
-  return {
-    read: (x, active, count, buffer) => {
-      const row = buffers[buffer];
-      const start = startOf(x);
-      for (let t = 0; t < count; t++) {
-        const i = active[t];
-        if (i > x) row[i] = values[start + i];
-        else if (i < x) row[i] = values[startOf(i) + x];
-      }
-      return row;
-    },
-    write: (x, row, active, count) => {
-      const start = startOf(x);
-      for (let t = 0; t < count; t++) {
-        const i = active[t];
-        if (i > x) values[start + i] = row[i];
-        else if (i < x) values[startOf(i) + x] = row[i];
-      }
-    },
-  };
+function search({ values, active, base, place, left, neighbour, distance }: Work, x: number): void {
+  const own = place[x];
+  const start = base[own];
+  let least = Number.POSITIVE_INFINITY;
+  let best = -1;
+  for (let t = 0; t < own; t++) {
+    const value = values[base[t] + x];
+    if (value < least) {
+      least = value;
+      best = t;
+    }
+  }
+  for (let t = own + 1; t < left; t++) {
+    const value = values[start + active[t]];
+    if (value < least) {
+      least = value;
+      best = t;
+    }
+  }
+  // Where every other cluster is infinitely far, nothing is "less": the first other one stands in.
+  neighbour[x] = best >= 0 ? active[best] : active[own === 0 ? 1 : 0];
+  distance[x] = least;
+}
+
+/** Writes the dissimilarities of the union of the clusters at two places over those of the later one. */
+function combine(work: Work, kind: Recurrence, gone: number, stays: number, height: number): void {
+  const { values, active, base, size, left } = work;
+  const x = active[gone];
+  const y = active[stays];
+  const startX = base[gone];
+  const startY = base[stays];
+  const nx = size[x];
+  const ny = size[y];
+  for (let t = 0; t < gone; t++) {
+    const start = base[t];
+    values[start + y] = combined(kind, values[start + x], values[start + y], height, nx, ny, size[active[t]]);
+  }
+  for (let t = gone + 1; t < stays; t++) {
+    const i = active[t];
+    const pair = base[t] + y;
+    values[pair] = combined(kind, values[startX + i], values[pair], height, nx, ny, size[i]);
+  }
+  for (let t = stays + 1; t < left; t++) {
+    const i = active[t];
+    values[startY + i] = combined(kind, values[startX + i], values[startY + i], height, nx, ny, size[i]);
+  }
+}
+
+function remove(work: Work, gone: number, stays: number): void {
+  const { active, base, place, neighbour } = work;
+  const from = place[gone];
+  active.copyWithin(from, from + 1, work.left);
+  base.copyWithin(from, from + 1, work.left);
+  work.left--;
+  for (let t = 0; t < work.left; t++) {
+    const i = active[t];
+    place[i] = t;
+    if (neighbour[i] === gone || neighbour[i] === stays) neighbour[i] = -1;
+  }
+  neighbour[stays] = -1;
 }
