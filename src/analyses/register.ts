@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Analysis, AnalysisInput, Figure, Findings, Words } from './contract.ts';
 import { grouping } from './grouping/index.ts';
+import { placement } from './placement/index.ts';
 import { summary } from './summary/index.ts';
 
 /** An analysis as a study sees it: what may be asked, and one step from options to the answer. */
@@ -18,7 +19,11 @@ export interface Answer {
 }
 
 /** Every analysis that a study can name, by its kind. A new one is a folder and a line here. */
-export const ANALYSES: readonly RegisteredAnalysis[] = [registered(summary), registered(grouping)];
+export const ANALYSES: readonly RegisteredAnalysis[] = [
+  registered(summary),
+  registered(grouping),
+  registered(placement),
+];
 
 function registered<Options, Found extends Findings>(analysis: Analysis<Options, Found>): RegisteredAnalysis {
   const { kind, question, options } = analysis;

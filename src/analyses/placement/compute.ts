@@ -1,0 +1,275 @@
+import { countBehind } from '../../fragments/behind.ts';
+import { isKnown, recordOfRow } from '../../fragments/comparison-find.ts';
+import { readFind } from '../../fragments/find-table.ts';
+import { type ConformalP, type Verdict, verdictAt } from '../../numerics/conformal.ts';
+import { dissimilaritiesTo, pickVariables, type RecordValue } from '../../numerics/dissimilarity.ts';
+import { chanceOfUnseen, type UnseenChance } from '../../numerics/unseen-kinds.ts';
+import type { AnalysisInput, Findings, Unavailable } from '../contract.ts';
+import {
+  drawWithin,
+  hasRanges,
+  type Move,
+  movesUnderWeights,
+  movesWithinRanges,
+  movesWithoutAssemblages,
+} from './moves.ts';
+import { type Neighbour, nearestNeighbours } from './neighbours.ts';
+import { type NextMeasurement, nextMeasurements } from './next.ts';
+import type { PlacementOptions } from './options.ts';
+import { type Percentile, percentilesOf } from './percentiles.ts';
+import { positionOf } from './position.ts';
+import { prepareComparanda } from './prepare.ts';
+import { placementTables } from './tables.ts';
+import { type Bag, bagOf, bagsOf, drawRows, typicality } from './typicality.ts';
+
+/** One label of one attribute, judged. */
+export interface JudgedLabel {
+  readonly attribute: string;
+  readonly label: string;
+  /** Records that carry it, and those of them that it was judged by. */
+  readonly size: number;
+  readonly judgedBy: number;
+  readonly outcome: ConformalP | Unavailable;
+}
+
+/** Whether the find belongs to any of the labels of one attribute. */
+export interface Novelty {
+  readonly attribute: string;
+  /** Greatest p of its labels; the find is "none of these" at a level when all are excluded there. */
+  readonly greatest: number | Unavailable;
+  readonly tooFew: readonly string[];
+  readonly verdict: Verdict;
+  readonly unseen: UnseenChance | Unavailable;
+}
+
+export interface MapPosition {
+  readonly places: readonly {
+    readonly row: number;
+    readonly id: string;
+    readonly x: number;
+    readonly y: number;
+  }[];
+  readonly shares: readonly [number, number];
+  readonly find: readonly [number, number];
+  readonly cloud: readonly (readonly [number, number])[];
+}
+
+export interface PlacementFound extends Findings {
+  readonly options: PlacementOptions;
+  readonly unit: 'fragment' | 'item';
+  /** Why the find could not be placed at all; null when it could. */
+  readonly unplaced: string | null;
+  /** Labels of the attributes that the find was compared on, and of those that it lacks. */
+  readonly comparedOn: readonly string[];
+  readonly lacking: readonly string[];
+  readonly neighbours: readonly Neighbour[];
+  readonly percentiles: readonly Percentile[];
+  readonly judged: readonly JudgedLabel[];
+  /** p of the find among all comparanda together, whatever their labels. */
+  readonly anywhere: ConformalP | Unavailable;
+  readonly novelty: readonly Novelty[];
+  readonly moves: readonly Move[];
+  readonly next: readonly NextMeasurement[];
+  readonly position: MapPosition | Unavailable;
+  readonly notes: readonly string[];
+}
+
+/**
+ * Where does this find belong, and how sure is that?
+ *
+ * The find is compared only on the attributes that it has, and the comparanda among each other on the
+ * same ones: like with like. Its typicality of each label is a conformal p value from the mean
+ * dissimilarity to the nearest records of that label; a label is excluded at a level when p is at most
+ * 1 - level, and is "too few to judge" when its records could never reach that. When every label that can
+ * be judged is excluded, the find is none of these.
+ *
+ * @throws InputError for a find that names no attribute, or labels that are numbers.
+ */
+export function computePlacement(input: AnalysisInput, options: PlacementOptions): PlacementFound {
+  const { records, register, random } = input;
+  const report = input.onProgress ?? (() => undefined);
+  report(0, 'reading the find');
+  const find = readFind(options.find, register);
+  const comparanda = prepareComparanda(input, options);
+  const { comparison, attributes } = comparanda;
+  const whole = recordOfRow(comparison, find.table, 0);
+  const known = whole.flatMap((value, place) => (isKnown(value) ? [place] : []));
+  const lacking = comparison.attributes.flatMap(({ attribute }, place) =>
+    known.includes(place) ? [] : [attribute.label],
+  );
+  const notes = [...find.notes, ...comparison.notes];
+  const base = { options, unit: input.unit, lacking, notes };
+  const spec = pickVariables(comparison.spec, known);
+  const record = known.map((place) => whole[place]);
+  const distances =
+    known.length > 0 ? dissimilaritiesTo(spec, record) : new Float64Array(records.rows).fill(NaN);
+  const reached = Array.from(distances, (_, row) => row).filter((row) => !Number.isNaN(distances[row]));
+  if (reached.length === 0) return nothingPlaced(input, base, known.length);
+
+  report(0.1, 'looking for its nearest comparanda');
+  const order = reached.sort((a, b) => distances[a] - distances[b] || a - b);
+  const neighbours = nearestNeighbours(
+    input,
+    comparison,
+    known,
+    record,
+    order.slice(0, options.nearest),
+    distances,
+  );
+  const settings = { neighbours: options.neighbours, most: options.calibration };
+  const stream = random.stream('calibration');
+  const bags = bagsOf(attributes, spec, settings, stream);
+  const judged = bags.map((bag) => ({
+    attribute: bag.attribute.label,
+    label: bag.label,
+    size: bag.size,
+    judgedBy: bag.rows.length,
+    outcome: typicality(bag, record),
+  }));
+  report(0.3, 'judging how typical it is');
+  const draws = drawsOf(record, options.draws, input);
+  const { moves, next } = furtherAnswers(input, options, { comparanda, whole, known, bags, order, draws });
+  report(0.9, 'placing it on the map');
+  const { fragments, items } = countBehind(input.fragments, records, input.unit, order);
+  const outOfReach = Array.from(distances, (_, row) => row).filter((row) => Number.isNaN(distances[row]));
+  const setAside = countBehind(input.fragments, records, input.unit, outOfReach).fragments;
+  const found = {
+    ...base,
+    unplaced: null,
+    comparedOn: known.map((place) => comparison.attributes[place].attribute.label),
+    neighbours,
+    percentiles: percentilesOf(records, find.table, attributes),
+    judged,
+    anywhere: anywhereOf(order, spec, record, settings, input),
+    novelty: attributes.map(({ label }) => noveltyOf(label, judged, options.level)),
+    moves,
+    next,
+    position: mapPosition(input, comparanda.map, known, whole, draws),
+    n: {
+      fragments,
+      items,
+      setAside: setAside > 0 ? [{ reason: 'nothing in common with the find', fragments: setAside }] : [],
+    },
+  };
+  return { ...found, tables: placementTables(found) };
+}
+
+type Values = readonly RecordValue[];
+
+function drawsOf(record: Values, count: number, input: AnalysisInput): readonly Values[] {
+  if (!hasRanges(record)) return [];
+  const random = input.random.stream('ranges');
+  return Array.from({ length: count }, () => drawWithin(record, random));
+}
+
+interface Placed {
+  readonly comparanda: ReturnType<typeof prepareComparanda>;
+  readonly whole: Values;
+  readonly known: readonly number[];
+  readonly bags: readonly Bag[];
+  readonly order: readonly number[];
+  readonly draws: readonly Values[];
+}
+
+function furtherAnswers(input: AnalysisInput, options: PlacementOptions, placed: Placed) {
+  const { comparanda, whole, known, bags, order, draws } = placed;
+  const report = input.onProgress ?? (() => undefined);
+  const spec = pickVariables(comparanda.comparison.spec, known);
+  const record = known.map((place) => whole[place]);
+  const moves = [...movesWithinRanges(bags, draws, record, options.level)];
+  if (options.moves) {
+    report(0.5, 'trying other weights');
+    moves.push(...movesUnderWeights(bags, spec, record, options.level));
+    report(0.6, 'leaving out each assemblage');
+    moves.push(...movesWithoutAssemblages(bags, comparanda.assemblages, record, options.level));
+  }
+  report(0.7, 'looking for what to measure next');
+  const next = options.next
+    ? nextMeasurements(comparanda.comparison, whole, order, comparanda.attributes, options, input.random)
+    : [];
+  return { moves, next };
+}
+
+/** All comparanda as one label: is the find strange wherever it might belong? */
+function anywhereOf(
+  rows: readonly number[],
+  spec: ReturnType<typeof pickVariables>,
+  record: Values,
+  settings: { readonly neighbours: number; readonly most: number },
+  input: AnalysisInput,
+): ConformalP | Unavailable {
+  const drawn = drawRows(
+    [...rows].sort((a, b) => a - b),
+    settings.most,
+    input.random.stream('anywhere'),
+  );
+  const all = { id: '', label: '', labels: [], unlabelled: 0 };
+  return typicality(bagOf(all, '', rows.length, drawn, spec, settings.neighbours), record);
+}
+
+function noveltyOf(attribute: string, judged: readonly JudgedLabel[], level: number): Novelty {
+  const own = judged.filter((one) => one.attribute === attribute);
+  const verdictOf = ({ outcome }: JudgedLabel): Verdict =>
+    'why' in outcome ? 'too few to judge' : verdictAt(level, outcome);
+  const tooFew = own.filter((one) => verdictOf(one) === 'too few to judge').map(({ label }) => label);
+  const ps = own.flatMap((one) =>
+    'why' in one.outcome || verdictOf(one) === 'too few to judge' ? [] : [one.outcome.p],
+  );
+  return {
+    attribute,
+    greatest: ps.length > 0 ? Math.max(...ps) : { why: 'no label has enough records to be judged' },
+    tooFew,
+    verdict:
+      ps.length === 0
+        ? 'too few to judge'
+        : own.some((one) => verdictOf(one) === 'cannot be excluded')
+          ? 'cannot be excluded'
+          : 'excluded',
+    unseen: chanceOfUnseen(own.map(({ size }) => size)),
+  };
+}
+
+function mapPosition(
+  input: AnalysisInput,
+  map: ReturnType<typeof prepareComparanda>['map'],
+  known: readonly number[],
+  whole: Values,
+  draws: readonly Values[],
+): MapPosition | Unavailable {
+  if ('why' in map) return map;
+  const full = draws.map((draw) =>
+    whole.map((value, place) => (known.includes(place) ? draw[known.indexOf(place)] : value)),
+  );
+  const position = positionOf(map, whole, full);
+  if ('why' in position) return position;
+  const places = map.places.map(({ row, x, y }) => ({ row, id: input.records.id[row], x, y }));
+  return { places, shares: map.shares, ...position };
+}
+
+function nothingPlaced(
+  input: AnalysisInput,
+  base: Pick<PlacementFound, 'options' | 'unit' | 'lacking' | 'notes'>,
+  known: number,
+): PlacementFound {
+  const why =
+    known === 0
+      ? 'nothing is known of the find that the comparanda record too'
+      : 'no record has a value of any attribute that is known of the find';
+  const all = Array.from({ length: input.records.rows }, (_, row) => row);
+  const { fragments } = countBehind(input.fragments, input.records, input.unit, all);
+  return {
+    ...base,
+    unplaced: why,
+    comparedOn: [],
+    neighbours: [],
+    percentiles: [],
+    judged: [],
+    anywhere: { why },
+    novelty: [],
+    moves: [],
+    next: [],
+    position: { why },
+    n: { fragments: 0, items: 0, setAside: [{ reason: 'nothing in common with the find', fragments }] },
+    tables: {},
+  };
+}

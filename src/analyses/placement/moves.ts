@@ -1,0 +1,130 @@
+import { COMPARED_BLOCKS } from '../../fragments/comparison.ts';
+import { verdictAt } from '../../numerics/conformal.ts';
+import { type DissimilaritySpec, quantityValue, type RecordValue } from '../../numerics/dissimilarity.ts';
+import type { Random } from '../../numerics/random.ts';
+import type { Unavailable } from '../contract.ts';
+import { type Bag, bagOf, typicality, typicalityWithout } from './typicality.ts';
+
+/** How the p value of one label moves under one kind of change. */
+export interface Move {
+  readonly attribute: string;
+  readonly label: string;
+  readonly change: 'its own ranges' | 'other weights' | 'an assemblage left out';
+  readonly lowest: number;
+  readonly highest: number;
+  /** Changes under which the verdict at the level differs from the plain one, and all changes tried. */
+  readonly turned: number;
+  readonly tried: number;
+  /** Named changes that turn it: weights or assemblages. */
+  readonly by: readonly string[];
+}
+
+interface Judged {
+  readonly what: string;
+  readonly outcome: { readonly p: number; readonly n: number } | Unavailable;
+}
+
+/** The find with a value drawn evenly from each of its ranges. */
+export function drawWithin(record: readonly RecordValue[], random: Random): readonly RecordValue[] {
+  return record.map((value) => {
+    if (!(value.high > value.low)) return value;
+    const drawn = value.low + random.next() * (value.high - value.low);
+    return quantityValue(drawn);
+  });
+}
+
+/** Whether any value of the find is a range. */
+export function hasRanges(record: readonly RecordValue[]): boolean {
+  return record.some((value) => value.high > value.low);
+}
+
+/** Does a label stay in or out when the find's values move within their ranges? */
+export function movesWithinRanges(
+  bags: readonly Bag[],
+  draws: readonly (readonly RecordValue[])[],
+  record: readonly RecordValue[],
+  level: number,
+): readonly Move[] {
+  if (draws.length === 0) return [];
+  return bags.flatMap((bag) =>
+    moveOf(
+      bag,
+      'its own ranges',
+      typicality(bag, record),
+      draws.map((draw) => ({ what: '', outcome: typicality(bag, draw) })),
+      level,
+    ),
+  );
+}
+
+/** The same when each block in turn counts double or nothing. */
+export function movesUnderWeights(
+  bags: readonly Bag[],
+  spec: DissimilaritySpec,
+  record: readonly RecordValue[],
+  level: number,
+): readonly Move[] {
+  const used = [...new Set(spec.variables.map((variable) => variable.block))].filter(
+    (block) => spec.blockWeights[block] > 0,
+  );
+  if (spec.mode === 'plain' || used.length < 2) return [];
+  const variants = used.flatMap((block) =>
+    [2, 0].map((factor) => ({
+      what: factor === 2 ? `${COMPARED_BLOCKS[block]} doubled` : `${COMPARED_BLOCKS[block]} left out`,
+      spec: {
+        ...spec,
+        blockWeights: spec.blockWeights.map((weight, at) => (at === block ? weight * factor : weight)),
+      },
+    })),
+  );
+  return bags.flatMap((bag) => {
+    const judged = variants.map((variant) => {
+      const { attribute, label, size, rows, calibration } = bag;
+      const again = bagOf(attribute, label, size, rows, variant.spec, calibration.neighbours);
+      return { what: variant.what, outcome: typicality(again, record) };
+    });
+    return moveOf(bag, 'other weights', typicality(bag, record), judged, level);
+  });
+}
+
+/** The same when each assemblage in turn is left out. */
+export function movesWithoutAssemblages(
+  bags: readonly Bag[],
+  assemblages: ReadonlyMap<string, ReadonlySet<number>>,
+  record: readonly RecordValue[],
+  level: number,
+): readonly Move[] {
+  return bags.flatMap((bag) => {
+    const judged = [...assemblages].flatMap(([what, rows]): Judged[] => {
+      const outcome = typicalityWithout(bag, record, rows);
+      return outcome === null ? [] : [{ what, outcome }];
+    });
+    return moveOf(bag, 'an assemblage left out', typicality(bag, record), judged, level);
+  });
+}
+
+function moveOf(
+  bag: Bag,
+  change: Move['change'],
+  plain: Judged['outcome'],
+  judged: readonly Judged[],
+  level: number,
+): Move[] {
+  if ('why' in plain || judged.length === 0) return [];
+  const verdict = verdictAt(level, plain);
+  const ps = judged.flatMap(({ outcome }) => ('why' in outcome ? [] : [outcome.p]));
+  const turned = judged.filter(({ outcome }) => 'why' in outcome || verdictAt(level, outcome) !== verdict);
+  if (ps.length === 0) return [];
+  return [
+    {
+      attribute: bag.attribute.label,
+      label: bag.label,
+      change,
+      lowest: Math.min(...ps),
+      highest: Math.max(...ps),
+      turned: turned.length,
+      tried: judged.length,
+      by: turned.map(({ what }) => what).filter((what) => what !== ''),
+    },
+  ];
+}

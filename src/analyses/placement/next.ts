@@ -1,0 +1,86 @@
+import type { Comparison } from '../../fragments/comparison.ts';
+import { isKnown } from '../../fragments/comparison-find.ts';
+import { verdictAt } from '../../numerics/conformal.ts';
+import { pickVariables, type RecordValue, valueAt } from '../../numerics/dissimilarity.ts';
+import type { Random } from '../../numerics/random.ts';
+import type { LabelAttribute } from './labels.ts';
+import { bagsOf, typicality } from './typicality.ts';
+
+/** What measuring one more attribute is expected to settle. */
+export interface NextMeasurement {
+  readonly id: string;
+  readonly label: string;
+  /** Attribute of the labels that are counted. */
+  readonly of: string;
+  /** Labels that cannot be excluded now, and on average once it is measured. */
+  readonly now: number;
+  readonly expected: number;
+  /** Plausible values tried: those of the nearest comparanda that have it. */
+  readonly values: number;
+}
+
+/** Values of the nearest comparanda that are tried for a missing attribute. */
+const VALUES = 12;
+/** Fewest such values for an expectation worth giving. */
+const FEWEST_VALUES = 4;
+/** Records of a label that are judged by here: an expectation needs less than a verdict. */
+const MOST_RECORDS = 80;
+
+/**
+ * Which missing measurement would settle most? For each attribute of the comparison that the find lacks,
+ * the values of its nearest comparanda are tried one by one, and the labels that could then not be
+ * excluded are counted. An expectation over plausible values, not a promise.
+ *
+ * @param order rows of the comparanda, nearest first.
+ */
+export function nextMeasurements(
+  comparison: Comparison,
+  record: readonly RecordValue[],
+  order: readonly number[],
+  attributes: readonly LabelAttribute[],
+  settings: { readonly neighbours: number; readonly level: number },
+  random: Random,
+): readonly NextMeasurement[] {
+  const { spec } = comparison;
+  const known = spec.variables.flatMap((_, place) => (isKnown(record[place]) ? [place] : []));
+  const bag = { neighbours: settings.neighbours, most: MOST_RECORDS };
+  const stream = random.stream('calibration');
+  const count = (places: readonly number[]) => {
+    const bags = bagsOf(attributes, pickVariables(spec, places), bag, stream);
+    return (values: readonly RecordValue[]) =>
+      attributes.map(
+        (attribute) =>
+          bags.filter((one) => {
+            if (one.attribute !== attribute) return false;
+            const outcome = typicality(one, values);
+            return 'why' in outcome || verdictAt(settings.level, outcome) !== 'excluded';
+          }).length,
+      );
+  };
+  const now = count(known)(known.map((place) => record[place]));
+  return spec.variables.flatMap((variable, place) => {
+    if (isKnown(record[place])) return [];
+    const plausible = order
+      .filter((row) => isKnown(valueAt(variable, row)))
+      .slice(0, VALUES)
+      .map((row) => valueAt(variable, row));
+    if (plausible.length < FEWEST_VALUES) return [];
+    const counted = count([...known, place]);
+    const totals = attributes.map(() => 0);
+    for (const value of plausible) {
+      const sizes = counted([...known.map((one) => record[one]), value]);
+      sizes.forEach((size, at) => {
+        totals[at] += size / plausible.length;
+      });
+    }
+    const { attribute } = comparison.attributes[place];
+    return attributes.map(({ label }, at) => ({
+      id: attribute.id,
+      label: attribute.label,
+      of: label,
+      now: now[at],
+      expected: totals[at],
+      values: plausible.length,
+    }));
+  });
+}

@@ -1,0 +1,54 @@
+import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
+import type { FragmentTable } from '../../fragments/table.ts';
+import { comparisonSettings } from '../comparison-options.ts';
+import type { AnalysisInput, Unavailable } from '../contract.ts';
+import { type LabelAttribute, labelAttributes } from './labels.ts';
+import type { PlacementOptions } from './options.ts';
+import { type KinMap, kinMap } from './position.ts';
+
+/** Everything about the comparanda that is the same for every find. */
+export interface Comparanda {
+  readonly comparison: Comparison;
+  readonly attributes: readonly LabelAttribute[];
+  readonly assemblages: ReadonlyMap<string, ReadonlySet<number>>;
+  readonly map: KinMap | Unavailable;
+}
+
+const kept = new WeakMap<FragmentTable, Map<string, Comparanda>>();
+
+/**
+ * Makes the comparanda ready. The last few results are kept with the table they came from, so that
+ * placing another find, or the same one with one value changed, need not start anew; what is kept depends on
+ * nothing but table, settings and the stream of chance, so the answer is the same as without.
+ */
+export function prepareComparanda(input: AnalysisInput, options: PlacementOptions): Comparanda {
+  const settings = comparisonSettings(options);
+  const random = input.random.stream('map');
+  const key = JSON.stringify([settings, options.labels, options.map, random.stream('sign').next()]);
+  const known = kept.get(input.records) ?? new Map<string, Comparanda>();
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const { records, register } = input;
+  const comparison = compareRecords(records, register, settings);
+  const made: Comparanda = {
+    comparison,
+    attributes: labelAttributes(records, register, options),
+    assemblages: assemblagesOf(records),
+    map: options.map ? kinMap(comparison.spec, records.rows, random) : { why: 'no map was asked for' },
+  };
+  if (known.size >= 4) known.clear();
+  known.set(key, made);
+  kept.set(records, known);
+  return made;
+}
+
+function assemblagesOf(records: FragmentTable): ReadonlyMap<string, ReadonlySet<number>> {
+  const sets = new Map<string, Set<number>>();
+  records.assemblage.forEach((name, row) => {
+    if (name === '') return;
+    const set = sets.get(name) ?? new Set<number>();
+    set.add(row);
+    sets.set(name, set);
+  });
+  return sets;
+}

@@ -1,0 +1,244 @@
+import { fewestToExclude, verdictAt } from '../../numerics/conformal.ts';
+import type { ResultTable, TableCell } from '../contract.ts';
+import type { PlacementFound } from './compute.ts';
+import { LEVELS } from './options.ts';
+
+type Found = Omit<PlacementFound, 'tables'>;
+
+/** Every answer as a table; those without a row are left out. */
+export function placementTables(found: Found): Readonly<Record<string, ResultTable>> {
+  const all: Record<string, ResultTable> = {
+    neighbours: neighboursTable(found),
+    typicality: typicalityTable(found),
+    novelty: noveltyTable(found),
+    percentiles: percentilesTable(found),
+    moves: movesTable(found),
+    next: nextTable(found),
+    uses: usesTable(found),
+    position: positionTable(found),
+    coordinates: coordinatesTable(found),
+  };
+  return Object.fromEntries(Object.entries(all).filter(([, table]) => table.rows.length > 0));
+}
+
+function neighboursTable({ neighbours, comparedOn, unit }: Found): ResultTable {
+  const blocks = neighbours[0]?.blocks.map(({ block }) => block) ?? [];
+  return {
+    title: 'Nearest comparanda',
+    columns: [
+      { id: 'rank', label: 'rank' },
+      { id: 'id', label: unit },
+      { id: 'assemblage', label: 'assemblage' },
+      { id: 'distance', label: 'distance' },
+      ...blocks.map((block) => ({ id: block, label: `part from ${block}` })),
+      { id: 'notCompared', label: 'not compared' },
+      { id: 'recordedUse', label: 'recorded use' },
+      { id: 'useBasis', label: 'use known by' },
+      { id: 'source', label: 'source' },
+      { id: 'sourceRow', label: 'row' },
+    ],
+    rows: neighbours.map((one, place) => [
+      place + 1,
+      one.id,
+      one.assemblage,
+      one.distance,
+      ...one.blocks.map(({ contribution }): TableCell => contribution ?? { why: 'nothing in common' }),
+      one.notCompared.join(', '),
+      one.use,
+      one.useBasis,
+      one.source,
+      one.sourceRow,
+    ]),
+    note: `Compared on ${comparedOn.join(', ')}. The parts add up to the distance.`,
+  };
+}
+
+const percent = (level: number) => `${Math.round(level * 100)}`;
+
+function typicalityTable({ judged, options }: Found): ResultTable {
+  return {
+    title: 'How typical it is of each label',
+    columns: [
+      { id: 'attribute', label: 'attribute' },
+      { id: 'label', label: 'label' },
+      { id: 'n', label: 'n' },
+      { id: 'p', label: 'p' },
+      { id: 'distance', label: 'mean distance to its nearest' },
+      ...LEVELS.map((level) => ({ id: `at${percent(level)}`, label: `at ${percent(level)} %` })),
+    ],
+    rows: judged.map(({ attribute, label, judgedBy, outcome }) => {
+      if ('why' in outcome)
+        return [attribute, label, judgedBy, outcome, outcome, ...LEVELS.map(() => outcome)];
+      const fewest = fewestToExclude(LEVELS[0]);
+      const why = `too few to judge: with fewer than ${fewest} nothing can be excluded at ${percent(LEVELS[0])} %`;
+      return [
+        attribute,
+        label,
+        outcome.n,
+        outcome.n < fewest ? { why } : outcome.p,
+        outcome.score,
+        ...LEVELS.map((level) => verdictAt(level, outcome)),
+      ];
+    }),
+    note:
+      `Conformal p values per label (Vovk, Gammerman & Shafer 2005) from the mean distance to the ${options.neighbours} ` +
+      `nearest records of the label. Fewer than ${LEVELS.map((level) => `${fewestToExclude(level)} at ${percent(level)} %`).join(', ')} are too few to judge.`,
+  };
+}
+
+function noveltyTable({ novelty, options, anywhere }: Found): ResultTable {
+  return {
+    title: 'None of these?',
+    columns: [
+      { id: 'attribute', label: 'attribute' },
+      { id: 'p', label: 'greatest p of its labels' },
+      { id: 'verdict', label: `some label at ${percent(options.level)} %` },
+      { id: 'tooFew', label: 'too few to judge' },
+      { id: 'anywhere', label: 'p among all records' },
+      { id: 'unseen', label: 'chance that the next record has an unseen label' },
+      { id: 'unseenHigh', label: 'at most (95 %)' },
+      { id: 'singletons', label: 'labels met once' },
+    ],
+    rows: novelty.map(({ attribute, greatest, verdict, tooFew, unseen }) => {
+      const gap = 'why' in unseen ? unseen : null;
+      return [
+        attribute,
+        greatest,
+        verdict === 'excluded' ? 'none of these' : verdict,
+        tooFew.join(', '),
+        'why' in anywhere ? anywhere : anywhere.p,
+        gap ?? (unseen as { chance: number }).chance,
+        gap ?? (unseen as { high: number }).high,
+        gap ?? (unseen as { singletons: number }).singletons,
+      ];
+    }),
+    note: 'The chance of an unseen label is estimated by Good 1953 (after Turing), its limit by Esty 1983.',
+  };
+}
+
+function percentilesTable({ percentiles }: Found): ResultTable {
+  return {
+    title: 'Where its measurements stand',
+    columns: [
+      { id: 'attribute', label: 'attribute' },
+      { id: 'unit', label: 'unit' },
+      { id: 'by', label: 'grouped by' },
+      { id: 'group', label: 'group' },
+      { id: 'n', label: 'n' },
+      { id: 'low', label: 'share surely below' },
+      { id: 'high', label: 'share at or below, at most' },
+      { id: 'outside', label: 'outside the observed range' },
+    ],
+    rows: percentiles.map(({ label, unit, by, group, bounds }) => {
+      const head = [label, unit, by === '' ? 'all records' : by, group];
+      if ('why' in bounds) return [...head, 0, bounds, bounds, bounds];
+      return [...head, bounds.n, bounds.low, bounds.high, bounds.outside ?? 'no'];
+    }),
+    note: 'Ranges of the find and of the records are taken as they are, so the share has a lower and an upper bound.',
+  };
+}
+
+function movesTable({ moves, options }: Found): ResultTable {
+  return {
+    title: 'How the answer moves',
+    columns: [
+      { id: 'attribute', label: 'attribute' },
+      { id: 'label', label: 'label' },
+      { id: 'change', label: 'change' },
+      { id: 'low', label: 'lowest p' },
+      { id: 'high', label: 'highest p' },
+      { id: 'turned', label: `verdict at ${percent(options.level)} % differs` },
+      { id: 'tried', label: 'tried' },
+      { id: 'by', label: 'turned by' },
+    ],
+    rows: moves.map(({ attribute, label, change, lowest, highest, turned, tried, by }) => [
+      attribute,
+      label,
+      change,
+      lowest,
+      highest,
+      turned,
+      tried,
+      by.join(', '),
+    ]),
+  };
+}
+
+function nextTable({ next, options }: Found): ResultTable {
+  const rows = [...next].sort((a, b) => b.now - b.expected - (a.now - a.expected));
+  return {
+    title: 'What to measure next',
+    columns: [
+      { id: 'attribute', label: 'attribute' },
+      { id: 'labels', label: 'labels of' },
+      { id: 'now', label: 'not excluded now' },
+      { id: 'expected', label: 'expected once measured' },
+      { id: 'shrink', label: 'expected shrink' },
+      { id: 'values', label: 'values tried' },
+    ],
+    rows: rows.map(({ label, of, now, expected, values }) => [
+      label,
+      of,
+      now,
+      expected,
+      now - expected,
+      values,
+    ]),
+    note:
+      `Mean number of labels that cannot be excluded at ${percent(options.level)} %, or are too few to judge, over the values ` +
+      'of the nearest comparanda; each label judged by at most 80 records.',
+  };
+}
+
+function usesTable({ neighbours }: Found): ResultTable {
+  const seen = new Map<string, { use: string; basis: string; count: number; nearest: number }>();
+  for (const { use, useBasis, distance } of neighbours) {
+    if (use === '') continue;
+    const key = JSON.stringify([use, useBasis]);
+    const entry = seen.get(key) ?? { use, basis: useBasis, count: 0, nearest: distance };
+    seen.set(key, { ...entry, count: entry.count + 1 });
+  }
+  return {
+    title: 'Recorded uses of the nearest comparanda',
+    columns: [
+      { id: 'use', label: 'recorded use' },
+      { id: 'useBasis', label: 'known by' },
+      { id: 'n', label: 'among the nearest' },
+      { id: 'distance', label: 'nearest of them' },
+    ],
+    rows: [...seen.values()].map(({ use, basis, count, nearest }) => [
+      use,
+      basis === '' ? 'not recorded how it was known' : basis,
+      count,
+      nearest,
+    ]),
+    note: 'Likeness of fabric does not carry a use over: each step from structure to use needs evidence of its own.',
+  };
+}
+
+const axisColumns = (shares: readonly number[]) =>
+  shares.map((share, axis) => ({
+    id: `axis${axis + 1}`,
+    label: `axis ${axis + 1} (${(share * 100).toFixed(1)} %)`,
+  }));
+
+function positionTable({ position }: Found): ResultTable {
+  const columns = [{ id: 'what', label: 'what' }, ...axisColumns('why' in position ? [] : position.shares)];
+  return {
+    title: 'Position of the find',
+    columns,
+    rows:
+      'why' in position
+        ? []
+        : [['find', ...position.find], ...position.cloud.map((place) => ['within its ranges', ...place])],
+    note: 'Principal coordinates of the comparanda; the find is added by Gower 1968.',
+  };
+}
+
+function coordinatesTable({ position, unit }: Found): ResultTable {
+  return {
+    title: 'Positions of the comparanda',
+    columns: [{ id: 'id', label: unit }, ...axisColumns('why' in position ? [] : position.shares)],
+    rows: 'why' in position ? [] : position.places.map(({ id, x, y }) => [id, x, y]),
+  };
+}

@@ -1,0 +1,100 @@
+import { type Condensed, takeRecords } from '../../numerics/condensed.ts';
+import { type Calibration, type ConformalP, calibrate, conformalP } from '../../numerics/conformal.ts';
+import {
+  type DissimilaritySpec,
+  dissimilarities,
+  dissimilaritiesTo,
+  pickRecords,
+  type RecordValue,
+} from '../../numerics/dissimilarity.ts';
+import { type PreparedComparison, prepareComparison } from '../../numerics/dissimilarity-prepare.ts';
+import type { Random } from '../../numerics/random.ts';
+import type { Unavailable } from '../contract.ts';
+import type { LabelAttribute } from './labels.ts';
+
+/** A label made ready to judge many readings of one find. */
+export interface Bag {
+  readonly attribute: LabelAttribute;
+  readonly label: string;
+  /** Records that carry the label. */
+  readonly size: number;
+  /** Those of them that are judged by: all, or as many as were drawn. */
+  readonly rows: readonly number[];
+  readonly prepared: PreparedComparison;
+  readonly within: Condensed;
+  readonly calibration: Calibration;
+}
+
+export interface BagSettings {
+  readonly neighbours: number;
+  /** Most records of a label that are judged by. */
+  readonly most: number;
+}
+
+/** One bag a label, compared by the variables of `spec` alone: those that the find has. */
+export function bagsOf(
+  attributes: readonly LabelAttribute[],
+  spec: DissimilaritySpec,
+  settings: BagSettings,
+  random: Random,
+): readonly Bag[] {
+  return attributes.flatMap((attribute) =>
+    attribute.labels.map(({ label, rows }) => {
+      const drawn = drawRows(rows, settings.most, random.stream(`${attribute.id}/${label}`));
+      return bagOf(attribute, label, rows.length, drawn, spec, settings.neighbours);
+    }),
+  );
+}
+
+export function bagOf(
+  attribute: LabelAttribute,
+  label: string,
+  size: number,
+  rows: readonly number[],
+  spec: DissimilaritySpec,
+  neighbours: number,
+): Bag {
+  const own = pickRecords(spec, rows);
+  const within = dissimilarities(own);
+  return {
+    attribute,
+    label,
+    size,
+    rows,
+    prepared: prepareComparison(own),
+    within,
+    calibration: calibrate(within, neighbours),
+  };
+}
+
+/** Some of the rows without repetition, in their order; all of them when they are few enough. */
+export function drawRows(rows: readonly number[], most: number, random: Random): readonly number[] {
+  if (rows.length <= most) return rows;
+  const pool = [...rows];
+  for (let i = 0; i < most; i++) {
+    const other = i + random.integer(pool.length - i);
+    [pool[i], pool[other]] = [pool[other], pool[i]];
+  }
+  return pool.slice(0, most).sort((a, b) => a - b);
+}
+
+/** How typical the find is of a label. */
+export function typicality(bag: Bag, record: readonly RecordValue[]): ConformalP | Unavailable {
+  return conformalP(bag.calibration, dissimilaritiesTo(bag.prepared, record));
+}
+
+/** The same with some records of the label left out; null where none of them is in it. */
+export function typicalityWithout(
+  bag: Bag,
+  record: readonly RecordValue[],
+  leftOut: ReadonlySet<number>,
+): ConformalP | Unavailable | null {
+  const kept = bag.rows.flatMap((row, place) => (leftOut.has(row) ? [] : [place]));
+  if (kept.length === bag.rows.length) return null;
+  if (kept.length === 0) return { why: 'the label would have no record left' };
+  const toAll = dissimilaritiesTo(bag.prepared, record);
+  return conformalP(
+    calibrate(takeRecords(bag.within, kept), bag.calibration.neighbours),
+    kept.map((place) => toAll[place]),
+  );
+}
