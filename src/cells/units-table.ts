@@ -111,11 +111,13 @@ export const UNITS: readonly Unit[] = [
 ];
 
 /** Words for "per" before a unit of length, as a pattern. */
-export const PER_WORDS = 'per|pro|je|par|al|por|pr\\.?|to the';
+export const PER_WORDS = 'per|pro|je|par|al|au|por|pr\\.?|every|alle|ogni|cada|hver|tous les|to the';
 
 /** Fixed wordings of counts per inch that name no length. */
 export const COUNT_SHORTHANDS: readonly (readonly [spelling: string, unit: string])[] = [
   ['epi', 'per inch'],
+  ['e.p.i', 'per inch'],
+  ['t.p.i', 'per inch'],
   ['ppi', 'per inch'],
   ['tpi', 'per inch'],
   ['spi', 'per inch'],

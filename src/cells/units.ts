@@ -1,6 +1,6 @@
 import { InputError } from '../errors.ts';
 import { alternation, foldCell } from './text.ts';
-import { COUNT_SHORTHANDS, type Dimension, UNITS } from './units-table.ts';
+import { COUNT_SHORTHANDS, type Dimension, PER_WORDS, UNITS } from './units-table.ts';
 
 /** A unit with its exact ratio to the base of its dimension. */
 interface Measure {
@@ -24,13 +24,13 @@ export const COUNTED = alternation(
     'threads|thread|thr.|thr|th|yarns|yarn|ends|picks|warps|wefts|warp|weft|warp threads|weft threads|rows|row|turns|turn|' +
     'stitches|sts|loops|knots|meshes|strands|elements|cords|coils|' +
     'faden|fd.|fd|f.|f|kettfaden|schussfaden|reihen|reihe|maschen|knoten|windungen|stiche|' +
-    'fils|fil|rangs|rang|duites|brins|mailles|noeuds|tours|fili|filo|righe|maglie|nodi|giri|' +
+    'fils|fil|tr.|tr|rangs|rang|duites|brins|mailles|noeuds|tours|fili|filo|righe|maglie|nodi|giri|' +
     'hilos|hilo|pasadas|filas|mallas|nudos|vueltas|trade|trad|trader|raekker|raekke|rader|rad|masker|knuder|knuter|omgange'
   ).split('|'),
 );
 
 const COUNT = new RegExp(
-  `^(?:(?:${COUNTED}|1) ?)?(?:(?:per|pro|je|par|al|por|pr\\.?|to the|x) ?|/ ?)(\\d+(?:[.,]\\d+)?)? ?(?:[x×] ?\\1 ?)?(.+)$`,
+  `^(?:(?:${COUNTED}|1) ?)?(?:(?:${PER_WORDS}) ?|/ ?)(\\d+(?:[.,]\\d+)?)? ?(?:[x×] ?\\1 ?)?(.+)$`,
   'u',
 );
 

@@ -49,7 +49,7 @@ describe.skipIf(!present)('museum textiles with counts per inch and per cm', () 
 
   it('parts every plain size into two lengths that agree in inches and centimetres', () => {
     const plain = table
-      .map((row) => row['Dimensions'] ?? '')
+      .map((row) => row.Dimensions ?? '')
       .filter((text) =>
         /^(?:H\. )?[\d /]+ ?[x×] ?(?:W\. )?[\d /]+ (?:in\.|inches) \([\d.]+ [x×] [\d.]+ cm\)$/u.test(text),
       );
@@ -98,7 +98,7 @@ describe.skipIf(!present)('cord sheets', () => {
   it('counts the final twists that the sheet notes', () => {
     // R4303 note: "All cords are final twist S"; 124 of its 147 cells hold a letter (counted with Python's csv module).
     const table = present ? rows('okr-khipu-sheets/R4303__Cords.csv') : [];
-    const terms = table.map((row) => readCell(row['Twist'] ?? '', ATTRIBUTES.twist, contextFor('twist')));
+    const terms = table.map((row) => readCell(row.Twist ?? '', ATTRIBUTES.twist, contextFor('twist')));
     expect(terms.length).toBe(147);
     const named = terms.filter((reading) => reading.kind === 'term' && reading.term !== null);
     expect(named.every((reading) => reading.kind === 'term' && reading.term === 'S')).toBe(true);

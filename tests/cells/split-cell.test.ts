@@ -62,11 +62,14 @@ const CASES: readonly (readonly [text: string, parts: readonly string[] | null, 
 ];
 
 describe('splitCell', () => {
-  it.each(CASES)('parts %j into %j', (text, parts, level = 'read') => {
-    const split = splitCell(text, { decimal: '.' });
-    expect(split?.parts ?? null).toEqual(parts);
-    if (parts !== null) expect(split?.note.level).toBe(level);
-  });
+  it.each(CASES.map(([text, parts, level]) => ({ text, parts, level: level ?? 'read' })))(
+    'parts $text into $parts',
+    ({ text, parts, level }) => {
+      const split = splitCell(text, { decimal: '.' });
+      expect(split?.parts ?? null).toEqual(parts);
+      if (parts !== null) expect(split?.note.level).toBe(level);
+    },
+  );
 
   it('leaves the codes of the profile whole', () => {
     expect(splitCell('9/9', { decimal: '.', missing: { '9/9': 'not-observed' } })).toBeNull();

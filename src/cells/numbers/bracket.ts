@@ -3,7 +3,8 @@ import type { Note } from '../reading.ts';
 import { unitDimension } from '../units.ts';
 import { type Draft, misread } from './draft.ts';
 import type { Measure } from './measure.ts';
-import { type Cursor, isSign, peek } from './quantity.ts';
+import { type Cursor, isSign, isWord, peek } from './quantity.ts';
+import { brokenEdge } from './range.ts';
 
 /**
  * Reads a bracket behind a number: "(n=6)", "(9)" behind a range = its mean, "[3-5]" behind a number = its
@@ -27,6 +28,14 @@ export function bracket(
     } else if (token.kind === 'n') {
       draft.notes.push(readAs('mean-of', `read as the mean of ${token.count} readings`));
       cursor.at += 1;
+    } else if (isWord(token, 'mean', 'label') && isSign(peek(cursor, 1), ')')) {
+      draft.isMean ||= isWord(token, 'mean');
+      cursor.at += 1;
+    } else if (isWord(token, 'broken')) {
+      const failure = brokenEdge(cursor, draft);
+      if (failure !== null) return failure;
+    } else if (isSign(token, '-') && peek(cursor, 1)?.kind === 'number' && isSign(peek(cursor, 2), ')')) {
+      rareUpperEnd(cursor, draft);
     } else {
       const inner = readSegment(cursor);
       if ('rule' in inner) return inner;
@@ -38,9 +47,33 @@ export function bracket(
   return null;
 }
 
+/** "3-4(-5)": the upper end that is met rarely. */
+function rareUpperEnd(cursor: Cursor, draft: Draft): void {
+  const end = peek(cursor, 1);
+  cursor.at += 2;
+  if (end?.kind !== 'number') return;
+  draft.high = Math.max(draft.high, end.value);
+  draft.low = Math.min(draft.low, end.value);
+  draft.interval = true;
+  draft.notes.push(...end.notes, flagged('rare-end', 'an end in brackets is taken into the range'));
+}
+
+/** "3 (max. 5)": a bound beside a value stretches it. */
+function stretch(draft: Draft, inner: Measure): boolean {
+  const sameUnit = inner.unit === undefined || inner.unit === draft.unit;
+  if (draft.open !== undefined || !sameUnit) return true;
+  const fits = inner.open === 'high' ? inner.high >= draft.high : inner.low <= draft.low;
+  if (!fits) return true;
+  if (inner.open === 'high') draft.high = inner.high;
+  else draft.low = inner.low;
+  draft.interval = true;
+  draft.notes.push(flagged('bound-beside', 'a bound beside a value is taken as the end of its range'));
+  return false;
+}
+
 /** Joins what a bracket says to the statement before it; true where the two cannot be joined. */
 function join(draft: Draft, inner: Measure): boolean {
-  if (inner.open !== undefined) return true;
+  if (inner.open !== undefined) return stretch(draft, inner);
   const sameUnit = inner.unit === undefined || draft.unit === undefined || inner.unit === draft.unit;
   if (!sameUnit) {
     if (draft.other !== undefined || !comparable(draft.unit, inner.unit)) return true;

@@ -13,6 +13,8 @@ export interface Draft {
   about: boolean;
   doubt: number;
   isMean: boolean;
+  /** The cell names what it measures: "30 mm long". */
+  labelled: boolean;
   interval: boolean;
   other: Measure | undefined;
   notes: Note[];

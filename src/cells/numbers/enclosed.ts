@@ -32,7 +32,9 @@ export function takeEnclosed(cursor: Cursor, draft: Draft): Note | null {
     spaces ||= isWord(peek(cursor), 'spaces');
     cursor.at += 1;
   }
-  if (!isWord(peek(cursor), 'within')) return null;
+  // "1 Reihe/3 cm" states a rate, "1 Reihe in 3 cm" a strip.
+  const rate = isSign(peek(cursor), '/') && peek(cursor, 1)?.kind === 'number';
+  if (!isWord(peek(cursor), 'within') && !rate) return null;
   cursor.at += 1;
   const length = takeQuantity(cursor);
   if (length?.unit === undefined || unitDimension(length.unit) !== 'length' || draft.unit !== undefined) {
@@ -42,6 +44,7 @@ export function takeEnclosed(cursor: Cursor, draft: Draft): Note | null {
   if (unit === null) return misread(cursor, start);
   draft.unit = unit;
   draft.notes.push(...length.notes);
+  if (rate) return null;
   if (spaces) {
     draft.notes.push(readAs('spaces-counted', `spaces counted over ${length.value} ${length.unit}`));
     return null;

@@ -22,6 +22,8 @@ export interface Measure {
   readonly doubt: number;
   /** The statement is a mean beside others ("mean 9"). */
   readonly isMean: boolean;
+  /** The statement names what was measured ("30 mm long"). */
+  readonly labelled: boolean;
   /** A second statement of the same thing, from a bracket: "3 in (7.6 cm)". */
   readonly other?: Measure;
   readonly notes: readonly Note[];

@@ -70,10 +70,19 @@ function linkNote(link: ReturnType<typeof peek>, between: boolean, descending: b
   if (isSign(link, '/'))
     return flagged('slash', 'a slash between two numbers read as a range; it may part two systems');
   if (isWord(link, 'or')) return flagged('alternative', 'two numbers joined by "or" read as a range');
-  if (isWord(link, 'and') && !between)
+  if (isSign(link, '&') || (isWord(link, 'and') && !between))
     return flagged('alternative', 'two numbers joined by "and" read as a range');
   if (descending) {
     return flagged('descending', 'the second number is smaller: read as a range, but it may be two systems');
   }
   return readAs('range', 'two numbers read as the ends of a range');
+}
+
+/** "30 mm (incomplete)": a broken edge gives a lower bound. */
+export function brokenEdge(cursor: Cursor, draft: Draft): Note | null {
+  if (draft.open !== undefined || draft.interval) return misread(cursor);
+  draft.open = 'low';
+  draft.notes.push(flagged('broken-edge', 'said to be incomplete, so read as a lower bound'));
+  cursor.at += 1;
+  return null;
 }

@@ -33,6 +33,9 @@ export function readNumeric(
     return failed(notUnderstood('date-like', why));
   }
   const doubt = takeDoubt(whole);
+  if (/^-\s*\d/u.test(doubt.rest) && whole.startsWith('?')) {
+    return failed(notUnderstood('open-range', `${quote(text)}: the lower end is not known; give a bound`));
+  }
   const notes: Note[] = [];
   if (doubt.steps > 0) notes.push(flagged('uncertain', `marked as uncertain (${doubt.marks.join(', ')})`));
   const digits = doubt.rest.replace(LETTER_O, '$10');

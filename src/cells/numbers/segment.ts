@@ -5,7 +5,7 @@ import { type Draft, misread } from './draft.ts';
 import { takeEnclosed } from './enclosed.ts';
 import type { Measure } from './measure.ts';
 import { type Cursor, isSign, isWord, peek, takeQuantity, takeUnit } from './quantity.ts';
-import { plusMinus, range } from './range.ts';
+import { brokenEdge, plusMinus, range } from './range.ts';
 
 /**
  * Reads one statement: signs and words before the number, the number, what follows it. Stops before a
@@ -22,6 +22,7 @@ export function readSegment(cursor: Cursor): Measure | Note {
     about: false,
     doubt: 0,
     isMean: false,
+    labelled: false,
     interval: false,
     other: undefined,
     notes: [],
@@ -29,7 +30,7 @@ export function readSegment(cursor: Cursor): Measure | Note {
   const between = takeBefore(cursor, draft);
   const first = takeQuantity(cursor);
   if (first === null) return misread(cursor);
-  draft.low = first.value;
+  draft.low = Number.isNaN(draft.low) ? first.value : Math.min(draft.low, first.value);
   draft.high = first.value;
   draft.step = first.step;
   draft.unit = first.unit;
@@ -41,8 +42,9 @@ export function readSegment(cursor: Cursor): Measure | Note {
   if (between && !draft.interval) return misread(cursor);
   if (draft.open === 'high') draft.low = Number.NEGATIVE_INFINITY;
   if (draft.open === 'low') draft.high = Number.POSITIVE_INFINITY;
-  const { low, high, step, unit, open, about, doubt, isMean, other, notes } = draft;
+  const { low, high, step, unit, open, about, doubt, isMean, labelled, other, notes } = draft;
   return {
+    labelled,
     low,
     high,
     step,
@@ -66,12 +68,14 @@ function takeBefore(cursor: Cursor, draft: Draft): boolean {
     else if (isSign(token, '>') || isWord(token, 'above', 'atLeast')) draft.open = 'low';
     else if (isWord(token, 'from')) between = true;
     else if (isWord(token, 'mean')) draft.isMean = true;
+    else if (isWord(token, 'label')) label(draft);
+    else if (rareLowerEnd(cursor, draft)) continue;
     else if (isWord(token, 'to') && draft.open === undefined && peek(cursor, 1)?.kind === 'number')
       draft.open = 'high';
     else if (isSign(token, '+-') && peek(cursor, 1)?.kind === 'number') {
       draft.about = true;
       draft.notes.push(flagged('plus-minus-before', '± before the number read as "about"'));
-    } else if (!(isSign(token, '=', ':') && draft.isMean)) break;
+    } else if (!(isSign(token, '=', ':') && (draft.isMean || draft.labelled))) break;
     cursor.at += 1;
   }
   if (draft.open !== undefined) draft.notes.push(censoredNote(draft.open));
@@ -108,6 +112,22 @@ function takeAfter(cursor: Cursor, draft: Draft, between: boolean): Note | null 
     return openEnd(cursor, draft, 'low');
   }
   if (isWord(token, 'orLess')) return openEnd(cursor, draft, 'high');
+  const numberNext = peek(cursor, 1)?.kind === 'number';
+  if (isWord(token, 'atMost') && !numberNext) return openEnd(cursor, draft, 'high');
+  if (isWord(token, 'atLeast') && !numberNext) return openEnd(cursor, draft, 'low');
+  if (isWord(token, 'mean') && !numberNext) draft.isMean = true;
+  else if (isWord(token, 'label')) label(draft);
+  else if (isSign(token, '†') && peek(cursor, 1) === undefined) {
+    draft.notes.push(flagged('footnote-mark', 'a mark behind the number may point to a footnote'));
+  } else return takeLink(cursor, draft, between);
+  cursor.at += 1;
+  return null;
+}
+
+/** What joins the number to another, or breaks it off. */
+function takeLink(cursor: Cursor, draft: Draft, between: boolean): Note | null {
+  const token = peek(cursor);
+  if (isWord(token, 'broken')) return brokenEdge(cursor, draft);
   if (isSign(token, '+-')) return plusMinus(cursor, draft);
   if (isSign(token, 'x', ':')) {
     return notUnderstood(
@@ -115,10 +135,37 @@ function takeAfter(cursor: Cursor, draft: Draft, between: boolean): Note | null 
       'two readings stand in one cell; split the column into two attributes',
     );
   }
-  if (isSign(token, '-', '--', '/', '<') || isWord(token, 'to', 'or', 'and', 'atMost', 'below')) {
+  if (isSign(token, '-', '--', '/', '<', '&') || isWord(token, 'to', 'or', 'and', 'atMost', 'below')) {
     return range(cursor, draft, between);
   }
   return trailingCode(cursor, draft);
+}
+
+/** "30 mm long": what the number is of, which the column says too, or contradicts. */
+function label(draft: Draft): void {
+  draft.labelled = true;
+  draft.notes.push(
+    flagged('label', 'the cell names what was measured; check that it is what the column is about'),
+  );
+}
+
+/** "(2-)3-4": the lower end that is met rarely. */
+function rareLowerEnd(cursor: Cursor, draft: Draft): boolean {
+  const value = peek(cursor, 1);
+  if (
+    !isSign(peek(cursor), '(') ||
+    value?.kind !== 'number' ||
+    !isSign(peek(cursor, 2), '-') ||
+    !isSign(peek(cursor, 3), ')')
+  ) {
+    return false;
+  }
+  if (!Number.isNaN(draft.low)) return false;
+  draft.low = value.value;
+  draft.interval = false;
+  draft.notes.push(...value.notes, flagged('rare-end', 'an end in brackets is taken into the range'));
+  cursor.at += 4;
+  return true;
 }
 
 function openEnd(cursor: Cursor, draft: Draft, open: 'low' | 'high'): Note | null {

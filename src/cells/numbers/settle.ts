@@ -35,7 +35,13 @@ export function settle(
   if (values.length > 0 && values.length < statements.length) {
     notes.push(readAs('mean-beside', 'a mean is stated beside the readings; the readings are what is kept'));
   }
-  const chosen = twoUnits(kept, attribute, notes) ?? kept;
+  const mixed = statements.length > 1 && statements.some(({ labelled }) => labelled);
+  if (mixed) {
+    return emptyNumeric('not-observed', [
+      notUnderstood('several-measures', 'several numbers, not all of one measure; split the column'),
+    ]);
+  }
+  const chosen = twoUnits(kept, attribute, notes) ?? bounded(kept, notes) ?? kept;
   const settled: Settled[] = [];
   for (const statement of chosen) {
     const turned = inAttributeUnit(statement, statement.unit ?? shared, attribute, context, notes);
@@ -46,6 +52,11 @@ export function settle(
   const high = Math.max(...settled.map((one) => one.high));
   if (Number.isNaN(low) || low === Number.POSITIVE_INFINITY || high === Number.NEGATIVE_INFINITY) {
     return emptyNumeric('not-observed', [notUnderstood('no-finite-value', 'the text gives no finite value')]);
+  }
+  if (low < 0 && attribute.scale === 'ratio' && startsAboveZero(attribute)) {
+    return emptyNumeric('not-observed', [
+      notUnderstood('negative', 'a minus before a measure that cannot be negative; it may mean "up to"'),
+    ]);
   }
   const points = settled.length > 1 && settled.every((one) => one.low === one.high);
   if (settled.length > 1)
@@ -90,6 +101,32 @@ function twoUnits(
       : flagged('two-units-differ', `stated in ${names}, and the two do not agree`),
   );
   return [keep];
+}
+
+/** "min. 3, max. 5" and "3; max. 5": bounds beside other values are the ends of one range. */
+function bounded(statements: readonly Measure[], notes: Note[]): readonly Measure[] | null {
+  const first = statements[0];
+  const open = statements.filter((statement) => statement.open !== undefined);
+  if (first === undefined || statements.length < 2 || open.length === 0) return null;
+  const units = new Set(statements.flatMap(({ unit }) => (unit === undefined ? [] : [unit])));
+  if (units.size > 1) return null;
+  const ends = statements.flatMap(({ low, high }) => [low, high]).filter(Number.isFinite);
+  const stated = (side: 'low' | 'high') => statements.some((statement) => statement.open !== side);
+  const openSide = stated('low') && stated('high') ? undefined : first.open;
+  const unit = [...units][0];
+  notes.push(flagged('bound-beside', 'a bound beside a value is taken as the end of its range'));
+  const { open: _, unit: __, ...rest } = first;
+  return [
+    {
+      ...rest,
+      low: openSide === 'high' ? Number.NEGATIVE_INFINITY : Math.min(...ends),
+      high: openSide === 'low' ? Number.POSITIVE_INFINITY : Math.max(...ends),
+      about: statements.some(({ about }) => about),
+      step: Math.min(...statements.map(({ step }) => step)),
+      ...(openSide === undefined ? {} : { open: openSide }),
+      ...(unit === undefined ? {} : { unit }),
+    },
+  ];
 }
 
 function withinStep({ low, high, step }: Measure): [number, number] {
@@ -181,10 +218,15 @@ function cellUnitNotes(
 function sizeNotes(low: number, high: number, attribute: AttributeDefinition): readonly Note[] {
   if (attribute.scale !== 'ratio') return [];
   if (low < 0) return [flagged('negative', 'a negative value of a measure that starts at 0')];
-  const least = attribute.plausible?.limit?.[0];
-  const dimension = attribute.unit === undefined ? null : unitDimension(attribute.unit);
-  const impossible = least === undefined ? dimension === 'count' : least > 0;
-  if (low === 0 && high === 0 && impossible)
+  if (low === 0 && high === 0 && startsAboveZero(attribute))
     return [flagged('zero', 'a plain 0 where the measure cannot be 0')];
   return [];
+}
+
+/** Whether 0 itself is impossible: a density or a diameter, but not a gap. */
+function startsAboveZero(attribute: AttributeDefinition): boolean {
+  const least = attribute.plausible?.limit?.[0];
+  return least === undefined
+    ? attribute.unit !== undefined && unitDimension(attribute.unit) === 'count'
+    : least > 0;
 }

@@ -10,7 +10,7 @@ const LENGTHS = alternation(
   UNITS.filter(({ dimension }) => dimension !== 'number').flatMap((unit) => unit.spellings),
 );
 const PER = new RegExp(
-  `(?:(?:${PER_WORDS}) ?(?:\\d+(?:[.,]\\d+)? ?(?:[x×] ?\\d+(?:[.,]\\d+)? ?)?)?|/ ?)(?:${LENGTHS})(?!\\p{L})|(?:epi|ppi|tpi|spi)(?!\\p{L})|(?:cm|mm|dm|in)(?:-1|⁻¹)(?!\\d)`,
+  `(?:(?:${PER_WORDS}) ?(?:\\d+(?:[.,]\\d+)? ?(?:[x×] ?\\d+(?:[.,]\\d+)? ?)?)?|/ ?)(?:${LENGTHS})(?!\\p{L})|(?:epi|ppi|tpi|spi|e\\.p\\.i\\.?|t\\.p\\.i\\.?)(?!\\p{L})|(?:cm|mm|dm|in)(?:-1|⁻¹)(?!\\d)`,
   'uy',
 );
 /** "35/5 cm" is a count over 5 cm only where counts are expected; elsewhere it is two lengths. */

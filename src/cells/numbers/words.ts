@@ -19,7 +19,9 @@ export type WordKind =
   | 'mean'
   | 'centres'
   | 'spaces'
-  | 'within';
+  | 'within'
+  | 'label'
+  | 'broken';
 
 const LISTS: readonly (readonly [WordKind, string])[] = [
   [
@@ -70,6 +72,18 @@ const LISTS: readonly (readonly [WordKind, string])[] = [
   [
     'spaces',
     'spaces|intervals|abstande|zwischenraume|intervalles|espaces|intervalli|spazi|intervalos|espacios|mellemrum',
+  ],
+  [
+    'label',
+    'long|wide|thick|high|tall|length|width|height|thickness|diameter|diam.|diam|dm.|dm|l.|h.|b.|w.|br.|durchmesser|durchm.|lang|breit|dick|hoch|lange|breite|dicke|hohe|' +
+      'longueur|largeur|epaisseur|hauteur|diametre|lunghezza|larghezza|spessore|altezza|diametro|longitud|ancho|anchura|grosor|grueso|altura|' +
+      'laengde|bredde|tykkelse|hojde|hoyde|lengde|bred|tyk|tykk|hoj|hoy|gesamt|total',
+  ],
+  [
+    'broken',
+    'incomplete|broken|preserved|surviving|remaining|extant|frag.|fragmentary|erh.|erhalten|noch erhalten|unvollstandig|abgebrochen|' +
+      'conserve|conservee|incomplet|incomplete|casse|conservato|conservata|incompleto|incompleta|frammentario|conservado|conservada|' +
+      'bevaret|bevart|ufuldstaendig|ufullstendig',
   ],
   ['within', 'in|over|across|on|auf|sur|su|en|pa|an'],
 ];
