@@ -9,6 +9,7 @@ import { Working } from '../../parts/working.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
 import type { Screen } from '../register.ts';
+import { CompareFinds } from './compare-finds.tsx';
 import { FindForm, type FindTexts } from './find-form.tsx';
 import { KeptFinds } from './kept-finds.tsx';
 import { NeighbourCards } from './neighbour-cards.tsx';
@@ -16,6 +17,8 @@ import { readPlacement } from './placement-answer.ts';
 import { PlacementMap } from './placement-map.tsx';
 
 const QUESTION = 'Where does this find belong, and how sure is that?';
+
+const QUICK = { moves: false, next: false, draws: 20 };
 
 const NEW_FIND: StudyAnalysis = { id: 'find-1', kind: 'placement', title: 'Find 1', find: {} };
 
@@ -30,7 +33,8 @@ function PlacementScreen() {
   // A change of the saved find ends the draft
   useEffect(() => setDraft(null), [saved]);
   const find = draft ?? ((saved.find ?? {}) as FindTexts);
-  const key = JSON.stringify({ ...saved, find });
+  // While the reader types, only what is quick is computed; the rest follows when the entry is done.
+  const key = JSON.stringify(draft === null ? saved : { ...saved, find, ...QUICK });
   const asked = useMemo(() => JSON.parse(key) as StudyAnalysis, [key]);
   const blank = Object.keys(find).length === 0;
   const { result, running, fault, stop, stopped, again } = useRun(blank ? null : asked, 30);
@@ -58,8 +62,14 @@ function PlacementScreen() {
         </Part>
         <Part name="see" title="Among its comparanda">
           <div className="stack">
-            {running === null ? null : <Working {...running} onStop={stop} />}
-            {stopped ? <Button onPress={again}>Compute it</Button> : null}
+            <div className="status-line">
+              {running === null ? null : <Working {...running} onStop={stop} />}
+              {stopped ? (
+                <Button look="small" onPress={again}>
+                  Stopped: compute it
+                </Button>
+              ) : null}
+            </div>
             {fault === null ? null : <FaultNote text={fault} />}
             <PlacementMap result={answered} name={title} />
           </div>
@@ -108,6 +118,7 @@ function PlacementScreen() {
                 />
               </>
             )}
+            <CompareFinds placements={placements} labelsOf={shownSet?.[0] ?? null} level={level} />
             {answered === null
               ? null
               : Object.entries(answered.tables)
