@@ -10,6 +10,8 @@ const DELIMITER_NAMES: Readonly<Record<string, string>> = {
   '|': 'bar',
 };
 
+const MOST_FAULTS = 5;
+
 /** How one source was read, as a person reads it. */
 export function printReading(terminal: Terminal, reading: SourceReading): void {
   const { colour, width } = terminal;
@@ -45,11 +47,14 @@ export function printReading(terminal: Terminal, reading: SourceReading): void {
     terminal.out(`\n${wrap(`Set aside, ${reason}: ${printRows(rows)}.`, width).join('\n')}\n`);
   }
   printLedger(terminal, reading.ledger);
-  for (const fault of reading.faults) {
-    const place = fault.where.row === undefined ? '' : `row ${fault.where.row}: `;
-    terminal.out(
-      `${colour.yellow(wrap(tame(`Look at: ${place}${fault.what}; ${fault.mend}.`), width).join('\n'))}\n`,
-    );
+  if (reading.faults.length > 0) {
+    terminal.out(`\n${colour.underline('To put right or decide in the profile')}\n`);
+    for (const { what, where, mend } of reading.faults.slice(0, MOST_FAULTS)) {
+      const place = where.row === undefined ? '' : `row ${where.row}: `;
+      terminal.out(`${colour.yellow(wrap(tame(`${place}${what}; ${mend}.`), width).join('\n'))}\n`);
+    }
+    const rest = reading.faults.length - MOST_FAULTS;
+    if (rest > 0) terminal.out(`and ${rest} more of the kind.\n`);
   }
   const suggested = reading.columns.filter((column) => column.status === 'suggested').length;
   if (suggested > 0) {

@@ -75,6 +75,18 @@ export function prepareStudy(
   };
 }
 
+/**
+ * The first thing in the sources that the reader should put right or decide before figures are
+ * published from them (a ragged row, two columns of one header); null where there is none. The sources
+ * are read all the same, so that a screen can show them.
+ */
+export function firstFault(prepared: Prepared): InputError | null {
+  const faults = prepared.sources.flatMap((source) => source.faults);
+  if (faults.length === 0) return null;
+  const { what, where, mend } = faults[0];
+  return new InputError(what, where, mend);
+}
+
 function readStudySource(
   study: Study,
   place: number,

@@ -4,7 +4,7 @@ import { matchAttribute } from '../../attributes/matching.ts';
 import { InputError } from '../../errors.ts';
 import { checkStudy, entriesOf, studyRegister } from '../../study/load.ts';
 import { suggest } from '../../study/near-matches.ts';
-import { prepareStudy } from '../../study/prepare.ts';
+import { firstFault, prepareStudy } from '../../study/prepare.ts';
 import { analyseOne } from '../../study/run-study.ts';
 import type { AnalysisEntry, Study } from '../../study/schema.ts';
 import { readStudy } from '../files.ts';
@@ -37,6 +37,8 @@ export const placeVerb: Verb = (terminal) =>
       const entry = placementEntry(onDisk.study, options.analysis, path);
       const study = checkStudy({ ...onDisk.study, analyses: [{ ...entry, find }] }, path);
       const prepared = prepareStudy(study, onDisk.files, terminal.progress);
+      const fault = firstFault(prepared);
+      if (fault !== null) throw fault;
       const result = analyseOne(prepared, entriesOf(study)[0], onDisk.files, {
         onProgress: terminal.progress,
         onFault: (_id, fault) => {

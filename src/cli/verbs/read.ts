@@ -2,12 +2,14 @@ import { basename, dirname, join } from 'node:path';
 import { Command } from 'commander';
 import type { Register } from '../../attributes/definition.ts';
 import { defaultRegister } from '../../attributes/register.ts';
+import { InputError } from '../../errors.ts';
 import { toCsv } from '../../report/csv.ts';
 import { ledgerRows } from '../../report/ledger-rows.ts';
 import { checkProfile, type SourceProfile } from '../../sources/profile.ts';
 import { type ReadOptions as ReadSourceOptions, readSource, readTexts } from '../../sources/read-source.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import { loadStudy, parseJson, studyRegister } from '../../study/load.ts';
+import { STATUS } from '../failure.ts';
 import { readBytes, readText, writeOut } from '../files.ts';
 import { printReading } from '../print-reading.ts';
 import { printJson, type Verb } from './verb.ts';
@@ -23,7 +25,7 @@ interface ReadOptions {
 }
 
 /** `thrum read FILE`: how a table is understood, before any study uses it. */
-export const readVerb: Verb = (terminal) =>
+export const readVerb: Verb = (terminal, setStatus) =>
   new Command('read')
     .description('read one table and show how it was understood')
     .argument('<file>', 'CSV, TSV or XLSX file')
@@ -54,6 +56,11 @@ export const readVerb: Verb = (terminal) =>
       }
       const say = options.json ? terminal.err : terminal.out;
       for (const file of [options.ledger, saved]) if (file !== undefined) say(`Written: ${file}\n`);
+      if (reading.faults.length > 0) {
+        const { what, where, mend } = reading.faults[0];
+        terminal.err(`${new InputError(what, where, mend).message}\n`);
+        setStatus(STATUS.badInput);
+      }
     });
 
 async function readProfile(path: string): Promise<SourceProfile> {

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { Command } from 'commander';
 import { writeReport } from '../../report/write.ts';
-import { prepareStudy } from '../../study/prepare.ts';
+import { firstFault, prepareStudy } from '../../study/prepare.ts';
 import { serializeResults } from '../../study/results-json.ts';
 import { analyse } from '../../study/run-study.ts';
 import { readStudy } from '../files.ts';
@@ -29,6 +29,8 @@ export const runVerb: Verb = (terminal) =>
     .action(async (path: string, options: RunOptions) => {
       const { study, files } = await readStudy(path);
       const prepared = prepareStudy(study, files, (share, what) => terminal.progress(share * READING, what));
+      const fault = firstFault(prepared);
+      if (fault !== null) throw fault;
       const results = analyse(prepared, files, {
         onProgress: (share, what) => terminal.progress(READING + share * (1 - READING), what),
         onFault: (id, fault) => {

@@ -1,0 +1,160 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { freshFolder, thrum } from './thrum.ts';
+
+const folder = freshFolder();
+const file = (name: string, content: string | Uint8Array) => {
+  writeFileSync(join(folder, name), content);
+  return join(folder, name);
+};
+
+/** Status 2 and one line on standard error that is one sentence: what, where, remedy; no stack trace. */
+async function refusal(...args: readonly string[]): Promise<string> {
+  const out = args[0] === 'run' && args.length > 1 ? ['--out', join(folder, 'out')] : [];
+  const { status, err } = await thrum(...args, ...out);
+  expect(status, err).toBe(2);
+  expect(err.trimEnd().split('\n'), err).toHaveLength(1);
+  expect(err, err).toMatch(/^[^;]+; [^;]+\.\n$/);
+  expect(err).not.toMatch(/\bat .*:\d+:\d+|Error:/);
+  return err;
+}
+
+describe('thrum read', () => {
+  it('a missing file', async () => {
+    expect(await refusal('read', join(folder, 'nowhere.csv'))).toContain(
+      'nowhere.csv: there is no such file',
+    );
+  });
+
+  it('a folder', async () => {
+    mkdirSync(join(folder, 'a-folder'), { recursive: true });
+    expect(await refusal('read', join(folder, 'a-folder'))).toContain('a-folder: this is a folder');
+  });
+
+  it('a binary file', async () => {
+    const png = Uint8Array.from([
+      0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, 73, 72, 68, 82,
+    ]);
+    expect(await refusal('read', file('picture.csv', png))).toContain('picture.csv: ');
+  });
+
+  it('an empty file', async () => {
+    expect(await refusal('read', file('empty.csv', ''))).toContain('empty.csv: ');
+  });
+
+  it('a ragged row', async () => {
+    const table = 'id,site,length (mm)\na,Ness,3\nb,Ness,4,5\n';
+    const said = await refusal('read', file('ragged.csv', table));
+    expect(said).toContain('ragged.csv, row 3, column "length (mm)"');
+    expect(said).toContain('4 cells where the header has 3');
+  });
+
+  it('a duplicated header', async () => {
+    const table = 'id,length (mm),length (mm)\na,1,2\n';
+    const said = await refusal('read', file('twice.csv', table));
+    expect(said).toContain('twice.csv, row 1, column "length (mm)": columns 2 and 3 are both headed');
+  });
+
+  it('a profile that is not JSON', async () => {
+    const table = file('good.csv', 'id,site\na,Ness\n');
+    const profile = file('bad.profile.json', '{\n  "columns": [\n    { "header" "id" }\n  ]\n}\n');
+    expect(await refusal('read', table, '--profile', profile)).toContain('line 3, column 16: not valid JSON');
+  });
+});
+
+describe('thrum run', () => {
+  const study = (name: string, content: object | string) =>
+    file(name, typeof content === 'string' ? content : JSON.stringify(content));
+  const source = () => file('finds.csv', 'id,site,length (mm)\na,Ness,3\nb,Ness,4\n');
+
+  it('malformed JSON', async () => {
+    const said = await refusal('run', study('broken.json', '{\n  "title": "t",\n  "sources": [,]\n}\n'));
+    expect(said).toContain('broken.json, line 3, column 15: not valid JSON: a value is missing before ","');
+  });
+
+  it('an unknown attribute, with near matches', async () => {
+    source();
+    const said = await refusal(
+      'run',
+      study('attribute.json', {
+        title: 't',
+        sources: [{ file: 'finds.csv' }],
+        analyses: [{ id: 's', kind: 'summary', of: ['rowSpaceing'] }],
+      }),
+    );
+    expect(said).toContain('attribute.json, analyses[0].of[0]: there is no attribute "rowSpaceing"');
+    expect(said).toContain('"rowSpacing"');
+  });
+
+  it('an unknown kind of analysis, with near matches', async () => {
+    const said = await refusal(
+      'run',
+      study('kind.json', {
+        title: 't',
+        sources: [{ file: 'finds.csv' }],
+        analyses: [{ id: 's', kind: 'sumary' }],
+      }),
+    );
+    expect(said).toContain('kind.json, analyses[0].kind: there is no analysis of kind "sumary"');
+    expect(said).toContain('"summary"');
+  });
+
+  it('an unknown key, with near matches', async () => {
+    const said = await refusal(
+      'run',
+      study('key.json', {
+        title: 't',
+        sources: [{ file: 'finds.csv' }],
+        analyses: [{ id: 's', kind: 'summary', of: ['length'], byy: ['site'] }],
+      }),
+    );
+    expect(said).toBe(
+      `${join(folder, 'key.json')}, analyses[0]: "byy" is not known here; write "by" if that is meant.\n`,
+    );
+  });
+
+  it('a source that is missing', async () => {
+    const said = await refusal('run', study('missing.json', { title: 't', sources: [{ file: 'gone.csv' }] }));
+    expect(said).toContain('gone.csv: there is no such file');
+  });
+
+  it('a source with a ragged row', async () => {
+    file('ragged-source.csv', 'id,site,length (mm)\na,Ness,1\nb,Ness,2,x\nc,Ness,3\n');
+    const said = await refusal(
+      'run',
+      study('ragged.json', { title: 't', sources: [{ file: 'ragged-source.csv' }] }),
+    );
+    expect(said).toContain('ragged-source.csv, row 3');
+  });
+
+  it('two analyses of one id', async () => {
+    const entry = { id: 's', kind: 'summary', of: ['length'] };
+    const said = await refusal(
+      'run',
+      study('double.json', { title: 't', sources: [{ file: 'finds.csv' }], analyses: [entry, entry] }),
+    );
+    expect(said).toContain('analyses[1]: two analyses are called "s"');
+  });
+});
+
+describe('usage', () => {
+  it('an unknown verb', async () => {
+    expect(await refusal('raed', 'x.csv')).toContain("unknown command 'raed'");
+  });
+
+  it('an unknown option', async () => {
+    expect(await refusal('read', 'x.csv', '--jsn')).toContain("unknown option '--jsn'");
+  });
+
+  it('a missing argument', async () => {
+    expect(await refusal('run')).toContain("missing required argument 'study'");
+  });
+
+  it('help and version are no fault', async () => {
+    expect((await thrum('--version')).out).toBe('0.1.0\n');
+    const help = await thrum('read', '--help');
+    expect([help.status, help.err]).toEqual([0, '']);
+    expect(help.out).toContain('--accept-suggestions');
+  });
+});
