@@ -1,0 +1,35 @@
+import type { NumericColumn, TermColumn } from '../../src/fragments/table.ts';
+import { checkStudy, studyFiles } from '../../src/study/load.ts';
+import { type Prepared, prepareStudy } from '../../src/study/prepare.ts';
+import type { Study } from '../../src/study/schema.ts';
+import { demoBytes, demoText } from './truth.ts';
+
+/** The demo's study with its files, read once for a test file. */
+export interface Demo {
+  readonly study: Study;
+  readonly files: ReadonlyMap<string, Uint8Array>;
+  readonly prepared: Prepared;
+}
+
+/** @param ids the analyses to keep; reading is the same whatever is asked afterwards. */
+export function prepareDemo(ids: readonly string[] = []): Demo {
+  const whole = JSON.parse(demoText('study.json')) as {
+    readonly analyses: readonly { readonly id: string }[];
+  };
+  const asked = { ...whole, analyses: whole.analyses.filter(({ id }) => ids.includes(id)) };
+  const study = checkStudy(asked, 'study.json');
+  const files = new Map(studyFiles(study).map((file) => [file, demoBytes(file)] as const));
+  return { study, files, prepared: prepareStudy(study, files) };
+}
+
+export function numericColumn({ prepared }: Demo, id: string): NumericColumn {
+  const column = prepared.all.columns.get(id);
+  if (column?.kind !== 'numeric') throw new Error(`no numbers under "${id}"`);
+  return column;
+}
+
+export function termColumn({ prepared }: Demo, id: string): TermColumn {
+  const column = prepared.all.columns.get(id);
+  if (column?.kind !== 'term') throw new Error(`no kinds under "${id}"`);
+  return column;
+}
