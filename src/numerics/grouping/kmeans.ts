@@ -1,0 +1,164 @@
+import { kmeans as mlKmeans } from 'ml-kmeans';
+import type { Random } from '../random.ts';
+import type { Unavailable } from '../unavailable.ts';
+import { lloyd, type Start } from './lloyd.ts';
+
+export interface Points {
+  /** n * columns finite numbers, row by row, already on scales that may be compared. */
+  readonly values: Float64Array;
+  readonly n: number;
+  readonly columns: number;
+}
+
+export interface KMeansGrouping {
+  readonly k: number;
+  readonly membership: Int32Array;
+  /** k * columns means, row by row. */
+  readonly centres: Float64Array;
+  /** Sum of squared distances to the own centre. */
+  readonly withinSquares: number;
+  /** Starts that ended with every group filled; the best of them is given. */
+  readonly starts: number;
+  readonly iterations: number;
+}
+
+export interface KMeansSettings {
+  readonly k: number;
+  /** How many seeded starts are tried; the one with the least sum of squares is kept. */
+  readonly starts: number;
+  readonly random: Random;
+  /** Records from which the own kernel is used in place of ml-kmeans; both take the same steps. */
+  readonly largeFrom?: number;
+}
+
+/** ml-kmeans holds rows as arrays and measures every distance: from here on it takes minutes. */
+const LARGE_FROM = 2000;
+const MOST_ITERATIONS = 300;
+/**
+ * Squared movement of a centre, relative to the mean variance, below which a start counts as settled; the
+ * best start is then carried on until nothing moves at all.
+ */
+const TOLERANCE = 1e-8;
+
+/**
+ * Into which k groups around their means do numeric records fall?
+ *
+ * k-means: Lloyd's iteration (Lloyd 1982, *IEEE Trans. Inf. Theory* 28:129) from several seeded k-means++
+ * starts (Arthur & Vassilvitskii 2007, *SODA*: 1027), the best kept. It minimises squared Euclidean distance
+ * to means: for complete numeric columns on comparable scales and round groups of like size; not for kinds,
+ * gaps or outliers, for which medoids are. Small tables go through ml-kmeans, large ones through a typed-array
+ * kernel that takes the same steps from the same starts. A start that ends with an empty group is dropped.
+ *
+ * @returns groups, or why there are none: fewer distinct records than groups. RangeError for gaps or k < 1.
+ */
+export function kmeans(points: Points, settings: KMeansSettings): KMeansGrouping | Unavailable {
+  const { values, n, columns } = points;
+  const { k, starts } = settings;
+  if (values.length !== n * columns) throw new RangeError('kmeans needs n * columns numbers');
+  if (!values.every(Number.isFinite)) throw new RangeError('kmeans needs complete, finite numbers');
+  if (!Number.isInteger(k) || k < 1 || starts < 1)
+    throw new RangeError('kmeans needs k and starts of 1 or more');
+  const distinct = countDistinct(points, k);
+  if (distinct < k) {
+    return {
+      why: `${distinct === 1 ? 'all records are equal' : `only ${distinct} records differ`}, too few for ${k} groups`,
+    };
+  }
+  const run = n >= (settings.largeFrom ?? LARGE_FROM) ? lloyd : viaLibrary;
+  const tolerance = TOLERANCE * meanVariance(points);
+  let best: Start | null = null;
+  let filled = 0;
+  for (let start = 0; start < starts; start++) {
+    const centres = plusPlus(points, k, settings.random.stream(`start ${start}`));
+    const found = run(points, centres, tolerance, MOST_ITERATIONS);
+    if (found.emptied) continue;
+    filled++;
+    if (best === null || found.withinSquares < best.withinSquares) best = found;
+  }
+  if (best === null) return { why: `every start left a group empty; ask for fewer than ${k} groups` };
+  const polished = run(points, best.centres, 0, MOST_ITERATIONS);
+  const { membership, centres, withinSquares, iterations } = polished.emptied ? best : polished;
+  return { k, membership, centres, withinSquares, iterations: best.iterations + iterations, starts: filled };
+}
+
+/** k-means++: each further centre is drawn with chance proportional to the squared distance to the nearest one so far. */
+function plusPlus({ values, n, columns }: Points, k: number, random: Random): Float64Array {
+  const centres = new Float64Array(k * columns);
+  const nearest = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
+  let chosen = random.integer(n);
+  for (let centre = 0; centre < k; centre++) {
+    if (centre > 0) {
+      let total = 0;
+      for (let i = 0; i < n; i++) total += nearest[i];
+      let left = random.next() * total;
+      chosen = -1;
+      for (let i = 0; i < n; i++) {
+        if (nearest[i] === 0) continue;
+        chosen = i;
+        left -= nearest[i];
+        if (left < 0) break;
+      }
+    }
+    for (let c = 0; c < columns; c++) centres[centre * columns + c] = values[chosen * columns + c];
+    for (let i = 0; i < n; i++) {
+      let square = 0;
+      for (let c = 0; c < columns; c++) {
+        const difference = values[i * columns + c] - centres[centre * columns + c];
+        square += difference * difference;
+      }
+      if (square < nearest[i]) nearest[i] = square;
+    }
+  }
+  return centres;
+}
+
+/** One start through ml-kmeans, guarded: it keeps a stale centre for a group that has emptied and says nothing. */
+function viaLibrary(points: Points, start: Float64Array, tolerance: number, mostIterations: number): Start {
+  const { values, n, columns } = points;
+  const rowsOf = (flat: Float64Array, count: number) =>
+    Array.from({ length: count }, (_, i) => Array.from(flat.subarray(i * columns, (i + 1) * columns)));
+  const k = start.length / columns;
+  const found = mlKmeans(rowsOf(values, n), k, {
+    initialization: rowsOf(start, k),
+    maxIterations: mostIterations,
+    tolerance,
+  });
+  const membership = Int32Array.from(found.clusters);
+  const centres = Float64Array.from(found.centroids.flat());
+  const sizes = new Int32Array(k);
+  let withinSquares = 0;
+  for (let i = 0; i < n; i++) {
+    sizes[membership[i]]++;
+    for (let c = 0; c < columns; c++) {
+      const difference = values[i * columns + c] - centres[membership[i] * columns + c];
+      withinSquares += difference * difference;
+    }
+  }
+  return { membership, centres, withinSquares, iterations: found.iterations, emptied: sizes.includes(0) };
+}
+
+/** Number of different records, counted no further than `enough`. */
+function countDistinct({ values, n, columns }: Points, enough: number): number {
+  const kinds: number[] = [];
+  for (let i = 0; i < n && kinds.length < enough; i++) {
+    const known = kinds.some((j) => {
+      for (let c = 0; c < columns; c++) if (values[i * columns + c] !== values[j * columns + c]) return false;
+      return true;
+    });
+    if (!known) kinds.push(i);
+  }
+  return kinds.length;
+}
+
+function meanVariance({ values, n, columns }: Points): number {
+  let total = 0;
+  for (let c = 0; c < columns; c++) {
+    let mean = 0;
+    for (let i = 0; i < n; i++) mean += values[i * columns + c] / n;
+    for (let i = 0; i < n; i++) {
+      const difference = values[i * columns + c] - mean;
+      total += (difference * difference) / n;
+    }
+  }
+  return total / columns;
+}
