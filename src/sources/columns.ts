@@ -33,8 +33,8 @@ export interface PlanInput {
   readonly acceptSuggestions: boolean;
 }
 
-/** In a wider file only exact headers are looked for: comparing thousands of names would take minutes. */
-const WIDEST_COMPARED = 1000;
+/** In a wider file only exact headers are looked for: comparing many names takes long, and few of them will be ours. */
+const WIDEST_COMPARED = 150;
 
 /**
  * Which attribute does each column feed? What the profile says goes first; then exact headers, one column
@@ -74,6 +74,7 @@ export function planColumns(input: PlanInput): {
       base,
     );
   });
+  dropLoneEnds(exact, matches);
   for (const plan of bestFirst(exact, input)) {
     const attribute = plan.attribute!;
     const against = contradiction(attribute, input.evidence[plan.index]!);
@@ -136,10 +137,7 @@ function openClaims(): Claims {
   };
 }
 
-function matchHeaders(
-  input: PlanInput,
-  settled: ReadonlyMap<number, ColumnPlan>,
-): ReadonlyMap<number, Match> {
+function matchHeaders(input: PlanInput, settled: ReadonlyMap<number, ColumnPlan>): Map<number, Match> {
   const { headers, alternatives, register } = input;
   const wide = headers.length > WIDEST_COMPARED;
   const matches = new Map<number, Match>();
@@ -166,6 +164,18 @@ function dateEnd(plan: ColumnPlan, register: Register, base: ColumnPlan): Column
   const date = register.attributes.get('date');
   if (bound === undefined || date === undefined) return plan;
   return { ...matchedPlan(base, date), bound, ...(plan.via === undefined ? {} : { via: plan.via }) };
+}
+
+/** "a", "de", "ab" mean "to" or "from" only beside their partner; alone they are any column's name. */
+function dropLoneEnds(exact: (ColumnPlan | null)[], matches: Map<number, Match>): void {
+  const ends = exact.filter((plan) => plan?.bound !== undefined && plan.attribute?.id === 'date');
+  for (const plan of ends) {
+    if (plan === null || ends.some((other) => other?.bound !== plan.bound) || plan.header.trim().length > 3)
+      continue;
+    exact[plan.index] = null;
+    const reason = `"${plan.header}" may be an end of the date, but the other end is missing`;
+    matches.set(plan.index, { kind: 'suggested', id: 'date', via: plan.header, reason, score: 0.5 });
+  }
 }
 
 function bestFirst(plans: readonly (ColumnPlan | null)[], { evidence, register }: PlanInput): ColumnPlan[] {

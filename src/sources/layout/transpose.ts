@@ -10,19 +10,21 @@ export function transpose(grid: Grid): string[][] {
   return Array.from({ length: width }, (_, column) => grid.map((row) => row[column] ?? ''));
 }
 
-const SEARCHED = 500;
+/** A taller sheet has its fragments below each other, whatever its first column says. */
+const MOST_ATTRIBUTES = 500;
 
 /**
  * Does the table stand on its side, one row an attribute and one column a fragment? So it is when the
- * first column holds at least three headers that the register knows, most of what it holds, and clearly
- * more of them than any row does.
+ * first column holds at least three different headers that the register knows, at least half of what it
+ * holds, and clearly more of them than any row does.
  */
 export function isTransposed(grid: Grid, register: Register): boolean {
-  const searched = grid.slice(0, SEARCHED);
-  const first = searched.map((row) => row[0] ?? '').filter((text) => text.trim() !== '');
-  const down = countKnown(first, register);
+  if (grid.length > MOST_ATTRIBUTES || !grid.some((row) => filledCells(row).length > 1)) return false;
+  const first = grid.map((row) => (row[0] ?? '').trim()).filter((text) => text !== '');
+  const down = countKnown([...new Set(first)], register);
   if (down < 3 || down < 0.5 * first.length) return false;
-  if (!searched.some((row) => filledCells(row).length > 1)) return false;
-  const across = Math.max(...searched.slice(0, 10).map((row) => countKnown(row, register)));
+  const across = Math.max(
+    ...grid.slice(0, 10).map((row) => countKnown(row.slice(0, MOST_ATTRIBUTES), register)),
+  );
   return down > 2 * across;
 }
