@@ -101,18 +101,17 @@ function readTwistCell(
   if (settled !== undefined) return readTerm(text, vocabulary, context);
   const doubt = takeDoubt(plainSigns(text));
   const { twist, notes } = readTwist(doubt.rest, context);
+  // Rows of both slants are a structure with a name, not a question of how one thread was spun.
+  const slant = vocabulary.id === 'slant' && twist === 'both' ? twistTerm(twist, vocabulary) : null;
+  if (slant !== null) return termReading(slant, doubt.steps, doubtNotes(doubt.marks));
   if (twist !== null) {
     const term = twistTerm(twist, vocabulary);
     if (term !== null) return termReading(term, doubt.steps, [...doubtNotes(doubt.marks), ...notes]);
   }
   const known = readTerm(text, vocabulary, context);
+  const problems = notes.filter(({ level }) => level === 'not-understood');
   const informed = known.term !== null || !known.notes.some(({ level }) => level === 'not-understood');
-  return informed || notes.length === 0
-    ? known
-    : emptyTerm(
-        'not-observed',
-        notes.filter(({ level }) => level === 'not-understood'),
-      );
+  return informed || problems.length === 0 ? known : emptyTerm('not-observed', problems);
 }
 
 function readPlyCell(text: string, context: CellContext): TermReading {

@@ -21,6 +21,7 @@ export const ATTRIBUTES = {
   offset: attribute({ id: 'offset', scale: 'interval', unit: 'mm' }),
   date: attribute({ id: 'date', scale: 'interval', unit: 'year' }),
   twist: attribute({ id: 'twist1', scale: 'nominal', vocabulary: 'twist' }),
+  slant: attribute({ id: 'rowSlant', scale: 'nominal', vocabulary: 'slant' }),
   ply: attribute({ id: 'ply1', scale: 'nominal' }),
   fibre: attribute({ id: 'fibre', scale: 'nominal', vocabulary: 'fibre' }),
   structure: attribute({ id: 'structure', scale: 'nominal', vocabulary: 'structure' }),
@@ -51,6 +52,11 @@ export const VOCABULARIES: Readonly<Record<string, Vocabulary>> = {
       term('none', undefined, ['untwisted']),
       term('both', undefined, ['S and Z']),
     ],
+  },
+  slant: {
+    id: 'slant',
+    label: 'Slant',
+    terms: [term('S'), term('Z'), term('countered', undefined, ['alternating'])],
   },
   fibre: {
     id: 'fibre',

@@ -32,7 +32,9 @@ export type Sign =
   | ','
   | ';'
   | '?'
-  | '=';
+  | '='
+  | '&'
+  | '†';
 
 /** Tokens made at one place, and how many characters they took. */
 export interface Found {

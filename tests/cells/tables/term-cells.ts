@@ -25,6 +25,7 @@ const DOUBT = { level: 'flagged', certainty: 'probable' } as const;
 
 const twist = on('twist');
 const ply = on('ply');
+const slant = on('slant');
 const fibre = on('fibre');
 const structure = on('structure');
 const pile = on('pile');
@@ -94,6 +95,16 @@ export const TERM_CASES: Readonly<Record<string, readonly TermCase[]>> = {
     twist('rechtsgedreht', null, { ...QUESTION, rule: 'handedness' }),
     twist('clockwise', null, { ...QUESTION, rule: 'handedness' }),
     twist('tight', null, QUESTION),
+  ],
+  'slant of twined rows': [
+    slant('S', 'S'),
+    slant('z', 'Z'),
+    slant('countered', 'countered'),
+    slant('alternating', 'countered'),
+    slant('S+Z', 'countered'),
+    slant('I', null, QUESTION),
+    slant('left', null, { ...QUESTION, rule: 'handedness' }),
+    slant('-', null, NOTHING),
   ],
   'ply: one thing, many spellings': [
     ply('S2z', 'S2z'),
