@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Analysis, AnalysisInput, Figure, Findings, Words } from './contract.ts';
 import { grouping } from './grouping/index.ts';
+import { ordination } from './ordination/index.ts';
 import { placement } from './placement/index.ts';
 import { summary } from './summary/index.ts';
 
@@ -22,6 +23,7 @@ export interface Answer {
 export const ANALYSES: readonly RegisteredAnalysis[] = [
   registered(summary),
   registered(grouping),
+  registered(ordination),
   registered(placement),
 ];
 

@@ -12,7 +12,7 @@ export interface LabelAttribute {
   readonly unlabelled: number;
 }
 
-const USUAL = ['site', 'region', 'period', 'recordedUse'];
+const USUAL = ['site', 'region', 'period', 'phase', 'recordedUse'];
 
 /** The attributes whose labels are to be judged: those asked for, or the usual ones with two labels or more. */
 export function labelAttributes(
@@ -21,7 +21,8 @@ export function labelAttributes(
   options: PlacementOptions,
 ): readonly LabelAttribute[] {
   const asked = options.labels.length > 0;
-  const ids = asked ? options.labels : USUAL.filter((id) => isKinds(table, id));
+  const usual = USUAL.filter((id) => isKinds(table, id));
+  const ids = asked ? options.labels : usual.filter((id) => id !== 'phase' || !usual.includes('period'));
   return ids
     .map((id) => {
       const { groups, ungrouped } = groupRows(table, [id], register);

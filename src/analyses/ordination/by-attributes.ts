@@ -1,0 +1,204 @@
+import { InputError } from '../../errors.ts';
+import { midpoint, termAt } from '../../fragments/accessors.ts';
+import { defaultAttributes } from '../../fragments/comparison.ts';
+import { termLabel } from '../../fragments/groups.ts';
+import { requireColumn } from '../../fragments/require-column.ts';
+import type { Column } from '../../fragments/table.ts';
+import type { DualityDiagram } from '../../numerics/duality.ts';
+import { ln } from '../../numerics/elementary.ts';
+import { type MixedColumn, mixedAnalysis } from '../../numerics/mixed.ts';
+import { multipleCorrespondence } from '../../numerics/multiple-correspondence.ts';
+import { principalComponents } from '../../numerics/pca.ts';
+import type { AnalysisInput } from '../contract.ts';
+import { printCount } from '../phrasing.ts';
+import { type Axes, type AxesOrWhy, entriesOf, type Place } from './axes.ts';
+import type { OrdinationOptions } from './options.ts';
+
+interface Prepared {
+  readonly columns: readonly Exclude<Column, { kind: 'text' }>[];
+  /** Rows without a gap, or all of them where gaps of numbers were filled. */
+  readonly rows: readonly number[];
+  readonly setAside: Axes['setAside'];
+  readonly notes: readonly string[];
+  /** Number or code of a column at a row that is kept. */
+  readonly value: (column: number, row: number) => number;
+  readonly levels: readonly (readonly string[])[];
+}
+
+/** Principal components of the numeric attributes, by logarithm where the attribute says so. */
+export function componentsOf(input: AnalysisInput, options: OrdinationOptions): AxesOrWhy {
+  const made = prepare(input, options, ['numeric'], 'numbers');
+  const columns = made.columns.map((_, j) => made.rows.map((row) => made.value(j, row)));
+  const found = principalComponents(columns, { scale: options.scale });
+  if ('why' in found) return found;
+  const { axes, eigenvalues, explained, scores, loadings } = found;
+  const most = Math.min(axes, options.axes);
+  return {
+    eigenvalues: [...eigenvalues.slice(0, most)],
+    shares: [...explained.slice(0, most)],
+    rows: made.rows,
+    records: made.rows.map((row, i) => ({
+      label: input.records.id[row],
+      role: 'record',
+      at: entriesOf(scores, i, axes, most),
+      contributions: entriesOf(found.rowContributions, i, axes, most),
+      cos2: entriesOf(found.rowCos2, i, axes, most),
+    })),
+    variables: found.keptColumns.map((column, j) => ({
+      label: made.columns[column].attribute.label,
+      role: 'attribute',
+      at: entriesOf(loadings, j, axes, most),
+      contributions: entriesOf(found.columnContributions, j, axes, most),
+      cos2: entriesOf(found.columnCos2, j, axes, most),
+    })),
+    setAside: made.setAside,
+    notes: [
+      ...made.notes,
+      ...found.constantColumns.map(
+        (j) => `${made.columns[j].attribute.label}: the same in all records, left out`,
+      ),
+    ],
+  };
+}
+
+/** Multiple correspondence analysis of the attributes of kinds. */
+export function kindsOf(input: AnalysisInput, options: OrdinationOptions): AxesOrWhy {
+  const made = prepare(input, options, ['term'], 'kinds');
+  const found = multipleCorrespondence(
+    made.columns.map((_, j) => ({
+      codes: made.rows.map((row) => made.value(j, row)),
+      levels: made.levels[j].length,
+    })),
+  );
+  if ('why' in found) return found;
+  const { inertias, shares } = found.adjusted;
+  const labels = found.categories.map(({ variable, code }) => categoryLabel(input, made, variable, code));
+  const axes = fromDiagram(input, made, found, labels, options);
+  const adjusted = shares.length > 0 ? [...shares.slice(0, options.axes)] : axes.shares;
+  return {
+    ...axes,
+    shares: adjusted,
+    notes: [
+      ...made.notes,
+      `Shares of the axes are the adjusted ones (Greenacre & Blasius 2006) of the ${inertias.length} axes above 1 / number of attributes`,
+    ],
+  };
+}
+
+/** Factor analysis of numbers and kinds together. */
+export function mixtureOf(input: AnalysisInput, options: OrdinationOptions): AxesOrWhy {
+  const made = prepare(input, options, ['numeric', 'term'], 'numbers or kinds');
+  const columns = made.columns.map((column, j): MixedColumn => {
+    const values = made.rows.map((row) => made.value(j, row));
+    if (column.kind === 'numeric') return { kind: 'quantity', values };
+    return { kind: 'kinds', codes: values, levels: made.levels[j].length };
+  });
+  const found = mixedAnalysis(columns);
+  if ('why' in found) return found;
+  const labels = found.parts.map(({ variable, code }) =>
+    code < 0 ? made.columns[variable].attribute.label : categoryLabel(input, made, variable, code),
+  );
+  const constant = found.constant.map(
+    (j) => `${made.columns[j].attribute.label}: the same in all records, left out`,
+  );
+  return { ...fromDiagram(input, made, found, labels, options), notes: [...made.notes, ...constant] };
+}
+
+function fromDiagram(
+  input: AnalysisInput,
+  made: Prepared,
+  found: DualityDiagram,
+  labels: readonly string[],
+  options: OrdinationOptions,
+): Axes {
+  const { axes } = found;
+  const most = Math.min(axes, options.axes);
+  const place = (side: DualityDiagram['rows'], i: number, label: string, role: string): Place => ({
+    label,
+    role,
+    at: entriesOf(side.coordinates, i, axes, most),
+    contributions: entriesOf(side.contributions, i, axes, most),
+    cos2: entriesOf(side.cos2, i, axes, most),
+  });
+  return {
+    eigenvalues: [...found.eigenvalues.slice(0, most)],
+    shares: Array.from(found.eigenvalues.slice(0, most), (value) => value / found.totalInertia),
+    rows: made.rows,
+    records: made.rows.map((row, i) => place(found.rows, i, input.records.id[row], 'record')),
+    variables: labels.map((label, j) =>
+      place(found.columns, j, label, label.includes(': ') ? 'category' : 'attribute'),
+    ),
+    setAside: made.setAside,
+    notes: made.notes,
+  };
+}
+
+function categoryLabel(input: AnalysisInput, made: Prepared, variable: number, code: number): string {
+  const { attribute } = made.columns[variable];
+  return `${attribute.label}: ${termLabel(attribute, made.levels[variable][code], input.register)}`;
+}
+
+function prepare(
+  input: AnalysisInput,
+  options: OrdinationOptions,
+  kinds: readonly ('numeric' | 'term')[],
+  what: string,
+): Prepared {
+  const { records, register } = input;
+  const asked = options.of.length > 0;
+  const ids = asked ? options.of : defaultAttributes(records);
+  const columns = ids
+    .map((id) => requireColumn(records, id, register))
+    .filter((column): column is Exclude<Column, { kind: 'text' }> => {
+      const fits = column.kind !== 'text' && kinds.includes(column.kind);
+      if (!fits && asked) {
+        throw new InputError(
+          `"${column.attribute.label}" (${column.attribute.id}) does not fit this ordination, which takes ${what}`,
+          {},
+          'leave it out, or choose the method pcoa or mixed',
+        );
+      }
+      return fits;
+    });
+  const levels = columns.map((column) => (column.kind === 'term' ? levelsOf(column) : []));
+  const read = (j: number, row: number): number => {
+    const column = columns[j];
+    if (column.kind === 'term') return levels[j].indexOf(termAt(column, row) ?? '');
+    const middle = midpoint(column, row);
+    return column.attribute.transform === 'log' ? ln(middle) : middle;
+  };
+  const isGap = (j: number, row: number) => {
+    const value = read(j, row);
+    return columns[j].kind === 'term' ? value < 0 : !Number.isFinite(value);
+  };
+  const all = Array.from({ length: records.rows }, (_, row) => row);
+  const fills = options.gaps === 'mean';
+  const rows = all.filter((row) =>
+    columns.every((column, j) => !isGap(j, row) || (fills && column.kind === 'numeric')),
+  );
+  const means = columns.map((_, j) => {
+    const known = rows.filter((row) => !isGap(j, row)).map((row) => read(j, row));
+    return known.reduce((sum, value) => sum + value / known.length, 0);
+  });
+  const filled = columns.reduce((sum, _, j) => sum + rows.filter((row) => isGap(j, row)).length, 0);
+  const kept = new Set(rows);
+  return {
+    columns,
+    rows,
+    levels,
+    value: (j, row) => (isGap(j, row) ? means[j] : read(j, row)),
+    setAside: [{ reason: 'a value is missing', rows: all.filter((row) => !kept.has(row)) }],
+    notes:
+      filled > 0
+        ? [`${printCount(filled, 'missing number')} took the mean of the attribute, as was asked`]
+        : [],
+  };
+}
+
+function levelsOf(column: Extract<Column, { kind: 'term' }>): readonly string[] {
+  return [...new Set(column.codes.map((_, row) => row))].reduce<string[]>((seen, row) => {
+    const term = termAt(column, row);
+    if (term !== null && !seen.includes(term)) seen.push(term);
+    return seen;
+  }, []);
+}

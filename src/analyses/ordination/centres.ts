@@ -1,0 +1,123 @@
+import { groupRows } from '../../fragments/groups.ts';
+import type { AnalysisInput } from '../contract.ts';
+import type { Axes } from './axes.ts';
+import type { OrdinationOptions } from './options.ts';
+
+/** The records of one label on the axes. */
+export interface Centre {
+  readonly label: string;
+  /** Places in `axes.records` of its members. */
+  readonly members: readonly number[];
+  /** Mean on every axis: the label as a supplementary point. */
+  readonly at: readonly number[];
+  /** Corners of the convex hull of the members on axes 1 and 2; empty below five members. */
+  readonly hull: readonly (readonly [number, number])[];
+  /** 95 % ellipse of the resampled centre on axes 1 and 2; empty below five members. */
+  readonly ellipse: readonly (readonly [number, number])[];
+}
+
+/** Fewest members for a hull or an ellipse. */
+const FEWEST = 5;
+/** 95 % point of chi-square with 2 degrees of freedom, -2 ln 0.05. */
+const CHI_SQUARE = 5.991464547107979;
+
+/** The labels of the attribute that symbols show, as supplementary points; items are drawn as wholes. */
+export function centresOf(input: AnalysisInput, axes: Axes, options: OrdinationOptions): readonly Centre[] {
+  if (options.by === undefined || axes.rows.length === 0) return [];
+  const placeOf = new Map(axes.rows.map((row, place) => [row, place]));
+  const { groups } = groupRows(input.records, [options.by], input.register);
+  return groups.flatMap(({ labels, rows }) => {
+    const members = rows.flatMap((row) => placeOf.get(row) ?? []);
+    if (members.length === 0) return [];
+    const points = members.map((place) => axes.records[place].at);
+    const at = points[0].map((_, k) => points.reduce((sum, point) => sum + point[k] / points.length, 0));
+    const flat = points.map(([x, y]) => [x, y ?? 0] as const);
+    const enough = members.length >= FEWEST;
+    const items = members.map((place) => input.records.item[axes.rows[place]]);
+    return [
+      {
+        label: labels[0],
+        members,
+        at,
+        hull: enough ? convexHull(flat) : [],
+        ellipse:
+          enough && options.resamples > 0 ? ellipseOf(flat, items, options.resamples, input, labels[0]) : [],
+      },
+    ];
+  });
+}
+
+/** Convex hull, counter-clockwise (Andrew 1979, Inf. Process. Lett. 9:216). */
+export function convexHull(points: readonly (readonly [number, number])[]): (readonly [number, number])[] {
+  const sorted = [...points].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+  const half = (order: readonly (readonly [number, number])[]) => {
+    const chain: (readonly [number, number])[] = [];
+    for (const point of order) {
+      while (chain.length > 1 && turn(chain[chain.length - 2], chain[chain.length - 1], point) <= 0)
+        chain.pop();
+      chain.push(point);
+    }
+    return chain.slice(0, -1);
+  };
+  return [...half(sorted), ...half([...sorted].reverse())];
+}
+
+function turn(
+  a: readonly [number, number],
+  b: readonly [number, number],
+  c: readonly [number, number],
+): number {
+  return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+}
+
+function ellipseOf(
+  points: readonly (readonly [number, number])[],
+  items: readonly string[],
+  resamples: number,
+  input: AnalysisInput,
+  label: string,
+): (readonly [number, number])[] {
+  const random = input.random.stream(`centre/${label}`);
+  const wholes = new Map<string, number[]>();
+  items.forEach((item, place) => {
+    wholes.set(item, [...(wholes.get(item) ?? []), place]);
+  });
+  const clusters = [...wholes.values()];
+  const means = Array.from({ length: resamples }, () => {
+    const drawn = clusters.flatMap(() => clusters[random.integer(clusters.length)]);
+    const mean = (side: 0 | 1) => drawn.reduce((sum, place) => sum + points[place][side] / drawn.length, 0);
+    return [mean(0), mean(1)] as const;
+  });
+  const centre = [0, 1].map((side) => means.reduce((sum, mean) => sum + mean[side] / resamples, 0));
+  let [xx, xy, yy] = [0, 0, 0];
+  for (const [x, y] of means) {
+    xx += ((x - centre[0]) * (x - centre[0])) / resamples;
+    xy += ((x - centre[0]) * (y - centre[1])) / resamples;
+    yy += ((y - centre[1]) * (y - centre[1])) / resamples;
+  }
+  // Cholesky factor of the covariance turns the circle of radius sqrt(chi-square) into the ellipse.
+  const a = Math.sqrt(xx);
+  if (!(a > 0)) return [];
+  const b = xy / a;
+  const c = Math.sqrt(Math.max(0, yy - b * b));
+  const radius = Math.sqrt(CHI_SQUARE);
+  return circle(12).map(
+    ([x, y]) => [centre[0] + radius * a * x, centre[1] + radius * (b * x + c * y)] as const,
+  );
+}
+
+/** Points of the unit circle by its rational form, exact on every machine: 4 * steps of them, closed. */
+function circle(steps: number): (readonly [number, number])[] {
+  const quarter = Array.from({ length: steps }, (_, i): [number, number] => {
+    const t = i / steps;
+    return [(1 - t * t) / (1 + t * t), (2 * t) / (1 + t * t)];
+  });
+  const turns: ((point: [number, number]) => readonly [number, number])[] = [
+    ([x, y]) => [x, y],
+    ([x, y]) => [-y, x],
+    ([x, y]) => [-x, -y],
+    ([x, y]) => [y, -x],
+  ];
+  const points = turns.flatMap((rotate) => quarter.map(rotate));
+  return [...points, points[0]];
+}

@@ -1,0 +1,148 @@
+import type { Figure } from '../contract.ts';
+import { assignStyles, axis, escapeText, figureLayout, GROUND, kindMarker } from '../figure-style.ts';
+import { printCount } from '../phrasing.ts';
+import type { Axes } from './axes.ts';
+import type { OrdinationFound } from './compute.ts';
+import { methodName } from './options.ts';
+
+/** The records on the first two axes; and, where the method has them, attributes or columns. */
+export function ordinationFigures(found: OrdinationFound): Readonly<Record<string, Figure>> {
+  const { axes } = found;
+  if ('why' in axes || axes.eigenvalues.length < 2) return {};
+  const figures: Record<string, Figure> = { map: mapFigure(found, axes) };
+  if (axes.rows.length > 0 && axes.variables.some(({ at }) => at.length > 1)) {
+    figures.variables = variablesFigure(found, axes);
+  }
+  return figures;
+}
+
+function mapFigure(found: OrdinationFound, axes: Axes): Figure {
+  const records = axes.rows.length > 0;
+  const data = records ? recordTraces(found, axes) : tableTraces(axes);
+  const what = records ? printCount(axes.records.length, found.unit) : 'rows and columns';
+  const hulls = found.centres.some(({ hull }) => hull.length > 0);
+  const ellipses = found.centres.some(({ ellipse }) => ellipse.length > 0);
+  return {
+    data,
+    layout: figureLayout({
+      x: axis(axisTitle(axes, 0)),
+      y: axis(axisTitle(axes, 1), { scaleanchor: 'x' }),
+      ...(found.by === '' ? {} : { legend: found.by }),
+      height: 480,
+    }),
+    caption:
+      `${what} on the first two axes (${methodName(found.options.method)}), n = ${printCount(found.n.fragments, 'fragment')} of ${printCount(found.n.items, 'item')}. ` +
+      (hulls ? 'Thin outlines: convex hulls of labels with five records or more. ' : '') +
+      (ellipses ? 'Dotted: 95 % ellipses of resampled centres. ' : '') +
+      'Directions of the axes are arbitrary.',
+  };
+}
+
+function axisTitle(axes: Axes, k: number): string {
+  return `axis ${k + 1} (${(axes.shares[k] * 100).toFixed(1)} %)`;
+}
+
+function recordTraces(found: OrdinationFound, axes: Axes) {
+  const names =
+    found.by === ''
+      ? [`${found.unit}s`]
+      : [...new Set(found.labels)].sort((a, b) => Number(a === '') - Number(b === ''));
+  const ordered = [...found.centres.map(({ label }) => label).filter((label) => names.includes(label))];
+  const all = [...ordered, ...names.filter((name) => !ordered.includes(name))];
+  const styles = assignStyles(all);
+  const points = all.map((name) => {
+    const chosen = axes.records.filter((_, i) => found.by === '' || found.labels[i] === name);
+    return {
+      type: 'scatter',
+      mode: 'markers',
+      name: name === '' ? 'not recorded' : escapeText(name),
+      legendgroup: name,
+      x: chosen.map(({ at }) => at[0]),
+      y: chosen.map(({ at }) => at[1]),
+      text: chosen.map(({ label }) => escapeText(label)),
+      hovertemplate: '%{text}<extra>%{fullData.name}</extra>',
+      marker: kindMarker(styles.get(name)!, 7),
+    };
+  });
+  const outline = (name: string, corners: readonly (readonly [number, number])[], line: object) => ({
+    type: 'scatter',
+    mode: 'lines',
+    legendgroup: name,
+    showlegend: false,
+    hoverinfo: 'skip',
+    x: corners.map(([x]) => x),
+    y: corners.map(([, y]) => y),
+    line,
+  });
+  const outlines = found.centres.flatMap(({ label, hull, ellipse }) => {
+    const color = styles.get(label)?.colour ?? GROUND.neutral;
+    return [
+      ...(hull.length > 0 ? [outline(label, [...hull, hull[0]], { color, width: 0.8 })] : []),
+      ...(ellipse.length > 0 ? [outline(label, ellipse, { color, width: 1.2, dash: 'dot' })] : []),
+    ];
+  });
+  return [...outlines, ...points];
+}
+
+function tableTraces(axes: Axes) {
+  const styles = [...assignStyles(['rows', 'columns']).values()];
+  return [axes.records, axes.variables].flatMap((side, place) =>
+    [false, true].flatMap((passive) => {
+      const chosen = side.filter(({ role }) => role.startsWith('supplementary') === passive);
+      if (chosen.length === 0) return [];
+      const marker = kindMarker(styles[place], 9);
+      return [
+        {
+          type: 'scatter',
+          mode: 'markers+text',
+          name: `${passive ? 'supplementary ' : ''}${place === 0 ? 'rows' : 'columns'}`,
+          x: chosen.map(({ at }) => at[0]),
+          y: chosen.map(({ at }) => at[1]),
+          text: chosen.map(({ label }) => escapeText(label)),
+          textposition: 'top center',
+          hovertemplate: '%{text}<extra></extra>',
+          marker: passive
+            ? { ...marker, color: GROUND.sheet, line: { color: styles[place].colour, width: 1.5 } }
+            : marker,
+        },
+      ];
+    }),
+  );
+}
+
+function variablesFigure(found: OrdinationFound, axes: Axes): Figure {
+  const placed = axes.variables.filter(({ at }) => at.length > 1);
+  const [style] = [...assignStyles(['attributes']).values()];
+  return {
+    data: [
+      ...placed.map(({ at }) => ({
+        type: 'scatter',
+        mode: 'lines',
+        showlegend: false,
+        hoverinfo: 'skip',
+        x: [0, at[0]],
+        y: [0, at[1]],
+        line: { color: GROUND.neutral, width: 1 },
+      })),
+      {
+        type: 'scatter',
+        mode: 'markers+text',
+        showlegend: false,
+        x: placed.map(({ at }) => at[0]),
+        y: placed.map(({ at }) => at[1]),
+        text: placed.map(({ label }) => escapeText(label)),
+        textposition: 'top center',
+        hovertemplate: '%{text}<extra></extra>',
+        marker: kindMarker(style, 6),
+      },
+    ],
+    layout: figureLayout({
+      x: axis(axisTitle(axes, 0)),
+      y: axis(axisTitle(axes, 1), { scaleanchor: 'x' }),
+      height: 480,
+    }),
+    caption:
+      `What the axes are made of (${methodName(found.options.method)}): ${found.options.method === 'pca' ? 'loadings of the attributes' : 'places of attributes and categories'}, ` +
+      `n = ${printCount(axes.records.length, found.unit)}.`,
+  };
+}

@@ -1,0 +1,72 @@
+import { z } from 'zod';
+import { comparisonOptions } from '../comparison-options.ts';
+import { groupingId } from '../shared-options.ts';
+
+/** Ways to spread records out on a few axes. The texts are shown wherever a method is chosen. */
+export const METHODS = {
+  pcoa: 'principal coordinates of the block dissimilarity; takes every kind of attribute, and gaps',
+  pca: 'principal components of numbers',
+  mca: 'multiple correspondence analysis of kinds',
+  mixed: 'factor analysis of mixed data: numbers and kinds together',
+  ca: 'correspondence analysis of a table of counts, such as structures by site',
+} as const;
+export type Method = keyof typeof METHODS;
+
+/** The first words of a method's text: its name. */
+export function methodName(method: Method): string {
+  return METHODS[method].split(';')[0];
+}
+
+const methods = Object.keys(METHODS) as [Method, ...Method[]];
+
+export const ordinationOptions = z.strictObject({
+  method: z
+    .enum(methods)
+    .default('pcoa')
+    .meta({
+      title: 'Method',
+      description: Object.entries(METHODS)
+        .map(([id, text]) => `${id}: ${text}`)
+        .join('; '),
+    }),
+  ...comparisonOptions,
+  axes: z.int().min(2).max(10).default(3).meta({
+    title: 'Axes',
+    description: 'How many are given; fewer when there are no more',
+  }),
+  by: groupingId().exactOptional().meta({
+    title: 'Symbols show',
+    description: 'An attribute whose labels are shown by symbol, with the centre of each',
+  }),
+  correction: z.enum(['none', 'square-root', 'lingoes', 'cailliez']).default('none').meta({
+    title: 'Correction',
+    description: 'pcoa: how dissimilarities are made Euclidean, if they are to be',
+  }),
+  scale: z.boolean().default(true).meta({
+    title: 'Equal say',
+    description: 'pca: divide each attribute by its standard deviation',
+  }),
+  gaps: z.enum(['set-aside', 'mean']).default('set-aside').meta({
+    title: 'Gaps',
+    description:
+      'pca, mca, mixed: records with a gap are set aside, or a missing number takes the mean of the attribute (and is counted)',
+  }),
+  rows: groupingId().exactOptional().meta({
+    title: 'Rows',
+    description: 'ca: the attribute whose labels are the rows, such as site',
+  }),
+  columns: groupingId().exactOptional().meta({
+    title: 'Columns',
+    description: 'ca: the attribute whose labels are the columns, such as structure',
+  }),
+  supplementary: z.array(z.string()).default([]).meta({
+    title: 'Supplementary',
+    description: 'ca: labels of rows or columns that are shown but have no say',
+  }),
+  resamples: z.int().min(0).max(2000).default(200).meta({
+    title: 'Resamples',
+    description: 'How often records are drawn anew for the ellipse around each centre; 0 leaves it out',
+  }),
+});
+
+export type OrdinationOptions = z.output<typeof ordinationOptions>;

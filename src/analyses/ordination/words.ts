@@ -1,0 +1,55 @@
+import type { Words } from '../contract.ts';
+import { printCount, printList, printNumber } from '../phrasing.ts';
+import type { Axes, Place } from './axes.ts';
+import type { OrdinationFound } from './compute.ts';
+import { methodName } from './options.ts';
+
+/** What the first axes carry and what they follow; the cautions come from how they were made. */
+export function ordinationWords(found: OrdinationFound): Words {
+  const { axes, options } = found;
+  if ('why' in axes) return { sentence: `No ordination: ${axes.why}.`, cautions: [] };
+  const shown = axes.shares.slice(0, 2);
+  const sum = shown.reduce((total, share) => total + share, 0);
+  const what =
+    axes.rows.length > 0
+      ? printCount(axes.records.length, found.unit)
+      : `${axes.records.length} rows and ${axes.variables.length} columns`;
+  const parts = [
+    `The first ${shown.length === 2 ? 'two axes carry' : 'axis carries'} ${printNumber(sum * 100)} % of the spread of ${what} (${methodName(options.method)})`,
+    ...shown.flatMap((_, k) => followedBy(axes, k)),
+  ];
+  return { sentence: `${parts.join('. ')}.`, cautions: cautionsOf(found, axes) };
+}
+
+/** An attribute must share this much of an axis to be named with it. */
+const NAMED = 0.25;
+
+function followedBy(axes: Axes, k: number): string[] {
+  const attributes = axes.variables.filter(({ role }) => role === 'attribute');
+  const strength = ({ cos2 }: Place) => (Number.isFinite(cos2[k]) ? cos2[k] : 0);
+  const named = attributes
+    .filter((one) => strength(one) >= NAMED)
+    .sort((a, b) => strength(b) - strength(a))
+    .slice(0, 3)
+    .map((one) => `${one.label} (${printNumber(strength(one) * 100, 2)} % in common)`);
+  return named.length > 0 ? [`Axis ${k + 1} goes with ${printList(named)}`] : [];
+}
+
+function cautionsOf(found: OrdinationFound, axes: Axes): string[] {
+  const cautions = axes.notes.map((note) => `${note}.`);
+  const aside = found.n.setAside.reduce((sum, { fragments }) => sum + fragments, 0);
+  if (aside > 0) {
+    cautions.push(
+      `${printCount(aside, 'fragment')} set aside: ${printList(found.n.setAside.map(({ reason, fragments }) => `${reason} (${fragments})`))}.`,
+    );
+  }
+  if (found.options.method === 'pcoa') {
+    cautions.push('Points near each other in the picture may be apart on axes that are not shown.');
+  }
+  if (found.unit === 'fragment' && found.n.items < found.n.fragments) {
+    cautions.push(
+      `${found.n.fragments} fragments come from ${found.n.items} items: large items draw the axes to themselves.`,
+    );
+  }
+  return cautions;
+}
