@@ -79,12 +79,6 @@ set.seed(20)
 random <- matrix(round(rnorm(60 * 5), 6), 60)
 randomDissimilarity <- dist(random)
 
-# fanny with its default exponent, on a plain dissimilarity
-fuzzy <- lapply(c(2, 4), function(k) {
-  f <- fanny(dist(sets$ruspini), k, memb.exp = 2, maxit = 5000, tol = 1e-15)
-  list(k = k, membership = unname(f$membership), objective = f$objective[["objective"]])
-})
-
 # Gap statistic of one dispersion: cluster's W_k is half the sum of squared pair distances over n_r (d.power = 2)
 logW <- sapply(1:5, function(k) {
   g <- if (k == 1) rep(1, nrow(sets$ruspini)) else pam(sets$ruspini, k)$clustering
@@ -115,7 +109,6 @@ out <- list(
   flower = list(dissimilarity = as.vector(flowers), n = nrow(flower), medoids = lapply(2:4, function(k) medoids(flowers, k)),
     trees = list(average = tree(flowers, "average"), complete = tree(flowers, "complete"))),
   random = list(points = random, medoids = lapply(2:8, function(k) medoids(randomDissimilarity, k)), trees = trees(randomDissimilarity)),
-  fuzzy = fuzzy,
   gap = list(logW = logW, table = unname(gap$Tab), draws = 500),
   stability = list(ruspini4 = boot$bootmean, ruspini4Sizes = as.vector(table(boot$partition)), iris3 = boot3$bootmean,
     iris3Sizes = as.vector(table(boot3$partition)), ruspini5 = boot5$bootmean,
