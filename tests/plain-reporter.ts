@@ -22,7 +22,9 @@ export class PlainReporter implements Reporter {
     // Written once the other reporters have had their say, so that it stands last.
     process.once('exit', () => {
       if (skipped > 0)
-        process.stdout.write(`\n${skipped} passed over: their material is not on this machine\n`);
+        process.stdout.write(
+          `\n${skipped} passed over (not asked for, or their material is not on this machine)\n`,
+        );
       process.stdout.write(`\n${passed} passed, ${failed} failed\n`);
     });
   }

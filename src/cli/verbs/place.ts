@@ -23,7 +23,7 @@ export const placeVerb: Verb = (terminal) =>
   new Command('place')
     .description('place one find among the records of a study')
     .argument('<study>', 'study file (JSON)')
-    .requiredOption(
+    .option(
       '--find <attribute=value>',
       'one reading of the find, as it would stand in a table; repeat for more',
       (value: string, before: readonly string[]) => [...before, value],

@@ -1,0 +1,123 @@
+import { copyFileSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { AnalysisResult } from '../../src/study/results.ts';
+import { freshFolder, ROOT, thrum } from './thrum.ts';
+
+const DEMO = join(ROOT, 'datasets/demo');
+const folder = freshFolder();
+
+describe('thrum read', () => {
+  it('shows dialect, columns and ledger of a table it was never told of', async () => {
+    const { status, out, err } = await thrum('read', join(DEMO, 'quorrimel-katalog.csv'));
+    expect([status, err]).toEqual([0, '']);
+    expect(out).toContain('87 rows read: 86 kept, 1 set aside.');
+    expect(out).toContain('Encoding windows-1252, cells divided by semicolon, decimal mark ","');
+    expect(out).toMatch(/Reihenabstand \(mm\) +rowSpacing +mm/);
+    expect(out).toMatch(/Ledger: \d+ entries/);
+    expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(160);
+  });
+
+  it('saves a profile with which the table reads the same again', async () => {
+    const table = join(folder, 'katalog.csv');
+    copyFileSync(join(DEMO, 'quorrimel-katalog.csv'), table);
+    const first = await thrum('read', table, '--save-profile', '--json');
+    const second = await thrum('read', table, '--profile', join(folder, 'katalog.profile.json'), '--json');
+    expect([first.status, second.status]).toEqual([0, 0]);
+    type Reading = { columns: { header: string; attributes: string[]; unit?: string }[]; rowsKept: number };
+    const essence = (text: string) => {
+      const { columns, rowsKept } = JSON.parse(text) as Reading;
+      return { rowsKept, columns: columns.map(({ header, attributes, unit }) => [header, attributes, unit]) };
+    };
+    expect(essence(second.out)).toEqual(essence(first.out));
+  });
+
+  it('uses a near match only when told to', async () => {
+    const columns = async (...more: string[]) => {
+      const { out } = await thrum('read', join(DEMO, 'quorrimel-katalog.csv'), '--json', ...more);
+      return (JSON.parse(out) as { columns: { status: string }[] }).columns.map(({ status }) => status);
+    };
+    expect(await columns()).toContain('suggested');
+    expect(await columns('--accept-suggestions')).not.toContain('suggested');
+  });
+
+  it('writes the ledger as CSV, one line an entry', async () => {
+    const ledger = join(folder, 'ledger.csv');
+    const { out } = await thrum('read', join(DEMO, 'tazzimbe-ysketh.csv'), '--ledger', ledger, '--json');
+    const { ledger: entries } = JSON.parse(out) as { ledger: unknown[] };
+    const lines = readFileSync(ledger, 'utf8').split('\r\n').length - 2;
+    expect(lines).toBeGreaterThan(50);
+    expect(lines).toBe(entries.length);
+  });
+});
+
+describe('thrum run', () => {
+  it('writes the same bytes twice', async () => {
+    const study = join(ROOT, 'datasets/open/iris-study.json');
+    const outs = [join(folder, 'once'), join(folder, 'twice')];
+    for (const out of outs) expect((await thrum('run', study, '--out', out)).status).toBe(0);
+    for (const name of ['results.json', 'report.html', 'fragments.csv', 'ledger.csv', 'datapackage.json']) {
+      const [once, twice] = outs.map((out) => readFileSync(join(out, name)));
+      expect(once.equals(twice), name).toBe(true);
+    }
+  });
+
+  it('computes every analysis of the demo, and prints a summary that fits the terminal', async () => {
+    const { status, out, err } = await thrum(
+      'run',
+      join(DEMO, 'study.json'),
+      '--out',
+      join(folder, 'demo'),
+      '--no-report',
+    );
+    expect([status, err]).toEqual([0, '']);
+    const results = JSON.parse(readFileSync(join(folder, 'demo', 'results.json'), 'utf8')) as {
+      analyses: Record<string, AnalysisResult>;
+    };
+    expect(Object.values(results.analyses).filter(({ why }) => why !== undefined)).toEqual([]);
+    expect(out).toContain('396 fragments of 258 items');
+    expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(100);
+  });
+
+  it('with --json prints the very bytes of results.json', async () => {
+    const out = join(folder, 'json');
+    const run = await thrum('run', join(ROOT, 'datasets/open/countries-study.json'), '--out', out, '--json');
+    expect(run.out).toBe(readFileSync(join(out, 'results.json'), 'utf8'));
+  });
+});
+
+describe('thrum place', () => {
+  const study = join(DEMO, 'study.json');
+
+  it('sets a find among the records, attributes named by id or by synonym', async () => {
+    const find = [
+      '--find',
+      'rowSpacing=c. 32 mm',
+      '--find',
+      'Bindung=Zwirnbindung mit Abstand',
+      '--find',
+      'fibre=lime bast',
+    ];
+    const { status, out } = await thrum('place', study, ...find, '--json');
+    expect(status).toBe(0);
+    const result = JSON.parse(out) as AnalysisResult;
+    expect(result.kind).toBe('placement');
+    expect(result.options.find).toEqual({
+      rowSpacing: 'c. 32 mm',
+      structure: 'Zwirnbindung mit Abstand',
+      fibre: 'lime bast',
+    });
+    expect((await thrum('place', study, ...find)).out).toContain('nearest');
+  });
+
+  it.each([
+    [['--find', 'rowSpaceing=3'], 'write "rowSpacing" if that is meant'],
+    [['--find', 'rowSpacing'], 'write it as "attribute=value"'],
+    [[], 'no --find is given'],
+  ])('refuses %j in one sentence', async (find, said) => {
+    const { status, err } = await thrum('place', study, ...find);
+    expect(status).toBe(2);
+    expect(err).toContain(said);
+    expect(err.trimEnd().split('\n')).toHaveLength(1);
+  });
+});
