@@ -3,11 +3,14 @@ import type { StudyDocument, Workspace } from './state/workspace.ts';
 
 /** Where a session can start: the study that `thrum open` serves, what was last open here, the demo. */
 
-const DEMO = import.meta.glob(['../../datasets/demo/*.csv', '../../datasets/demo/*.json'], {
-  query: '?url',
-  import: 'default',
-  eager: true,
-});
+const DEMO = import.meta.glob(
+  ['../../datasets/demo/*.csv', '../../datasets/demo/*.json', '!**/truth.csv', '!**/mess.json'],
+  {
+    query: '?url',
+    import: 'default',
+    eager: true,
+  },
+);
 
 const fileName = (path: string) => path.slice(path.lastIndexOf('/') + 1);
 
@@ -37,19 +40,24 @@ export async function openServed(): Promise<Workspace | null> {
   try {
     const response = await fetch('./study/manifest.json');
     if (!response.ok || !(response.headers.get('content-type') ?? '').includes('json')) return null;
-    const { study, files } = (await response.json()) as { study: StudyDocument; files: string[] };
+    const { files } = (await response.json()) as { files: string[] };
+    const study = JSON.parse(
+      new TextDecoder().decode(await bytesFrom('./study/study.json')),
+    ) as StudyDocument;
     const loaded = await Promise.all(
       files.map(async (name, index) => [name, await bytesFrom(`./study/files/${index}`)] as const),
     );
-    return { study, files: new Map(loaded) };
+    return { study: complete(study), files: new Map(loaded) };
   } catch {
     return null;
   }
 }
 
-/** A study file dropped by the reader, joined with the files dropped beside it and those already open. */
-export function openStudyFile(study: StudyDocument, files: ReadonlyMap<string, Uint8Array>): Workspace {
-  return { study, files };
+/** A study file may leave out what has a default; the workbench shows the defaults. */
+export function complete(
+  study: Partial<StudyDocument> & Pick<StudyDocument, 'title' | 'sources'>,
+): StudyDocument {
+  return { seed: 1, unit: 'item', analyses: [], ...study };
 }
 
 export interface Opening {

@@ -25,7 +25,7 @@ export function SelectionBar() {
           <span className="chip" key={said}>
             {said}
             <AriaButton
-              className="button"
+              className="lift"
               aria-label={`Lift the condition: ${said}`}
               onPress={() =>
                 change(

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { bytesOf } from '../../files.ts';
+import { complete } from '../../openings.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { type StudyDocument, type Workspace, withSources } from '../../state/workspace.ts';
 
@@ -45,7 +46,7 @@ function studyIn(bytes: Uint8Array): StudyDocument | null {
   try {
     const value = JSON.parse(new TextDecoder().decode(bytes)) as Partial<StudyDocument>;
     return Array.isArray(value.sources) && typeof value.title === 'string'
-      ? { seed: 1, unit: 'item', analyses: [], ...value, title: value.title, sources: value.sources }
+      ? complete({ ...value, title: value.title, sources: value.sources })
       : null;
   } catch {
     return null;

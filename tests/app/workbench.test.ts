@@ -1,0 +1,302 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { AxeBuilder } from '@axe-core/playwright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { checkStudy } from '../../src/study/load.ts';
+import { serializeResults } from '../../src/study/results-json.ts';
+import { runStudy } from '../../src/study/run-study.ts';
+import { type Bench, openBench, saved } from './workbench.ts';
+
+const DEMO = new URL('../../datasets/demo/', import.meta.url);
+const SCREENS = ['Sources', 'Kinship', 'Placement', 'Take away'];
+
+let bench: Bench;
+beforeAll(async () => {
+  bench = await openBench();
+}, 180_000);
+afterAll(async () => {
+  await bench?.close();
+});
+
+describe('the workbench, first page', () => {
+  it('says where the data stay, and asks nobody else for anything', async () => {
+    const desk = await bench.open();
+    await desk.page.getByText('Everything is computed on this machine.').waitFor();
+    await desk.demo();
+    await desk.go('Kinship');
+    await desk.page.locator('.drawing .main-svg').first().waitFor();
+    expect(desk.foreign).toEqual([]);
+    expect(desk.errors).toEqual([]);
+    await desk.close();
+  });
+
+  it('waits on every other screen with a sentence that says what would help', async () => {
+    const desk = await bench.open();
+    for (const screen of SCREENS.slice(1)) {
+      await desk.go(screen);
+      await desk.page.getByText('bring tables first').waitFor();
+    }
+    await desk.page.getByRole('button', { name: 'Go to Sources' }).click();
+    await desk.page.getByRole('button', { name: 'Choose tables' }).waitFor();
+    await desk.close();
+  });
+
+  it('refuses a file that is neither a table nor a study in one sentence', async () => {
+    const desk = await bench.open();
+    await desk.page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'notes.json', mimeType: 'application/json', buffer: Buffer.from('{"a":1}') });
+    await desk.page.getByRole('alert').getByText('notes.json: not a table or a study').waitFor();
+    await desk.close();
+  });
+});
+
+describe('Sources', () => {
+  it('reads every table of the demo and accounts for every row', async () => {
+    const desk = await bench.open();
+    await desk.demo();
+    const { page } = desk;
+    const names = await page.locator('.source-list .source-name').allTextContents();
+    expect(names).toHaveLength(6);
+    for (const name of names) {
+      await page.locator('.source-way', { hasText: name }).click();
+      await page.getByText(`The file: ${name}`).waitFor();
+      const said = await page.getByText(/rows? read =/).textContent();
+      const [read, kept, aside] = (said ?? '').match(/\d+/g)!.map(Number);
+      expect(read).toBe(kept! + aside!);
+      expect(kept).toBeGreaterThan(0);
+    }
+    await desk.close();
+  });
+
+  it('maps an unknown column by one answer, takes it back, and saves the profile', async () => {
+    const desk = await bench.open();
+    const { page } = desk;
+    const csv =
+      'No;Site;Struct;Abst. mm;Xq\n1;Kell;tabby;3,5;1,2\n2;Kell;twill;4;0,9\n3;Orm;tabby;ca. 5;1,1\n';
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'own.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
+    const question = page.locator('.questions li', { hasText: '“Xq” is not known' });
+    await question.waitFor();
+    await question.getByRole('combobox').fill('Element diameter');
+    await page.getByRole('option', { name: /Element diameter, system 1/ }).click();
+    await question.waitFor({ state: 'detached' });
+    const row = page.locator('.columns li', { hasText: 'Xq' });
+    await row.getByText('Element diameter, system 1').first().waitFor();
+    const profile = await saved(page, page.getByRole('button', { name: 'Save the profile' }));
+    expect(profile.name).toBe('own.profile.json');
+    expect(JSON.parse(profile.text).columns).toContainEqual(
+      expect.objectContaining({ header: 'Xq', attribute: 'diameter1' }),
+    );
+    await page.getByRole('button', { name: /^Undo: “Xq” is/ }).click();
+    await question.waitFor();
+    expect(desk.errors).toEqual([]);
+    await desk.close();
+  });
+
+  it('narrows the ledger by kind and leads from an entry to its cell', async () => {
+    const desk = await bench.open();
+    await desk.demo();
+    const { page } = desk;
+    await page.getByLabel('With the words').fill('approximate');
+    const line = page.locator('.ledger-line').first();
+    await line.waitFor();
+    const raw = await line.locator('.quoted').textContent();
+    await line.getByRole('button').click();
+    await page.locator('.raw-cell.chosen', { hasText: raw ?? '' }).waitFor();
+    await desk.close();
+  });
+});
+
+describe('what holds on all screens', () => {
+  it('keeps the selection and the unit from screen to screen', async () => {
+    const desk = await bench.open();
+    await desk.demo();
+    const { page } = desk;
+    await page.getByRole('radio', { name: 'a fragment' }).click();
+    await page.getByRole('button', { name: 'Narrow' }).click();
+    await page.getByRole('button', { name: /Only fragments whose/ }).click();
+    await page.getByRole('option', { name: 'Site', exact: true }).click();
+    await page.locator('.kinds .check').first().click();
+    await page.getByRole('button', { name: 'Keep only these' }).click();
+    await page.locator('.chip', { hasText: 'Site is' }).waitFor();
+    for (const screen of SCREENS) {
+      await desk.go(screen);
+      await page.locator('.chip', { hasText: 'Site is' }).waitFor();
+      expect(await page.getByRole('radio', { name: 'a fragment' }).isChecked()).toBe(true);
+    }
+    await desk.close();
+  });
+
+  it('is still there after the page is loaded again, until it is forgotten', async () => {
+    const desk = await bench.open();
+    await desk.demo();
+    const { page } = desk;
+    await page.waitForTimeout(800);
+    await page.reload();
+    await page.locator('.raw-grid .raw-cell').first().waitFor();
+    await page.getByRole('button', { name: 'Close and forget everything on this machine' }).click();
+    await page.getByRole('button', { name: 'Choose tables' }).waitFor();
+    await page.waitForTimeout(300);
+    await page.reload();
+    await page.getByRole('button', { name: 'Choose tables' }).waitFor();
+    await desk.close();
+  });
+});
+
+describe('Kinship', () => {
+  it('shows groups as a figure, as a table and in a sentence, and a weight changes them', async () => {
+    const desk = await bench.open();
+    await desk.demo();
+    await desk.go('Kinship');
+    const { page } = desk;
+    await page.locator('.drawing .main-svg').first().waitFor();
+    const sentence = page.locator('.say .sentence');
+    await sentence.getByText(/fall into \d+ groups/).waitFor();
+    const before = await sentence.textContent();
+    const slider = page.getByRole('slider', { name: 'Structure' });
+    await slider.focus();
+    for (let press = 0; press < 15; press++) await slider.press('ArrowLeft');
+    await page.waitForFunction(
+      (text) => document.querySelector('.say .sentence')?.textContent !== text,
+      before,
+    );
+    await page.getByRole('radio', { name: 'Table' }).click();
+    await page.locator('.see table tbody tr').first().waitFor();
+    expect(desk.errors).toEqual([]);
+    await desk.close();
+  });
+
+  it('leads from a name to its cells and the line of its file, and says why two are alike', async () => {
+    const desk = await bench.open();
+    await desk.demo();
+    await desk.go('Kinship');
+    const { page } = desk;
+    await page.getByRole('radio', { name: 'Membership' }).click();
+    const names = page.locator('.more .pick');
+    await names.nth(0).click();
+    await page.locator('.trace .record .table.cells tbody tr').first().waitFor();
+    await page
+      .locator('.trace .record')
+      .getByRole('button', { name: /\.csv, row \d+/ })
+      .first()
+      .click();
+    await page.locator('.trace .source-line dt').first().waitFor();
+    await names.nth(1).click({ modifiers: ['Shift'] });
+    await page.getByText('0 = alike in all that both record').waitFor();
+    await desk.close();
+  });
+});
+
+describe('Placement', () => {
+  it('sets the find of the demo among its comparanda', async () => {
+    const desk = await bench.open();
+    await desk.demo();
+    await desk.go('Placement');
+    const { page } = desk;
+    await page.locator('.cards .card').first().waitFor();
+    await page.locator('.say .sentence').waitFor();
+    await page.locator('.cut-label').first().waitFor();
+    expect(desk.errors).toEqual([]);
+    await desk.close();
+  });
+
+  it('reads a measurement as it is typed, unit included', async () => {
+    const desk = await bench.open();
+    await desk.demo();
+    await desk.go('Placement');
+    const { page } = desk;
+    const field = page.getByLabel(/^Element diameter, system 1/);
+    await field.fill('c. 0.32 cm');
+    await page.getByText(/read as 2\.88 to 3\.52 mm, about/).waitFor();
+    await desk.close();
+  });
+});
+
+describe('Take away', () => {
+  it('hands over the very bytes of results.json that Node computes', async () => {
+    const desk = await bench.open();
+    await desk.demo();
+    await desk.go('Take away');
+    const { page } = desk;
+    const results = await saved(page, page.getByRole('button', { name: /^Save the results/ }));
+    const study = checkStudy(JSON.parse(readFileSync(new URL('study.json', DEMO), 'utf8')), 'study.json');
+    const files = new Map(
+      readdirSync(DEMO).map((name) => [name, new Uint8Array(readFileSync(new URL(name, DEMO)))]),
+    );
+    expect(results.text).toBe(serializeResults(runStudy(study, files)));
+    await desk.close();
+  }, 240_000);
+
+  it('hands over a study that it opens again, and a normalised table', async () => {
+    const desk = await bench.open();
+    await desk.demo();
+    await desk.go('Take away');
+    const { page } = desk;
+    const study = await saved(page, page.getByRole('button', { name: /^Save the study/ }));
+    expect(checkStudy(JSON.parse(study.text), study.name).sources).toHaveLength(6);
+    const table = await saved(page, page.getByRole('button', { name: /^Save the normalised table/ }));
+    expect(table.text.split('\r\n').length).toBeGreaterThan(300);
+    await desk.close();
+  });
+});
+
+describe('by key and by ear', () => {
+  it('leads by key alone from the first page to a group', async () => {
+    const desk = await bench.open();
+    const { page } = desk;
+    await page.keyboard.press('Tab');
+    expect(await page.locator(':focus').textContent()).toContain('Go to the page');
+    const tabTo = async (name: string | RegExp) => {
+      const wanted = page.getByRole('button', { name }).first();
+      for (let press = 0; press < 60; press++) {
+        if (await wanted.evaluate((element) => element === document.activeElement)) return;
+        await page.keyboard.press('Tab');
+      }
+      throw new Error(`no way by key to ${name}`);
+    };
+    await tabTo('Open the demo study');
+    await page.keyboard.press('Enter');
+    await page.locator('.raw-grid .raw-cell').first().waitFor();
+    await page.locator('.row').getByRole('button', { name: 'Sources' }).focus();
+    await tabTo('Kinship');
+    await page.keyboard.press('Enter');
+    await page.locator('.say .sentence').waitFor();
+    await desk.close();
+  });
+
+  it.each([...SCREENS])('%s has no serious fault of access (axe-core, WCAG 2.2 AA)', async (screen) => {
+    const desk = await bench.open();
+    await desk.demo();
+    await desk.go(screen);
+    const { page } = desk;
+    if (screen === 'Kinship') await page.locator('.drawing .main-svg').first().waitFor();
+    if (screen === 'Placement') await page.locator('.say .sentence').waitFor();
+    const found = await new AxeBuilder({ page })
+      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+      .analyze();
+    const grave = found.violations
+      .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+      .map(
+        ({ id, nodes }) =>
+          `${id}: ${nodes
+            .map((node) => node.target.join(' '))
+            .slice(0, 3)
+            .join(', ')}`,
+      );
+    expect(grave).toEqual([]);
+    await desk.close();
+  });
+
+  it.each([900, 600])('nothing is cut off at %s px', async (width) => {
+    const desk = await bench.open(width);
+    await desk.demo();
+    for (const screen of SCREENS) {
+      await desk.go(screen);
+      await desk.page.waitForTimeout(400);
+      const over = await desk.page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(over, screen).toBeLessThanOrEqual(0);
+    }
+    await desk.close();
+  });
+});
