@@ -28,19 +28,15 @@ export function applyGather(
   return gathered;
 }
 
+const WHY: Readonly<Record<Move['rule'], string>> = {
+  gathered: 'The row is one of several of the same fragment.',
+  contradiction: 'Rows of one fragment differ here; the first was kept.',
+  'key-value': 'The line holds a key and its value.',
+};
+
 function enterMoves(moves: readonly Move[], ledger: Ledger): void {
   for (const { row, column, raw, readAs, rule } of moves) {
-    enter(ledger, {
-      row,
-      column,
-      raw,
-      readAs,
-      level: rule === 'gathered' ? 'read' : 'flagged',
-      rule,
-      why:
-        rule === 'gathered'
-          ? 'The row is one of several of the same fragment.'
-          : 'Rows of one fragment differ here; the first was kept.',
-    });
+    const level = rule === 'contradiction' ? 'flagged' : 'read';
+    enter(ledger, { row, column, raw, readAs, level, rule, why: WHY[rule] });
   }
 }

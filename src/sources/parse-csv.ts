@@ -19,10 +19,9 @@ const LONGEST_LINE = 8_000_000;
  * @throws InputError where a quotation mark is never closed or the file is one endless line.
  */
 export function parseCsv(text: string, name: string, delimiter: Delimiter, quoted = true): Parsed {
-  const remarks: string[] = [];
-  const unified = unifyLineEnds(text, remarks);
-  refuseEndlessLine(unified, name);
-  const { data: grid, errors } = Papa.parse<string[]>(unified, {
+  const ends = unifyLineEnds(text);
+  refuseEndlessLine(ends.text, name);
+  const { data: grid, errors } = Papa.parse<string[]>(ends.text, {
     delimiter,
     newline: '\n',
     // A character that no cell holds switches quoting off.
@@ -44,20 +43,36 @@ export function parseCsv(text: string, name: string, delimiter: Delimiter, quote
   // The line end after the last record is no record of its own.
   const last = grid.at(-1);
   if (last !== undefined && last.length === 1 && last[0] === '') grid.pop();
+  const remarks = endsDiffer(ends, grid)
+    ? ['the file mixes line ends; each was read as the end of a line']
+    : [];
   return { grid, oddQuotes: [...oddQuotes], remarks };
 }
 
-/** Makes every line end a line feed, and remarks where a file mixes them. */
-function unifyLineEnds(text: string, remarks: string[]): string {
-  if (!text.includes('\r')) return text;
+interface LineEnds {
+  readonly text: string;
+  readonly pairs: number;
+  readonly feeds: number;
+  readonly returns: number;
+}
+
+/** Makes every line end a line feed, and counts what stood there. */
+function unifyLineEnds(text: string): LineEnds {
+  if (!text.includes('\r')) return { text, pairs: 0, feeds: 0, returns: 0 };
   const withoutPairs = text.replaceAll('\r\n', '\n');
   const pairs = text.length - withoutPairs.length;
-  const loneReturns = withoutPairs.includes('\r');
-  const feeds = loneReturns || countOf(withoutPairs, '\n') > pairs;
-  if ((pairs > 0 && feeds) || (loneReturns && withoutPairs.includes('\n'))) {
-    remarks.push('the file mixes line ends; each was read as the end of a line');
-  }
-  return loneReturns ? withoutPairs.replaceAll('\r', '\n') : withoutPairs;
+  const returns = countOf(withoutPairs, '\r');
+  const feeds = countOf(withoutPairs, '\n') - pairs;
+  return { text: returns > 0 ? withoutPairs.replaceAll('\r', '\n') : withoutPairs, pairs, feeds, returns };
+}
+
+/** Whether records end in different ways; a line break inside a cell is no line end. */
+function endsDiffer({ pairs, feeds, returns }: LineEnds, grid: readonly (readonly string[])[]): boolean {
+  const kinds = [pairs, feeds, returns].filter((count) => count > 0);
+  if (kinds.length < 2) return false;
+  let inside = 0;
+  for (const row of grid) for (const cell of row) if (cell.includes('\n')) inside += countOf(cell, '\n');
+  return kinds.length > 2 || !kinds.some((count) => count <= inside);
 }
 
 function countOf(text: string, character: string): number {

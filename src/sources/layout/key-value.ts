@@ -1,5 +1,6 @@
 import type { Register } from '../../attributes/definition.ts';
 import { countKnown, filledCells, isBlank } from './cell-shapes.ts';
+import type { Move } from './long-form.ts';
 
 type Grid = readonly (readonly string[])[];
 
@@ -11,6 +12,8 @@ export interface KeyValueTable {
   /** Rows that hold neither a key nor a value of a record, with the reason. */
   readonly aside: readonly { readonly row: number; readonly reason: string }[];
   readonly rowsUsed: number;
+  /** Every cell of a pair, and the value that it went to. */
+  readonly moves: readonly Move[];
 }
 
 interface Pair {
@@ -60,6 +63,7 @@ export function readKeyValue(grid: Grid): KeyValueTable {
   const records: Map<number, string>[] = [];
   const origins: number[] = [];
   const aside: { row: number; reason: string }[] = [];
+  const moves: Move[] = [];
   let rowsUsed = 0;
   let current: Map<number, string> | null = null;
   for (const [at, row] of grid.entries()) {
@@ -86,7 +90,10 @@ export function readKeyValue(grid: Grid): KeyValueTable {
     }
     current.set(place, pair.value);
     rowsUsed++;
+    for (const i of filledCells(row)) {
+      moves.push({ row: at + 1, column: pair.key, raw: row[i]!, readAs: pair.value, rule: 'key-value' });
+    }
   }
   const body = records.map((record) => headers.map((_, place) => record.get(place) ?? ''));
-  return { headers, body, origins, aside, rowsUsed };
+  return { headers, body, origins, aside, rowsUsed, moves };
 }

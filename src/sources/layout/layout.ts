@@ -149,7 +149,7 @@ function layOutKeyValue(grid: readonly (readonly string[])[], rule: LayoutRule):
     rowsKept: read.rowsUsed,
     setAside: read.aside,
     remarks: [],
-    moves: [],
+    moves: read.moves,
     gathered: new Set(),
     faults: [],
     layout: { ...rule, keyValue: true },
