@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Analysis, AnalysisInput, Figure, Findings, Words } from './contract.ts';
+import { contrast } from './contrast/index.ts';
 import { grouping } from './grouping/index.ts';
 import { ordination } from './ordination/index.ts';
 import { placement } from './placement/index.ts';
@@ -22,6 +23,7 @@ export interface Answer {
 /** Every analysis that a study can name, by its kind. A new one is a folder and a line here. */
 export const ANALYSES: readonly RegisteredAnalysis[] = [
   registered(summary),
+  registered(contrast),
   registered(grouping),
   registered(ordination),
   registered(placement),

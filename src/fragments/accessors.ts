@@ -12,6 +12,18 @@ export function midpoint(column: NumericColumn, row: number): number {
   return Number.isFinite(middle) ? middle : Number.NaN;
 }
 
+/** One value a record: its midpoint, or the known end of an open reading. */
+export function pointOf(column: NumericColumn, row: number): number {
+  const middle = midpoint(column, row);
+  if (!Number.isNaN(middle)) return middle;
+  return Number.isFinite(column.high[row]) ? column.high[row] : column.low[row];
+}
+
+/** An open-ended reading such as ">30" has no upper (or no lower) end. */
+export function isOpenEnded(column: NumericColumn, row: number): boolean {
+  return !(Number.isFinite(column.low[row]) && Number.isFinite(column.high[row]));
+}
+
 /** The term of a row, `absent` where a yes/no attribute was looked for in vain; null where there is none. */
 export function termAt(column: TermColumn, row: number): string | null {
   const code = column.codes[row];

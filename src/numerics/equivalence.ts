@@ -68,3 +68,12 @@ export function smallestDetectableDelta(
     (2 * (normalQuantileUpper(alpha / 2) + normalQuantileUpper(1 - power))) / Math.sqrt(12 * c * (1 - c) * n);
   return delta > 1 ? { why: `with ${n1} and ${n2} items even complete separation could be missed` } : delta;
 }
+
+/**
+ * The shift between two normal samples of equal spread, in standard deviations, that makes a Cliff's
+ * delta of this size: sqrt(2) times the normal quantile of (1 + delta) / 2 (McGraw & Wong 1992, Psychol.
+ * Bull. 111:361, the common-language effect size). Infinite at complete separation.
+ */
+export function normalShiftOfDelta(delta: number): number {
+  return delta >= 1 ? Infinity : Math.SQRT2 * normalQuantileUpper((1 - delta) / 2);
+}

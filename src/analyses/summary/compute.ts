@@ -1,5 +1,5 @@
 import { InputError } from '../../errors.ts';
-import { termAt } from '../../fragments/accessors.ts';
+import { isOpenEnded, pointOf, termAt } from '../../fragments/accessors.ts';
 import { countBehind } from '../../fragments/behind.ts';
 import { groupRows, termLabel } from '../../fragments/groups.ts';
 import { isMissing } from '../../fragments/missing.ts';
@@ -9,7 +9,7 @@ import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
 import { wilsonLimits } from '../../numerics/wilson.ts';
 import type { AnalysisInput, Findings, ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { COUNT_COLUMNS, countCells } from './count.ts';
-import { describeNumbers, isOpenEnded, numberColumns, pointOf } from './describe-numbers.ts';
+import { describeNumbers, numberColumns } from './describe-numbers.ts';
 import type { SummaryOptions } from './options.ts';
 
 /** One group of records, with its values of one numeric attribute; what the figures draw. */

@@ -1,5 +1,5 @@
 import { CELL_STATES } from '../../cells/reading.ts';
-import { midpoint } from '../../fragments/accessors.ts';
+import { isOpenEnded, pointOf } from '../../fragments/accessors.ts';
 import type { NumericColumn } from '../../fragments/table.ts';
 import { coefficientOfVariation, mean, skewness, standardDeviation } from '../../numerics/moments.ts';
 import { quantile } from '../../numerics/quantile.ts';
@@ -33,18 +33,6 @@ export function numberColumns(): ResultColumn[] {
     { id: 'q3Low', label: 'upper quartile at least' },
     { id: 'q3High', label: 'upper quartile at most' },
   ];
-}
-
-/** One value a record: its midpoint, or the known end of an open reading. */
-export function pointOf(column: NumericColumn, row: number): number {
-  const middle = midpoint(column, row);
-  if (!Number.isNaN(middle)) return middle;
-  return Number.isFinite(column.high[row]) ? column.high[row] : column.low[row];
-}
-
-/** An open-ended reading such as ">30" has no upper (or no lower) end. */
-export function isOpenEnded(column: NumericColumn, row: number): boolean {
-  return !(Number.isFinite(column.low[row]) && Number.isFinite(column.high[row]));
 }
 
 /**

@@ -9,6 +9,7 @@ import {
   kindMarker,
   kindStyle,
 } from '../figure-style.ts';
+import { logTicks } from '../log-axis.ts';
 import { printCount } from '../phrasing.ts';
 import { ALL, type NumberGroup, type SummaryFound, type TermGroup } from './compute.ts';
 
@@ -72,7 +73,12 @@ function numberFigure(found: SummaryFound, groups: readonly NumberGroup[]): Figu
   return {
     data: traces,
     layout: figureLayout({
-      x: axis(unit === '' ? label : `${label} (${unit})`, logarithmic && positive ? logTicks(groups) : {}),
+      x: axis(
+        unit === '' ? label : `${label} (${unit})`,
+        logarithmic && positive
+          ? logTicks(groups.flatMap((group) => group.points.map(({ value }) => value)))
+          : {},
+      ),
       y: axis(found.by.join(', '), { autorange: 'reversed', type: 'category' }),
       height: 120 + 34 * groups.length,
     }),
@@ -84,17 +90,6 @@ function numberFigure(found: SummaryFound, groups: readonly NumberGroup[]): Figu
       `${logarithmic && positive ? '; logarithmic axis' : ''}.`,
   };
 }
-
-/** A logarithmic axis with every tick written out as a number: 1, 2, 5, 10, 20 … */
-function logTicks(groups: readonly NumberGroup[]): Readonly<Record<string, unknown>> {
-  const values = groups.flatMap((group) => group.points.map((point) => point.value));
-  const ticks = TICKS.filter((tick) => tick >= Math.min(...values) / 2 && tick <= Math.max(...values) * 2);
-  return { type: 'log', tickmode: 'array', tickvals: ticks, ticktext: ticks.map(String) };
-}
-
-const TICKS = [0.001, 0.01, 0.1, 1, 10, 100, 1000, 10000].flatMap((power) =>
-  [1, 2, 5].map((digit) => Number((digit * power).toPrecision(1))),
-);
 
 /** The box as computed: plotly's own quartiles are another type, its whiskers another rule. */
 function boxOf({ quartiles, points }: NumberGroup): Readonly<Record<string, readonly number[]>> {

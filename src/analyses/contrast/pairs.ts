@@ -1,0 +1,199 @@
+import { adjustP } from '../../numerics/adjust.ts';
+import {
+  type BlockedSample,
+  blockMedians,
+  blockMembers,
+  gatherBlocks,
+  sharesBlocks,
+} from '../../numerics/blocked-sample.ts';
+import { bootstrapInterval, type ResampledInterval } from '../../numerics/bootstrap.ts';
+import { exp, ln } from '../../numerics/elementary.ts';
+import {
+  type Equivalence,
+  equivalentMeans,
+  normalShiftOfDelta,
+  smallestDetectableDelta,
+} from '../../numerics/equivalence.ts';
+import { dunnPairs } from '../../numerics/kruskal-wallis.ts';
+import { cliffsDelta } from '../../numerics/mann-whitney.ts';
+import { standardDeviation } from '../../numerics/moments.ts';
+import { medianDifference } from '../../numerics/pairwise-median.ts';
+import { quantileSorted } from '../../numerics/quantile.ts';
+import type { Random } from '../../numerics/random.ts';
+import type { Unavailable } from '../contract.ts';
+import type { ContrastOptions } from './options.ts';
+import type { AttributeSamples } from './samples.ts';
+import { placeTest } from './tests.ts';
+
+/** An effect, first group against second: positive (or above 1) when the first is larger. */
+export interface Effect {
+  readonly estimate: number;
+  readonly interval: ResampledInterval | Unavailable;
+}
+
+/** Two groups set against each other. Places count among the tested groups. */
+export interface PairContrast {
+  readonly first: number;
+  readonly second: number;
+  /** Dunn's z where there are more than two groups, otherwise null: the test is the main one. */
+  readonly z: number | null;
+  readonly p: number | Unavailable;
+  readonly method: string;
+  readonly delta: Effect | Unavailable;
+  readonly shift: Effect | Unavailable;
+  readonly ratio: Effect | Unavailable;
+  readonly equivalence: Equivalence | Unavailable;
+  /** Smallest Cliff's delta that these numbers of items would show with the stated power. */
+  readonly detectableDelta: number | Unavailable;
+  /** The same as a shift in the unit of the attribute, or as a factor where ratios matter. */
+  readonly detectable: number | Unavailable;
+}
+
+/** Draws for the intervals of all pairs together; each pair gets its part, at least LEAST_RESAMPLES. */
+const ALL_RESAMPLES = 30_000;
+const LEAST_RESAMPLES = 499;
+
+/** Every pair of tested groups: which differ, by how much, which are alike, and what could have been missed. */
+export function pairContrasts(
+  samples: AttributeSamples,
+  options: ContrastOptions,
+  random: Random,
+  main: number | Unavailable,
+  onProgress: (share: number) => void,
+): PairContrast[] {
+  const points = samples.tested.map((group) => group.points);
+  const places = points.flatMap((_, first) =>
+    points.slice(first + 1).map((__, rest) => [first, first + 1 + rest] as const),
+  );
+  const dunn = dunnPairs(points.map((sample) => sample.values));
+  const resamples = Math.min(
+    options.resamples,
+    Math.max(LEAST_RESAMPLES, Math.floor(ALL_RESAMPLES / places.length)),
+  );
+  return places.map(([first, second], place): PairContrast => {
+    const pair = [points[first], points[second]] as const;
+    const stream = random.stream(`${first} against ${second}`);
+    onProgress(place / places.length);
+    return {
+      first,
+      second,
+      ...pairTest(
+        pair,
+        places.length === 1 ? main : null,
+        'why' in dunn ? dunn : dunn[place],
+        options,
+        stream,
+      ),
+      ...effects(pair, samples, options, resamples, stream),
+      ...power(pair, samples, options, places.length),
+    };
+  });
+}
+
+function pairTest(
+  pair: readonly [BlockedSample, BlockedSample],
+  main: number | Unavailable | null,
+  dunn: { readonly statistic: number; readonly p: number } | Unavailable,
+  options: ContrastOptions,
+  random: Random,
+): Pick<PairContrast, 'z' | 'p' | 'method'> {
+  if (main !== null) return { z: null, p: main, method: 'as the test of place' };
+  if ('why' in dunn) return { z: null, p: dunn, method: 'Dunn' };
+  if (!pair.some(sharesBlocks)) return { z: dunn.statistic, p: dunn.p, method: 'Dunn, normal approximation' };
+  const dealt = placeTest(pair, { random, relabellings: options.relabellings });
+  return 'why' in dealt
+    ? { z: dunn.statistic, p: dealt, method: 'items of the pair dealt' }
+    : { z: dunn.statistic, p: dealt.p, method: `ranks of the pair, ${dealt.method}` };
+}
+
+function effects(
+  pair: readonly [BlockedSample, BlockedSample],
+  { graded, attribute, logarithmic }: AttributeSamples,
+  options: ContrastOptions,
+  resamples: number,
+  random: Random,
+): Pick<PairContrast, 'delta' | 'shift' | 'ratio' | 'equivalence'> {
+  const members = pair.map(blockMembers);
+  const effect = (
+    name: string,
+    statistic: (first: Float64Array, second: Float64Array) => number | Unavailable,
+  ): Effect | Unavailable => {
+    const estimate = statistic(pair[0].values, pair[1].values);
+    if (typeof estimate !== 'number') return estimate;
+    const interval = bootstrapInterval(
+      pair.map((sample) => sample.count),
+      (choice) => {
+        const value = statistic(gatherBlocks(members[0], choice[0]), gatherBlocks(members[1], choice[1]));
+        return typeof value === 'number' ? value : Number.NaN;
+      },
+      { random: random.stream(name), resamples, level: options.confidence },
+    );
+    return { estimate, interval };
+  };
+  const grades = { why: 'grades have an order but no distances' };
+  const positive = pair.every((sample) => sample.values.every((value) => value > 0));
+  const ratios = graded
+    ? grades
+    : attribute.scale !== 'ratio'
+      ? { why: 'ratios need a scale with a true zero' }
+      : positive
+        ? null
+        : { why: 'ratios need values above 0' };
+  return {
+    delta: effect('delta', cliffsDelta),
+    shift: graded ? grades : effect('shift', medianDifference),
+    ratio: ratios ?? (logarithmic ? effect('ratio', medianRatio) : { why: 'given where ratios matter' }),
+    equivalence:
+      ratios ??
+      equivalentMeans(
+        blockMedians(pair[0]).map(ln),
+        blockMedians(pair[1]).map(ln),
+        ln(1 + options.within),
+        1 - options.confidence,
+      ),
+  };
+}
+
+function medianRatio(first: Float64Array, second: Float64Array): number {
+  return quantileSorted(first.slice().sort(), 0.5) / quantileSorted(second.slice().sort(), 0.5);
+}
+
+/** Items count as n, since fragments of one item tell little more than one; alpha is shared among the pairs. */
+function power(
+  pair: readonly [BlockedSample, BlockedSample],
+  { graded, logarithmic }: AttributeSamples,
+  options: ContrastOptions,
+  pairs: number,
+): Pick<PairContrast, 'detectableDelta' | 'detectable'> {
+  const detectableDelta = smallestDetectableDelta(pair[0].count, pair[1].count, {
+    alpha: (1 - options.confidence) / pairs,
+    power: options.power,
+  });
+  if (typeof detectableDelta !== 'number') return { detectableDelta, detectable: detectableDelta };
+  if (graded) return { detectableDelta, detectable: { why: 'grades have an order but no distances' } };
+  const scale = logarithmic ? ln : (value: number) => value;
+  const [a, b] = pair.map((sample) => standardDeviation(blockMedians(sample).map(scale)));
+  if (typeof a !== 'number' || typeof b !== 'number')
+    return { detectableDelta, detectable: { why: 'a group has a single item' } };
+  const df = [pair[0].count - 1, pair[1].count - 1];
+  const sd = Math.sqrt((df[0] * a * a + df[1] * b * b) / (df[0] + df[1]));
+  const shift = normalShiftOfDelta(detectableDelta) * sd;
+  return { detectableDelta, detectable: logarithmic ? exp(shift) : shift };
+}
+
+/** Adjusts the p values that exist; the others keep their reason. */
+export function adjusted(
+  p: readonly (number | Unavailable)[],
+  method: ContrastOptions['adjust'],
+): (number | Unavailable)[] {
+  const known = p.flatMap((value, place) => (typeof value === 'number' ? [{ value, place }] : []));
+  const values = adjustP(
+    known.map(({ value }) => value),
+    method,
+  );
+  const out = [...p];
+  known.forEach(({ place }, index) => {
+    out[place] = values[index];
+  });
+  return out;
+}

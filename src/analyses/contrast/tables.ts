@@ -1,0 +1,217 @@
+import { countBehind } from '../../fragments/behind.ts';
+import type { AnalysisInput, ResultTable, TableCell, Unavailable } from '../contract.ts';
+import { col, effectCells, percent } from './cells.ts';
+import { type ContrastFound, quartilesOf } from './compute.ts';
+import { adjusted } from './pairs.ts';
+import { pairsTable } from './pairs-table.ts';
+import type { Question } from './tests.ts';
+import { togetherTable } from './together-table.ts';
+
+export type Compared = Omit<ContrastFound, 'n' | 'tables'>;
+
+/** Every table of a contrast; those without a line are left out. */
+export function contrastTables(input: AnalysisInput, found: Compared): Record<string, ResultTable> {
+  const tables: Record<string, ResultTable> = {
+    ...(found.attributes.length > 0
+      ? { groups: groupsTable(input, found), tests: testsTable(found), pairs: pairsTable(found) }
+      : {}),
+    ...sensitivityTable(found),
+    ...trendTable(found),
+    ...togetherTable(found),
+  };
+  return tables;
+}
+
+function groupsTable(input: AnalysisInput, { attributes, by, options }: Compared): ResultTable {
+  return {
+    title: 'Groups',
+    columns: [
+      col('attribute', 'attribute'),
+      col('unit', 'unit'),
+      col('group', by),
+      col('n', 'n'),
+      col('fragments', 'fragments'),
+      col('items', 'items'),
+      col('missing', 'missing'),
+      col('openEnded', 'open-ended readings'),
+      col('median', 'median'),
+      col('low', 'median at least'),
+      col('high', 'median at most'),
+      col('q1', 'lower quartile'),
+      col('q3', 'upper quartile'),
+      col('min', 'smallest'),
+      col('max', 'largest'),
+      col('tested', 'tested'),
+    ],
+    rows: attributes.flatMap(({ samples, medians }) =>
+      samples.groups.map((group): TableCell[] => {
+        const [q1, median, q3] = quartilesOf(group);
+        const place = samples.tested.indexOf(group);
+        const interval = place < 0 ? { why: 'a single item' } : medians[place];
+        const { fragments } = countBehind(input.fragments, input.records, input.unit, group.rows);
+        const ends = 'why' in interval ? [interval, interval] : [interval.low, interval.high];
+        return [
+          samples.attribute.label,
+          samples.graded ? 'grade' : (samples.attribute.unit ?? ''),
+          group.label,
+          group.rows.length,
+          fragments,
+          group.points.count,
+          group.missing,
+          group.openEnded,
+          median,
+          ...ends,
+          q1,
+          q3,
+          Math.min(...group.points.values),
+          Math.max(...group.points.values),
+          place >= 0,
+        ];
+      }),
+    ),
+    briefly: ['attribute', 'group', 'n', 'items', 'missing', 'median', 'low', 'high', 'q1', 'q3'],
+    note:
+      `Limits of the median at ${percent(options.confidence)} by drawing items again (BCa, Efron 1987). ` +
+      'Quartiles are type 7. A reading that is a range stands at its middle, an open-ended one at its known end.',
+  };
+}
+
+function testsTable({ attributes, options }: Compared): ResultTable {
+  const lines = attributes.flatMap((contrast) => [
+    {
+      contrast,
+      question: 'place' as Question,
+      name: contrast.samples.tested.length > 2 ? 'Kruskal-Wallis' : 'Mann-Whitney',
+      answer: contrast.place,
+    },
+    ...contrast.further.map((answer) => ({ contrast, question: answer.question, name: answer.name, answer })),
+  ]);
+  const adjustedP = new Map<(typeof lines)[number], number | Unavailable>();
+  for (const question of new Set(lines.map((line) => line.question))) {
+    const family = lines.filter((line) => line.question === question);
+    const p = adjusted(
+      family.map(({ answer }) => ('why' in answer ? { why: answer.why } : answer.p)),
+      options.adjust,
+    );
+    family.forEach((line, place) => {
+      adjustedP.set(line, p[place]);
+    });
+  }
+  return {
+    title: 'Tests',
+    columns: [
+      col('attribute', 'attribute'),
+      col('question', 'do the groups differ in'),
+      col('test', 'test'),
+      col('statistic', 'statistic'),
+      col('df', 'df'),
+      col('dfWithin', 'df within'),
+      col('p', 'p'),
+      col('pAdjusted', 'p adjusted'),
+      col('method', 'p from'),
+      col('epsilonSquared', 'epsilon squared'),
+      col('low', 'epsilon squared at least'),
+      col('high', 'epsilon squared at most'),
+    ],
+    rows: lines.map((line): TableCell[] => {
+      const { contrast, question, name, answer } = line;
+      const head = [contrast.samples.attribute.label, ASKED[question]];
+      const effect = question === 'place' ? effectCells(contrast.epsilonSquared) : [null, null, null];
+      if ('why' in answer) {
+        const why = { why: answer.why };
+        return [...head, name, why, null, null, why, why, '', ...effect];
+      }
+      return [
+        ...head,
+        `${answer.name} ${answer.symbol}`,
+        answer.statistic,
+        answer.df,
+        answer.dfWithin,
+        answer.p,
+        adjustedP.get(line) ?? null,
+        answer.method,
+        ...effect,
+      ];
+    }),
+    briefly: ['attribute', 'question', 'test', 'statistic', 'df', 'p', 'pAdjusted', 'method'],
+    note: `Adjusted over the attributes asked, test by test (${options.adjust}). U is that of the first group; ties are corrected for.`,
+  };
+}
+
+const ASKED: Readonly<Record<Question, string>> = {
+  place: 'place',
+  shape: 'place, spread or shape',
+  curve: 'place, spread or shape',
+  spread: 'spread',
+  means: 'mean, equal spreads assumed',
+  welch: 'mean, spreads may differ',
+};
+
+function sensitivityTable({ attributes }: Compared): Record<string, ResultTable> {
+  const rows = attributes.flatMap(({ samples, place, sensitivity }) =>
+    sensitivity === null
+      ? []
+      : [{ at: 'all readings at their middles', answer: place }, ...sensitivity].map(
+          ({ at, answer }): TableCell[] => [
+            samples.attribute.label,
+            at,
+            'why' in answer ? answer : answer.statistic,
+            'why' in answer ? answer : answer.p,
+            'why' in answer ? '' : answer.method,
+          ],
+        ),
+  );
+  if (rows.length === 0) return {};
+  return {
+    sensitivity: {
+      title: 'What the ranges of the readings allow',
+      columns: [
+        col('attribute', 'attribute'),
+        col('readings', 'readings'),
+        col('statistic', 'statistic'),
+        col('p', 'p'),
+        col('method', 'p from'),
+      ],
+      rows,
+      note: 'The test of place again, with the readings that are ranges or approximate at one of their ends.',
+    },
+  };
+}
+
+function trendTable({ attributes }: Compared): Record<string, ResultTable> {
+  const rows = attributes.flatMap(({ samples, trend }): TableCell[][] => {
+    if (trend === null) return [];
+    const { label } = samples.attribute;
+    if ('why' in trend) return [[label, 'trend', trend, trend, '', null, null, null, null, null]];
+    const counts = [trend.values.length, trend.spans];
+    return trend.tests.map((test) => {
+      if ('why' in test)
+        return [label, test.name, { why: test.why }, { why: test.why }, '', null, null, null, ...counts];
+      const drawn =
+        'why' in test.drawn
+          ? [test.drawn, test.drawn, test.drawn]
+          : [test.drawn.median, test.drawn.low, test.drawn.high];
+      return [label, test.name, test.statistic, test.p, test.method, ...drawn, ...counts];
+    });
+  });
+  if (rows.length === 0) return {};
+  return {
+    trend: {
+      title: 'Trend over time',
+      columns: [
+        col('attribute', 'attribute'),
+        col('test', 'test'),
+        col('statistic', 'rho or z'),
+        col('p', 'p'),
+        col('method', 'p from'),
+        col('median', 'over drawn years, median'),
+        col('low', 'over drawn years, low'),
+        col('high', 'over drawn years, high'),
+        col('n', 'n'),
+        col('spans', 'distinct spans'),
+      ],
+      rows,
+      note: 'Statistics at the middles of the spans; low and high enclose 95 % of what years drawn evenly within the spans give. Positive: values rise with time.',
+    },
+  };
+}

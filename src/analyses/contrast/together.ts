@@ -1,0 +1,84 @@
+import { compareRecords } from '../../fragments/comparison.ts';
+import { groupRows } from '../../fragments/groups.ts';
+import { collapseItems } from '../../fragments/items.ts';
+import { takeRows } from '../../fragments/subset.ts';
+import { takeRecords } from '../../numerics/condensed.ts';
+import { type DispersionTest, dispersionTest } from '../../numerics/dispersion.ts';
+import { dissimilarities } from '../../numerics/dissimilarity.ts';
+import { knownRecords } from '../../numerics/grouping/known-records.ts';
+import {
+  type PermutationalAnova,
+  permanova,
+  type SimilarityAnalysis,
+  similarityAnalysis,
+} from '../../numerics/permanova.ts';
+import type { Random } from '../../numerics/random.ts';
+import { midranks } from '../../numerics/ranks.ts';
+import { comparisonSettings } from '../comparison-options.ts';
+import type { AnalysisInput, Unavailable } from '../contract.ts';
+import type { ContrastOptions } from './options.ts';
+
+/** Groups compared in all attributes at once, items as the things compared. */
+export interface Together {
+  readonly attributes: readonly string[];
+  readonly groups: readonly { readonly label: string; readonly items: number }[];
+  readonly items: number;
+  /** Items that could not be compared with all others. */
+  readonly setAside: number;
+  readonly place: PermutationalAnova | Unavailable;
+  readonly dispersion: DispersionTest | Unavailable;
+  readonly similarity: SimilarityAnalysis | Unavailable;
+  readonly notes: readonly string[];
+}
+
+/** Work that one test may take: pairs of items times relabellings. */
+const MOST_WORK = 4e8;
+
+/**
+ * Do the groups differ in several attributes at once? Permutational analysis of variance on the block
+ * dissimilarity, the test of dispersion that must be read beside it, and the analysis of similarities.
+ * Items are the things dealt, so fragments are first put together to items.
+ */
+export function contrastTogether(
+  input: AnalysisInput,
+  options: ContrastOptions,
+  random: Random,
+): Together | Unavailable {
+  const { register, unit } = input;
+  const items = unit === 'item' ? input.records : collapseItems(input.records, register).table;
+  const grouping = groupRows(items, [options.by], register);
+  const groups = grouping.groups.filter(({ rows }) => rows.length > 0);
+  if (groups.length < 2) return { why: 'a comparison needs two groups' };
+  const rows = groups.flatMap((group) => group.rows);
+  const labels = groups.flatMap((group, place) => group.rows.map(() => place));
+  const comparison = compareRecords(takeRows(items, rows), register, comparisonSettings(options));
+  const whole = dissimilarities(comparison.spec);
+  const { kept } = knownRecords(whole);
+  const matrix = takeRecords(whole, kept);
+  const present = [...new Set(Array.from(kept, (place) => labels[place]))].sort((a, b) => a - b);
+  const dealt = Array.from(kept, (place) => present.indexOf(labels[place]));
+  if (present.length < 2) return { why: 'fewer than two groups have items that can be compared' };
+  const pairs = matrix.values.length;
+  const relabellings = Math.max(
+    199,
+    Math.min(options.relabellings, Math.floor(MOST_WORK / Math.max(1, pairs))),
+  );
+  const dealing = (name: string) => ({ random: random.stream(name), relabellings });
+  const ranks = { n: matrix.n, values: midranks(matrix.values).ranks };
+  return {
+    attributes: comparison.attributes.map(({ attribute }) => attribute.label),
+    groups: present.map((group, place) => ({
+      label: groups[group].labels[0],
+      items: dealt.filter((label) => label === place).length,
+    })),
+    items: kept.length,
+    setAside: whole.n - kept.length,
+    place: permanova(matrix, dealt, dealing('place')),
+    dispersion: dispersionTest(matrix, dealt, {
+      ...dealing('dispersion'),
+      relabellings: Math.min(relabellings, 1999),
+    }),
+    similarity: similarityAnalysis(ranks, dealt, dealing('similarity')),
+    notes: comparison.notes,
+  };
+}

@@ -1,0 +1,11 @@
+/** A logarithmic axis with every tick written out as a number: 1, 2, 5, 10, 20 … */
+export function logTicks(values: readonly number[]): Readonly<Record<string, unknown>> {
+  const least = Math.min(...values) / 2;
+  const most = Math.max(...values) * 2;
+  const ticks = TICKS.filter((tick) => tick >= least && tick <= most);
+  return { type: 'log', tickmode: 'array', tickvals: ticks, ticktext: ticks.map(String) };
+}
+
+const TICKS = [0.001, 0.01, 0.1, 1, 10, 100, 1000, 10000].flatMap((power) =>
+  [1, 2, 5].map((digit) => Number((digit * power).toPrecision(1))),
+);
