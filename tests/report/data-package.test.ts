@@ -52,7 +52,7 @@ describe('the data package', () => {
     expect(rows.map((row) => [row.structure, row['structure.certainty']])).toEqual([
       ['openTwining', 'certain'],
       ['tabby', 'probable'],
-      ['', ''],
+      ['', 'indeterminate'],
     ]);
   });
 

@@ -3,8 +3,8 @@ import { Command } from 'commander';
 import type { Register } from '../../attributes/definition.ts';
 import { defaultRegister } from '../../attributes/register.ts';
 import { InputError } from '../../errors.ts';
-import { toCsv } from '../../report/csv.ts';
 import { ledgerRows } from '../../report/ledger-rows.ts';
+import { writeCsv } from '../../sources/export.ts';
 import { checkProfile, type SourceProfile } from '../../sources/profile.ts';
 import { type ReadOptions as ReadSourceOptions, readSource, readTexts } from '../../sources/read-source.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
@@ -45,7 +45,7 @@ export const readVerb: Verb = (terminal, setStatus) =>
         ...(profile === undefined ? {} : { profile }),
         ...(options.acceptSuggestions ? { acceptSuggestions: true } : {}),
       });
-      if (options.ledger !== undefined) await writeOut(options.ledger, toCsv(ledgerRows(reading.ledger)));
+      if (options.ledger !== undefined) await writeOut(options.ledger, writeCsv(ledgerRows(reading.ledger)));
       const saved = profilePath(options.saveProfile, path);
       if (saved !== undefined) await writeOut(saved, `${JSON.stringify(reading.profile, null, 2)}\n`);
       if (options.json) {
