@@ -118,13 +118,17 @@ function distribute(
 function byNumber(text: string, rule: SplitRule): SplitParts {
   const wanted = rule.into;
   const blank = wanted.map(() => '');
-  const tail = /^([<>≤≥~≈]?\s*\d+(?:[.,]\d+)?)[.,]?\s*(\D*)$/u.exec(text);
+  const tail = /^([<>≤≥~≈]?\s*\d+(?:[.,]\d+)?)([.,]?)\s*(\D*)$/u.exec(text);
   if (tail !== null) {
+    const [, number, mark, word] = tail;
     return {
-      parts: fill(blank, tail[1]!, tail[2]!.trim()),
+      parts: fill(blank, number!, word!.trim()),
       rest: '',
-      why: 'The number and the letters were parted.',
-      level: 'read',
+      why:
+        mark === ''
+          ? 'The number and the letters were parted.'
+          : 'A decimal mark without decimals; check the number.',
+      level: mark === '' ? 'read' : 'flagged',
     };
   }
   const head = /^(\D*?[^\d.,\s<>])\s*([<>≤≥~≈]?\d+(?:[.,]\d+)?)$/u.exec(text);
