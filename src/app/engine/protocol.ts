@@ -32,6 +32,8 @@ export interface AttributeView {
   /** Records that have a value, and all records, after selection, in the study's unit. */
   readonly filled: number;
   readonly records: number;
+  /** Fragments whose sources say something of it; 0 where it only follows from others. */
+  readonly recorded: number;
   /** Terms or grades that occur, most frequent first. */
   readonly levels: readonly { readonly id: string; readonly label: string; readonly count: number }[];
 }

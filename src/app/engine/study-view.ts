@@ -12,7 +12,12 @@ export function viewStudy(prepared: Prepared, sources: readonly SourceView[]): S
     items: new Set(all.item).size,
     selected: fragments.rows,
     attributes: [...all.columns.entries()].map(([id, column]) =>
-      viewAttribute(prepared, records.columns.get(id) ?? column, records.rows),
+      viewAttribute(
+        prepared,
+        records.columns.get(id) ?? column,
+        records.rows,
+        column.raw.filter((text) => text !== '').length,
+      ),
     ),
     register: [...register.attributes.values()],
     vocabularies: [...register.vocabularies.values()],
@@ -23,17 +28,24 @@ export function viewStudy(prepared: Prepared, sources: readonly SourceView[]): S
   };
 }
 
-function viewAttribute(prepared: Prepared, column: Column, records: number): AttributeView {
+function viewAttribute(prepared: Prepared, column: Column, records: number, recorded: number): AttributeView {
   const definition = column.attribute;
   if (column.kind === 'numeric')
     return {
       definition,
       records,
+      recorded,
       levels: [],
       filled: countWhere(records, (row) => !Number.isNaN(column.low[row])),
     };
   if (column.kind === 'text')
-    return { definition, records, levels: [], filled: countWhere(records, (row) => column.raw[row] !== '') };
+    return {
+      definition,
+      records,
+      recorded,
+      levels: [],
+      filled: countWhere(records, (row) => column.raw[row] !== ''),
+    };
   const counts = new Map<string, number>();
   for (const code of column.codes) {
     const level = column.levels[code];
@@ -42,6 +54,7 @@ function viewAttribute(prepared: Prepared, column: Column, records: number): Att
   return {
     definition,
     records,
+    recorded,
     filled: countWhere(records, (row) => (column.codes[row] ?? -1) >= 0),
     levels: [...counts]
       .map(([id, count]) => ({ id, label: termLabel(prepared.register, definition, id), count }))

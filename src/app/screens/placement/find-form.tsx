@@ -1,4 +1,5 @@
-import { useEffect, useMemo, useState } from 'react';
+import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import type { AttributeDefinition } from '../../../attributes/definition.ts';
 import { isWithin } from '../../../attributes/tree.ts';
 import type { StudyView, TypedReading } from '../../engine/protocol.ts';
@@ -10,6 +11,8 @@ export type FindTexts = Readonly<Record<string, string>>;
 
 export interface FindFormProps {
   readonly find: FindTexts;
+  /** Attributes that the comparison rests on; empty = all that are recorded. */
+  readonly of: readonly string[];
   /** Called with every key stroke. */
   readonly onDraft: (find: FindTexts) => void;
   /** Called when an entry is finished, to keep it. */
@@ -23,43 +26,46 @@ const BLOCKS = [
 ] as const;
 
 /** What is known of the find: only what applies to its structure is asked, any of it may stay blank. */
-export function FindForm({ find, onDraft, onKeep }: FindFormProps) {
+export function FindForm({ find, of, onDraft, onKeep }: FindFormProps) {
   const { view } = useWorkbench();
   const fields = useMemo(() => (view === null ? [] : fieldsFor(view, find.structure)), [view, find]);
   const put = (id: string, text: string): FindTexts => {
     const rest = Object.fromEntries(Object.entries(find).filter(([key]) => key !== id));
     return text.trim() === '' ? rest : { ...rest, [id]: text };
   };
+  const isFirst = ({ definition: { id } }: Field) =>
+    of.length === 0 || of.includes(id) || find[id] !== undefined;
+  const first = fields.filter(isFirst);
+  const more = fields.filter((field) => !isFirst(field));
+  const draw = (field: Field) => (
+    <FindField
+      key={field.definition.id}
+      field={field}
+      text={find[field.definition.id] ?? ''}
+      onDraft={(text) => onDraft(put(field.definition.id, text))}
+      onKeep={(text) =>
+        onKeep(put(field.definition.id, text), `${field.definition.label.toLowerCase()} of the find`)
+      }
+    />
+  );
   const known = new Set(fields.map(({ definition }) => definition.id));
   const stray = Object.keys(find).filter((id) => !known.has(id));
   return (
     <div className="stack wide">
-      {BLOCKS.map(([block, name]) => {
-        const own = fields.filter(({ definition }) => definition.block === block);
-        if (own.length === 0) return null;
-        return (
-          <fieldset key={block} className="stack find-block">
-            <legend>
-              <span className="swatch" style={{ background: `var(--${block})` }} />
-              {name}
-            </legend>
-            {own.map((field) => (
-              <FindField
-                key={field.definition.id}
-                field={field}
-                text={find[field.definition.id] ?? ''}
-                onDraft={(text) => onDraft(put(field.definition.id, text))}
-                onKeep={(text) =>
-                  onKeep(
-                    put(field.definition.id, text),
-                    `${field.definition.label.toLowerCase()} of the find`,
-                  )
-                }
-              />
-            ))}
-          </fieldset>
-        );
-      })}
+      <Blocks fields={first} draw={draw} />
+      {more.length === 0 ? null : (
+        <Disclosure>
+          <Heading level={3} className="plain-head">
+            <AriaButton slot="trigger" className="button plain small">
+              {more.length} further {more.length === 1 ? 'measurement' : 'measurements'}, not compared but
+              ranked
+            </AriaButton>
+          </Heading>
+          <DisclosurePanel>
+            <Blocks fields={more} draw={draw} />
+          </DisclosurePanel>
+        </Disclosure>
+      )}
       {stray.length === 0 ? null : (
         <div className="notice stack tight">
           {stray.map((id) => {
@@ -78,6 +84,26 @@ export function FindForm({ find, onDraft, onKeep }: FindFormProps) {
           })}
         </div>
       )}
+    </div>
+  );
+}
+
+function Blocks({ fields, draw }: { fields: readonly Field[]; draw: (field: Field) => ReactNode }) {
+  return (
+    <div className="stack">
+      {BLOCKS.map(([block, name]) => {
+        const own = fields.filter(({ definition }) => definition.block === block);
+        if (own.length === 0) return null;
+        return (
+          <fieldset key={block} className="stack find-block">
+            <legend>
+              <span className="swatch" style={{ background: `var(--${block})` }} />
+              {name}
+            </legend>
+            {own.map(draw)}
+          </fieldset>
+        );
+      })}
     </div>
   );
 }
@@ -103,8 +129,9 @@ function fieldsFor(view: StudyView, structure: string | undefined): Field[] {
     );
   return view.attributes
     .filter(
-      ({ definition, filled }) =>
+      ({ definition, filled, recorded }) =>
         filled > 0 &&
+        recorded > 0 &&
         definition.scale !== 'text' &&
         BLOCKS.some(([block]) => block === definition.block) &&
         applies(definition),
@@ -137,7 +164,7 @@ function FindField({ field, text, onDraft, onKeep }: FindFieldProps) {
     return (
       <Entry
         label={definition.label}
-        suffix={definition.unit === undefined ? '' : `in ${definition.unit}, or say the unit`}
+        suffix={definition.unit === undefined ? '' : definition.unit}
         value={text}
         onChange={onDraft}
         onDone={() => onKeep(text)}

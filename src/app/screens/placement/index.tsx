@@ -3,8 +3,8 @@ import { useRun } from '../../engine/use-run.ts';
 import { Button, Choice } from '../../parts/controls.tsx';
 import { CutChart } from '../../parts/cut-chart.tsx';
 import { PickedPanel, pickedAfter } from '../../parts/picked-panel.tsx';
-import { ResultTableView } from '../../parts/result-table.tsx';
 import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
+import { Tables } from '../../parts/tables.tsx';
 import { Working } from '../../parts/working.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
@@ -13,6 +13,7 @@ import { CompareFinds } from './compare-finds.tsx';
 import { FindForm, type FindTexts } from './find-form.tsx';
 import { KeptFinds } from './kept-finds.tsx';
 import { NeighbourCards } from './neighbour-cards.tsx';
+import { Percentiles } from './percentiles.tsx';
 import { readPlacement } from './placement-answer.ts';
 import { PlacementMap } from './placement-map.tsx';
 
@@ -42,6 +43,7 @@ function PlacementScreen() {
   const answer = useMemo(() => (answered === null ? null : readPlacement(answered)), [answered]);
   const sets = [...(answer?.labelSets ?? new Map()).entries()];
   const shownSet = sets.find(([id]) => id === labelsOf) ?? sets[0];
+  const percentiles = answered?.tables.percentiles;
   const title = String(saved.title ?? saved.id);
   return (
     <ScreenFrame
@@ -55,6 +57,7 @@ function PlacementScreen() {
             <FindForm
               key={saved.id}
               find={find}
+              of={(saved.of as readonly string[] | undefined) ?? []}
               onDraft={setDraft}
               onKeep={(next, what) => change((now) => withAnalysis(now, { ...saved, find: next }), what)}
             />
@@ -119,20 +122,10 @@ function PlacementScreen() {
               </>
             )}
             <CompareFinds placements={placements} labelsOf={shownSet?.[0] ?? null} level={level} />
-            {answered === null
-              ? null
-              : Object.entries(answered.tables)
-                  .filter(([name]) => name !== 'map')
-                  .map(([name, table]) => (
-                    <ResultTableView
-                      key={name}
-                      table={table}
-                      pickBy="id"
-                      picked={picked}
-                      onPick={(id, add) => pick(pickedAfter(picked, [id], add))}
-                      height={300}
-                    />
-                  ))}
+            {percentiles === undefined || shownSet === undefined ? null : (
+              <Percentiles table={percentiles} by={shownSet[1].title} />
+            )}
+            {answered === null ? null : <Tables tables={Object.entries(answered.tables)} />}
             {picked.length === 0 ? null : (
               <div className="stack">
                 <h3>What is picked</h3>
