@@ -79,16 +79,29 @@ export function tridiagonalEigenvalues(
   const n = diagonal.length;
   const d = diagonal.slice();
   const e = beside.slice();
+  // Where many eigenvalues are 0 their neighbours on the diagonal are mere rounding and give no scale.
+  const negligible = Number.EPSILON * largest(d, e);
   for (let l = 0; l < n; l++) {
     for (let sweep = 0; ; sweep++) {
       let m = l;
-      while (m < n - 1 && Math.abs(e[m]) > Number.EPSILON * (Math.abs(d[m]) + Math.abs(d[m + 1]))) m++;
+      while (
+        m < n - 1 &&
+        Math.abs(e[m]) > Math.max(negligible, Number.EPSILON * (Math.abs(d[m]) + Math.abs(d[m + 1])))
+      ) {
+        m++;
+      }
       if (m === l) break;
       if (sweep === MOST_SWEEPS) throw new RangeError('tridiagonalEigenvalues: the QL method did not settle');
       sweepUp(d, e, l, m, vectors, n);
     }
   }
   return d;
+}
+
+function largest(d: Float64Array, e: Float64Array): number {
+  let most = 0;
+  for (let i = 0; i < d.length; i++) most = Math.max(most, Math.abs(d[i]) + Math.abs(e[i] ?? 0));
+  return most;
 }
 
 /** One implicit QL sweep between entries l and m. */
