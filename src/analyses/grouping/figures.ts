@@ -1,7 +1,7 @@
 import { dissimilarityAt } from '../../numerics/condensed.ts';
 import { leafOrder } from '../../numerics/grouping/tree.ts';
 import { isUnavailable } from '../../numerics/unavailable.ts';
-import type { Figure } from '../contract.ts';
+import type { Figure, Unavailable } from '../contract.ts';
 import {
   axis,
   escapeText,
@@ -12,18 +12,22 @@ import {
   kindStyle,
   SEQUENTIAL,
 } from '../figure-style.ts';
-import { printCount, printNumber, printP } from '../phrasing.ts';
+import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import type { GroupedRecord, GroupingFound } from './compute.ts';
+import type { Reference } from './reference-tables.ts';
 import { groupName } from './tables.ts';
 import { treeFigure } from './tree-figure.ts';
 
 /** Up to this many records each has a line and a column in the heat map; above, each group has one. */
 const MOST_IN_MATRIX = 150;
 
+/** More bars than this cannot be told apart; a sample is drawn instead. */
+const MOST_BARS = 2000;
+
 /** Silhouette, ordered heat map, choice of the number of groups, and the tree where there is one. */
 export function groupingFigures(found: GroupingFound): Readonly<Record<string, Figure>> {
   return {
-    silhouette: silhouetteFigure(found),
+    ...(found.k < 2 ? {} : { silhouette: silhouetteFigure(found) }),
     matrix: matrixFigure(found),
     ...(found.tried.length > 1 ? { choice: choiceFigure(found) } : {}),
     ...(found.tree === null ? {} : { tree: treeFigure(found, found.tree) }),
@@ -31,13 +35,14 @@ export function groupingFigures(found: GroupingFound): Readonly<Record<string, F
 }
 
 /** Records by group, within it by silhouette width, widest first. */
-function byGroup(found: GroupingFound): GroupedRecord[] {
-  const place = (record: GroupedRecord) => (record.group < 0 ? found.k : record.group);
-  return [...found.records].sort((a, b) => place(a) - place(b) || b.silhouette - a.silhouette);
+function byGroup(records: readonly GroupedRecord[], k: number): GroupedRecord[] {
+  const place = (record: GroupedRecord) => (record.group < 0 ? k : record.group);
+  return [...records].sort((a, b) => place(a) - place(b) || b.silhouette - a.silhouette);
 }
 
 function silhouetteFigure(found: GroupingFound): Figure {
-  const ordered = byGroup(found).filter((record) => record.group >= 0);
+  const shown = found.records.length <= MOST_BARS ? found.records : inMatrixOf(found);
+  const ordered = byGroup(shown, found.k).filter((record) => record.group >= 0);
   const traces = found.groups.map((group, number) => {
     const style = kindStyle(number);
     const members = ordered
@@ -67,12 +72,12 @@ function silhouetteFigure(found: GroupingFound): Figure {
     caption:
       `Silhouette widths of ${printCount(ordered.length, found.unit)} in ${found.k} groups; numbers in brackets are ` +
       `sizes. At 1 a record sits wholly in its group, at 0 between two, below 0 nearer to another. Mean ` +
-      `${printNumber(found.meanSilhouette)}.`,
+      `${printNumber(found.meanSilhouette ?? 0)}.${found.sampled ? ' A sample of the table; widths by medoids.' : ''}`,
   };
 }
 
 function matrixFigure(found: GroupingFound): Figure {
-  const single = found.records.length <= MOST_IN_MATRIX;
+  const single = found.records.length <= MOST_IN_MATRIX || found.k < 2;
   const labels = single ? [] : found.groups.map((group, number) => `${groupName(number)} (${group.size})`);
   const order = single ? matrixOrder(found) : [];
   const values = single
@@ -109,13 +114,21 @@ function matrixFigure(found: GroupingFound): Figure {
 }
 
 function matrixOrder(found: GroupingFound): number[] {
-  if (found.tree !== null) return [...leafOrder(found.tree)];
+  if (found.tree !== null) return [...leafOrder(found.tree)].slice(0, MOST_IN_MATRIX);
   const place = new Map(found.records.map((record, index) => [record, index]));
-  return byGroup(found).map((record) => place.get(record) ?? 0);
+  return byGroup(found.records, found.k)
+    .map((record) => place.get(record) ?? 0)
+    .slice(0, MOST_IN_MATRIX);
+}
+
+/** The records whose dissimilarities are at hand. */
+function inMatrixOf(found: GroupingFound): GroupedRecord[] {
+  return Array.from(found.inMatrix, (place) => found.records[place]);
 }
 
 function meanBetweenGroups(found: GroupingFound): (number | null)[][] {
-  const { k, records, matrix } = found;
+  const { k, matrix } = found;
+  const records = inMatrixOf(found);
   const sums = new Float64Array(k * k);
   const pairs = new Float64Array(k * k);
   let place = 0;
@@ -138,7 +151,7 @@ function meanBetweenGroups(found: GroupingFound): (number | null)[][] {
 }
 
 function choiceFigure(found: GroupingFound): Figure {
-  const { tried, reference, k } = found;
+  const { tried, trust, k } = found;
   const measured = tried.filter((partition) => partition.meanSilhouette !== null);
   const style = kindStyle(0);
   const traces: Record<string, unknown>[] = [
@@ -156,30 +169,25 @@ function choiceFigure(found: GroupingFound): Figure {
       hovertemplate: '%{x} groups: %{y:.3f}<extra></extra>',
     },
   ];
-  if (!isUnavailable(reference)) {
-    const x = reference.byCount.map((entry) => entry.k);
-    const thread = { color: GROUND.inkSoft, width: 1 };
-    traces.push(
-      {
-        type: 'scatter',
-        mode: 'lines',
-        name: 'shuffled tables, median',
-        x,
-        y: reference.byCount.map((entry) => entry.median),
-        line: { ...thread, dash: 'dot' },
-        hovertemplate: '%{x} groups: %{y:.3f}<extra>shuffled, median</extra>',
-      },
-      {
-        type: 'scatter',
-        mode: 'lines',
-        name: 'shuffled tables, 95 % quantile',
-        x,
-        y: reference.byCount.map((entry) => entry.high),
-        line: { ...thread, dash: 'dash' },
-        hovertemplate: '%{x} groups: %{y:.3f}<extra>shuffled, 95 %</extra>',
-      },
-    );
+  const references: readonly [name: string, reference: Reference | Unavailable, dash: string][] = [
+    ['shuffled tables', trust.shuffled, 'dash'],
+    ['even clouds', trust.cloud, 'dot'],
+  ];
+  for (const [name, reference, dash] of references) {
+    if (isUnavailable(reference)) continue;
+    traces.push({
+      type: 'scatter',
+      mode: 'lines',
+      name: `${name}, 95 % quantile`,
+      x: reference.byCount.map((entry) => entry.k),
+      y: reference.byCount.map((entry) => entry.high),
+      line: { color: GROUND.inkSoft, width: 1, dash },
+      hovertemplate: `%{x} groups: %{y:.3f}<extra>${name}, 95 %</extra>`,
+    });
   }
+  const tests = references.flatMap(([name, reference]) =>
+    isUnavailable(reference) ? [] : [`${reference.tables} ${name} (${printP(reference.p)})`],
+  );
   return {
     data: traces,
     layout: figureLayout({
@@ -190,8 +198,8 @@ function choiceFigure(found: GroupingFound): Figure {
     caption:
       `Mean silhouette width of ${printCount(found.records.length, found.unit)} against the number of groups; the large ` +
       `symbol is the number taken, ${k}.` +
-      (isUnavailable(reference)
+      (tests.length === 0
         ? ''
-        : ` Thin lines: ${reference.tables} tables with every attribute shuffled on its own (${printP(reference.p)} for the best width).`),
+        : ` Thin lines: what 95 % of tables without groups stay below, ${printList(tests)}; p is of the best width.`),
   };
 }

@@ -1,4 +1,5 @@
 import type { Register } from '../../attributes/definition.ts';
+import { pointOf } from '../../fragments/accessors.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import type { FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
 import { cliffsDelta } from '../../numerics/mann-whitney.ts';
@@ -52,14 +53,6 @@ export function marksOf(
     if (mark !== null) marks.push(mark);
   }
   return marks.sort((a, b) => Math.abs(b.effect) - Math.abs(a.effect));
-}
-
-/** One number for a reading: its middle, or the end that is known; NaN where there is none. */
-export function pointOf(column: NumericColumn, row: number): number {
-  const low = column.low[row];
-  const high = column.high[row];
-  if (!Number.isFinite(low)) return Number.isFinite(high) ? high : Number.NaN;
-  return Number.isFinite(high) ? (low + high) / 2 : low;
 }
 
 function numberMark(

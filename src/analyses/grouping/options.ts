@@ -5,6 +5,8 @@ import { groupingId } from '../shared-options.ts';
 /** How groups can be made. The texts are shown wherever a method is chosen. */
 export const METHODS = {
   medoids: 'each group around the fragment that stands best for it (k-medoids)',
+  kmeans: 'each group around its mean (k-means); complete numbers only, round groups',
+  density: 'dense regions, with records in none (HDBSCAN); the number of groups follows from the data',
   average: 'tree by mean dissimilarity (UPGMA)',
   complete: 'tree by greatest dissimilarity',
   single: 'tree by least dissimilarity; finds chains',
@@ -40,14 +42,26 @@ export const groupingOptions = z.strictObject({
     title: 'Most groups to try',
     description: 'With "choose", every number from 2 to this one is tried',
   }),
+  smallestGroup: z.int().min(2).default(5).meta({
+    title: 'Smallest group',
+    description: 'By density: fewest records that make a group',
+  }),
+  neighbours: z.int().min(1).default(5).meta({
+    title: 'Neighbours',
+    description: 'By density: records, itself included, within whose reach a record is dense',
+  }),
+  starts: z.int().min(1).max(1000).default(20).meta({
+    title: 'Starts',
+    description: 'By k-means: seeded starts, of which the best is kept',
+  }),
   resamples: z.int().min(0).max(2000).default(100).meta({
     title: 'Resamples for stability',
     description: 'How often items are drawn anew to see whether each group is found again; 0 leaves it out',
   }),
   permutations: z.int().min(0).max(9999).default(99).meta({
-    title: 'Shuffled tables',
+    title: 'Tables without groups',
     description:
-      'How many tables with every attribute shuffled on its own are grouped, to see whether noise would give groups as good; 0 leaves it out',
+      'How many shuffled tables, and as many even clouds, are grouped to see whether noise would give groups as good; 0 leaves them out',
   }),
   compareWith: groupingId().exactOptional().meta({
     title: 'Compare with',

@@ -1,9 +1,12 @@
-import type { Condensed } from '../../numerics/condensed.ts';
+import { densityGroups } from '../../numerics/grouping/density.ts';
+import { kmeans } from '../../numerics/grouping/kmeans.ts';
 import { linkage } from '../../numerics/grouping/linkage.ts';
 import { medoidsForEach } from '../../numerics/grouping/medoids.ts';
-import { silhouette } from '../../numerics/grouping/silhouette.ts';
+import { groupSizes, silhouette } from '../../numerics/grouping/silhouette.ts';
 import { cutTree, type MergeTree } from '../../numerics/grouping/tree.ts';
-import type { Method } from './options.ts';
+import type { Random } from '../../numerics/random.ts';
+import type { Compared } from './compared.ts';
+import type { GroupingOptions } from './options.ts';
 
 /** One way of putting the records into k groups. */
 export interface Partition {
@@ -15,30 +18,50 @@ export interface Partition {
 }
 
 export interface Partitions {
-  /** One a number of groups, ascending. */
+  /** One a number of groups, ascending; by density one alone. */
   readonly partitions: readonly Partition[];
   /** The tree they are cut from, where the method makes one. */
   readonly tree: MergeTree | null;
 }
 
-/** Groups the records by one method into every number of groups from `least` to `most`. */
-export function partitionsOf(matrix: Condensed, method: Method, least: number, most: number): Partitions {
-  if (method === 'medoids') {
-    const found = medoidsForEach(matrix, least, most);
-    return { partitions: found.map(({ membership }) => measured(matrix, membership)), tree: null };
-  }
-  const tree = linkage(matrix, method);
-  const cuts = Array.from({ length: most - least + 1 }, (_, step) => cutTree(tree, least + step));
-  return { partitions: cuts.map((membership) => measured(matrix, membership)), tree };
-}
+/** The part of the options that says how to group. */
+export type How = Pick<GroupingOptions, 'method' | 'smallestGroup' | 'neighbours' | 'starts'>;
 
-function measured(matrix: Condensed, membership: Int32Array): Partition {
-  const sorted = bySize(membership);
-  return {
-    k: sorted.reduce((most, group) => Math.max(most, group + 1), 0),
-    membership: sorted,
-    meanSilhouette: silhouette(matrix, sorted)?.mean ?? null,
+/** Groups the records by one method into every number of groups from `least` to `most`. */
+export function partitionsOf(
+  { matrix, points }: Compared,
+  how: How,
+  least: number,
+  most: number,
+  random: Random,
+): Partitions {
+  const measured = (membership: ArrayLike<number>): Partition => {
+    const sorted = bySize(membership);
+    return {
+      k: groupSizes(sorted).length,
+      membership: sorted,
+      meanSilhouette: silhouette(matrix, sorted)?.mean ?? null,
+    };
   };
+  if (how.method === 'density') {
+    const { membership } = densityGroups(matrix, how);
+    return { partitions: [measured(membership)], tree: null };
+  }
+  const counts = Array.from({ length: most - least + 1 }, (_, step) => least + step);
+  if (how.method === 'medoids') {
+    const found = medoidsForEach(matrix, least, most);
+    return { partitions: found.map(({ membership }) => measured(membership)), tree: null };
+  }
+  if (how.method === 'kmeans') {
+    if (points === null) throw new RangeError('k-means needs points');
+    const partitions = counts.flatMap((k) => {
+      const found = kmeans(points, { k, starts: how.starts, random: random.stream(`${k} groups`) });
+      return 'why' in found ? [] : [measured(found.membership)];
+    });
+    return { partitions, tree: null };
+  }
+  const tree = linkage(matrix, how.method);
+  return { partitions: counts.map((k) => measured(cutTree(tree, k))), tree };
 }
 
 /** The partition with the greatest mean silhouette width; of equals the one with fewer groups. */

@@ -1,10 +1,10 @@
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
 import { ancestors, isWithin } from '../../attributes/tree.ts';
+import { pointOf } from '../../fragments/accessors.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import type { FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
 import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
 import { printQuantity } from '../phrasing.ts';
-import { pointOf } from './marks.ts';
 
 /** A short description that picks out most of a group and little else. */
 export interface Rule {

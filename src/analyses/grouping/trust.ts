@@ -1,103 +1,198 @@
-import { type Condensed, takeRecords } from '../../numerics/condensed.ts';
-import { type DissimilaritySpec, dissimilarities } from '../../numerics/dissimilarity.ts';
-import { knownRecords } from '../../numerics/grouping/known-records.ts';
+import type { DissimilaritySpec } from '../../numerics/dissimilarity.ts';
+import { boxReference } from '../../numerics/grouping/box-reference.ts';
+import { type Gap, gapStatistic, groupsByGap } from '../../numerics/grouping/gap.ts';
 import { permutedVariables } from '../../numerics/grouping/permuted.ts';
+import { predictionStrength } from '../../numerics/grouping/prediction-strength.ts';
+import { sampleRows } from '../../numerics/grouping/sampled-medoids.ts';
 import { type GroupStability, groupStability } from '../../numerics/grouping/stability.ts';
-import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
+import { principalCoordinates } from '../../numerics/principal-coordinates.ts';
 import type { Random } from '../../numerics/random.ts';
+import { isUnavailable } from '../../numerics/unavailable.ts';
 import type { Unavailable } from '../contract.ts';
-import type { Method } from './options.ts';
-import { bestPartition, type Partition, partitionsOf } from './partition.ts';
+import { type Compared, compareAll, takeCompared, takeVariables } from './compared.ts';
+import type { GroupingOptions } from './options.ts';
+import { type Partition, partitionsOf } from './partition.ts';
+import { dispersionsOf, type Reference, referenceTables } from './reference-tables.ts';
 
-/** What the same method makes of tables whose attributes were shuffled one by one. */
-export interface ShuffledReference {
-  /** Greatest mean silhouette width over the numbers of groups tried, in the table as it is. */
-  readonly observed: number;
-  /** Share of tables, the real one included, whose groups are as good or better: (b + 1) / (m + 1). */
-  readonly p: number;
-  readonly tables: number;
-  /** Median and 95 % quantile of what shuffled tables reach at their best. */
-  readonly median: number;
-  readonly high: number;
-  /** For each number of groups tried: median and 95 % quantile of the shuffled tables' mean width. */
-  readonly byCount: readonly { readonly k: number; readonly median: number; readonly high: number }[];
+/** Everything that says how far groups are to be trusted. */
+export interface Trust {
+  /** Records it was judged on: all, or a sample of a large table. */
+  readonly records: number;
+  readonly stability: readonly GroupStability[] | Unavailable;
+  /** Tables with every attribute shuffled on its own. */
+  readonly shuffled: Reference | Unavailable;
+  /** Tables drawn from one even cloud of the same spread. */
+  readonly cloud: Reference | Unavailable;
+  readonly gaps: readonly Gap[] | Unavailable;
+  /** Number of groups by the gap statistic, 1 for none. */
+  readonly groupsByGap: number | Unavailable;
+  readonly predictionStrength: readonly { readonly k: number; readonly mean: number }[] | Unavailable;
 }
 
-export interface ReferenceRequest {
+/** Repeated grouping of more records than this would take minutes: a sample stands for them. */
+export const MOST_IN_TRUST = 500;
+/** Axes that the even cloud is drawn on; the rest of the spread is the same for every pair. */
+const CLOUD_AXES = 20;
+const MOST_SPLITS = 20;
+
+export interface TrustRequest {
+  readonly compared: Compared;
+  /** The specification of exactly these records. */
   readonly spec: DissimilaritySpec;
   readonly items: Int32Array;
-  readonly method: Method;
+  readonly chosen: Partition;
   readonly tried: readonly Partition[];
-  readonly tables: number;
+  readonly options: GroupingOptions;
   readonly random: Random;
-  readonly onProgress: (share: number) => void;
+  readonly onProgress: (share: number, what: string) => void;
 }
 
-/**
- * Would noise give groups as good? Groups as many tables in which every attribute has been shuffled on its
- * own among the items, and compares the best mean silhouette width. Needs two attributes: shuffling one
- * alone only renames the records.
- */
-export function shuffledReference(request: ReferenceRequest): ShuffledReference | Unavailable {
-  const { spec, tried } = request;
-  if (spec.variables.length < 2) {
-    return { why: 'with one attribute, shuffling changes nothing but the names of the records' };
-  }
-  const observed = bestPartition(tried).meanSilhouette;
-  if (observed === null) return { why: 'fewer than two groups were found' };
-  const least = tried[0].k;
-  const most = tried[tried.length - 1].k;
-  const bests: number[] = [];
-  const widths = tried.map((): number[] => []);
-  for (let table = 0; table < request.tables; table++) {
-    const variables = permutedVariables(spec.variables, request.items, request.random);
-    const all = dissimilarities({ ...spec, variables });
-    const { kept } = knownRecords(all);
-    if (kept.length > most) {
-      const matrix = kept.length === all.n ? all : takeRecords(all, kept);
-      const { partitions } = partitionsOf(matrix, request.method, least, most);
-      for (const [place, partition] of partitions.entries()) {
-        if (partition.meanSilhouette !== null) widths[place].push(partition.meanSilhouette);
-      }
-      bests.push(bestPartition(partitions).meanSilhouette ?? -1);
-    }
-    request.onProgress((table + 1) / request.tables);
-  }
-  if (bests.length === 0) return { why: 'no shuffled table had enough records that can be compared' };
-  const asGood = bests.filter((best) => best >= observed).length;
+/** Judges the groups by resampling, by splitting in halves, and against tables that hold none. */
+export function trustIn(request: TrustRequest): Trust {
+  const { options, random } = request;
+  const base = withinReach(request);
+  const steps = (from: number, to: number, what: string) => (share: number) =>
+    request.onProgress(from + share * (to - from), what);
+  const draws = { how: options, tables: options.permutations, tried: base.tried };
+  const notAsked = { why: 'not asked for' };
+  const axes = principalCoordinates(base.compared.matrix, CLOUD_AXES);
+  const shuffled =
+    options.permutations === 0
+      ? notAsked
+      : base.spec.variables.length < 2
+        ? { why: 'with one attribute, shuffling changes nothing but the names of the records' }
+        : referenceTables({
+            ...draws,
+            draw: (chance) => {
+              const variables = permutedVariables(base.spec.variables, base.items, chance);
+              return compareAll({ ...base.spec, variables }, options.method);
+            },
+            random: random.stream('shuffled tables'),
+            onProgress: steps(0.4, 0.7, 'grouping shuffled tables'),
+          });
+  const cloud =
+    options.permutations === 0
+      ? notAsked
+      : isUnavailable(axes)
+        ? axes
+        : referenceTables({
+            ...draws,
+            draw: (chance) => {
+              const drawn = boxReference(axes, base.items, chance);
+              const { n, values, coordinates, columns } = drawn;
+              return { matrix: { n, values }, points: { values: coordinates, n, columns } };
+            },
+            random: random.stream('even clouds'),
+            onProgress: steps(0.7, 1, 'grouping even clouds'),
+          });
+  const gaps = gapsOf(base.compared, base.tried, cloud, options);
   return {
-    observed,
-    p: (asGood + 1) / (bests.length + 1),
-    tables: bests.length,
-    ...middleAndHigh(bests),
-    byCount: tried.map(({ k }, place) => ({ k, ...middleAndHigh(widths[place]) })),
+    records: base.items.length,
+    stability: stabilityOf(base, options, random.stream('stability'), steps(0, 0.3, 'resampling items')),
+    shuffled,
+    cloud,
+    gaps,
+    groupsByGap: isUnavailable(gaps) ? gaps : groupsByGap(gaps),
+    predictionStrength: strengthOf(base, options, random.stream('halves')),
   };
 }
 
-function middleAndHigh(values: readonly number[]): { median: number; high: number } {
-  const sorted = sortedValues(values);
-  return { median: quantileSorted(sorted, 0.5), high: quantileSorted(sorted, 0.95) };
+type Base = Pick<TrustRequest, 'compared' | 'spec' | 'items' | 'tried' | 'chosen'>;
+
+/** The request itself, or for a large table a sample of it, grouped anew in the same numbers of groups. */
+function withinReach(request: TrustRequest): Base {
+  const { compared, spec, items, chosen, tried, options, random } = request;
+  const n = items.length;
+  if (n <= MOST_IN_TRUST || tried.length === 0) return request;
+  const places = sampleRows(n, MOST_IN_TRUST, random.stream('trust sample'));
+  const part = takeCompared(compared, places);
+  const least = tried[0].k;
+  const most = tried[tried.length - 1].k;
+  const again = partitionsOf(part, options, least, most, random.stream('trust groups'));
+  return {
+    compared: part,
+    spec: takeVariables(spec, places),
+    items: renumber(places.map((place) => items[place])),
+    chosen: { ...chosen, membership: places.map((place) => chosen.membership[place]) },
+    tried: again.partitions,
+  };
 }
 
-/** Stability of each group of a partition under resampling of items, by the same method and number of groups. */
-export function partitionStability(
-  matrix: Condensed,
-  partition: Partition,
-  method: Method,
-  items: Int32Array,
-  resamples: number,
+function stabilityOf(
+  { compared, items, chosen }: Base,
+  options: GroupingOptions,
   random: Random,
   onProgress: (share: number) => void,
-): GroupStability[] {
+): readonly GroupStability[] | Unavailable {
+  if (options.resamples === 0) return { why: 'not asked for' };
+  if (chosen.k === 0) return { why: 'no group was found' };
   return groupStability({
-    membership: partition.membership,
+    membership: chosen.membership,
     items,
-    resamples,
+    resamples: options.resamples,
     regroup: (rows) => {
-      const k = Math.min(partition.k, rows.length);
-      return partitionsOf(takeRecords(matrix, rows), method, k, k).partitions[0].membership;
+      const k = Math.min(chosen.k, rows.length);
+      const { partitions } = partitionsOf(
+        takeCompared(compared, rows),
+        options,
+        k,
+        k,
+        random.stream('again'),
+      );
+      return partitions[0]?.membership ?? new Int32Array(rows.length).fill(-1);
     },
     random,
     onProgress,
+  });
+}
+
+function strengthOf(
+  { compared, items, tried }: Base,
+  options: GroupingOptions,
+  random: Random,
+): Trust['predictionStrength'] {
+  if (options.resamples === 0) return { why: 'not asked for' };
+  if (options.method === 'density') return { why: 'by density the number of groups is not chosen' };
+  const counts = tried.map(({ k }) => k);
+  const means = predictionStrength({
+    matrix: compared.matrix,
+    items,
+    counts,
+    regroup: (rows, k) =>
+      partitionsOf(takeCompared(compared, rows), options, k, k, random.stream('half')).partitions[0]
+        ?.membership ?? new Int32Array(rows.length),
+    classify: options.method === 'medoids' || options.method === 'kmeans' ? 'medoid' : 'average',
+    splits: Math.min(MOST_SPLITS, options.resamples),
+    random,
+  });
+  return counts.map((k, place) => ({ k, mean: means[place] }));
+}
+
+function gapsOf(
+  compared: Compared,
+  tried: readonly Partition[],
+  cloud: Reference | Unavailable,
+  options: GroupingOptions,
+): readonly Gap[] | Unavailable {
+  if (isUnavailable(cloud)) return cloud;
+  if (options.method === 'density' || tried.length < 2 || tried.some(({ k }, step) => k !== step + 2)) {
+    return { why: 'it needs every number of groups from 2 on' };
+  }
+  const observed = dispersionsOf(compared, tried);
+  const references = cloud.dispersions.filter((row) => row.length === observed.length);
+  if (![observed, ...references].every((row) => row.every(Number.isFinite)) || references.length === 0) {
+    return { why: 'some grouping leaves no difference within any group' };
+  }
+  return gapStatistic(observed, references);
+}
+
+/** Numbers 0, 1, … in order of appearance. */
+export function renumber(labels: ArrayLike<number | string>): Int32Array {
+  const numbers = new Map<number | string, number>();
+  return Int32Array.from({ length: labels.length }, (_, place) => {
+    const known = numbers.get(labels[place]);
+    if (known !== undefined) return known;
+    numbers.set(labels[place], numbers.size);
+    return numbers.size - 1;
   });
 }

@@ -3,6 +3,7 @@ import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import { BORDERLINE, type GroupingFound } from './compute.ts';
 import { METHODS } from './options.ts';
+import type { Reference } from './reference-tables.ts';
 import { groupName } from './tables.ts';
 
 /** Reading of a mean silhouette width: Kaufman & Rousseeuw 1990, ch. 2, table 4. */
@@ -22,11 +23,19 @@ const LEVEL = 0.05;
 
 /** The verdict (are there groups, which hold, which dissolve), the medoids, and what to mind. */
 export function groupingWords(found: GroupingFound): Words {
-  const { k, unit, records, meanSilhouette } = found;
+  const { k, unit, records, meanSilhouette, options } = found;
+  if (meanSilhouette === null) {
+    return {
+      sentence: `No two groups stand out among ${printCount(records.length, unit)} (${options.method}).`,
+      cautions: cautionsOf(found),
+    };
+  }
+  const inNone = records.filter((record) => record.group < 0).length;
   const start =
-    `${printCount(records.length, unit)} fall into ${k} groups ` +
-    `(${found.options.method}; mean silhouette width ${printNumber(meanSilhouette)}, ${silhouetteReading(meanSilhouette)}` +
-    ' by the table of Kaufman & Rousseeuw 1990)';
+    `${printCount(records.length - inNone, unit)} fall into ${k} groups ` +
+    `(${options.method}; mean silhouette width ${printNumber(meanSilhouette)}, ${silhouetteReading(meanSilhouette)}` +
+    ' by the table of Kaufman & Rousseeuw 1990)' +
+    (inNone === 0 ? '' : `, ${printCount(inNone, unit)} into none`);
   const sentence = [
     start,
     referenceWords(found),
@@ -39,19 +48,29 @@ export function groupingWords(found: GroupingFound): Words {
   return { sentence: `${sentence}.`, cautions: cautionsOf(found) };
 }
 
-function referenceWords({ reference }: GroupingFound): string {
-  if (isUnavailable(reference)) return '';
-  const { p, tables, median } = reference;
-  if (p > LEVEL) {
+/** Whether there are groups at all: both kinds of table without groups must seldom do as well. */
+function referenceWords({ trust }: GroupingFound): string {
+  const { shuffled, cloud } = trust;
+  const tested = (reference: Reference) =>
+    `${printP(reference.p)}, ${reference.tables} tables, their median ${printNumber(reference.median)}`;
+  if (!isUnavailable(shuffled) && shuffled.p > LEVEL) {
     return (
-      'The groups are not distinguishable from what shuffled attributes give ' +
-      `(${printP(p)}, ${tables} shuffled tables, their median ${printNumber(median)}): no evidence of groups`
+      'They are not distinguishable from what the same attributes give when each is shuffled on its own ' +
+      `(${tested(shuffled)}): no evidence of groups`
     );
   }
-  return (
-    'Shuffled attributes seldom give groups as good ' +
-    `(${printP(p)}, ${tables} shuffled tables, their median ${printNumber(median)})`
-  );
+  if (!isUnavailable(cloud) && cloud.p > LEVEL) {
+    return (
+      'They are not distinguishable from a cut through one even cloud of the same spread ' +
+      `(${tested(cloud)}): a gradient without groups cannot be excluded`
+    );
+  }
+  const passed = [
+    ...(isUnavailable(shuffled) ? [] : [`shuffled attributes (${tested(shuffled)})`]),
+    ...(isUnavailable(cloud) ? [] : [`an even cloud of the same spread (${tested(cloud)})`]),
+  ];
+  if (passed.length === 0) return '';
+  return `Groups as good are seldom found in ${passed.join(' or in ')}`;
 }
 
 function stabilityWords({ groups }: GroupingFound): string {
@@ -99,12 +118,28 @@ function agreementWords({ agreement }: GroupingFound): string {
 }
 
 function cautionsOf(found: GroupingFound): string[] {
-  const { groups, reference, unit, n } = found;
+  const { groups, trust, unit, n } = found;
   const cautions = [
     'A method of grouping always returns groups; whether they were ever a distinction to anybody is another question.',
   ];
-  if (isUnavailable(reference) && found.options.permutations > 0) {
-    cautions.push(`Whether noise would give groups as good was not tested: ${reference.why}.`);
+  if (found.options.permutations > 0 && found.k > 1) {
+    const untested = new Set(
+      [trust.shuffled, trust.cloud].flatMap((reference) => (isUnavailable(reference) ? [reference.why] : [])),
+    );
+    for (const why of untested)
+      cautions.push(`Not everything was tested against tables without groups: ${why}.`);
+  }
+  if (!isUnavailable(trust.groupsByGap) && trust.groupsByGap !== found.k) {
+    cautions.push(
+      trust.groupsByGap === 1
+        ? 'The gap statistic finds no groups.'
+        : `The gap statistic would take ${trust.groupsByGap} groups instead of ${found.k}.`,
+    );
+  }
+  if (found.sampled || trust.records < found.records.length) {
+    cautions.push(
+      `${found.sampled ? 'Medoids were found in samples of the table; stability' : 'Stability'} and the tables without groups rest on ${printCount(trust.records, unit)} drawn at random.`,
+    );
   }
   const small = groups.flatMap((group, number) => (group.size < 5 ? [groupName(number)] : []));
   if (small.length > 0) {

@@ -2,6 +2,12 @@ import { type Condensed, pairCount } from '../condensed.ts';
 import type { PrincipalCoordinates } from '../principal-coordinates.ts';
 import type { Random } from '../random.ts';
 
+/** The reference's dissimilarities, and the drawn coordinates that they come from (row by row). */
+export interface BoxReference extends Condensed {
+  readonly coordinates: Float64Array;
+  readonly columns: number;
+}
+
 /**
  * Dissimilarities of a table with no groups but the same spread: records drawn evenly from the box that
  * the real ones fill along their principal axes (Tibshirani, Walther & Hastie 2001, *JRSS B* 63:411,
@@ -17,7 +23,7 @@ export function boxReference(
   axes: PrincipalCoordinates,
   items: ArrayLike<number>,
   random: Random,
-): Condensed {
+): BoxReference {
   const { n, axes: count, coordinates } = axes;
   const drawn = new Float64Array(n * count);
   for (let axis = 0; axis < count; axis++) {
@@ -55,7 +61,7 @@ export function boxReference(
       values[pair++] = Math.sqrt(square);
     }
   }
-  return { n, values };
+  return { n, values, coordinates: drawn, columns: count };
 }
 
 /** Part of the sum of squares that lies within items; 0 where every record is its own item. */
