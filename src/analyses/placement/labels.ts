@@ -21,8 +21,7 @@ export function labelAttributes(
   options: PlacementOptions,
 ): readonly LabelAttribute[] {
   const asked = options.labels.length > 0;
-  const usual = USUAL.filter((id) => isKinds(table, id));
-  const ids = asked ? options.labels : usual.filter((id) => id !== 'phase' || !usual.includes('period'));
+  const ids = asked ? options.labels : usualAttributes(table);
   return ids
     .map((id) => {
       const { groups, ungrouped } = groupRows(table, [id], register);
@@ -35,6 +34,19 @@ export function labelAttributes(
     })
     .filter(({ labels }) => asked || labels.length > 1);
 }
+
+/** Site, region, period (or phase), recorded use; where none is recorded, whatever describes the records by kind. */
+function usualAttributes(table: FragmentTable): readonly string[] {
+  const usual = USUAL.filter((id) => isKinds(table, id));
+  if (usual.length > 0) return usual.filter((id) => id !== 'phase' || !usual.includes('period'));
+  return [...table.columns.values()]
+    .filter((column) => column.kind === 'term' && column.attribute.block === 'context')
+    .map(({ attribute }) => attribute.id)
+    .slice(0, MOST);
+}
+
+/** Most attributes judged without being asked for. */
+const MOST = 3;
 
 function isKinds(table: FragmentTable, id: string): boolean {
   const column = table.columns.get(id);

@@ -1,0 +1,181 @@
+import { describe, expect, it } from 'vitest';
+import type { AnalysisInput } from '../../../src/analyses/contract.ts';
+import { computePlacement } from '../../../src/analyses/placement/compute.ts';
+import { placement } from '../../../src/analyses/placement/index.ts';
+import { type PlacementOptions, placementOptions } from '../../../src/analyses/placement/options.ts';
+import { createRandom } from '../../../src/numerics/random.ts';
+import { prepareDemo } from '../../demo/prepared.ts';
+import { attribute, type MadeColumn, madeInput } from '../grouping/made-table.ts';
+
+const demo = prepareDemo();
+const input: AnalysisInput = { ...demo.prepared, unit: 'item', random: createRandom(20) };
+const options = (more: Partial<PlacementOptions>): PlacementOptions => placementOptions.parse(more);
+const OF = ['structure', 'rowSlant', 'twist1', 'density1', 'density2', 'diameter1', 'fibre'];
+const FIND = {
+  structure: 'open twining',
+  rowSpacing: 'c. 32 mm',
+  density1: '2-3',
+  rowSlant: 'Z',
+  twist1: 'straight',
+  diameter1: '1.7',
+  fibre: 'tree bast',
+};
+
+/** Two sites of numbers that lie far apart, and a third too small to judge. */
+function twoSites(): AnalysisInput {
+  const random = createRandom(4);
+  const sites = [...Array<string>(30).fill('north'), ...Array<string>(30).fill('south'), 'islet', 'islet'];
+  const centre: Record<string, number> = { north: 2, south: 8, islet: 5 };
+  const values = (spread: number) => sites.map((site) => centre[site] + spread * (random.next() - 0.5));
+  const columns: MadeColumn[] = [
+    { attribute: attribute('site', 'context', 'nominal'), values: sites },
+    { attribute: attribute('size', 'spacing', 'ratio', { unit: 'mm' }), values: values(2) },
+    { attribute: attribute('width', 'spacing', 'ratio', { unit: 'mm' }), values: values(2) },
+    {
+      attribute: attribute('colour', 'fibre', 'nominal'),
+      values: sites.map((site) => (site === 'south' ? 'red' : 'blue')),
+    },
+  ];
+  return madeInput(columns, { unit: 'item' });
+}
+
+describe('placing the find of the demo', () => {
+  const found = computePlacement(input, options({ of: OF, find: FIND }));
+
+  it('puts it among open twinings of tree bast, and judges its own tradition in and the far one out', () => {
+    // The truth behind the demo: open twinings belong to the Shelf; Tazzimbe is of another tradition.
+    const structure = input.records.columns.get('structure');
+    const near = found.neighbours.map(({ row }) =>
+      structure?.kind === 'term' ? structure.levels[structure.codes[row]] : '',
+    );
+    expect(new Set(near)).toEqual(new Set(['openTwining']));
+    const verdict = (label: string) => found.tables.typicality.rows.find((row) => row[1] === label)?.[6];
+    expect(verdict('Quorrimel Cave')).toBe('cannot be excluded');
+    expect(verdict('Tazzimbe Gallery')).toBe('excluded');
+  });
+
+  it('the parts of each block add up to the distance', () => {
+    for (const { distance, blocks } of found.neighbours) {
+      const sum = blocks.reduce((total, { contribution }) => total + (contribution ?? 0), 0);
+      expect(sum).toBeCloseTo(distance, 14);
+    }
+  });
+
+  it('names its source and row, and places it on the map with a cloud of its ranges', () => {
+    expect(found.neighbours[0].source).toMatch(/\.csv$/);
+    expect(found.neighbours[0].sourceRow).toBeGreaterThan(1);
+    if ('why' in found.position) throw new Error(found.position.why);
+    expect(found.position.cloud.length).toBe(60);
+    expect(found.tables.position.rows.length).toBe(61);
+  });
+
+  it('gives the same answer twice, and after another find has been placed in between', () => {
+    const other = computePlacement(input, options({ of: OF, find: { structure: 'netting' } }));
+    expect(other.unplaced).toBeNull();
+    const again = computePlacement(input, options({ of: OF, find: FIND }));
+    expect(JSON.stringify(again.tables)).toBe(JSON.stringify(found.tables));
+    const fresh = computePlacement(
+      { ...input, records: { ...input.records } },
+      options({ of: OF, find: FIND }),
+    );
+    expect(JSON.stringify(fresh.tables)).toBe(JSON.stringify(found.tables));
+  });
+
+  it('never says what it is', () => {
+    const { sentence, cautions } = placement.words(found);
+    expect(sentence).toContain('cannot be excluded');
+    expect([sentence, ...cautions].join(' ')).not.toMatch(/\bproves?\b|\bis a (cape|bag|garment|net)\b/);
+  });
+
+  it('draws figures that say their n, and no raw text of a source as markup', () => {
+    const figures = placement.figures(found);
+    expect(Object.keys(figures)).toContain('map');
+    for (const figure of Object.values(figures)) {
+      expect(figure.caption.length).toBeGreaterThan(40);
+      expect(JSON.stringify(figure.data)).not.toMatch(/<(?!extra|\/extra)/);
+    }
+  });
+});
+
+describe('placing, where the truth is plain', () => {
+  const made = twoSites();
+  const place = (find: Record<string, string>, more: Partial<PlacementOptions> = {}) =>
+    computePlacement(made, options({ of: ['size', 'width', 'colour'], find, ...more }));
+  const verdicts = (found: ReturnType<typeof place>) =>
+    Object.fromEntries(found.tables.typicality.rows.map((row) => [row[1], row[6]]));
+
+  it('a find like the north is in there, out of the south, and the islet is too small to say', () => {
+    expect(verdicts(place({ size: '2', width: '2.1', colour: 'blue' }))).toEqual({
+      north: 'cannot be excluded',
+      south: 'excluded',
+      islet: 'too few to judge',
+    });
+  });
+
+  it('a find unlike all is none of these, and too few to judge is said beside it', () => {
+    const found = place({ size: '14', width: '14' });
+    expect(found.novelty[0].verdict).toBe('excluded');
+    expect(found.tables.novelty.rows[0][2]).toBe('none of these');
+    const { sentence, cautions } = placement.words(found);
+    expect(sentence).toContain('unlike any site known here; too few to judge: islet');
+    expect(cautions.join(' ')).toContain('above the observed range (n = 62)');
+  });
+
+  it('a range that reaches from one site to the other is said to be fragile', () => {
+    const found = place({ size: '1-9' });
+    const moved = found.moves.filter(({ change, turned }) => change === 'its own ranges' && turned > 0);
+    expect(moved.map(({ label }) => label)).toContain('north');
+    expect(placement.words(found).cautions.join(' ')).toContain(
+      'Fragile when its values move within their ranges',
+    );
+  });
+
+  it('the missing measurement that tells the sites apart is expected to shrink the set', () => {
+    const between = place({ width: '5' });
+    expect(between.next.map(({ id }) => id).sort()).toEqual(['colour', 'size']);
+    const blank = computePlacement(
+      made,
+      options({ of: ['size', 'width', 'colour'], find: { colour: 'blue' } }),
+    );
+    const size = blank.next.find(({ id }) => id === 'size')!;
+    expect(size.expected).toBeLessThanOrEqual(size.now);
+  });
+
+  it('gives the percentile of a measurement within each site', () => {
+    const found = place({ size: '2' });
+    const row = found.percentiles.find(({ group }) => group === 'south')!;
+    expect(row.bounds).toEqual({ low: 0, high: 0, n: 30, outside: 'below' });
+  });
+
+  it('everything missing, a text that is not understood: a useful sentence', () => {
+    for (const find of [{}, { size: '?' }, { size: 'quite large' }]) {
+      const found = place(find as Record<string, string>);
+      const { sentence, cautions } = placement.words(found);
+      expect(sentence).toBe(
+        'The find could not be placed: nothing is known of the find that the comparanda record too.',
+      );
+      expect(cautions.join(' ')).toContain('Give at least one of these');
+      expect(placement.figures(found)).toEqual({});
+    }
+  });
+
+  it('contradictory attributes and an unknown structure are said (pile length on a net)', () => {
+    const net = computePlacement(
+      input,
+      options({ of: OF, find: { structure: 'netting', pileLength: '20 mm' } }),
+    );
+    expect(placement.words(net).cautions.join(' ')).toContain('makes no sense for the structure');
+    const odd = computePlacement(
+      input,
+      options({ of: OF, find: { structure: 'blorple weave', fibre: 'flax' } }),
+    );
+    expect(odd.unplaced).toBeNull();
+    expect(placement.words(odd).cautions.join(' ')).toMatch(/blorple/);
+  });
+
+  it('does not change its input', () => {
+    const before = JSON.stringify([...made.records.columns.values()].map((column) => column.raw));
+    place({ size: '3' });
+    expect(JSON.stringify([...made.records.columns.values()].map((column) => column.raw))).toBe(before);
+  });
+});
