@@ -22,14 +22,14 @@ export function tridiagonalise(square: Float64Array, n: number): Tridiagonal {
   let most = 0;
   for (let place = 0; place < a.length; place++) most = Math.max(most, Math.abs(a[place]));
   // Of a matrix of low rank each reflection leaves rounding of rounding, down to where numbers end.
-  const negligible = (Number.EPSILON * most) ** 2;
+  const rounding = Number.EPSILON * most;
   for (let k = 0; k < n - 1; k++) {
     const v = reflections.subarray(k * n, (k + 1) * n);
     let squares = 0;
     for (let i = k + 1; i < n; i++) squares += a[k * n + i] * a[k * n + i];
     const length = Math.sqrt(squares);
     const first = a[k * n + k + 1];
-    if (k === n - 2 || squares === first * first || squares <= negligible) {
+    if (k === n - 2 || squares === first * first || squares <= rounding * rounding) {
       beside[k] = first;
       continue;
     }
