@@ -1,5 +1,6 @@
 import type { Register } from '../attributes/definition.ts';
 import { assembleTable, TEXT_COLUMN_PREFIX } from './assemble.ts';
+import { checkTranslations } from './check-terms.ts';
 import { columnEvidence } from './column-evidence.ts';
 import { planColumns } from './columns.ts';
 import { decodeBytes } from './decode.ts';
@@ -61,6 +62,7 @@ function readGrid(
   options: ReadOptions,
 ): SourceReading {
   const { name, register } = options;
+  checkTranslations(profile, register, name);
   const laidOut = layOut(grid, name, profile.layout, register);
   ledgerLayout(laidOut, ledger);
   const planned = planColumns({
