@@ -166,7 +166,9 @@ describe('a find from outside', () => {
         { structure: 'open twining', diameter1: '1', fibre: 'lime bast', ...rows },
         register,
       );
-      const [same] = dissimilaritiesTo(comparison.spec, recordOfRow(comparison, find.table, 0));
+      const values = recordOfRow(comparison, find.table, 0);
+      expect(values[1].low).toBe(20);
+      const [same] = dissimilaritiesTo(comparison.spec, values);
       expect(same).toBeCloseTo(0, 14);
     }
   });

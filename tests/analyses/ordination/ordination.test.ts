@@ -41,6 +41,8 @@ describe('ordination of a table', () => {
     expect(found.n.setAside).toEqual([{ reason: 'a value is missing', fragments: 1 }]);
     const filled = computeOrdination(input, options({ method: 'pca', gaps: 'mean' }));
     expect(filled.n.fragments).toBe(51);
+    expect(coordinates(filled).length).toBe(51 * 3);
+    expect(coordinates(filled).every(Number.isFinite)).toBe(true);
     expect(ordination.words(filled).cautions.join(' ')).toContain('1 missing number took the mean');
   });
 
