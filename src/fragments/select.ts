@@ -17,6 +17,7 @@ export const condition = z
     notIn: words.optional().describe('Terms to leave out, each with everything below it'),
     atLeast: z.number().optional().describe('Smallest number to keep, in the unit of the attribute'),
     atMost: z.number().optional().describe('Largest number to keep, in the unit of the attribute'),
+    below: z.number().optional().describe('Keep only what is smaller than this number'),
     known: z.boolean().optional().describe('true keeps what has a value, false what has none'),
   })
   .describe('Which fragments to keep, by one attribute');
@@ -30,7 +31,8 @@ export interface Selection {
   readonly setAside: readonly { readonly reason: string; readonly fragments: number }[];
 }
 
-type Answer = 'in' | 'out' | 'not recorded' | 'cannot say';
+/** Whether a row meets a condition; the last two are both "undecided", for different reasons. */
+export type Answer = 'in' | 'out' | 'not recorded' | 'cannot say';
 
 /**
  * Keeps the rows that certainly meet every condition. A reading whose interval straddles a limit, or a
@@ -44,7 +46,7 @@ export function selectRows(
   conditions: readonly Condition[],
   register: Register,
 ): Selection {
-  const tests = conditions.map((one) => ({ one, answer: answerTo(one, table, register) }));
+  const tests = conditions.map((one) => ({ one, answer: conditionAnswer(one, table, register) }));
   const rows: number[] = [];
   const aside = new Map<string, number>();
   for (let row = 0; row < table.rows; row++) {
@@ -75,21 +77,39 @@ function reasonFor(one: Condition, given: Answer): string {
   return `cannot say whether ${describeCondition(one)}`;
 }
 
+function describeLimits({ atLeast, atMost, below }: Condition): string {
+  const parts = [
+    atLeast === undefined ? undefined : `at least ${atLeast}`,
+    atMost === undefined ? undefined : `at most ${atMost}`,
+    below === undefined ? undefined : `below ${below}`,
+  ];
+  return parts.filter((part) => part !== undefined).join(' and ');
+}
+
 /** A condition in words, as it stands in reasons and on screens. */
 export function describeCondition(one: Condition): string {
+  const limits = describeLimits(one);
   const parts = [
     one.in === undefined ? undefined : `is ${one.in.join(' or ')}`,
     one.notIn === undefined ? undefined : `is not ${one.notIn.join(' or ')}`,
-    one.atLeast === undefined ? undefined : `at least ${one.atLeast}`,
-    one.atMost === undefined ? undefined : `at most ${one.atMost}`,
+    limits === '' ? undefined : limits,
     one.known === undefined ? undefined : one.known ? 'is recorded' : 'is not recorded',
   ].filter((part) => part !== undefined);
   return `${one.attribute} ${parts.join(' and ')}`;
 }
 
-function answerTo(one: Condition, table: FragmentTable, register: Register): (row: number) => Answer {
-  if ([one.in, one.notIn, one.atLeast, one.atMost, one.known].every((part) => part === undefined))
-    throw fault(one, 'the condition says nothing', 'add "in", "notIn", "atLeast", "atMost" or "known"');
+/** Answers one condition row by row; throws as selectRows does. */
+export function conditionAnswer(
+  one: Condition,
+  table: FragmentTable,
+  register: Register,
+): (row: number) => Answer {
+  if ([one.in, one.notIn, one.atLeast, one.atMost, one.below, one.known].every((part) => part === undefined))
+    throw fault(
+      one,
+      'the condition says nothing',
+      'add "in", "notIn", "atLeast", "atMost", "below" or "known"',
+    );
   if (one.attribute === 'assemblage') return amongWords(one, (row) => table.assemblage[row]);
   const column = requireColumn(table, one.attribute, register);
   const answer = answerFrom(one, column, register);
@@ -106,7 +126,7 @@ function answerFrom(one: Condition, column: Column, register: Register): (row: n
   switch (column.kind) {
     case 'numeric':
       if (one.in !== undefined || one.notIn !== undefined)
-        throw fault(one, 'it is a number and has no terms', 'use "atLeast" and "atMost"');
+        throw fault(one, 'it is a number and has no terms', 'use "atLeast", "atMost" or "below"');
       return withinLimits(one, column);
     case 'term':
       refuseLimits(one);
@@ -118,12 +138,12 @@ function answerFrom(one: Condition, column: Column, register: Register): (row: n
 }
 
 function withinLimits(one: Condition, { low, high }: NumericColumn): (row: number) => Answer {
-  const { atLeast = -Infinity, atMost = Infinity } = one;
-  if (atLeast > atMost)
-    throw fault(one, `no number is at least ${atLeast} and at most ${atMost}`, 'swap the two limits');
+  const { atLeast = -Infinity, atMost = Infinity, below = Infinity } = one;
+  if (atLeast > atMost || atLeast >= below)
+    throw fault(one, `no number is ${describeLimits(one)}`, 'swap the two limits');
   return (row) => {
-    if (low[row] >= atLeast && high[row] <= atMost) return 'in';
-    return high[row] < atLeast || low[row] > atMost ? 'out' : 'cannot say';
+    if (low[row] >= atLeast && high[row] <= atMost && high[row] < below) return 'in';
+    return high[row] < atLeast || low[row] > atMost || low[row] >= below ? 'out' : 'cannot say';
   };
 }
 
@@ -170,7 +190,7 @@ function combine(one: Condition, holds: (asked: string) => Answer): Answer {
 }
 
 function refuseLimits(one: Condition): void {
-  if (one.atLeast !== undefined || one.atMost !== undefined)
+  if (describeLimits(one) !== '')
     throw fault(one, 'it is not a number and has no limits', 'use "in" and "notIn"');
 }
 

@@ -15,6 +15,8 @@ describe('selectRows', () => {
   it.each<[Condition, number[]]>([
     [{ attribute: 'density1', atLeast: 8 }, [1, 2]],
     [{ attribute: 'density1', atMost: 12 }, [0, 1]],
+    [{ attribute: 'density1', below: 12 }, [0]],
+    [{ attribute: 'density1', below: 13 }, [0, 1]],
     [{ attribute: 'density1', atLeast: 10 }, [2]],
     [{ attribute: 'fibre', in: ['treeBast'] }, [0, 1]],
     [{ attribute: 'fibre', in: ['limeBast'] }, [0]],
@@ -53,7 +55,7 @@ describe('selectRows', () => {
     ],
     [
       { attribute: 'density1', in: ['5'] },
-      'select: the selection by "density1" cannot be made: it is a number and has no terms; use "atLeast" and "atMost".',
+      'select: the selection by "density1" cannot be made: it is a number and has no terms; use "atLeast", "atMost" or "below".',
     ],
     [
       { attribute: 'fibre', atLeast: 1 },
@@ -65,7 +67,7 @@ describe('selectRows', () => {
     ],
     [
       { attribute: 'site' },
-      'select: the selection by "site" cannot be made: the condition says nothing; add "in", "notIn", "atLeast", "atMost" or "known".',
+      'select: the selection by "site" cannot be made: the condition says nothing; add "in", "notIn", "atLeast", "atMost", "below" or "known".',
     ],
   ])('%j is refused in one sentence', (one, message) => {
     expect(() => select(one)).toThrow(message);
