@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Analysis, AnalysisInput, Figure, Findings, Words } from './contract.ts';
 import { contrast } from './contrast/index.ts';
+import { crosstab } from './crosstab/index.ts';
 import { grouping } from './grouping/index.ts';
 import { ordination } from './ordination/index.ts';
 import { placement } from './placement/index.ts';
@@ -24,6 +25,7 @@ export interface Answer {
 export const ANALYSES: readonly RegisteredAnalysis[] = [
   registered(summary),
   registered(contrast),
+  registered(crosstab),
   registered(grouping),
   registered(ordination),
   registered(placement),

@@ -19,15 +19,21 @@ const VISIT_LIMIT = 3_000_000;
  * the one seen. Exact by walking the columns and merging equal row remainders (the network idea of
  * Mehta & Patel 1983, J. Am. Stat. Assoc. 78:427); where that grows too large, by drawing `tables`
  * tables with the same margins, p = (b + 1) / (m + 1).
+ * `visits` bounds the search, 3,000,000 unless given (some ten seconds).
  * Ties in likelihood count within a relative 1e-7, as is usual.
  */
-export function fisherExact(table: CountTable, random: Random, tables = 9999): FisherExact | Unavailable {
+export function fisherExact(
+  table: CountTable,
+  random: Random,
+  tables = 9999,
+  visits = VISIT_LIMIT,
+): FisherExact | Unavailable {
   const trimmed = withoutEmptyLines(table).table;
   const { rows, columns } = margins(trimmed);
   if (rows.length < 2 || columns.length < 2) return { why: 'an association needs two rows and two columns' };
   const observed = logWeight(trimmed);
   const threshold = observed + 1e-7;
-  const exact = walk(rows, columns, threshold);
+  const exact = walk(rows, columns, threshold, visits);
   if (exact !== undefined) return { p: Math.min(1, exact), method: 'exact' };
   let reached = 0;
   for (let i = 0; i < tables; i++) if (logWeight(drawTable(rows, columns, random)) <= threshold) reached++;
@@ -58,9 +64,14 @@ interface State {
  * share their remainders and their weight are merged; a state whose completions all lie on one side
  * of the threshold is settled at once, by the closed sum over every completion.
  */
-function walk(rows: readonly number[], columns: readonly number[], threshold: number): number | undefined {
+function walk(
+  rows: readonly number[],
+  columns: readonly number[],
+  threshold: number,
+  limit: number,
+): number | undefined {
   // Fewer rows make fewer ways to fill a column.
-  if (rows.length > columns.length) return walk(columns, rows, threshold);
+  if (rows.length > columns.length) return walk(columns, rows, threshold, limit);
   const order = [...columns].sort((a, b) => b - a);
   const all = completions(rows, order);
   let settled = 0;
@@ -73,10 +84,10 @@ function walk(rows: readonly number[], columns: readonly number[], threshold: nu
       const within = fillings(state.left, order[at], (left, weight) => {
         const total = state.weight + weight;
         const { likeliest, unlikeliest } = bounds(left, rest);
-        if (total + unlikeliest > threshold) return ++visits <= VISIT_LIMIT;
+        if (total + unlikeliest > threshold) return ++visits <= limit;
         if (total + likeliest <= threshold) {
           settled += state.ways * exp(total + completions(left, rest) - all);
-          return ++visits <= VISIT_LIMIT;
+          return ++visits <= limit;
         }
         const sorted = [...left].sort((a, b) => a - b);
         const key = sorted.join();
@@ -86,7 +97,7 @@ function walk(rows: readonly number[], columns: readonly number[], threshold: nu
         const known = alike.get(rounded);
         if (known) known.ways += state.ways;
         else alike.set(rounded, { left: sorted, weight: total, ways: state.ways });
-        return ++visits <= VISIT_LIMIT;
+        return ++visits <= limit;
       });
       if (!within) return undefined;
     }

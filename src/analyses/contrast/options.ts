@@ -40,7 +40,7 @@ export const contrastOptions = z.strictObject({
     title: 'Power',
     description: 'Chance of being found that the smallest detectable difference is to have.',
   }),
-  relabellings: z.int().min(99).max(99_999).default(9999).meta({
+  relabellings: z.int().min(99).max(99_999).default(4999).meta({
     title: 'Relabellings',
     description: 'Random relabellings of items where not all can be tried.',
   }),

@@ -50,7 +50,7 @@ export interface PairContrast {
 }
 
 /** Draws for the intervals of all pairs together; each pair gets its part, at least LEAST_RESAMPLES. */
-const ALL_RESAMPLES = 30_000;
+const ALL_RESAMPLES = 15_000;
 const LEAST_RESAMPLES = 499;
 
 /** Every pair of tested groups: which differ, by how much, which are alike, and what could have been missed. */

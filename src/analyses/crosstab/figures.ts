@@ -1,0 +1,83 @@
+import { margins } from '../../numerics/contingency.ts';
+import type { Figure } from '../contract.ts';
+import { axis, DIVERGING, escapeText, figureLayout, GROUND, kindBar, kindStyle } from '../figure-style.ts';
+import { printCount, printNumber } from '../phrasing.ts';
+import type { CrosstabFound } from './compute.ts';
+
+/** Stacked shares by row, and the residuals of every cell. */
+export function crosstabFigures(found: CrosstabFound): Readonly<Record<string, Figure>> {
+  return { shares: sharesFigure(found), residuals: residualsFigure(found) };
+}
+
+function sharesFigure(found: CrosstabFound): Figure {
+  const { table, unit } = found;
+  const sums = margins(table.counts);
+  const names = table.rows.map((label, row) => escapeText(`${label} (${sums.rows[row]})`));
+  // Styles go by size, so that the kinds beyond the seventh, all neutral, are the rarest.
+  const rank = sums.columns
+    .map((count, column) => ({ count, column }))
+    .sort((a, b) => b.count - a.count || a.column - b.column)
+    .map(({ column }) => column);
+  return {
+    data: table.columns.map((label, column) => ({
+      type: 'bar',
+      orientation: 'h',
+      name: escapeText(label),
+      y: names,
+      x: table.counts.map((line, row) => (100 * line[column]) / sums.rows[row]),
+      text: table.counts.map((line) => (line[column] === 0 ? '' : String(line[column]))),
+      textposition: 'inside',
+      insidetextanchor: 'middle',
+      marker: { ...kindBar(kindStyle(rank.indexOf(column))), line: { color: GROUND.ink, width: 0.5 } },
+      hovertemplate: `${escapeText(label)}: %{text} (%{x:.0f} %)<extra>%{y}</extra>`,
+    })),
+    layout: figureLayout({
+      x: axis(`share of ${unit}s (%)`, { range: [0, 100] }),
+      y: axis(found.rowsLabel, { autorange: 'reversed', type: 'category' }),
+      legend: found.columnsLabel,
+      height: 160 + 30 * table.rows.length,
+      more: { barmode: 'stack', bargap: 0.35 },
+    }),
+    caption:
+      `${found.columnsLabel} by ${found.rowsLabel}: shares of ${printCount(sums.n, unit)} with both recorded; numbers in the bars and in ` +
+      `brackets are counts${table.columns.length > 7 ? '; the rarest kinds share one neutral grey' : ''}.`,
+  };
+}
+
+function residualsFigure(found: CrosstabFound): Figure {
+  const { table, association, unit } = found;
+  const most = Math.max(4, ...association.residuals.flat().map(Math.abs));
+  return {
+    data: [
+      {
+        type: 'heatmap',
+        x: table.columns.map(escapeText),
+        y: table.rows.map(escapeText),
+        z: association.residuals,
+        text: association.residuals.map((line, row) =>
+          line.map(
+            (residual, column) =>
+              `${residual > 0 ? '+' : ''}${printNumber(residual, 2)}<br>(${table.counts[row][column]})`,
+          ),
+        ),
+        texttemplate: '%{text}',
+        textfont: { size: 10 },
+        zmin: -most,
+        zmax: most,
+        colorscale: DIVERGING,
+        xgap: 2,
+        ygap: 2,
+        colorbar: { title: { text: 'residual' }, thickness: 12 },
+        hovertemplate: '%{y}, %{x}: %{text}<extra></extra>',
+      },
+    ],
+    layout: figureLayout({
+      x: axis(found.columnsLabel, { type: 'category', showgrid: false, tickangle: -35 }),
+      y: axis(found.rowsLabel, { type: 'category', autorange: 'reversed', showgrid: false }),
+      height: 180 + 38 * table.rows.length,
+    }),
+    caption:
+      `${found.columnsLabel} by ${found.rowsLabel}: adjusted residuals, with counts in brackets (${printCount(table.entries.length, unit)}). ` +
+      'Plus: more than if the two had nothing to do with each other; beyond ±1.96 a cell carries the association.',
+  };
+}

@@ -1,0 +1,14 @@
+import type { Analysis } from '../contract.ts';
+import { type CrosstabFound, computeCrosstab } from './compute.ts';
+import { crosstabFigures } from './figures.ts';
+import { type CrosstabOptions, crosstabOptions } from './options.ts';
+import { crosstabWords } from './words.ts';
+
+export const crosstab: Analysis<CrosstabOptions, CrosstabFound> = {
+  kind: 'crosstab',
+  question: 'Which kinds go with which?',
+  options: crosstabOptions,
+  compute: computeCrosstab,
+  figures: crosstabFigures,
+  words: crosstabWords,
+};

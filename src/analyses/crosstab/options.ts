@@ -1,0 +1,32 @@
+import { z } from 'zod';
+import { groupingId } from '../shared-options.ts';
+
+export const crosstabOptions = z.strictObject({
+  rows: groupingId().meta({
+    title: 'Rows',
+    description: 'Attribute of kinds whose values make the rows, such as site.',
+  }),
+  columns: groupingId().meta({
+    title: 'Columns',
+    description: 'Attribute of kinds whose values make the columns, such as structure.',
+  }),
+  test: z.enum(['choose', 'chi-square', 'exact']).default('choose').meta({
+    title: 'Test',
+    description:
+      'choose: chi-square where the expected counts carry it, otherwise the exact test; items with several fragments are always dealt whole',
+  }),
+  confidence: z.number().gt(0.5).lt(1).default(0.95).meta({
+    title: 'Confidence',
+    description: "Confidence of the interval of Cramér's V; a p below 1 minus it is called an association.",
+  }),
+  relabellings: z.int().min(99).max(99_999).default(9999).meta({
+    title: 'Random tables',
+    description: 'Random tables or relabellings of items where not all can be tried.',
+  }),
+  resamples: z.int().min(199).max(19_999).default(1999).meta({
+    title: 'Resamples',
+    description: 'Draws of items for the interval.',
+  }),
+});
+
+export type CrosstabOptions = z.output<typeof crosstabOptions>;

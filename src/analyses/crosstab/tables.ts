@@ -1,0 +1,154 @@
+import { countBehind } from '../../fragments/behind.ts';
+import { margins } from '../../numerics/contingency.ts';
+import type { AnalysisInput, ResultTable, TableCell } from '../contract.ts';
+import type { CrosstabFound } from './compute.ts';
+
+type Compared = Omit<CrosstabFound, 'n' | 'tables'>;
+
+/** Below this base a share is written as a count of its base, since a percentage would pretend to more. */
+const LEAST_BASE = 20;
+
+/** Residuals beyond this carry the association: beyond it lies 1 in 20 where there is none. */
+export const LOUD = 1.96;
+
+/** Counts, shares along rows and columns, every cell in full, and the tests. */
+export function crosstabTables(input: AnalysisInput, found: Compared): Record<string, ResultTable> {
+  return {
+    counts: countsTable(found),
+    rowShares: sharesTable(found, 'row'),
+    columnShares: sharesTable(found, 'column'),
+    cells: cellsTable(input, found),
+    tests: testsTable(found),
+  };
+}
+
+function columnHeads({ table, rowsLabel }: Compared) {
+  return [
+    { id: 'row', label: rowsLabel },
+    ...table.columns.map((label, place) => ({ id: `column${place + 1}`, label })),
+  ];
+}
+
+function countsTable(found: Compared): ResultTable {
+  const { counts, rows } = found.table;
+  const sums = margins(counts);
+  return {
+    title: `Counts of ${found.unit}s`,
+    columns: [...columnHeads(found), { id: 'total', label: 'all' }],
+    rows: [
+      ...rows.map((label, row) => [label, ...counts[row], sums.rows[row]]),
+      ['all', ...sums.columns, sums.n],
+    ],
+  };
+}
+
+function sharesTable(found: Compared, along: 'row' | 'column'): ResultTable {
+  const { counts, rows } = found.table;
+  const sums = margins(counts);
+  const base = (row: number, column: number) => (along === 'row' ? sums.rows[row] : sums.columns[column]);
+  const bases: TableCell[] =
+    along === 'row'
+      ? sums.columns.map((count) => share(count, sums.n))
+      : sums.columns.map((count) => `n = ${count}`);
+  return {
+    title:
+      along === 'row'
+        ? `Shares along the rows (of each ${found.rowsLabel})`
+        : `Shares along the columns (of each ${found.columnsLabel})`,
+    columns: [...columnHeads(found), { id: 'n', label: along === 'row' ? 'base' : 'share of all' }],
+    rows: [
+      ...rows.map((label, row): TableCell[] => [
+        label,
+        ...counts[row].map((count, column) => share(count, base(row, column))),
+        along === 'row' ? `n = ${sums.rows[row]}` : share(sums.rows[row], sums.n),
+      ]),
+      [along === 'row' ? 'all' : 'base', ...bases, `n = ${sums.n}`],
+    ],
+    note: `With a base below ${LEAST_BASE} the count of the base stands instead of a percentage.`,
+  };
+}
+
+/** "3/7" on a small base, otherwise "43 % of 21". */
+export function share(count: number, base: number): string {
+  return base < LEAST_BASE ? `${count}/${base}` : `${Math.round((100 * count) / base)} % of ${base}`;
+}
+
+function cellsTable(input: AnalysisInput, found: Compared): ResultTable {
+  const { table, association } = found;
+  const sums = margins(table.counts);
+  return {
+    title: 'Cells',
+    columns: [
+      { id: 'row', label: found.rowsLabel },
+      { id: 'column', label: found.columnsLabel },
+      { id: 'count', label: 'count' },
+      { id: 'fragments', label: 'fragments' },
+      { id: 'items', label: 'items' },
+      { id: 'rowShare', label: 'share of the row' },
+      { id: 'columnShare', label: 'share of the column' },
+      { id: 'expected', label: 'expected' },
+      { id: 'residual', label: 'adjusted residual' },
+      { id: 'contribution', label: 'part of chi-square' },
+      { id: 'loud', label: 'carries the association' },
+    ],
+    rows: table.rows.flatMap((rowLabel, row) =>
+      table.columns.map((columnLabel, column): TableCell[] => {
+        const own = table.entries.filter((entry) => entry.row === row && entry.column === column);
+        const { fragments, items } = countBehind(
+          input.fragments,
+          input.records,
+          input.unit,
+          own.map(({ record }) => record),
+        );
+        const count = table.counts[row][column];
+        const residual = association.residuals[row][column];
+        return [
+          rowLabel,
+          columnLabel,
+          count,
+          fragments,
+          items,
+          count / sums.rows[row],
+          count / sums.columns[column],
+          association.expected[row][column],
+          residual,
+          association.contributions[row][column],
+          Math.abs(residual) >= LOUD,
+        ];
+      }),
+    ),
+    briefly: ['row', 'column', 'count', 'fragments', 'items', 'expected', 'residual'],
+    note:
+      'Expected: if rows and columns had nothing to do with each other. Adjusted residuals (Haberman 1973) are about standard normal then; ' +
+      `beyond ±${LOUD} a cell carries the association.`,
+  };
+}
+
+function testsTable({ association, test, interval, options }: Compared): ResultTable {
+  const chosen: TableCell[] =
+    'why' in test
+      ? ['chosen test', test, null, test, '', '']
+      : [`chosen: ${test.name}`, null, null, test.p, test.method, test.reason];
+  const limits: TableCell[] = 'why' in interval ? [interval, interval] : [interval.low, interval.high];
+  return {
+    title: 'Association',
+    columns: [
+      { id: 'test', label: 'measure' },
+      { id: 'statistic', label: 'statistic' },
+      { id: 'df', label: 'df' },
+      { id: 'p', label: 'p' },
+      { id: 'method', label: 'p from' },
+      { id: 'reason', label: 'why this test' },
+      { id: 'low', label: 'at least' },
+      { id: 'high', label: 'at most' },
+    ],
+    rows: [
+      [...chosen, null, null],
+      ['chi-square', association.chiSquared, association.df, association.p, 'chi-squared', '', null, null],
+      ['likelihood ratio G', association.g, association.df, association.gP, 'chi-squared', '', null, null],
+      ["Cramér's V", association.cramersV, null, null, '', '', null, null],
+      ["Cramér's V, bias-corrected", association.cramersVCorrected, null, null, '', '', ...limits],
+    ],
+    note: `Chi-square without continuity correction; V corrected after Bergsma 2013, limits at ${Number((options.confidence * 100).toPrecision(6))} % by drawing items again (BCa).`,
+  };
+}

@@ -1,0 +1,153 @@
+import { bootstrapInterval, type ResampledInterval } from '../../numerics/bootstrap.ts';
+import {
+  type Association,
+  association,
+  type CountTable,
+  withoutEmptyLines,
+} from '../../numerics/contingency.ts';
+import { fisherExact } from '../../numerics/fisher-exact.ts';
+import { permutationTest } from '../../numerics/permutation.ts';
+import type { Random } from '../../numerics/random.ts';
+import type { Unavailable } from '../contract.ts';
+import type { CrosstabOptions } from './options.ts';
+import type { CrossedTable } from './table-of.ts';
+
+/** The test that the verdict rests on, and why it was chosen. */
+export interface ChosenTest {
+  readonly name: string;
+  readonly p: number;
+  readonly method: string;
+  readonly reason: string;
+}
+
+/** Least expected count in every cell, and the share of cells that may lie below FEW_EXPECTED (Cochran 1954, Biometrics 10:417). */
+const LEAST_EXPECTED = 1;
+const FEW_EXPECTED = 5;
+const MOST_BELOW = 0.2;
+
+/** Search of the exact test before it gives way to random tables: about a second. */
+const MOST_VISITS = 100_000;
+
+/**
+ * Chi-square where the expected counts carry it (Cochran 1954: none below 1, at most a fifth below 5),
+ * otherwise the exact test. Where items have several fragments neither holds, and the rows of whole
+ * items are dealt again with chi-square as the statistic.
+ */
+export function chooseTest(
+  table: CrossedTable,
+  found: Association,
+  options: CrosstabOptions,
+  random: Random,
+): ChosenTest | Unavailable {
+  const items = new Set(table.entries.map(({ item }) => item)).size;
+  if (items < table.entries.length) return dealtItems(table, found, options, random);
+  const below = found.expected.flat().filter((count) => count < FEW_EXPECTED).length;
+  const share = below / (table.rows.length * table.columns.length);
+  const small = found.smallestExpected < LEAST_EXPECTED || share > MOST_BELOW;
+  const asked = options.test !== 'choose' ? 'as asked' : '';
+  const said = `${below} of ${table.rows.length * table.columns.length} expected counts are below ${FEW_EXPECTED}, the smallest is ${Number(found.smallestExpected.toPrecision(2))}`;
+  if (options.test === 'chi-square' || (options.test === 'choose' && !small)) {
+    return {
+      name: 'chi-square',
+      p: found.p,
+      method: 'chi-squared',
+      reason: asked || `the expected counts carry it: ${said}`,
+    };
+  }
+  const exact = fisherExact(table.counts, random, options.relabellings, MOST_VISITS);
+  if ('why' in exact) return exact;
+  return {
+    name: exact.method === 'exact' ? 'Fisher exact' : 'Fisher, Monte Carlo',
+    p: exact.p,
+    method: exact.method === 'exact' ? 'exact' : `${exact.tables} random tables with the same margins`,
+    reason: asked || said,
+  };
+}
+
+function dealtItems(
+  table: CrossedTable,
+  found: Association,
+  options: CrosstabOptions,
+  random: Random,
+): ChosenTest {
+  const blocks = blocksOf(table);
+  const columns = table.columns.length;
+  const columnTotals = table.columns.map(
+    (_, column) => table.entries.filter((entry) => entry.column === column).length,
+  );
+  const n = table.entries.length;
+  const test = permutationTest(
+    blocks.map(({ row }) => row),
+    (rows) => {
+      const counts = new Float64Array(table.rows.length * columns);
+      const rowTotals = new Float64Array(table.rows.length);
+      blocks.forEach((block, place) => {
+        for (const column of block.columns) {
+          counts[rows[place] * columns + column]++;
+          rowTotals[rows[place]]++;
+        }
+      });
+      let sum = 0;
+      for (let row = 0; row < rowTotals.length; row++)
+        for (let column = 0; column < columns; column++) {
+          const expected = (rowTotals[row] * columnTotals[column]) / n;
+          const gap = counts[row * columns + column] - expected;
+          sum += (gap * gap) / expected;
+        }
+      return sum;
+    },
+    { random, relabellings: options.relabellings, exactLimit: 50_000 },
+  );
+  return {
+    name: 'chi-square',
+    p: test.p,
+    method:
+      test.method === 'exact'
+        ? `exact, all ${test.relabellings} ways to deal the items`
+        : `${test.relabellings} random ways to deal the items`,
+    reason: `${n} fragments come from ${new Set(table.entries.map(({ item }) => item)).size} items, and chi-square of ${Number(found.chiSquared.toPrecision(4))} takes them as independent`,
+  };
+}
+
+interface Block {
+  readonly row: number;
+  readonly columns: readonly number[];
+}
+
+/** Fragments of one item in one row stay together; an item in two rows counts as one thing in each. */
+function blocksOf(table: CrossedTable): Block[] {
+  const blocks = new Map<string, { row: number; columns: number[] }>();
+  for (const { item, row, column } of table.entries) {
+    const key = `${row} ${item}`;
+    const block = blocks.get(key) ?? { row, columns: [] };
+    block.columns.push(column);
+    blocks.set(key, block);
+  }
+  return [...blocks.values()];
+}
+
+/** Interval of the bias-corrected V by drawing items again, over the whole table. */
+export function cramersInterval(
+  table: CrossedTable,
+  options: CrosstabOptions,
+  random: Random,
+): ResampledInterval | Unavailable {
+  const items = new Map<string, { row: number; column: number }[]>();
+  for (const { item, row, column } of table.entries)
+    items.set(item, [...(items.get(item) ?? []), { row, column }]);
+  const cells = [...items.values()];
+  return bootstrapInterval(
+    [cells.length],
+    ([choice]) => {
+      const counts = table.rows.map(() => table.columns.map(() => 0));
+      for (const item of choice) for (const { row, column } of cells[item]) counts[row][column]++;
+      const found = associationOf(counts);
+      return 'why' in found ? Number.NaN : found.cramersVCorrected;
+    },
+    { random, resamples: options.resamples, level: options.confidence },
+  );
+}
+
+function associationOf(counts: CountTable): Association | Unavailable {
+  return association(withoutEmptyLines(counts).table);
+}
