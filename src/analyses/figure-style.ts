@@ -199,9 +199,11 @@ export function figureLayout(request: LayoutRequest = {}): Readonly<Record<strin
     legend: {
       orientation: 'h',
       x: 0,
-      y: 1.02,
       xanchor: 'left',
-      yanchor: 'bottom',
+      // Hung from the edge of the figure, plotly keeps room for as many lines as it takes.
+      y: 1,
+      yref: 'container',
+      yanchor: 'top',
       itemsizing: 'constant',
       font: { size: FIGURE_FONT.size },
       ...(request.legend === undefined ? {} : { title: { text: `${escapeText(request.legend)}  ` } }),

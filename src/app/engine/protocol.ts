@@ -101,6 +101,8 @@ export interface PairView {
 /** How a typed text is read for an attribute. */
 export interface TypedReading {
   readonly said: string;
+  /** Id of the term or grade, where the attribute takes one. */
+  readonly term?: string;
   readonly understood: boolean;
   readonly warnings: readonly string[];
 }

@@ -19,7 +19,12 @@ export function readTyped(prepared: Prepared, attribute: string, text: string): 
   if (reading.kind === 'term') {
     const said =
       reading.term === null ? reading.state.replace('-', ' ') : termLabel(register, definition, reading.term);
-    return { said, understood: reading.term !== null || reading.state !== 'measured', warnings };
+    return {
+      said,
+      ...(reading.term === null ? {} : { term: reading.term }),
+      understood: reading.term !== null || reading.state !== 'measured',
+      warnings,
+    };
   }
   if (reading.kind === 'text') return { said: reading.text, understood: true, warnings };
   if (Number.isNaN(reading.low))

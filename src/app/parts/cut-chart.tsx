@@ -15,7 +15,7 @@ export interface CutChartProps {
   /** Share of certainty, such as 0.9; labels with p above 1 - level cannot be excluded. */
   readonly level: number;
   readonly onLevel: (level: number) => void;
-  /** What the labels are, such as "sites". */
+  /** What a label is, such as "site". */
   readonly what: string;
 }
 
@@ -116,8 +116,8 @@ export function CutChart({ labels, level, onLevel, what }: CutChartProps) {
         </div>
       </div>
       <p className="small soft">
-        Length: how typical the find is of each of the {what} (p value, square-root scale). Threads that reach
-        the cut cannot be excluded at {Math.round(level * 100)} %; dashed: too few to judge.
+        Length: how typical the find is of each {what} (p value, square-root scale). Threads that reach the
+        cut cannot be excluded at {Math.round(level * 100)} %; dashed: too few to judge.
       </p>
     </div>
   );

@@ -107,7 +107,7 @@ export function kinMap(request: MapRequest): Figure {
       data.push({
         type: 'scatter',
         mode: 'markers',
-        name: 'where it may lie',
+        name: 'within its measurements',
         showlegend: i === 0,
         hoverinfo: 'skip',
         x: find.cloud.map(([x]) => x),

@@ -94,7 +94,10 @@ export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }:
                   data-picked={id !== undefined && picked?.includes(id) ? true : undefined}
                 >
                   {table.columns.map((column, i) => (
-                    <td key={column.id} className={isNumeric(table, i) ? 'number' : ''}>
+                    <td
+                      key={column.id}
+                      className={i === pickColumn ? 'name' : isNumeric(table, i) ? 'number' : 'text'}
+                    >
                       {i === pickColumn && id !== undefined && onPick !== undefined ? (
                         <PickButton id={id} picked={picked?.includes(id) ?? false} onPick={onPick} />
                       ) : (

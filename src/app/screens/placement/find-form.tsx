@@ -179,7 +179,9 @@ function FindField({ field, text, onDraft, onKeep }: FindFieldProps) {
     );
   const options = groups.flatMap((group) => group.options);
   const value =
-    options.find(({ id, label }) => id === text || label.toLowerCase() === text.toLowerCase())?.id ?? null;
+    options.find(({ id, label }) => id === text || label.toLowerCase() === text.toLowerCase())?.id ??
+    options.find(({ id }) => text !== '' && id === reading?.term)?.id ??
+    null;
   const clear =
     text === '' ? null : (
       <Button look="plain small" label={`${definition.label} is unknown`} onPress={() => onKeep('')}>
@@ -206,7 +208,8 @@ function FindField({ field, text, onDraft, onKeep }: FindFieldProps) {
           placeholder="unknown"
         />
       )}
-      {value === null && text !== '' ? (
+      {text !== '' &&
+      options.every(({ id, label }) => id !== text && label.toLowerCase() !== text.toLowerCase()) ? (
         <span className="small soft">
           “{text}” {reading === null || reading.said === '' ? '' : `read as ${reading.said}`}
         </span>

@@ -24,7 +24,7 @@ const QUICK = { moves: false, next: false, draws: 20 };
 const NEW_FIND: StudyAnalysis = { id: 'find-1', kind: 'placement', title: 'Find 1', find: {} };
 
 function PlacementScreen() {
-  const { workspace, change, picked, pick } = useWorkbench();
+  const { workspace, view, change, picked, pick } = useWorkbench();
   const placements = workspace.study.analyses.filter(({ kind }) => kind === 'placement');
   const [openId, setOpenId] = useState<string | null>(null);
   const saved = placements.find(({ id }) => id === openId) ?? placements[0] ?? NEW_FIND;
@@ -43,15 +43,18 @@ function PlacementScreen() {
   const answer = useMemo(() => (answered === null ? null : readPlacement(answered)), [answered]);
   const sets = [...(answer?.labelSets ?? new Map()).entries()];
   const shownSet = sets.find(([id]) => id === labelsOf) ?? sets[0];
+  const recorded = (view?.attributes ?? [])
+    .filter((attribute) => attribute.recorded > 0)
+    .map(({ definition }) => definition.label);
   const percentiles = answered?.tables.percentiles;
-  const title = String(saved.title ?? saved.id);
+  const title = String(saved.title ?? `find “${saved.id}”`);
   return (
     <ScreenFrame
       question={QUESTION}
       lead="Type what was measured, as it stands in your notes: “c. 3.2 cm”, “8-10 per 5 cm”, “<2”. What is unknown stays blank."
     >
       <div className="parts placement">
-        <Part name="ask" title={`The find: ${title}`}>
+        <Part name="ask" title="The find">
           <div className="stack wide">
             <KeptFinds placements={placements} open={saved} onOpen={setOpenId} />
             <FindForm
@@ -123,7 +126,7 @@ function PlacementScreen() {
             )}
             <CompareFinds placements={placements} labelsOf={shownSet?.[0] ?? null} level={level} />
             {percentiles === undefined || shownSet === undefined ? null : (
-              <Percentiles table={percentiles} by={shownSet[1].title} />
+              <Percentiles table={percentiles} by={shownSet[1].title} of={recorded} />
             )}
             {answered === null ? null : <Tables tables={Object.entries(answered.tables)} />}
             {picked.length === 0 ? null : (

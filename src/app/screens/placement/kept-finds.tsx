@@ -10,7 +10,7 @@ export interface KeptFindsProps {
   readonly onOpen: (id: string) => void;
 }
 
-const titleOf = (placement: StudyAnalysis) => String(placement.title ?? placement.id);
+const titleOf = (placement: StudyAnalysis) => String(placement.title ?? `find “${placement.id}”`);
 
 /** The finds that the study keeps; each is a placement that the command line runs too. */
 export function KeptFinds({ placements, open, onOpen }: KeptFindsProps) {

@@ -1,8 +1,16 @@
 import type { ResultTable } from '../../../analyses/contract.ts';
 import { Cell } from '../../parts/result-table.tsx';
 
+export interface PercentilesProps {
+  readonly table: ResultTable;
+  /** What the groups are, such as "Site". */
+  readonly by: string;
+  /** Labels of the attributes to show. */
+  readonly of: readonly string[];
+}
+
 /** For each measurement of the find, where it stands within each site: a strip from the least to the most. */
-export function Percentiles({ table, by }: { table: ResultTable; by: string }) {
+export function Percentiles({ table, by, of }: PercentilesProps) {
   const at = (id: string) => table.columns.findIndex((column) => column.id === id);
   const [attribute, grouped, group, n, low, high, outside] = [
     at('attribute'),
@@ -14,9 +22,11 @@ export function Percentiles({ table, by }: { table: ResultTable; by: string }) {
     at('outside'),
   ];
   const rows = table.rows.filter((row) => row[grouped] === by);
-  const attributes = [...new Set(rows.map((row) => String(row[attribute])))];
+  const attributes = [...new Set(rows.map((row) => String(row[attribute])))].filter((name) =>
+    of.includes(name),
+  );
   const groups = [...new Set(rows.map((row) => String(row[group])))];
-  if (rows.length === 0) return null;
+  if (attributes.length === 0) return null;
   return (
     <div className="stack tight">
       <div className="table-frame">
