@@ -2,7 +2,7 @@
 
 /**
  * A number as a reader would print it: three significant digits unless more are asked for, whole
- * numbers in full, no exponent between 0.0001 and a million, a true minus sign.
+ * numbers in full, no exponent from a millionth up, a true minus sign.
  */
 export function printNumber(value: number, digits = 3): string {
   if (value === Infinity) return 'without upper bound';

@@ -41,6 +41,18 @@ describe('thrum read', () => {
     expect(await columns('--accept-suggestions')).not.toContain('suggested');
   });
 
+  it('reads a sheet of a spreadsheet, and asks which where several hold something', async () => {
+    const book = join(ROOT, 'tests/references/workbook.xlsx');
+    const unnamed = await thrum('read', book);
+    expect([unnamed.status, unnamed.err]).toEqual([
+      2,
+      'workbook.xlsx: 2 sheets hold something; name one of "Liste Nord", "Liste Süd".\n',
+    ]);
+    const named = await thrum('read', book, '--sheet', 'Liste Nord');
+    expect([named.status, named.err]).toEqual([0, '']);
+    expect(named.out).toMatch(/rows read: [1-9]/);
+  });
+
   it('writes the ledger as CSV, one line an entry', async () => {
     const ledger = join(folder, 'ledger.csv');
     const { out } = await thrum('read', join(DEMO, 'tazzimbe-ysketh.csv'), '--ledger', ledger, '--json');
