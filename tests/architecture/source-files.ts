@@ -46,9 +46,11 @@ function read(path: string): SourceFile {
   };
 }
 
-/** Comments blanked out; line ends kept. Strings and patterns that hold "//" survive where a quote opens them. */
+/**
+ * Comments blanked out, line ends kept: blocks and lines that start a line, and remarks at its end. Told by
+ * their place, not by pairing quotes, which a pattern such as /'/ would put out of step.
+ */
 export function withoutComments(text: string): string {
-  const parts =
-    /("(?:\\.|[^"\\\n])*"|'(?:\\.|[^'\\\n])*'|`(?:\\.|[^`\\])*`)|\/\*[\s\S]*?\*\/|(?<=^|[\s;{}(),])\/\/[^\n]*/g;
-  return text.replace(parts, (whole, quoted: string | undefined) => quoted ?? whole.replace(/[^\n]/g, ' '));
+  const comments = /^[ \t]*\/\*[\s\S]*?\*\/|^[ \t]*\/\/[^\n]*|(?<=[;,{}()\]][ \t]+)\/\/[^\n]*/gm;
+  return text.replace(comments, (comment) => comment.replace(/[^\n]/g, ' '));
 }
