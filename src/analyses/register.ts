@@ -5,7 +5,9 @@ import { crosstab } from './crosstab/index.ts';
 import { grouping } from './grouping/index.ts';
 import { ordination } from './ordination/index.ts';
 import { placement } from './placement/index.ts';
+import { similarity } from './similarity/index.ts';
 import { summary } from './summary/index.ts';
+import { typology } from './typology/index.ts';
 
 /** An analysis as a study sees it: what may be asked, and one step from options to the answer. */
 export interface RegisteredAnalysis {
@@ -26,8 +28,10 @@ export const ANALYSES: readonly RegisteredAnalysis[] = [
   registered(summary),
   registered(contrast),
   registered(crosstab),
+  registered(similarity),
   registered(grouping),
   registered(ordination),
+  registered(typology),
   registered(placement),
 ];
 

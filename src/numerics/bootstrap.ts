@@ -18,6 +18,11 @@ export interface BootstrapOptions {
   readonly resamples?: number;
   /** Two-sided confidence, default 0.95. */
   readonly level?: number;
+  /**
+   * `percentile` for statistics that drawing again always moves one way (likeness of two assemblages falls),
+   * which the correction cannot undo; `BCa` unless given.
+   */
+  readonly method?: ResampledInterval['method'];
 }
 
 /**
@@ -33,7 +38,7 @@ export interface BootstrapOptions {
 export function bootstrapInterval(
   strata: readonly number[],
   statistic: (choice: readonly Int32Array[]) => number,
-  { random, resamples = 1999, level = 0.95 }: BootstrapOptions,
+  { random, resamples = 1999, level = 0.95, method = 'BCa' }: BootstrapOptions,
 ): ResampledInterval | Unavailable {
   if (strata.every((size) => size < 2)) return { why: 'an interval by resampling needs at least 2 items' };
   const everything = strata.map((size) => Int32Array.from({ length: size }, (_, index) => index));
@@ -49,7 +54,7 @@ export function bootstrapInterval(
   }
   if (values.length < resamples / 2) return { why: 'most resamples gave no value' };
   const sorted = Float64Array.from(values).sort();
-  const acceleration = jackknifeAcceleration(everything, statistic);
+  const acceleration = method === 'BCa' ? jackknifeAcceleration(everything, statistic) : undefined;
   const tail = (1 - level) / 2;
   const shares =
     acceleration === undefined ? undefined : correctedShares(sorted, observed, acceleration, tail);

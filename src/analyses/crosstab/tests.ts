@@ -1,3 +1,4 @@
+import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { bootstrapInterval, type ResampledInterval } from '../../numerics/bootstrap.ts';
 import {
   type Association,
@@ -10,7 +11,6 @@ import { permutationTest } from '../../numerics/permutation.ts';
 import type { Random } from '../../numerics/random.ts';
 import type { Unavailable } from '../contract.ts';
 import type { CrosstabOptions } from './options.ts';
-import type { CrossedTable } from './table-of.ts';
 
 /** The test that the verdict rests on, and why it was chosen. */
 export interface ChosenTest {

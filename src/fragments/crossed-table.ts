@@ -1,8 +1,8 @@
-import type { Register } from '../../attributes/definition.ts';
-import { InputError } from '../../errors.ts';
-import { groupRows } from '../../fragments/groups.ts';
-import { nestedKinds } from '../../fragments/nested-kinds.ts';
-import type { FragmentTable } from '../../fragments/table.ts';
+import type { Register } from '../attributes/definition.ts';
+import { InputError } from '../errors.ts';
+import { groupRows } from './groups.ts';
+import { nestedKinds } from './nested-kinds.ts';
+import type { FragmentTable } from './table.ts';
 
 /** Records counted by two attributes of kinds. */
 export interface CrossedTable {

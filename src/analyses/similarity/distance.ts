@@ -1,0 +1,74 @@
+import {
+  assemblageSimilarity,
+  isDistance,
+  type SimilarityCoefficient,
+} from '../../numerics/assemblage-similarity.ts';
+import type { Condensed } from '../../numerics/condensed.ts';
+import { type MantelTest, mantelTest } from '../../numerics/mantel.ts';
+import type { Random } from '../../numerics/random.ts';
+import type { Unavailable } from '../contract.ts';
+import type { SimilarityOptions } from './options.ts';
+import { spaceDistances, timeDistances, type WhereWhen } from './where-when.ts';
+
+/** One comparison of distances. */
+export interface DistanceTest {
+  readonly against: string;
+  readonly apartFrom: string | null;
+  readonly answer: MantelTest | Unavailable;
+}
+
+/** Likeness turned into unlikeness, 0 to 1 (chi-square as it is). */
+export function unlikeness(likeness: Condensed, coefficient: SimilarityCoefficient): Condensed {
+  if (isDistance(coefficient)) return likeness;
+  const most = coefficient === 'brainerd-robinson' ? 200 : 1;
+  return { n: likeness.n, values: likeness.values.map((value) => 1 - value / most) };
+}
+
+/**
+ * Are assemblages that lie far apart in space or time less alike? Mantel's test with each, and with each
+ * apart from the other, over the assemblages whose place (or date, or both) is known.
+ */
+export function distanceTests(
+  counts: readonly (readonly number[])[],
+  { spans, places, measure }: WhereWhen,
+  options: SimilarityOptions,
+  random: Random,
+): DistanceTest[] {
+  const answer = (wanted: 'time' | 'space', apart: 'time' | 'space' | null): DistanceTest => {
+    const needs = new Set([wanted, ...(apart === null ? [] : [apart])]);
+    const head = { against: SAID[wanted], apartFrom: apart === null ? null : SAID[apart] };
+    if (needs.has('space') && 'why' in measure) return { ...head, answer: measure };
+    const geographic = !('why' in measure) && measure.geographic;
+    const known = counts.flatMap((_, row) => {
+      const [span, place] = [spans[row], places[row]];
+      if (needs.has('time') && span === null) return [];
+      if (needs.has('space') && place === null) return [];
+      return [{ row, span, place }];
+    });
+    if (needs.has('time') && spans.every((span) => span === null))
+      return { ...head, answer: { why: 'no assemblage is dated' } };
+    const distances = (which: 'time' | 'space') =>
+      which === 'time'
+        ? timeDistances(known.flatMap(({ span }) => (span === null ? [] : [span])))
+        : spaceDistances(
+            known.flatMap(({ place }) => (place === null ? [] : [place])),
+            geographic,
+          );
+    const likeness = assemblageSimilarity(
+      known.map(({ row }) => counts[row]),
+      options.coefficient,
+    );
+    return {
+      ...head,
+      answer: mantelTest(unlikeness(likeness, options.coefficient), distances(wanted), {
+        random: random.stream(`${wanted} ${apart}`),
+        relabellings: options.relabellings,
+        correlation: 'rank',
+        ...(apart === null ? {} : { apartFrom: distances(apart) }),
+      }),
+    };
+  };
+  return [answer('space', null), answer('time', null), answer('space', 'time'), answer('time', 'space')];
+}
+
+const SAID = { time: 'time', space: 'space' } as const;

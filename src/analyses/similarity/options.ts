@@ -1,0 +1,50 @@
+import { z } from 'zod';
+import { attributeId, groupingId } from '../shared-options.ts';
+
+export const COEFFICIENTS = [
+  'brainerd-robinson',
+  'bray-curtis',
+  'morisita-horn',
+  'jaccard',
+  'chi-square',
+] as const;
+
+export const similarityOptions = z.strictObject({
+  assemblages: groupingId().default('assemblage').meta({
+    title: 'Assemblages',
+    description: 'What is compared: sites, phases, or "assemblage" for site and phase as one.',
+  }),
+  of: groupingId().meta({
+    title: 'Kinds',
+    description: 'The attribute of kinds in whose counts they are compared, such as structure or fibre.',
+  }),
+  coefficient: z.enum(COEFFICIENTS).default('brainerd-robinson').meta({
+    title: 'Coefficient',
+    description:
+      'brainerd-robinson: shares, 0 to 200; bray-curtis: counts; morisita-horn: shares, led by common kinds; jaccard: presence alone; chi-square: a distance, led by rare kinds',
+  }),
+  supplementary: z.array(z.string().min(1)).default([]).meta({
+    title: 'Placed afterwards',
+    description:
+      'Labels of assemblages that take no part in finding the axes and are placed on them afterwards.',
+  }),
+  places: z.tuple([attributeId(), attributeId()]).exactOptional().meta({
+    title: 'Places',
+    description:
+      'Two attributes that say where an assemblage lies (east, north); latitude and longitude where not named.',
+  }),
+  confidence: z.number().gt(0.5).lt(1).default(0.95).meta({
+    title: 'Confidence',
+    description: 'Confidence of intervals; a p below 1 minus it is called a relation.',
+  }),
+  relabellings: z.int().min(99).max(99_999).default(9999).meta({
+    title: 'Relabellings',
+    description: 'Random orders of the assemblages where not all can be tried.',
+  }),
+  resamples: z.int().min(199).max(19_999).default(999).meta({
+    title: 'Resamples',
+    description: 'Draws of items within the assemblages for each interval.',
+  }),
+});
+
+export type SimilarityOptions = z.output<typeof similarityOptions>;

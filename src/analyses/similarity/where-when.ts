@@ -1,0 +1,110 @@
+import { midpoint } from '../../fragments/accessors.ts';
+import type { CrossedTable } from '../../fragments/crossed-table.ts';
+import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
+import type { Condensed } from '../../numerics/condensed.ts';
+import { chordDistance } from '../../numerics/great-circle.ts';
+import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
+import type { Unavailable } from '../contract.ts';
+import type { SimilarityOptions } from './options.ts';
+
+/** Span of years of an assemblage: hull of those of its records, with the median of their middles. */
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+  readonly middle: number;
+}
+
+export interface Place {
+  readonly first: number;
+  readonly second: number;
+}
+
+export interface WhereWhen {
+  readonly spans: readonly (Span | null)[];
+  readonly places: readonly (Place | null)[];
+  /** How the distance in space is measured, or why it is not known. */
+  readonly measure:
+    | { readonly said: string; readonly geographic: boolean; readonly unit: string }
+    | Unavailable;
+}
+
+/** When and where each assemblage was, from the dates and coordinates of its records. */
+export function whereAndWhen(
+  records: FragmentTable,
+  table: CrossedTable,
+  options: SimilarityOptions,
+): WhereWhen {
+  const rowsOf = table.rows.map((_, place) =>
+    table.entries.filter((entry) => entry.row === place).map(({ record }) => record),
+  );
+  const dates = numeric(records, 'date');
+  const [firstId, secondId] = options.places ?? ['latitude', 'longitude'];
+  const first = numeric(records, firstId);
+  const second = numeric(records, secondId);
+  const geographic = options.places === undefined;
+  return {
+    spans: rowsOf.map((rows) => (dates === null ? null : spanOf(dates, rows))),
+    places: rowsOf.map((rows) => {
+      if (first === null || second === null) return null;
+      const [a, b] = [medianOf(first, rows), medianOf(second, rows)];
+      return a === null || b === null ? null : { first: a, second: b };
+    }),
+    measure:
+      first === null || second === null
+        ? {
+            why: geographic
+              ? 'no source records latitude and longitude, and no "places" are named'
+              : `no source records ${firstId} and ${secondId} as numbers`,
+          }
+        : {
+            said: geographic
+              ? 'straight distance between latitudes and longitudes'
+              : `${first.attribute.label} and ${second.attribute.label}`,
+            geographic,
+            unit: geographic ? 'km' : (first.attribute.unit ?? ''),
+          },
+  };
+}
+
+function numeric(records: FragmentTable, id: string): NumericColumn | null {
+  const column = records.columns.get(id);
+  return column?.kind === 'numeric' ? column : null;
+}
+
+function spanOf(dates: NumericColumn, rows: readonly number[]): Span | null {
+  const dated = rows.filter((row) => Number.isFinite(dates.low[row]) && Number.isFinite(dates.high[row]));
+  const middle = medianOf(dates, dated);
+  if (middle === null) return null;
+  return {
+    from: Math.min(...dated.map((row) => dates.low[row])),
+    to: Math.max(...dated.map((row) => dates.high[row])),
+    middle,
+  };
+}
+
+function medianOf(column: NumericColumn, rows: readonly number[]): number | null {
+  const middles = sortedValues(rows.map((row) => midpoint(column, row)));
+  return middles.length === 0 ? null : quantileSorted(middles, 0.5);
+}
+
+/** Distances in time between the middles of the spans, for the assemblages chosen. */
+export function timeDistances(spans: readonly Span[]): Condensed {
+  return condensed(spans, (a, b) => Math.abs(a.middle - b.middle));
+}
+
+/** Distances in space; geographic ones straight through the sphere, others in the plane. */
+export function spaceDistances(places: readonly Place[], geographic: boolean): Condensed {
+  return condensed(places, (a, b) => {
+    if (geographic) return chordDistance([a.first, a.second], [b.first, b.second]);
+    const [x, y] = [a.first - b.first, a.second - b.second];
+    return Math.sqrt(x * x + y * y);
+  });
+}
+
+function condensed<Point>(points: readonly Point[], distance: (a: Point, b: Point) => number): Condensed {
+  const values: number[] = [];
+  points.forEach((a, i) => {
+    for (const b of points.slice(i + 1)) values.push(distance(a, b));
+  });
+  return { n: points.length, values: Float64Array.from(values) };
+}

@@ -1,0 +1,126 @@
+import { isDistance } from '../../numerics/assemblage-similarity.ts';
+import type { Words } from '../contract.ts';
+import { printCount, printList, printNumber, printP } from '../phrasing.ts';
+import type { SimilarityFound } from './compute.ts';
+
+/** Below this many records an assemblage says little about the kinds it held. */
+const SMALL_ASSEMBLAGE = 10;
+
+/** The most and the least alike, the order against dates, distances; and what to mind. */
+export function similarityWords(found: SimilarityFound): Words {
+  const sentences = [extremes(found), orderWords(found), ...distanceWords(found)].filter(
+    (part) => part !== '',
+  );
+  return { sentence: `${sentences.join('. ')}.`, cautions: cautionsOf(found) };
+}
+
+function extremes({
+  table,
+  likeness,
+  intervals,
+  sameSource,
+  options,
+  kindsLabel,
+  n,
+}: SimilarityFound): string {
+  const pairs = table.rows.flatMap((first, i) =>
+    table.rows.slice(i + 1).map((second) => `${first} and ${second}`),
+  );
+  const order = pairs
+    .map((name, place) => ({ name, place, value: likeness.values[place] }))
+    .sort((a, b) => b.value - a.value || a.place - b.place);
+  if (isDistance(options.coefficient)) order.reverse();
+  const say = ({ name, place, value }: (typeof order)[number]) => {
+    const interval = intervals[place];
+    const limits =
+      'why' in interval
+        ? ''
+        : `; ${printNumber(options.confidence * 100)} % ${printNumber(interval.low)} to ${printNumber(interval.high)}`;
+    return `${name} (${printNumber(value)}${limits})`;
+  };
+  const size = `n = ${printCount(n.items, 'item')} in ${table.rows.length} assemblages`;
+  if (order.length === 1)
+    return `In ${kindsLabel} the ${options.coefficient} coefficient is that of ${say(order[0])}; ${size}; ${printP(sameSource[0].p)} that both are draws from one source`;
+  return `In ${kindsLabel} most alike are ${say(order[0])}, least ${say(order[order.length - 1])}, by the ${options.coefficient} coefficient; ${size}${source}`;
+}
+
+function orderWords({ axes, options }: SimilarityFound): string {
+  if ('why' in axes) return `Axes could not be found: ${axes.why}`;
+  const { againstDates, found } = axes;
+  const share = `the first axis carries ${printNumber((100 * found.eigenvalues[0]) / found.totalInertia)} % of the inertia`;
+  if ('why' in againstDates)
+    return `Order along the first axis was not set against dates (${againstDates.why}); ${share}`;
+  const said =
+    `Spearman rho ${printNumber(againstDates.rho, 2)}, ${printNumber(againstDates.low, 2)} to ${printNumber(againstDates.high, 2)} when years are drawn within the spans, ` +
+    `${printP(againstDates.p)} (${againstDates.method}), n = ${againstDates.n}`;
+  return againstDates.p < 1 - options.confidence
+    ? `The order along the first axis goes with the dates (${said}); ${share}`
+    : `The order along the first axis is not distinguishable from one that has nothing to do with the dates (${said}); ${share}`;
+}
+
+function distanceWords({ distances, options }: SimilarityFound): string[] {
+  return distances.flatMap(({ against, apartFrom, answer }) => {
+    if ('why' in answer) return [];
+    const apart = apartFrom === null ? '' : `, apart from ${apartFrom},`;
+    const said = `rank Mantel r = ${printNumber(answer.statistic, 2)}, ${printP(answer.p)}, n = ${answer.n} assemblages`;
+    return [
+      answer.p < 1 - options.confidence
+        ? `The further apart in ${against}${apart === '' ? '' : apart} the less alike (${said})`
+        : `That assemblages further apart in ${against}${apart === '' ? '' : apart} are less alike is not shown (${said})`,
+    ];
+  });
+}
+
+function cautionsOf(found: SimilarityFound): string[] {
+  const { table, options, axes, unit, n, distances, kindsLabel } = found;
+  const cautions: string[] = [];
+  const sizes = table.counts.map((line) => line.reduce((sum, count) => sum + count, 0));
+  const small = table.rows.flatMap((label, row) =>
+    sizes[row] < SMALL_ASSEMBLAGE ? [`${label} (${sizes[row]})`] : [],
+  );
+  if (small.length > 0) {
+    cautions.push(
+      `Fewer than ${SMALL_ASSEMBLAGE} ${unit}s in ${printList(small)}: their likeness to others is mostly chance; read the intervals.`,
+    );
+  }
+  const rare = table.columns.filter(
+    (_, column) => table.counts.reduce((sum, line) => sum + line[column], 0) < 5,
+  );
+  if (rare.length > 0 && !('why' in axes)) {
+    cautions.push(
+      `Fewer than 5 ${unit}s of ${printList(rare)}: rare kinds and small assemblages can dominate a correspondence analysis; the table of contributions shows it.`,
+    );
+  }
+  if (table.nested.length > 0) {
+    cautions.push(
+      `${printList(table.nested)} stand${table.nested.length === 1 ? 's' : ''} beside narrower kinds of the same: assemblages recorded more closely look different for that alone.`,
+    );
+  }
+  if (options.coefficient === 'jaccard') {
+    cautions.push(
+      'Presence lists grow with the number of finds: small assemblages look poor and unlike; two that both lack a kind are not thereby alike.',
+    );
+  }
+  if (options.coefficient === 'bray-curtis') {
+    cautions.push('Bray-Curtis works on counts: assemblages of unlike size cannot be fully alike.');
+  }
+  if (distances.some(({ answer }) => !('why' in answer) && answer.n < 8)) {
+    cautions.push(
+      'Few assemblages enter the tests against distance: only strong relations could be seen, and pairs share their assemblages.',
+    );
+  }
+  cautions.push(
+    `Counts in ${kindsLabel} are what was found, kept and recorded; preservation can make assemblages alike or unlike, and a kind not found is not shown to have been absent.`,
+  );
+  if (unit === 'fragment' && n.items < n.fragments) {
+    cautions.push(
+      `${n.fragments} fragments come from ${n.items} items; items were drawn whole, but counts and coefficients still count fragments.`,
+    );
+  }
+  const aside = n.setAside.reduce((sum, entry) => sum + entry.fragments, 0);
+  if (aside > 0)
+    cautions.push(
+      `${printCount(aside, 'fragment')} set aside: ${n.setAside.map(({ reason }) => reason).join('; ')}.`,
+    );
+  return cautions;
+}
