@@ -35,7 +35,7 @@ export interface JudgedLabel {
 /** Whether the find belongs to any of the labels of one attribute. */
 export interface Novelty {
   readonly attribute: string;
-  /** Greatest p of its labels; the find is "none of these" at a level when all are excluded there. */
+  /** Greatest p of the labels that can be judged at `noneLevel`; "none of these" when all are excluded there. */
   readonly greatest: number | Unavailable;
   readonly tooFew: readonly string[];
   readonly verdict: Verdict;
@@ -81,7 +81,7 @@ export interface PlacementFound extends Findings {
  * same ones: like with like. Its typicality of each label is a conformal p value from the mean
  * dissimilarity to the nearest records of that label; a label is excluded at a level when p is at most
  * 1 - level, and is "too few to judge" when its records could never reach that. When every label that can
- * be judged is excluded, the find is none of these.
+ * be judged is excluded at the stricter `noneLevel`, the find is none of these.
  *
  * @throws InputError for a find that names no attribute, or labels that are numbers.
  */
@@ -141,7 +141,7 @@ export function computePlacement(input: AnalysisInput, options: PlacementOptions
     percentiles: percentilesOf(records, find.table, attributes),
     judged,
     anywhere: anywhereOf(order, spec, record, settings, input),
-    novelty: attributes.map(({ label }) => noveltyOf(label, judged, options.level)),
+    novelty: attributes.map(({ label }) => noveltyOf(label, judged, options.noneLevel)),
     moves,
     next,
     position: mapPosition(input, comparanda.map, known, whole, draws),

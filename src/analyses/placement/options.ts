@@ -28,6 +28,11 @@ export const placementOptions = z.strictObject({
     title: 'Level',
     description: 'Certainty at which the sentence speaks, and at which changes are looked for',
   }),
+  noneLevel: z.number().min(0.5).max(0.99).default(0.95).meta({
+    title: 'Level of "none of these"',
+    description:
+      'Certainty at which every label must be excluded before the find is said to be unlike all; stricter than the level, because it says more',
+  }),
   calibration: z.int().min(20).max(2000).default(300).meta({
     title: 'Records behind a label',
     description: 'Of a label with more records, this many are drawn by the seed to judge by',

@@ -92,7 +92,7 @@ function noveltyTable({ novelty, options, anywhere }: Found): ResultTable {
     columns: [
       { id: 'attribute', label: 'attribute' },
       { id: 'p', label: 'greatest p of its labels' },
-      { id: 'verdict', label: `some label at ${percent(options.level)} %` },
+      { id: 'verdict', label: `some label at ${percent(options.noneLevel)} %` },
       { id: 'tooFew', label: 'too few to judge' },
       { id: 'anywhere', label: 'p among all records' },
       { id: 'unseen', label: 'chance that the next record has an unseen label' },

@@ -29,20 +29,31 @@ function nearestWords({ neighbours, comparedOn, n, unit }: PlacementFound): stri
   return `Compared on ${printList(comparedOn)} with ${among}, the find is nearest to ${printList(near)}`;
 }
 
-function labelWords(found: PlacementFound, { attribute, verdict, tooFew }: Novelty): string {
-  const { level } = found.options;
+function labelWords(found: PlacementFound, novelty: Novelty): string {
+  const { level, noneLevel } = found.options;
+  const { attribute } = novelty;
   const own = found.judged.filter((one) => one.attribute === attribute);
-  const name = attribute.toLowerCase();
   const at = `at ${printNumber(level * 100)} %`;
-  const inSet = own.filter((one) => isIn(one, level)).sort((a, b) => pOf(b) - pOf(a));
+  const tooFew = own.filter((one) => isFew(one, level)).map(({ label }) => label);
   const few = tooFew.length > 0 ? `; too few to judge: ${printList(tooFew)}` : '';
-  if (verdict === 'too few to judge') return `${attribute}: no label has enough records to be judged ${at}`;
-  if (inSet.length === 0) {
-    return `${attribute}: all ${own.length - tooFew.length} that can be judged are excluded ${at}, so the find is unlike any ${name} known here${few}`;
+  if (tooFew.length === own.length) return `${attribute}: no label has enough records to be judged ${at}`;
+  const inSet = own.filter((one) => isIn(one, level)).sort((a, b) => pOf(b) - pOf(a));
+  if (inSet.length > 0) {
+    const shown = inSet.slice(0, 4).map((one) => `${one.label} (${printP(pOf(one))})`);
+    const more = inSet.length > shown.length ? [`${inSet.length - shown.length} more`] : [];
+    return `${attribute}: of ${own.length}, ${inSet.length} cannot be excluded ${at}, namely ${printList([...shown, ...more])}${few}`;
   }
-  const shown = inSet.slice(0, 4).map((one) => `${one.label} (${printP(pOf(one))})`);
-  const more = inSet.length > shown.length ? [`${inSet.length - shown.length} more`] : [];
-  return `${attribute}: of ${own.length}, ${inSet.length} cannot be excluded ${at}, namely ${printList([...shown, ...more])}${few}`;
+  const all = `${attribute}: all ${own.length - tooFew.length} that can be judged are excluded ${at}`;
+  const none = `at ${printNumber(noneLevel * 100)} %`;
+  if (novelty.verdict === 'excluded') {
+    return `${all}, and ${none} the find is unlike any ${attribute.toLowerCase()} known here${few}`;
+  }
+  const nearest = [...own].sort((a, b) => pOf(b) - pOf(a))[0];
+  return `${all}, but that it is none of these cannot be said ${none} (${nearest.label}, ${printP(pOf(nearest))})${few}`;
+}
+
+function isFew({ outcome }: JudgedLabel, level: number): boolean {
+  return 'why' in outcome || verdictAt(level, outcome) === 'too few to judge';
 }
 
 function isIn({ outcome }: JudgedLabel, level: number): boolean {

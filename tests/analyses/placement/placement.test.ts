@@ -117,7 +117,7 @@ describe('placing, where the truth is plain', () => {
     expect(found.novelty[0].verdict).toBe('excluded');
     expect(found.tables.novelty.rows[0][2]).toBe('none of these');
     const { sentence, cautions } = placement.words(found);
-    expect(sentence).toContain('unlike any site known here; too few to judge: islet');
+    expect(sentence).toContain('at 95 % the find is unlike any site known here; too few to judge: islet');
     expect(cautions.join(' ')).toContain('above the observed range (n = 62)');
   });
 

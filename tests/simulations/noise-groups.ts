@@ -1,0 +1,90 @@
+import { grouping } from '../../src/analyses/grouping/index.ts';
+import { groupingOptions, type Method } from '../../src/analyses/grouping/options.ts';
+import { exp } from '../../src/numerics/elementary.ts';
+import { createRandom, type Random } from '../../src/numerics/random.ts';
+import { attribute, type MadeColumn, madeInput } from '../analyses/grouping/made-table.ts';
+
+/**
+ * How often does the grouping analysis claim groups where there are none, and how often where there are?
+ *
+ *   npx tsx tests/simulations/noise-groups.ts [tables a scenario, default 200]
+ *
+ * The result is stated in docs/methods/grouping.md.
+ */
+
+const RECORDS = 60;
+const TABLES = Number(process.argv[2] ?? 200);
+const METHODS: readonly Method[] = ['medoids', 'average'];
+
+/** Sum of twelve uniforms less six: near enough to normal. */
+function normal(random: Random): number {
+  let sum = -6;
+  for (let i = 0; i < 12; i++) sum += random.next();
+  return sum;
+}
+
+const number = (id: string) => attribute(id, 'spacing', 'ratio', { unit: 'mm', transform: 'log' });
+const kind = (id: string, block: 'structure' | 'fibre') => attribute(id, block, 'nominal');
+const rows = <T>(make: () => T): T[] => Array.from({ length: RECORDS }, make);
+const gappy = (random: Random, value: number | string) => (random.next() < 0.1 ? null : value);
+
+const scenarios: Readonly<Record<string, (random: Random) => MadeColumn[]>> = {
+  'independent attributes, 10 % gaps': (random) => [
+    ...['rowSpacing', 'density1', 'diameter1'].map((id) => ({
+      attribute: number(id),
+      values: rows(() => gappy(random, exp(normal(random)))),
+    })),
+    {
+      attribute: kind('structure', 'structure'),
+      values: rows(() => gappy(random, 'abcd'[random.integer(4)])),
+    },
+    { attribute: kind('fibre', 'fibre'), values: rows(() => gappy(random, 'xyz'[random.integer(3)])) },
+  ],
+  'numbers alone, independent': (random) =>
+    ['rowSpacing', 'density1', 'diameter1', 'diameter2'].map((id) => ({
+      attribute: number(id),
+      values: rows(() => exp(normal(random))),
+    })),
+  'one gradient through four numbers': (random) => {
+    const along = rows(() => normal(random));
+    return ['rowSpacing', 'density1', 'diameter1', 'diameter2'].map((id) => ({
+      attribute: number(id),
+      values: along.map((at) => exp(at + 0.4 * normal(random))),
+    }));
+  },
+  'three planted groups (power)': (random) => {
+    const group = rows(() => random.integer(3));
+    return [
+      ...['rowSpacing', 'density1', 'diameter1'].map((id) => ({
+        attribute: number(id),
+        values: group.map((g) => gappy(random, exp(2 * g + 0.5 * normal(random)))),
+      })),
+      {
+        attribute: kind('structure', 'structure'),
+        values: group.map((g) => gappy(random, random.next() < 0.85 ? 'abc'[g] : 'abc'[random.integer(3)])),
+      },
+    ];
+  },
+};
+
+for (const [name, make] of Object.entries(scenarios)) {
+  for (const method of METHODS) {
+    const tally = { shuffled: 0, cloud: 0, both: 0, gap: 0 };
+    for (let table = 0; table < TABLES; table++) {
+      const random = createRandom(1000 + table).stream(name);
+      const options = groupingOptions.parse({ method, mostGroups: 6, resamples: 0, permutations: 39 });
+      const { trust } = grouping.compute(madeInput(make(random), { seed: table }), options);
+      if ('why' in trust.shuffled || 'why' in trust.cloud) continue;
+      const beyond = [trust.shuffled.p <= 0.05, trust.cloud.p <= 0.05];
+      if (beyond[0]) tally.shuffled++;
+      if (beyond[1]) tally.cloud++;
+      if (beyond[0] && beyond[1]) tally.both++;
+      if (typeof trust.groupsByGap === 'number' && trust.groupsByGap > 1) tally.gap++;
+    }
+    const share = (count: number) => `${((100 * count) / TABLES).toFixed(1)} %`;
+    console.log(
+      `${name}; ${method}: groups claimed ${share(tally.both)} (beyond shuffled ${share(tally.shuffled)}, ` +
+        `beyond even cloud ${share(tally.cloud)}; gap above 1 group ${share(tally.gap)}), ${TABLES} tables of ${RECORDS}`,
+    );
+  }
+}
