@@ -15,11 +15,20 @@ export interface CopiedDown {
 export function copyDown(texts: readonly string[], blanks: boolean): CopiedDown {
   const copied: number[] = [];
   const dangling: number[] = [];
+  const cache = new Map<string, boolean>();
+  const known = (text: string): boolean => {
+    let ditto = cache.get(text);
+    if (ditto === undefined) {
+      ditto = isIdem(text);
+      cache.set(text, ditto);
+    }
+    return ditto;
+  };
   let above = '';
   let changed: string[] | null = null;
   for (let i = 0; i < texts.length; i++) {
     const text = texts[i]!;
-    const ditto = isDitto(text);
+    const ditto = mayBeDitto(text) && known(text);
     if (!ditto && !(blanks && text.trim() === '')) {
       above = text;
       continue;
@@ -35,7 +44,7 @@ export function copyDown(texts: readonly string[], blanks: boolean): CopiedDown 
   return { texts: changed ?? texts, copied, dangling };
 }
 
-/** Longer texts, and most texts with digits, say more than "as above". */
-function isDitto(text: string): boolean {
-  return text.length > 0 && text.length <= 20 && !/\d/.test(text) && isIdem(text);
+/** Longer texts, and texts with digits, say more than "as above". */
+function mayBeDitto(text: string): boolean {
+  return text !== '' && text.length <= 20 && !/\d/.test(text);
 }

@@ -14,7 +14,8 @@ export function openLedger(source: string): Ledger {
 }
 
 export function enter(ledger: Ledger, entry: Omit<LedgerEntry, 'source'>): void {
-  ledger.entries.push({ source: ledger.source, ...entry });
+  const { row, column, raw, readAs, level, rule, why } = entry;
+  ledger.entries.push({ source: ledger.source, row, column, raw, readAs, level, rule, why });
 }
 
 /** What the notes of one reading come to: the gravest level, its rule, and all sentences in one. */
@@ -53,10 +54,14 @@ function short(value: number): string {
   return String(Number(value.toPrecision(6)));
 }
 
-/** In the order of the file: rows first, then as entered. */
+/** In the order of the file: rows first, then as entered. A counting sort, for ledgers of large tables. */
 export function sortLedger(entries: readonly LedgerEntry[]): LedgerEntry[] {
-  return entries
-    .map((entry, place) => ({ entry, place }))
-    .sort((a, b) => a.entry.row - b.entry.row || a.place - b.place)
-    .map(({ entry }) => entry);
+  let last = 0;
+  for (const { row } of entries) if (row > last) last = row;
+  const starts = new Int32Array(last + 2);
+  for (const { row } of entries) starts[row + 1]!++;
+  for (let row = 1; row < starts.length; row++) starts[row]! += starts[row - 1]!;
+  const sorted: LedgerEntry[] = [...entries];
+  for (const entry of entries) sorted[starts[entry.row]!++] = entry;
+  return sorted;
 }

@@ -18,6 +18,7 @@ export interface ColumnTexts {
 
 interface Cached {
   readonly reading: Reading;
+  readonly state: number;
   readonly note: Note | null;
   readonly readAs: string;
 }
@@ -43,7 +44,13 @@ export function readColumn(
     const reading =
       column.gathered === true ? readSeveral(text, attribute, context) : readCell(text, attribute, context);
     const note = summariseNotes(reading.notes);
-    const fresh = { reading, note, readAs: note === null ? '' : describeReading(reading, attribute.unit) };
+    const state = CELL_STATES.indexOf(reading.state);
+    const fresh = {
+      reading,
+      state,
+      note,
+      readAs: note === null ? '' : describeReading(reading, attribute.unit),
+    };
     cache.set(text, fresh);
     return fresh;
   };
@@ -82,7 +89,7 @@ function readNumbers(
   for (let row = 0; row < rows; row++) {
     const cached = read(texts[row]!);
     const { reading } = cached;
-    state[row] = CELL_STATES.indexOf(reading.state);
+    state[row] = cached.state;
     if (reading.kind === 'numeric') {
       low[row] = reading.low;
       high[row] = reading.high;
@@ -109,7 +116,7 @@ function readTerms(
   for (let row = 0; row < rows; row++) {
     const cached = read(texts[row]!);
     const { reading } = cached;
-    state[row] = CELL_STATES.indexOf(reading.state);
+    state[row] = cached.state;
     if (reading.kind === 'term') {
       certainty[row] = CERTAINTIES.indexOf(reading.certainty);
       if (reading.term !== null) {

@@ -5,7 +5,10 @@ import { splitHeader, wordingsOf } from '../../attributes/matching.ts';
 /** What cells and rows look like, before anything is known of their meaning. */
 
 export function isBlank(text: string | undefined): boolean {
-  return text === undefined || text === '' || text.trim() === '';
+  if (text === undefined || text === '') return true;
+  const first = text.charCodeAt(0);
+  // Most cells begin with a plain letter or digit.
+  return !(first > 32 && first < 127) && text.trim() === '';
 }
 
 /** Positions of the cells that hold text. */
