@@ -1,0 +1,72 @@
+import type { Register } from '../../attributes/definition.ts';
+import { selectRows } from '../../fragments/select.ts';
+import type { FragmentTable } from '../../fragments/table.ts';
+import { type RuleAnswer, ruleAnswer, type Typology } from './rules.ts';
+
+/** Place of a record that is of no single type. */
+export const NO_TYPE = { none: -1, several: -2, undecided: -3 } as const;
+
+export interface Assignment {
+  /** Rows of the table that the typology speaks of. */
+  readonly rows: Int32Array;
+  /** For each of them the place of its type, or one of NO_TYPE. */
+  readonly type: Int32Array;
+  /** For each undecided one the attribute that keeps it so. */
+  readonly blame: readonly (string | null)[];
+  /** Rows that the typology does not speak of, or may not. */
+  readonly setAside: readonly { readonly reason: string; readonly fragments: number }[];
+  /** Pairs of types that some record fits both, with the number of records. */
+  readonly overlaps: readonly { readonly first: number; readonly second: number; readonly records: number }[];
+}
+
+/**
+ * Which type is each record of? A record is undecided when a missing or straddling reading could
+ * change the answer: under `first`, when an earlier type than the one it fits cannot be ruled out.
+ */
+export function assignTypes(table: FragmentTable, typology: Typology, register: Register): Assignment {
+  const population = selectRows(table, typology.among, register);
+  const rules = typology.types.map((type) => ruleAnswer(type.when, table, register));
+  const overlaps = new Map<string, { first: number; second: number; records: number }>();
+  const type = new Int32Array(population.rows.length);
+  const blame: (string | null)[] = [];
+  population.rows.forEach((row, place) => {
+    const answers = rules.map((rule) => rule(row));
+    countOverlaps(answers, overlaps);
+    const { found, undecided } = decide(answers, typology.several);
+    type[place] = found;
+    blame.push(undecided);
+  });
+  return {
+    rows: population.rows,
+    type,
+    blame,
+    setAside: population.setAside,
+    overlaps: [...overlaps.values()],
+  };
+}
+
+function decide(
+  answers: readonly RuleAnswer[],
+  several: Typology['several'],
+): { found: number; undecided: string | null } {
+  const fits = answers.flatMap(({ answer }, place) => (answer === 'in' ? [place] : []));
+  const open = answers.flatMap(({ answer }, place) => (answer === 'cannot say' ? [place] : []));
+  const blamed = open.find((place) => several === 'undecided' || fits.length === 0 || place < fits[0]);
+  if (blamed !== undefined) return { found: NO_TYPE.undecided, undecided: answers[blamed].blame };
+  if (fits.length === 0) return { found: NO_TYPE.none, undecided: null };
+  if (fits.length > 1 && several === 'undecided') return { found: NO_TYPE.several, undecided: null };
+  return { found: fits[0], undecided: null };
+}
+
+function countOverlaps(
+  answers: readonly RuleAnswer[],
+  into: Map<string, { first: number; second: number; records: number }>,
+): void {
+  for (let first = 0; first < answers.length; first++)
+    for (let second = first + 1; second < answers.length; second++) {
+      if (answers[first].answer !== 'in' || answers[second].answer !== 'in') continue;
+      const pair = into.get(`${first} ${second}`) ?? { first, second, records: 0 };
+      pair.records++;
+      into.set(`${first} ${second}`, pair);
+    }
+}

@@ -1,0 +1,192 @@
+import { exp, ln } from '../../numerics/elementary.ts';
+import { isUnavailable } from '../../numerics/unavailable.ts';
+import type { Figure } from '../contract.ts';
+import { axis, escapeText, figureLayout, GROUND, kindBar, kindStyle, SEQUENTIAL } from '../figure-style.ts';
+import { printCount, printNumber, printQuantity } from '../phrasing.ts';
+import { NO_TYPE } from './assign.ts';
+import type { TypologyFound } from './compute.ts';
+import type { Split } from './split.ts';
+import { typeName } from './tables.ts';
+
+/** Coverage, the density of each cut attribute with its threshold, and the types predicted. */
+export function typologyFigures(found: TypologyFound): Readonly<Record<string, Figure>> {
+  const densities = found.splits
+    .filter((split) => !isUnavailable(split.dip))
+    .map((split): [string, Figure] => [`density ${split.attribute}`, densityFigure(found, split)]);
+  return {
+    coverage: coverageFigure(found),
+    ...Object.fromEntries(densities),
+    ...('why' in found.apart || 'why' in found.apart.prediction
+      ? {}
+      : { confusion: confusionFigure(found, found.apart.prediction.confusion) }),
+  };
+}
+
+function coverageFigure(found: TypologyFound): Figure {
+  const kinds = [
+    ...found.typology.types.map((_, place) => place),
+    NO_TYPE.none,
+    NO_TYPE.several,
+    NO_TYPE.undecided,
+  ];
+  const bars = kinds
+    .map((type) => ({ type, n: found.assignment.type.filter((own) => own === type).length }))
+    .filter(({ type, n }) => type >= 0 || n > 0);
+  return {
+    data: bars.map(({ type, n }) => ({
+      type: 'bar',
+      orientation: 'h',
+      x: [n],
+      y: [escapeText(typeName(found, type))],
+      marker: type >= 0 ? kindBar(kindStyle(type)) : { color: GROUND.neutral },
+      text: [String(n)],
+      textposition: 'outside',
+      cliponaxis: false,
+      showlegend: false,
+      hovertemplate: '%{y}: %{x}<extra></extra>',
+    })),
+    layout: figureLayout({
+      x: axis(found.unit === 'item' ? 'items' : 'fragments', { rangemode: 'tozero' }),
+      y: axis('', { autorange: 'reversed' }),
+      height: 90 + 34 * bars.length,
+    }),
+    caption: `How many ${found.unit === 'item' ? 'items' : 'fragments'} fit each type of "${found.typology.title}", n = ${found.assignment.rows.length}; grey: none, several or undecided.`,
+  };
+}
+
+const STEPS = 160;
+
+/** A kernel density on the scale of comparison (Gaussian, Silverman's rule of thumb, 1986, eq. 3.31). */
+function density(scaled: Float64Array): { at: Float64Array; height: Float64Array } {
+  const n = scaled.length;
+  const sorted = scaled.slice().sort();
+  const mean = scaled.reduce((sum, value) => sum + value, 0) / n;
+  const sd = Math.sqrt(
+    scaled.reduce((sum, value) => sum + (value - mean) * (value - mean), 0) / Math.max(1, n - 1),
+  );
+  const middleHalf = sorted[Math.floor(0.75 * (n - 1))] - sorted[Math.floor(0.25 * (n - 1))];
+  const spread = middleHalf > 0 ? Math.min(sd, middleHalf / 1.34) : sd;
+  // Two heaps far apart would be smeared by the rule for one, so half of it is taken.
+  const width = (0.45 * spread) / Math.sqrt(Math.sqrt(Math.max(2, n))) || 1e-6;
+  const from = sorted[0] - 3 * width;
+  const to = sorted[n - 1] + 3 * width;
+  const at = Float64Array.from({ length: STEPS }, (_, i) => from + ((to - from) * i) / (STEPS - 1));
+  const height = at.map(
+    (x) =>
+      scaled.reduce((sum, value) => sum + exp(-((x - value) * (x - value)) / (2 * width * width)), 0) /
+      (n * width * 2.5066282746310002),
+  );
+  return { at, height };
+}
+
+function densityFigure(found: TypologyFound, split: Split): Figure {
+  const scaled = split.logarithm ? split.values.map(ln) : split.values;
+  const { at, height } = density(scaled);
+  const x = Array.from(at, (value) => (split.logarithm ? exp(value) : value));
+  const top = Math.max(...height);
+  const threshold = isUnavailable(split.threshold) ? undefined : split.threshold;
+  const line = (value: number, dash: string, color: string) => ({
+    type: 'line',
+    xref: 'x',
+    yref: 'paper',
+    x0: value,
+    x1: value,
+    y0: 0,
+    y1: 1,
+    line: { color, width: 1.5, dash },
+  });
+  const band =
+    threshold === undefined
+      ? []
+      : [
+          {
+            type: 'rect',
+            xref: 'x',
+            yref: 'paper',
+            x0: threshold.low,
+            x1: threshold.high,
+            y0: 0,
+            y1: 1,
+            fillcolor: GROUND.line,
+            opacity: 0.6,
+            line: { width: 0 },
+            layer: 'below',
+          },
+        ];
+  const title = `${split.label}${split.unit === '' ? '' : ` (${split.unit})`}`;
+  return {
+    data: [
+      {
+        type: 'scatter',
+        mode: 'lines',
+        x,
+        y: [...height],
+        line: { color: GROUND.ink, width: 2 },
+        fill: 'tozeroy',
+        fillcolor: 'rgba(30,44,92,0.12)',
+        showlegend: false,
+        hoverinfo: 'skip',
+      },
+      {
+        type: 'scatter',
+        mode: 'markers',
+        x: [...split.values],
+        y: Array.from(split.values, () => -0.04 * top),
+        marker: { symbol: 'line-ns-open', size: 9, color: GROUND.ink, opacity: 0.6 },
+        showlegend: false,
+        hovertemplate: '%{x}<extra></extra>',
+      },
+    ],
+    layout: figureLayout({
+      x: axis(title, split.logarithm ? { type: 'log' } : {}),
+      y: axis('density', { showticklabels: false, ticks: '', range: [-0.1 * top, 1.08 * top] }),
+      height: 300,
+      more: {
+        shapes: [
+          ...band,
+          ...split.cuts.map((cut) => line(cut, 'solid', '#8C2418')),
+          ...(threshold === undefined ? [] : [line(threshold.estimate, 'dash', GROUND.ink)]),
+        ],
+      },
+    }),
+    caption: `${title} of ${printCount(split.values.length, found.unit)}: density${split.logarithm ? ' on a log scale' : ''}, one tick a record. Solid line: where the rules cut (${split.cuts.map((cut) => printQuantity(cut, split.unit)).join(', ')}).${
+      threshold === undefined
+        ? ''
+        : ` Dashed line: where two parts cross, ${printQuantity(threshold.estimate, split.unit)}, with its 95 % interval (shaded), ${printNumber(threshold.low)} to ${printNumber(threshold.high)}.`
+    }`,
+  };
+}
+
+function confusionFigure(found: TypologyFound, confusion: readonly (readonly number[])[]): Figure {
+  const labels = found.typology.types.map((type) => escapeText(type.label));
+  const shares = confusion.map((line) => {
+    const total = line.reduce((sum, value) => sum + value, 0);
+    return line.map((value) => (total === 0 ? null : value / total));
+  });
+  const n = confusion.flat().reduce((sum, value) => sum + value, 0);
+  return {
+    data: [
+      {
+        type: 'heatmap',
+        x: labels,
+        y: labels,
+        z: shares,
+        zmin: 0,
+        zmax: 1,
+        colorscale: SEQUENTIAL,
+        text: confusion.map((line) => line.map(String)),
+        texttemplate: '%{text}',
+        xgap: 2,
+        ygap: 2,
+        colorbar: { title: { text: 'share of the line' }, thickness: 12, tickformat: '.0%' },
+        hovertemplate: 'by the rules %{y}, predicted %{x}: %{text}<extra></extra>',
+      },
+    ],
+    layout: figureLayout({
+      x: axis('predicted'),
+      y: axis('by the rules', { autorange: 'reversed' }),
+      height: 160 + 46 * labels.length,
+    }),
+    caption: `Types predicted for each assemblage from all the others, n = ${n}, in attributes that did not define them; figures are counts, shade is the share of the line.`,
+  };
+}

@@ -1,0 +1,14 @@
+import type { Analysis } from '../contract.ts';
+import { computeTypology, type TypologyFound } from './compute.ts';
+import { typologyFigures } from './figures.ts';
+import { type TypologyOptions, typologyOptions } from './options.ts';
+import { typologyWords } from './words.ts';
+
+export const typology: Analysis<TypologyOptions, TypologyFound> = {
+  kind: 'typology',
+  question: 'Do these types hold?',
+  options: typologyOptions,
+  compute: computeTypology,
+  figures: typologyFigures,
+  words: typologyWords,
+};

@@ -1,0 +1,34 @@
+import { z } from 'zod';
+import { comparisonOptions } from '../comparison-options.ts';
+import { fileName, groupingId } from '../shared-options.ts';
+
+export const typologyOptions = z.strictObject({
+  rules: fileName().meta({ title: 'Rule file', description: 'JSON file with the types and their rules' }),
+  rivals: z.array(fileName()).default([]).meta({
+    title: 'Rivals',
+    description: 'Rule files of other typologies, to be set side by side with the first',
+  }),
+  fold: groupingId().default('assemblage').meta({
+    title: 'Left out together',
+    description: 'Types are predicted for the records of each of these from all the others',
+  }),
+  against: z.array(groupingId()).default(['site', 'period', 'phase', 'fibre', 'preservation']).meta({
+    title: 'Set against',
+    description: 'Attributes that the types may go with; those not recorded are passed over',
+  }),
+  neighbours: z.number().int().min(1).max(50).default(5).meta({
+    title: 'Neighbours',
+    description: 'How many nearest records predict a type',
+  }),
+  resamples: z.number().int().min(19).max(9999).default(499).meta({
+    title: 'Resamples',
+    description: 'Draws of items for the interval of a threshold',
+  }),
+  relabellings: z.number().int().min(99).max(99_999).default(999).meta({
+    title: 'Relabellings',
+    description: 'Shuffles of the types against which separation and prediction are held',
+  }),
+  ...comparisonOptions,
+});
+
+export type TypologyOptions = z.output<typeof typologyOptions>;

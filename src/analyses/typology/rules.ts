@@ -1,0 +1,163 @@
+import { z } from 'zod';
+import type { Register } from '../../attributes/definition.ts';
+import { InputError } from '../../errors.ts';
+import {
+  type Answer,
+  type Condition,
+  condition,
+  conditionAnswer,
+  describeCondition,
+} from '../../fragments/select.ts';
+import type { FragmentTable } from '../../fragments/table.ts';
+
+/** A typology as data: ordered types, each with a rule over attributes. */
+
+export type Rule =
+  | Condition
+  | { readonly all: readonly Rule[] }
+  | { readonly any: readonly Rule[] }
+  | { readonly not: Rule };
+
+const rule: z.ZodType<Rule> = z
+  .lazy(() =>
+    z.union([
+      condition,
+      z.strictObject({ all: z.array(rule).min(1) }),
+      z.strictObject({ any: z.array(rule).min(1) }),
+      z.strictObject({ not: rule }),
+    ]),
+  )
+  .meta({ id: 'rule', description: 'A condition, or all / any / not of further rules' });
+
+export const typologyFile = z
+  .strictObject({
+    title: z.string().min(1).describe('What the typology claims, in a line'),
+    author: z.string().default('').describe('Who proposed it'),
+    source: z.string().default('').describe('Where it stands in print'),
+    among: z
+      .array(condition)
+      .default([])
+      .describe('Which fragments it speaks of; the rest is left out of every count'),
+    types: z
+      .array(
+        z.strictObject({
+          id: z.string().min(1).describe('Short name, unique in the file'),
+          label: z.string().min(1).describe('Name in print'),
+          when: rule,
+        }),
+      )
+      .min(1)
+      .describe('The types, in the order in which they are asked'),
+    several: z
+      .enum(['first', 'undecided'])
+      .default('first')
+      .describe('A fragment that fits several types: takes the first, or stays undecided'),
+  })
+  .meta({ title: 'Typology', description: 'Rules that say which type a fragment is of' });
+
+export type Typology = z.output<typeof typologyFile>;
+
+/** Reads a typology from the text of its file; InputError names the place that does not fit. */
+export function parseTypology(text: string, file: string): Typology {
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch (fault) {
+    throw new InputError(
+      `it is not valid JSON (${(fault as Error).message})`,
+      { file },
+      'correct the punctuation there',
+    );
+  }
+  const parsed = typologyFile.safeParse(data);
+  if (!parsed.success) {
+    const issue = parsed.error.issues[0];
+    throw new InputError(
+      issue.message,
+      { file, path: issue.path.join('.') },
+      'see docs/type-rules.md for the form of a rule file',
+    );
+  }
+  const ids = parsed.data.types.map((type) => type.id);
+  const twice = ids.find((id, place) => ids.indexOf(id) !== place);
+  if (twice !== undefined)
+    throw new InputError(
+      `two types are called "${twice}"`,
+      { file, path: 'types' },
+      'give each type an id of its own',
+    );
+  return parsed.data;
+}
+
+/** Every condition that a rule holds, however deep. */
+export function conditionsOf(one: Rule): readonly Condition[] {
+  if ('all' in one) return one.all.flatMap(conditionsOf);
+  if ('any' in one) return one.any.flatMap(conditionsOf);
+  return 'not' in one ? conditionsOf(one.not) : [one];
+}
+
+/** Attributes that decide the type, in order of first mention. */
+export function definingAttributes(typology: Typology): readonly string[] {
+  return [
+    ...new Set(typology.types.flatMap((type) => conditionsOf(type.when).map(({ attribute }) => attribute))),
+  ];
+}
+
+export function describeRule(one: Rule): string {
+  if ('all' in one) return one.all.map(describeRule).join(' and ');
+  if ('any' in one) return `(${one.any.map(describeRule).join(' or ')})`;
+  return 'not' in one ? `not (${describeRule(one.not)})` : describeCondition(one);
+}
+
+/** What a rule answers for a row, and which attribute keeps it from answering. */
+export interface RuleAnswer {
+  readonly answer: 'in' | 'out' | 'cannot say';
+  readonly blame: string | null;
+  readonly why: 'not recorded' | 'cannot say' | null;
+}
+
+/**
+ * Three-valued logic (Kleene 1952): "all" is out when any part is out, in when all are in; "any" the
+ * reverse; otherwise it cannot say, and the first undecided part is to blame.
+ */
+export function ruleAnswer(one: Rule, table: FragmentTable, register: Register): (row: number) => RuleAnswer {
+  if ('all' in one) {
+    const parts = one.all.map((part) => ruleAnswer(part, table, register));
+    return (row) => settle(parts, row, 'out', 'in');
+  }
+  if ('any' in one) {
+    const parts = one.any.map((part) => ruleAnswer(part, table, register));
+    return (row) => settle(parts, row, 'in', 'out');
+  }
+  if ('not' in one) {
+    const inner = ruleAnswer(one.not, table, register);
+    return (row) => {
+      const given = inner(row);
+      return given.answer === 'cannot say'
+        ? given
+        : { ...given, answer: given.answer === 'in' ? 'out' : 'in' };
+    };
+  }
+  const answer = conditionAnswer(one, table, register);
+  return (row) => asRuleAnswer(answer(row), one.attribute);
+}
+
+function asRuleAnswer(answer: Answer, attribute: string): RuleAnswer {
+  if (answer === 'in' || answer === 'out') return { answer, blame: null, why: null };
+  return { answer: 'cannot say', blame: attribute, why: answer };
+}
+
+function settle(
+  parts: readonly ((row: number) => RuleAnswer)[],
+  row: number,
+  decides: 'in' | 'out',
+  otherwise: 'in' | 'out',
+): RuleAnswer {
+  let undecided: RuleAnswer | undefined;
+  for (const part of parts) {
+    const given = part(row);
+    if (given.answer === decides) return { answer: decides, blame: null, why: null };
+    if (given.answer === 'cannot say') undecided ??= given;
+  }
+  return undecided ?? { answer: otherwise, blame: null, why: null };
+}
