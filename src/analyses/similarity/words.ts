@@ -39,6 +39,10 @@ function extremes({
     return `${name} (${printNumber(value)}${limits})`;
   };
   const size = `n = ${printCount(n.items, 'item')} in ${table.rows.length} assemblages`;
+  const apart = sameSource.filter(({ pAdjusted }) => pAdjusted < 1 - options.confidence).length;
+  const source =
+    `; ${apart} of ${printCount(sameSource.length, 'pair')} ${apart === 1 ? 'is' : 'are'} distinguishable from two draws from one source ` +
+    '(items dealt between them, Holm)';
   if (order.length === 1)
     return `In ${kindsLabel} the ${options.coefficient} coefficient is that of ${say(order[0])}; ${size}; ${printP(sameSource[0].p)} that both are draws from one source`;
   return `In ${kindsLabel} most alike are ${say(order[0])}, least ${say(order[order.length - 1])}, by the ${options.coefficient} coefficient; ${size}${source}`;
