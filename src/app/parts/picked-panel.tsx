@@ -1,3 +1,4 @@
+import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import { useWorkbench } from '../state/workbench.tsx';
 import type { StudyAnalysis } from '../state/workspace.ts';
 import { Button } from './controls.tsx';
@@ -38,8 +39,21 @@ export function PickedPanel({ analysis }: { analysis: StudyAnalysis | null }) {
             </li>
           ))}
         </ul>
+      ) : picked.length === 1 ? (
+        <RecordPanel id={first} />
       ) : (
-        picked.map((id) => <RecordPanel key={id} id={id} />)
+        picked.map((id) => (
+          <Disclosure key={id}>
+            <Heading level={3} className="plain-head">
+              <AriaButton slot="trigger" className="button plain small">
+                All cells of {id}
+              </AriaButton>
+            </Heading>
+            <DisclosurePanel>
+              <RecordPanel id={id} />
+            </DisclosurePanel>
+          </Disclosure>
+        ))
       )}
     </div>
   );

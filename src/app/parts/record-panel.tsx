@@ -40,7 +40,11 @@ export function RecordPanel({ id }: { id: string }) {
                       cell.readAs
                     )}
                   </td>
-                  <td className="quoted soft">{cell.raw}</td>
+                  {cell.raw === '' ? (
+                    <td className="small soft">follows from others</td>
+                  ) : (
+                    <td className="quoted soft">{cell.raw}</td>
+                  )}
                 </tr>
               ))}
             </tbody>

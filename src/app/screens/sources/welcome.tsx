@@ -64,15 +64,17 @@ export function FileDrop({ onFiles, big }: { onFiles: (files: Iterable<File>) =>
     >
       <svg className="drop-fringe" aria-hidden="true">
         <defs>
-          <pattern id="drop-threads" width="132" height="22" patternUnits="userSpaceOnUse">
+          <pattern id="drop-threads" width="216" height="26" patternUnits="userSpaceOnUse">
             <path
-              d="M6 2V13M18 2V18M30 2V10M42 2V16M54 2V21M66 2V12M78 2V17M90 2V9M102 2V19M114 2V14M126 2V11"
-              stroke="var(--neutral)"
-              strokeWidth="2"
+              d="M4 2c0 6.0 -0.6 7.5 -0.4 15M9 2c0 8.0 0.6 10.0 0.4 20M15 2c0 4.8 -2 6.0 -1.2 12M20 2c0 8.0 1.2 10.0 0.7 20M27 2c0 3.6 -1.2 4.5 -0.7 9M34 2c0 6.8 -1.2 8.5 -0.7 17M39 2c0 6.8 -1.2 8.5 -0.7 17M44 2c0 6.8 -0.6 8.5 -0.4 17M50 2c0 5.6 -0.6 7.0 -0.4 14M57 2c0 7.2 -2 9.0 -1.2 18M64 2c0 8.0 1.2 10.0 0.7 20M70 2c0 5.6 -1.2 7.0 -0.7 14M76 2c0 6.8 -2 8.5 -1.2 17M83 2c0 3.6 -0.6 4.5 -0.4 9M90 2c0 6.0 0.6 7.5 0.4 15M96 2c0 6.8 0.6 8.5 0.4 17M102 2c0 5.6 -1.2 7.0 -0.7 14M109 2c0 6.8 -2 8.5 -1.2 17M114 2c0 3.6 0.6 4.5 0.4 9M121 2c0 8.8 2 11.0 1.2 22M128 2c0 5.6 2 7.0 1.2 14M134 2c0 4.8 0.6 6.0 0.4 12M140 2c0 8.8 -0.6 11.0 -0.4 22M146 2c0 7.2 0.6 9.0 0.4 18M153 2c0 6.0 -0.6 7.5 -0.4 15M158 2c0 3.6 2 4.5 1.2 9M164 2c0 6.8 1.2 8.5 0.7 17M170 2c0 4.8 -0.6 6.0 -0.4 12M176 2c0 6.8 0.6 8.5 0.4 17M181 2c0 3.6 -0.6 4.5 -0.4 9M186 2c0 6.8 2 8.5 1.2 17M193 2c0 3.6 -0.6 4.5 -0.4 9M200 2c0 7.2 -1.2 9.0 -0.7 18M206 2c0 4.8 -0.6 6.0 -0.4 12M212 2c0 8.8 -0.6 11.0 -0.4 22"
+              fill="none"
+              stroke="var(--ink-soft)"
+              strokeWidth="1.4"
+              strokeLinecap="round"
             />
           </pattern>
         </defs>
-        <rect width="100%" height="22" fill="url(#drop-threads)" />
+        <rect width="100%" height="26" fill="url(#drop-threads)" />
         <rect width="100%" height="3" fill="var(--ink)" />
       </svg>
       <FileTrigger
