@@ -9,7 +9,7 @@ export interface ResampledInterval {
   readonly level: number;
   /** Resamples that gave a value; those that gave none are not counted. */
   readonly resamples: number;
-  readonly method: 'BCa' | 'percentile';
+  readonly method: 'BCa' | 'percentile' | 'centred';
 }
 
 export interface BootstrapOptions {
@@ -19,10 +19,11 @@ export interface BootstrapOptions {
   /** Two-sided confidence, default 0.95. */
   readonly level?: number;
   /**
-   * `percentile` for statistics that drawing again always moves one way (likeness of two assemblages falls),
-   * which the correction cannot undo; `BCa` unless given.
+   * `centred`: the percentiles moved so that their middle is the statistic itself, for statistics that
+   * drawing again always moves one way (the likeness of two assemblages falls), which BCa takes for a
+   * bias to be undone twice over. `BCa` unless given.
    */
-  readonly method?: ResampledInterval['method'];
+  readonly method?: 'BCa' | 'centred';
 }
 
 /**
@@ -54,7 +55,19 @@ export function bootstrapInterval(
   }
   if (values.length < resamples / 2) return { why: 'most resamples gave no value' };
   const sorted = Float64Array.from(values).sort();
-  const acceleration = method === 'BCa' ? jackknifeAcceleration(everything, statistic) : undefined;
+  if (method === 'centred') {
+    const [low, middle, high] = [(1 - level) / 2, 0.5, (1 + level) / 2].map((share) =>
+      quantileSorted(sorted, share, 6),
+    );
+    return {
+      low: observed + low - middle,
+      high: observed + high - middle,
+      level,
+      resamples: values.length,
+      method,
+    };
+  }
+  const acceleration = jackknifeAcceleration(everything, statistic);
   const tail = (1 - level) / 2;
   const shares =
     acceleration === undefined ? undefined : correctedShares(sorted, observed, acceleration, tail);

@@ -49,15 +49,22 @@ export function pairInterval(
     table.counts.reduce((sum, line, row) => (row === first || row === second ? sum : sum + line[column]), 0),
   );
   const rows = options.coefficient === 'chi-square' && rest.some((count) => count > 0) ? [rest] : [];
-  return bootstrapInterval(
+  const interval = bootstrapInterval(
     [items[first].length, items[second].length],
     ([one, other]) =>
       assemblageSimilarity(
         [drawn(items[first], one, columns), drawn(items[second], other, columns), ...rows],
         options.coefficient,
       ).values[0],
-    { random, resamples: options.resamples, level: options.confidence, method: 'percentile' },
+    { random, resamples: options.resamples, level: options.confidence, method: 'centred' },
   );
+  if ('why' in interval) return interval;
+  const most = isDistance(options.coefficient)
+    ? Infinity
+    : options.coefficient === 'brainerd-robinson'
+      ? 200
+      : 1;
+  return { ...interval, low: Math.max(0, interval.low), high: Math.min(most, interval.high) };
 }
 
 /**

@@ -100,7 +100,7 @@ function pairsTable({ table, likeness, intervals, sameSource, options }: Compare
       col('method', 'p from'),
     ],
     rows,
-    note: `${SAID[options.coefficient]}; limits at ${Number((options.confidence * 100).toPrecision(6))} % by drawing items again within both assemblages (percentiles), which makes two assemblages look less alike than they are, the more the fewer items. p: that both are draws from one source, items dealt between them (DeBoer, Kintigh & Rostoker 1996), adjusted over the pairs (Holm).`,
+    note: `${SAID[options.coefficient]}; limits at ${Number((options.confidence * 100).toPrecision(6))} % by drawing items again within both assemblages (the spread of the draws about the value found; draws themselves are always less alike than what they are drawn from). p: that both are draws from one source, items dealt between them (DeBoer, Kintigh & Rostoker 1996), adjusted over the pairs (Holm).`,
   };
 }
 
