@@ -14,6 +14,11 @@ const SUMMARY_WORDS = new Set(
     .map(lookupKey),
 );
 
+/** Identifiers hold a digit as a rule; only a short text without one is worth folding. */
+function isSummaryWord(text: string): boolean {
+  return text.length < 25 && !/\d/.test(text) && SUMMARY_WORDS.has(lookupKey(text));
+}
+
 /**
  * Which rows below the header are no records? Blank rows, the header repeated, totals and means, notes,
  * headings between groups of rows, and everything from the point where another table begins.
@@ -29,7 +34,7 @@ export function rowsToSetAside(
 ): RowSetAside[] {
   const aside: RowSetAside[] = [];
   const width = Math.max(header.length, 1);
-  const identifiers = identifierHabit(grid, start);
+  const identifiers = identifierHabit(grid, start, header);
   const other = nextTable(grid, start);
   for (let at = start; at < grid.length; at++) {
     if (kept.has(at)) continue;
@@ -65,7 +70,7 @@ function reasonOf(
   if (
     filled[0]! < 2 &&
     filled.length > 1 &&
-    SUMMARY_WORDS.has(lookupKey(first)) &&
+    isSummaryWord(first) &&
     filled.slice(1).every((i) => isNumberLike(row[i]!))
   ) {
     return 'looks like a total or mean of other rows';
@@ -86,12 +91,13 @@ interface IdentifierHabit {
   readonly withDigits: boolean;
 }
 
-function identifierHabit(grid: Grid, start: number): IdentifierHabit {
+function identifierHabit(grid: Grid, start: number, header: readonly string[]): IdentifierHabit {
   let filled = 0;
   let digits = 0;
   for (let at = start; at < grid.length; at++) {
     const text = grid[at]![0];
-    if (isBlank(text) || filledCells(grid[at]!).length < 2) continue;
+    if (isBlank(text) || text!.trim() === header[0] || filledCells(grid[at]!).length < 2) continue;
+    if (isSummaryWord(text!)) continue;
     filled++;
     if (/\d/.test(text!)) digits++;
   }
