@@ -14,7 +14,7 @@ const lock = JSON.parse(root('package-lock.json')) as Lock;
 
 /** Rows "| `name` … | version | licence |" of the page's tables. */
 const documented = new Map(
-  [...root('docs/dependencies.md').matchAll(/^\| `([^`]+)`[^|]*\| ([\d.]+) \| ([^|]+) \|/gm)].map(
+  [...root('docs/dependencies.md').matchAll(/^\| `([^`]+)`[^|]*\| ([\d.]+) +\| ([^|]+) \|/gm)].map(
     ([, name, version, licence]) => [name!, { version: version!, licence: licence!.trim() }],
   ),
 );
