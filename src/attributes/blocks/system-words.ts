@@ -10,6 +10,7 @@ import type { Language, Synonyms } from '../definition.ts';
  */
 type Words = Readonly<Record<'en' | 'de' | 'fr' | 'it' | 'es' | 'da' | 'no', readonly string[]>>;
 
+// biome-ignore format: word lists stay one language a line
 export const SYSTEM_1: Words = {
   en: ['warp', 'system 1', 'system I', 'passive', 'passive system', 'passive elements', '1'],
   de: ['Kette', 'Kettfaden', 'System 1', 'System I', 'Fadensystem 1', 'passives System', 'Grundelement'],
@@ -20,18 +21,10 @@ export const SYSTEM_1: Words = {
   no: ['renning', 'trådsystem 1', 'passivt system'],
 };
 
+// biome-ignore format: word lists stay one language a line
 export const SYSTEM_2: Words = {
   en: ['weft', 'system 2', 'system II', 'active', 'active system', 'active elements', '2'],
-  de: [
-    'Schuss',
-    'Schuß',
-    'Schussfaden',
-    'Eintrag',
-    'System 2',
-    'System II',
-    'Fadensystem 2',
-    'aktives System',
-  ],
+  de: ['Schuss', 'Schuß', 'Schussfaden', 'Eintrag', 'System 2', 'System II', 'Fadensystem 2', 'aktives System'],
   fr: ['trame', 'système 2', 'système II', 'actif', 'système actif', 'brins', 'éléments actifs'],
   it: ['trama', 'sistema 2', 'sistema II', 'attivo', 'sistema attivo'],
   es: ['trama', 'sistema 2', 'sistema II', 'activo', 'sistema activo'],
