@@ -1,7 +1,7 @@
 import { kmeans as mlKmeans } from 'ml-kmeans';
 import type { Random } from '../random.ts';
 import type { Unavailable } from '../unavailable.ts';
-import { lloyd, type Start } from './lloyd.ts';
+import { type Bounds, lloyd, type Start } from './lloyd.ts';
 
 export interface Points {
   /** n * columns finite numbers, row by row, already on scales that may be compared. */
@@ -38,7 +38,7 @@ const MOST_ITERATIONS = 300;
  * Squared movement of a centre, relative to the mean variance, below which a start counts as settled; the
  * best start is then carried on until nothing moves at all.
  */
-const TOLERANCE = 1e-8;
+const TOLERANCE = 1e-5;
 
 /**
  * Into which k groups around their means do numeric records fall?
@@ -69,8 +69,8 @@ export function kmeans(points: Points, settings: KMeansSettings): KMeansGrouping
   let best: Start | null = null;
   let filled = 0;
   for (let start = 0; start < starts; start++) {
-    const centres = plusPlus(points, k, settings.random.stream(`start ${start}`));
-    const found = run(points, centres, tolerance, MOST_ITERATIONS);
+    const { centres, bounds } = plusPlus(points, k, settings.random.stream(`start ${start}`));
+    const found = run(points, centres, tolerance, MOST_ITERATIONS, bounds);
     if (found.emptied) continue;
     filled++;
     if (best === null || found.withinSquares < best.withinSquares) best = found;
@@ -81,35 +81,51 @@ export function kmeans(points: Points, settings: KMeansSettings): KMeansGrouping
   return { k, membership, centres, withinSquares, iterations: best.iterations + iterations, starts: filled };
 }
 
-/** k-means++: each further centre is drawn with chance proportional to the squared distance to the nearest one so far. */
-function plusPlus({ values, n, columns }: Points, k: number, random: Random): Float64Array {
+/**
+ * k-means++: each further centre is drawn with chance proportional to the squared distance to the nearest one
+ * so far. The distances on the way are those that the first assignment would need, so they are kept.
+ */
+function plusPlus(
+  { values, n, columns }: Points,
+  k: number,
+  random: Random,
+): { centres: Float64Array; bounds: Bounds } {
   const centres = new Float64Array(k * columns);
+  const membership = new Int32Array(n);
   const nearest = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
-  let chosen = random.integer(n);
+  const second = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
   for (let centre = 0; centre < k; centre++) {
-    if (centre > 0) {
-      let total = 0;
-      for (let i = 0; i < n; i++) total += nearest[i];
-      let left = random.next() * total;
-      chosen = -1;
-      for (let i = 0; i < n; i++) {
-        if (nearest[i] === 0) continue;
-        chosen = i;
-        left -= nearest[i];
-        if (left < 0) break;
-      }
-    }
-    for (let c = 0; c < columns; c++) centres[centre * columns + c] = values[chosen * columns + c];
+    const chosen = centre === 0 ? random.integer(n) : drawByWeight(nearest, random);
+    const at = values.slice(chosen * columns, (chosen + 1) * columns);
+    centres.set(at, centre * columns);
     for (let i = 0; i < n; i++) {
       let square = 0;
       for (let c = 0; c < columns; c++) {
-        const difference = values[i * columns + c] - centres[centre * columns + c];
+        const difference = values[i * columns + c] - at[c];
         square += difference * difference;
       }
-      if (square < nearest[i]) nearest[i] = square;
+      if (square < nearest[i]) {
+        second[i] = nearest[i];
+        nearest[i] = square;
+        membership[i] = centre;
+      } else if (square < second[i]) second[i] = square;
     }
   }
-  return centres;
+  return { centres, bounds: { membership, upper: nearest.map(Math.sqrt), lower: second.map(Math.sqrt) } };
+}
+
+function drawByWeight(weights: Float64Array, random: Random): number {
+  let total = 0;
+  for (let i = 0; i < weights.length; i++) total += weights[i];
+  let left = random.next() * total;
+  let chosen = -1;
+  for (let i = 0; i < weights.length; i++) {
+    if (weights[i] === 0) continue;
+    chosen = i;
+    left -= weights[i];
+    if (left < 0) break;
+  }
+  return chosen;
 }
 
 /** One start through ml-kmeans, guarded: it keeps a stale centre for a group that has emptied and says nothing. */

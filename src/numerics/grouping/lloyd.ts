@@ -10,6 +10,13 @@ export interface Start {
   readonly emptied: boolean;
 }
 
+/** Nearest centre of each record, and bounds of its distances to that one and to the next. */
+export interface Bounds {
+  readonly membership: Int32Array;
+  readonly upper: Float64Array;
+  readonly lower: Float64Array;
+}
+
 /** Bounds are compared with this much room, so that rounding never skips a record that would move. */
 const ROOM = 1 + 1e-12;
 
@@ -18,19 +25,27 @@ const ROOM = 1 + 1e-12;
  * kept for each (Hamerly 2010, *SIAM Data Mining*: 130): same steps as the plain iteration, some five times
  * faster. Of equally near centres the first is taken. Ends when no centre has moved by more than `tolerance`
  * (squared distance), when a group is empty, or after `mostIterations`.
+ *
+ * @param bounds those of the given centres, where they are known already; they are written over
  */
-export function lloyd(points: Points, start: Float64Array, tolerance: number, mostIterations: number): Start {
+export function lloyd(
+  points: Points,
+  start: Float64Array,
+  tolerance: number,
+  mostIterations: number,
+  bounds?: Bounds,
+): Start {
   const { n, columns, values } = points;
   const k = start.length / columns;
   let centres: Float64Array = start.slice();
-  const membership = new Int32Array(n);
-  const upper = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
-  const lower = new Float64Array(n);
+  const membership = bounds?.membership ?? new Int32Array(n);
+  const upper = bounds?.upper ?? new Float64Array(n).fill(Number.POSITIVE_INFINITY);
+  const lower = bounds?.lower ?? new Float64Array(n);
   let iterations = 0;
   let emptied = false;
   for (;;) {
     iterations++;
-    assign(points, centres, membership, upper, lower);
+    if (iterations > 1 || bounds === undefined) assign(points, centres, membership, upper, lower);
     const next = means(points, membership, k);
     if (next === null) {
       emptied = true;
