@@ -1,78 +1,32 @@
 import { countBehind } from '../../fragments/behind.ts';
 import { isKnown, recordOfRow } from '../../fragments/comparison-find.ts';
 import { readFind } from '../../fragments/find-table.ts';
-import { type ConformalP, type Verdict, verdictAt } from '../../numerics/conformal.ts';
-import { dissimilaritiesTo, pickVariables, type RecordValue } from '../../numerics/dissimilarity.ts';
-import { chanceOfUnseen, type UnseenChance } from '../../numerics/unseen-kinds.ts';
-import type { AnalysisInput, Findings, Unavailable } from '../contract.ts';
+import type { ConformalP } from '../../numerics/conformal.ts';
+import {
+  type DissimilaritySpec,
+  dissimilaritiesTo,
+  pickVariables,
+  type RecordValue,
+} from '../../numerics/dissimilarity.ts';
+import type { AnalysisInput, Unavailable } from '../contract.ts';
+import type { MapPosition, PlacementFound } from './found.ts';
+import type { LabelAttribute } from './labels.ts';
 import {
   drawWithin,
   hasRanges,
-  type Move,
   movesUnderWeights,
   movesWithinRanges,
   movesWithoutAssemblages,
 } from './moves.ts';
-import { type Neighbour, nearestNeighbours } from './neighbours.ts';
-import { type NextMeasurement, nextMeasurements } from './next.ts';
+import { nearestNeighbours } from './neighbours.ts';
+import { nextMeasurements } from './next.ts';
+import { noveltyOf } from './novelty.ts';
 import type { PlacementOptions } from './options.ts';
-import { type Percentile, percentilesOf } from './percentiles.ts';
+import { percentilesOf } from './percentiles.ts';
 import { positionOf } from './position.ts';
-import { prepareComparanda } from './prepare.ts';
+import { keptBags, keptLayout, prepareComparanda } from './prepare.ts';
 import { placementTables } from './tables.ts';
 import { type Bag, bagOf, bagsOf, drawRows, typicality } from './typicality.ts';
-
-/** One label of one attribute, judged. */
-export interface JudgedLabel {
-  readonly attribute: string;
-  readonly label: string;
-  /** Records that carry it, and those of them that it was judged by. */
-  readonly size: number;
-  readonly judgedBy: number;
-  readonly outcome: ConformalP | Unavailable;
-}
-
-/** Whether the find belongs to any of the labels of one attribute. */
-export interface Novelty {
-  readonly attribute: string;
-  /** Greatest p of the labels that can be judged at `noneLevel`; "none of these" when all are excluded there. */
-  readonly greatest: number | Unavailable;
-  readonly tooFew: readonly string[];
-  readonly verdict: Verdict;
-  readonly unseen: UnseenChance | Unavailable;
-}
-
-export interface MapPosition {
-  readonly places: readonly {
-    readonly row: number;
-    readonly id: string;
-    readonly x: number;
-    readonly y: number;
-  }[];
-  readonly shares: readonly [number, number];
-  readonly find: readonly [number, number];
-  readonly cloud: readonly (readonly [number, number])[];
-}
-
-export interface PlacementFound extends Findings {
-  readonly options: PlacementOptions;
-  readonly unit: 'fragment' | 'item';
-  /** Why the find could not be placed at all; null when it could. */
-  readonly unplaced: string | null;
-  /** Labels of the attributes that the find was compared on, and of those that it lacks. */
-  readonly comparedOn: readonly string[];
-  readonly lacking: readonly string[];
-  readonly neighbours: readonly Neighbour[];
-  readonly percentiles: readonly Percentile[];
-  readonly judged: readonly JudgedLabel[];
-  /** p of the find among all comparanda together, whatever their labels. */
-  readonly anywhere: ConformalP | Unavailable;
-  readonly novelty: readonly Novelty[];
-  readonly moves: readonly Move[];
-  readonly next: readonly NextMeasurement[];
-  readonly position: MapPosition | Unavailable;
-  readonly notes: readonly string[];
-}
 
 /**
  * Where does this find belong, and how sure is that?
@@ -102,7 +56,9 @@ export function computePlacement(input: AnalysisInput, options: PlacementOptions
   const spec = pickVariables(comparison.spec, known);
   const record = known.map((place) => whole[place]);
   const distances =
-    known.length > 0 ? dissimilaritiesTo(spec, record) : new Float64Array(records.rows).fill(NaN);
+    known.length > 0
+      ? dissimilaritiesTo(keptLayout(comparanda, known), record)
+      : new Float64Array(records.rows).fill(NaN);
   const reached = Array.from(distances, (_, row) => row).filter((row) => !Number.isNaN(distances[row]));
   if (reached.length === 0) return nothingPlaced(input, base, known.length);
 
@@ -116,9 +72,11 @@ export function computePlacement(input: AnalysisInput, options: PlacementOptions
     order.slice(0, options.nearest),
     distances,
   );
-  const settings = { neighbours: options.neighbours, most: options.calibration };
-  const stream = random.stream('calibration');
-  const bags = bagsOf(attributes, spec, settings, stream);
+  const bagsOn: BagMaker = (places, what, of, most) =>
+    keptBags(comparanda, JSON.stringify([places, what, most, options.neighbours]), () =>
+      bagsOf(attributes, of, { neighbours: options.neighbours, most }, random.stream('calibration')),
+    );
+  const bags = bagsOn(known, '', spec, options.calibration);
   const judged = bags.map((bag) => ({
     attribute: bag.attribute.label,
     label: bag.label,
@@ -128,7 +86,15 @@ export function computePlacement(input: AnalysisInput, options: PlacementOptions
   }));
   report(0.3, 'judging how typical it is');
   const draws = drawsOf(record, options.draws, input);
-  const { moves, next } = furtherAnswers(input, options, { comparanda, whole, known, bags, order, draws });
+  const { moves, next } = furtherAnswers(input, options, {
+    comparanda,
+    whole,
+    known,
+    bags,
+    order,
+    draws,
+    bagsOn,
+  });
   report(0.9, 'placing it on the map');
   const { fragments, items } = countBehind(input.fragments, records, input.unit, order);
   const outOfReach = Array.from(distances, (_, row) => row).filter((row) => Number.isNaN(distances[row]));
@@ -140,7 +106,10 @@ export function computePlacement(input: AnalysisInput, options: PlacementOptions
     neighbours,
     percentiles: percentilesOf(records, find.table, attributes),
     judged,
-    anywhere: anywhereOf(order, spec, record, settings, input),
+    anywhere: anywhereOf(order, record, options, input, (drawn) => {
+      const make = () => [bagOf(ANYWHERE, '', order.length, drawn, spec, options.neighbours)];
+      return keptBags(comparanda, JSON.stringify([known, drawn, options.neighbours]), make)[0];
+    }),
     novelty: attributes.map(({ label }) => noveltyOf(label, judged, options.noneLevel)),
     moves,
     next,
@@ -156,11 +125,21 @@ export function computePlacement(input: AnalysisInput, options: PlacementOptions
 
 type Values = readonly RecordValue[];
 
+const ANYWHERE: LabelAttribute = { id: '', label: '', labels: [], unlabelled: 0 };
+
 function drawsOf(record: Values, count: number, input: AnalysisInput): readonly Values[] {
   if (!hasRanges(record)) return [];
   const random = input.random.stream('ranges');
   return Array.from({ length: count }, () => drawWithin(record, random));
 }
+
+/** Bags compared on some variables of the comparison, under the weights of `of`; `what` names these. */
+type BagMaker = (
+  places: readonly number[],
+  what: string,
+  of: DissimilaritySpec,
+  most: number,
+) => readonly Bag[];
 
 interface Placed {
   readonly comparanda: ReturnType<typeof prepareComparanda>;
@@ -169,23 +148,32 @@ interface Placed {
   readonly bags: readonly Bag[];
   readonly order: readonly number[];
   readonly draws: readonly Values[];
+  readonly bagsOn: BagMaker;
 }
 
 function furtherAnswers(input: AnalysisInput, options: PlacementOptions, placed: Placed) {
-  const { comparanda, whole, known, bags, order, draws } = placed;
+  const { comparanda, whole, known, bags, order, draws, bagsOn } = placed;
   const report = input.onProgress ?? (() => undefined);
   const spec = pickVariables(comparanda.comparison.spec, known);
   const record = known.map((place) => whole[place]);
   const moves = [...movesWithinRanges(bags, draws, record, options.level)];
   if (options.moves) {
     report(0.5, 'trying other weights');
-    moves.push(...movesUnderWeights(bags, spec, record, options.level));
+    const under = (of: DissimilaritySpec, what: string) => bagsOn(known, what, of, options.calibration);
+    moves.push(...movesUnderWeights(bags, spec, record, options.level, under));
     report(0.6, 'leaving out each assemblage');
     moves.push(...movesWithoutAssemblages(bags, comparanda.assemblages, record, options.level));
   }
   report(0.7, 'looking for what to measure next');
   const next = options.next
-    ? nextMeasurements(comparanda.comparison, whole, order, comparanda.attributes, options, input.random)
+    ? nextMeasurements(
+        comparanda.comparison,
+        whole,
+        order,
+        comparanda.attributes,
+        options.level,
+        (places, most) => bagsOn(places, '', pickVariables(comparanda.comparison.spec, places), most),
+      )
     : [];
   return { moves, next };
 }
@@ -193,40 +181,13 @@ function furtherAnswers(input: AnalysisInput, options: PlacementOptions, placed:
 /** All comparanda as one label: is the find strange wherever it might belong? */
 function anywhereOf(
   rows: readonly number[],
-  spec: ReturnType<typeof pickVariables>,
   record: Values,
-  settings: { readonly neighbours: number; readonly most: number },
+  options: PlacementOptions,
   input: AnalysisInput,
+  bagOn: (drawn: readonly number[]) => Bag,
 ): ConformalP | Unavailable {
-  const drawn = drawRows(
-    [...rows].sort((a, b) => a - b),
-    settings.most,
-    input.random.stream('anywhere'),
-  );
-  const all = { id: '', label: '', labels: [], unlabelled: 0 };
-  return typicality(bagOf(all, '', rows.length, drawn, spec, settings.neighbours), record);
-}
-
-function noveltyOf(attribute: string, judged: readonly JudgedLabel[], level: number): Novelty {
-  const own = judged.filter((one) => one.attribute === attribute);
-  const verdictOf = ({ outcome }: JudgedLabel): Verdict =>
-    'why' in outcome ? 'too few to judge' : verdictAt(level, outcome);
-  const tooFew = own.filter((one) => verdictOf(one) === 'too few to judge').map(({ label }) => label);
-  const ps = own.flatMap((one) =>
-    'why' in one.outcome || verdictOf(one) === 'too few to judge' ? [] : [one.outcome.p],
-  );
-  return {
-    attribute,
-    greatest: ps.length > 0 ? Math.max(...ps) : { why: 'no label has enough records to be judged' },
-    tooFew,
-    verdict:
-      ps.length === 0
-        ? 'too few to judge'
-        : own.some((one) => verdictOf(one) === 'cannot be excluded')
-          ? 'cannot be excluded'
-          : 'excluded',
-    unseen: chanceOfUnseen(own.map(({ size }) => size)),
-  };
+  const ascending = [...rows].sort((a, b) => a - b);
+  return typicality(bagOn(drawRows(ascending, options.calibration, input.random.stream('anywhere'))), record);
 }
 
 function mapPosition(

@@ -10,7 +10,7 @@ import {
   MOST_KINDS,
 } from '../figure-style.ts';
 import { printCount } from '../phrasing.ts';
-import type { JudgedLabel, PlacementFound } from './compute.ts';
+import type { JudgedLabel, PlacementFound } from './found.ts';
 
 /** The find among its comparanda, its p values by label, and where its measurements stand. */
 export function placementFigures(found: PlacementFound): Readonly<Record<string, Figure>> {

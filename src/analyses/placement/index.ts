@@ -1,6 +1,7 @@
 import type { Analysis } from '../contract.ts';
-import { computePlacement, type PlacementFound } from './compute.ts';
+import { computePlacement } from './compute.ts';
 import { placementFigures } from './figures.ts';
+import type { PlacementFound } from './found.ts';
 import { type PlacementOptions, placementOptions } from './options.ts';
 import { placementWords } from './words.ts';
 

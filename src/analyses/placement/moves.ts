@@ -3,7 +3,7 @@ import { verdictAt } from '../../numerics/conformal.ts';
 import { type DissimilaritySpec, quantityValue, type RecordValue } from '../../numerics/dissimilarity.ts';
 import type { Random } from '../../numerics/random.ts';
 import type { Unavailable } from '../contract.ts';
-import { type Bag, bagOf, typicality, typicalityWithout } from './typicality.ts';
+import { type Bag, typicality, typicalityWithout } from './typicality.ts';
 
 /** How the p value of one label moves under one kind of change. */
 export interface Move {
@@ -57,12 +57,13 @@ export function movesWithinRanges(
   );
 }
 
-/** The same when each block in turn counts double or nothing. */
+/** The same when each block in turn counts double or nothing. `bagsWith` makes the bags in the order of `bags`. */
 export function movesUnderWeights(
   bags: readonly Bag[],
   spec: DissimilaritySpec,
   record: readonly RecordValue[],
   level: number,
+  bagsWith: (spec: DissimilaritySpec, what: string) => readonly Bag[],
 ): readonly Move[] {
   const used = [...new Set(spec.variables.map((variable) => variable.block))].filter(
     (block) => spec.blockWeights[block] > 0,
@@ -77,12 +78,12 @@ export function movesUnderWeights(
       },
     })),
   );
-  return bags.flatMap((bag) => {
-    const judged = variants.map((variant) => {
-      const { attribute, label, size, rows, calibration } = bag;
-      const again = bagOf(attribute, label, size, rows, variant.spec, calibration.neighbours);
-      return { what: variant.what, outcome: typicality(again, record) };
-    });
+  const again = variants.map((variant) => ({ ...variant, bags: bagsWith(variant.spec, variant.what) }));
+  return bags.flatMap((bag, place) => {
+    const judged = again.map((variant) => ({
+      what: variant.what,
+      outcome: typicality(variant.bags[place], record),
+    }));
     return moveOf(bag, 'other weights', typicality(bag, record), judged, level);
   });
 }

@@ -1,10 +1,9 @@
 import type { Comparison } from '../../fragments/comparison.ts';
 import { isKnown } from '../../fragments/comparison-find.ts';
 import { verdictAt } from '../../numerics/conformal.ts';
-import { pickVariables, type RecordValue, valueAt } from '../../numerics/dissimilarity.ts';
-import type { Random } from '../../numerics/random.ts';
+import { type RecordValue, valueAt } from '../../numerics/dissimilarity.ts';
 import type { LabelAttribute } from './labels.ts';
-import { bagsOf, typicality } from './typicality.ts';
+import { type Bag, typicality } from './typicality.ts';
 
 /** What measuring one more attribute is expected to settle. */
 export interface NextMeasurement {
@@ -32,28 +31,27 @@ const MOST_RECORDS = 80;
  * excluded are counted. An expectation over plausible values, not a promise.
  *
  * @param order rows of the comparanda, nearest first.
+ * @param bagsOn bags of all labels compared on these variables, with at most so many records a label.
  */
 export function nextMeasurements(
   comparison: Comparison,
   record: readonly RecordValue[],
   order: readonly number[],
   attributes: readonly LabelAttribute[],
-  settings: { readonly neighbours: number; readonly level: number },
-  random: Random,
+  level: number,
+  bagsOn: (places: readonly number[], most: number) => readonly Bag[],
 ): readonly NextMeasurement[] {
   const { spec } = comparison;
   const known = spec.variables.flatMap((_, place) => (isKnown(record[place]) ? [place] : []));
-  const bag = { neighbours: settings.neighbours, most: MOST_RECORDS };
-  const stream = random.stream('calibration');
   const count = (places: readonly number[]) => {
-    const bags = bagsOf(attributes, pickVariables(spec, places), bag, stream);
+    const bags = bagsOn(places, MOST_RECORDS);
     return (values: readonly RecordValue[]) =>
       attributes.map(
         (attribute) =>
           bags.filter((one) => {
             if (one.attribute !== attribute) return false;
             const outcome = typicality(one, values);
-            return 'why' in outcome || verdictAt(settings.level, outcome) !== 'excluded';
+            return 'why' in outcome || verdictAt(level, outcome) !== 'excluded';
           }).length,
       );
   };

@@ -1,10 +1,13 @@
 import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
+import { pickVariables } from '../../numerics/dissimilarity.ts';
+import { type PreparedComparison, prepareComparison } from '../../numerics/dissimilarity-prepare.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
 import { type LabelAttribute, labelAttributes } from './labels.ts';
 import type { PlacementOptions } from './options.ts';
 import { type KinMap, kinMap } from './position.ts';
+import type { Bag } from './typicality.ts';
 
 /** Everything about the comparanda that is the same for every find. */
 export interface Comparanda {
@@ -12,6 +15,34 @@ export interface Comparanda {
   readonly attributes: readonly LabelAttribute[];
   readonly assemblages: ReadonlyMap<string, ReadonlySet<number>>;
   readonly map: KinMap | Unavailable;
+  /** Bags made so far, by what they were made from: a find with one value changed needs the same ones. */
+  readonly bags: Map<string, readonly Bag[]>;
+  /** All records laid out for comparison on some of the attributes, by their places. */
+  readonly layouts: Map<string, PreparedComparison>;
+}
+
+/** All records laid out for comparison on the attributes at these places. */
+export function keptLayout(comparanda: Comparanda, places: readonly number[]): PreparedComparison {
+  const key = places.join();
+  const before = comparanda.layouts.get(key);
+  if (before !== undefined) return before;
+  if (comparanda.layouts.size >= 4) comparanda.layouts.clear();
+  const made = prepareComparison(pickVariables(comparanda.comparison.spec, places));
+  comparanda.layouts.set(key, made);
+  return made;
+}
+
+/** Sets of bags that are kept; a find and its further answers need some twenty. */
+const MOST_BAGS = 48;
+
+/** The bags of this key, made once. The key must name everything that they depend on. */
+export function keptBags(comparanda: Comparanda, key: string, make: () => readonly Bag[]): readonly Bag[] {
+  const before = comparanda.bags.get(key);
+  if (before !== undefined) return before;
+  if (comparanda.bags.size >= MOST_BAGS) comparanda.bags.clear();
+  const made = make();
+  comparanda.bags.set(key, made);
+  return made;
 }
 
 const kept = new WeakMap<FragmentTable, Map<string, Comparanda>>();
@@ -35,6 +66,8 @@ export function prepareComparanda(input: AnalysisInput, options: PlacementOption
     attributes: labelAttributes(records, register, options),
     assemblages: assemblagesOf(records),
     map: options.map ? kinMap(comparison.spec, records.rows, random) : { why: 'no map was asked for' },
+    bags: new Map(),
+    layouts: new Map(),
   };
   if (known.size >= 4) known.clear();
   known.set(key, made);

@@ -1,6 +1,6 @@
 import { fewestToExclude, verdictAt } from '../../numerics/conformal.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
-import type { PlacementFound } from './compute.ts';
+import type { PlacementFound } from './found.ts';
 import { LEVELS } from './options.ts';
 
 type Found = Omit<PlacementFound, 'tables'>;

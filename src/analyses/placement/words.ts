@@ -1,7 +1,7 @@
 import { verdictAt } from '../../numerics/conformal.ts';
 import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
-import type { JudgedLabel, Novelty, PlacementFound } from './compute.ts';
+import type { JudgedLabel, Novelty, PlacementFound } from './found.ts';
 
 /** What cannot be excluded, at which level, and from how much; never what the find is. */
 export function placementWords(found: PlacementFound): Words {
