@@ -21,7 +21,39 @@ const LONGEST_LINE = 8_000_000;
 export function parseCsv(text: string, name: string, delimiter: Delimiter, quoted = true): Parsed {
   const ends = unifyLineEnds(text);
   refuseEndlessLine(ends.text, name);
-  const { data: grid, errors } = Papa.parse<string[]>(ends.text, {
+  const remarks: string[] = [];
+  let parsed = parseText(ends.text, delimiter, quoted);
+  if (quoted && hasLoneMarks(ends.text, delimiter)) {
+    const ditto = parseText(escapeLoneMarks(ends.text, delimiter), delimiter, quoted);
+    if (ditto.open === 0 && (parsed.open > 0 || evenness(ditto.grid) > evenness(parsed.grid))) {
+      parsed = ditto;
+      remarks.push('a quotation mark that stands alone in a cell was read as a ditto mark');
+    }
+  }
+  const { grid, open, oddQuotes } = parsed;
+  if (open > 0) {
+    throw new InputError(
+      'a quotation mark opens a cell and is never closed',
+      { file: name, row: open },
+      'close it, double it if it belongs to the text, or set "quotes": false in the profile',
+    );
+  }
+  // The line end after the last record is no record of its own.
+  const last = grid.at(-1);
+  if (last !== undefined && last.length === 1 && last[0] === '') grid.pop();
+  if (endsDiffer(ends, grid)) remarks.push('the file mixes line ends; each was read as the end of a line');
+  return { grid, oddQuotes, remarks };
+}
+
+interface Attempt {
+  readonly grid: string[][];
+  /** Row in which a quotation mark opens that is never closed; 0 where there is none. */
+  readonly open: number;
+  readonly oddQuotes: readonly number[];
+}
+
+function parseText(text: string, delimiter: Delimiter, quoted: boolean): Attempt {
+  const { data: grid, errors } = Papa.parse<string[]>(text, {
     delimiter,
     newline: '\n',
     // A character that no cell holds switches quoting off.
@@ -33,20 +65,27 @@ export function parseCsv(text: string, name: string, delimiter: Delimiter, quote
     if (code === 'MissingQuotes') open = (row ?? 0) + 1;
     else if (code === 'InvalidQuotes') oddQuotes.add((row ?? 0) + 1);
   }
-  if (open > 0) {
-    throw new InputError(
-      'a quotation mark opens a cell and is never closed',
-      { file: name, row: open },
-      'close it, double it if it belongs to the text, or set "quotes": false in the profile',
-    );
-  }
-  // The line end after the last record is no record of its own.
-  const last = grid.at(-1);
-  if (last !== undefined && last.length === 1 && last[0] === '') grid.pop();
-  const remarks = endsDiffer(ends, grid)
-    ? ['the file mixes line ends; each was read as the end of a line']
-    : [];
-  return { grid, oddQuotes: [...oddQuotes], remarks };
+  return { grid, open, oddQuotes: [...oddQuotes] };
+}
+
+/** A cell that is one quotation mark: a ditto mark by hand, or a quoted cell that begins with a delimiter. */
+function hasLoneMarks(text: string, sign: Delimiter): boolean {
+  return (
+    [`${sign}"${sign}`, `\n"${sign}`, `${sign}"\n`].some((mark) => text.includes(mark)) ||
+    text.endsWith(`${sign}"`)
+  );
+}
+
+function escapeLoneMarks(text: string, sign: Delimiter): string {
+  const literal = sign === '|' ? '\\|' : sign;
+  return text.replace(new RegExp(`(?<=^|\\n|${literal})"(?=\\n|${literal}|$)`, 'g'), '""""');
+}
+
+/** Share of the records that are as wide as most. */
+function evenness(grid: readonly (readonly string[])[]): number {
+  const widths = new Map<number, number>();
+  for (const row of grid) widths.set(row.length, (widths.get(row.length) ?? 0) + 1);
+  return Math.max(0, ...widths.values()) / Math.max(1, grid.length);
 }
 
 interface LineEnds {

@@ -148,6 +148,18 @@ describe('read all the same', () => {
     ]);
   });
 
+  it('a quotation mark alone in a cell is a ditto mark, one or two of them', () => {
+    const one = read('Find no.\tSite\tLength (mm)\nA1\tOttmere\t35\nA2\t"\t12\n');
+    expect(one.table.columns.get('site')).toMatchObject({ raw: ['Ottmere', 'Ottmere'] });
+    const two = read('Find no.,Site,Length (mm)\nA1,Ottmere,35\nA2,",12\nA3,",7\n');
+    expect([two.table.id, [...numbers(two, 'length').low]]).toEqual([
+      ['A1', 'A2', 'A3'],
+      [35, 12, 7],
+    ]);
+    const quoted = read('Find no.,Note\nA1,", so"\nA2,b\n');
+    expect(quoted.table.columns.get('remarks')?.raw).toEqual([', so', 'b']);
+  });
+
   it('quotation marks inside cells, half a million times', () => {
     const reading = read(`Find no.,Note\n${'"a ""b""",c "d"\n'.repeat(100_000)}`);
     expect(reading.rowsRead).toBe(reading.rowsKept + reading.rowsSetAside.length);

@@ -67,12 +67,8 @@ function reasonOf(
     return 'the header again';
   const first = row[filled[0]!]!.trim();
   // The key of a find may be "n" or "sum" by chance, but not with the rest of the row in numbers only.
-  if (
-    filled[0]! < 2 &&
-    filled.length > 1 &&
-    isSummaryWord(first) &&
-    filled.slice(1).every((i) => isNumberLike(row[i]!))
-  ) {
+  const word = filled.slice(0, 3).findIndex((i) => isSummaryWord(row[i]!));
+  if (word >= 0 && word < filled.length - 1 && filled.slice(word + 1).every((i) => isNumberLike(row[i]!))) {
     return 'looks like a total or mean of other rows';
   }
   if (filled.length > 1 || width < 3)
