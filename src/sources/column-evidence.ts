@@ -9,11 +9,15 @@ export interface ColumnEvidence {
   readonly numbers: number;
   /** Share of them that look like identifiers ("TZ-001a", "P 040"), when they hardly repeat; else 0. */
   readonly identifiers: number;
+  /** Share of them that look like two values: "14 x 12", "Z/S", "0.5/0.8". */
+  readonly pairs: number;
   /** No two filled cells of the sample are equal, and none is blank. */
   readonly allDifferent: boolean;
 }
 
 const SAMPLED = 1000;
+const PAIR =
+  /^[^\p{L}\d]*\d[^;,]*?[\d\p{L})]\s*[x×/:]\s*[^\d\p{L}]*\d|^\d+\s*[x×/:]\s*\d|^[SZI]\s*[/x×:]\s*[SZI]$/iu;
 
 /** Looks at cells from all over a column. */
 export function columnEvidence(body: readonly (readonly string[])[], column: number): ColumnEvidence {
@@ -28,6 +32,7 @@ function evidenceOf(body: readonly (readonly string[])[], column: number, step: 
   let filled = 0;
   let numbers = 0;
   let identifiers = 0;
+  let pairs = 0;
   for (let row = 0; row < body.length; row += step) {
     looked++;
     const text = body[row]![column];
@@ -35,6 +40,7 @@ function evidenceOf(body: readonly (readonly string[])[], column: number, step: 
     const trimmed = text!.trim();
     filled++;
     seen.add(trimmed);
+    if (PAIR.test(trimmed)) pairs++;
     if (isNumberLike(trimmed)) numbers++;
     else if (/^\p{L}{1,8}[\s._/-]{0,2}\d+[\p{L}\d._/-]{0,6}$/u.test(trimmed)) identifiers++;
   }
@@ -43,6 +49,7 @@ function evidenceOf(body: readonly (readonly string[])[], column: number, step: 
     filled,
     numbers: share(numbers),
     identifiers: seen.size >= 0.5 * filled ? share(identifiers) : 0,
+    pairs: share(pairs),
     allDifferent: filled > 0 && filled === looked && seen.size === filled,
   };
 }

@@ -6,6 +6,7 @@ import { assignRules, matchedPlan, planFromRule } from './column-rules.ts';
 import { isKnownHeader } from './layout/cell-shapes.ts';
 import type { ColumnRule, SourceProfile, SplitRule } from './profile.ts';
 import type { ColumnStatus, Fault } from './source-reading.ts';
+import { suggestSplit } from './suggest-split.ts';
 
 /** What is to be done with one column of the file. */
 export interface ColumnPlan {
@@ -17,7 +18,13 @@ export interface ColumnPlan {
   readonly bound?: Bound;
   readonly unit?: string;
   readonly via?: string;
-  readonly suggestion?: { readonly attribute: string; readonly reason: string; readonly score: number };
+  readonly suggestion?: {
+    readonly attribute: string;
+    readonly reason: string;
+    readonly score: number;
+    /** The cells hold two values: how they are to be parted. */
+    readonly split?: SplitRule;
+  };
   readonly doubt?: string;
   readonly rule: Partial<ColumnRule>;
 }
@@ -97,7 +104,10 @@ export function planColumns(input: PlanInput): {
       settled.set(plan.index, { ...base, doubt });
     }
   }
-  const plans = open.map((base) => settled.get(base.index) ?? withSuggestion(base, matches.get(base.index)));
+  const plans = open.map((base) => {
+    const plan = settled.get(base.index) ?? withSuggestion(base, matches.get(base.index));
+    return suggestSplit(plan, input.evidence[base.index]!, register);
+  });
   return { plans: input.acceptSuggestions ? acceptSuggestions(plans, claims, register) : plans, faults };
 }
 
@@ -128,11 +138,14 @@ function openClaims(): Claims {
     add: (plan) => {
       for (const id of attributesOf(plan)) held.set(key(id, plan.bound), plan.header);
     },
-    holder: ({ attribute, bound }) => {
-      const id = attribute!.id;
-      const whole = held.get(id);
-      if (bound !== undefined) return whole ?? held.get(key(id, bound));
-      return whole ?? held.get(key(id, 'low')) ?? held.get(key(id, 'high'));
+    holder: (plan) => {
+      for (const id of attributesOf(plan)) {
+        const bounds = plan.bound === undefined ? (['low', 'high'] as const) : [plan.bound];
+        const found =
+          held.get(id) ?? bounds.map((bound) => held.get(key(id, bound))).find((name) => name !== undefined);
+        if (found !== undefined) return found;
+      }
+      return undefined;
     },
   };
 }
@@ -208,7 +221,12 @@ function acceptSuggestions(
     .sort((a, b) => b.suggestion!.score - a.suggestion!.score || a.index - b.index);
   for (const plan of order) {
     const attribute = register.attributes.get(plan.suggestion!.attribute)!;
-    const taken = { ...matchedPlan(plan, attribute), via: `suggestion accepted: ${plan.suggestion!.reason}` };
+    const { split, reason } = plan.suggestion!;
+    const via = `suggestion accepted: ${reason}`;
+    const taken: ColumnPlan =
+      split === undefined
+        ? { ...matchedPlan(plan, attribute), via }
+        : { ...plan, status: 'matched', split, via };
     if (claims.holder(taken) !== undefined) continue;
     claims.add(taken);
     accepted.set(plan.index, taken);

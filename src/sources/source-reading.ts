@@ -1,7 +1,7 @@
 import type { Note } from '../cells/reading.ts';
 import type { Place } from '../errors.ts';
 import type { FragmentTable } from '../fragments/table.ts';
-import type { SourceProfile } from './profile.ts';
+import type { SourceProfile, SplitRule } from './profile.ts';
 
 /** What reading one source yields. All of it is plain data that can be posted to a worker. */
 
@@ -59,7 +59,13 @@ export interface ColumnReading {
   readonly attributes: readonly string[];
   /** How the match was made: the synonym met, "profile", or "suggestion accepted". */
   readonly via?: string;
-  readonly suggestion?: { readonly attribute: string; readonly reason: string; readonly score: number };
+  readonly suggestion?: {
+    readonly attribute: string;
+    readonly reason: string;
+    readonly score: number;
+    /** The cells hold two values: how the profile would part them. */
+    readonly split?: SplitRule;
+  };
   /** Unit of the source's numbers, where known. */
   readonly unit?: string;
   readonly decimal: DecimalMark;

@@ -31,7 +31,8 @@ function ruleOf(plan: ColumnPlan, decimal: DecimalMark, habit: DecimalMark): Col
   const base: ColumnRule = { ...plan.rule, header: plan.rule.header ?? plan.header };
   if (plan.status === 'empty' || plan.status === 'suggested')
     return plan.rule.header === undefined ? [] : [base];
-  if (plan.status === 'ignored' || plan.split !== undefined) return [base];
+  if (plan.split !== undefined) return [{ ...base, split: plan.split }];
+  if (plan.status === 'ignored') return [base];
   if (plan.attribute === undefined) return [{ ...base, attribute: null }];
   const numeric = plan.attribute.scale === 'ratio' || plan.attribute.scale === 'interval';
   return [

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { proposeAttributes } from '../../src/sources/propose-attributes.ts';
 import { reportQuality } from '../../src/sources/quality.ts';
 import { translateTerm, unknownTerms } from '../../src/sources/terms.ts';
-import { read, register, termsOf } from './support.ts';
+import { numbers, read, register, termsOf } from './support.ts';
 
 const report = (text: string) => reportQuality(read(text).table, register);
 
@@ -114,5 +114,19 @@ describe('columns that nothing claims', () => {
     });
     expect(open.table.columns.has('rowSpacing')).toBe(false);
     expect(read(text, undefined, { accept: true }).table.columns.has('rowSpacing')).toBe(true);
+  });
+
+  it('whose cells hold two values are suggested to be parted, and are when told to', () => {
+    const text = 'Find no.,Thread count (per cm),Dimensions (mm)\nA1,14 x 12,39 x 29\nA2,10 x 9,40 x 31\n';
+    const open = read(text);
+    expect(open.columns.map(({ attributes }) => attributes)).toEqual([['fragment'], [], []]);
+    const taken = read(text, undefined, { accept: true });
+    expect(taken.columns.map(({ attributes }) => attributes)).toEqual([
+      ['fragment'],
+      ['density1', 'density2'],
+      ['length', 'width'],
+    ]);
+    expect([...numbers(taken, 'density2').low, ...numbers(taken, 'width').low]).toEqual([12, 9, 29, 31]);
+    expect(read(text, taken.profile).table).toEqual(taken.table);
   });
 });
