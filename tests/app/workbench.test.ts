@@ -1,18 +1,22 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { checkStudy } from '../../src/study/load.ts';
 import { serializeResults } from '../../src/study/results-json.ts';
 import { runStudy } from '../../src/study/run-study.ts';
-import { type Bench, openBench, saved } from './workbench.ts';
+import { type Bench, type Desk, openBench, saved } from './workbench.ts';
 
 const DEMO = new URL('../../datasets/demo/', import.meta.url);
 const SCREENS = ['Sources', 'Kinship', 'Placement', 'Take away'];
 
+/** Generous, for machines that do much else at the same time. */
+const PATIENCE = 300_000;
+vi.setConfig({ testTimeout: PATIENCE, hookTimeout: PATIENCE });
+
 let bench: Bench;
 beforeAll(async () => {
   bench = await openBench();
-}, 180_000);
+});
 afterAll(async () => {
   await bench?.close();
 });
@@ -145,10 +149,15 @@ describe('what holds on all screens', () => {
 });
 
 describe('Kinship', () => {
-  it('shows groups as a figure, as a table and in a sentence, and a weight changes them', async () => {
-    const desk = await bench.open();
+  let desk: Desk;
+  beforeAll(async () => {
+    desk = await bench.open();
     await desk.demo();
     await desk.go('Kinship');
+  });
+  afterAll(() => desk?.close());
+
+  it('shows groups as a figure, as a table and in a sentence, and a weight changes them', async () => {
     const { page } = desk;
     await page.locator('.drawing .main-svg').first().waitFor();
     const sentence = page.locator('.say .sentence');
@@ -164,13 +173,9 @@ describe('Kinship', () => {
     await page.getByRole('radio', { name: 'Table' }).click();
     await page.locator('.see table tbody tr').first().waitFor();
     expect(desk.errors).toEqual([]);
-    await desk.close();
   });
 
   it('leads from a name to its cells and the line of its file, and says why two are alike', async () => {
-    const desk = await bench.open();
-    await desk.demo();
-    await desk.go('Kinship');
     const { page } = desk;
     await page.getByRole('radio', { name: 'Membership' }).click();
     const names = page.locator('.more .pick');
@@ -184,40 +189,44 @@ describe('Kinship', () => {
     await page.locator('.trace .source-line dt').first().waitFor();
     await names.nth(1).click({ modifiers: ['Shift'] });
     await page.getByText('0 = alike in all that both record').waitFor();
-    await desk.close();
   });
 });
 
 describe('Placement', () => {
-  it('sets the find of the demo among its comparanda', async () => {
-    const desk = await bench.open();
+  let desk: Desk;
+  beforeAll(async () => {
+    desk = await bench.open();
     await desk.demo();
     await desk.go('Placement');
+  });
+  afterAll(() => desk?.close());
+
+  it('sets the find of the demo among its comparanda', async () => {
     const { page } = desk;
     await page.locator('.cards .card').first().waitFor();
     await page.locator('.say .sentence').waitFor();
     await page.locator('.cut-label').first().waitFor();
     expect(desk.errors).toEqual([]);
-    await desk.close();
   });
 
   it('reads a measurement as it is typed, unit included', async () => {
-    const desk = await bench.open();
-    await desk.demo();
-    await desk.go('Placement');
     const { page } = desk;
     const field = page.getByLabel(/^Element diameter, system 1/);
     await field.fill('c. 0.32 cm');
     await page.getByText(/read as 2\.88 to 3\.52 mm, about/).waitFor();
-    await desk.close();
   });
 });
 
 describe('Take away', () => {
-  it('hands over the very bytes of results.json that Node computes', async () => {
-    const desk = await bench.open();
+  let desk: Desk;
+  beforeAll(async () => {
+    desk = await bench.open();
     await desk.demo();
     await desk.go('Take away');
+  });
+  afterAll(() => desk?.close());
+
+  it('hands over the very bytes of results.json that Node computes', async () => {
     const { page } = desk;
     const results = await saved(page, page.getByRole('button', { name: /^Save the results/ }));
     const study = checkStudy(JSON.parse(readFileSync(new URL('study.json', DEMO), 'utf8')), 'study.json');
@@ -225,19 +234,14 @@ describe('Take away', () => {
       readdirSync(DEMO).map((name) => [name, new Uint8Array(readFileSync(new URL(name, DEMO)))]),
     );
     expect(results.text).toBe(serializeResults(runStudy(study, files)));
-    await desk.close();
-  }, 240_000);
+  });
 
   it('hands over a study that it opens again, and a normalised table', async () => {
-    const desk = await bench.open();
-    await desk.demo();
-    await desk.go('Take away');
     const { page } = desk;
     const study = await saved(page, page.getByRole('button', { name: /^Save the study/ }));
     expect(checkStudy(JSON.parse(study.text), study.name).sources).toHaveLength(6);
     const table = await saved(page, page.getByRole('button', { name: /^Save the normalised table/ }));
     expect(table.text.split('\r\n').length).toBeGreaterThan(300);
-    await desk.close();
   });
 });
 
@@ -265,27 +269,33 @@ describe('by key and by ear', () => {
     await desk.close();
   });
 
-  it.each([...SCREENS])('%s has no serious fault of access (axe-core, WCAG 2.2 AA)', async (screen) => {
-    const desk = await bench.open();
-    await desk.demo();
-    await desk.go(screen);
-    const { page } = desk;
-    if (screen === 'Kinship') await page.locator('.drawing .main-svg').first().waitFor();
-    if (screen === 'Placement') await page.locator('.say .sentence').waitFor();
-    const found = await new AxeBuilder({ page })
-      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-      .analyze();
-    const grave = found.violations
-      .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-      .map(
-        ({ id, nodes }) =>
-          `${id}: ${nodes
-            .map((node) => node.target.join(' '))
-            .slice(0, 3)
-            .join(', ')}`,
-      );
-    expect(grave).toEqual([]);
-    await desk.close();
+  describe('read by axe-core', () => {
+    let desk: Desk;
+    beforeAll(async () => {
+      desk = await bench.open();
+      await desk.demo();
+    });
+    afterAll(() => desk?.close());
+
+    it.each([...SCREENS])('%s has no serious fault of access (axe-core, WCAG 2.2 AA)', async (screen) => {
+      await desk.go(screen);
+      const { page } = desk;
+      if (screen === 'Kinship') await page.locator('.drawing .main-svg').first().waitFor();
+      if (screen === 'Placement') await page.locator('.say .sentence').waitFor();
+      const found = await new AxeBuilder({ page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+        .analyze();
+      const grave = found.violations
+        .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+        .map(
+          ({ id, nodes }) =>
+            `${id}: ${nodes
+              .map((node) => node.target.join(' '))
+              .slice(0, 3)
+              .join(', ')}`,
+        );
+      expect(grave).toEqual([]);
+    });
   });
 
   it.each([900, 600])('nothing is cut off at %s px', async (width) => {

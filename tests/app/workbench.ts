@@ -39,6 +39,7 @@ export async function openBench(): Promise<Bench> {
 
 async function openDesk(browser: Browser, served: Served, width: number): Promise<Desk> {
   const context = await browser.newContext({ viewport: { width, height: 900 }, acceptDownloads: true });
+  context.setDefaultTimeout(120_000);
   const page = await context.newPage();
   const errors: string[] = [];
   const foreign: string[] = [];

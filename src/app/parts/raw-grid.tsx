@@ -37,6 +37,8 @@ export interface RawGridProps {
 
 const PAGE = 100;
 const ROW = 26;
+const HEAD = 62;
+const TALLEST = 560;
 const COLUMN = 124;
 const GUTTER = 52;
 

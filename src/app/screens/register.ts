@@ -1,5 +1,7 @@
 import type { ComponentType } from 'react';
 import type { Workbench } from '../state/workbench.tsx';
+import { assemblages } from './assemblages/index.tsx';
+import { contrasts } from './contrasts/index.tsx';
 import { kinship } from './kinship/index.tsx';
 import { placement } from './placement/index.tsx';
 import { sources } from './sources/index.tsx';
@@ -16,4 +18,4 @@ export interface Screen {
 }
 
 /** The screens, left to right as the work goes. A new one is a folder and a line here. */
-export const SCREENS: readonly Screen[] = [sources, kinship, placement, takeAway];
+export const SCREENS: readonly Screen[] = [sources, assemblages, contrasts, kinship, placement, takeAway];

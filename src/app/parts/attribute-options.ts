@@ -1,0 +1,50 @@
+import type { AttributeView } from '../engine/protocol.ts';
+import type { ChoiceOption } from './controls.tsx';
+
+/** Attributes that put records into at least two groups; the usual ones first. */
+export function groupingOptions(attributes: readonly AttributeView[]): ChoiceOption[] {
+  const first = ['site', 'phase', 'period', 'region', 'structure', 'fibre', 'preservation'];
+  const rank = (id: string) => (first.includes(id) ? first.indexOf(id) : first.length);
+  const kinds = attributes
+    .filter(({ levels }) => levels.length >= 2)
+    .map(({ definition, levels }) => ({
+      id: definition.id,
+      label: definition.label.toLowerCase(),
+      note: `${levels.length} kinds`,
+    }))
+    .sort((a, b) => rank(a.id) - rank(b.id));
+  return [
+    ...kinds.slice(0, 1),
+    { id: 'assemblage', label: 'assemblage', note: 'site and phase as one' },
+    ...kinds.slice(1),
+  ];
+}
+
+/** Numbers and grades that some record has; measured ones before those that only follow from others. */
+export function numberOptions(attributes: readonly AttributeView[]): ChoiceOption[] {
+  const numeric = attributes.filter(
+    ({ definition, filled }) =>
+      filled > 0 && ['ratio', 'interval', 'ordinal'].includes(definition.scale) && definition.unit !== 'year',
+  );
+  return numeric
+    .sort((a, b) => Number(a.definition.derived ?? false) - Number(b.definition.derived ?? false))
+    .map(({ definition, filled, records }) => ({
+      id: definition.id,
+      label: definition.unit === undefined ? definition.label : `${definition.label} (${definition.unit})`,
+      note: `${filled} of ${records} have it${definition.derived ? ', derived' : ''}`,
+    }));
+}
+
+/** Kinds that some record has and that are worth counting: no groupings of context. */
+export function kindOptions(attributes: readonly AttributeView[]): ChoiceOption[] {
+  const first = ['structure', 'fibre', 'preservation', 'twist1', 'twist2', 'rowSlant'];
+  const rank = (id: string) => (first.includes(id) ? first.indexOf(id) : first.length);
+  return attributes
+    .filter(({ levels }) => levels.length >= 2)
+    .map(({ definition, filled, records }) => ({
+      id: definition.id,
+      label: definition.label.toLowerCase(),
+      note: `${filled} of ${records} have it`,
+    }))
+    .sort((a, b) => rank(a.id) - rank(b.id));
+}

@@ -1,0 +1,30 @@
+import type { Run } from '../engine/use-run.ts';
+import { Button } from './controls.tsx';
+import { FaultNote, Said } from './screen.tsx';
+import { Working } from './working.tsx';
+
+/** How far a run is, how to end it, and what stopped it. */
+export function RunStatus({ run }: { run: Run }) {
+  return (
+    <>
+      <div className="status-line">
+        {run.running === null ? null : <Working {...run.running} onStop={run.stop} />}
+        {run.stopped ? (
+          <div className="line">
+            <span>Stopped; what you see is the answer before.</span>
+            <Button look="small" onPress={run.again}>
+              Compute it
+            </Button>
+          </div>
+        ) : null}
+      </div>
+      {run.fault === null ? null : <FaultNote text={run.fault} />}
+    </>
+  );
+}
+
+/** The sentence of the last answer, or that none has come yet. */
+export function RunSaid({ run }: { run: Run }) {
+  if (run.result === null) return <p className="soft">Waiting for the first answer.</p>;
+  return <Said sentence={run.result.sentence} cautions={run.result.cautions} />;
+}

@@ -1,0 +1,165 @@
+import { useMemo, useState } from 'react';
+import { useRun } from '../../engine/use-run.ts';
+import { fileStem } from '../../files.ts';
+import { groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
+import { Choice, Toggles } from '../../parts/controls.tsx';
+import { count } from '../../parts/numbers.ts';
+import { ResultFigures } from '../../parts/result-figures.tsx';
+import { RunSaid, RunStatus } from '../../parts/run-status.tsx';
+import { Part, ScreenFrame } from '../../parts/screen.tsx';
+import { Tables } from '../../parts/tables.tsx';
+import { useWorkbench } from '../../state/workbench.tsx';
+import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
+import type { Screen } from '../register.ts';
+import { RecordedWhere } from './recorded-where.tsx';
+
+const QUESTION = 'What is there, where, and how alike are the places?';
+
+const VIEWS = [
+  { id: 'counts', label: 'What there is' },
+  { id: 'alike', label: 'How alike they are' },
+  { id: 'recorded', label: 'What is recorded where' },
+];
+
+const COEFFICIENTS = [
+  { id: 'brainerd-robinson', label: 'Brainerd-Robinson', note: 'shares, 0 to 200' },
+  { id: 'bray-curtis', label: 'Bray-Curtis', note: 'counts, so that size matters' },
+  { id: 'morisita-horn', label: 'Morisita-Horn', note: 'shares, led by the common kinds' },
+  { id: 'jaccard', label: 'Jaccard', note: 'which kinds occur at all' },
+  { id: 'chi-square', label: 'Chi-square distance', note: 'led by the rare kinds' },
+];
+
+/** Quick enough to answer while the question is being put. */
+const QUICK = { resamples: 399, relabellings: 999 };
+
+function AssemblagesScreen() {
+  const { workspace, view, change } = useWorkbench();
+  const [shown, setShown] = useState('counts');
+  const attributes = view?.attributes ?? [];
+  const groups = useMemo(() => groupingOptions(attributes), [attributes]);
+  const kinds = useMemo(() => kindOptions(attributes), [attributes]);
+  const { analyses } = workspace.study;
+  const savedTable = analyses.find(({ kind }) => kind === 'crosstab');
+  const savedAlike = analyses.find(({ kind }) => kind === 'similarity');
+  const places = (savedTable?.rows ?? savedAlike?.assemblages ?? groups[0]?.id ?? 'site') as string;
+  const of = (savedTable?.columns ??
+    savedAlike?.of ??
+    kinds.find(({ id }) => id !== places)?.id ??
+    'structure') as string;
+  const table = useMemo<StudyAnalysis>(
+    () =>
+      ({
+        ...QUICK,
+        ...(savedTable ?? { id: 'table', kind: 'crosstab' }),
+        rows: places,
+        columns: of,
+      }) as StudyAnalysis,
+    [savedTable, places, of],
+  );
+  const alike = useMemo<StudyAnalysis>(
+    () =>
+      ({
+        ...QUICK,
+        ...(savedAlike ?? { id: 'alike', kind: 'similarity' }),
+        assemblages: places,
+        of,
+      }) as StudyAnalysis,
+    [savedAlike, places, of],
+  );
+  const counts = useRun(shown === 'counts' ? table : null, 150);
+  const likeness = useRun(shown === 'alike' ? alike : null, 150);
+  const run = shown === 'alike' ? likeness : counts;
+  const set = (options: { places?: string; of?: string; coefficient?: string }, what: string) =>
+    change((now) => {
+      const where = options.places ?? places;
+      const kind = options.of ?? of;
+      const next = withAnalysis(now, { ...table, rows: where, columns: kind });
+      return withAnalysis(next, {
+        ...alike,
+        assemblages: where,
+        of: kind,
+        ...(options.coefficient === undefined ? {} : { coefficient: options.coefficient }),
+      });
+    }, what);
+  const stem = fileStem(workspace.study.title);
+  const n = run.result?.n;
+  return (
+    <ScreenFrame
+      question={QUESTION}
+      lead="Counts by item or fragment with their bases, the likeness of the places with its uncertainty, and where nobody looked."
+    >
+      <div className="parts assemblages">
+        <Part name="ask" title="What to set side by side">
+          <div className="stack">
+            <Toggles label="What to see" options={VIEWS} value={shown} onChange={setShown} />
+            <Choice
+              label="Places"
+              options={groups}
+              value={places}
+              onChange={(id) => set({ places: id }, 'other places')}
+            />
+            {shown === 'recorded' ? null : (
+              <Choice
+                label="in their"
+                options={kinds.filter(({ id }) => id !== places)}
+                value={of}
+                onChange={(id) => set({ of: id }, 'other kinds')}
+              />
+            )}
+            {shown !== 'alike' ? null : (
+              <Choice
+                label="Likeness by"
+                options={COEFFICIENTS}
+                value={(alike.coefficient as string | undefined) ?? 'brainerd-robinson'}
+                onChange={(id) => set({ coefficient: id }, 'another coefficient')}
+              />
+            )}
+          </div>
+        </Part>
+        {shown === 'recorded' ? (
+          <Part name="see" title="What is recorded where">
+            <RecordedWhere places={places} />
+          </Part>
+        ) : (
+          <>
+            <Part name="see" title={shown === 'alike' ? 'How alike the places are' : 'What there is'}>
+              <div className="stack">
+                <RunStatus run={run} />
+                {run.result === null ? null : (
+                  <ResultFigures key={shown} result={run.result} stem={`${stem}.${shown}`} />
+                )}
+              </div>
+            </Part>
+            <Part name="say" title="What can be said">
+              <RunSaid run={run} />
+            </Part>
+            <Part name="more" title="The numbers">
+              <div className="stack">
+                <Tables tables={Object.entries(run.result?.tables ?? {})} />
+                {n === undefined ? null : (
+                  <p className="small">
+                    Rests on {count(n.fragments, 'fragment')} of {count(n.items, 'item')}.{' '}
+                    {n.setAside.map(
+                      ({ reason, fragments }) => `Set aside: ${count(fragments, 'fragment')}, ${reason}. `,
+                    )}
+                  </p>
+                )}
+              </div>
+            </Part>
+          </>
+        )}
+      </div>
+    </ScreenFrame>
+  );
+}
+
+export const assemblages: Screen = {
+  id: 'assemblages',
+  name: 'Assemblages',
+  question: QUESTION,
+  waits: ({ workspace, view }) =>
+    workspace.study.sources.length === 0 || view === null
+      ? 'There is nothing to set side by side yet: bring tables first.'
+      : null,
+  View: AssemblagesScreen,
+};
