@@ -16,7 +16,7 @@ export interface CollapsedItems {
 /**
  * One row for each original object, from the fragments that survive of it.
  * - Numbers: hull of the intervals; of several, the median of their midpoints as `centre`. They disagree when
- *   no number lies in all the intervals.
+ *   their intervals lie more than a fifth of the larger reading apart.
  * - Terms: see `agreedTerm`. Yes/no: present when any fragment has it.
  * - Without any value: the state that all share, `absent` when somebody looked in vain, otherwise
  *   `not-observed`.
@@ -93,11 +93,25 @@ function collapseNumbers(
     state[item] = Math.max(...known.map((row) => column.state[row]));
     const listed = known.flatMap((row) => column.readings.get(row) ?? []);
     if (listed.length > 0) readings.set(item, listed);
-    const meet =
-      Math.max(...known.map((row) => column.low[row])) <= Math.min(...known.map((row) => column.high[row]));
-    if (!meet) items++;
+    if (contradict(column, known)) items++;
   });
   return { collapsed: { ...column, low, high, centre, step, state, readings, raw }, items };
+}
+
+/** Readings of one original object that lie further apart than this share of the larger contradict each other. */
+const TOLERANCE = 0.2;
+
+/**
+ * Do the readings leave a gap that recording alone does not explain? Sizes of the fragments themselves
+ * and what is only derived never count: pieces differ in length, and a derived value repeats its source.
+ */
+function contradict(column: NumericColumn, rows: readonly number[]): boolean {
+  const { block, derived } = column.attribute;
+  if (block === 'find' || derived) return false;
+  const gap =
+    Math.max(...rows.map((row) => column.low[row])) - Math.min(...rows.map((row) => column.high[row]));
+  const larger = Math.max(...rows.map((row) => Math.abs(column.high[row])));
+  return gap > TOLERANCE * larger;
 }
 
 function collapseTerms(

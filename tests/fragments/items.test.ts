@@ -32,7 +32,16 @@ describe('collapseItems', () => {
     expect(disagreements).toEqual([]);
   });
 
-  it('counts an item whose readings have no number in common', () => {
+  it('does not call a contradiction what recording alone explains', () => {
+    expect(
+      collapse([
+        { item: 'A', density1: 10 },
+        { item: 'A', density1: 11.5 },
+      ]).disagreements,
+    ).toEqual([]);
+  });
+
+  it('counts an item whose readings lie far apart', () => {
     expect(
       collapse([
         { item: 'A', density1: [2, 3] },
