@@ -4,7 +4,7 @@ import { count, decimalsFor, percent, readable, readableP } from '../../src/app/
 describe('numbers on a screen', () => {
   it.each([
     [12, '12'],
-    [3.14159, '3.14'],
+    [3.1467, '3.15'],
     [0.04567, '0.046'],
     [-0.5, '−0.500'],
     [123.456, '123.5'],

@@ -39,6 +39,7 @@ const PAGE = 100;
 const ROW = 26;
 const HEAD = 62;
 const TALLEST = 560;
+const SCROLLBAR = 18;
 const COLUMN = 124;
 const GUTTER = 52;
 
@@ -72,8 +73,14 @@ export function RawGrid(props: RawGridProps) {
   const width = across.getTotalSize() + GUTTER;
   const place = (start: number, size: number): CSSProperties => ({ left: start + GUTTER, width: size });
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by key
-    <section className="raw-grid" ref={frame} tabIndex={0} aria-label="Rows as they stand in the file">
+    <section
+      className="raw-grid"
+      ref={frame}
+      style={{ height: Math.min(TALLEST, HEAD + rows * ROW + SCROLLBAR) }}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by key
+      tabIndex={0}
+      aria-label="Rows as they stand in the file"
+    >
       <div className="raw-head" style={{ width }}>
         {seenColumns.map((item) => {
           const column = columns[item.index];
