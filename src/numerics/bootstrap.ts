@@ -1,4 +1,4 @@
-import { normalQuantileUpper, normalUpper } from './distributions.ts';
+import { normalQuantileUpper, normalUpper, studentQuantileUpper } from './distributions.ts';
 import { quantileSorted } from './quantile.ts';
 import type { Random } from './random.ts';
 import type { Unavailable } from './unavailable.ts';
@@ -126,3 +126,17 @@ function jackknifeAcceleration(
   });
   return squares > 0 ? cubes / (6 * squares * Math.sqrt(squares)) : undefined;
 }
+
+/**
+ * The level to ask a resampled interval for so that it is not too narrow with few blocks: the normal tail of
+ * sqrt(n / (n - 1)) times Student's quantile (Hesterberg 2015, Am. Stat. 69:371, section 5.2, "expanded
+ * percentile interval"). With 10 blocks 95 % becomes 98.3 %, with 40 it becomes 95.9 %; 99.9 % at most.
+ */
+export function expandedLevel(level: number, blocks: number): number {
+  if (blocks < 2) return level;
+  const wide = Math.sqrt(blocks / (blocks - 1)) * studentQuantileUpper((1 - level) / 2, blocks - 1);
+  return Math.min(WIDEST, 1 - 2 * normalUpper(wide));
+}
+
+/** Two or three blocks would ask for a level that no number of resamples resolves. */
+const WIDEST = 0.999;

@@ -52,6 +52,13 @@ const scenarios: Readonly<Record<string, (random: Random) => MadeColumn[]>> = {
       values: along.map((at) => exp(at + 0.4 * normal(random))),
     }));
   },
+  'one even gradient through three numbers': (random) => {
+    const along = rows(() => random.next());
+    return ['rowSpacing', 'density1', 'diameter1'].map((id) => ({
+      attribute: attribute(id, 'spacing', 'ratio'),
+      values: along.map((at) => 10 * at + random.next()),
+    }));
+  },
   'three planted groups (power)': (random) => {
     const group = rows(() => random.integer(3));
     return [
@@ -69,22 +76,23 @@ const scenarios: Readonly<Record<string, (random: Random) => MadeColumn[]>> = {
 
 for (const [name, make] of Object.entries(scenarios)) {
   for (const method of METHODS) {
-    const tally = { shuffled: 0, cloud: 0, both: 0, gap: 0 };
+    const tally = { shuffled: 0, box: 0, heap: 0, all: 0, gap: 0 };
     for (let table = 0; table < TABLES; table++) {
       const random = createRandom(1000 + table).stream(name);
       const options = groupingOptions.parse({ method, mostGroups: 6, resamples: 0, permutations: 39 });
       const { trust } = grouping.compute(madeInput(make(random), { seed: table }), options);
-      if ('why' in trust.shuffled || 'why' in trust.cloud) continue;
-      const beyond = [trust.shuffled.p <= 0.05, trust.cloud.p <= 0.05];
+      if ('why' in trust.shuffled || 'why' in trust.box || 'why' in trust.heap) continue;
+      const beyond = [trust.shuffled, trust.box, trust.heap].map(({ p }) => p <= 0.05);
       if (beyond[0]) tally.shuffled++;
-      if (beyond[1]) tally.cloud++;
-      if (beyond[0] && beyond[1]) tally.both++;
+      if (beyond[1]) tally.box++;
+      if (beyond[2]) tally.heap++;
+      if (!beyond.includes(false)) tally.all++;
       if (typeof trust.groupsByGap === 'number' && trust.groupsByGap > 1) tally.gap++;
     }
     const share = (count: number) => `${((100 * count) / TABLES).toFixed(1)} %`;
     console.log(
-      `${name}; ${method}: groups claimed ${share(tally.both)} (beyond shuffled ${share(tally.shuffled)}, ` +
-        `beyond even cloud ${share(tally.cloud)}; gap above 1 group ${share(tally.gap)}), ${TABLES} tables of ${RECORDS}`,
+      `${name}; ${method}: groups claimed ${share(tally.all)} (beyond shuffled ${share(tally.shuffled)}, ` +
+        `beyond an even cloud ${share(tally.box)}, beyond a single heap ${share(tally.heap)}; gap above 1 group ${share(tally.gap)}), ${TABLES} tables of ${RECORDS}`,
     );
   }
 }

@@ -9,7 +9,7 @@ import {
   gatherBlocks,
   sharesBlocks,
 } from '../../numerics/blocked-sample.ts';
-import { bootstrapInterval, type ResampledInterval } from '../../numerics/bootstrap.ts';
+import { bootstrapInterval, expandedLevel, type ResampledInterval } from '../../numerics/bootstrap.ts';
 import { kruskalWallis } from '../../numerics/kruskal-wallis.ts';
 import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
 import type { Random } from '../../numerics/random.ts';
@@ -171,7 +171,7 @@ function medianInterval(
   return bootstrapInterval(
     [points.count],
     ([choice]) => quantileSorted(gatherBlocks(members, choice).sort(), 0.5),
-    { random, resamples: options.resamples, level: options.confidence },
+    { random, resamples: options.resamples, level: expandedLevel(options.confidence, points.count) },
   );
 }
 

@@ -71,7 +71,7 @@ function groupsTable(input: AnalysisInput, { attributes, by, options }: Compared
     ),
     briefly: ['attribute', 'group', 'n', 'items', 'missing', 'median', 'low', 'high', 'q1', 'q3'],
     note:
-      `Limits of the median at ${percent(options.confidence)} by drawing items again (BCa, Efron 1987). ` +
+      `Limits of the median at ${percent(options.confidence)} by drawing items again (BCa, Efron 1987), widened for few items (Hesterberg 2015). ` +
       'Quartiles are type 7. A reading that is a range stands at its middle, an open-ended one at its known end.',
   };
 }

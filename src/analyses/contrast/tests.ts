@@ -37,7 +37,7 @@ export interface TestSettings {
 }
 
 /** All ways to deal the items are tried up to this many; the p is then exact. */
-const EXACT_LIMIT = 200_000;
+const EXACT_LIMIT = 300_000;
 
 /** Below this many items in a group chi-squared is a poor guide to the Kruskal-Wallis H. */
 const FEW_FOR_CHI_SQUARED = 6;

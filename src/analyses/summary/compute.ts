@@ -6,11 +6,14 @@ import { isMissing } from '../../fragments/missing.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
 import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
+import { exactShareLimits, jeffreysShareLimits } from '../../numerics/shares.ts';
 import { wilsonLimits } from '../../numerics/wilson.ts';
 import type { AnalysisInput, Findings, ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { COUNT_COLUMNS, countCells } from './count.ts';
 import { describeNumbers, numberColumns } from './describe-numbers.ts';
+import { limitsTable } from './limits.ts';
 import type { SummaryOptions } from './options.ts';
+import { timeTable } from './time.ts';
 
 /** One group of records, with its values of one numeric attribute; what the figures draw. */
 export interface NumberGroup {
@@ -45,7 +48,7 @@ export interface SummaryFound extends Findings {
   readonly terms: readonly TermGroup[];
 }
 
-interface Part {
+export interface Part {
   readonly labels: readonly string[];
   readonly rows: readonly number[];
 }
@@ -83,7 +86,13 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
     },
     tables: {
       ...(numeric.length === 0 ? {} : { numbers: numbersTable(input, numeric, parts, heads) }),
-      ...(kinds.length === 0 ? {} : { kinds: kindsTable(input, kinds, parts, heads, options.confidence) }),
+      ...(numeric.length === 0 || options.resamples === 0
+        ? {}
+        : { limits: limitsTable(input, numeric, parts, heads, options) }),
+      ...(kinds.length === 0 ? {} : { kinds: kindsTable(input, kinds, parts, heads, options) }),
+      ...(options.timeBins === undefined
+        ? {}
+        : { time: timeTable(input, columns, parts, heads, options.timeBins) }),
     },
     numbers: numeric.flatMap((column) => parts.map((part) => numberGroup(records, column, part))),
     terms: kinds.flatMap((column) => parts.map((part) => termGroup(input, column, part))),
@@ -143,7 +152,7 @@ function kindsTable(
   columns: readonly TermColumn[],
   parts: readonly Part[],
   heads: readonly ResultColumn[],
-  confidence: number,
+  options: SummaryOptions,
 ): ResultTable {
   return {
     title: 'Kinds',
@@ -157,7 +166,7 @@ function kindsTable(
       { id: 'high', label: 'share at most' },
       ...COUNT_COLUMNS,
     ],
-    rows: columns.flatMap((column) => parts.flatMap((part) => kindLines(input, column, part, confidence))),
+    rows: columns.flatMap((column) => parts.flatMap((part) => kindLines(input, column, part, options))),
     briefly: [
       'attribute',
       ...heads.map(({ id }) => id),
@@ -170,16 +179,27 @@ function kindsTable(
       'missing',
     ],
     note:
-      'Shares are of the records with a value (n); their limits are score limits (Wilson 1927) at ' +
-      `${Number((confidence * 100).toPrecision(6))} %.`,
+      `Shares are of the records with a value (n); their limits are ${SHARE_LIMITS[options.limits].said} at ` +
+      `${Number((options.confidence * 100).toPrecision(6))} %.`,
   };
 }
 
-function kindLines(input: AnalysisInput, column: TermColumn, part: Part, confidence: number): TableCell[][] {
+const SHARE_LIMITS = {
+  wilson: { limits: wilsonLimits, said: 'score limits (Wilson 1927)' },
+  exact: { limits: exactShareLimits, said: 'exact binomial limits (Clopper & Pearson 1934)' },
+  jeffreys: { limits: jeffreysShareLimits, said: 'Jeffreys limits (Brown, Cai & DasGupta 2001)' },
+} as const;
+
+function kindLines(
+  input: AnalysisInput,
+  column: TermColumn,
+  part: Part,
+  options: SummaryOptions,
+): TableCell[][] {
   const { counts, n } = termGroup(input, column, part);
   const shared = countCells(input, column, part.rows);
   return counts.map(({ term, count }) => {
-    const limits = wilsonLimits(count, n, confidence);
+    const limits = SHARE_LIMITS[options.limits].limits(count, n, options.confidence);
     const ends = 'why' in limits ? [limits, limits] : [limits.low, limits.high];
     return [column.attribute.label, ...part.labels, term, count, count / n, ...ends, ...shared];
   });

@@ -12,8 +12,28 @@ export const summaryOptions = z.strictObject({
   }),
   confidence: z.number().gt(0.5).lt(1).default(0.95).meta({
     title: 'Confidence of limits',
-    description: 'Confidence of the limits around shares.',
+    description: 'Confidence of the limits around shares, means and medians.',
   }),
+  limits: z.enum(['wilson', 'exact', 'jeffreys']).default('wilson').meta({
+    title: 'Limits of shares',
+    description:
+      'wilson: score limits; exact: binomial limits that cover at least the confidence; jeffreys: between the two',
+  }),
+  resamples: z.int().min(0).max(19_999).default(999).meta({
+    title: 'Resamples',
+    description: 'Draws of items for the limits of mean and median; 0 leaves them out.',
+  }),
+  timeBins: z
+    .strictObject({ from: z.int(), to: z.int(), width: z.int().min(1) })
+    .exactOptional()
+    .meta({
+      title: 'Bins of time',
+      description:
+        'Astronomical years (0 is 1 BC) from, to and width: each record is shared out evenly over its span of years.',
+    }),
 });
+
+/** Most bins of time: more would be a table nobody reads. */
+export const MOST_BINS = 200;
 
 export type SummaryOptions = z.output<typeof summaryOptions>;

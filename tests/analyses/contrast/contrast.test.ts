@@ -1,0 +1,347 @@
+import { describe, expect, it } from 'vitest';
+import { contrast } from '../../../src/analyses/contrast/index.ts';
+import { available, expectClose } from '../../numerics/close.ts';
+import { reference } from '../../references/reference.ts';
+import { ask, everyNumber, inputFrom, linesOf } from '../ask.ts';
+
+const quick = { relabellings: 199, resamples: 199 };
+
+/** One row a value; items one each unless named. */
+const rowsOf = (groups: Readonly<Record<string, readonly number[]>>, attribute = 'rowSpacing') =>
+  Object.entries(groups).flatMap(([site, values]) => values.map((value) => ({ site, [attribute]: value })));
+
+interface Kinds {
+  readonly sprays: {
+    readonly groups: Record<string, number[]>;
+    readonly h: number[];
+    readonly p: number[];
+    readonly u: number[];
+  };
+}
+interface Ranks {
+  readonly kSample: Record<
+    string,
+    {
+      groups: number[][];
+      kruskal: { statistic: number; df: number; p: number };
+      anova: { statistic: number; p: number };
+      welch: { statistic: number; p: number };
+      brownForsythe: { statistic: number; p: number };
+    }
+  >;
+}
+const { sprays, tool, version } = reference<Kinds>('comparing-groups');
+const { kSample } = reference<Ranks>('rank-tests');
+
+describe(`several groups, against ${tool} (${version}), relative 1e-9`, () => {
+  it.each(Object.entries(kSample).filter(([, { groups, welch }]) => groups.length > 2 && welch !== null))(
+    '%s: Kruskal-Wallis, Brown-Forsythe, both analyses of variance',
+    (_, sample) => {
+      const groups = Object.fromEntries(sample.groups.map((values, place) => [`g${place}`, values]));
+      const { found } = ask(contrast, inputFrom(rowsOf(groups)), {
+        of: ['rowSpacing'],
+        by: 'site',
+        means: true,
+        ...quick,
+      });
+      const by = Object.fromEntries(
+        linesOf(found.tables.tests).map((line) => [String(line.test).split(' ')[0], line]),
+      );
+      const lines = linesOf(found.tables.tests);
+      const line = (name: string) => lines.find(({ test }) => String(test).startsWith(name)) ?? {};
+      expectClose(by['Kruskal-Wallis'].statistic as number, sample.kruskal.statistic);
+      if (by['Kruskal-Wallis'].method === 'chi-squared')
+        expectClose(by['Kruskal-Wallis'].p as number, sample.kruskal.p);
+      expectClose(line('Brown-Forsythe').statistic as number, sample.brownForsythe.statistic);
+      expectClose(line('Brown-Forsythe').p as number, sample.brownForsythe.p, 1e-7);
+      expectClose(line('Analysis of variance').statistic as number, sample.anova.statistic);
+      expectClose(line('Welch').statistic as number, sample.welch.statistic);
+      expectClose(line('Welch').p as number, sample.welch.p, 1e-7);
+      expectClose(
+        by['Kruskal-Wallis'].epsilonSquared as number,
+        sample.kruskal.statistic / (sample.groups.flat().length - 1),
+      );
+    },
+    60_000,
+  );
+
+  it('small groups get the exact p: 179294/252252 for table 6.1 of Hollander & Wolfe 1999', () => {
+    const groups = { a: [2.9, 3.0, 2.5, 2.6, 3.2], b: [3.8, 2.7, 4.0, 2.4], c: [2.8, 3.4, 3.7, 2.2, 2.0] };
+    const { found } = ask(contrast, inputFrom(rowsOf(groups)), { of: ['rowSpacing'], by: 'site', ...quick });
+    const [line] = linesOf(found.tables.tests);
+    expectClose(line.statistic as number, 27 / 35);
+    expectClose(line.p as number, 179294 / 252252);
+    expect(line.method).toBe('exact, all 252252 ways to deal the items');
+  });
+
+  it('U is that of the first group, as W in R', () => {
+    const { found } = ask(contrast, inputFrom(rowsOf({ C: sprays.groups.C, D: sprays.groups.D })), {
+      of: ['rowSpacing'],
+      by: 'site',
+      ...quick,
+    });
+    expect(linesOf(found.tables.tests)[0].statistic).toBe(sprays.u[0]);
+  });
+});
+
+describe('Hollander & Wolfe 1999, table 4.1 (data from memory): two groups', () => {
+  const first = [0.8, 0.83, 1.89, 1.04, 1.45, 1.38, 1.91, 1.64, 0.73, 1.46];
+  const second = [1.15, 0.88, 0.9, 0.74, 1.21];
+  const { found, words } = ask(contrast, inputFrom(rowsOf({ a: first, b: second })), {
+    of: ['rowSpacing'],
+    by: 'site',
+    ...quick,
+  });
+  const [line] = linesOf(found.tables.tests);
+  const [pair] = linesOf(found.tables.pairs);
+
+  it('gives U = 35, exact two-sided p = 0.2544123 (R wilcox.test) and the shift 0.305', () => {
+    expect(line).toMatchObject({ statistic: 35, method: 'exact' });
+    expectClose(line.p as number, 0.2544122544, 1e-7);
+    expectClose(pair.shift as number, 0.305);
+  });
+
+  it('says that the groups are not distinguishable, and what could have been missed', () => {
+    expect(words.sentence).toMatch(
+      /^rowSpacing is not distinguishable between a \(median 1\.4\d* mm, n = 10 items\) and b/,
+    );
+    expect(words.sentence).toContain('Mann-Whitney U = 35, p = 0.25 (exact)');
+    expect(words.sentence).toMatch(
+      /a difference below delta 0\.\d+, about [\d.]+ mm would be found less often than 80 % of the time/,
+    );
+    expect(words.sentence).toContain('that they are alike within 20 % is not shown');
+  });
+
+  it('effects favour the first group where they are positive', () => {
+    expect(pair.delta).toBeCloseTo((2 * 35) / 50 - 1, 12);
+    expect(pair.shift as number).toBeGreaterThan(0);
+    expect(pair.deltaLow as number).toBeLessThan(pair.delta as number);
+  });
+});
+
+describe('items', () => {
+  // Two items a group, six fragments each: whole items can be dealt in six ways only.
+  const rows = ['a', 'b'].flatMap((site, s) =>
+    [0, 1].flatMap((item) =>
+      Array.from({ length: 6 }, (_, i) => ({
+        site,
+        item: `${site}${item}`,
+        rowSpacing: 10 * s + item + i / 10,
+      })),
+    ),
+  );
+
+  it('with their fragments are dealt whole: 24 fragments of 4 items allow no p below 1/3', () => {
+    const { found, words } = ask(contrast, inputFrom(rows), { of: ['rowSpacing'], by: 'site', ...quick });
+    const [line] = linesOf(found.tables.tests);
+    expect(line.p).toBeCloseTo(2 / 6, 12);
+    expect(line.method).toBe('exact, all 6 ways to deal the items');
+    expect(words.cautions.join(' ')).toContain('24 fragments come from 4 items');
+    expect(words.cautions.join(' ')).toContain('with 2 and 2 items no p below 0.33 is possible');
+  });
+
+  it('as units give one value each', () => {
+    const { found } = ask(contrast, inputFrom(rows, 'item'), { of: ['rowSpacing'], by: 'site', ...quick });
+    expect(found.n).toEqual({ fragments: 24, items: 4, setAside: [] });
+    expect(linesOf(found.tables.groups).map(({ n, items, fragments }) => [n, items, fragments])).toEqual([
+      [2, 2, 12],
+      [2, 2, 12],
+    ]);
+  });
+
+  it('in two groups are counted and said', () => {
+    const straddling = [...rows, { site: 'b', item: 'a0', rowSpacing: 3 }];
+    const { words } = ask(contrast, inputFrom(straddling), { of: ['rowSpacing'], by: 'site', ...quick });
+    expect(words.cautions.join(' ')).toContain('1 item has fragments in more than one group');
+  });
+});
+
+describe('likeness', () => {
+  it('of two groups within 20 % is shown by two one-sided tests on logarithms', () => {
+    const base = Array.from({ length: 30 }, (_, i) => 10 + (i % 7) / 5);
+    const { found, words } = ask(
+      contrast,
+      inputFrom(rowsOf({ a: base, b: base.map((value) => value * 1.01) })),
+      { of: ['rowSpacing'], by: 'site', ...quick },
+    );
+    const [pair] = linesOf(found.tables.pairs);
+    expectClose(pair.meanRatio as number, 1 / 1.01, 1e-9);
+    expect(pair.alikeP as number).toBeLessThan(0.001);
+    expect(words.sentence).toContain('the two are alike within 20 %');
+  });
+});
+
+describe('ranges', () => {
+  it('are tried at their ends, and the caution says when the verdict hangs on them', () => {
+    const rows = [
+      ...[1, 2, 3, 4, 5, 6].map((low) => ({ site: 'a', rowSpacing: [low, low + 20] as const })),
+      ...[13, 14, 15, 16, 17, 18].map((value) => ({ site: 'b', rowSpacing: value })),
+    ];
+    const { found, words } = ask(contrast, inputFrom(rows), { of: ['rowSpacing'], by: 'site', ...quick });
+    const ps = linesOf(found.tables.sensitivity).map(({ p }) => p as number);
+    expect(ps).toHaveLength(5);
+    // All low ends below b: U = 0 of 36, two of 924 arrangements are as extreme.
+    expectClose(ps[1], 2 / 924, 1e-9);
+    expect(words.cautions.join(' ')).toMatch(/the verdict changes with/);
+  });
+
+  it('that are open-ended stand at their known end and as infinite at the other', () => {
+    const rows = [
+      ...rowsOf({ a: [1, 2, 3], b: [5, 6] }),
+      { site: 'b', rowSpacing: [7, Number.POSITIVE_INFINITY] as const },
+    ];
+    const { found } = ask(contrast, inputFrom(rows), { of: ['rowSpacing'], by: 'site', ...quick });
+    expect(linesOf(found.tables.groups)[1]).toMatchObject({ openEnded: 1, max: 7 });
+    expect(everyNumber([found.tables.tests, found.tables.sensitivity]).some(Number.isNaN)).toBe(false);
+  });
+});
+
+describe('refusals', () => {
+  const refused = (rows: Parameters<typeof inputFrom>[0], options: object) => () =>
+    ask(contrast, inputFrom(rows), { by: 'site', ...quick, ...options });
+
+  it('kinds are sent to the crosstab', () => {
+    expect(
+      refused(
+        [
+          { site: 'a', structure: 'woven' },
+          { site: 'b', structure: 'twined' },
+        ],
+        { of: ['structure'] },
+      ),
+    ).toThrow(
+      'attribute of kinds, whose counts a contrast of numbers cannot compare; ask for a crosstab with "rows": "site" and "columns": "structure".',
+    );
+  });
+
+  it('one group cannot be contrasted', () => {
+    expect(refused(rowsOf({ a: [1, 2, 3] }), { of: ['rowSpacing'] })).toThrow(
+      'only one group ("a") of "site" has a value of "rowSpacing" (rowSpacing), and a contrast needs two',
+    );
+  });
+
+  it('equal values, single items and groups without spread are answered in words, never in NaN', () => {
+    const say = (groups: Record<string, number[]>) =>
+      ask(contrast, inputFrom(rowsOf(groups)), { of: ['rowSpacing'], by: 'site', means: true, ...quick });
+    expect(say({ a: [2, 2, 2], b: [2, 2] }).words.sentence).toBe(
+      'rowSpacing by site cannot be tested: all values are equal.',
+    );
+    expect(say({ a: [2], b: [3] }).words.sentence).toBe(
+      'rowSpacing by site cannot be tested: fewer than two groups have values of two items or more (single ones: "a", "b").',
+    );
+    const still = say({ a: [2, 2, 2], b: [3, 3, 3] });
+    const lines = linesOf(still.found.tables.tests);
+    expect(lines.find(({ test }) => String(test).startsWith('Brown'))?.p).toEqual({
+      why: 'all values are equal',
+    });
+    expect(everyNumber([still.found.tables, still.figures]).some(Number.isNaN)).toBe(false);
+    const single = say({ a: [1, 2, 3], b: [4, 5, 6], c: [9] });
+    expect(single.found.n.setAside.map(({ reason }) => reason)).toEqual([
+      'rowSpacing: group "c" has a single item and is shown but not tested',
+    ]);
+  });
+});
+
+describe('several attributes', () => {
+  const rows = Array.from({ length: 24 }, (_, i) => ({
+    site: i < 12 ? 'a' : 'b',
+    rowSpacing: (i < 12 ? 3 : 9) + (i % 5) / 4,
+    density1: 4 + ((i * 7) % 11),
+    structure: i % 2 === 0 ? 'woven' : 'openTwining',
+  }));
+  const { found, words } = ask(contrast, inputFrom(rows), {
+    of: ['rowSpacing', 'density1', 'structure'],
+    by: 'site',
+    ...quick,
+  });
+
+  it('are tested one by one with p adjusted over the family, and together', () => {
+    const place = linesOf(found.tables.tests).filter(({ question }) => question === 'place');
+    const [low, high] = place.map(({ p }) => p as number).sort((a, b) => a - b);
+    const adjusted = place.map(({ pAdjusted }) => pAdjusted as number).sort((a, b) => a - b);
+    expect(adjusted).toEqual([2 * low, Math.max(2 * low, high)]);
+    expect(linesOf(found.tables.together).map(({ items }) => items)).toEqual([24, 24, 24]);
+    expect(words.sentence).toContain(
+      'In all attributes together the groups of site differ: permutational analysis of variance F =',
+    );
+    expect(words.cautions.join(' ')).toContain('structure: kinds, compared only together');
+  });
+
+  it('keep R squared = 1 - within / total', () => {
+    const together = found.together;
+    if (together === null) throw new Error('expected a joint test');
+    const { place } = available(together);
+    const { rSquared, sumOfSquaresTotal, sumOfSquaresWithin } = available(place);
+    expectClose(rSquared, 1 - sumOfSquaresWithin / sumOfSquaresTotal);
+  });
+});
+
+describe('trend', () => {
+  const rows = Array.from({ length: 20 }, (_, i) => ({
+    site: ['early', 'middle', 'late', 'last'][Math.floor(i / 5)],
+    rowSpacing: 2 + i / 3,
+    date: [-400 + 100 * Math.floor(i / 5), -300 + 100 * Math.floor(i / 5)] as const,
+  }));
+
+  it('that rises has a positive rho, and groups come in the order of their dates', () => {
+    const { found, words } = ask(contrast, inputFrom(rows), {
+      of: ['rowSpacing'],
+      by: 'site',
+      trend: true,
+      ...quick,
+    });
+    const [spearman, jonckheere] = linesOf(found.tables.trend);
+    expect(spearman.statistic as number).toBeGreaterThan(0.9);
+    expect(jonckheere.statistic as number).toBeGreaterThan(3);
+    expect(spearman.low as number).toBeLessThanOrEqual(spearman.high as number);
+    expect(words.sentence).toContain('rowSpacing rises with time');
+    const trend = found.attributes[0].trend;
+    expect(trend !== null && !('why' in trend) && trend.order).toEqual(['early', 'middle', 'late', 'last']);
+  });
+
+  it('without dates is refused in words', () => {
+    const { words } = ask(contrast, inputFrom(rowsOf({ a: [1, 2, 3], b: [2, 3, 4] })), {
+      of: ['rowSpacing'],
+      by: 'site',
+      trend: true,
+      ...quick,
+    });
+    expect(words.cautions).toContain('rowSpacing: no trend was tested, no source records dates.');
+  });
+});
+
+describe('the answer', () => {
+  const rows = rowsOf({
+    a: [3, 1, 4, 1, 5, 9, 2, 6],
+    b: [5, 3, 5, 8, 9, 7, 9, 3],
+    c: [2, 3, 8, 4, 6, 2, 6, 4],
+  });
+  const answer = (seed: number) =>
+    ask(contrast, inputFrom(rows, 'fragment', seed), { of: ['rowSpacing'], by: 'site', ...quick });
+
+  it('is the same for the same seed', () => {
+    expect(JSON.stringify(answer(4))).toBe(JSON.stringify(answer(4)));
+    expect(JSON.stringify(answer(4).found.tables)).not.toBe(JSON.stringify(answer(5).found.tables));
+  });
+
+  it('does not depend on the order of the rows, but for chance', () => {
+    const back = ask(contrast, inputFrom([...rows].reverse()), { of: ['rowSpacing'], by: 'site', ...quick });
+    expectClose(
+      linesOf(back.found.tables.tests)[0].statistic as number,
+      linesOf(answer(1).found.tables.tests)[0].statistic as number,
+    );
+  });
+
+  it('says n in every caption and draws no NaN', () => {
+    const { figures } = answer(1);
+    expect(Object.keys(figures)).toEqual([
+      'rowSpacing',
+      'rowSpacingOutlines',
+      'rowSpacingCumulative',
+      'rowSpacingMedians',
+      'rowSpacingEffects',
+    ]);
+    for (const { caption } of Object.values(figures)) expect(caption).toContain('24 shown');
+    expect(everyNumber(figures).some(Number.isNaN)).toBe(false);
+  });
+});

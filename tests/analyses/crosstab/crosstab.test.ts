@@ -1,0 +1,236 @@
+import { describe, expect, it } from 'vitest';
+import { crosstab } from '../../../src/analyses/crosstab/index.ts';
+import { expectClose } from '../../numerics/close.ts';
+import { reference } from '../../references/reference.ts';
+import { ask, everyNumber, inputFrom, linesOf } from '../ask.ts';
+
+const quick = { relabellings: 199, resamples: 199 };
+const question = { rows: 'site', columns: 'fibre', ...quick };
+
+/** One row a count. */
+const rowsOf = (table: readonly (readonly number[])[]) =>
+  table.flatMap((line, row) =>
+    line.flatMap((count, column) =>
+      Array.from({ length: count }, () => ({ site: `r${row}`, fibre: `c${column}` })),
+    ),
+  );
+
+interface Tables {
+  readonly contingency: Record<
+    string,
+    {
+      table: number[][];
+      chiSquared: number;
+      df: number;
+      p: number;
+      g: number;
+      gP: number;
+      cramersV: number;
+      fisher: number | null;
+      residuals: number[][];
+    }
+  >;
+}
+const { contingency, tool, version } = reference<Tables>('counts-and-trends');
+
+describe(`counts, against ${tool} (${version}), relative 1e-9`, () => {
+  const cases = Object.entries(contingency).filter(([, { table }]) =>
+    table.flat().every((count) => count < 120),
+  );
+  it.each(cases)('%s', (_, wanted) => {
+    const { found } = ask(crosstab, inputFrom(rowsOf(wanted.table)), question);
+    const lines = linesOf(found.tables.tests);
+    const line = (name: string) => lines.find(({ test }) => test === name) ?? {};
+    expectClose(line('chi-square').statistic as number, wanted.chiSquared);
+    expect(line('chi-square').df).toBe(wanted.df);
+    expectClose(line('chi-square').p as number, wanted.p, 1e-7);
+    expectClose(line('likelihood ratio G').statistic as number, wanted.g);
+    expectClose(line("Cramér's V").statistic as number, wanted.cramersV);
+    const residuals = linesOf(found.tables.cells).map(({ residual }) => residual as number);
+    wanted.residuals.flat().forEach((value, i) => {
+      expectClose(residuals[i], value);
+    });
+  });
+
+  it('has at least three tables to check', () => expect(cases.length).toBeGreaterThanOrEqual(3));
+});
+
+describe('the test', () => {
+  it('is exact where cells are small: 3 1 / 1 3 gives 34/70 (Fisher 1935, The Design of Experiments)', () => {
+    const { found, words } = ask(
+      crosstab,
+      inputFrom(
+        rowsOf([
+          [3, 1],
+          [1, 3],
+        ]),
+      ),
+      question,
+    );
+    const [chosen] = linesOf(found.tables.tests);
+    expect(chosen.test).toBe('chosen: Fisher exact');
+    expectClose(chosen.p as number, 34 / 70);
+    expect(chosen.reason).toBe('4 of 4 expected counts are below 5, the smallest is 2');
+    expect(words.sentence).toMatch(
+      /^site and fibre are not distinguishable from unassociated: Fisher exact test, p = 0.49; chi-square = 2, df = 1;/,
+    );
+    expect(words.cautions[0]).toBe(
+      'p by Fisher exact (exact), because 4 of 4 expected counts are below 5, the smallest is 2.',
+    );
+  });
+
+  it('is chi-square where the expected counts carry it, and whatever was asked for when asked', () => {
+    const large = rowsOf([
+      [30, 10],
+      [10, 30],
+    ]);
+    expect(linesOf(ask(crosstab, inputFrom(large), question).found.tables.tests)[0].test).toBe(
+      'chosen: chi-square',
+    );
+    expect(
+      linesOf(ask(crosstab, inputFrom(large), { ...question, test: 'exact' }).found.tables.tests)[0].test,
+    ).toBe('chosen: Fisher exact');
+    const asked = ask(
+      crosstab,
+      inputFrom(
+        rowsOf([
+          [3, 1],
+          [1, 3],
+        ]),
+      ),
+      { ...question, test: 'chi-square' },
+    );
+    expect(asked.words.cautions[0]).toContain(
+      'Chi-square was asked for; its p is doubtful, the smallest expected count is 2',
+    );
+  });
+
+  it('deals items whole: ten fragments of one item are one thing', () => {
+    const rows = ['a', 'b'].flatMap((site, s) =>
+      [0, 1].flatMap((item) =>
+        Array.from({ length: 10 }, () => ({ site, item: `${site}${item}`, fibre: s === 0 ? 'c0' : 'c1' })),
+      ),
+    );
+    const { found, words } = ask(crosstab, inputFrom(rows), question);
+    const [chosen] = linesOf(found.tables.tests);
+    // Two of the six ways to deal four items give a table as extreme.
+    expectClose(chosen.p as number, 2 / 6);
+    expect(words.cautions.join(' ')).toContain('40 fragments come from 4 items');
+    expect(linesOf(found.tables.cells)[0]).toMatchObject({ count: 20, fragments: 20, items: 2 });
+  });
+});
+
+describe('shares', () => {
+  const { found, words } = ask(
+    crosstab,
+    inputFrom(
+      rowsOf([
+        [0, 7],
+        [15, 10],
+      ]),
+    ),
+    question,
+  );
+  it('say their base: 0/7 on a small one, percent on a larger', () => {
+    const lines = linesOf(found.tables.rowShares);
+    expect(lines[0]).toMatchObject({ row: 'r0', column1: '0/7', column2: '7/7', n: 'n = 7' });
+    expect(lines[1]).toMatchObject({ column1: '60 % of 25', column2: '40 % of 25' });
+    expect(linesOf(found.tables.columnShares)[0]).toMatchObject({
+      column1: '0/15',
+      column2: '7/17',
+      n: '22 % of 32',
+    });
+  });
+  it('and counts add up', () => {
+    expect(linesOf(found.tables.counts)[2]).toMatchObject({
+      row: 'all',
+      column1: 15,
+      column2: 17,
+      total: 32,
+    });
+    const parts = linesOf(found.tables.cells).reduce(
+      (sum, { contribution }) => sum + (contribution as number),
+      0,
+    );
+    expectClose(parts, 1);
+  });
+  it('name the cells that carry the association', () => {
+    expect(words.sentence).toMatch(
+      /are associated: .* n = 32 items; carried most by .*fewer c0 in r0 \(0\/7\)/,
+    );
+  });
+});
+
+describe('what is left out', () => {
+  it('is counted by what is lacking, and is no absence', () => {
+    const { found, words } = ask(
+      crosstab,
+      inputFrom([
+        ...rowsOf([
+          [3, 4],
+          [4, 3],
+        ]),
+        { site: 'r0' },
+        { fibre: 'c1' },
+      ]),
+      question,
+    );
+    expect(found.n).toEqual({
+      fragments: 14,
+      items: 14,
+      setAside: [
+        { reason: 'fibre not recorded', fragments: 1 },
+        { reason: 'site not recorded', fragments: 1 },
+      ],
+    });
+    expect(words.cautions.join(' ')).toContain('A gap is no absence');
+  });
+  it('broader kinds beside narrower ones are pointed out', () => {
+    const rows = [
+      ['a', 'treeBast'],
+      ['a', 'limeBast'],
+      ['b', 'limeBast'],
+      ['b', 'wool'],
+    ].map(([site, fibre]) => ({ site, fibre }));
+    expect(ask(crosstab, inputFrom(rows), question).words.cautions.join(' ')).toContain(
+      'tree bast stands beside narrower kinds of the same',
+    );
+  });
+});
+
+describe('refusals', () => {
+  it('one value, and numbers, in words', () => {
+    expect(() =>
+      ask(
+        crosstab,
+        inputFrom([
+          { site: 'a', fibre: 'wool' },
+          { site: 'b', fibre: 'wool' },
+        ]),
+        question,
+      ),
+    ).toThrow(
+      '"fibre" (fibre) has only one value ("wool") among the records that have both, and a crosstab needs two; choose another attribute, or select more fragments.',
+    );
+    expect(() =>
+      ask(crosstab, inputFrom([{ site: 'a', rowSpacing: 2 }]), { ...question, columns: 'rowSpacing' }),
+    ).toThrow('is a number and forms no groups');
+  });
+});
+
+it('the same seed gives the same answer, without NaN, and captions say n', () => {
+  const answer = () =>
+    ask(
+      crosstab,
+      inputFrom(
+        rowsOf([
+          [5, 2, 1],
+          [1, 6, 2],
+        ]),
+      ),
+      question,
+    );
+  expect(JSON.stringify(answer())).toBe(JSON.stringify(answer()));
+  expect(everyNumber(answer()).some(Number.isNaN)).toBe(false);
+  for (const { caption } of Object.values(answer().figures)) expect(caption).toContain('17 fragments');
+});

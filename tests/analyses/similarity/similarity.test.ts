@@ -1,0 +1,209 @@
+import { describe, expect, it } from 'vitest';
+import { similarity } from '../../../src/analyses/similarity/index.ts';
+import { COEFFICIENTS } from '../../../src/analyses/similarity/options.ts';
+import { condensedIndex } from '../../../src/numerics/condensed.ts';
+import { expectClose } from '../../numerics/close.ts';
+import { reference } from '../../references/reference.ts';
+import { ask, everyNumber, inputFrom, linesOf } from '../ask.ts';
+
+const quick = { relabellings: 199, resamples: 199 };
+const question = { assemblages: 'site', of: 'fibre', ...quick };
+
+type Extra = Readonly<Record<string, number | readonly [number, number]>>;
+const rowsOf = (
+  table: Readonly<Record<string, readonly number[]>>,
+  extra: Readonly<Record<string, Extra>> = {},
+) =>
+  Object.entries(table).flatMap(([site, line]) =>
+    line.flatMap((count, kind) =>
+      Array.from({ length: count }, () => ({ site, fibre: `k${kind}`, ...extra[site] })),
+    ),
+  );
+
+const {
+  dune,
+  similarity: wanted,
+  tool,
+  version,
+} = reference<{ dune: number[][]; similarity: Record<string, number[]> }>('assemblages');
+
+describe(`likeness, against ${tool} (${version}), absolute 1e-9`, () => {
+  // Four meadows of the dune data, kinds none of them has left out by the analysis itself.
+  const meadows = [0, 1, 4, 9];
+  const rows = rowsOf(Object.fromEntries(meadows.map((row) => [`s${row}`, dune[row]])));
+  it.each(COEFFICIENTS.filter((name) => name !== 'chi-square' && wanted[name] !== undefined))(
+    '%s',
+    (coefficient) => {
+      const { found } = ask(similarity, inputFrom(rows), { ...question, coefficient });
+      linesOf(found.tables.pairs).forEach((line, pair) => {
+        const [i, j] = [
+          [0, 1],
+          [0, 4],
+          [0, 9],
+          [1, 4],
+          [1, 9],
+          [4, 9],
+        ][pair];
+        expect(
+          Math.abs((line.likeness as number) - wanted[coefficient][condensedIndex(dune.length, i, j)]),
+        ).toBeLessThan(1e-9);
+        expect(line.low as number).toBeLessThanOrEqual(line.likeness as number);
+        expect(line.high as number).toBeGreaterThanOrEqual(line.likeness as number);
+      });
+    },
+  );
+});
+
+describe('worked values', () => {
+  it('Brainerd-Robinson of (10, 30, 60) and (20, 20, 60) is 180 (200 minus 20, by hand after Robinson 1951)', () => {
+    const { found } = ask(similarity, inputFrom(rowsOf({ a: [10, 30, 60], b: [20, 20, 60] })), question);
+    expectClose(linesOf(found.tables.pairs)[0].likeness as number, 180);
+  });
+
+  it('correspondence analysis of the smoking table (Greenacre 1984; inertias from R ca)', () => {
+    const smoke = {
+      SM: [4, 2, 3, 2],
+      JM: [4, 3, 7, 4],
+      SE: [25, 10, 12, 4],
+      JE: [18, 24, 33, 13],
+      SC: [10, 6, 7, 2],
+    };
+    const { found } = ask(similarity, inputFrom(rowsOf(smoke)), question);
+    const inertias = linesOf(found.tables.axes).map(({ inertia }) => inertia as number);
+    [0.0747591059, 0.0100171805, 0.0004135741].forEach((value, axis) => {
+      expectClose(inertias[axis], value, 1e-7);
+    });
+    const axis1 = Object.fromEntries(
+      linesOf(found.tables.assemblagesOnAxes).map(({ assemblage, axis1: at }) => [
+        assemblage,
+        Math.abs(at as number),
+      ]),
+    );
+    for (const [name, at] of Object.entries({
+      SM: 0.06577,
+      JM: 0.25896,
+      SE: 0.38059,
+      JE: 0.23295,
+      SC: 0.20109,
+    })) {
+      expectClose(axis1[name], at, 1e-4);
+    }
+  });
+
+  it('an assemblage placed afterwards lies where an active one of the same profile lies', () => {
+    const table = { a: [8, 2, 1], b: [1, 9, 3], c: [2, 3, 9], late: [4, 1, 0.5].map((count) => 2 * count) };
+    const { found } = ask(similarity, inputFrom(rowsOf(table)), { ...question, supplementary: ['late'] });
+    const lines = linesOf(found.tables.assemblagesOnAxes);
+    const at = (name: string) => lines.find(({ assemblage }) => assemblage === name)?.axis1 as number;
+    expect(lines.find(({ assemblage }) => assemblage === 'late')?.role).toBe('placed afterwards');
+    expectClose(at('late'), at('a'));
+  });
+});
+
+describe('order, time and space', () => {
+  const table = {
+    p: [9, 3, 0, 0],
+    q: [6, 6, 1, 0],
+    r: [3, 8, 4, 0],
+    s: [1, 5, 8, 1],
+    t: [0, 3, 8, 5],
+    u: [0, 0, 6, 9],
+  };
+  const placed = Object.fromEntries(
+    Object.keys(table).map((site, i) => [
+      site,
+      { date: [100 * i, 100 * i + 50] as const, east: 10 * i, north: (i % 2) * 3 },
+    ]),
+  );
+  const { found, words, figures } = ask(similarity, inputFrom(rowsOf(table, placed)), {
+    ...question,
+    places: ['east', 'north'],
+  });
+
+  it('a battleship series comes out in the order of its dates, early first', () => {
+    expect(linesOf(found.tables.order).map(({ assemblage }) => assemblage)).toEqual([
+      'p',
+      'q',
+      'r',
+      's',
+      't',
+      'u',
+    ]);
+    expect(words.sentence).toContain('The order along the first axis goes with the dates (Spearman rho 1');
+    // Of 720 orders two are perfect.
+    const axes = found.axes;
+    if ('why' in axes || 'why' in axes.againstDates) throw new Error('expected an order against dates');
+    expectClose(axes.againstDates.p, 2 / 720);
+  });
+
+  it('unlikeness grows with distance in space and in time', () => {
+    const lines = linesOf(found.tables.distances);
+    expect(lines.map(({ against, apartFrom }) => [against, apartFrom])).toEqual([
+      ['space', null],
+      ['time', null],
+      ['space', 'time'],
+      ['time', 'space'],
+    ]);
+    expect(lines[0].statistic as number).toBeGreaterThan(0.8);
+    expect(lines[1].p as number).toBeLessThan(0.05);
+    expect(lines[1].n).toBe(6);
+  });
+
+  it('without dates and places says so and still compares', () => {
+    const bare = ask(similarity, inputFrom(rowsOf(table)), question);
+    expect(linesOf(bare.found.tables.distances).map(({ p }) => p)).toEqual([
+      { why: 'no source records latitude and longitude, and no "places" are named' },
+      { why: 'no assemblage is dated' },
+      { why: 'no source records latitude and longitude, and no "places" are named' },
+      { why: 'no source records latitude and longitude, and no "places" are named' },
+    ]);
+    expect(Object.keys(bare.figures)).toEqual(['matrix', 'biplot', 'diversity']);
+  });
+
+  it('draws the matrix in an order in which neighbours are alike', () => {
+    // The tree joins what is most alike first, so each pair of neighbours in the series stands together.
+    const order = linesOf(found.tables.matrix).map(({ assemblage }) => String(assemblage));
+    expect([...order].sort()).toEqual(['p', 'q', 'r', 's', 't', 'u']);
+    const joined = found.likeness.values.indexOf(Math.max(...found.likeness.values));
+    const pairs = ['p', 'q', 'r', 's', 't', 'u'].flatMap((a, i, all) => all.slice(i + 1).map((b) => [a, b]));
+    expect(Math.abs(order.indexOf(pairs[joined][0]) - order.indexOf(pairs[joined][1]))).toBe(1);
+    expect(Object.keys(figures)).toEqual(['matrix', 'biplot', 'order', 'diversity']);
+    expect(figures.matrix.caption).toContain('86 in all');
+    expect(everyNumber(figures).some(Number.isNaN)).toBe(false);
+  });
+});
+
+describe('one source', () => {
+  it('equal assemblages are not distinguishable, disjoint ones are', () => {
+    const p = (table: Record<string, number[]>) =>
+      linesOf(ask(similarity, inputFrom(rowsOf(table)), question).found.tables.pairs)[0].p as number;
+    expect(p({ a: [6, 6], b: [6, 6] })).toBe(1);
+    expect(p({ a: [12, 0], b: [0, 12] })).toBeLessThan(0.01);
+  });
+  it('items of many fragments are dealt whole', () => {
+    const rows = ['a', 'b'].flatMap((site, s) =>
+      [0, 1].flatMap((item) =>
+        Array.from({ length: 8 }, () => ({ site, item: `${site}${item}`, fibre: `k${s}` })),
+      ),
+    );
+    expectClose(linesOf(ask(similarity, inputFrom(rows), question).found.tables.pairs)[0].p as number, 2 / 6);
+  });
+});
+
+describe('refusals', () => {
+  it('a stranger among those to be placed is named with those there are', () => {
+    expect(() =>
+      ask(similarity, inputFrom(rowsOf({ a: [1, 2], b: [2, 1] })), { ...question, supplementary: ['z'] }),
+    ).toThrow('supplementary: there is no assemblage "z" to be placed afterwards; name one of "a", "b".');
+  });
+  it('one assemblage has nothing to be compared with', () => {
+    expect(() => ask(similarity, inputFrom(rowsOf({ a: [1, 2] })), question)).toThrow(
+      'has only one value ("a")',
+    );
+  });
+  it('the smallest assemblages give words or numbers, never NaN, and the same for the same seed', () => {
+    const answer = () => ask(similarity, inputFrom(rowsOf({ a: [1, 0], b: [0, 1], c: [3, 4] })), question);
+    expect(everyNumber(answer()).some(Number.isNaN)).toBe(false);
+    expect(JSON.stringify(answer())).toBe(JSON.stringify(answer()));
+  });
+});
