@@ -119,7 +119,9 @@ if (existsSync('/usr/bin/python3')) {
   writeFileSync(join(folder, 'bench.py'), PANDAS);
   const theirs: number[] = [];
   for (let round = 0; round < 3; round++) {
-    const run = spawnSync('/usr/bin/python3', [join(folder, 'bench.py'), join(folder, 'bench.csv')], { encoding: 'utf8' });
+    const run = spawnSync('/usr/bin/python3', [join(folder, 'bench.py'), join(folder, 'bench.csv')], {
+      encoding: 'utf8',
+    });
     if (run.status === 0) theirs.push(Number(run.stdout));
     else console.log(run.stderr);
   }
