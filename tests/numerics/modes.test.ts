@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { discriminant } from '../../src/numerics/discriminant.ts';
 import { dip, dipTest } from '../../src/numerics/modes/dip.ts';
-import { crossing, gaussianMixture } from '../../src/numerics/modes/gaussian-mixture.ts';
+import { gaussianMixture } from '../../src/numerics/modes/gaussian-mixture.ts';
+import { crossing } from '../../src/numerics/modes/mixture-parts.ts';
 import { createRandom } from '../../src/numerics/random.ts';
 import { reference } from '../references/reference.ts';
 import { available, expectClose } from './close.ts';
@@ -53,7 +54,7 @@ describe('Gaussian mixtures of one variable, as mclust', () => {
   it.each(r.mixtures.map((expected, index) => ({ index, k: expected.k, spread: expected.spread, expected })))(
     '$index: $k parts, $spread spread',
     ({ expected }) => {
-      const found = available(gaussianMixture(expected.x, expected.k, expected.spread));
+      const found = available(gaussianMixture(expected.x, expected.k, { spread: expected.spread }));
       const list = (values: number[] | number) => (Array.isArray(values) ? values : [values]);
       expectClose(found.logLikelihood, expected.logLikelihood, 1e-8);
       expectClose(found.bic, expected.bic, 1e-8);

@@ -1,22 +1,19 @@
 import type { Register } from '../../attributes/definition.ts';
-import {
-  type Comparison,
-  type ComparisonSettings,
-  compareRecords,
-  defaultAttributes,
-} from '../../fragments/comparison.ts';
+import { type ComparisonSettings, compareRecords, defaultAttributes } from '../../fragments/comparison.ts';
+import { takeRows } from '../../fragments/subset.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { type Condensed, dissimilarityAt, takeRecords } from '../../numerics/condensed.ts';
+import { type Condensed, takeRecords } from '../../numerics/condensed.ts';
 import { type DispersionTest, dispersionTest } from '../../numerics/dispersion.ts';
 import { dissimilarities } from '../../numerics/dissimilarity.ts';
-import { adjustedRand, contingency, matchGroups } from '../../numerics/grouping/agreement.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
-import { medoids } from '../../numerics/grouping/medoids.ts';
 import { silhouette } from '../../numerics/grouping/silhouette.ts';
 import { type PermutationalAnova, permanova } from '../../numerics/permanova.ts';
-import { permutationTest } from '../../numerics/permutation.ts';
 import type { Random } from '../../numerics/random.ts';
 import type { Unavailable } from '../contract.ts';
+import { denseItems, type FinerCoarser, finerOrCoarser } from './finer-coarser.ts';
+import { type FreeGroups, groupFreely } from './free-groups.ts';
+import { type Prediction, predictByDiscriminant, predictByNeighbours } from './predict.ts';
+import { type Within, withinKinds } from './within.ts';
 
 /** How the types stand in attributes that did not define them. */
 export interface Apart {
@@ -24,199 +21,132 @@ export interface Apart {
   readonly compared: readonly string[];
   /** Attributes that were asked to be compared although they define the types. */
   readonly usedTwice: readonly string[];
-  /** Places (in the assignment) of the records compared. */
+  /** Places (among the typed records) of the records compared, and their types. */
   readonly places: Int32Array;
+  readonly labels: Int32Array;
   readonly difference: PermutationalAnova | Unavailable;
   readonly dispersion: DispersionTest | Unavailable;
-  /** Mean silhouette width of each type, in the order of the typology; NaN where it has no record. */
-  readonly silhouettes: readonly number[];
+  /** Mean silhouette width of each type, in the order of the typology; null where it has no record. */
+  readonly silhouettes: readonly (number | null)[];
   readonly meanSilhouette: number | Unavailable;
   readonly prediction: Prediction | Unavailable;
+  readonly discriminant: Prediction | Unavailable;
   readonly freeGroups: FreeGroups | Unavailable;
+  readonly finerCoarser: FinerCoarser;
+  readonly within: readonly Within[];
 }
 
-/** Types predicted for each fold from all the others. */
-export interface Prediction {
-  /** confusion[true type][predicted type] */
-  readonly confusion: readonly (readonly number[])[];
-  /** Mean share of each type's records that were predicted rightly: large types do not drown small ones. */
-  readonly balanced: number;
-  /** The same under shuffled types. */
-  readonly p: number;
-  readonly chance: number;
-  readonly folds: number;
-}
-
-/** Groups found without the types, set against them. */
-export interface FreeGroups {
-  /** counts[type][group] */
-  readonly counts: readonly (readonly number[])[];
-  readonly match: readonly number[];
-  readonly adjustedRand: number | Unavailable;
+/** Why nothing could be compared; `circular` where every attribute asked for defines the types. */
+export interface NotApart extends Unavailable {
+  readonly circular: boolean;
+  readonly usedTwice: readonly string[];
 }
 
 export interface ApartRequest {
   readonly table: FragmentTable;
   readonly register: Register;
   readonly settings: ComparisonSettings;
-  readonly defining: readonly string[];
+  /** Whether a test on an attribute would be circular. */
+  readonly circular: (id: string) => boolean;
   /** Rows and types of the records that have a type. */
   readonly rows: Int32Array;
   readonly types: Int32Array;
   readonly count: number;
-  /** Fold of each record. */
+  /** Fold of each of them. */
   readonly fold: Int32Array;
   readonly neighbours: number;
   readonly relabellings: number;
+  /** Attribute within whose kinds the types are compared once more. */
+  readonly within: string;
   readonly random: Random;
 }
 
-/** Measurements that say the same in another form; a rule on one defines the other too. */
-const ONE_MEASUREMENT: readonly (readonly string[])[] = [
-  [
-    'rowSpacing',
-    'density2',
-    'rowGap',
-    'gapRatio',
-    'spacingClass',
-    'cover2',
-    'openness',
-    'balance',
-    'logBalance',
-  ],
-];
-
-/** The defining attributes with everything that is arithmetic on them. */
-export function entangled(defining: readonly string[]): ReadonlySet<string> {
-  const all = new Set(defining);
-  for (const family of ONE_MEASUREMENT)
-    if (family.some((id) => all.has(id))) for (const id of family) all.add(id);
-  return all;
-}
+const FEWEST = 4;
 
 /**
  * Compares the types in attributes that did not define them; a test on a defining attribute would be
- * circular. Needs two types with two records each and one free attribute.
+ * circular. Needs four records, two types and one free attribute.
  */
-export function howApart(request: ApartRequest): Apart | Unavailable {
-  const { table, register, settings, rows, types, count } = request;
-  const bound = entangled(request.defining);
-  const wanted = settings.of.length > 0 ? settings.of : defaultAttributes(table);
-  const free = wanted.filter((id) => !bound.has(id));
-  const usedTwice = settings.of.filter((id) => bound.has(id));
+export function howApart(request: ApartRequest): Apart | NotApart {
+  const { register, settings, types, count, random, relabellings } = request;
+  const typed = takeRows(request.table, request.rows);
+  const wanted = settings.of.length > 0 ? settings.of : defaultAttributes(typed);
+  const usedTwice = settings.of.filter(request.circular);
+  const free = wanted.filter((id) => !request.circular(id) && hasValue(typed, id));
   if (free.length === 0)
-    return { why: 'every attribute that could be compared defines the types, so any test would be circular' };
-  const taken = takeComparable(compareRecords(table, register, { ...settings, of: free }), rows);
-  if ('why' in taken) return taken;
+    return {
+      circular: wanted.some(request.circular),
+      usedTwice,
+      why: wanted.some(request.circular)
+        ? 'every attribute that could be compared defines the types or is computed from what does'
+        : 'no attribute is recorded in which they could be compared',
+    };
+  const taken = takeComparable(typed, register, { ...settings, of: free });
+  if ('why' in taken) return { ...taken, circular: false, usedTwice };
   const { places, matrix } = taken;
+  const table = takeRows(typed, places);
   const labels = Int32Array.from(places, (place) => types[place]);
+  const items = denseItems(table.item);
   const present = [...new Set(labels)].sort((a, b) => a - b);
   const dense = labels.map((type) => present.indexOf(type));
   const widths = silhouette(matrix, labels);
-  const options = { random: request.random.stream('difference'), relabellings: request.relabellings };
+  const options = { random: random.stream('difference'), relabellings };
+  const predicting = {
+    labels,
+    fold: Int32Array.from(places, (place) => request.fold[place]),
+    count,
+    relabellings,
+    random: random.stream('prediction'),
+  };
   return {
     compared: free,
     usedTwice,
     places,
+    labels,
     difference: permanova(matrix, dense, options),
     dispersion:
       present.length < 2
         ? { why: 'a comparison needs two groups' }
-        : dispersionTest(matrix, dense, { ...options, random: request.random.stream('dispersion') }),
+        : dispersionTest(matrix, dense, { ...options, random: random.stream('dispersion') }),
     silhouettes: Array.from({ length: count }, (_, type) =>
-      present.includes(type) && widths !== null ? widths.groups[type] : Number.NaN,
+      present.includes(type) && widths !== null ? widths.groups[type] : null,
     ),
     meanSilhouette: widths === null ? { why: 'only one type has records to compare' } : widths.mean,
-    prediction: predict(
+    prediction: predictByNeighbours(matrix, predicting, request.neighbours, free),
+    discriminant: predictByDiscriminant(table, free, {
+      ...predicting,
+      random: random.stream('discriminant'),
+    }),
+    freeGroups: groupFreely(matrix, labels, count, items, random.stream('stability')),
+    finerCoarser: finerOrCoarser(matrix, labels, items, relabellings, random.stream('finer')),
+    within: withinKinds(
+      table,
+      register,
+      request.within,
       matrix,
       labels,
-      Int32Array.from(places, (place) => request.fold[place]),
-      request,
+      relabellings,
+      random.stream('within'),
     ),
-    freeGroups: groupFreely(matrix, labels, count, present.length),
   };
+}
+
+function hasValue(table: FragmentTable, id: string): boolean {
+  const column = table.columns.get(id);
+  if (column === undefined || column.kind === 'text') return true;
+  return column.kind === 'numeric'
+    ? column.low.some((value) => !Number.isNaN(value))
+    : column.codes.some((code) => code >= 0) || column.attribute.scale === 'presence';
 }
 
 function takeComparable(
-  comparison: Comparison,
-  rows: Int32Array,
+  typed: FragmentTable,
+  register: Register,
+  settings: ComparisonSettings,
 ): { places: Int32Array; matrix: Condensed } | Unavailable {
-  const all = dissimilarities(comparison.spec);
-  const among: Condensed = takeRecords(all, rows);
-  const { kept } = knownRecords(among);
-  if (kept.length < 4)
+  const all = dissimilarities(compareRecords(typed, register, settings).spec);
+  const { kept } = knownRecords(all);
+  if (kept.length < FEWEST)
     return { why: `only ${kept.length} records can be compared in attributes that do not define the types` };
-  return { places: Int32Array.from(kept), matrix: takeRecords(among, kept) };
-}
-
-function predict(
-  matrix: Condensed,
-  labels: Int32Array,
-  fold: Int32Array,
-  { count, neighbours, relabellings, random }: ApartRequest,
-): Prediction | Unavailable {
-  const folds = new Set(fold).size;
-  if (folds < 2) return { why: 'nothing to leave out: all records are of one assemblage' };
-  if (new Set(labels).size < 2) return { why: 'only one type has records to compare' };
-  const orders = nearestOutside(matrix, fold, neighbours);
-  const vote = (dealt: ArrayLike<number>) => confusionOf(orders, dealt, count);
-  const test = permutationTest(labels, (dealt) => balancedShare(vote(dealt)), {
-    random: random.stream('prediction'),
-    relabellings,
-    exactLimit: 1,
-  });
-  const kinds = new Set(labels).size;
-  return { confusion: vote(labels), balanced: test.observed, p: test.p, chance: 1 / kinds, folds };
-}
-
-/** For each record its nearest ones of other folds, nearest first. */
-function nearestOutside(matrix: Condensed, fold: Int32Array, neighbours: number): Int32Array[] {
-  return Array.from({ length: matrix.n }, (_, i) => {
-    const others = Array.from({ length: matrix.n }, (__, j) => j).filter((j) => fold[j] !== fold[i]);
-    others.sort((a, b) => dissimilarityAt(matrix, i, a) - dissimilarityAt(matrix, i, b) || a - b);
-    return Int32Array.from(others.slice(0, neighbours));
-  });
-}
-
-function confusionOf(orders: readonly Int32Array[], labels: ArrayLike<number>, count: number): number[][] {
-  const confusion = Array.from({ length: count }, () => new Array<number>(count).fill(0));
-  orders.forEach((near, i) => {
-    const votes = new Float64Array(count);
-    // A nearer neighbour breaks a tie, so its vote weighs a little more.
-    near.forEach((j, rank) => {
-      votes[labels[j]] += 1 - rank * 1e-6;
-    });
-    confusion[labels[i]][votes.indexOf(Math.max(...votes))]++;
-  });
-  return confusion;
-}
-
-function balancedShare(confusion: readonly (readonly number[])[]): number {
-  const shares = confusion.flatMap((line, type) => {
-    const total = line.reduce((sum, value) => sum + value, 0);
-    return total === 0 ? [] : [line[type] / total];
-  });
-  return shares.reduce((sum, share) => sum + share, 0) / shares.length;
-}
-
-function groupFreely(
-  matrix: Condensed,
-  labels: Int32Array,
-  count: number,
-  k: number,
-): FreeGroups | Unavailable {
-  if (k < 2) return { why: 'only one type has records to compare' };
-  if (matrix.n > 3000)
-    return { why: `${matrix.n} records are too many to group here; use the analysis "grouping"` };
-  const { membership } = medoids(matrix, k);
-  const table = contingency(labels, membership);
-  return {
-    counts: Array.from({ length: count }, (_, type) =>
-      Array.from({ length: k }, (__, group) =>
-        type < table.rows ? (table.counts[type * table.columns + group] ?? 0) : 0,
-      ),
-    ),
-    match: Array.from(matchGroups(table)),
-    adjustedRand: adjustedRand(table),
-  };
+  return { places: Int32Array.from(kept), matrix: takeRecords(all, kept) };
 }

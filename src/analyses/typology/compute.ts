@@ -1,15 +1,18 @@
 import { InputError } from '../../errors.ts';
 import { countBehind } from '../../fragments/behind.ts';
+import { defaultAttributes } from '../../fragments/comparison.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput, Findings, Unavailable } from '../contract.ts';
-import { type Apart, howApart } from './apart.ts';
-import { type Assignment, assignTypes } from './assign.ts';
+import { type Apart, howApart, type NotApart } from './apart.ts';
+import { type Assignment, assignTypes, NO_TYPE } from './assign.ts';
+import { type Complexity, complexityOf } from './complexity.ts';
+import { circularWith, definingAttributes } from './entangled.ts';
 import { type Meaning, meaningOf } from './meaning.ts';
 import { type MovedCut, moveCuts } from './moved-cut.ts';
 import type { TypologyOptions } from './options.ts';
 import { smallestVisibleSplit } from './power.ts';
-import { definingAttributes, parseTypology, type Typology } from './rules.ts';
+import { parseTypology, type Typology } from './rules.ts';
 import { cutsOf, findSplits, type Split } from './split.ts';
 import { typologyTables } from './tables.ts';
 
@@ -18,10 +21,15 @@ export interface Judged {
   readonly typology: Typology;
   readonly defining: readonly string[];
   readonly assignment: Assignment;
-  readonly apart: Apart | Unavailable;
+  readonly apart: Apart | NotApart;
 }
 
-export interface TypologyFound extends Findings, Judged {
+/** A typology with what it costs and saves, told on the same records and attributes as its rivals. */
+export interface Weighed extends Judged {
+  readonly complexity: Complexity;
+}
+
+export interface TypologyFound extends Findings, Weighed {
   readonly unit: 'fragment' | 'item';
   /** Ids of the records that the typology speaks of, in the order of the assignment. */
   readonly ids: readonly string[];
@@ -30,7 +38,7 @@ export interface TypologyFound extends Findings, Judged {
   readonly meaning: readonly Meaning[];
   /** Smallest visible distance of two heaps for each split, in standard deviations. */
   readonly visible: readonly (number | Unavailable)[];
-  readonly rivals: readonly Judged[];
+  readonly rivals: readonly Weighed[];
   readonly labelOf: ReadonlyMap<string, string>;
   /** Assemblages that the typed records come from. */
   readonly assemblages: readonly string[];
@@ -55,20 +63,23 @@ export function computeTypology(input: AnalysisInput, options: TypologyOptions):
   input.onProgress?.(0.4, 'looking for splits');
   const splits = findSplits(records, assignment.rows, typology, random.stream('splits'), options.resamples);
   const cuts = cutsOf(typology);
-  const defined = new Set(main.defining);
+  const circular = circularWith(typology, records);
   const meaning = meaningOf(
     records,
     assignment.rows,
     assignment.type,
     typology.types.length,
-    options.against.filter((id) => !defined.has(id)),
+    options.against.filter((id) => !circular(id)),
     register,
     random.stream('meaning'),
   );
   input.onProgress?.(0.7, 'setting rivals beside it');
-  const rivals = options.rivals.map((file) => judge(input, options, file));
+  const [weighed, ...rivals] = weigh(input, options, [
+    main,
+    ...options.rivals.map((file) => judge(input, options, file)),
+  ]);
   const found = {
-    ...main,
+    ...weighed,
     unit: input.unit,
     ids: Array.from(assignment.rows, (row) => records.id[row]),
     splits,
@@ -101,23 +112,41 @@ function judge(input: AnalysisInput, options: TypologyOptions, file: string): Ju
     );
   const typology = parseTypology(new TextDecoder('utf-8').decode(bytes), file);
   const assignment = assignTypes(records, typology, register);
-  const defining = definingAttributes(typology);
   const typed = Array.from(assignment.type).flatMap((type, place) => (type >= 0 ? [place] : []));
   const folds = foldOf(input, options.fold);
   const apart = howApart({
     table: records,
     register,
     settings: comparisonSettings(options),
-    defining,
+    circular: circularWith(typology, records),
     rows: Int32Array.from(typed, (place) => assignment.rows[place]),
     types: Int32Array.from(typed, (place) => assignment.type[place]),
     count: typology.types.length,
     fold: Int32Array.from(typed, (place) => folds[assignment.rows[place]]),
     neighbours: options.neighbours,
     relabellings: options.relabellings,
+    within: options.within,
     random: random.stream(`apart ${file}`),
   });
-  return { typology, defining, assignment, apart };
+  return { typology, defining: definingAttributes(typology), assignment, apart };
+}
+
+/** Costs and savings of all typologies, on the records of the first and attributes that none of them uses. */
+function weigh(input: AnalysisInput, options: TypologyOptions, all: readonly Judged[]): Weighed[] {
+  const { records } = input;
+  const { rows } = all[0].assignment;
+  const folds = foldOf(input, options.fold);
+  const wanted = options.of.length > 0 ? options.of : defaultAttributes(records);
+  const circular = all.map(({ typology }) => circularWith(typology, records));
+  const shared = wanted.filter((id) => circular.every((uses) => !uses(id)));
+  return all.map((judged) => {
+    const typeOf = new Map(
+      Array.from(judged.assignment.rows, (row, at) => [row, judged.assignment.type[at]]),
+    );
+    const types = rows.map((row) => typeOf.get(row) ?? NO_TYPE.none);
+    const fold = rows.map((row) => folds[row]);
+    return { ...judged, complexity: complexityOf(records, judged.typology, rows, types, fold, shared) };
+  });
 }
 
 /** A number for what each record is left out with; records without any stand for themselves. */

@@ -6,7 +6,7 @@ import { printCount, printNumber, printQuantity } from '../phrasing.ts';
 import { NO_TYPE } from './assign.ts';
 import type { TypologyFound } from './compute.ts';
 import type { Split } from './split.ts';
-import { typeName } from './tables.ts';
+import { typeName } from './table-parts.ts';
 
 /** Coverage, the density of each cut attribute with its threshold, and the types predicted. */
 export function typologyFigures(found: TypologyFound): Readonly<Record<string, Figure>> {

@@ -16,6 +16,11 @@ export const typologyOptions = z.strictObject({
     title: 'Set against',
     description: 'Attributes that the types may go with; those not recorded are passed over',
   }),
+  within: groupingId().default('preservation').meta({
+    title: 'Like with like',
+    description:
+      'The types are compared once more within each kind of this attribute, which could pass for them',
+  }),
   neighbours: z.number().int().min(1).max(50).default(5).meta({
     title: 'Neighbours',
     description: 'How many nearest records predict a type',

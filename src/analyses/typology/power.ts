@@ -1,5 +1,5 @@
 import { dip } from '../../numerics/modes/dip.ts';
-import { standardNormal } from '../../numerics/modes/gaussian-mixture.ts';
+import { standardNormal } from '../../numerics/modes/mixture-parts.ts';
 import { quantileSorted } from '../../numerics/quantile.ts';
 import type { Random } from '../../numerics/random.ts';
 import type { Unavailable } from '../contract.ts';

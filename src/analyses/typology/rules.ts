@@ -96,13 +96,6 @@ export function conditionsOf(one: Rule): readonly Condition[] {
   return 'not' in one ? conditionsOf(one.not) : [one];
 }
 
-/** Attributes that decide the type, in order of first mention. */
-export function definingAttributes(typology: Typology): readonly string[] {
-  return [
-    ...new Set(typology.types.flatMap((type) => conditionsOf(type.when).map(({ attribute }) => attribute))),
-  ];
-}
-
 export function describeRule(one: Rule): string {
   if ('all' in one) return one.all.map(describeRule).join(' and ');
   if ('any' in one) return `(${one.any.map(describeRule).join(' or ')})`;

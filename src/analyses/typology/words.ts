@@ -1,20 +1,17 @@
 import { isUnavailable } from '../../numerics/unavailable.ts';
 import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP, printQuantity } from '../phrasing.ts';
+import type { Apart } from './apart.ts';
 import { NO_TYPE } from './assign.ts';
 import type { TypologyFound } from './compute.ts';
-import type { Split } from './split.ts';
+import { STRONG } from './finer-coarser.ts';
+import { fallsApart, type Split, splitSupported } from './split.ts';
+import type { CutAnswer } from './threshold.ts';
+import type { Within } from './within.ts';
 
 const LEVEL = 0.05;
-
-/** Is the data divided where the rules divide it? */
-export function splitSupported(split: Split): boolean | undefined {
-  if (isUnavailable(split.dip) || isUnavailable(split.best) || isUnavailable(split.threshold))
-    return undefined;
-  const { low, high } = split.threshold;
-  const heaps = split.dip.p < LEVEL && split.best.parts.length >= 2;
-  return heaps && split.cuts.some((cut) => cut >= low && cut <= high);
-}
+/** Below it a group is not to be trusted (Hennig 2007). */
+const SHAKY = 0.6;
 
 /** The verdict with its conditions, and what would make it doubtful. */
 export function typologyWords(found: TypologyFound): Words {
@@ -37,17 +34,29 @@ function splitWords(split: Split): string {
     return `${split.label} (${cut}): whether there is a split cannot be said.`;
   const { dip, threshold, best } = split;
   const dipText = `dip ${printNumber(dip.statistic)}, ${printP(dip.p)}, n = ${dip.n}`;
-  if (dip.p >= LEVEL)
+  if (!fallsApart(split))
     return `${split.label} (${cut}): one continuous range cannot be excluded (${dipText}; ${printCount(best.parts.length, 'part')} preferred by BIC).`;
-  const within = split.cuts.some((at) => at >= threshold.low && at <= threshold.high);
   const interval = `${printNumber(threshold.low)} to ${printQuantity(threshold.high, split.unit)}`;
-  return `${split.label} (${cut}) falls into more than one heap (${dipText}); two parts cross at ${printQuantity(threshold.estimate, split.unit)} (95 % interval ${interval}), ${
-    within ? 'and the cut of the rules lies within it' : 'and the cut of the rules lies outside it'
-  }.`;
+  const answers = split.answers.map((answer) => cutWords(split, answer, threshold.estimate));
+  return `${split.label} (${cut}) falls into more than one heap (${dipText}); two parts cross at ${printQuantity(threshold.estimate, split.unit)} (95 % interval ${interval}); ${printList(answers)}.`;
+}
+
+function cutWords({ unit }: Split, { cut, within, between, n, agrees }: CutAnswer, estimate: number): string {
+  const at = `the cut at ${printQuantity(cut, unit)}`;
+  if (within) return `${at} lies within that interval`;
+  const count = `between ${at} and the crossing at ${printQuantity(estimate, unit)} ${between === 1 ? 'lies' : 'lie'} ${between} of ${n} readings`;
+  return agrees
+    ? between === 0
+      ? `${count}, so both part the same records`
+      : `${count}, so both part nearly the same records`
+    : `${at} lies outside it, and ${count}`;
 }
 
 function apartWords({ apart }: TypologyFound): string {
-  if ('why' in apart) return `Whether the types are apart otherwise cannot be tested: ${apart.why}.`;
+  if ('why' in apart)
+    return apart.circular
+      ? `A test of whether the types are apart would be circular: ${apart.why}.`
+      : `Whether the types are apart otherwise cannot be tested: ${apart.why}.`;
   const { difference, prediction } = apart;
   const parts = [
     isUnavailable(difference)
@@ -55,27 +64,64 @@ function apartWords({ apart }: TypologyFound): string {
       : `pseudo-F ${printNumber(difference.statistic)}, ${printP(difference.p)}, ${Math.round(100 * difference.rSquared)} % of the variation`,
     isUnavailable(prediction)
       ? `prediction: ${prediction.why}`
-      : `${Math.round(100 * prediction.balanced)} % predicted rightly for what was left out, ${Math.round(100 * prediction.chance)} % by chance, ${printP(prediction.p)}`,
+      : `${Math.round(100 * prediction.balanced)} % predicted rightly for what was left out, ${Math.round(100 * prediction.chance)} % by guessing, ${printP(prediction.p)}`,
   ];
-  return `In ${apart.compared.length} attributes that did not define them: ${parts.join('; ')}.`;
+  return `In ${printCount(apart.compared.length, 'attribute')} that did not define them: ${parts.join('; ')}.`;
 }
 
-function verdict(found: TypologyFound): string {
-  const { apart, splits, assemblages } = found;
-  const where =
-    assemblages.length === 0 ? '' : ` (records of ${printCount(assemblages.length, 'assemblage')})`;
-  if ('why' in apart)
-    return `Verdict: not testable${where}; as it stands the claim is circular or lacks records.`;
+export type Verdict =
+  | 'supported'
+  | 'not a split'
+  | 'not distinguishable'
+  | 'circular'
+  | 'not testable'
+  | 'open';
+
+/** What the tests together say. Every word of the verdict hangs on this. */
+export function verdictOf({ apart, splits }: Pick<TypologyFound, 'apart' | 'splits'>): Verdict {
+  if ('why' in apart) return apart.circular ? 'circular' : 'not testable';
   const answers = splits.map(splitSupported);
   const difference = isUnavailable(apart.difference) ? undefined : apart.difference.p < LEVEL;
   const predicted = isUnavailable(apart.prediction) ? undefined : apart.prediction.p < LEVEL;
-  if (answers.includes(false)) {
-    return `Verdict: not supported as a split${where}; ${difference ? 'the types differ otherwise, as two ends of one range may' : 'nor are the types apart otherwise'}.`;
+  if (answers.includes(false)) return 'not a split';
+  if (difference === false && predicted !== true) return 'not distinguishable';
+  if (difference && predicted !== false && !answers.includes(undefined)) return 'supported';
+  return 'open';
+}
+
+function verdict(found: TypologyFound): string {
+  const { apart, assemblages } = found;
+  const where = assemblages.length === 0 ? '' : ` on ${printCount(assemblages.length, 'assemblage')}`;
+  switch (verdictOf(found)) {
+    case 'circular':
+      return `Verdict: circular${where}; what defines the types cannot also test them.`;
+    case 'not testable':
+      return `Verdict: not testable${where}.`;
+    case 'not a split': {
+      const differ = !('why' in apart) && !isUnavailable(apart.difference) && apart.difference.p < LEVEL;
+      return `Verdict: not supported as a split${where}; ${differ ? 'the types differ otherwise, as two ends of one range may' : 'nor are the types distinguishable otherwise'}.`;
+    }
+    case 'not distinguishable':
+      return `Verdict: not supported${where}; the types are not distinguishable in anything but what defines them.`;
+    case 'supported':
+      return `Verdict: supported${where}${conditions(apart)}.`;
+    case 'open':
+      return `Verdict: open${where}; the tests do not agree or could not all be made.`;
   }
-  if (difference === false && predicted !== true)
-    return `Verdict: not supported${where}; the types are not distinguishable in anything but what defines them.`;
-  if (difference && predicted !== false && !answers.includes(undefined)) return `Verdict: supported${where}.`;
-  return `Verdict: open${where}; the tests do not agree or could not all be made.`;
+}
+
+/** Among which records the support holds, and where it could not be tested. */
+function conditions(apart: TypologyFound['apart']): string {
+  if ('why' in apart || apart.within.length === 0) return '';
+  const named = (kept: readonly Within[]) => printList(kept.map(({ kind, n }) => `${kind} (n = ${n})`));
+  const holds = apart.within.filter(({ pAdjusted: p }) => !isUnavailable(p) && p < LEVEL);
+  const not = apart.within.filter(({ pAdjusted: p }) => !isUnavailable(p) && p >= LEVEL);
+  const untested = apart.within.filter(({ pAdjusted }) => isUnavailable(pAdjusted));
+  return [
+    holds.length === 0 ? '' : `; also among ${named(holds)} alone`,
+    not.length === 0 ? '' : `; not distinguishable among ${named(not)} alone`,
+    untested.length === 0 ? '' : `; not testable among ${named(untested)} alone`,
+  ].join('');
 }
 
 function cautionsOf(found: TypologyFound): string[] {
@@ -101,6 +147,11 @@ function cautionsOf(found: TypologyFound): string[] {
       cautions.push('The types differ in spread, which can pass for a difference of place.');
   }
   splits.forEach((split, place) => {
+    const kinds = new Set(split.values).size;
+    if (kinds * 2 < split.values.length)
+      cautions.push(
+        `${split.label}: ${split.values.length} readings take only ${kinds} different values; rounding can pass for heaps.`,
+      );
     const smallest = visible[place];
     if (!isUnavailable(split.dip) && split.dip.p >= LEVEL)
       cautions.push(
@@ -109,15 +160,46 @@ function cautionsOf(found: TypologyFound): string[] {
           : `${split.label}: with ${split.values.length} readings only heaps at least ${printNumber(smallest)} standard deviations apart would be found in 8 cases of 10.`,
       );
   });
+  if (!('why' in apart)) cautions.push(...finerCautions(found, apart));
   const preservation = meaning.find(({ attribute }) => attribute === 'preservation');
   if (preservation !== undefined && !isUnavailable(preservation.p) && preservation.p < LEVEL)
     cautions.push(
-      `The types go with the preservation (${printP(preservation.p)}); compare within one mode before anything is made of them.`,
+      `The types go with the preservation (${printP(preservation.p)})${
+        'why' in apart
+          ? '; compare within one mode before anything is made of them'
+          : apart.within.every(({ pAdjusted }) => isUnavailable(pAdjusted))
+            ? ', and within no single mode can they be compared: preservation alone may explain them'
+            : '; the comparisons within one mode are the ones to trust'
+      }.`,
     );
   if (meaning.length > 1)
     cautions.push(
       `${meaning.length} attributes were set against the types; the p values are not adjusted for that.`,
     );
   cautions.push('Limits of types are hypotheses; no number here makes a type a thing that its makers knew.');
+  return cautions;
+}
+
+function finerCautions(found: TypologyFound, { finerCoarser, freeGroups, labels }: Apart): string[] {
+  const { merged, divided } = finerCoarser;
+  const name = (type: number) => found.typology.types[type].label;
+  const cautions: string[] = [];
+  if (!isUnavailable(merged) && !isUnavailable(merged.difference) && merged.difference.p >= LEVEL)
+    cautions.push(
+      `${name(merged.first)} and ${name(merged.second)} are not distinguishable in what did not define them (${printP(merged.difference.p)}); they may be one type.`,
+    );
+  if (!isUnavailable(divided) && divided.strength >= STRONG)
+    cautions.push(
+      `${name(divided.type)} may be two types: halves of it predict one another (strength ${printNumber(divided.strength)}, groups of ${printList(divided.sizes.map(String))}).`,
+    );
+  if (!isUnavailable(freeGroups)) {
+    const shaky = freeGroups.stability.flatMap(({ mean }, type) =>
+      labels.includes(type) && mean < SHAKY ? [`${name(type)} (${printNumber(mean)})`] : [],
+    );
+    if (shaky.length > 0)
+      cautions.push(
+        `Groups made without the rules do not find ${printList(shaky)} again (mean Jaccard coefficient below ${SHAKY}).`,
+      );
+  }
   return cautions;
 }

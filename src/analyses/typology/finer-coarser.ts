@@ -1,0 +1,128 @@
+import { type Condensed, dissimilarityAt, takeRecords } from '../../numerics/condensed.ts';
+import { medoids } from '../../numerics/grouping/medoids.ts';
+import { predictionStrength } from '../../numerics/grouping/prediction-strength.ts';
+import { silhouette } from '../../numerics/grouping/silhouette.ts';
+import { type PermutationalAnova, permanova } from '../../numerics/permanova.ts';
+import type { Random } from '../../numerics/random.ts';
+import type { Unavailable } from '../contract.ts';
+
+/** Would one type fewer do, or one more? Both judged in attributes that did not define the types. */
+export interface FinerCoarser {
+  readonly merged: Merged | Unavailable;
+  readonly divided: Divided | Unavailable;
+}
+
+/** The two nearest types: are they distinguishable at all? */
+export interface Merged {
+  readonly first: number;
+  readonly second: number;
+  readonly difference: PermutationalAnova | Unavailable;
+}
+
+/** The widest type: does it fall into two groups that predict one another? */
+export interface Divided {
+  readonly type: number;
+  readonly sizes: readonly number[];
+  /** Mean over splits in halves; 0.8 and more is usually asked for. */
+  readonly strength: number;
+  readonly silhouette: number;
+}
+
+/** Prediction strength that speaks for a division (Tibshirani & Walther 2005, J. Comput. Graph. Stat. 14:511). */
+export const STRONG = 0.8;
+const FEWEST = 10;
+const SPLITS = 20;
+
+/** @param items item of each record; records of one item stay in one half. */
+export function finerOrCoarser(
+  matrix: Condensed,
+  labels: Int32Array,
+  items: Int32Array,
+  relabellings: number,
+  random: Random,
+): FinerCoarser {
+  const members = new Map<number, number[]>();
+  labels.forEach((type, place) => {
+    members.set(type, [...(members.get(type) ?? []), place]);
+  });
+  return {
+    merged: mergeNearest(matrix, members, relabellings, random.stream('merged')),
+    divided: divideWidest(matrix, members, items, random.stream('divided')),
+  };
+}
+
+type Members = ReadonlyMap<number, readonly number[]>;
+
+function meanBetween(matrix: Condensed, a: readonly number[], b: readonly number[]): number {
+  let sum = 0;
+  for (const i of a) for (const j of b) sum += dissimilarityAt(matrix, i, j);
+  return sum / (a.length * b.length);
+}
+
+function mergeNearest(
+  matrix: Condensed,
+  members: Members,
+  relabellings: number,
+  random: Random,
+): Merged | Unavailable {
+  const types = [...members.keys()].sort((a, b) => a - b);
+  const pairs = types.flatMap((first, place) =>
+    types.slice(place + 1).map((second) => ({
+      first,
+      second,
+      apart: meanBetween(matrix, members.get(first)!, members.get(second)!),
+    })),
+  );
+  if (pairs.length === 0) return { why: 'only one type has records to compare' };
+  const { first, second } = pairs.reduce((best, pair) => (pair.apart < best.apart ? pair : best));
+  const a = members.get(first)!;
+  const b = members.get(second)!;
+  const difference = permanova(takeRecords(matrix, [...a, ...b]), [...a.map(() => 0), ...b.map(() => 1)], {
+    random,
+    relabellings,
+  });
+  return { first, second, difference };
+}
+
+function divideWidest(
+  matrix: Condensed,
+  members: Members,
+  items: Int32Array,
+  random: Random,
+): Divided | Unavailable {
+  const large = [...members].filter(([, places]) => places.length >= FEWEST);
+  if (large.length === 0) return { why: `no type has ${FEWEST} records that could be divided` };
+  const widest = large
+    .map(([type, places]) => ({ type, places, width: meanBetween(matrix, places, places) }))
+    .reduce((best, one) => (one.width > best.width ? one : best));
+  const own = takeRecords(matrix, widest.places);
+  const ownItems = denseItems(widest.places.map((place) => items[place]));
+  const { membership } = medoids(own, 2);
+  const second = membership.filter((group) => group === 1).length;
+  const [strength] = predictionStrength({
+    matrix: own,
+    items: ownItems,
+    counts: [2],
+    regroup: (rows, k) => medoids(takeRecords(own, rows), k).membership,
+    classify: 'medoid',
+    splits: SPLITS,
+    random,
+  });
+  if (Number.isNaN(strength)) return { why: 'too few items to be divided in halves' };
+  return {
+    type: widest.type,
+    sizes: [membership.length - second, second],
+    strength,
+    silhouette: silhouette(own, membership)?.mean ?? 0,
+  };
+}
+
+/** Items numbered anew from 0. */
+export function denseItems(items: ArrayLike<number | string>): Int32Array {
+  const places = new Map<number | string, number>();
+  return Int32Array.from({ length: items.length }, (_, i) => {
+    const known = places.get(items[i]) ?? places.size;
+    places.set(items[i], known);
+    return known;
+  });
+}

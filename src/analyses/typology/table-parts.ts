@@ -1,0 +1,20 @@
+import type { TableCell, Unavailable } from '../contract.ts';
+import { NO_TYPE } from './assign.ts';
+import type { Judged, TypologyFound } from './compute.ts';
+
+export type Parts = Omit<TypologyFound, 'tables'>;
+
+export const column = (id: string, label: string, unit?: string) => ({
+  id,
+  label,
+  ...(unit === undefined ? {} : { unit }),
+});
+
+/** Name of the place that a record was given. */
+export function typeName(found: Pick<Judged, 'typology'>, type: number): string {
+  if (type >= 0) return found.typology.types[type].label;
+  return type === NO_TYPE.none ? 'fits none' : type === NO_TYPE.several ? 'fits several' : 'cannot say';
+}
+
+export const orWhy = <T>(value: T | Unavailable, pick: (value: T) => TableCell): TableCell =>
+  typeof value === 'object' && value !== null && 'why' in value ? (value as Unavailable) : pick(value as T);

@@ -1,0 +1,78 @@
+import type { ResultTable, TableCell } from '../contract.ts';
+import { column, orWhy, type Parts } from './table-parts.ts';
+
+export function splitTable(found: Parts): ResultTable {
+  return {
+    title: 'Is there a split at all?',
+    columns: [
+      column('attribute', 'Attribute'),
+      column('n', 'n'),
+      column('cuts', 'cut by the rules at'),
+      column('dip', 'dip'),
+      column('dipP', 'p of the dip'),
+      column('bandwidthP', 'p of one mode, Silverman'),
+      column('parts', 'parts preferred'),
+      column('ratio', 'likelihood ratio, two against one'),
+      column('ratioP', 'p of the ratio'),
+      column('threshold', 'threshold'),
+      column('low', 'low'),
+      column('high', 'high'),
+      column('valley', 'valley of the density'),
+      column('between', 'readings between cut and threshold'),
+      column('visible', 'smallest visible distance', 'sd'),
+    ],
+    rows: found.splits.map((split, place) => [
+      `${split.label}${split.unit === '' ? '' : ` (${split.unit})`}`,
+      split.values.length,
+      split.cuts.join(', '),
+      orWhy(split.dip, ({ statistic }) => statistic),
+      orWhy(split.dip, ({ p }) => p),
+      orWhy(split.bandwidth, ({ p }) => p),
+      orWhy(split.best, ({ parts }) => parts.length),
+      orWhy(split.twoAgainstOne, ({ statistic }) => statistic),
+      orWhy(split.twoAgainstOne, ({ p }) => p),
+      orWhy(split.threshold, ({ estimate }) => estimate),
+      orWhy(split.threshold, ({ low }) => low),
+      orWhy(split.threshold, ({ high }) => high),
+      split.valley,
+      split.answers.map(({ between }) => between).join(', '),
+      found.visible[place],
+    ]),
+    note: 'Dip: small p speaks against a single heap. Parts preferred: by BIC among one to five Gaussian parts. Threshold: where two parts of equal spread cross, with its 95 % interval over items drawn again; valley: of the kernel density at its critical bandwidth for two peaks. Both mean something only where a split was found.',
+  };
+}
+
+export function partsTable(found: Parts): ResultTable {
+  return {
+    title: 'How many heaps',
+    columns: [column('attribute', 'Attribute'), column('parts', 'parts'), column('bic', 'BIC')],
+    rows: found.splits.flatMap((split) =>
+      split.bic.map(({ parts, bic }): TableCell[] => [split.label, parts, bic]),
+    ),
+    note: '2 log L minus parameters times ln n: the largest is preferred; differences below 2 are not worth more than a bare mention (Kass & Raftery 1995).',
+  };
+}
+
+export function movedTable(found: Parts): ResultTable {
+  return {
+    title: 'If the cut moved',
+    columns: [
+      column('attribute', 'Attribute'),
+      column('cut', 'cut'),
+      column('by', 'moved by'),
+      column('to', 'to'),
+      column('changed', 'change type'),
+      column('undecided', 'straddle it'),
+      column('n', 'n'),
+    ],
+    rows: found.moved.map(({ attribute, cut, by, to, changed, undecided, n }) => [
+      found.labelOf.get(attribute) ?? attribute,
+      cut,
+      by,
+      to,
+      changed,
+      undecided,
+      n,
+    ]),
+  };
+}

@@ -1,0 +1,69 @@
+import type { Register } from '../../attributes/definition.ts';
+import { groupRows } from '../../fragments/groups.ts';
+import type { FragmentTable } from '../../fragments/table.ts';
+import { adjustP } from '../../numerics/adjust.ts';
+import { type Condensed, takeRecords } from '../../numerics/condensed.ts';
+import { type PermutationalAnova, permanova } from '../../numerics/permanova.ts';
+import type { Random } from '../../numerics/random.ts';
+import { isUnavailable } from '../../numerics/unavailable.ts';
+import type { Unavailable } from '../contract.ts';
+
+/** The types compared among records of one kind alone, such as the charred ones. */
+export interface Within {
+  readonly kind: string;
+  readonly n: number;
+  readonly difference: PermutationalAnova | Unavailable;
+  /** Holm over the kinds that could be tested. */
+  readonly pAdjusted: number | Unavailable;
+}
+
+const FEWEST = 3;
+
+/**
+ * Are the types apart where the condition that could pass for them is the same? One permutational
+ * analysis of variance for each kind of the attribute in which two types have three records each.
+ *
+ * @param table the compared records, in the order of the matrix.
+ */
+export function withinKinds(
+  table: FragmentTable,
+  register: Register,
+  attribute: string,
+  matrix: Condensed,
+  labels: Int32Array,
+  relabellings: number,
+  random: Random,
+): Within[] {
+  if (attribute !== 'assemblage' && !table.columns.has(attribute)) return [];
+  const tests = groupRows(table, [attribute], register).groups.map(({ labels: [kind], rows }) => ({
+    kind,
+    n: rows.length,
+    difference: compare(matrix, labels, rows, relabellings, random.stream(kind)),
+  }));
+  const tested = tests.flatMap(({ difference }) => (isUnavailable(difference) ? [] : [difference.p]));
+  const adjusted = adjustP(tested, 'holm');
+  let next = 0;
+  return tests.map((test) => ({
+    ...test,
+    pAdjusted: isUnavailable(test.difference) ? test.difference : adjusted[next++],
+  }));
+}
+
+function compare(
+  matrix: Condensed,
+  labels: Int32Array,
+  rows: readonly number[],
+  relabellings: number,
+  random: Random,
+): PermutationalAnova | Unavailable {
+  const sizes = new Map<number, number>();
+  for (const row of rows) sizes.set(labels[row], (sizes.get(labels[row]) ?? 0) + 1);
+  const types = [...sizes].filter(([, size]) => size >= FEWEST).map(([type]) => type);
+  if (types.length < 2) return { why: `no two types with ${FEWEST} records each` };
+  const kept = rows.filter((row) => types.includes(labels[row]));
+  return permanova(
+    takeRecords(matrix, kept),
+    kept.map((row) => types.indexOf(labels[row])),
+    { random, relabellings },
+  );
+}
