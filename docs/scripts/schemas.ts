@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { claimRow } from '../../src/analyses/claims/claim.ts';
+import { typologyFile } from '../../src/analyses/typology/rules.ts';
 import { sourceProfile } from '../../src/sources/profile.ts';
 import { resultsSchema } from '../../src/study/results-schema.ts';
 import { study } from '../../src/study/schema.ts';
@@ -9,6 +11,8 @@ export function schemaFiles(): Map<string, string> {
     ['study.schema.json', schemaText(study, 'input')],
     ['results.schema.json', schemaText(resultsSchema, 'output')],
     ['source-profile.schema.json', schemaText(sourceProfile, 'input')],
+    ['type-rules.schema.json', schemaText(typologyFile, 'input')],
+    ['claims.schema.json', schemaText(claimRow, 'input')],
   ]);
 }
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { claims } from './claims/index.ts';
 import type { Analysis, AnalysisInput, Figure, Findings, Words } from './contract.ts';
 import { contrast } from './contrast/index.ts';
 import { crosstab } from './crosstab/index.ts';
@@ -33,6 +34,7 @@ export const ANALYSES: readonly RegisteredAnalysis[] = [
   registered(ordination),
   registered(typology),
   registered(placement),
+  registered(claims),
 ];
 
 function registered<Options, Found extends Findings>(analysis: Analysis<Options, Found>): RegisteredAnalysis {

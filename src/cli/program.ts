@@ -2,13 +2,14 @@ import { Command } from 'commander';
 import { VERSION } from '../study/version.ts';
 import { describeFailure, STATUS } from './failure.ts';
 import type { Terminal } from './terminal.ts';
+import { checkVerb } from './verbs/check.ts';
 import { openVerb } from './verbs/open.ts';
 import { placeVerb } from './verbs/place.ts';
 import { readVerb } from './verbs/read.ts';
 import { runVerb } from './verbs/run.ts';
 
 /** Every verb of the command line, in the order in which help lists them. */
-const VERBS = [readVerb, runVerb, placeVerb, openVerb];
+const VERBS = [readVerb, runVerb, placeVerb, checkVerb, openVerb];
 
 /**
  * Runs one command line and never throws: a fault becomes one sentence on the terminal's error side.

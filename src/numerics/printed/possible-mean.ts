@@ -1,4 +1,10 @@
-import { type PrintedNumber, ROUNDINGS, type Rounding, roundingsThatPrint } from './printed-number.ts';
+import {
+  type PrintedNumber,
+  powerOfTen,
+  ROUNDINGS,
+  type Rounding,
+  roundingsThatPrint,
+} from './printed-number.ts';
 
 export interface PossibleMean {
   readonly possible: boolean;
@@ -21,7 +27,7 @@ export interface PossibleMean {
  */
 export function possibleMean(printed: PrintedNumber, n: number, perUnit = 1): PossibleMean {
   const under = BigInt(n) * BigInt(perUnit);
-  const scale = 10n ** BigInt(printed.decimals);
+  const scale = powerOfTen(printed.decimals);
   const near = floorDivide(printed.digits * under, scale);
   // A step of print may hold many sums; those at its two ends decide where to stop.
   const reach = under / scale + 2n;

@@ -1,5 +1,5 @@
 import { possibleMean } from './possible-mean.ts';
-import type { PrintedNumber, Rounding } from './printed-number.ts';
+import { type PrintedNumber, powerOfTen, type Rounding } from './printed-number.ts';
 
 export interface PossibleSd {
   readonly possible: boolean;
@@ -53,7 +53,7 @@ function* squaresThatPrint(
   free: bigint,
   perUnit: bigint,
 ): Generator<bigint> {
-  const scale = 10n ** BigInt(sd.decimals);
+  const scale = powerOfTen(sd.decimals);
   // sd = sqrt((n Q - S^2) / (n free)) / perUnit, so n Q - S^2 = (sd perUnit)^2 n free.
   const product = n * free * perUnit * perUnit;
   const from = 2n * sd.digits - 1n;
@@ -76,7 +76,7 @@ function rootPrintsAs(
   { digits, decimals }: PrintedNumber,
   rounding: Rounding,
 ): boolean {
-  const value = over * 10n ** BigInt(2 * decimals);
+  const value = over * powerOfTen(2 * decimals);
   const square = (twice: bigint) => twice * twice * under;
   if (rounding === 'truncated')
     return value >= digits * digits * under && value < (digits + 1n) * (digits + 1n) * under;

@@ -31,7 +31,12 @@ export function printedNumber(text: string): PrintedNumber | undefined {
 }
 
 export function numberOf({ digits, decimals }: PrintedNumber): number {
-  return Number(digits) / 10 ** decimals;
+  return Number(`${digits}e-${decimals}`);
+}
+
+/** 10^exponent as a whole number, for an exponent from 0. */
+export function powerOfTen(exponent: number): bigint {
+  return BigInt(`1${'0'.repeat(exponent)}`);
 }
 
 /**
@@ -40,7 +45,7 @@ export function numberOf({ digits, decimals }: PrintedNumber): number {
  */
 export function printsAs(value: Fraction, printed: PrintedNumber, rounding: Rounding): boolean {
   const negative = value.over < 0n;
-  const over = (negative ? -value.over : value.over) * 10n ** BigInt(printed.decimals);
+  const over = (negative ? -value.over : value.over) * powerOfTen(printed.decimals);
   const digits = negative ? -printed.digits : printed.digits;
   const whole = over / value.under;
   const twiceRest = 2n * (over - whole * value.under);
@@ -71,7 +76,7 @@ export function exactFraction(value: number): Fraction {
  * for negative numbers). Ends included, which is never too strict.
  */
 export function printedRange(printed: PrintedNumber): readonly [low: number, high: number] {
-  const step = 10 ** -printed.decimals;
+  const step = Number(`1e-${printed.decimals}`);
   const value = numberOf(printed);
   if (printed.digits === 0n) return [-step, step];
   return value > 0 ? [value - step / 2, value + step] : [value - step, value + step / 2];

@@ -1,0 +1,151 @@
+import { numberOf, type Rounding } from '../../numerics/printed/printed-number.ts';
+import { overlap, type PrintHabit, printRange, type Range } from '../../numerics/printed/range.ts';
+import { printNumber } from '../phrasing.ts';
+import type { PrintedFigure } from './claim.ts';
+import type { PrintedValue } from './printed-text.ts';
+
+/** The five answers that a printed figure can get. */
+export const VERDICTS = [
+  'agrees',
+  'agrees only if rounded',
+  'differs',
+  'cannot be',
+  'cannot be checked',
+] as const;
+export type Verdict = (typeof VERDICTS)[number];
+
+/**
+ * What one check says. `passes`: nothing speaks against the figure, yet the check does not settle its
+ * digits (a bound, an order); `open`: something is missing.
+ */
+export type Outcome = Verdict | 'passes' | 'open';
+
+export interface Check {
+  /** Id of the figure that is judged. */
+  readonly figure: string;
+  /** What is checked, in a few words. */
+  readonly name: string;
+  readonly from: 'print' | 'data';
+  readonly outcome: Outcome;
+  /** How the figure would have to be rounded, of `agrees only if rounded`. */
+  readonly rounded?: string;
+  /** The arithmetic, in sentences. */
+  readonly working: string;
+  /** What would explain a difference, where exactly one of the usual reasons fits. */
+  readonly explained?: string;
+  /** The shortest way to settle it. */
+  readonly resolve?: string;
+  /** Ids of the other figures it rests on. */
+  readonly with: readonly string[];
+}
+
+/** In words that follow "agrees only if rounded …". */
+export const ROUNDING_WORDS: Readonly<Record<Rounding, string>> = {
+  'half-up': 'half up',
+  'half-even': 'half to even',
+  truncated: 'by truncation',
+};
+
+export const TRUNCATED = ROUNDING_WORDS.truncated;
+
+/** Share by which an approximate figure ("c. 12") may be off, as for approximate readings. */
+const APPROXIMATE = 0.1;
+
+/** Values that may stand behind the print. */
+export function rangeOf(value: PrintedValue, habit: PrintHabit): Range {
+  const number = numberOf(value.number);
+  switch (value.relation) {
+    case '=':
+      return printRange(value.number, habit);
+    case '<':
+      return { low: -Infinity, high: number };
+    case '>':
+      return { low: number, high: Infinity };
+    case '~': {
+      const off = Math.max(APPROXIMATE * Math.abs(number), Number(`1e-${value.number.decimals}`));
+      return { low: number - off, high: number + off };
+    }
+  }
+}
+
+/** Values that may stand behind a figure's first (mostly only) number. */
+export function rangeOfFigure(figure: PrintedFigure, habit: PrintHabit): Range {
+  return rangeOf(figure.values[0], habit);
+}
+
+export function numberPrinted(figure: PrintedFigure): number {
+  return numberOf(figure.values[0].number);
+}
+
+/** A whole number printed exactly ("n = 34"); null for anything else. */
+export function wholeOf(figure: PrintedFigure | undefined): number | null {
+  if (figure === undefined) return null;
+  const [{ relation, number }] = figure.values;
+  const value = numberOf(number);
+  return relation === '=' && Number.isInteger(value) ? value : null;
+}
+
+export type Fit = 'agrees' | 'agrees only if rounded' | 'no';
+
+/**
+ * Can the figure be what `compute` makes of the other printed figures? First with everything rounded to the
+ * nearest, then with figures that were cut off.
+ */
+export function fitOf(figure: PrintedFigure, compute: (habit: PrintHabit) => Range): Fit {
+  if (overlap(compute('rounded'), rangeOfFigure(figure, 'rounded'))) return 'agrees';
+  return overlap(compute('any'), rangeOfFigure(figure, 'any')) ? 'agrees only if rounded' : 'no';
+}
+
+/** A check that turns on whether two ranges meet. */
+export function checkByRange(
+  figure: PrintedFigure,
+  compute: (habit: PrintHabit) => Range,
+  said: {
+    readonly name: string;
+    readonly working: (range: string) => string;
+    readonly resolve: string;
+    readonly with: readonly PrintedFigure[];
+    /** What a misfit is called; `cannot be` unless said. */
+    readonly misfit?: Outcome;
+    readonly explained?: string;
+  },
+): Check {
+  const fit = fitOf(figure, compute);
+  const shown = compute(fit === 'agrees' ? 'rounded' : 'any');
+  const outcome = fit === 'no' ? (said.misfit ?? 'cannot be') : fit;
+  return {
+    figure: figure.id,
+    name: said.name,
+    from: 'print',
+    outcome,
+    ...(fit === 'agrees only if rounded' ? { rounded: TRUNCATED } : {}),
+    working: said.working(printRangeText(shown, figure)),
+    ...(fit === 'no' ? { resolve: said.resolve } : {}),
+    ...(fit === 'no' && said.explained !== undefined ? { explained: said.explained } : {}),
+    with: said.with.map(({ id }) => id),
+  };
+}
+
+/** A number with two digits more than the figure prints, so that a reader can follow the rounding. */
+export function shown(value: number, figure: PrintedFigure): string {
+  if (!Number.isFinite(value)) return printNumber(value);
+  const [{ number, percent }] = figure.values;
+  const decimals = Math.min(12, Math.max(0, number.decimals - (percent ? 2 : 0)) + 2);
+  const scaled = percent ? 100 * value : value;
+  const fixed = scaled.toFixed(decimals);
+  const plain = Number(fixed) === 0 && scaled !== 0 ? printNumber(scaled) : fixed.replace('-', '−');
+  return percent ? `${plain} %` : plain;
+}
+
+export function printRangeText({ low, high }: Range, figure: PrintedFigure): string {
+  const [from, to] = [shown(low, figure), shown(high, figure)];
+  return from === to ? from : `${from} to ${to}`;
+}
+
+/** How a figure is named in a sentence: "n = 34 (c12)". */
+export function named(figure: PrintedFigure): string {
+  const said = figure.values.map(({ text }) => text.trim()).join(', ');
+  const bare = /^[-+−.\d]/u.test(said);
+  const name = figure.quantity === 'share' ? '' : figure.quantity;
+  return `${bare && name !== '' ? `${name} = ${said}` : said} (${figure.id})`;
+}

@@ -1,0 +1,76 @@
+import { z } from 'zod';
+import type { Condition } from '../../fragments/select.ts';
+import type { PrintedValue } from './printed-text.ts';
+import { METHODS, type Method, QUANTITIES, QUANTITY_NAMES, type Quantity } from './terms.ts';
+
+/** One row of a claims file, cells as texts; what each column holds is said once, here. */
+export const claimRow = z
+  .strictObject({
+    id: z.string().meta({ description: 'Name of the claim in every answer; its row number if left out' }),
+    place: z.string().meta({ description: 'Where the figure stands: page, table, cell, sentence' }),
+    quantity: z.enum(QUANTITY_NAMES as [Quantity, ...Quantity[]]).meta({
+      description: `What is printed. ${Object.entries(QUANTITIES)
+        .map(([name, said]) => `${name}: ${said}`)
+        .join('. ')}`,
+    }),
+    set: z.string().meta({
+      description:
+        'Claims of one set describe one sample, one test or one printed table and are checked against each other; within it, those of one attribute and selection are one sample',
+    }),
+    test: z.enum(['', ...METHODS]).meta({
+      description: 'Test of a statistic, df or p; coefficient of a similarity; index of a diversity',
+    }),
+    sided: z.enum(['', 'one', 'two']).meta({ description: 'Sides of a p value; two if left out' }),
+    step: z
+      .string()
+      .regex(/^(?:\d+(?:[.,]\d+)?|1\/\d+)?$/, 'must be a number such as 1, 0.5 or 0.1')
+      .meta({
+        description: 'Grid of the single readings: 1 for whole numbers, 0.5 for halves, 0.1 for tenths',
+      }),
+    attribute: z.string().meta({
+      description: 'Id of the attribute; of a correlation, or of kinds by groups, two parted by ";"',
+    }),
+    select: z.string().meta({
+      description:
+        'Which records: "site in Quorrimel Cave | Ysketh Pans; rowSpacing >= 2; fibre within treeBast"; in a set that is a printed table, the label of its row',
+    }),
+    versus: z.string().meta({ description: 'The other group of a comparison, in the same form' }),
+    counted: z.string().meta({
+      description: 'Of a count or a share: which of the selected records are counted, in the same form',
+    }),
+    printed: z.string().min(1, 'is empty').meta({
+      description: 'The text as it stands: "12.3", "p < .05", "34 %", "3.5±0.4", "12,3"',
+    }),
+    note: z.string().meta({ description: 'Anything else; handed through to the answer' }),
+  })
+  .meta({ id: 'claims', title: 'Row of a claims file (CSV)' });
+
+export type ClaimRow = z.output<typeof claimRow>;
+export const CLAIM_COLUMNS = Object.keys(claimRow.shape) as readonly (keyof ClaimRow)[];
+
+/** One printed number, ready to be checked. */
+export interface PrintedFigure {
+  /** Id of its claim; where a text holds several numbers, with the quantity behind it. */
+  readonly id: string;
+  readonly place: string;
+  readonly quantity: Quantity;
+  readonly set: string;
+  readonly method: Method | null;
+  readonly sided: '' | 'one' | 'two';
+  /** Steps of the readings in one unit (2 for halves); null where not said or not a part of one. */
+  readonly perUnit: number | null;
+  readonly attributes: readonly string[];
+  readonly select: readonly Condition[];
+  readonly versus: readonly Condition[];
+  readonly counted: readonly Condition[];
+  /** The cell as it stands: names a row where the set is a printed table. */
+  readonly selectText: string;
+  readonly versusText: string;
+  /** One number; two for the degrees of freedom of F. */
+  readonly values: readonly PrintedValue[];
+  /** Spread of "3.5±0.4", which may be a deviation or an error. */
+  readonly vague: boolean;
+  /** The whole printed text. */
+  readonly printed: string;
+  readonly note: string;
+}

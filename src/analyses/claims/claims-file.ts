@@ -1,0 +1,158 @@
+import { foldText } from '../../attributes/matching.ts';
+import { InputError } from '../../errors.ts';
+import { decodeBytes } from '../../sources/decode.ts';
+import { detectDelimiter } from '../../sources/dialect.ts';
+import { restoreText } from '../../sources/export.ts';
+import { parseCsv } from '../../sources/parse-csv.ts';
+import { CLAIM_COLUMNS, type ClaimRow, claimRow, type PrintedFigure } from './claim.ts';
+import { readPrinted, type TextPart } from './printed-text.ts';
+import { readSelection, selectionText } from './select-text.ts';
+import { methodNamed } from './terms.ts';
+
+export interface ClaimsFile {
+  readonly claims: readonly ClaimRow[];
+  /** The printed numbers of all claims, in their order. */
+  readonly figures: readonly PrintedFigure[];
+  /** Columns that are not read. */
+  readonly ignored: readonly string[];
+}
+
+/**
+ * Reads a claims file: CSV under a header of the columns of `claimRow`, in any order, those that are not
+ * needed left out. Encoding and delimiter are detected; lines without any text are passed over.
+ *
+ * @throws InputError naming row and column for anything that cannot be understood.
+ */
+export function readClaims(bytes: Uint8Array, name: string): ClaimsFile {
+  const { text } = decodeBytes(bytes, name);
+  const { grid } = parseCsv(text, name, detectDelimiter(text));
+  const header = (grid[0] ?? []).map((cell) => foldText(cell));
+  const place = new Map(CLAIM_COLUMNS.map((column) => [column, header.indexOf(column)] as const));
+  for (const column of ['quantity', 'printed'] as const) {
+    if ((place.get(column) ?? -1) >= 0) continue;
+    throw new InputError(
+      `the column "${column}" is missing`,
+      { file: name, row: 1 },
+      '"thrum check --template" prints a file to fill in',
+    );
+  }
+  const known = new Set(place.values());
+  const ignored = (grid[0] ?? []).filter((cell, column) => !known.has(column) && cell.trim() !== '');
+  const claims: ClaimRow[] = [];
+  const figures: PrintedFigure[] = [];
+  const rowOf = new Map<string, number>();
+  grid.slice(1).forEach((cells, i) => {
+    if (cells.every((cell) => cell.trim() === '')) return;
+    const row = i + 2;
+    const claim = readRow(cells, place, { file: name, row });
+    const earlier = rowOf.get(claim.id);
+    if (earlier !== undefined)
+      throw new InputError(
+        `the id "${claim.id}" stands in row ${earlier} already`,
+        { file: name, row },
+        'give one of the two another id',
+      );
+    rowOf.set(claim.id, row);
+    claims.push(claim);
+    figures.push(...figuresOf(claim, { file: name, row }));
+  });
+  if (claims.length === 0)
+    throw new InputError('the file holds no claim', { file: name }, 'add one row a printed figure');
+  return { claims, figures, ignored };
+}
+
+type Where = InputError['where'];
+
+function readRow(
+  cells: readonly string[],
+  place: ReadonlyMap<keyof ClaimRow, number>,
+  where: Where & { readonly row: number },
+): ClaimRow {
+  const raw = Object.fromEntries(
+    CLAIM_COLUMNS.map((column) => [column, restoreText((cells[place.get(column) ?? -1] ?? '').trim())]),
+  ) as Record<keyof ClaimRow, string>;
+  const test = raw.test === '' ? '' : (methodNamed(raw.test) ?? raw.test);
+  const given = {
+    ...raw,
+    test,
+    quantity: raw.quantity.toLowerCase(),
+    sided: raw.sided.toLowerCase().replace(/^(one|two)[- ]?sided$/, '$1'),
+    id: raw.id === '' ? String(where.row) : raw.id,
+  };
+  const parsed = claimRow.safeParse(given);
+  if (parsed.success) return parsed.data;
+  const issue = parsed.error.issues[0];
+  const column = String(issue.path[0]);
+  throw new InputError(
+    issue.code === 'invalid_value'
+      ? `"${raw[column as keyof ClaimRow]}" is not known here`
+      : `the cell ${issue.message}`,
+    { ...where, column },
+    issue.code === 'invalid_value'
+      ? `use ${issue.values.filter((value) => value !== '').join(', ')}`
+      : 'correct the cell',
+  );
+}
+
+/** The numbers of one claim. @throws InputError for a printed text or a selection that cannot be read. */
+export function figuresOf(claim: ClaimRow, where: Where): PrintedFigure[] {
+  const parts = readPrinted(claim.printed, claim.quantity);
+  if (parts === null)
+    throw new InputError(
+      `"${claim.printed}" cannot be read as a printed ${claim.quantity}`,
+      { ...where, column: 'printed' },
+      'copy the figure alone, and put words into "note"',
+    );
+  const select = selectionOf(claim, 'select', where);
+  const versus = selectionOf(claim, 'versus', where);
+  return parts.map((part, i) => ({
+    id: i === 0 ? claim.id : `${claim.id} (${part.quantity})`,
+    place: claim.place,
+    quantity: part.quantity,
+    set: claim.set,
+    method: part.method ?? (claim.test === '' ? null : claim.test),
+    sided: claim.sided,
+    perUnit: perUnitOf(claim.step),
+    attributes: claim.attribute
+      .split(';')
+      .map((id) => id.trim())
+      .filter((id) => id !== ''),
+    select,
+    versus,
+    counted: selectionOf(claim, 'counted', where),
+    selectText: select.length > 0 ? selectionText(select) : claim.select,
+    versusText: versus.length > 0 ? selectionText(versus) : claim.versus,
+    values: shareParts(part),
+    vague: part.vague === true,
+    printed: claim.printed,
+    note: claim.note,
+  }));
+}
+
+/** A set that is a printed table names its rows by label; such a cell is no condition. */
+function selectionOf(claim: ClaimRow, column: 'select' | 'versus' | 'counted', where: Where) {
+  const text = claim[column];
+  const label =
+    claim.set !== '' && column !== 'counted' && !/[=<>≤≥;]|\s(?:in|within|known|unknown|to)\b/.test(text);
+  return label ? [] : readSelection(text, { ...where, column });
+}
+
+/** Shares are kept as parts of one: "34 %" and "34" are 0.34. */
+function shareParts(part: TextPart): TextPart['values'] {
+  return part.values.map((value) => {
+    const { digits, decimals } = value.number;
+    const asPercent =
+      value.percent ||
+      ((part.quantity === 'share' || part.quantity === 'cv') && Number(`${digits}e-${decimals}`) > 1);
+    return asPercent ? { ...value, percent: true, number: { digits, decimals: decimals + 2 } } : value;
+  });
+}
+
+function perUnitOf(step: string): number | null {
+  if (step === '') return null;
+  const size = step.startsWith('1/') ? 1 / Number(step.slice(2)) : Number(step.replace(',', '.'));
+  const perUnit = Math.round(1 / size);
+  // A grid coarser than one is a grid of ones too.
+  if (size >= 1) return Number.isInteger(size) ? 1 : null;
+  return perUnit >= 1 && Math.abs(perUnit * size - 1) < 1e-9 ? perUnit : null;
+}

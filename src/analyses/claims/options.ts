@@ -1,0 +1,30 @@
+import { z } from 'zod';
+import { attributeId, fileName } from '../shared-options.ts';
+
+export const claimsOptions = z.strictObject({
+  file: fileName().meta({
+    title: 'Claims',
+    description: 'CSV with one printed figure a row; "thrum check --template" prints one to fill in.',
+  }),
+  tables: z
+    .array(
+      z.strictObject({
+        file: fileName().meta({ description: 'The table as it is printed, as CSV with labels.' }),
+        rows: attributeId().exactOptional().meta({ description: 'Attribute whose terms label the rows.' }),
+        columns: attributeId().exactOptional().meta({
+          description: 'Attribute whose terms head the columns, of a table of counts or percentages.',
+        }),
+        attribute: attributeId().exactOptional().meta({
+          description: 'Attribute that a table of means describes.',
+        }),
+      }),
+    )
+    .default([])
+    .meta({
+      title: 'Printed tables',
+      description:
+        'Whole tables of counts, percentages or means; claims refer to one by its file name without ending, as their set.',
+    }),
+});
+
+export type ClaimsOptions = z.output<typeof claimsOptions>;

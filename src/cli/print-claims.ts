@@ -1,0 +1,46 @@
+import type { ClaimsFound } from '../analyses/claims/compute.ts';
+import type { Judged } from '../analyses/claims/verdicts.ts';
+import { claimsWords } from '../analyses/claims/words.ts';
+import type { Terminal } from './terminal.ts';
+import { tame, textTable, wrap } from './text-table.ts';
+
+/** A table of all figures with their verdicts, then the working of those that do not simply agree. */
+export function printClaims(terminal: Terminal, found: ClaimsFound): void {
+  const { colour } = terminal;
+  const { sentence, cautions } = claimsWords(found);
+  terminal.out(
+    textTable(
+      [
+        { head: 'id', align: 'left' },
+        { head: 'place', align: 'left' },
+        { head: 'quantity', align: 'left' },
+        { head: 'printed', align: 'left' },
+        { head: 'verdict', align: 'left' },
+      ],
+      found.judged.map(({ figure, says }) => [
+        figure.id,
+        figure.place,
+        figure.quantity,
+        figure.printed,
+        says,
+      ]),
+      terminal.width,
+    ),
+  );
+  for (const one of found.judged.filter(({ verdict }) => verdict !== 'agrees')) printOne(terminal, one);
+  terminal.out(`\n${line(sentence, terminal)}\n`);
+  for (const caution of cautions) terminal.out(`${colour.yellow(line(`Mind: ${caution}`, terminal))}\n`);
+}
+
+function printOne(terminal: Terminal, { figure, verdict, says, why, explained, resolve }: Judged): void {
+  const { colour } = terminal;
+  const head = tame(`${figure.id}  ${figure.quantity} "${figure.printed}": ${says}`);
+  terminal.out(`\n${verdict === 'cannot be' ? colour.red(head) : colour.bold(head)}\n`);
+  terminal.out(`${line(why, terminal)}\n`);
+  if (explained !== '') terminal.out(`${line(`Would be explained by ${explained}.`, terminal)}\n`);
+  if (resolve !== '') terminal.out(`${line(`To settle it: ${resolve}`, terminal)}\n`);
+}
+
+function line(text: string, terminal: Terminal): string {
+  return wrap(tame(text), Math.min(terminal.width, 100)).join('\n');
+}

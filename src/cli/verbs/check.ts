@@ -1,0 +1,135 @@
+import { basename, dirname, join, resolve } from 'node:path';
+import { Command } from 'commander';
+import { type ClaimsFound, checkClaims } from '../../analyses/claims/compute.ts';
+
+import { type ClaimsOptions, claimsOptions } from '../../analyses/claims/options.ts';
+import { claimsTemplate } from '../../analyses/claims/template.ts';
+import { claimsWords } from '../../analyses/claims/words.ts';
+import { InputError } from '../../errors.ts';
+import { createRandom } from '../../numerics/random.ts';
+import { claimsLetter } from '../../report/claims-letter.ts';
+import { renderClaimsPage } from '../../report/claims-page.ts';
+import { entriesOf } from '../../study/load.ts';
+import { firstFault, type Prepared, prepareStudy } from '../../study/prepare.ts';
+import { STATUS } from '../failure.ts';
+import { readBytes, readStudy, type StudyOnDisk, writeOut } from '../files.ts';
+import { printClaims } from '../print-claims.ts';
+import { printJson, type Verb } from './verb.ts';
+
+interface CheckOptions {
+  readonly study?: string;
+  readonly table: readonly string[];
+  readonly template?: true;
+  readonly json?: true;
+  readonly markdown?: string;
+  readonly html?: string;
+}
+
+/** `thrum check CLAIMS.csv`: printed figures held against each other and, with a study, against the data. */
+export const checkVerb: Verb = (terminal, setStatus) =>
+  new Command('check')
+    .description('check printed figures: which agree, which cannot be, which cannot be checked')
+    .argument('[claims]', 'CSV with one printed figure a row')
+    .option('--study <file>', 'study whose data the figures are recomputed from')
+    .option(
+      '--table <file>',
+      'a whole printed table as CSV; repeat for more',
+      (value: string, before: readonly string[]) => [...before, value],
+      [],
+    )
+    .option('--template', 'print a claims file to fill in')
+    .option('--json', 'print the verdicts as JSON')
+    .option('--markdown <file>', 'write a list for a letter to the author')
+    .option('--html <file>', 'write a page with the working of each figure')
+    .action(async (path: string | undefined, options: CheckOptions) => {
+      if (options.template) {
+        terminal.out(claimsTemplate());
+        return;
+      }
+      if (path === undefined)
+        throw new InputError('no claims file is named', {}, '"thrum check --template" prints one to fill in');
+      const onDisk = options.study === undefined ? null : await readStudy(options.study);
+      const asked = await askedOf(path, options, onDisk);
+      const prepared = onDisk === null ? null : prepareStudy(onDisk.study, onDisk.files, terminal.progress);
+      const fault = prepared === null ? null : firstFault(prepared);
+      if (fault !== null) throw fault;
+      const found = checkClaims(
+        asked.files,
+        asked.options,
+        createRandom(prepared?.study.seed ?? 1).stream('claims'),
+        prepared === null ? null : { ...materialOf(prepared), onProgress: terminal.progress },
+      );
+      terminal.endProgress();
+      if (options.json) printJson(terminal, forMachines(found));
+      else printClaims(terminal, found);
+      const written: string[] = [];
+      if (options.markdown !== undefined) {
+        await writeOut(options.markdown, claimsLetter(found));
+        written.push(options.markdown);
+      }
+      if (options.html !== undefined) {
+        await writeOut(options.html, renderClaimsPage(found, basename(path)));
+        written.push(options.html);
+      }
+      const say = options.json ? terminal.err : terminal.out;
+      if (written.length > 0) say(`Written: ${written.join(', ')}\n`);
+      if (found.counts['cannot be'] > 0) setStatus(STATUS.found);
+    });
+
+interface Asked {
+  readonly options: ClaimsOptions;
+  readonly files: ReadonlyMap<string, Uint8Array>;
+}
+
+function materialOf({ fragments, records, register, study }: Prepared) {
+  return { fragments, records, register, unit: study.unit };
+}
+
+/**
+ * The claims file and its tables. A study that names this claims file among its analyses says which tables
+ * go with it and what they are of.
+ */
+async function askedOf(path: string, options: CheckOptions, study: StudyOnDisk | null): Promise<Asked> {
+  const folder = dirname(options.study ?? '.');
+  const own = (study === null ? [] : entriesOf(study.study)).find(
+    (entry) => entry.kind === 'claims' && resolve(folder, String(entry.file)) === resolve(path),
+  );
+  const known = ((own?.tables ?? []) as ClaimsOptions['tables']).map((table) => ({
+    ...table,
+    file: join(folder, table.file),
+  }));
+  const tables =
+    options.table.length === 0
+      ? known
+      : options.table.map((file) => ({
+          ...known.find((table) => resolve(table.file) === resolve(file)),
+          file,
+        }));
+  const files = new Map([[path, await readBytes(path)]]);
+  for (const { file } of tables) files.set(file, await readBytes(file));
+  return { options: claimsOptions.parse({ file: path, tables }), files };
+}
+
+function forMachines(found: ClaimsFound) {
+  const { sentence, cautions } = claimsWords(found);
+  return {
+    sentence,
+    cautions,
+    counts: found.counts,
+    figures: found.judged.map(({ figure, verdict, says, why, explained, resolve, checks }) => ({
+      id: figure.id,
+      place: figure.place,
+      quantity: figure.quantity,
+      set: figure.set,
+      printed: figure.printed,
+      verdict,
+      says,
+      why,
+      explained,
+      resolve,
+      note: figure.note,
+      checks,
+    })),
+    lastDigits: found.digits,
+  };
+}

@@ -1,0 +1,59 @@
+import { VERDICTS, type Verdict } from '../analyses/claims/check.ts';
+import type { ClaimsFound } from '../analyses/claims/compute.ts';
+import type { Judged } from '../analyses/claims/verdicts.ts';
+import { printCount, printList } from '../analyses/phrasing.ts';
+
+const HEADINGS: Readonly<Partial<Record<Verdict, string>>> = {
+  'cannot be': 'Figures that cannot stand together as printed',
+  differs: 'Figures that differ',
+  'agrees only if rounded': 'Figures that agree under one rounding only',
+  'cannot be checked': 'Figures that could not be checked',
+};
+
+/**
+ * A list for a letter to the author, in Markdown: what was found, with its arithmetic and the shortest way to
+ * settle it. Says nothing of how a difference came about.
+ */
+export function claimsLetter({ judged, counts, withData }: ClaimsFound): string {
+  const against = withData ? 'the data and with each other' : 'each other';
+  const summary = VERDICTS.filter((verdict) => counts[verdict] > 0).map(
+    (verdict) => `${verdict}: ${counts[verdict]}`,
+  );
+  const lines = [
+    '# Printed figures',
+    '',
+    `${printCount(judged.length, 'printed figure')} compared with ${against} (${printList(summary)}).`,
+    '',
+    'Each number was taken as any value that prints so, rounded half up, rounded half to even or cut off. Printing slips, other rounding, other records or another method can explain a difference; each entry ends with what would settle it.',
+  ];
+  for (const verdict of ['cannot be', 'differs', 'agrees only if rounded', 'cannot be checked'] as const) {
+    const entries = judged.filter((one) => one.verdict === verdict);
+    if (entries.length === 0) continue;
+    lines.push('', `## ${HEADINGS[verdict]}`, '');
+    lines.push(...entries.map(entry));
+  }
+  const agreeing = judged
+    .filter(({ verdict }) => verdict === 'agrees')
+    .map(({ figure }) => escapeMarkdown(figure.id));
+  if (agreeing.length > 0) lines.push('', '## Figures that agree', '', `${agreeing.join(', ')}.`);
+  return `${lines.join('\n')}\n`;
+}
+
+function entry({ figure, says, why, explained, resolve }: Judged): string {
+  const parts = [
+    `- **${escapeMarkdown(figure.place === '' ? figure.id : `${figure.place} (${figure.id})`)}**, ${figure.quantity}, printed “${escapeMarkdown(figure.printed)}”: ${escapeMarkdown(says)}.`,
+    escapeMarkdown(why),
+    explained === '' ? '' : `This would be explained by ${escapeMarkdown(explained)}.`,
+    resolve === '' ? '' : `To settle it: ${escapeMarkdown(lowerFirst(resolve))}`,
+  ];
+  return parts.filter((part) => part !== '').join(' ');
+}
+
+function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
+/** Text of a paper may hold anything; none of it is to be taken for markup. */
+function escapeMarkdown(text: string): string {
+  return text.replace(/[\\`*_{}[\]<>#|~]/g, '\\$&').replaceAll(/\s+/g, ' ');
+}
