@@ -16,6 +16,19 @@ export function isDistance(coefficient: SimilarityCoefficient): boolean {
   return coefficient === 'chi-square';
 }
 
+/** Value of two equal assemblages; 0 for a distance. */
+export function mostAlike(coefficient: SimilarityCoefficient): number {
+  if (isDistance(coefficient)) return 0;
+  return coefficient === 'brainerd-robinson' ? 200 : 1;
+}
+
+/** Likeness turned into unlikeness, 0 to 1 (chi-square as it is). */
+export function unlikeness(likeness: Condensed, coefficient: SimilarityCoefficient): Condensed {
+  if (isDistance(coefficient)) return likeness;
+  const most = mostAlike(coefficient);
+  return { n: likeness.n, values: likeness.values.map((value) => 1 - value / most) };
+}
+
 /**
  * Likeness of every pair of rows of a table of counts; NaN where a row is empty.
  * - `brainerd-robinson`: 200 minus the summed differences of percentages, 0 to 200 (Brainerd 1951, Am.

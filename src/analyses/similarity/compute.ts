@@ -1,25 +1,21 @@
 import { InputError } from '../../errors.ts';
 import { countBehind } from '../../fragments/behind.ts';
 import { type CrossedTable, crossedTable } from '../../fragments/crossed-table.ts';
+import { itemCounts } from '../../fragments/item-counts.ts';
+import { type WhereWhen, whereAndWhen } from '../../fragments/where-when.ts';
 import { adjustP } from '../../numerics/adjust.ts';
-import { assemblageSimilarity } from '../../numerics/assemblage-similarity.ts';
+import { likenessInterval, sameSource } from '../../numerics/assemblage-draws.ts';
+import { assemblageSimilarity, unlikeness } from '../../numerics/assemblage-similarity.ts';
 import type { ResampledInterval } from '../../numerics/bootstrap.ts';
 import type { Condensed } from '../../numerics/condensed.ts';
 import { linkage } from '../../numerics/grouping/linkage.ts';
 import { leafOrder } from '../../numerics/grouping/tree.ts';
 import type { AnalysisInput, Findings, Unavailable } from '../contract.ts';
-import { type DistanceTest, distanceTests, unlikeness } from './distance.ts';
+import { type DistanceTest, distanceTests } from './distance.ts';
+import { type AssemblageDiversity, assemblageDiversity } from './diversity.ts';
 import type { SimilarityOptions } from './options.ts';
 import { type AxisPlaces, axisPlaces } from './order.ts';
-import {
-  type AssemblageDiversity,
-  assemblageDiversity,
-  itemCounts,
-  pairInterval,
-  sameSource,
-} from './resampled.ts';
 import { similarityTables } from './tables.ts';
-import { type WhereWhen, whereAndWhen } from './where-when.ts';
 
 export interface SimilarityFound extends Findings {
   readonly options: SimilarityOptions;
@@ -72,10 +68,19 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
   );
   const intervals = pairs.map(([first, second], place) => {
     input.onProgress?.((0.6 * place) / pairs.length, 'drawing items');
-    return pairInterval(table, items, first, second, options, random.stream(`pair ${first} ${second}`));
+    const { coefficient, resamples, confidence } = options;
+    return likenessInterval(items[first], items[second], restOf(table, first, second), {
+      coefficient,
+      resamples,
+      confidence,
+      random: random.stream(`pair ${first} ${second}`),
+    });
   });
   const tests = pairs.map(([first, second]) =>
-    sameSource(table, items, first, second, options, random.stream(`source ${first} ${second}`)),
+    sameSource(items[first], items[second], table.columns.length, options.coefficient, {
+      random: random.stream(`source ${first} ${second}`),
+      relabellings: options.relabellings,
+    }),
   );
   const adjusted = adjustP(
     tests.map(({ p }) => p),
@@ -84,7 +89,7 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
   const sizes = table.counts.map((line) => line.reduce((sum, count) => sum + count, 0));
   const enough = sizes.filter((size) => size >= LEAST_RAREFIED);
   const rarefiedTo = Math.min(...(enough.length > 0 ? enough : sizes));
-  const whereWhen = whereAndWhen(records, table, options);
+  const whereWhen = whereAndWhen(records, table, options.places);
   const compared = {
     options,
     unit,
@@ -121,4 +126,11 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
     },
     tables: similarityTables(compared),
   };
+}
+
+/** Counts of all assemblages but two, as one row. */
+function restOf(table: CrossedTable, first: number, second: number): Float64Array {
+  return Float64Array.from(table.columns, (_, column) =>
+    table.counts.reduce((sum, line, row) => (row === first || row === second ? sum : sum + line[column]), 0),
+  );
 }

@@ -1,27 +1,15 @@
-import {
-  assemblageSimilarity,
-  isDistance,
-  type SimilarityCoefficient,
-} from '../../numerics/assemblage-similarity.ts';
-import type { Condensed } from '../../numerics/condensed.ts';
+import { spaceDistances, timeDistances, type WhereWhen } from '../../fragments/where-when.ts';
+import { assemblageSimilarity, unlikeness } from '../../numerics/assemblage-similarity.ts';
 import { type MantelTest, mantelTest } from '../../numerics/mantel.ts';
 import type { Random } from '../../numerics/random.ts';
 import type { Unavailable } from '../contract.ts';
 import type { SimilarityOptions } from './options.ts';
-import { spaceDistances, timeDistances, type WhereWhen } from './where-when.ts';
 
 /** One comparison of distances. */
 export interface DistanceTest {
   readonly against: string;
   readonly apartFrom: string | null;
   readonly answer: MantelTest | Unavailable;
-}
-
-/** Likeness turned into unlikeness, 0 to 1 (chi-square as it is). */
-export function unlikeness(likeness: Condensed, coefficient: SimilarityCoefficient): Condensed {
-  if (isDistance(coefficient)) return likeness;
-  const most = coefficient === 'brainerd-robinson' ? 200 : 1;
-  return { n: likeness.n, values: likeness.values.map((value) => 1 - value / most) };
 }
 
 /**

@@ -1,5 +1,6 @@
 import { isDistance } from '../../numerics/assemblage-similarity.ts';
 import { condensedIndex } from '../../numerics/condensed.ts';
+import { SAID } from '../coefficient-option.ts';
 import type { Figure } from '../contract.ts';
 import {
   axis,
@@ -13,7 +14,6 @@ import {
 import { printCount, printNumber } from '../phrasing.ts';
 import { biplotFigure, orderFigure } from './axes-figures.ts';
 import type { SimilarityFound } from './compute.ts';
-import { SAID } from './tables.ts';
 
 /** Matrix in found order, biplot, order against time, diversity. */
 export function similarityFigures(found: SimilarityFound): Readonly<Record<string, Figure>> {

@@ -1,13 +1,6 @@
 import { z } from 'zod';
+import { coefficientOption } from '../coefficient-option.ts';
 import { attributeId, groupingId } from '../shared-options.ts';
-
-export const COEFFICIENTS = [
-  'brainerd-robinson',
-  'bray-curtis',
-  'morisita-horn',
-  'jaccard',
-  'chi-square',
-] as const;
 
 export const similarityOptions = z.strictObject({
   assemblages: groupingId().default('assemblage').meta({
@@ -18,11 +11,7 @@ export const similarityOptions = z.strictObject({
     title: 'Kinds',
     description: 'The attribute of kinds in whose counts they are compared, such as structure or fibre.',
   }),
-  coefficient: z.enum(COEFFICIENTS).default('brainerd-robinson').meta({
-    title: 'Coefficient',
-    description:
-      'brainerd-robinson: shares, 0 to 200; bray-curtis: counts; morisita-horn: shares, led by common kinds; jaccard: presence alone; chi-square: a distance, led by rare kinds',
-  }),
+  coefficient: coefficientOption,
   supplementary: z.array(z.string().min(1)).default([]).meta({
     title: 'Placed afterwards',
     description:

@@ -1,4 +1,5 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
+import type { Span } from '../../fragments/where-when.ts';
 import { type Correspondence, correspondence, projectRow } from '../../numerics/correspondence.ts';
 import { permutationTest } from '../../numerics/permutation.ts';
 import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
@@ -6,7 +7,6 @@ import type { Random } from '../../numerics/random.ts';
 import { spearman } from '../../numerics/trend.ts';
 import type { Unavailable } from '../contract.ts';
 import type { SimilarityOptions } from './options.ts';
-import type { Span } from './where-when.ts';
 
 /** Where every assemblage lies on the axes; placed ones took no part in finding them. */
 export interface AxisPlaces {

@@ -1,19 +1,11 @@
 import { condensedIndex } from '../../numerics/condensed.ts';
+import { SAID } from '../coefficient-option.ts';
 import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { printNumber } from '../phrasing.ts';
 import { axesTables } from './axes-tables.ts';
 import type { SimilarityFound } from './compute.ts';
 
 export type Compared = Omit<SimilarityFound, 'n' | 'tables'>;
-
-/** What each coefficient says, and where it runs. */
-export const SAID = {
-  'brainerd-robinson': 'Brainerd-Robinson coefficient (0 nothing in common, 200 equal shares)',
-  'bray-curtis': 'Bray-Curtis similarity of counts (0 to 1; size matters)',
-  'morisita-horn': 'Morisita-Horn overlap (0 to 1; led by common kinds)',
-  jaccard: 'Jaccard coefficient of kinds present (0 to 1)',
-  'chi-square': 'chi-square distance (0 equal profiles; led by rare kinds)',
-} as const;
 
 /** Counts, likeness, diversity, axes, and distances against distances. */
 export function similarityTables(found: Compared): Record<string, ResultTable> {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { COEFFICIENTS } from '../../../src/analyses/coefficient-option.ts';
 import { similarity } from '../../../src/analyses/similarity/index.ts';
-import { COEFFICIENTS } from '../../../src/analyses/similarity/options.ts';
 import { condensedIndex } from '../../../src/numerics/condensed.ts';
 import { expectClose } from '../../numerics/close.ts';
 import { reference } from '../../references/reference.ts';

@@ -1,11 +1,10 @@
-import { midpoint } from '../../fragments/accessors.ts';
-import type { CrossedTable } from '../../fragments/crossed-table.ts';
-import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
-import type { Condensed } from '../../numerics/condensed.ts';
-import { chordDistance } from '../../numerics/great-circle.ts';
-import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
-import type { Unavailable } from '../contract.ts';
-import type { SimilarityOptions } from './options.ts';
+import type { Condensed } from '../numerics/condensed.ts';
+import { chordDistance } from '../numerics/great-circle.ts';
+import { quantileSorted, sortedValues } from '../numerics/quantile.ts';
+import type { Unavailable } from '../numerics/unavailable.ts';
+import { midpoint } from './accessors.ts';
+import type { CrossedTable } from './crossed-table.ts';
+import type { FragmentTable, NumericColumn } from './table.ts';
 
 /** Span of years of an assemblage: hull of those of its records, with the median of their middles. */
 export interface Span {
@@ -28,20 +27,24 @@ export interface WhereWhen {
     | Unavailable;
 }
 
-/** When and where each assemblage was, from the dates and coordinates of its records. */
+/**
+ * When and where each assemblage was, from the dates and coordinates of its records.
+ *
+ * @param named attributes that say where (east, north); latitude and longitude where not named.
+ */
 export function whereAndWhen(
   records: FragmentTable,
   table: CrossedTable,
-  options: SimilarityOptions,
+  named: readonly [string, string] | undefined,
 ): WhereWhen {
   const rowsOf = table.rows.map((_, place) =>
     table.entries.filter((entry) => entry.row === place).map(({ record }) => record),
   );
   const dates = numeric(records, 'date');
-  const [firstId, secondId] = options.places ?? ['latitude', 'longitude'];
+  const [firstId, secondId] = named ?? ['latitude', 'longitude'];
   const first = numeric(records, firstId);
   const second = numeric(records, secondId);
-  const geographic = options.places === undefined;
+  const geographic = named === undefined;
   return {
     spans: rowsOf.map((rows) => (dates === null ? null : spanOf(dates, rows))),
     places: rowsOf.map((rows) => {

@@ -1,0 +1,26 @@
+import { z } from 'zod';
+
+/** How alike two assemblages are, for every analysis that compares counts of kinds. */
+
+export const COEFFICIENTS = [
+  'brainerd-robinson',
+  'bray-curtis',
+  'morisita-horn',
+  'jaccard',
+  'chi-square',
+] as const;
+
+export const coefficientOption = z.enum(COEFFICIENTS).default('brainerd-robinson').meta({
+  title: 'Coefficient',
+  description:
+    'brainerd-robinson: shares, 0 to 200; bray-curtis: counts; morisita-horn: shares, led by common kinds; jaccard: presence alone; chi-square: a distance, led by rare kinds',
+});
+
+/** What each coefficient says, and where it runs. */
+export const SAID = {
+  'brainerd-robinson': 'Brainerd-Robinson coefficient (0 nothing in common, 200 equal shares)',
+  'bray-curtis': 'Bray-Curtis similarity of counts (0 to 1; size matters)',
+  'morisita-horn': 'Morisita-Horn overlap (0 to 1; led by common kinds)',
+  jaccard: 'Jaccard coefficient of kinds present (0 to 1)',
+  'chi-square': 'chi-square distance (0 equal profiles; led by rare kinds)',
+} as const;
