@@ -20,14 +20,18 @@ export function groupingOptions(attributes: readonly AttributeView[]): ChoiceOpt
   ];
 }
 
-/** Numbers and grades that some record has; measured ones before those that only follow from others. */
+/** Numbers and grades that some record has: spacings first, grades and what only follows from others last. */
 export function numberOptions(attributes: readonly AttributeView[]): ChoiceOption[] {
   const numeric = attributes.filter(
     ({ definition, filled }) =>
       filled > 0 && ['ratio', 'interval', 'ordinal'].includes(definition.scale) && definition.unit !== 'year',
   );
+  const rank = ({ definition }: AttributeView) =>
+    (definition.derived ? 4 : 0) +
+    (definition.scale === 'ordinal' ? 2 : 0) +
+    (definition.block === 'spacing' ? 0 : 1);
   return numeric
-    .sort((a, b) => Number(a.definition.derived ?? false) - Number(b.definition.derived ?? false))
+    .sort((a, b) => rank(a) - rank(b) || b.filled - a.filled)
     .map(({ definition, filled, records }) => ({
       id: definition.id,
       label: definition.unit === undefined ? definition.label : `${definition.label} (${definition.unit})`,

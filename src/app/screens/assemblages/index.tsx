@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react';
 import { useRun } from '../../engine/use-run.ts';
 import { fileStem } from '../../files.ts';
 import { groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
-import { Choice, Toggles } from '../../parts/controls.tsx';
+import { Choice } from '../../parts/controls.tsx';
 import { count } from '../../parts/numbers.ts';
 import { ResultFigures } from '../../parts/result-figures.tsx';
 import { RunSaid, RunStatus } from '../../parts/run-status.tsx';
@@ -28,6 +28,15 @@ const COEFFICIENTS = [
   { id: 'jaccard', label: 'Jaccard', note: 'which kinds occur at all' },
   { id: 'chi-square', label: 'Chi-square distance', note: 'led by the rare kinds' },
 ];
+
+const FIGURES = {
+  shares: 'Shares',
+  residuals: 'What departs',
+  matrix: 'All against all',
+  biplot: 'Map of places and kinds',
+  order: 'Order and dates',
+  diversity: 'Variety',
+};
 
 /** Quick enough to answer while the question is being put. */
 const QUICK = { resamples: 399, relabellings: 999 };
@@ -91,7 +100,7 @@ function AssemblagesScreen() {
       <div className="parts assemblages">
         <Part name="ask" title="What to set side by side">
           <div className="stack">
-            <Toggles label="What to see" options={VIEWS} value={shown} onChange={setShown} />
+            <Choice label="Show" options={VIEWS} value={shown} onChange={setShown} />
             <Choice
               label="Places"
               options={groups}
@@ -126,7 +135,7 @@ function AssemblagesScreen() {
               <div className="stack">
                 <RunStatus run={run} />
                 {run.result === null ? null : (
-                  <ResultFigures key={shown} result={run.result} stem={`${stem}.${shown}`} />
+                  <ResultFigures key={shown} names={FIGURES} result={run.result} stem={`${stem}.${shown}`} />
                 )}
               </div>
             </Part>

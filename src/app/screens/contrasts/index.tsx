@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import type { AnalysisResult } from '../../../study/results.ts';
 import { useRun } from '../../engine/use-run.ts';
 import { fileStem } from '../../files.ts';
 import { groupingOptions, numberOptions } from '../../parts/attribute-options.ts';
@@ -22,6 +23,23 @@ const LIKENESS = [
   { id: '0.2', label: '20 %' },
   { id: '0.5', label: '50 %' },
 ];
+
+/** Ends of the figures' keys, which begin with the attribute, and their names. */
+const FIGURES: readonly (readonly [end: string, name: string])[] = [
+  ['Outlines', 'Outlines'],
+  ['Cumulative', 'Shares below'],
+  ['Medians', 'Medians'],
+  ['Effects', 'Differences'],
+];
+
+function figureNames(result: AnalysisResult): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    Object.keys(result.figures).map((key) => [
+      key,
+      FIGURES.find(([end]) => key.endsWith(end))?.[1] ?? 'Points',
+    ]),
+  );
+}
 
 function ContrastsScreen() {
   const { workspace, view, change } = useWorkbench();
@@ -90,7 +108,11 @@ function ContrastsScreen() {
           <div className="stack">
             <RunStatus run={run} />
             {run.result === null ? null : (
-              <ResultFigures result={run.result} stem={`${fileStem(workspace.study.title)}.contrast`} />
+              <ResultFigures
+                result={run.result}
+                names={figureNames(run.result)}
+                stem={`${fileStem(workspace.study.title)}.contrast`}
+              />
             )}
           </div>
         </Part>
