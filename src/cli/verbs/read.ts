@@ -6,11 +6,14 @@ import { InputError } from '../../errors.ts';
 import { ledgerRows } from '../../report/ledger-rows.ts';
 import { writeCsv } from '../../sources/export.ts';
 import { checkProfile, type SourceProfile } from '../../sources/profile.ts';
+import { reportQuality } from '../../sources/quality.ts';
 import { type ReadOptions as ReadSourceOptions, readSource, readTexts } from '../../sources/read-source.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
+import { unknownTerms } from '../../sources/terms.ts';
 import { loadStudy, parseJson, studyRegister } from '../../study/load.ts';
 import { STATUS } from '../failure.ts';
 import { readBytes, readText, writeOut } from '../files.ts';
+import { printQuality } from '../print-quality.ts';
 import { printReading } from '../print-reading.ts';
 import { printJson, type Verb } from './verb.ts';
 
@@ -39,20 +42,24 @@ export const readVerb: Verb = (terminal, setStatus) =>
     .action(async (path: string, options: ReadOptions) => {
       const name = basename(path);
       const profile = options.profile === undefined ? undefined : await readProfile(options.profile);
+      const register = await registerFor(options.study);
       const reading = await readTable(path, options.sheet, {
         name,
-        register: await registerFor(options.study),
+        register,
         ...(profile === undefined ? {} : { profile }),
         ...(options.acceptSuggestions ? { acceptSuggestions: true } : {}),
       });
       if (options.ledger !== undefined) await writeOut(options.ledger, writeCsv(ledgerRows(reading.ledger)));
       const saved = profilePath(options.saveProfile, path);
       if (saved !== undefined) await writeOut(saved, `${JSON.stringify(reading.profile, null, 2)}\n`);
+      const quality = reportQuality(reading.table, register);
+      const terms = unknownTerms(reading, register);
       if (options.json) {
         const { table: _table, grid: _grid, ...rest } = reading;
-        printJson(terminal, rest);
+        printJson(terminal, { ...rest, quality, unknownTerms: terms });
       } else {
         printReading(terminal, reading);
+        printQuality(terminal, quality, terms, reading.table, register);
       }
       const say = options.json ? terminal.err : terminal.out;
       for (const file of [options.ledger, saved]) if (file !== undefined) say(`Written: ${file}\n`);

@@ -1,0 +1,84 @@
+import { printCount, printP } from '../analyses/phrasing.ts';
+import type { Register } from '../attributes/definition.ts';
+import type { FragmentTable } from '../fragments/table.ts';
+import type { QualityReport } from '../sources/quality.ts';
+import type { UnknownTerm } from '../sources/terms.ts';
+import type { Terminal } from './terminal.ts';
+import { tame, wrap } from './text-table.ts';
+
+/** Lines of one sort that are shown before the rest is only counted. */
+const MOST = 6;
+
+/** Last digits that would come about less often than this by chance are worth a word. */
+const HEAPED = 0.001;
+
+/** What to look at again in a table that was read: nothing in it was left out for any of this. */
+export function printQuality(
+  terminal: Terminal,
+  quality: QualityReport,
+  terms: readonly UnknownTerm[],
+  table: FragmentTable,
+  register: Register,
+): void {
+  const name = (id: string) => register.attributes.get(id)?.label ?? id;
+  const row = (at: number) => `row ${table.origin[at]?.row ?? at + 1}`;
+  const sorts: [heading: string, lines: string[]][] = [
+    [
+      'Terms that no vocabulary holds (map each once, in the profile)',
+      terms.map(
+        ({ attribute, text, count, suggestion }) =>
+          `${name(attribute)}: "${text}", ${printCount(count, 'cell')}${
+            suggestion === undefined ? '' : `; perhaps ${suggestion.term}, ${suggestion.reason}`
+          }`,
+      ),
+    ],
+    [
+      'Columns that may be in another unit',
+      quality.columnSlips.map(
+        ({ attribute, outside, readings, likely }) =>
+          `${name(attribute)}: ${outside} of ${readings} readings are unusual; ${likely}`,
+      ),
+    ],
+    [
+      'Readings out of the usual (kept)',
+      quality.outOfBounds
+        .filter(({ beyond }) => beyond === 'limit')
+        .map(
+          (one) =>
+            `${name(one.attribute)}, ${row(one.row)}: "${one.raw}" is hardly possible${one.likely === undefined ? '' : `; ${one.likely}`}`,
+        ),
+    ],
+    [
+      'Fragments of one item that contradict each other',
+      quality.contradictions.map(
+        ({ item, attribute, says }) =>
+          `${item}, ${name(attribute)}: ${says.map((text) => `"${text}"`).join(', ')}`,
+      ),
+    ],
+    [
+      'Last digits that recorders preferred',
+      quality.heaping
+        .filter(({ p }) => p < HEAPED)
+        .map(
+          ({ attribute, n, zeroOrFive, p }) =>
+            `${name(attribute)}: ${Math.round(100 * zeroOrFive)} % of ${n} readings end in 0 or 5 (20 % without preference), ${printP(p)}`,
+        ),
+    ],
+    [
+      'Recorders or sources that differ on one assemblage',
+      quality.recorders.map(
+        ({ attribute, assemblage, names, medians, pAdjusted }) =>
+          `${name(attribute)}, ${assemblage}: median ${medians[0]} by ${names[0]}, ${medians[1]} by ${names[1]} (adjusted ${printP(pAdjusted)})`,
+      ),
+    ],
+  ];
+  const filled = sorts.filter(([, lines]) => lines.length > 0);
+  if (filled.length === 0) return;
+  terminal.out(`\n${terminal.colour.underline('To look at again')}\n`);
+  for (const [heading, lines] of filled) {
+    terminal.out(`${heading}: ${lines.length}\n`);
+    for (const line of lines.slice(0, MOST))
+      terminal.out(`${wrap(tame(`  ${line}`), terminal.width).join('\n')}\n`);
+    if (lines.length > MOST) terminal.out(`  and ${lines.length - MOST} more; --json has them all.\n`);
+  }
+}
