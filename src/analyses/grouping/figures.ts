@@ -171,7 +171,8 @@ function choiceFigure(found: GroupingFound): Figure {
   ];
   const references: readonly [name: string, reference: Reference | Unavailable, dash: string][] = [
     ['shuffled tables', trust.shuffled, 'dash'],
-    ['even clouds', trust.cloud, 'dot'],
+    ['even clouds', trust.box, 'dot'],
+    ['single heaps', trust.heap, 'longdash'],
   ];
   for (const [name, reference, dash] of references) {
     if (isUnavailable(reference)) continue;

@@ -58,10 +58,10 @@ export const groupingOptions = z.strictObject({
     title: 'Resamples for stability',
     description: 'How often items are drawn anew to see whether each group is found again; 0 leaves it out',
   }),
-  permutations: z.int().min(0).max(9999).default(99).meta({
+  permutations: z.int().min(0).max(9999).default(39).meta({
     title: 'Tables without groups',
     description:
-      'How many shuffled tables, and as many even clouds, are grouped to see whether noise would give groups as good; 0 leaves them out',
+      'How many shuffled tables, even clouds and single heaps each are grouped to see whether noise would give groups as good; 0 leaves them out',
   }),
   compareWith: groupingId().exactOptional().meta({
     title: 'Compare with',

@@ -1,12 +1,10 @@
-import { validity } from '../../numerics/grouping/validity.ts';
 import { isUnavailable } from '../../numerics/unavailable.ts';
-import type { ResultTable, TableCell, Unavailable } from '../contract.ts';
+import type { ResultTable, TableCell } from '../contract.ts';
+import { choiceTable, referencesTable } from './choice-tables.ts';
 import type { Agreement } from './compare-with.ts';
 import { BORDERLINE, type GroupingFound } from './compute.ts';
-import type { Reference } from './reference-tables.ts';
-import type { Trust } from './trust.ts';
 
-type Compared = Omit<GroupingFound, 'n' | 'tables'>;
+export type Compared = Omit<GroupingFound, 'n' | 'tables'>;
 
 /** Everything found, as tables: groups, membership, marks, choice of k, sites and periods, agreement. */
 export function groupingTables(found: Compared): Readonly<Record<string, ResultTable>> {
@@ -135,98 +133,6 @@ function marksTable({ groups }: Compared): ResultTable {
       'beside it); from -1 to 1, positive where the group has more. Descriptions, not tests: the groups were made ' +
       'from these attributes.',
   };
-}
-
-function choiceTable(found: Compared): ResultTable {
-  const { tried, trust, k, matrix } = found;
-  const widthsAt = (reference: Reference | Unavailable, count: number): TableCell[] => {
-    if (isUnavailable(reference)) return [reference, reference];
-    const entry = reference.byCount.find((line) => line.k === count);
-    return entry === undefined ? [NOT_REACHED, NOT_REACHED] : [entry.median, entry.high];
-  };
-  return {
-    title: 'Number of groups',
-    columns: [
-      { id: 'k', label: 'groups' },
-      { id: 'silhouette', label: 'mean silhouette width' },
-      { id: 'shuffledMedian', label: 'shuffled tables, median' },
-      { id: 'shuffledHigh', label: 'shuffled tables, 95 % quantile' },
-      { id: 'cloudMedian', label: 'even clouds, median' },
-      { id: 'cloudHigh', label: 'even clouds, 95 % quantile' },
-      { id: 'gap', label: 'gap statistic' },
-      { id: 'gapError', label: 'its error' },
-      { id: 'predictionStrength', label: 'prediction strength' },
-      { id: 'calinskiHarabasz', label: 'Calinski-Harabasz' },
-      { id: 'daviesBouldin', label: 'Davies-Bouldin' },
-      { id: 'dunn', label: 'Dunn' },
-      { id: 'smallest', label: 'smallest group' },
-      { id: 'chosen', label: 'chosen' },
-    ],
-    rows: tried.map((partition) => {
-      const indices = validity(matrix, partition.membership);
-      return [
-        partition.k,
-        partition.meanSilhouette ?? { why: 'fewer than two groups' },
-        ...widthsAt(trust.shuffled, partition.k),
-        ...widthsAt(trust.cloud, partition.k),
-        ...gapAt(trust, partition.k),
-        strengthAt(trust, partition.k),
-        indices.calinskiHarabasz,
-        indices.daviesBouldin,
-        indices.dunn,
-        partition.k === 0 ? { why: 'no group was found' } : smallestGroup(partition.membership, partition.k),
-        partition.k === k,
-      ];
-    }),
-    note:
-      'Chosen by the greatest mean silhouette width. Shuffled tables: every attribute dealt out anew on its own; ' +
-      'even clouds: the same spread along its principal axes, without heaps. Gap: Tibshirani, Walther & Hastie 2001, ' +
-      'from the even clouds; prediction strength: Tibshirani & Walther 2005, 0.8 is usually asked for. ' +
-      'Davies-Bouldin is better when small, the other indices when large.' +
-      (found.sampled ? ' Measured on a sample of the table.' : ''),
-  };
-}
-
-const NOT_REACHED = { why: 'no reference table came to this number of groups' };
-
-function gapAt({ gaps }: Trust, k: number): TableCell[] {
-  if (isUnavailable(gaps)) return [gaps, gaps];
-  const found = gaps.find((entry) => entry.k === k);
-  return found === undefined ? [NOT_REACHED, NOT_REACHED] : [found.gap, found.error];
-}
-
-function strengthAt({ predictionStrength }: Trust, k: number): TableCell {
-  if (isUnavailable(predictionStrength)) return predictionStrength;
-  const mean = predictionStrength.find((entry) => entry.k === k)?.mean ?? Number.NaN;
-  return Number.isNaN(mean) ? { why: 'a half of the items has fewer records than groups' } : mean;
-}
-
-function referencesTable({ trust }: Compared): ResultTable {
-  const line = (name: string, reference: Reference | Unavailable): TableCell[] =>
-    isUnavailable(reference)
-      ? [name, reference, reference, reference, reference, reference]
-      : [name, reference.observed, reference.median, reference.high, reference.p, reference.tables];
-  return {
-    title: 'Groups against tables without groups',
-    columns: [
-      { id: 'reference', label: 'tables' },
-      { id: 'observed', label: 'best mean silhouette width here' },
-      { id: 'median', label: 'median there' },
-      { id: 'high', label: '95 % quantile there' },
-      { id: 'p', label: 'p' },
-      { id: 'tables', label: 'tables' },
-    ],
-    rows: [line('every attribute shuffled on its own', trust.shuffled), line('one even cloud', trust.cloud)],
-    note:
-      'p is the share of tables, this one included, whose best groups are as good: (b + 1)/(m + 1). ' +
-      `Judged on ${trust.records} records.`,
-  };
-}
-
-function smallestGroup(membership: Int32Array, k: number): number {
-  const sizes = new Int32Array(k);
-  for (const group of membership) if (group >= 0) sizes[group]++;
-  return Math.min(...sizes);
 }
 
 function contextTable({ context }: Compared): ResultTable {

@@ -1,11 +1,11 @@
 import type { DissimilaritySpec } from '../../numerics/dissimilarity.ts';
-import { boxReference } from '../../numerics/grouping/box-reference.ts';
+import { type CloudShape, cloudMaker } from '../../numerics/grouping/cloud-reference.ts';
 import { type Gap, gapStatistic, groupsByGap } from '../../numerics/grouping/gap.ts';
 import { permutedVariables } from '../../numerics/grouping/permuted.ts';
 import { predictionStrength } from '../../numerics/grouping/prediction-strength.ts';
 import { sampleRows } from '../../numerics/grouping/sampled-medoids.ts';
 import { type GroupStability, groupStability } from '../../numerics/grouping/stability.ts';
-import { principalCoordinates } from '../../numerics/principal-coordinates.ts';
+import { type PrincipalCoordinates, principalCoordinates } from '../../numerics/principal-coordinates.ts';
 import type { Random } from '../../numerics/random.ts';
 import { isUnavailable } from '../../numerics/unavailable.ts';
 import type { Unavailable } from '../contract.ts';
@@ -21,8 +21,10 @@ export interface Trust {
   readonly stability: readonly GroupStability[] | Unavailable;
   /** Tables with every attribute shuffled on its own. */
   readonly shuffled: Reference | Unavailable;
-  /** Tables drawn from one even cloud of the same spread. */
-  readonly cloud: Reference | Unavailable;
+  /** Tables spread evenly over the same axes. */
+  readonly box: Reference | Unavailable;
+  /** Tables drawn from a single heap of the same spread. */
+  readonly heap: Reference | Unavailable;
   readonly gaps: readonly Gap[] | Unavailable;
   /** Number of groups by the gap statistic, 1 for none. */
   readonly groupsByGap: number | Unavailable;
@@ -31,7 +33,7 @@ export interface Trust {
 
 /** Repeated grouping of more records than this would take minutes: a sample stands for them. */
 export const MOST_IN_TRUST = 500;
-/** Axes that the even cloud is drawn on; the rest of the spread is the same for every pair. */
+/** Axes that clouds and heaps are drawn on; the rest of the spread is the same for every pair. */
 const CLOUD_AXES = 20;
 const MOST_SPLITS = 20;
 
@@ -55,7 +57,6 @@ export function trustIn(request: TrustRequest): Trust {
     request.onProgress(from + share * (to - from), what);
   const draws = { how: options, tables: options.permutations, tried: base.tried };
   const notAsked = { why: 'not asked for' };
-  const axes = principalCoordinates(base.compared.matrix, CLOUD_AXES);
   const shuffled =
     options.permutations === 0
       ? notAsked
@@ -68,32 +69,42 @@ export function trustIn(request: TrustRequest): Trust {
               return compareAll({ ...base.spec, variables }, options.method);
             },
             random: random.stream('shuffled tables'),
-            onProgress: steps(0.4, 0.7, 'grouping shuffled tables'),
+            onProgress: steps(0.3, 0.6, 'grouping shuffled tables'),
           });
-  const cloud =
-    options.permutations === 0
-      ? notAsked
-      : isUnavailable(axes)
-        ? axes
-        : referenceTables({
-            ...draws,
-            draw: (chance) => {
-              const drawn = boxReference(axes, base.items, chance);
-              const { n, values, coordinates, columns } = drawn;
-              return { matrix: { n, values }, points: { values: coordinates, n, columns } };
-            },
-            random: random.stream('even clouds'),
-            onProgress: steps(0.7, 1, 'grouping even clouds'),
-          });
-  const gaps = gapsOf(base.compared, base.tried, cloud, options);
+  const axes = options.permutations === 0 ? notAsked : principalCoordinates(base.compared.matrix, CLOUD_AXES);
+  const against = (shape: CloudShape, from: number, what: string) =>
+    isUnavailable(axes)
+      ? axes
+      : referenceTables({
+          ...draws,
+          draw: oneCloud(axes, base.items, shape),
+          random: random.stream(what),
+          onProgress: steps(from, from + 0.2, `grouping ${what}`),
+        });
+  const box = against('box', 0.6, 'even clouds');
+  const heap = against('heap', 0.8, 'single heaps');
+  const gaps = gapsOf(base.compared, base.tried, box, options);
   return {
     records: base.items.length,
     stability: stabilityOf(base, options, random.stream('stability'), steps(0, 0.3, 'resampling items')),
     shuffled,
-    cloud,
+    box,
+    heap,
     gaps,
     groupsByGap: isUnavailable(gaps) ? gaps : groupsByGap(gaps),
     predictionStrength: strengthOf(base, options, random.stream('halves')),
+  };
+}
+
+function oneCloud(
+  axes: PrincipalCoordinates,
+  items: Int32Array,
+  shape: CloudShape,
+): (random: Random) => Compared {
+  const make = cloudMaker(axes, items, shape);
+  return (random) => {
+    const { n, values, coordinates, columns } = make(random);
+    return { matrix: { n, values }, points: { values: coordinates, n, columns } };
   };
 }
 
@@ -171,15 +182,15 @@ function strengthOf(
 function gapsOf(
   compared: Compared,
   tried: readonly Partition[],
-  cloud: Reference | Unavailable,
+  box: Reference | Unavailable,
   options: GroupingOptions,
 ): readonly Gap[] | Unavailable {
-  if (isUnavailable(cloud)) return cloud;
+  if (isUnavailable(box)) return box;
   if (options.method === 'density' || tried.length < 2 || tried.some(({ k }, step) => k !== step + 2)) {
     return { why: 'it needs every number of groups from 2 on' };
   }
   const observed = dispersionsOf(compared, tried);
-  const references = cloud.dispersions.filter((row) => row.length === observed.length);
+  const references = box.dispersions.filter((row) => row.length === observed.length);
   if (![observed, ...references].every((row) => row.every(Number.isFinite)) || references.length === 0) {
     return { why: 'some grouping leaves no difference within any group' };
   }

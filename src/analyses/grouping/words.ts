@@ -50,7 +50,7 @@ export function groupingWords(found: GroupingFound): Words {
 
 /** Whether there are groups at all: both kinds of table without groups must seldom do as well. */
 function referenceWords({ trust }: GroupingFound): string {
-  const { shuffled, cloud } = trust;
+  const { shuffled, box, heap } = trust;
   const tested = (reference: Reference) =>
     `${printP(reference.p)}, ${reference.tables} tables, their median ${printNumber(reference.median)}`;
   if (!isUnavailable(shuffled) && shuffled.p > LEVEL) {
@@ -59,18 +59,23 @@ function referenceWords({ trust }: GroupingFound): string {
       `(${tested(shuffled)}): no evidence of groups`
     );
   }
-  if (!isUnavailable(cloud) && cloud.p > LEVEL) {
+  const clouds = [box, heap].flatMap((reference) => (isUnavailable(reference) ? [] : [reference]));
+  const asGood = clouds.find((reference) => reference.p > LEVEL);
+  if (asGood !== undefined) {
     return (
-      'They are not distinguishable from a cut through one even cloud of the same spread ' +
-      `(${tested(cloud)}): a gradient without groups cannot be excluded`
+      `They are not distinguishable from a cut through one ${asGood === box ? 'even cloud' : 'single heap'} of the same ` +
+      `spread (${tested(asGood)}): a gradient without groups cannot be excluded`
     );
   }
-  const passed = [
-    ...(isUnavailable(shuffled) ? [] : [`shuffled attributes (${tested(shuffled)})`]),
-    ...(isUnavailable(cloud) ? [] : [`an even cloud of the same spread (${tested(cloud)})`]),
-  ];
+  const passed = (
+    [
+      ['shuffled attributes', shuffled],
+      ['even clouds', box],
+      ['single heaps', heap],
+    ] as const
+  ).flatMap(([name, reference]) => (isUnavailable(reference) ? [] : [`${name} (${printP(reference.p)})`]));
   if (passed.length === 0) return '';
-  return `Groups as good are seldom found in ${passed.join(' or in ')}`;
+  return `Groups as good are seldom found in tables without any: ${printList(passed)}`;
 }
 
 function stabilityWords({ groups }: GroupingFound): string {
@@ -124,7 +129,9 @@ function cautionsOf(found: GroupingFound): string[] {
   ];
   if (found.options.permutations > 0 && found.k > 1) {
     const untested = new Set(
-      [trust.shuffled, trust.cloud].flatMap((reference) => (isUnavailable(reference) ? [reference.why] : [])),
+      [trust.shuffled, trust.box, trust.heap].flatMap((reference) =>
+        isUnavailable(reference) ? [reference.why] : [],
+      ),
     );
     for (const why of untested)
       cautions.push(`Not everything was tested against tables without groups: ${why}.`);

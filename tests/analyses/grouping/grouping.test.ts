@@ -28,7 +28,7 @@ function planted(): MadeColumn[] {
 
 const of = ['rowSpacing', 'structure', 'fibre'];
 const options = (more: Partial<GroupingOptions> = {}): GroupingOptions =>
-  groupingOptions.parse({ of, resamples: 20, permutations: 19, ...more });
+  groupingOptions.parse({ of, mostGroups: 5, resamples: 20, permutations: 19, ...more });
 const trees = (Object.keys(METHODS) as (keyof typeof METHODS)[]).filter((method) => method !== 'kmeans');
 const run = (columns: MadeColumn[], more: Partial<GroupingOptions> = {}): GroupingFound =>
   grouping.compute(madeInput(columns), options(more));
@@ -112,7 +112,7 @@ describe('grouping', () => {
 
   it('has figures and words without any number that is not one', () => {
     for (const method of trees) {
-      const found = run(planted(), { method, compareWith: 'site' });
+      const found = run(planted(), { method, compareWith: 'site', resamples: 2, permutations: 2 });
       const bad: string[] = [];
       JSON.stringify([grouping.figures(found), found.tables], (key, value) => {
         if (typeof value === 'number' && !Number.isFinite(value)) bad.push(`${method} ${key}`);
@@ -138,4 +138,68 @@ describe('grouping', () => {
     expect(() => run(planted(), { compareWith: 'rowSpacing' })).toThrow(/forms no groups/);
     expect(groupingOptions.safeParse({ method: 'magic' }).success).toBe(false);
   });
+
+  it('by means takes numbers only, complete records only, and finds the planted kinds', () => {
+    const columns = planted();
+    const gappy = { attribute: spacing, values: columns[0].values.map((v, row) => (row < 2 ? null : v)) };
+    const found = run([gappy, ...columns.slice(1)], {
+      of: ['rowSpacing'],
+      method: 'kmeans',
+      compareWith: 'structure',
+    });
+    expect(found.agreement?.adjustedRand).toBe(1);
+    expect(found.n.setAside).toEqual([{ reason: expect.stringContaining('complete records'), fragments: 2 }]);
+    expect(found.trust.shuffled).toEqual({ why: expect.stringContaining('one attribute') });
+    expect(() => run(columns, { method: 'kmeans' })).toThrow(/"structure" \(structure\) is not one/);
+  });
+
+  it('by density leaves what lies alone in no group, and says when nothing stands out', () => {
+    const columns = planted();
+    const odd = { attribute: spacing, values: columns[0].values.map((v, row) => (row === 5 ? 4000 : v)) };
+    const found = run([odd], { of: ['rowSpacing'], method: 'density', smallestGroup: 12 });
+    expect(found.records[5].group).toBe(-1);
+    expect(found.k).toBe(3);
+    expect(grouping.words(found).sentence).toContain('1 fragment into none');
+    const flat = { attribute: spacing, values: columns[0].values.map((_, row) => 1 + row) };
+    const none = run([{ ...flat, attribute: { ...spacing, transform: undefined } as never }], {
+      of: ['rowSpacing'],
+      method: 'density',
+      smallestGroup: 25,
+    });
+    expect(grouping.words(none).sentence).toBe('No two groups stand out among 60 fragments (density).');
+    expect(() => run(columns, { method: 'density', k: 3 })).toThrow(/finds the number of groups itself/);
+  });
+
+  it('does not take a gradient for groups', () => {
+    const random = createRandom(5);
+    const along = Array.from({ length: 80 }, () => random.next());
+    const gradient = ['density1', 'density2', 'diameter1'].map((id) => ({
+      attribute: attribute(id, 'spacing', 'ratio'),
+      values: along.map((at) => 10 * at + 0.4 * random.next()),
+    }));
+    const found = run(gradient, { of: [], permutations: 39 });
+    expect(found.trust.shuffled).toMatchObject({ p: 1 / 40 });
+    expect(grouping.words(found).sentence).toContain('a gradient without groups cannot be excluded');
+  });
+
+  it('takes a table too large for all dissimilarities by samples, and says so', () => {
+    const random = createRandom(6);
+    const kind = Array.from({ length: 5200 }, () => random.integer(3));
+    const columns = [
+      { attribute: spacing, values: kind.map((k) => [2, 8, 30][k] * (0.9 + 0.2 * random.next())) },
+      { attribute: structure, values: kind.map((k) => ['close', 'open', 'netting'][k]) },
+    ];
+    const found = run(columns, {
+      of: [],
+      resamples: 2,
+      permutations: 1,
+      mostGroups: 3,
+      compareWith: 'structure',
+    });
+    expect(found.k).toBe(3);
+    expect(found.agreement?.adjustedRand).toBe(1);
+    expect(found.n.fragments).toBe(5200);
+    expect(grouping.words(found).cautions.join(' ')).toContain('found in samples of the table');
+    expect(() => run(columns, { of: [], method: 'average' })).toThrow(/choose medoids, which large tables/);
+  }, 60_000);
 });

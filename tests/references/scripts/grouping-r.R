@@ -100,6 +100,22 @@ boot5 <- clusterboot(dist(sets$ruspini), B = 400, distances = TRUE, bootmethod =
 set.seed(11)
 strength <- prediction.strength(sets$ruspini, Gmin = 2, Gmax = 6, M = 200, clustermethod = claraCBI, classification = "centroid")
 
+# Smallest bandwidth at which density() has one mode, by halving
+modes <- function(x, h) {
+  y <- density(x, bw = h, n = 4096, cut = 3)$y
+  steps <- diff(y)[abs(diff(y)) > 1e-9 * max(y)]
+  sum(diff(sign(steps)) < 0)
+}
+critical <- function(x) {
+  low <- 0; high <- diff(range(x))
+  for (i in 1:16) { mid <- (low + high) / 2; if (modes(x, mid) > 1) low <- mid else high <- mid }
+  high
+}
+bandwidths <- list(
+  list(name = "ruspini x", values = ruspini$x), list(name = "ruspini y", values = ruspini$y),
+  list(name = "iris petal length", values = iris$Petal.Length), list(name = "faithful eruptions", values = faithful$eruptions)
+)
+
 out <- list(
   tool = paste("R", "cluster", packageVersion("cluster"), "fpc", packageVersion("fpc")),
   version = R.version.string,
@@ -113,6 +129,7 @@ out <- list(
   stability = list(ruspini4 = boot$bootmean, ruspini4Sizes = as.vector(table(boot$partition)), iris3 = boot3$bootmean,
     iris3Sizes = as.vector(table(boot3$partition)), ruspini5 = boot5$bootmean,
     ruspini5Sizes = as.vector(table(boot5$partition)), draws = 400),
+  criticalBandwidth = lapply(bandwidths, function(b) c(b, bandwidth = critical(b$values))),
   predictionStrength = list(mean = strength$mean.pred, draws = 200)
 )
 cat(toJSON(out, digits = I(17), auto_unbox = TRUE, matrix = "rowmajor"))
