@@ -1,4 +1,5 @@
 import type { Register } from '../../attributes/definition.ts';
+import { InputError } from '../../errors.ts';
 import { selectRows } from '../../fragments/select.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { type RuleAnswer, ruleAnswer, type Typology } from './rules.ts';
@@ -22,10 +23,19 @@ export interface Assignment {
 /**
  * Which type is each record of? A record is undecided when a missing or straddling reading could
  * change the answer: under `first`, when an earlier type than the one it fits cannot be ruled out.
+ *
+ * @throws InputError naming the file and the type for an unknown attribute or term.
  */
-export function assignTypes(table: FragmentTable, typology: Typology, register: Register): Assignment {
-  const population = selectRows(table, typology.among, register);
-  const rules = typology.types.map((type) => ruleAnswer(type.when, table, register));
+export function assignTypes(
+  table: FragmentTable,
+  typology: Typology,
+  register: Register,
+  file: string,
+): Assignment {
+  const population = placed(file, 'among', () => selectRows(table, typology.among, register));
+  const rules = typology.types.map(({ id, when }) =>
+    placed(file, `types.${id}`, () => ruleAnswer(when, table, register)),
+  );
   const overlaps = new Map<string, { first: number; second: number; records: number }>();
   const type = new Int32Array(population.rows.length);
   const blame: (string | null)[] = [];
@@ -43,6 +53,15 @@ export function assignTypes(table: FragmentTable, typology: Typology, register: 
     setAside: population.setAside,
     overlaps: [...overlaps.values()],
   };
+}
+
+/** Faults of a condition say in which file and type they stand. */
+function placed<T>(file: string, path: string, make: () => T): T {
+  try {
+    return make();
+  } catch (fault) {
+    throw fault instanceof InputError ? new InputError(fault.what, { file, path }, fault.mend) : fault;
+  }
 }
 
 function decide(

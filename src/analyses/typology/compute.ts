@@ -11,8 +11,9 @@ import { circularWith, definingAttributes } from './entangled.ts';
 import { type Meaning, meaningOf } from './meaning.ts';
 import { type MovedCut, moveCuts } from './moved-cut.ts';
 import type { TypologyOptions } from './options.ts';
+import { parseTypology } from './parse.ts';
 import { smallestVisibleSplit } from './power.ts';
-import { parseTypology, type Typology } from './rules.ts';
+import type { Typology } from './rules.ts';
 import { cutsOf, findSplits, type Split } from './split.ts';
 import { typologyTables } from './tables.ts';
 
@@ -111,7 +112,7 @@ function judge(input: AnalysisInput, options: TypologyOptions, file: string): Ju
       'put it beside the study file, or correct its name',
     );
   const typology = parseTypology(new TextDecoder('utf-8').decode(bytes), file);
-  const assignment = assignTypes(records, typology, register);
+  const assignment = assignTypes(records, typology, register, file);
   const typed = Array.from(assignment.type).flatMap((type, place) => (type >= 0 ? [place] : []));
   const folds = foldOf(input, options.fold);
   const apart = howApart({

@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import type { Register } from '../../attributes/definition.ts';
-import { InputError } from '../../errors.ts';
 import {
   type Answer,
   type Condition,
@@ -56,38 +55,6 @@ export const typologyFile = z
   .meta({ title: 'Typology', description: 'Rules that say which type a fragment is of' });
 
 export type Typology = z.output<typeof typologyFile>;
-
-/** Reads a typology from the text of its file; InputError names the place that does not fit. */
-export function parseTypology(text: string, file: string): Typology {
-  let data: unknown;
-  try {
-    data = JSON.parse(text);
-  } catch (fault) {
-    throw new InputError(
-      `it is not valid JSON (${(fault as Error).message})`,
-      { file },
-      'correct the punctuation there',
-    );
-  }
-  const parsed = typologyFile.safeParse(data);
-  if (!parsed.success) {
-    const issue = parsed.error.issues[0];
-    throw new InputError(
-      issue.message,
-      { file, path: issue.path.join('.') },
-      'see docs/type-rules.md for the form of a rule file',
-    );
-  }
-  const ids = parsed.data.types.map((type) => type.id);
-  const twice = ids.find((id, place) => ids.indexOf(id) !== place);
-  if (twice !== undefined)
-    throw new InputError(
-      `two types are called "${twice}"`,
-      { file, path: 'types' },
-      'give each type an id of its own',
-    );
-  return parsed.data;
-}
 
 /** Every condition that a rule holds, however deep. */
 export function conditionsOf(one: Rule): readonly Condition[] {

@@ -78,7 +78,7 @@ export function cutsOf(typology: Typology): ReadonlyMap<string, readonly number[
 }
 
 /** More than one heap, by the dip and by BIC together; undefined where it cannot be said. */
-export function fallsApart({ dip, best }: Split): boolean | undefined {
+export function fallsApart({ dip, best }: Pick<Split, 'dip' | 'best'>): boolean | undefined {
   if (isUnavailable(dip) || isUnavailable(best)) return undefined;
   return dip.p < LEVEL && best.parts.length >= 2;
 }
@@ -120,8 +120,6 @@ function splitIn(
     const unknown = { dip: why, bandwidth: why, best: why, twoAgainstOne: why, threshold: why, valley: why };
     return { ...head, ...unknown, bic: [], answers: [] };
   }
-  const fits = [1, 2, 3, 4, 5].map((parts) => bestOf(scaled, parts));
-  const fitted = fits.filter((fit): fit is GaussianMixture => !('why' in fit));
   const threshold = thresholdOf(
     scaled,
     denseItems(used.map((row) => table.item[row])),
@@ -132,17 +130,26 @@ function splitIn(
   const valley = valleyOfTwo(scaled.slice().sort());
   return {
     ...head,
-    dip: dipTest(scaled, random.stream('dip'), 999),
+    ...heapsOf(scaled, random),
     bandwidth: bandwidthTest(scaled, 1, random.stream('bandwidth')),
+    twoAgainstOne: twoAgainstOne(scaled, random.stream('two against one')),
+    threshold,
+    valley: typeof valley === 'number' ? back(valley) : valley,
+    answers: isUnavailable(threshold) ? [] : cutAnswers(values, cuts, threshold),
+  };
+}
+
+/** The two tests that together decide whether there is more than one heap, on the scale of comparison. */
+export function heapsOf(scaled: Float64Array, random: Random): Pick<Split, 'dip' | 'best' | 'bic'> {
+  const fits = [1, 2, 3, 4, 5].map((parts) => bestOf(scaled, parts));
+  const fitted = fits.filter((fit): fit is GaussianMixture => !('why' in fit));
+  return {
+    dip: dipTest(scaled, random.stream('dip'), 999),
     best:
       fitted.length === 0
         ? { why: 'no mixture could be fitted' }
         : fitted.reduce((a, b) => (b.bic > a.bic ? b : a)),
     bic: fits.map((fit, place) => ({ parts: place + 1, bic: 'why' in fit ? fit : fit.bic })),
-    twoAgainstOne: twoAgainstOne(scaled, random.stream('two against one')),
-    threshold,
-    valley: typeof valley === 'number' ? back(valley) : valley,
-    answers: isUnavailable(threshold) ? [] : cutAnswers(values, cuts, threshold),
   };
 }
 

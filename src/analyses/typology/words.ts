@@ -61,7 +61,7 @@ function apartWords({ apart }: TypologyFound): string {
   const parts = [
     isUnavailable(difference)
       ? `difference: ${difference.why}`
-      : `pseudo-F ${printNumber(difference.statistic)}, ${printP(difference.p)}, ${Math.round(100 * difference.rSquared)} % of the variation`,
+      : `pseudo-F ${printNumber(difference.statistic)}, ${printP(difference.p)}, ${Math.max(0, Math.round(100 * difference.rSquared))} % of the variation`,
     isUnavailable(prediction)
       ? `prediction: ${prediction.why}`
       : `${Math.round(100 * prediction.balanced)} % predicted rightly for what was left out, ${Math.round(100 * prediction.chance)} % by guessing, ${printP(prediction.p)}`,

@@ -1,0 +1,102 @@
+import type { z } from 'zod';
+import { InputError } from '../../errors.ts';
+import { type Rule, type Typology, typologyFile } from './rules.ts';
+
+/** Reads a typology from the text of its file; InputError names the place that does not fit. */
+export function parseTypology(text: string, file: string): Typology {
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch (fault) {
+    throw new InputError(
+      `it is not valid JSON (${(fault as Error).message})`,
+      { file },
+      'correct the punctuation there',
+    );
+  }
+  const parsed = typologyFile.safeParse(data);
+  if (!parsed.success) {
+    const { message, path } = deepest(parsed.error.issues[0], data);
+    throw new InputError(
+      message,
+      { file, path: path.join('.') },
+      'see docs/type-rules.md for the form of a rule file',
+    );
+  }
+  const typology = parsed.data;
+  const ids = typology.types.map((type) => type.id);
+  const twice = ids.find((id, place) => ids.indexOf(id) !== place);
+  if (twice !== undefined)
+    throw new InputError(
+      `two types are called "${twice}"`,
+      { file, path: 'types' },
+      'give each type an id of its own',
+    );
+  for (const type of typology.types) {
+    const why = impossible(type.when);
+    if (why !== undefined)
+      throw new InputError(
+        `no record can be of the type "${type.id}": ${why}`,
+        { file, path: `types.${type.id}` },
+        'swap or widen the limits',
+      );
+  }
+  return typology;
+}
+
+type Issue = z.core.$ZodIssue;
+interface Place {
+  readonly message: string;
+  readonly path: readonly PropertyKey[];
+}
+
+/** A rule may have four forms; the fault that helps is the one of the form that was meant. */
+function deepest(issue: Issue, data: unknown): Place {
+  if (issue.code !== 'invalid_union') return issue;
+  const meant = at(data, issue.path);
+  const form = ['all', 'any', 'not'].findIndex(
+    (key) => typeof meant === 'object' && meant !== null && key in meant,
+  );
+  const inner = issue.errors[form + 1]?.[0];
+  if (inner === undefined) return issue;
+  const found = deepest(inner, meant);
+  return { message: found.message, path: [...issue.path, ...found.path] };
+}
+
+function at(data: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>(
+    (inner, key) =>
+      typeof inner === 'object' && inner !== null ? (inner as Record<PropertyKey, unknown>)[key] : undefined,
+    data,
+  );
+}
+
+/** Why no number can meet a rule, as far as its limits tell; undefined where some can. */
+function impossible(rule: Rule): string | undefined {
+  if ('any' in rule) {
+    const reasons = rule.any.map(impossible);
+    return reasons.includes(undefined) ? undefined : reasons[0];
+  }
+  if ('not' in rule) return undefined;
+  const parts = 'all' in rule ? rule.all : [rule];
+  const inner = parts.flatMap((part) => ('all' in part || 'any' in part ? (impossible(part) ?? []) : []));
+  if (inner.length > 0) return inner[0];
+  const limits = new Map<string, { low: number; high: number; below: number }>();
+  for (const part of parts) {
+    if ('all' in part || 'any' in part || 'not' in part) continue;
+    const { low, high, below } = limits.get(part.attribute) ?? {
+      low: -Infinity,
+      high: Infinity,
+      below: Infinity,
+    };
+    const next = {
+      low: Math.max(low, part.atLeast ?? -Infinity),
+      high: Math.min(high, part.atMost ?? Infinity),
+      below: Math.min(below, part.below ?? Infinity),
+    };
+    if (next.low > next.high) return `${part.attribute} at least ${next.low} and at most ${next.high}`;
+    if (next.low >= next.below) return `${part.attribute} at least ${next.low} and below ${next.below}`;
+    limits.set(part.attribute, next);
+  }
+  return undefined;
+}

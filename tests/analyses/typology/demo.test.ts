@@ -1,0 +1,142 @@
+/** The demo's two hypotheses, of which one was planted and one is false, and a circular one: datasets/demo/README.md. */
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { TableCell } from '../../../src/analyses/contract.ts';
+import { entriesOf } from '../../../src/study/load.ts';
+import type { AnalysisResult } from '../../../src/study/results.ts';
+import { analyseOne } from '../../../src/study/run-study.ts';
+import { type Demo, prepareDemo } from '../../demo/prepared.ts';
+import { TRUE_ITEMS } from '../../demo/truth.ts';
+
+let demo: Demo;
+const results = new Map<string, AnalysisResult>();
+const ask = (id: string, more: object = {}): AnalysisResult => {
+  const entry = entriesOf(demo.study).find((one) => one.id === id)!;
+  return analyseOne(demo.prepared, { ...entry, ...more } as typeof entry, demo.files);
+};
+beforeAll(() => {
+  demo = prepareDemo(['twiningTypes', 'tabbyTypes']);
+  for (const id of ['twiningTypes', 'tabbyTypes']) results.set(id, ask(id));
+}, 120_000);
+
+const lines = (result: AnalysisResult, table: string): Record<string, TableCell>[] => {
+  const found = result.tables[table]!;
+  return found.rows.map((row) => Object.fromEntries(found.columns.map(({ id }, i) => [id, row[i]!])));
+};
+
+describe('the split that was planted', () => {
+  const twining = () => results.get('twiningTypes')!;
+
+  it('is supported', () => {
+    expect(twining().sentence).toContain('Verdict: supported on');
+  });
+
+  it('lies between 6 and 10 mm, where nothing was planted, with nothing between cut and threshold', () => {
+    const [split] = lines(twining(), 'splits');
+    for (const id of ['threshold', 'low', 'high', 'valley']) {
+      expect(split[id]).toBeGreaterThan(6);
+      expect(split[id]).toBeLessThan(10);
+    }
+    expect(split.between).toBe('0');
+    expect(twining().sentence).toMatch(
+      /between the cut at 8 mm and the crossing at 9\.\d+ mm lie 0 of \d+ readings/,
+    );
+  });
+
+  it('gives every item that it can judge the kind that was planted', () => {
+    const kindOf = new Map(TRUE_ITEMS.map(({ item, kind }) => [item, kind]));
+    const typed = lines(twining(), 'records').filter(({ type }) => String(type).startsWith('Rows'));
+    expect(typed.length).toBeGreaterThan(100);
+    for (const { id, type } of typed)
+      expect(kindOf.get(String(id))).toBe(
+        type === 'Rows closer than 8 mm' ? 'close twining' : 'open twining',
+      );
+  });
+
+  it('is not tested on what defines it, nor on the structure that names the spacing', () => {
+    const note = twining().tables.apart!.note!;
+    expect(note.startsWith('Compared on')).toBe(true);
+    const compared = note.slice(0, note.indexOf('Left out'));
+    for (const word of ['Row spacing', 'Density of system 2', 'Structure'])
+      expect(compared).not.toContain(word);
+  });
+});
+
+describe('the hypothesis that is false', () => {
+  const tabby = () => results.get('tabbyTypes')!;
+
+  it('is not supported: one continuous range cannot be excluded', () => {
+    expect(tabby().sentence).toContain('one continuous range cannot be excluded');
+    expect(tabby().sentence).toContain('Verdict: not supported');
+    expect(tabby().sentence).not.toContain('Verdict: supported');
+  });
+
+  it('says what could have been seen, and that the types do not pay for themselves', () => {
+    expect(
+      tabby().cautions.some((caution) => caution.includes('standard deviations apart would be found')),
+    ).toBe(true);
+    const [pay] = lines(tabby(), 'apart').filter(
+      ({ question }) => question === 'Do they pay for themselves?',
+    );
+    expect(pay.statistic).toBeLessThan(0);
+  });
+});
+
+describe('a claim tested on its own measurement', () => {
+  it('is called circular, whichever of the two units is asked for', () => {
+    for (const of of [['density2', 'rowSpacing'], ['spacingClass']]) {
+      const { sentence } = ask('twiningTypes', { of, relabellings: 99, resamples: 19 });
+      expect(sentence).toContain('Verdict: circular');
+      expect(sentence).not.toContain('supported');
+    }
+  }, 60_000);
+
+  it('keeps the free attributes and names the one used twice', () => {
+    const { cautions, tables } = ask('twiningTypes', {
+      of: ['rowSpacing', 'fibre'],
+      relabellings: 99,
+      resamples: 19,
+    });
+    expect(cautions.some((caution) => caution.startsWith('Circular: Row spacing'))).toBe(true);
+    expect(tables.apart!.note).toContain('Compared on Fibre');
+  }, 60_000);
+});
+
+describe('every run', () => {
+  it('gives the same answer twice', () => {
+    expect(JSON.stringify(ask('tabbyTypes'))).toBe(JSON.stringify(results.get('tabbyTypes')));
+  }, 60_000);
+
+  it('accounts for every record: types, none and undecided add up', () => {
+    for (const result of results.values()) {
+      const coverage = lines(result, 'coverage');
+      const sum = coverage.reduce((total, { n }) => total + Number(n), 0);
+      expect(sum).toBe(coverage[0].of);
+      expect(sum).toBe(result.tables.records!.rows.length);
+      const items = result.n.items + result.n.setAside.reduce((total, { fragments }) => total + fragments, 0);
+      expect(items).toBe(demo.prepared.records.rows);
+    }
+  });
+
+  it('sets rivals side by side on the same records and attributes', () => {
+    const result = ask('twiningTypes', { rivals: ['tabby.types.json'], relabellings: 99, resamples: 19 });
+    const rivals = lines(result, 'rivals');
+    expect(rivals.map(({ typology }) => typology)).toEqual([
+      'Open and close twining are two kinds, split near 8 mm',
+      'Fine and coarse tabby are two kinds, split at 10 threads per cm',
+    ]);
+    expect(Number(rivals[0].saved)).toBeGreaterThan(Number(rivals[1].saved));
+  }, 60_000);
+
+  it('never has a number that is none, in tables or figures', () => {
+    const walk = (value: unknown): void => {
+      if (typeof value === 'number') expect(Number.isNaN(value)).toBe(false);
+      else if (typeof value === 'object' && value !== null) Object.values(value).forEach(walk);
+    };
+    for (const { tables, figures } of results.values()) walk([tables, figures]);
+  });
+
+  it('says nothing that the numbers do not: no proof, no certainty', () => {
+    for (const { sentence, cautions } of results.values())
+      expect([sentence, ...cautions].join(' ')).not.toMatch(/\b(prove[sd]?|certain(ly)?|clearly|confirm)/i);
+  });
+});
