@@ -11,9 +11,17 @@ import { serveFolder } from '../../tests/app/serve.ts';
 const IMAGES = new URL('../images/', import.meta.url).pathname;
 const PATIENCE = 180_000;
 
+/** A screen whose answer is a figure and a sentence. */
+async function drawn(page: Page): Promise<void> {
+  await page.locator('.say .sentence').waitFor();
+  await page.locator('.drawing .main-svg').first().waitFor();
+}
+
 /** What each screen must have drawn before its picture is taken. */
 const READY: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   Sources: (page) => page.locator('.raw-grid .raw-cell').first().waitFor(),
+  Assemblages: drawn,
+  Contrasts: drawn,
   Kinship: async (page) => {
     await page.locator('.say .sentence').waitFor();
     await page.locator('.drawing .main-svg').first().waitFor();
