@@ -7,6 +7,7 @@ import { grouping } from './grouping/index.ts';
 import { ordination } from './ordination/index.ts';
 import { placement } from './placement/index.ts';
 import { similarity } from './similarity/index.ts';
+import { standing } from './standing/index.ts';
 import { summary } from './summary/index.ts';
 import { typology } from './typology/index.ts';
 
@@ -34,6 +35,7 @@ export const ANALYSES: readonly RegisteredAnalysis[] = [
   registered(ordination),
   registered(typology),
   registered(placement),
+  registered(standing),
   registered(claims),
 ];
 

@@ -1,0 +1,109 @@
+import { InputError } from '../../errors.ts';
+import { countBehind } from '../../fragments/behind.ts';
+import { compareRecords } from '../../fragments/comparison.ts';
+import { crossedTable } from '../../fragments/crossed-table.ts';
+import { groupRows } from '../../fragments/groups.ts';
+import { collapseItems } from '../../fragments/items.ts';
+import { comparisonSettings } from '../comparison-options.ts';
+import type { AnalysisInput } from '../contract.ts';
+import { setApart } from './apart.ts';
+import { axesPlace } from './axes.ts';
+import type { StandingFound } from './found.ts';
+import { likenessTo } from './likeness.ts';
+import { nearerIn } from './near.ts';
+import type { StandingOptions } from './options.ts';
+import { standingTables } from './tables.ts';
+import { atHomeElsewhere, siteDistances, unlikeOthers } from './unlike.ts';
+import { likenessWithin, sameRows } from './within-same.ts';
+
+/**
+ * Where does this whole site sit among the others: whom is it like in its kinds, where does it fall on the
+ * axes of the others, how unlike are its items to theirs, what sets it apart, which items are at home
+ * elsewhere? Items are counted, whatever the unit of the study, since fragments of one are not independent.
+ *
+ * @throws InputError for a label that no assemblage has, one without any item of a recorded kind, fewer than
+ * two assemblages or kinds, and numbers where kinds are needed.
+ */
+export function computeStanding(input: AnalysisInput, options: StandingOptions): StandingFound {
+  const { register, random, unit } = input;
+  const report = input.onProgress ?? (() => undefined);
+  const items = unit === 'item' ? input.records : collapseItems(input.fragments, register).table;
+  const labelOf = (id: string) =>
+    register.attributes.get(id)?.label ?? (id === 'assemblage' ? 'Assemblage' : id);
+  const { groups, ungrouped } = groupRows(items, [options.among], register);
+  const site = groups.findIndex(({ labels }) => labels[0] === options.site);
+  if (site < 0) {
+    throw new InputError(
+      `there is no "${options.site}" among the values of "${labelOf(options.among)}" (${options.among})`,
+      { path: 'site' },
+      `name one of ${groups.map(({ labels }) => `"${labels[0]}"`).join(', ')}`,
+    );
+  }
+  const table = crossedTable(items, options.among, options.of, register);
+  const row = table.rows.indexOf(options.site);
+  if (row < 0) {
+    throw new InputError(
+      `no item of "${options.site}" has a value of "${labelOf(options.of)}" (${options.of})`,
+      { path: 'of' },
+      'name another attribute of kinds under "of"',
+    );
+  }
+  report(0.05, 'drawing items');
+  const likeness = likenessTo(table, row, options, random.stream('likeness'));
+  const same = options.sameWithin.map((id) => sameRows(items, groups[site].rows, id, register));
+  const sameWithin = same.map((one) =>
+    likenessWithin(table, row, one, options, random.stream(`within ${one.attribute}`)),
+  );
+  report(0.4, 'placing it on the axes of the others');
+  const axes = axesPlace(table, row, options, random.stream('cloud'));
+  report(0.5, 'comparing items');
+  const comparison = compareRecords(
+    items,
+    register,
+    comparisonSettings({ ...options, of: options.attributes }),
+  );
+  const distances = siteDistances(comparison.spec, groups[site].rows);
+  const unlike = unlikeOthers(comparison.spec, distances, groups, site, options, random.stream('unlike'));
+  report(0.8, 'looking for what sets it apart');
+  const sides = {
+    site: groups[site].rows,
+    others: groups.flatMap(({ rows }, group) => (group === site ? [] : rows)),
+  };
+  const first = same.find((one) => !('why' in one));
+  const alike =
+    first === undefined || 'why' in first
+      ? null
+      : {
+          site: sides.site.filter((one) => first.rows.has(one)),
+          others: sides.others.filter((one) => first.rows.has(one)),
+        };
+  const attributes = comparison.attributes
+    .map(({ attribute }) => attribute)
+    .filter(({ id }) => id !== options.among);
+  const behind = (rows: readonly number[]) => countBehind(input.fragments, items, 'item', rows);
+  const found = {
+    options,
+    amongLabel: labelOf(options.among),
+    kindsLabel: labelOf(options.of),
+    table,
+    row,
+    likeness,
+    sameWithin,
+    axes,
+    ...unlike,
+    atHome: atHomeElsewhere(items, distances, groups, site, options.nearest),
+    apart: setApart(items, attributes, sides, alike, register, random.stream('apart')),
+    nearer: nearerIn(items, table, row, options, random.stream('nearer')),
+    comparedOn: attributes.map(({ label }) => label),
+    notes: comparison.notes,
+    n: {
+      ...behind(groups.flatMap(({ rows }) => rows)),
+      setAside: ungrouped.map(({ attribute, rows }) => ({
+        reason: `${labelOf(attribute)} not recorded`,
+        fragments: behind(rows).fragments,
+      })),
+    },
+  };
+  report(1, 'compared');
+  return { ...found, tables: standingTables(found) };
+}

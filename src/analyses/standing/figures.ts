@@ -1,0 +1,200 @@
+import type { Figure } from '../contract.ts';
+import {
+  axis,
+  escapeText,
+  figureLayout,
+  findMarker,
+  GROUND,
+  kindMarker,
+  kindStyle,
+} from '../figure-style.ts';
+import { printCount, printNumber } from '../phrasing.ts';
+import type { Likeness, StandingFound } from './found.ts';
+
+/** Likeness with intervals, the map with the site as a star, and the ranked effects. */
+export function standingFigures(found: StandingFound): Readonly<Record<string, Figure>> {
+  const map = mapFigure(found);
+  const apart = apartFigure(found);
+  return {
+    likeness: likenessFigure(found),
+    ...(map === null ? {} : { map }),
+    ...(apart === null ? {} : { apart }),
+  };
+}
+
+function likenessFigure(found: StandingFound): Figure {
+  const { likeness, sameWithin, options, table, row } = found;
+  const names = new Map(likeness.map(({ label, items }) => [label, escapeText(`${label} (${items})`)]));
+  const trace = (name: string, lines: readonly Likeness[], place: number) => ({
+    type: 'scatter',
+    mode: 'markers',
+    name,
+    x: lines.map(({ value }) => value),
+    y: lines.map(({ label }) => names.get(label) ?? escapeText(label)),
+    error_x: {
+      type: 'data',
+      symmetric: false,
+      array: lines.map(({ value, interval }) => ('why' in interval ? 0 : Math.max(0, interval.high - value))),
+      arrayminus: lines.map(({ value, interval }) =>
+        'why' in interval ? 0 : Math.max(0, value - interval.low),
+      ),
+      color: kindStyle(place).colour,
+      thickness: 1,
+      width: 4,
+    },
+    marker: kindMarker(kindStyle(place), place === 0 ? 10 : 8),
+  });
+  const same = sameWithin.flatMap((one) => ('why' in one || one.likeness.length === 0 ? [] : [one]));
+  const own = table.entries.filter((entry) => entry.row === row).length;
+  return {
+    data: [
+      trace('all items', likeness, 0),
+      ...same.map((one, place) =>
+        trace(escapeText(`${one.value} only (${one.items})`), one.likeness, place + 1),
+      ),
+    ],
+    layout: figureLayout({
+      x: axis(options.coefficient),
+      y: axis('', {
+        type: 'category',
+        categoryorder: 'array',
+        categoryarray: likeness.map(({ label }) => names.get(label)).reverse(),
+      }),
+      height: 130 + 34 * Math.max(likeness.length, 3),
+    }),
+    caption:
+      `How alike ${options.site} (${printCount(own, 'item')}) is to each other in ${found.kindsLabel.toLowerCase()}: ${options.coefficient}, most alike above; ` +
+      `bars: ${printNumber(options.confidence * 100)} % by drawing items again; in brackets items counted.` +
+      `${same.length > 0 ? ` Other symbols: items of the same ${same.map(({ attribute }) => attribute.toLowerCase()).join(', ')} only.` : ''}`,
+  };
+}
+
+/** Draws shown; more make the cloud no clearer. */
+const MOST_SHOWN = 300;
+
+function mapFigure({ axes, options, kindsLabel, table, row }: StandingFound): Figure | null {
+  if ('why' in axes || axes.shares.length < 2) return null;
+  const cloud = axes.cloud.slice(0, MOST_SHOWN);
+  const share = (place: number) => `${printNumber(100 * axes.shares[place])} %`;
+  const own = table.entries.filter((entry) => entry.row === row).length;
+  const points = (
+    name: string,
+    of: typeof axes.others,
+    marker: Readonly<Record<string, unknown>>,
+    below: boolean,
+  ) => ({
+    type: 'scatter',
+    mode: 'markers+text',
+    name,
+    x: of.map(({ at }) => at[0]),
+    y: of.map(({ at }) => at[1]),
+    text: of.map(({ label, items }) => escapeText(below ? label : `${label} (${items})`)),
+    textposition: below ? 'bottom center' : 'top center',
+    textfont: { size: 10, ...(below ? { color: GROUND.inkSoft } : {}) },
+    marker,
+  });
+  const cross = kindStyle(4).colour;
+  return {
+    data: [
+      {
+        type: 'scatter',
+        mode: 'markers',
+        name: 'its items drawn again',
+        x: cloud.map(([x]) => x),
+        y: cloud.map(([, y]) => y),
+        hoverinfo: 'skip',
+        marker: { symbol: 'circle', size: 4, color: GROUND.neutral, opacity: 0.5 },
+      },
+      points(
+        escapeText(kindsLabel),
+        axes.kinds,
+        { symbol: 'x-thin', size: 7, line: { color: cross, width: 2 } },
+        true,
+      ),
+      points('the others', axes.others, kindMarker(kindStyle(0), 9), false),
+      {
+        type: 'scatter',
+        mode: 'markers+text',
+        name: escapeText(options.site),
+        x: [axes.site[0]],
+        y: [axes.site[1]],
+        text: [escapeText(`${options.site} (${own})`)],
+        textposition: 'top center',
+        textfont: { size: 10 },
+        marker: findMarker(),
+      },
+    ],
+    layout: figureLayout({
+      x: axis(`axis 1 (${share(0)})`),
+      y: axis(`axis 2 (${share(1)})`, { scaleanchor: 'x' }),
+      height: 520,
+    }),
+    caption:
+      `Correspondence map of ${printCount(axes.others.length, 'other assemblage')} in ${kindsLabel.toLowerCase()}, with ${options.site} (star) placed afterwards; ` +
+      `dots: ${cloud.length} draws of its items; in brackets items counted. Distances among assemblages are chi-square distances; to kinds only directions compare.`,
+  };
+}
+
+/** Attributes shown, by size of effect. */
+const MOST_EFFECTS = 15;
+
+function apartFigure({ apart, options }: StandingFound): Figure | null {
+  const shown = apart
+    .flatMap((one) => (typeof one.effect === 'number' ? [{ ...one, effect: one.effect }] : []))
+    .slice(0, MOST_EFFECTS);
+  if (shown.length === 0) return null;
+  const name = ({ attribute, siteItems, otherItems }: (typeof shown)[number]) =>
+    escapeText(`${attribute} (${siteItems}, ${otherItems})`);
+  const alpha = 1 - options.confidence;
+  const trace = (title: string, lines: typeof shown, place: number, open: boolean) => ({
+    type: 'scatter',
+    mode: 'markers',
+    name: title,
+    x: lines.map(({ effect }) => effect),
+    y: lines.map(name),
+    marker: {
+      ...kindMarker(kindStyle(place), 10),
+      ...(open
+        ? { symbol: `${kindStyle(place).symbol}-open`, line: { color: kindStyle(place).colour, width: 1 } }
+        : {}),
+    },
+  });
+  const sure = ({ pAdjusted }: (typeof shown)[number]) => typeof pAdjusted === 'number' && pAdjusted < alpha;
+  const isNumber = ({ measure }: (typeof shown)[number]) => measure === 'Cliff’s delta';
+  return {
+    data: [
+      trace(
+        'Cliff’s delta',
+        shown.filter((one) => isNumber(one) && sure(one)),
+        0,
+        false,
+      ),
+      trace(
+        'the same, not distinguishable',
+        shown.filter((one) => isNumber(one) && !sure(one)),
+        0,
+        true,
+      ),
+      trace(
+        'Cramér’s V',
+        shown.filter((one) => !isNumber(one) && sure(one)),
+        1,
+        false,
+      ),
+      trace(
+        'the same, not distinguishable',
+        shown.filter((one) => !isNumber(one) && !sure(one)),
+        1,
+        true,
+      ),
+    ].filter(({ x }) => x.length > 0),
+    layout: figureLayout({
+      x: axis('effect', { range: [-1.05, 1.05] }),
+      y: axis('', { type: 'category', categoryorder: 'array', categoryarray: shown.map(name).reverse() }),
+      height: 130 + 26 * Math.max(shown.length, 3),
+    }),
+    caption:
+      `What sets ${options.site} apart from all others together, largest effect above: Cliff’s delta of numbers and grades (right: larger at the site), corrected Cramér’s V of kinds (0 to 1); ` +
+      `filled where p adjusted (Holm) is below ${printNumber(alpha, 2)}; in brackets items of the site and of the others.`,
+  };
+}

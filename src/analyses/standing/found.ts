@@ -1,0 +1,129 @@
+import type { CrossedTable } from '../../fragments/crossed-table.ts';
+import type { MantelTest } from '../../numerics/mantel.ts';
+import type { Findings, Unavailable } from '../contract.ts';
+import type { StandingOptions } from './options.ts';
+
+export interface Limits {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** How alike the site is to another assemblage in counts of kinds. */
+export interface Likeness {
+  readonly label: string;
+  /** Items of the other assemblage that were counted. */
+  readonly items: number;
+  readonly value: number;
+  readonly interval: Limits | Unavailable;
+  /** Chance of a coefficient as low if both were draws from one source; adjusted over the assemblages (Holm). */
+  readonly p: number;
+  readonly pAdjusted: number;
+  readonly method: string;
+}
+
+/** The same within one value of an attribute, the commonest at the site. */
+export interface WithinSame {
+  readonly attribute: string;
+  readonly value: string;
+  /** Items of the site that have the value. */
+  readonly items: number;
+  readonly likeness: readonly Likeness[];
+  /** Assemblages without any item of the value. */
+  readonly without: readonly string[];
+}
+
+export interface Point {
+  readonly label: string;
+  readonly items: number;
+  readonly at: readonly number[];
+}
+
+/** The site among the other assemblages on axes that these alone have made. */
+export interface AxesPlace {
+  /** Share of the inertia of each axis shown. */
+  readonly shares: readonly number[];
+  readonly others: readonly Point[];
+  readonly kinds: readonly Point[];
+  readonly site: readonly number[];
+  readonly cloud: readonly (readonly number[])[];
+  /** Percentile limits of the cloud, axis by axis. */
+  readonly limits: readonly Limits[];
+  /** Items of the site of kinds that no other assemblage has; they do not move it. */
+  readonly unplaced: number;
+}
+
+/** Mean dissimilarity of the site's items to those of an assemblage. */
+export interface Unlike {
+  readonly label: string;
+  readonly items: number;
+  readonly between: number | Unavailable;
+  readonly interval: Limits | Unavailable;
+  /** Among the items of the other assemblage itself. */
+  readonly within: number | Unavailable;
+  /** `between` less the mean of both `within`. */
+  readonly excess: number | Unavailable;
+}
+
+/** An item of the site most of whose nearest items belong to others. */
+export interface Elsewhere {
+  readonly id: string;
+  /** Assemblage with most of the nearest, by share. */
+  readonly home: string;
+  readonly share: number;
+  readonly nearest: string;
+  readonly nearestAt: string;
+  readonly distance: number;
+}
+
+export interface AtHome {
+  readonly judged: number;
+  readonly elsewhere: readonly Elsewhere[];
+  /** Share of nearest items of other assemblages, over the items judged; and that of labels dealt at random. */
+  readonly share: number;
+  readonly expected: number;
+}
+
+/** How far an attribute sets the site apart from all others together. */
+export interface Apart {
+  readonly attribute: string;
+  readonly unit: string;
+  readonly measure: 'Cliff’s delta' | 'corrected Cramér’s V';
+  readonly siteItems: number;
+  readonly otherItems: number;
+  readonly effect: number | Unavailable;
+  readonly p: number | Unavailable;
+  readonly pAdjusted: number | Unavailable;
+  readonly method: string;
+  /** Medians, or the kind most in excess at the site. */
+  readonly says: string;
+  /** The same effect among items of the same first `sameWithin` value. */
+  readonly within: number | Unavailable;
+}
+
+export interface NearerIn {
+  readonly who: 'all assemblages' | 'this one';
+  readonly against: 'space' | 'time';
+  readonly apartFrom: 'space' | 'time' | null;
+  readonly answer: Pick<MantelTest, 'statistic' | 'p' | 'n' | 'method' | 'relabellings'> | Unavailable;
+}
+
+export interface StandingFound extends Findings {
+  readonly options: StandingOptions;
+  readonly amongLabel: string;
+  readonly kindsLabel: string;
+  readonly table: CrossedTable;
+  /** Place of the site among the rows of `table`. */
+  readonly row: number;
+  /** Most alike first. */
+  readonly likeness: readonly Likeness[];
+  readonly sameWithin: readonly (WithinSame | { readonly attribute: string; readonly why: string })[];
+  readonly axes: AxesPlace | Unavailable;
+  readonly within: number | Unavailable;
+  readonly unlike: readonly Unlike[];
+  readonly atHome: AtHome | Unavailable;
+  /** Largest effect first. */
+  readonly apart: readonly Apart[];
+  readonly nearer: readonly NearerIn[];
+  readonly comparedOn: readonly string[];
+  readonly notes: readonly string[];
+}

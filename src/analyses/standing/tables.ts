@@ -1,0 +1,243 @@
+import { SAID } from '../coefficient-option.ts';
+import type { ResultColumn, ResultTable, TableCell, Unavailable } from '../contract.ts';
+import { printList, printNumber } from '../phrasing.ts';
+import type { Likeness, Limits, StandingFound } from './found.ts';
+
+type Found = Omit<StandingFound, 'tables'>;
+
+/** Every answer as a table; those without a row are left out. */
+export function standingTables(found: Found): Readonly<Record<string, ResultTable>> {
+  const all: Record<string, ResultTable> = {
+    likeness: likenessTable(found),
+    apart: apartTable(found),
+    unlike: unlikeTable(found),
+    elsewhere: elsewhereTable(found),
+    sameWithin: sameWithinTable(found),
+    axes: axesTable(found),
+    nearer: nearerTable(found),
+  };
+  return Object.fromEntries(Object.entries(all).filter(([, table]) => table.rows.length > 0));
+}
+
+const col = (id: string, label: string): ResultColumn => ({ id, label });
+const ends = (limits: Limits | Unavailable): TableCell[] =>
+  'why' in limits ? [limits, limits] : [limits.low, limits.high];
+const percent = (share: number) => `${printNumber(share * 100)} %`;
+
+const likenessColumns = (coefficient: string): ResultColumn[] => [
+  col('items', 'items'),
+  col('likeness', coefficient),
+  col('low', 'at least'),
+  col('high', 'at most'),
+  col('p', 'p, one source'),
+  col('pAdjusted', 'p adjusted'),
+  col('method', 'p from'),
+];
+const likenessCells = (one: Likeness): TableCell[] => [
+  one.items,
+  one.value,
+  ...ends(one.interval),
+  one.p,
+  one.pAdjusted,
+  one.method,
+];
+
+function likenessTable({ likeness, amongLabel, options }: Found): ResultTable {
+  return {
+    title: `Whom ${options.site} is like`,
+    columns: [col('label', amongLabel), ...likenessColumns(options.coefficient)],
+    rows: likeness.map((one) => [one.label, ...likenessCells(one)]),
+    note:
+      `${SAID[options.coefficient]}; limits at ${percent(options.confidence)} by drawing items again within both. p: that both are draws ` +
+      'from one source, items dealt between them (DeBoer, Kintigh & Rostoker 1996), adjusted over the assemblages (Holm).',
+  };
+}
+
+function sameWithinTable({ sameWithin, amongLabel, options }: Found): ResultTable {
+  const gap = (why: string) => Array.from({ length: 6 }, (): TableCell => ({ why }));
+  return {
+    title: 'Like with like',
+    columns: [
+      col('attribute', 'within the same'),
+      col('value', 'value'),
+      col('siteItems', 'items of the site'),
+      col('label', amongLabel),
+      ...likenessColumns(options.coefficient),
+    ],
+    rows: sameWithin.flatMap((same): TableCell[][] => {
+      if ('why' in same) return [[same.attribute, { why: same.why }, null, '', ...gap(same.why), '']];
+      const head = [same.attribute, same.value, same.items];
+      return [
+        ...same.likeness.map((one) => [...head, one.label, ...likenessCells(one)]),
+        ...same.without.map((label) => [...head, label, 0, ...gap(`no item is ${same.value}`).slice(1), '']),
+      ];
+    }),
+    note: 'The likeness once more, counting only items of the value that is commonest at the site.',
+  };
+}
+
+function apartTable({ apart, sameWithin, options }: Found): ResultTable {
+  const same = sameWithin.find((one) => !('why' in one));
+  return {
+    title: `What sets ${options.site} apart`,
+    columns: [
+      col('attribute', 'attribute'),
+      col('unit', 'unit'),
+      col('siteItems', 'items of the site'),
+      col('otherItems', 'items of all others'),
+      col('measure', 'effect is'),
+      col('effect', 'effect'),
+      col('p', 'p'),
+      col('pAdjusted', 'p adjusted'),
+      col('method', 'p from'),
+      col('says', 'site against all others'),
+      col('within', 'effect within the same'),
+    ],
+    rows: apart.map((one) => [
+      one.attribute,
+      one.unit,
+      one.siteItems,
+      one.otherItems,
+      one.measure,
+      one.effect,
+      one.p,
+      one.pAdjusted,
+      one.method,
+      one.says,
+      one.within,
+    ]),
+    briefly: ['attribute', 'effect', 'pAdjusted', 'siteItems', 'otherItems', 'says'],
+    note:
+      'Cliff’s delta: above 0 where values tend to be larger at the site (-1 to 1). V: 0 to 1, corrected after Bergsma 2013; the kind most in excess at the site is named. ' +
+      `p adjusted over the attributes (Holm). ${same === undefined || 'why' in same ? '' : `Last column: among items of the same ${same.attribute.toLowerCase()} (${same.value}) only.`}`.trim(),
+  };
+}
+
+function unlikeTable({ unlike, within, comparedOn, amongLabel, options }: Found): ResultTable {
+  return {
+    title: 'How unlike its items are to those of others',
+    columns: [
+      col('label', amongLabel),
+      col('items', 'items'),
+      col('between', 'mean dissimilarity'),
+      col('low', 'at least'),
+      col('high', 'at most'),
+      col('siteWithin', 'among the site’s own'),
+      col('within', 'among theirs'),
+      col('excess', 'beyond the mean of both'),
+    ],
+    rows: unlike.map((one) => [
+      one.label,
+      one.items,
+      one.between,
+      ...ends(one.interval),
+      within,
+      one.within,
+      one.excess,
+    ]),
+    note: `Dissimilarity of items, 0 to 1, on ${printList(comparedOn)}; limits at ${percent(options.confidence)} by drawing items again. Of more than 200 items, limits and means among them rest on 200 drawn by the seed.`,
+  };
+}
+
+function elsewhereTable({ atHome, options }: Found): ResultTable {
+  return {
+    title: 'Items at home elsewhere',
+    columns: [
+      col('id', 'item'),
+      col('home', 'most of its nearest are of'),
+      col('share', 'share of its nearest of others'),
+      col('nearest', 'nearest of others'),
+      col('nearestAt', 'found at'),
+      col('distance', 'distance'),
+    ],
+    rows:
+      'why' in atHome
+        ? []
+        : atHome.elsewhere.map((one) => [
+            one.id,
+            one.home,
+            one.share,
+            one.nearest,
+            one.nearestAt,
+            one.distance,
+          ]),
+    note:
+      'why' in atHome
+        ? atHome.why
+        : `More than half of its ${options.nearest} nearest items (with all as near as the last of them) are of others. On average ${percent(atHome.share)} are; labels dealt at random would give ${percent(atHome.expected)}.`,
+  };
+}
+
+function axesTable({ axes, options }: Found): ResultTable {
+  const shares = 'why' in axes ? [] : axes.shares;
+  const columns = [
+    col('role', 'what'),
+    col('label', 'label'),
+    col('items', 'items'),
+    ...shares.flatMap((share, place) => [
+      col(`axis${place + 1}`, `axis ${place + 1} (${percent(share)})`),
+      col(`low${place + 1}`, 'at least'),
+      col(`high${place + 1}`, 'at most'),
+    ]),
+  ];
+  if ('why' in axes)
+    return { title: 'Place on the axes of the others', columns, rows: [['the site', options.site, axes]] };
+  const rowOf = (role: string) => (point: { label: string; items: number; at: readonly number[] }) => [
+    role,
+    point.label,
+    point.items,
+    ...point.at.flatMap((at) => [at, null, null]),
+  ];
+  return {
+    title: 'Place on the axes of the others',
+    columns,
+    rows: [
+      [
+        'the site',
+        options.site,
+        null,
+        ...axes.site.flatMap((at, place) => [
+          at,
+          axes.limits[place]?.low ?? null,
+          axes.limits[place]?.high ?? null,
+        ]),
+      ],
+      ...axes.others.map(rowOf('assemblage')),
+      ...axes.kinds.map(rowOf('kind')),
+    ],
+    note:
+      `Correspondence analysis of the other assemblages; the site is a supplementary row, its limits (${percent(options.confidence)}) by drawing its items again (${axes.cloud.length} draws). ` +
+      'Items of a kind are counted at the others.',
+  };
+}
+
+function nearerTable({ nearer }: Found): ResultTable {
+  return {
+    title: 'Nearer in space or in time',
+    columns: [
+      col('who', 'of'),
+      col('against', 'unlikeness with distance in'),
+      col('apartFrom', 'apart from distance in'),
+      col('statistic', 'rank correlation'),
+      col('p', 'p'),
+      col('method', 'p from'),
+      col('n', 'assemblages'),
+    ],
+    rows: nearer.map(({ who, against, apartFrom, answer }): TableCell[] => [
+      who,
+      against,
+      apartFrom,
+      ...('why' in answer
+        ? [answer, answer, '', null]
+        : [
+            answer.statistic,
+            answer.p,
+            answer.method === 'exact'
+              ? `exact, all ${answer.relabellings} orders`
+              : `${answer.relabellings} random orders`,
+            answer.n,
+          ]),
+    ]),
+    note: 'One-sided for "the further, the less alike". All assemblages: Mantel tests on ranks, partial where apart from a distance; this one: its own unlikeness with its own distances (Spearman).',
+  };
+}

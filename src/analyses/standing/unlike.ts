@@ -1,0 +1,161 @@
+import type { Grouping } from '../../fragments/groups.ts';
+import type { FragmentTable } from '../../fragments/table.ts';
+import { bootstrapInterval } from '../../numerics/bootstrap.ts';
+import {
+  type DissimilaritySpec,
+  dissimilarities,
+  dissimilaritiesTo,
+  pickRecords,
+  valueAt,
+} from '../../numerics/dissimilarity.ts';
+import { prepareComparison } from '../../numerics/dissimilarity-prepare.ts';
+import type { Random } from '../../numerics/random.ts';
+import type { Unavailable } from '../contract.ts';
+import type { AtHome, Elsewhere, Unlike } from './found.ts';
+import type { StandingOptions } from './options.ts';
+
+/** Items of an assemblage that means and intervals rest on at most; more are drawn by the seed. */
+const MOST_ITEMS = 200;
+
+/** Dissimilarities of each item of the site to every item of the table. */
+export function siteDistances(spec: DissimilaritySpec, rows: readonly number[]): readonly Float64Array[] {
+  const prepared = prepareComparison(spec);
+  return rows.map((row) =>
+    dissimilaritiesTo(
+      prepared,
+      spec.variables.map((variable) => valueAt(variable, row)),
+    ),
+  );
+}
+
+/** Mean dissimilarity among the site's items, and from them to those of each other assemblage, nearest first. */
+export function unlikeOthers(
+  spec: DissimilaritySpec,
+  distances: readonly Float64Array[],
+  groups: Grouping['groups'],
+  site: number,
+  options: StandingOptions,
+  random: Random,
+): { within: number | Unavailable; unlike: Unlike[] } {
+  const own = groups[site].rows;
+  const within = meanOf(distances.flatMap((line, i) => own.slice(i + 1).map((row) => line[row])));
+  const ownPlaces = drawSome(
+    own.map((_, place) => place),
+    random.stream('own'),
+  );
+  const unlike = groups.flatMap(({ labels, rows }, group): Unlike[] => {
+    if (group === site) return [];
+    const some = drawSome(rows, random.stream(`items ${labels[0]}`));
+    const amongThem = meanOf(dissimilarities(pickRecords(spec, some)).values);
+    const between = meanOf(distances.flatMap((line) => rows.map((row) => line[row])));
+    const interval = bootstrapInterval(
+      [ownPlaces.length, some.length],
+      ([ours, theirs]) => {
+        let sum = 0;
+        let known = 0;
+        for (const one of ours) {
+          const line = distances[ownPlaces[one]];
+          for (const other of theirs) {
+            const value = line[some[other]];
+            if (Number.isNaN(value)) continue;
+            sum += value;
+            known++;
+          }
+        }
+        return known === 0 ? Number.NaN : sum / known;
+      },
+      {
+        random: random.stream(`interval ${labels[0]}`),
+        resamples: Math.min(options.resamples, MOST_RESAMPLES),
+        level: options.confidence,
+        method: 'centred',
+      },
+    );
+    const excess =
+      typeof between !== 'number'
+        ? between
+        : typeof within !== 'number'
+          ? within
+          : typeof amongThem !== 'number'
+            ? amongThem
+            : between - (within + amongThem) / 2;
+    return [{ label: labels[0], items: rows.length, between, interval, within: amongThem, excess }];
+  });
+  const size = ({ between }: Unlike) => (typeof between === 'number' ? between : Infinity);
+  return { within, unlike: unlike.sort((a, b) => (size(a) === size(b) ? 0 : size(a) - size(b))) };
+}
+
+/** A mean of many pairs is drawn soon enough. */
+const MOST_RESAMPLES = 499;
+
+function drawSome(rows: readonly number[], random: Random): readonly number[] {
+  if (rows.length <= MOST_ITEMS) return rows;
+  const left = [...rows];
+  return Array.from({ length: MOST_ITEMS }, () => left.splice(random.integer(left.length), 1)[0]).sort(
+    (a, b) => a - b,
+  );
+}
+
+function meanOf(values: ArrayLike<number>): number | Unavailable {
+  let sum = 0;
+  let known = 0;
+  for (let i = 0; i < values.length; i++) {
+    if (Number.isNaN(values[i])) continue;
+    sum += values[i];
+    known++;
+  }
+  return known === 0 ? { why: 'no two items can be compared' } : sum / known;
+}
+
+/**
+ * Which items of the site are nearest to items of others. The nearest of an item are its `nearest` nearest,
+ * with all that lie as near as the last of them; it is at home elsewhere when more than half are of other
+ * assemblages. `expected` is the share that labels dealt at random would give.
+ */
+export function atHomeElsewhere(
+  items: FragmentTable,
+  distances: readonly Float64Array[],
+  groups: Grouping['groups'],
+  site: number,
+  nearest: number,
+): AtHome | Unavailable {
+  const groupOf = new Map(groups.flatMap(({ rows }, group) => rows.map((row) => [row, group] as const)));
+  const own = groups[site].rows;
+  const elsewhere: Elsewhere[] = [];
+  let judged = 0;
+  let shares = 0;
+  own.forEach((row, place) => {
+    const line = distances[place];
+    const ordered = [...groupOf.keys()]
+      .filter((other) => other !== row && !Number.isNaN(line[other]))
+      .sort((a, b) => line[a] - line[b] || a - b);
+    if (ordered.length < nearest) return;
+    judged++;
+    const last = line[ordered[nearest - 1]] + TIE;
+    const near = ordered.filter((other) => line[other] <= last);
+    const strangers = near.filter((other) => groupOf.get(other) !== site);
+    const share = strangers.length / near.length;
+    shares += share;
+    if (share <= 0.5) return;
+    const tally = groups.map((_, group) => strangers.filter((other) => groupOf.get(other) === group).length);
+    const home = tally.indexOf(Math.max(...tally));
+    elsewhere.push({
+      id: items.id[row],
+      home: groups[home].labels[0],
+      share,
+      nearest: items.id[strangers[0]],
+      nearestAt: groups[groupOf.get(strangers[0]) ?? home].labels[0],
+      distance: line[strangers[0]],
+    });
+  });
+  if (judged === 0) return { why: `no item of the site can be compared with ${nearest} others` };
+  return {
+    judged,
+    elsewhere: elsewhere.sort((a, b) => b.share - a.share || a.distance - b.distance),
+    share: shares / judged,
+    expected: (groupOf.size - own.length) / (groupOf.size - 1),
+  };
+}
+
+/** Dissimilarities that should tie may differ in their last bits. */
+const TIE = 1e-12;

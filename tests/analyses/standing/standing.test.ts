@@ -1,0 +1,198 @@
+import { describe, expect, it } from 'vitest';
+import { standing } from '../../../src/analyses/standing/index.ts';
+import { condensedIndex } from '../../../src/numerics/condensed.ts';
+import { expectClose } from '../../numerics/close.ts';
+import { reference } from '../../references/reference.ts';
+import { ask, everyNumber, inputFrom, linesOf } from '../ask.ts';
+
+const quick = { relabellings: 199, resamples: 199 };
+const question = { site: 'p', of: 'fibre', ...quick };
+
+type Extra = Readonly<Record<string, number | string | readonly [number, number]>>;
+const rowsOf = (
+  table: Readonly<Record<string, readonly number[]>>,
+  extra: Readonly<Record<string, Extra>> = {},
+) =>
+  Object.entries(table).flatMap(([site, line]) =>
+    line.flatMap((count, kind) =>
+      Array.from({ length: count }, () => ({ site, fibre: `k${kind}`, ...extra[site] })),
+    ),
+  );
+const lineOf = (lines: ReturnType<typeof linesOf>, label: string) =>
+  lines.find((line) => line.label === label) ?? {};
+
+const {
+  dune,
+  similarity: wanted,
+  tool,
+  version,
+} = reference<{ dune: number[][]; similarity: Record<string, number[]> }>('assemblages');
+
+describe(`likeness of one assemblage to the others, against ${tool} (${version}), absolute 1e-9`, () => {
+  const meadows = [0, 1, 4, 9];
+  const rows = rowsOf(Object.fromEntries(meadows.map((row) => [`s${row}`, dune[row]])));
+  it.each(['brainerd-robinson', 'bray-curtis', 'morisita-horn', 'jaccard'])('%s', (coefficient) => {
+    const { found } = ask(standing, inputFrom(rows), { ...question, site: 's4', coefficient });
+    const lines = linesOf(found.tables.likeness);
+    expect(lines).toHaveLength(3);
+    for (const other of [0, 1, 9]) {
+      const value = lineOf(lines, `s${other}`).likeness as number;
+      expect(Math.abs(value - wanted[coefficient][condensedIndex(dune.length, other, 4)])).toBeLessThan(1e-9);
+    }
+    const values = lines.map(({ likeness }) => likeness as number);
+    expect(values).toEqual([...values].sort((a, b) => b - a));
+  });
+});
+
+describe('relations', () => {
+  const table = { p: [9, 3, 2], q: [9, 3, 2], r: [1, 4, 9], s: [2, 9, 3] };
+
+  it('an assemblage equal to the site is fully alike, lies where it lies and is not distinguishable', () => {
+    const { found, words } = ask(standing, inputFrom(rowsOf(table)), question);
+    const first = linesOf(found.tables.likeness)[0];
+    expect(first.label).toBe('q');
+    expectClose(first.likeness as number, 200);
+    expect(first.p).toBe(1);
+    const axes = linesOf(found.tables.axes);
+    expectClose(axes[0].axis1 as number, lineOf(axes.slice(1), 'q').axis1 as number);
+    expect(words.sentence).toContain('it is not distinguishable with');
+    const unlike = linesOf(found.tables.unlike);
+    expect(unlike[0].label).toBe('q');
+  });
+
+  it('its items differ from those of an equal assemblage by the share of unequal pairs (by hand)', () => {
+    const { found } = ask(standing, inputFrom(rowsOf({ p: [2, 1], q: [1, 2] })), question);
+    // Of 9 pairs 5 differ in kind (2 x 2 and 1 x 1); among the 3 pairs of the site 2 do.
+    const [line] = linesOf(found.tables.unlike);
+    expectClose(line.between as number, 5 / 9);
+    expectClose(line.siteWithin as number, 2 / 3);
+    expectClose(line.excess as number, 5 / 9 - 2 / 3);
+  });
+
+  it('fragments of one item count once, whatever the unit', () => {
+    const twice = rowsOf(table).flatMap((row, place) => [
+      { ...row, item: `i${place}` },
+      { ...row, item: `i${place}` },
+    ]);
+    const values = (rows: Parameters<typeof inputFrom>[0]) =>
+      linesOf(ask(standing, inputFrom(rows), question).found.tables.likeness).map(({ items, likeness }) => [
+        items,
+        likeness,
+      ]);
+    expect(values(twice)).toEqual(values(rowsOf(table)));
+  });
+
+  it('all items of a disjoint site are at home there, of one item among strangers none is', () => {
+    const home = (rows: Parameters<typeof inputFrom>[0]) => {
+      const { atHome } = ask(standing, inputFrom(rows), question).found;
+      if ('why' in atHome) throw new Error(atHome.why);
+      return atHome;
+    };
+    expect(home(rowsOf({ p: [6, 0], q: [0, 6] })).elsewhere).toEqual([]);
+    const one = home(rowsOf({ p: [5, 1], q: [0, 6] }));
+    expect(one.elsewhere.map(({ home: at, share }) => [at, share])).toEqual([['q', 1]]);
+    expectClose(one.expected, 6 / 11);
+  });
+});
+
+describe('what sets it apart', () => {
+  const rows = [
+    ...[8, 9, 10, 11, 12].map((density1) => ({ site: 'p', fibre: 'k0', density1 })),
+    ...[1, 2, 3, 4, 5].map((density1) => ({ site: 'q', fibre: 'k0', density1 })),
+    ...[2, 3, 4, 5, 6].map((density1) => ({ site: 'r', fibre: 'k1', density1 })),
+  ];
+  it('numbers wholly above the others have delta 1 and the exact p 2 / (15 choose 5), adjusted by Holm', () => {
+    const { found, words, figures } = ask(standing, inputFrom(rows), question);
+    const [first] = linesOf(found.tables.apart);
+    expect([first.attribute, first.effect, first.says]).toEqual([
+      'density1',
+      1,
+      'median 10 per cm against 3.5 per cm',
+    ]);
+    expectClose(first.p as number, 2 / 3003, 1e-9);
+    expectClose(first.pAdjusted as number, (2 * 2) / 3003, 1e-9);
+    expect(words.sentence).toContain(
+      'density1 (median 10 per cm against 3.5 per cm; Cliff’s delta 1, p = 0.0013)',
+    );
+    expect(Object.keys(figures)).toContain('apart');
+  });
+  it('kinds have Fisher’s exact p', () => {
+    const { found } = ask(standing, inputFrom(rows), question);
+    const kinds = linesOf(found.tables.apart).find(({ attribute }) => attribute === 'fibre');
+    // Hypergeometric, all 5 of k1 among the other 10: 252/3003; the other tail, all of p k1, is 1/3003; 4 of k1 at p 50/3003.
+    expectClose(kinds?.p as number, (252 + 1 + 50) / 3003, 1e-9);
+  });
+});
+
+describe('like with like, space and time', () => {
+  const table = { p: [9, 3, 0], q: [6, 6, 1], r: [3, 8, 4], s: [1, 5, 8], t: [0, 3, 8] };
+  const placed = Object.fromEntries(
+    Object.keys(table).map((site, i) => [
+      site,
+      { date: [100 * i, 100 * i + 50] as const, east: i * i, north: (i % 2) * 3 },
+    ]),
+  );
+  it('says what is not recorded', () => {
+    const { found, words } = ask(standing, inputFrom(rowsOf(table)), question);
+    expect(linesOf(found.tables.sameWithin)[0].likeness).toEqual({ why: 'no source records preservation' });
+    expect(words.sentence).toContain(
+      'Whether it is nearer in space or in time cannot be said: no source records latitude and longitude',
+    );
+    expect(words.cautions.join(' ')).toContain('Like could not be compared with like');
+  });
+  it('tests both where places and dates are known', () => {
+    const { found } = ask(standing, inputFrom(rowsOf(table, placed)), {
+      ...question,
+      places: ['east', 'north'],
+    });
+    const lines = linesOf(found.tables.nearer);
+    expect(lines.every(({ statistic }) => typeof statistic === 'number')).toBe(true);
+    // Its unlikeness rises with time to each of the other four: rho 1, one of 24 orders.
+    const own = lines.find(({ who, against }) => who === 'this one' && against === 'time');
+    expectClose(own?.statistic as number, 1);
+    expectClose(own?.p as number, 1 / 24);
+  });
+  it('within one value counts only its items, and names who has none', () => {
+    const rows = [
+      ...rowsOf({ p: [4, 2], q: [4, 2] }).map((row) => ({ ...row, structure: 'tabby' })),
+      ...rowsOf({ q: [0, 9], r: [3, 3] }).map((row) => ({ ...row, structure: 'plain twining' })),
+    ];
+    const { found } = ask(standing, inputFrom(rows), { ...question, sameWithin: ['structure'] });
+    const lines = linesOf(found.tables.sameWithin);
+    expect(lines.map(({ label, items }) => [label, items])).toEqual([
+      ['q', 6],
+      ['r', 0],
+    ]);
+    expectClose(lines[0].likeness as number, 200);
+  });
+});
+
+describe('refusals and the smallest tables', () => {
+  const rows = rowsOf({ p: [1, 2], q: [2, 1] });
+  it('a stranger is named with those there are', () => {
+    expect(() => ask(standing, inputFrom(rows), { ...question, site: 'z' })).toThrow(
+      'there is no "z" among the values of "site" (site); name one of "p", "q".',
+    );
+  });
+  it('a site without any recorded kind is refused', () => {
+    const bare = [...rows, ...rowsOf({ r: [1, 1] }), { site: 'z', density1: 3 }];
+    expect(() => ask(standing, inputFrom(bare), { ...question, site: 'z' })).toThrow(
+      'no item of "z" has a value of "fibre" (fibre)',
+    );
+  });
+  it('one assemblage has nothing to be compared with', () => {
+    expect(() => ask(standing, inputFrom(rowsOf({ p: [1, 2] })), question)).toThrow(
+      'has only one value ("p")',
+    );
+  });
+  it('gives words or numbers, never NaN, and the same for the same seed', () => {
+    for (const table of [
+      { p: [1, 0], q: [0, 1] },
+      { p: [1, 1], q: [0, 1], r: [2, 0] },
+    ]) {
+      const answer = () => ask(standing, inputFrom(rowsOf(table)), question);
+      expect(everyNumber(answer()).some(Number.isNaN)).toBe(false);
+      expect(JSON.stringify(answer())).toBe(JSON.stringify(answer()));
+    }
+  });
+});
