@@ -78,6 +78,7 @@ export function readTable(bytes: Uint8Array, file: string, says: TableSays = {})
     return quantity === undefined ? [] : figuresOfCell(quantity, row, column, printed);
   };
   const labels = body.map((row) => row[0]);
+  const asked = says.rows !== undefined && (samples || says.columns !== undefined);
   const figuresOfCell = (
     quantity: Quantity,
     row: number,
@@ -102,10 +103,11 @@ export function readTable(bytes: Uint8Array, file: string, says: TableSays = {})
       sided: '',
       perUnit: null,
       attributes: samples && says.attribute !== undefined ? [says.attribute] : [],
-      select: isTotal(label) ? [] : within(says.rows, label),
+      select: isTotal(label) || !asked ? [] : within(says.rows, label),
       versus: [],
       counted: samples || isTotal(over) ? [] : within(says.columns, over),
-      selectText: label,
+      // A label that no attribute explains is no condition, and the data cannot be asked by it.
+      selectText: isTotal(label) && asked ? '' : label,
       versusText: '',
       values: part.values.map((value) => {
         const asShare = part.quantity === 'share' || (!samples && kindOf(body) === 'share');

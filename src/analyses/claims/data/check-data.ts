@@ -1,14 +1,124 @@
+import { InputError } from '../../../errors.ts';
+import { collapseItems } from '../../../fragments/items.ts';
 import type { AnalysisInput } from '../../contract.ts';
-import type { Check } from '../check.ts';
+import { type Check, numberPrinted, shown } from '../check.ts';
 import type { PrintedFigure } from '../claim.ts';
+import { fitOfWays } from '../self/table-tests.ts';
+import { type Recomputed, recompute } from './quantities.ts';
+import { explain, type Peer } from './reasons.ts';
+import type { View } from './values.ts';
 
 /** What the figures are recomputed from. */
 export type Material = Pick<AnalysisInput, 'fragments' | 'records' | 'unit' | 'register'>;
 
+/**
+ * Every figure recomputed from the records, in the study's unit, by the ordinary functions: it agrees where
+ * the result prints so; where it does not, the usual reasons are tried.
+ */
 export function checkData(
-  _figures: readonly PrintedFigure[],
-  _material: Material,
-  _onProgress?: AnalysisInput['onProgress'],
+  figures: readonly PrintedFigure[],
+  material: Material,
+  onProgress?: AnalysisInput['onProgress'],
 ): Check[] {
-  return [];
+  const view = viewOf(material);
+  const otherView = otherViewOf(material);
+  const found = figures.map((figure, i) => {
+    onProgress?.(i / figures.length, 'recomputing printed figures');
+    return attempt(figure, view);
+  });
+  const peers: Peer[] = figures.map((figure, i) => ({ figure, value: valueIn(found[i]) }));
+  return figures.map((figure, i) => checkOne(figure, found[i], { view, otherView, peers }));
+}
+
+function viewOf({ records, register, unit }: Material): View {
+  return { table: records, register, unit };
+}
+
+function otherViewOf({ fragments, register, unit }: Material): View {
+  return unit === 'item'
+    ? { table: fragments, register, unit: 'fragment' }
+    : { table: collapseItems(fragments, register).table, register, unit: 'item' };
+}
+
+type Attempt = Recomputed | { readonly why: string; readonly mend?: string };
+
+/** What the data cannot answer is said of the one figure; the others are checked all the same. */
+function attempt(figure: PrintedFigure, view: View): Attempt {
+  try {
+    return recompute(figure, view);
+  } catch (fault) {
+    if (!(fault instanceof InputError)) throw fault;
+    return { why: fault.what, mend: fault.mend };
+  }
+}
+
+function valueIn(found: Attempt): number | null {
+  return 'why' in found || found.ways.length === 0 ? null : found.ways[0].value;
+}
+
+function checkOne(
+  figure: PrintedFigure,
+  found: Attempt,
+  {
+    view,
+    otherView,
+    peers,
+  }: { readonly view: View; readonly otherView: View; readonly peers: readonly Peer[] },
+): Check {
+  const base = { figure: figure.id, name: 'recomputed from the data', from: 'data', with: [] } as const;
+  const value = valueIn(found);
+  if ('why' in found || value === null)
+    return {
+      ...base,
+      outcome: 'open',
+      working: `The data cannot answer: ${'why' in found ? found.why : 'nothing to compute it from'}.`,
+      resolve:
+        'mend' in found && found.mend !== undefined
+          ? sentence(found.mend)
+          : 'Complete the row of the claims file.',
+    };
+  // Of the two degrees of freedom of F the second is compared.
+  const compared = figure.values.length > 1 ? { ...figure, values: figure.values.slice(-1) } : figure;
+  const list = found.ways
+    .slice(0, MOST_SHOWN)
+    .map((way) => `${shown(way.value, compared)}${wayName(way.said, figure)}`);
+  const working = `From the data (${found.basis}): ${list.join('; ')}`;
+  const fit = fitOfWays(compared, found.ways);
+  if (fit !== null)
+    return {
+      ...base,
+      ...fit.fit,
+      working: `${working}; printed: ${figure.printed}${found.ways.length > 1 ? `, ${fit.said}` : ''}.`,
+    };
+  const alike = peers.filter(
+    (peer) =>
+      peer.figure !== figure &&
+      peer.figure.quantity === figure.quantity &&
+      peer.figure.attributes.join() === figure.attributes.join(),
+  );
+  const { explained, also } = explain({ figure: compared, view, otherView, value, peers: alike });
+  return {
+    ...base,
+    outcome: 'differs',
+    working: `${working}; printed: ${figure.printed}, ${apart(compared, value)}.${
+      also.length > 0 ? ` More than one of the usual reasons would give it: ${also.join('; ')}.` : ''
+    }`,
+    ...(explained === undefined ? {} : { explained }),
+    resolve: 'State which records entered the figure and how it was computed.',
+  };
+}
+
+const MOST_SHOWN = 4;
+
+function wayName(said: string, figure: PrintedFigure): string {
+  return said === figure.quantity || said === 'counted' ? '' : ` (${said})`;
+}
+
+function apart(figure: PrintedFigure, value: number): string {
+  const difference = numberPrinted(figure) - value;
+  return `${difference > 0 ? 'more' : 'less'} by ${shown(Math.abs(difference), figure)}`;
+}
+
+function sentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }

@@ -1,0 +1,215 @@
+import type { FragmentTable } from '../../../fragments/table.ts';
+import type { QuantileType } from '../../../numerics/quantile.ts';
+import { printList } from '../../phrasing.ts';
+import type { PrintedFigure } from '../claim.ts';
+import { fitOfWays } from '../self/table-tests.ts';
+import type { Quantity } from '../terms.ts';
+import { type Departure, describe, known, recompute } from './quantities.ts';
+import { rowsOf, type View, valuesOf } from './values.ts';
+
+/** Everything that a reason may be tried with. */
+export interface Trial {
+  readonly figure: PrintedFigure;
+  readonly view: View;
+  /** The same material in the other unit. */
+  readonly otherView: View;
+  /** What the ordinary way gives. */
+  readonly value: number;
+  readonly peers: readonly Peer[];
+}
+
+/** Another figure of the same kind, with what the data give for it. */
+export interface Peer {
+  readonly figure: PrintedFigure;
+  readonly value: number | null;
+}
+
+/**
+ * The usual ways in which a correct computation comes out otherwise, each tried alone. A reason is given only
+ * where exactly one fits; slips of the pen and single records, which fit by chance more easily, are tried
+ * after the others.
+ */
+export function explain(trial: Trial): { readonly explained?: string; readonly also: readonly string[] } {
+  for (const tier of [METHODS, SLIPS]) {
+    const fitting = tier.flatMap((reason) => reason(trial) ?? []);
+    if (fitting.length === 1) return { explained: fitting[0], also: [] };
+    if (fitting.length > 1) return { also: fitting };
+  }
+  return { also: [] };
+}
+
+type Reason = (trial: Trial) => string | null;
+
+const SPREADS: ReadonlySet<Quantity> = new Set(['sd', 'se', 'cv']);
+const IN_UNITS: ReadonlySet<Quantity> = new Set([
+  'mean',
+  'median',
+  'sd',
+  'se',
+  'min',
+  'max',
+  'range',
+  'q1',
+  'q3',
+  'total',
+  'difference',
+  'low',
+  'high',
+]);
+
+const METHODS: readonly Reason[] = [
+  otherUnit,
+  missingAsZero,
+  divisorN,
+  otherQuantile,
+  wrongBase,
+  otherSides,
+  unitSlip,
+  swapped,
+  otherStatistic,
+];
+
+const SLIPS: readonly Reason[] = [rowSetAside, digitsExchanged];
+
+function fits(figure: PrintedFigure, value: number): boolean {
+  return fitOfWays(figure, [{ said: '', value }]) !== null;
+}
+
+/** Does another view or formula give the print? */
+function gives({ figure }: Trial, view: View, departure: Departure = {}): boolean {
+  const found = recompute(figure, view, departure);
+  return !('why' in found) && fitOfWays(figure, found.ways) !== null;
+}
+
+function otherUnit(trial: Trial): string | null {
+  if (!gives(trial, trial.otherView)) return null;
+  return trial.view.unit === 'item'
+    ? 'fragments counted instead of items'
+    : 'items counted instead of fragments';
+}
+
+function missingAsZero(trial: Trial): string | null {
+  const { quantity, counted } = trial.figure;
+  // Of shares this is a matter of the base.
+  if (quantity === 'share' || quantity === 'count' || counted.length > 0) return null;
+  if (!gives(trial, { ...trial.view, zeros: true })) return null;
+  return quantity === 'n' ? 'records without a reading counted too' : 'missing readings counted as 0';
+}
+
+function divisorN(trial: Trial): string | null {
+  if (!SPREADS.has(trial.figure.quantity)) return null;
+  return gives(trial, trial.view, { divisor: 'n' }) ? 'the divisor n instead of n − 1' : null;
+}
+
+const TYPES: readonly QuantileType[] = [1, 2, 3, 4, 5, 6, 8, 9];
+
+function otherQuantile(trial: Trial): string | null {
+  const { quantity } = trial.figure;
+  if (quantity !== 'q1' && quantity !== 'q3' && quantity !== 'median') return null;
+  const types = TYPES.filter((quantileType) => gives(trial, trial.view, { quantileType }));
+  return types.length === 0
+    ? null
+    : `another type of quantile (${printList(types.map(String))} of Hyndman & Fan 1996, instead of 7)`;
+}
+
+function wrongBase({ figure, view }: Trial): string | null {
+  if (figure.quantity !== 'share') return null;
+  const count = rowsOf(view, [...figure.select, ...figure.counted]).length;
+  const selected = rowsOf(view, figure.select).length;
+  const bases = [
+    { said: `all ${selected} selected records, those without a record of it included`, size: selected },
+    { said: 'all records of the study', size: view.table.rows },
+    { said: 'all records of that kind, wherever they are from', size: rowsOf(view, figure.counted).length },
+    { said: 'all records that have a record of it', size: rowsOf(view, known(figure.counted)).length },
+    ...(figure.versus.length > 0
+      ? [{ said: 'the records of the other group', size: rowsOf(view, figure.versus).length }]
+      : []),
+  ].filter(({ size }) => size > 0 && fits(figure, count / size));
+  const [base] = bases;
+  return base === undefined ? null : `a percentage of ${base.said}: ${count}/${base.size}`;
+}
+
+function otherSides({ figure, value }: Trial): string | null {
+  if (figure.quantity !== 'p') return null;
+  if (figure.sided !== 'one' && fits(figure, value / 2)) return 'a one-sided p';
+  return figure.sided === 'one' && fits(figure, value * 2) ? 'a two-sided p' : null;
+}
+
+const FACTORS: readonly (readonly [by: number, said: string])[] = [
+  [10, 'a unit slip: ten times too large'],
+  [0.1, 'a unit slip: ten times too small'],
+  [100, 'a unit slip: a hundred times too large'],
+  [0.01, 'a unit slip: a hundred times too small'],
+  [2.54, 'a unit slip: 2.54 times too large, inches for centimetres'],
+  [1 / 2.54, 'a unit slip: 2.54 times too small, inches for centimetres'],
+];
+
+function unitSlip({ figure, value }: Trial): string | null {
+  if (!IN_UNITS.has(figure.quantity)) return null;
+  return FACTORS.find(([by]) => fits(figure, value * by))?.[1] ?? null;
+}
+
+/** The other group's figure, or the figure of another claim that in turn has this one's. */
+function swapped({ figure, view, value, peers }: Trial): string | null {
+  if (figure.versus.length > 0) {
+    const turned = { ...figure, select: figure.versus, versus: figure.select };
+    const found = recompute(turned, view);
+    return !('why' in found) && fitOfWays(figure, found.ways) !== null ? 'the two groups swapped' : null;
+  }
+  const partner = peers.find(
+    (peer) => peer.value !== null && fits(figure, peer.value) && fits(peer.figure, value),
+  );
+  return partner === undefined ? null : `its figure swapped with that of ${partner.figure.id}`;
+}
+
+const ALIKE: Partial<Record<Quantity, readonly (readonly [Quantity, string])[]>> = {
+  mean: [['median', 'the median instead of the mean']],
+  median: [['mean', 'the mean instead of the median']],
+  sd: [['se', 'the standard error instead of the standard deviation']],
+  se: [['sd', 'the standard deviation instead of the standard error']],
+};
+
+function otherStatistic({ figure, view }: Trial): string | null {
+  const others = ALIKE[figure.quantity] ?? [];
+  const [attribute] = figure.attributes;
+  if (others.length === 0 || attribute === undefined || figure.vague) return null;
+  const values = valuesOf(view, attribute, rowsOf(view, figure.select));
+  if ('why' in values) return null;
+  return others.find(([other]) => fitOfWays(figure, describe(other, values)) !== null)?.[1] ?? null;
+}
+
+const ONE_BY_ONE: ReadonlySet<Quantity> = new Set([...IN_UNITS, ...SPREADS, 'n', 'count', 'share', 'ratio']);
+const MOST_ROWS = 3000;
+
+function rowSetAside(trial: Trial): string | null {
+  const { figure, view } = trial;
+  if (!ONE_BY_ONE.has(figure.quantity)) return null;
+  const rows = rowsOf(view, figure.select);
+  if (rows.length > MOST_ROWS) return null;
+  const fitting = rows.filter((row) => gives(trial, { ...view, without: row }));
+  if (fitting.length === 0) return null;
+  const [first] = fitting.map((row) => idOf(view.table, row));
+  return fitting.length === 1
+    ? `one record set aside: ${first}`
+    : `one record set aside: ${first}, or another of ${fitting.length}`;
+}
+
+function idOf(table: FragmentTable, row: number): string {
+  return table.id[row];
+}
+
+/** Two neighbouring digits the wrong way round: "14.2" for "41.2". */
+function digitsExchanged({ figure, value }: Trial): string | null {
+  const [printed, ...others] = figure.values;
+  if (others.length > 0) return null;
+  const { digits, decimals } = printed.number;
+  const text = (digits < 0n ? -digits : digits).toString().padStart(decimals + 1, '0');
+  for (let at = 0; at + 1 < text.length; at++) {
+    if (text[at] === text[at + 1]) continue;
+    const turned = BigInt(text.slice(0, at) + text[at + 1] + text[at] + text.slice(at + 2));
+    const number = { digits: digits < 0n ? -turned : turned, decimals };
+    if (fits({ ...figure, values: [{ ...printed, number }] }, value))
+      return 'two neighbouring digits exchanged';
+  }
+  return null;
+}

@@ -1,0 +1,95 @@
+import type { Register } from '../../../attributes/definition.ts';
+import { matchAttribute, matchTerm } from '../../../attributes/matching.ts';
+import { isOpenEnded, pointOf, termAt } from '../../../fragments/accessors.ts';
+import { isMissing } from '../../../fragments/missing.ts';
+import { requireColumn } from '../../../fragments/require-column.ts';
+import { type Condition, selectRows } from '../../../fragments/select.ts';
+import type { FragmentTable } from '../../../fragments/table.ts';
+import type { Unavailable } from '../../contract.ts';
+
+/** Where a figure is recomputed: a table of records, and how it departs from the ordinary way, if it does. */
+export interface View {
+  readonly table: FragmentTable;
+  readonly register: Register;
+  /** What one record is called. */
+  readonly unit: 'item' | 'fragment';
+  /** Readings that are missing count as 0, records without a term as others. */
+  readonly zeros?: boolean;
+  /** A row that is left out. */
+  readonly without?: number;
+}
+
+/** Attributes by id or exact name, terms by id or exact wording: as a paper would write them. */
+export function resolve(conditions: readonly Condition[], register: Register): readonly Condition[] {
+  return conditions.map((condition) => {
+    const attribute = attributeNamed(condition.attribute, register);
+    const vocabulary = register.vocabularies.get(register.attributes.get(attribute)?.vocabulary ?? '');
+    const term = (text: string) => {
+      if (vocabulary === undefined || vocabulary.terms.some(({ id }) => id === text)) return text;
+      const match = matchTerm(text, vocabulary);
+      return match.kind === 'exact' ? match.id : text;
+    };
+    return {
+      ...condition,
+      attribute,
+      ...(condition.in === undefined ? {} : { in: condition.in.map(term) }),
+      ...(condition.notIn === undefined ? {} : { notIn: condition.notIn.map(term) }),
+    };
+  });
+}
+
+export function attributeNamed(text: string, register: Register): string {
+  if (register.attributes.has(text)) return text;
+  const match = matchAttribute(text, register);
+  return match.kind === 'exact' ? match.id : text;
+}
+
+/** Rows that meet the conditions. @throws InputError for conditions that the data cannot answer. */
+export function rowsOf(view: View, conditions: readonly Condition[]): readonly number[] {
+  const { rows } = selectRows(view.table, resolve(conditions, view.register), view.register);
+  return Array.from(rows).filter((row) => row !== view.without);
+}
+
+export interface Values {
+  readonly points: Float64Array;
+  readonly low: Float64Array;
+  readonly high: Float64Array;
+  /** Selected records without a reading. */
+  readonly missing: number;
+  readonly openEnded: number;
+}
+
+/** Readings of a numeric attribute in some rows, one number a record. */
+export function valuesOf(view: View, attribute: string, rows: readonly number[]): Values | Unavailable {
+  const column = requireColumn(view.table, attributeNamed(attribute, view.register), view.register);
+  if (column.kind !== 'numeric') return { why: `"${column.attribute.label}" is no number` };
+  const filled = rows.filter((row) => !isMissing(column, row));
+  const missing = rows.length - filled.length;
+  const zeros = view.zeros ? new Array<number>(missing).fill(0) : [];
+  const take = (read: (row: number) => number) => Float64Array.from([...filled.map(read), ...zeros]);
+  return {
+    points: take((row) => pointOf(column, row)),
+    low: take((row) => column.low[row]),
+    high: take((row) => column.high[row]),
+    missing,
+    openEnded: filled.filter((row) => isOpenEnded(column, row)).length,
+  };
+}
+
+/** Rows that hold a value of the attribute. */
+export function filledRows(view: View, attribute: string, rows: readonly number[]): readonly number[] {
+  const column = requireColumn(view.table, attributeNamed(attribute, view.register), view.register);
+  return rows.filter((row) => !isMissing(column, row));
+}
+
+/** Term of each row; null where there is none. */
+export function termsOf(
+  view: View,
+  attribute: string,
+  rows: readonly number[],
+): readonly (string | null)[] | Unavailable {
+  const column = requireColumn(view.table, attributeNamed(attribute, view.register), view.register);
+  if (column.kind === 'numeric') return { why: `"${column.attribute.label}" is a number, not a kind` };
+  if (column.kind === 'term') return rows.map((row) => termAt(column, row));
+  return rows.map((row) => (column.raw[row].trim() === '' ? null : column.raw[row].trim()));
+}
