@@ -170,7 +170,7 @@ describe('Kinship', () => {
       (text) => document.querySelector('.say .sentence')?.textContent !== text,
       before,
     );
-    await page.getByRole('radio', { name: 'Table' }).click();
+    await page.getByRole('radio', { name: 'Table', exact: true }).click();
     await page.locator('.see table tbody tr').first().waitFor();
     expect(desk.errors).toEqual([]);
   });

@@ -106,7 +106,7 @@ interface DrawingProps {
 }
 
 export function Drawing({ figure, height, onPick, onHover }: DrawingProps) {
-  const place = useRef<HTMLDivElement>(null);
+  const place = useRef<HTMLElement>(null);
   const acts = useRef({ onPick, onHover });
   acts.current = { onPick, onHover };
   const [fault, setFault] = useState(false);
@@ -152,9 +152,7 @@ export function Drawing({ figure, height, onPick, onHover }: DrawingProps) {
   }, [figure, tall]);
   if (fault)
     return <p className="notice">The figure could not be drawn here; its table holds the same numbers.</p>;
-  return (
-    <div ref={place} className="drawing" style={{ height: tall }} role="img" aria-label={figure.caption} />
-  );
+  return <section ref={place} className="drawing" style={{ height: tall }} aria-label={figure.caption} />;
 }
 
 interface Acts {
