@@ -1,27 +1,35 @@
 import { Command } from 'commander';
+import type { ResultTable, TableCell } from '../../analyses/contract.ts';
+import { printNumber } from '../../analyses/phrasing.ts';
+import { LEVELS } from '../../analyses/placement/options.ts';
 import type { Register } from '../../attributes/definition.ts';
 import { matchAttribute } from '../../attributes/matching.ts';
 import { InputError } from '../../errors.ts';
 import { checkStudy, entriesOf, studyRegister } from '../../study/load.ts';
 import { suggest } from '../../study/near-matches.ts';
-import { firstFault, prepareStudy } from '../../study/prepare.ts';
+import { firstFault, type Prepared, prepareStudy } from '../../study/prepare.ts';
+import type { AnalysisResult } from '../../study/results.ts';
 import { analyseOne } from '../../study/run-study.ts';
 import type { AnalysisEntry, Study } from '../../study/schema.ts';
-import { readStudy } from '../files.ts';
+import { readStudy, type StudyOnDisk } from '../files.ts';
 import { printAnalysis } from '../print-results.ts';
+import type { Terminal } from '../terminal.ts';
+import { tame } from '../text-table.ts';
+import { readFinds } from './place-finds.ts';
 import { printJson, type Verb } from './verb.ts';
 
 interface PlaceOptions {
   readonly find: readonly string[];
+  readonly finds?: string;
   readonly analysis?: string;
   readonly json?: true;
   readonly trace?: true;
 }
 
-/** `thrum place STUDY.json --find "attribute=value" …`: where one find sits among a study's records. */
+/** `thrum place STUDY.json --find "attribute=value" …` or `--finds FILE.csv`: where finds sit among a study's records. */
 export const placeVerb: Verb = (terminal) =>
   new Command('place')
-    .description('place one find among the records of a study')
+    .description('place one find, or a table of finds, among the records of a study')
     .argument('<study>', 'study file (JSON)')
     .option(
       '--find <attribute=value>',
@@ -29,22 +37,19 @@ export const placeVerb: Verb = (terminal) =>
       (value: string, before: readonly string[]) => [...before, value],
       [],
     )
+    .option('--finds <file>', 'CSV of many finds, one a row, headed by attributes; prints one line a find')
     .option('--analysis <id>', 'placement of the study whose settings are used; the first one if left out')
     .option('--json', 'print the result as JSON')
     .action(async (path: string, options: PlaceOptions) => {
       const onDisk = await readStudy(path);
+      if (options.finds !== undefined) {
+        await placeMany(terminal, onDisk, options.finds, options);
+        return;
+      }
       const find = readFind(options.find, studyRegister(onDisk.study));
       const entry = placementEntry(onDisk.study, options.analysis, path);
       const study = checkStudy({ ...onDisk.study, analyses: [{ ...entry, find }] }, path);
-      const prepared = prepareStudy(study, onDisk.files, terminal.progress);
-      const fault = firstFault(prepared);
-      if (fault !== null) throw fault;
-      const result = analyseOne(prepared, entriesOf(study)[0], onDisk.files, {
-        onProgress: terminal.progress,
-        onFault: (_id, fault) => {
-          throw fault;
-        },
-      });
+      const result = placeOne(preparedFor(study, onDisk, terminal), entriesOf(study)[0], onDisk, terminal);
       terminal.endProgress();
       if (result.why !== undefined)
         throw new InputError(result.why, { file: path }, 'change the find or the study');
@@ -52,12 +57,91 @@ export const placeVerb: Verb = (terminal) =>
       else printAnalysis(terminal, entry.id, result, ALL_TABLES);
     });
 
+function preparedFor(study: Study, onDisk: StudyOnDisk, terminal: Terminal): Prepared {
+  const prepared = prepareStudy(study, onDisk.files, terminal.progress);
+  const fault = firstFault(prepared);
+  if (fault !== null) throw fault;
+  return prepared;
+}
+
+function placeOne(
+  prepared: Prepared,
+  entry: AnalysisEntry,
+  { files }: StudyOnDisk,
+  terminal: Terminal,
+): AnalysisResult {
+  return analyseOne(prepared, entry, files, {
+    onProgress: terminal.progress,
+    onFault: (_id, fault) => {
+      throw fault;
+    },
+  });
+}
+
+/** Every find of a table on the same material, read once. */
+async function placeMany(
+  terminal: Terminal,
+  onDisk: StudyOnDisk,
+  finds: string,
+  options: PlaceOptions,
+): Promise<void> {
+  if (options.find.length > 0)
+    throw new InputError('both --find and --finds are given', {}, 'give one find, or a table of finds');
+  const listed = await readFinds(finds, studyRegister(onDisk.study));
+  const entry = placementEntry(onDisk.study, options.analysis, onDisk.path);
+  const all = Object.assign({}, ...listed.finds.map(({ given }) => given)) as Record<string, string>;
+  const study = checkStudy({ ...onDisk.study, analyses: [{ ...entry, find: all }] }, onDisk.path);
+  const prepared = preparedFor(study, onDisk, terminal);
+  const placed = listed.finds.map((find) => ({
+    ...find,
+    result: placeOne(prepared, { ...entriesOf(study)[0], find: find.given }, onDisk, terminal),
+  }));
+  terminal.endProgress();
+  for (const note of listed.notes) terminal.err(`${tame(note)}\n`);
+  if (options.json) printJson(terminal, { finds: placed, notes: listed.notes });
+  else for (const { name, result } of placed) terminal.out(`${tame(`${name}: ${inOneLine(result)}`)}\n`);
+}
+
+/** Nearest comparandum, then per attribute the labels that cannot be excluded; why not, where there is none. */
+function inOneLine({ tables, sentence, options }: AnalysisResult): string {
+  const nearest = recordsOf(tables.neighbours)[0];
+  if (nearest === undefined) return sentence;
+  const level = `at${Math.round(100 * (LEVELS.find((known) => known === options.level) ?? 0.9))}`;
+  const from = nearest.assemblage === '' ? '' : ` (${nearest.assemblage})`;
+  const labels = recordsOf(tables.typicality);
+  const sets = [...new Set(labels.map(({ attribute }) => String(attribute)))].map((attribute) => {
+    const own = labels.filter((line) => line.attribute === attribute);
+    const kept = own.filter((line) => line[level] === 'cannot be excluded').map(({ label }) => label);
+    const few = own.filter((line) => typeof line[level] === 'object' || line[level] === 'too few to judge');
+    const said =
+      kept.length > 0
+        ? kept.join(', ')
+        : few.length === own.length
+          ? 'too few to judge'
+          : 'none of those that can be judged';
+    return `${attribute} not excluded at ${level.slice(2)} %: ${said}`;
+  });
+  return [`nearest ${nearest.id}${from}, distance ${printNumber(Number(nearest.distance))}`, ...sets].join(
+    '; ',
+  );
+}
+
+function recordsOf(table: ResultTable | undefined): Record<string, TableCell>[] {
+  return (table?.rows ?? []).map((row) =>
+    Object.fromEntries(row.map((cell, place) => [table?.columns[place].id ?? '', cell])),
+  );
+}
+
 const ALL_TABLES = Number.POSITIVE_INFINITY;
 
 /** "rowSpacing=c. 32 mm" and the like, with the attribute given by id or by any exact synonym. */
 function readFind(parts: readonly string[], register: Register): Record<string, string> {
   if (parts.length === 0) {
-    throw new InputError('no --find is given', {}, 'add one such as --find "rowSpacing=c. 32 mm"');
+    throw new InputError(
+      'no --find is given',
+      {},
+      'add one such as --find "rowSpacing=c. 32 mm", or a table with --finds',
+    );
   }
   const pairs = parts.map((part): [string, string] => {
     const cut = part.indexOf('=');
