@@ -132,6 +132,7 @@ export function shown(value: number, figure: PrintedFigure): string {
   const [{ number, percent }] = figure.values;
   const decimals = Math.min(12, Math.max(0, number.decimals - (percent ? 2 : 0)) + 2);
   const scaled = percent ? 100 * value : value;
+  if (number.decimals === 0 && Number.isInteger(value)) return printNumber(value, 15);
   const fixed = scaled.toFixed(decimals);
   const plain = Number(fixed) === 0 && scaled !== 0 ? printNumber(scaled) : fixed.replace('-', '−');
   return percent ? `${plain} %` : plain;
@@ -144,7 +145,7 @@ export function printRangeText({ low, high }: Range, figure: PrintedFigure): str
 
 /** How a figure is named in a sentence: "n = 34 (c12)". */
 export function named(figure: PrintedFigure): string {
-  const said = figure.values.map(({ text }) => text.trim()).join(', ');
+  const said = figure.values.map(({ text }) => text.trim().replace(/^[^\d<>≤≥~]*=\s*/u, '')).join(', ');
   const bare = /^[-+−.\d]/u.test(said);
   const name = figure.quantity === 'share' ? '' : figure.quantity;
   return `${bare && name !== '' ? `${name} = ${said}` : said} (${figure.id})`;

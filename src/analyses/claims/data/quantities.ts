@@ -74,7 +74,10 @@ function basisOf(view: View, rows: number, missing = 0, what = 'a reading'): str
   return `${rows} ${noun}${missing > 0 ? `, ${missing} without ${what}` : ''}`;
 }
 
-function countOf(figure: PrintedFigure, view: View): Recomputed {
+function countOf(figure: PrintedFigure, view: View): Recomputed | Unavailable {
+  const { quantity, set, select, counted: kinds, attributes } = figure;
+  if (quantity === 'n' && set !== '' && select.length + kinds.length + attributes.length === 0)
+    return { why: 'neither an attribute nor a selection says which records are meant' };
   const rows = rowsOf(view, figure.select);
   const [attribute] = figure.attributes;
   const counted =

@@ -1,10 +1,9 @@
 import { oneWayAnova, welchAnova } from '../../../numerics/analysis-of-variance.ts';
 import { association, withoutEmptyLines } from '../../../numerics/contingency.ts';
-import { studentTwoSided } from '../../../numerics/distributions.ts';
+import { normalTwoSided, studentTwoSided } from '../../../numerics/distributions.ts';
 import { fisherExact } from '../../../numerics/fisher-exact.ts';
 import { mannWhitney } from '../../../numerics/mann-whitney.ts';
 import { mean, standardDeviation } from '../../../numerics/moments.ts';
-import { mannWhitneyFromU } from '../../../numerics/printed/u-test.ts';
 import { createRandom } from '../../../numerics/random.ts';
 import { spearman } from '../../../numerics/trend.ts';
 import { isUnavailable } from '../../../numerics/unavailable.ts';
@@ -77,7 +76,15 @@ function ofTwoGroups(method: 't' | 'U', figure: PrintedFigure, view: View): Resu
   const found = mannWhitney(x, y);
   if (isUnavailable(found)) return found;
   const other = x.length * y.length - found.statistic;
-  const approximate = found.ties ? [] : mannWhitneyFromU(found.statistic, x.length, y.length);
+  const distance = Math.abs(found.statistic - (x.length * y.length) / 2);
+  const tied = found.ties ? ', corrected for ties' : '';
+  const approximate = [
+    { method: `normal approximation${tied}`, p: normalTwoSided(distance / found.sd) },
+    {
+      method: `normal approximation with continuity correction${tied}`,
+      p: normalTwoSided(Math.max(0, distance - 0.5) / found.sd),
+    },
+  ];
   return {
     list: [
       { said: `U of the first group, ${found.method}`, statistic: found.statistic, df: [], p: found.p },
