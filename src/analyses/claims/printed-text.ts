@@ -39,7 +39,7 @@ const WHOLE: ReadonlySet<Quantity> = new Set(['n', 'count', 'total', 'df']);
 export function readPrinted(text: string, quantity: Quantity): readonly TextPart[] | null {
   const plain = text.trim().replaceAll('\u00a0', ' ');
   return (
-    testReport(plain) ??
+    testReport(plain, quantity) ??
     spread(plain, quantity) ??
     countWithShare(plain, quantity) ??
     twoEnds(plain, quantity) ??
@@ -109,18 +109,21 @@ function part(quantity: Quantity, ...values: readonly PrintedValue[]): TextPart 
   return { quantity, values };
 }
 
-/** "t(18) = 2.31, p = .033", "F(2, 27) = 4.5", "χ²(4, n = 60) = 9.9; p < .05". */
-function testReport(text: string): readonly TextPart[] | null {
+/** "t(18) = 2.31, p = .033", "z = 1.96, p = .05", "F(2, 27) = 4.5", "χ²(4, n = 60) = 9.9; p < .05". */
+function testReport(text: string, quantity: Quantity): readonly TextPart[] | null {
   const match =
-    /^([A-Za-zχ][A-Za-z²2-]{0,12})\s*\(([^)]*)\)\s*([=<>][^,;]*(?:,\d[^,;]*)?)(?:[,;]\s+(p\s*[=<>].*|n\.?s\.?))?$/u.exec(
+    /^([A-Za-zχ][A-Za-z²2-]{0,12})\s*(?:\(([^)]*)\))?\s*([=<>][^,;]*(?:,\d[^,;]*)?)(?:[,;]\s+(p\s*[=<>].*|n\.?s\.?))?$/u.exec(
       text,
     );
   const method = match === null ? undefined : methodNamed(match[1]);
   if (match === null || method === undefined) return null;
-  const [, , inner, said, p] = match;
+  const [, , inner = '', said, p] = match;
+  // A bare "r = .31" is the quantity that its row names.
+  if (inner === '' && p === undefined) return null;
   const statistic = printedValue(said.trim(), 'statistic');
   if (statistic === null) return null;
-  const parts: TextPart[] = [{ quantity: 'statistic', values: [statistic], method }];
+  const own = quantity === 'correlation' ? quantity : 'statistic';
+  const parts: TextPart[] = [{ quantity: own, values: [statistic], method }];
   const between = method === 'F' ? /[,;]\s*/ : /[,;]\s+|;|,(?=\s*[nN])/;
   const [counts, sizes] = divide(inner.split(between), (one) => !/[nN]\s*=/.test(one));
   const df = counts.map((one) => printedValue(one.trim(), 'df')).filter((one) => one !== null);

@@ -77,10 +77,13 @@ export function cutsOf(typology: Typology): ReadonlyMap<string, readonly number[
   return new Map([...cuts].map(([id, set]) => [id, [...set].sort((a, b) => a - b)]));
 }
 
-/** More than one heap, by the dip and by BIC together; undefined where it cannot be said. */
-export function fallsApart({ dip, best }: Pick<Split, 'dip' | 'best'>): boolean | undefined {
-  if (isUnavailable(dip) || isUnavailable(best)) return undefined;
-  return dip.p < LEVEL && best.parts.length >= 2;
+/**
+ * More than one heap, when the dip, the bandwidth and BIC all say so; undefined where it cannot be said. The
+ * dip alone takes the steps of rounded readings for heaps; the density at its critical bandwidth does not see them.
+ */
+export function fallsApart({ dip, bandwidth, best }: Omit<Heaps, 'bic'>): boolean | undefined {
+  if (isUnavailable(dip) || isUnavailable(bandwidth) || isUnavailable(best)) return undefined;
+  return dip.p < LEVEL && bandwidth.p < LEVEL && best.parts.length >= 2;
 }
 
 /** Is the data divided, and where the rules divide it? */
@@ -131,7 +134,6 @@ function splitIn(
   return {
     ...head,
     ...heapsOf(scaled, random),
-    bandwidth: bandwidthTest(scaled, 1, random.stream('bandwidth')),
     twoAgainstOne: twoAgainstOne(scaled, random.stream('two against one')),
     threshold,
     valley: typeof valley === 'number' ? back(valley) : valley,
@@ -139,12 +141,15 @@ function splitIn(
   };
 }
 
-/** The two tests that together decide whether there is more than one heap, on the scale of comparison. */
-export function heapsOf(scaled: Float64Array, random: Random): Pick<Split, 'dip' | 'best' | 'bic'> {
+export type Heaps = Pick<Split, 'dip' | 'bandwidth' | 'best' | 'bic'>;
+
+/** The tests that together decide whether there is more than one heap, on the scale of comparison. */
+export function heapsOf(scaled: Float64Array, random: Random): Heaps {
   const fits = [1, 2, 3, 4, 5].map((parts) => bestOf(scaled, parts));
   const fitted = fits.filter((fit): fit is GaussianMixture => !('why' in fit));
   return {
     dip: dipTest(scaled, random.stream('dip'), 999),
+    bandwidth: bandwidthTest(scaled, 1, random.stream('bandwidth')),
     best:
       fitted.length === 0
         ? { why: 'no mixture could be fitted' }

@@ -38,7 +38,7 @@ export function splitTable(found: Parts): ResultTable {
       split.answers.map(({ between }) => between).join(', '),
       found.visible[place],
     ]),
-    note: 'Dip: small p speaks against a single heap. Parts preferred: by BIC among one to five Gaussian parts. Threshold: where two parts of equal spread cross, with its 95 % interval over items drawn again; valley: of the kernel density at its critical bandwidth for two peaks. Both mean something only where a split was found.',
+    note: 'Dip and Silverman’s test: small p speaks against a single heap; the dip takes steps of rounding for heaps, so both must. Parts preferred: by BIC among one to five Gaussian parts. Threshold: where two parts of equal spread cross, with its 95 % interval over items drawn again; valley: of the kernel density at its critical bandwidth for two peaks. Both mean something only where a split was found.',
   };
 }
 

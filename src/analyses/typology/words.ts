@@ -30,10 +30,15 @@ function coverage({ assignment, typology, unit }: TypologyFound): string {
 
 function splitWords(split: Split): string {
   const cut = `cut at ${split.cuts.map((at) => printQuantity(at, split.unit)).join(' and ')}`;
-  if (isUnavailable(split.dip) || isUnavailable(split.threshold) || isUnavailable(split.best))
+  if (
+    isUnavailable(split.dip) ||
+    isUnavailable(split.bandwidth) ||
+    isUnavailable(split.threshold) ||
+    isUnavailable(split.best)
+  )
     return `${split.label} (${cut}): whether there is a split cannot be said.`;
-  const { dip, threshold, best } = split;
-  const dipText = `dip ${printNumber(dip.statistic)}, ${printP(dip.p)}, n = ${dip.n}`;
+  const { dip, bandwidth, threshold, best } = split;
+  const dipText = `dip ${printNumber(dip.statistic)}, ${printP(dip.p)}; one mode by bandwidth, ${printP(bandwidth.p)}; n = ${dip.n}`;
   if (!fallsApart(split))
     return `${split.label} (${cut}): one continuous range cannot be excluded (${dipText}; ${printCount(best.parts.length, 'part')} preferred by BIC).`;
   const interval = `${printNumber(threshold.low)} to ${printQuantity(threshold.high, split.unit)}`;
@@ -153,11 +158,11 @@ function cautionsOf(found: TypologyFound): string[] {
         `${split.label}: ${split.values.length} readings take only ${kinds} different values; rounding can pass for heaps.`,
       );
     const smallest = visible[place];
-    if (!isUnavailable(split.dip) && split.dip.p >= LEVEL)
+    if (fallsApart(split) === false)
       cautions.push(
         isUnavailable(smallest)
           ? `${split.label}: ${smallest.why}.`
-          : `${split.label}: with ${split.values.length} readings only heaps at least ${printNumber(smallest)} standard deviations apart would be found in 8 cases of 10.`,
+          : `${split.label}: with ${split.values.length} readings only heaps at least ${printNumber(smallest)} standard deviations apart would be found by the dip in 8 cases of 10.`,
       );
   });
   if (!('why' in apart)) cautions.push(...finerCautions(found, apart));

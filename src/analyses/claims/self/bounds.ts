@@ -35,7 +35,7 @@ function order(sample: Sample): Check[] {
   const mean = sample.one('mean');
   const [least, most] = [sample.one('min'), sample.one('max')];
   const pairs = [
-    ...present.slice(1).map((upper, i) => [present[i], upper, upper] as const),
+    ...present.slice(1).map((upper, i) => [present[i], upper, upper === most ? present[i] : upper] as const),
     ...(mean !== undefined && least !== undefined ? [[least, mean, mean] as const] : []),
     ...(mean !== undefined && most !== undefined ? [[mean, most, mean] as const] : []),
   ];
