@@ -28,11 +28,21 @@ export async function openDemo(): Promise<Workspace> {
   ) as StudyDocument;
   const named = study.sources
     .flatMap((source) => [source.file, ...(source.profile === undefined ? [] : [source.profile])])
+    .concat(analysisFiles(study))
     .filter((name) => addresses.has(name));
   const files = await Promise.all(
     named.map(async (name) => [name, await bytesFrom(addresses.get(name) ?? '')] as const),
   );
   return { study, files: new Map(files) };
+}
+
+/** Texts among the options of the analyses, of which some name files: rules, rivals, claims. */
+function analysisFiles({ analyses }: StudyDocument): string[] {
+  return analyses.flatMap((analysis) =>
+    Object.values(analysis)
+      .flat()
+      .filter((value): value is string => typeof value === 'string'),
+  );
 }
 
 /** The study that a local `thrum open` serves beside the workbench, or null where there is none. */
