@@ -25,6 +25,8 @@ export async function builtApp(): Promise<string> {
     try {
       await promisify(execFile)('npx', ['vite', 'build', '--config', 'src/app/vite.config.ts'], {
         cwd: root,
+        // The runner's own NODE_ENV would bundle the development build of React, which is not what users get.
+        env: { ...process.env, NODE_ENV: 'production' },
       });
     } finally {
       await rm(lock, { recursive: true, force: true });
