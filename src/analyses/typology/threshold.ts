@@ -1,3 +1,4 @@
+import { normalUpper, studentQuantileUpper } from '../../numerics/distributions.ts';
 import { gaussianMixture } from '../../numerics/modes/gaussian-mixture.ts';
 import { crossing, sampleMixture } from '../../numerics/modes/mixture-parts.ts';
 import { quantileSorted } from '../../numerics/quantile.ts';
@@ -6,7 +7,7 @@ import type { Unavailable } from '../contract.ts';
 
 export interface Threshold {
   readonly estimate: number;
-  /** Percentile interval, 95 %. */
+  /** Expanded percentile interval, 95 %. */
   readonly low: number;
   readonly high: number;
 }
@@ -54,13 +55,19 @@ export function thresholdOf(
     const fit = gaussianMixture(sample, 2, { spread: 'equal', from: whole.parts, tolerance: QUICK });
     if (!('why' in fit)) drawn.push(crossing(fit.parts[0], fit.parts[1]));
   }
-  if (drawn.length === 0) return { why: 'no sample drawn again could be fitted' };
+  if (drawn.length === 0 || members.length < 2) return { why: 'no sample drawn again could be fitted' };
   const sorted = Float64Array.from(drawn).sort();
+  const tail = expandedTail(members.length);
   return {
     estimate: back(crossing(whole.parts[0], whole.parts[1])),
-    low: back(quantileSorted(sorted, 0.025)),
-    high: back(quantileSorted(sorted, 0.975)),
+    low: back(quantileSorted(sorted, tail, 6)),
+    high: back(quantileSorted(sorted, 1 - tail, 6)),
   };
+}
+
+/** Drawing again spreads too little in small samples: percentiles further out make up for it (Hesterberg 2015, Am. Stat. 69:371). */
+function expandedTail(n: number): number {
+  return normalUpper(Math.sqrt(n / (n - 1)) * studentQuantileUpper(0.025, n - 1));
 }
 
 /**

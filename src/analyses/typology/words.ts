@@ -153,6 +153,10 @@ function cautionsOf(found: TypologyFound): string[] {
   }
   splits.forEach((split, place) => {
     const kinds = new Set(split.values).size;
+    if (fallsApart(split) && !isUnavailable(split.best) && split.best.spread === 'own')
+      cautions.push(
+        `${split.label}: the parts have spreads of their own, while the threshold is reckoned with one; it may lie off the true crossing by more than its interval says.`,
+      );
     if (kinds * 2 < split.values.length)
       cautions.push(
         `${split.label}: ${split.values.length} readings take only ${kinds} different values; rounding can pass for heaps.`,

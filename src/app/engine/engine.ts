@@ -11,6 +11,7 @@ import { labelsOf, recordView } from './record-view.ts';
 import { viewSource } from './source-view.ts';
 import { viewStudy } from './study-view.ts';
 import { readTyped } from './typed.ts';
+import { typesView } from './types-view.ts';
 
 /**
  * The worker's side: holds the files and the last reading of them, and answers what the screens ask.
@@ -39,7 +40,9 @@ export function createEngine(): Engine {
     keepFiles: (changed, gone) => {
       for (const [name, bytes] of changed) files.set(name, bytes);
       for (const name of gone) files.delete(name);
-      version++;
+      // Rules and claims are read when they are asked; only tables and their profiles are read beforehand.
+      if ([...changed.keys(), ...gone].some((name) => last === null || readFrom(last.prepared.study, name)))
+        version++;
     },
     open: (document) => {
       const prepared = prepare({ ...document, analyses: [] });
@@ -60,6 +63,7 @@ export function createEngine(): Engine {
     pair: (document, analysis, left, right) =>
       explainRecords(prepare({ ...document, analyses: [analysis] }), left, right),
     typed: (document, attribute, text) => readTyped(prepare({ ...document, analyses: [] }), attribute, text),
+    types: (document, rules, file) => typesView(prepare({ ...document, analyses: [] }), rules, file),
     results: (document, onProgress) => serializeResults(analyse(prepare(document), files, { onProgress })),
     report: (document, plotly, onProgress) => {
       const prepared = prepare(document);
@@ -67,4 +71,8 @@ export function createEngine(): Engine {
     },
     dataPackage: (document) => dataPackage(prepare(document)),
   };
+}
+
+function readFrom({ sources }: Prepared['study'], name: string): boolean {
+  return sources.some(({ file, profile }) => file === name || profile === name);
 }

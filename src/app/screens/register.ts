@@ -6,6 +6,7 @@ import { kinship } from './kinship/index.tsx';
 import { placement } from './placement/index.tsx';
 import { sources } from './sources/index.tsx';
 import { takeAway } from './take-away/index.tsx';
+import { typeRules } from './type-rules/index.tsx';
 
 export interface Screen {
   readonly id: string;
@@ -18,4 +19,12 @@ export interface Screen {
 }
 
 /** The screens, left to right as the work goes. A new one is a folder and a line here. */
-export const SCREENS: readonly Screen[] = [sources, assemblages, contrasts, kinship, placement, takeAway];
+export const SCREENS: readonly Screen[] = [
+  sources,
+  assemblages,
+  contrasts,
+  kinship,
+  typeRules,
+  placement,
+  takeAway,
+];

@@ -72,7 +72,9 @@ describe('the hypothesis that is false', () => {
 
   it('says what could have been seen, and that the types do not pay for themselves', () => {
     expect(
-      tabby().cautions.some((caution) => caution.includes('standard deviations apart would be found by the dip')),
+      tabby().cautions.some((caution) =>
+        caution.includes('standard deviations apart would be found by the dip'),
+      ),
     ).toBe(true);
     const [pay] = lines(tabby(), 'apart').filter(
       ({ question }) => question === 'Do they pay for themselves?',

@@ -46,8 +46,21 @@ export function attributeNamed(text: string, register: Register): string {
 
 /** Rows that meet the conditions. @throws InputError for conditions that the data cannot answer. */
 export function rowsOf(view: View, conditions: readonly Condition[]): readonly number[] {
-  const { rows } = selectRows(view.table, resolve(conditions, view.register), view.register);
-  return Array.from(rows).filter((row) => row !== view.without);
+  const rows = selected(view, conditions);
+  return view.without === undefined ? rows : rows.filter((row) => row !== view.without);
+}
+
+/** Claims ask for the same few selections again and again; tables never change. */
+const known = new WeakMap<FragmentTable, Map<string, readonly number[]>>();
+
+function selected({ table, register }: View, conditions: readonly Condition[]): readonly number[] {
+  const ofTable = known.get(table) ?? new Map<string, readonly number[]>();
+  known.set(table, ofTable);
+  const key = JSON.stringify(conditions);
+  const rows =
+    ofTable.get(key) ?? Array.from(selectRows(table, resolve(conditions, register), register).rows);
+  ofTable.set(key, rows);
+  return rows;
 }
 
 export interface Values {

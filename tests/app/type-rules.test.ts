@@ -1,0 +1,83 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { type Bench, type Desk, openBench, saved } from './workbench.ts';
+
+/** Generous, for machines that do much else at the same time. */
+vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
+
+let bench: Bench;
+let desk: Desk;
+beforeAll(async () => {
+  bench = await openBench();
+  desk = await bench.open();
+  await desk.demo();
+  await desk.go('Type rules');
+});
+afterAll(async () => {
+  await bench?.close();
+});
+
+const fits = () => desk.page.getByRole('region', { name: 'Who fits' });
+const said = () => desk.page.getByRole('region', { name: 'What can be said' });
+
+describe('Type rules', () => {
+  it('opens the demo’s claim with its counts, its density and its verdict', async () => {
+    await fits().getByText('of 115 that the claim speaks of').waitFor();
+    await said().getByText('Verdict: supported').waitFor();
+    await desk.page.locator('.drawing .main-svg').first().waitFor();
+    expect(desk.errors).toEqual([]);
+  });
+
+  it('moves a cut with the keyboard: records cross it at once, and the rule follows', async () => {
+    const { page } = desk;
+    const slider = page.getByRole('slider', { name: 'Cut of Row spacing' });
+    await slider.focus();
+    await page.keyboard.press('End');
+    await fits()
+      .locator('div', { hasText: /^Rows closer than 8 mm1\d\d$/ })
+      .waitFor();
+    await page.keyboard.press('Home');
+    await fits()
+      .locator('div', { hasText: /^Rows closer than 8 mm\d$/ })
+      .waitFor();
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await fits()
+      .locator('div', { hasText: /^Rows closer than 8 mm56$/ })
+      .waitFor();
+  });
+
+  it('says in one sentence what is wrong with a rule, and takes it back', async () => {
+    const { page } = desk;
+    const open = page.getByRole('region', { name: /^Type 2/ });
+    await open.getByLabel('below').fill('3');
+    await page.keyboard.press('Enter');
+    await fits()
+      .getByRole('alert')
+      .getByText(/no record can be of the type "open": rowSpacing at least 8 and below 3/)
+      .waitFor();
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await fits().getByText('of 115 that the claim speaks of').waitFor();
+  });
+
+  it('saves the rule file, and sets rivals side by side', async () => {
+    const { page } = desk;
+    const { name, text } = await saved(page, page.getByRole('button', { name: 'Save the rule file' }));
+    expect(name).toBe('twining.types.json');
+    expect(JSON.parse(text).types).toHaveLength(2);
+    await page.getByRole('button', { name: 'Keep these rules as a rival' }).click();
+    await page
+      .getByRole('region', { name: 'Rivals side by side' })
+      .getByText('(as it was)')
+      .first()
+      .waitFor();
+  });
+
+  it('is free of accessibility faults that a machine can find', async () => {
+    const { violations } = await new AxeBuilder({ page: desk.page })
+      .withTags(['wcag2a', 'wcag2aa', 'wcag22aa'])
+      .analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    expect(desk.errors).toEqual([]);
+  });
+});

@@ -1,0 +1,79 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { freshFolder, ROOT, thrum } from './thrum.ts';
+
+const folder = freshFolder();
+const DEMO = join(ROOT, 'datasets/demo');
+
+function file(name: string, text: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+describe('thrum check', () => {
+  it('prints a template that it can read itself', async () => {
+    const { status, out } = await thrum('check', '--template');
+    expect(status).toBe(0);
+    const { status: read, err } = await thrum('check', file('template.csv', out));
+    expect([read, err]).toEqual([0, '']);
+  });
+
+  it('leaves with 1 when a figure cannot be, and with 0 when it can', async () => {
+    const claims = (mean: string) => `id,quantity,set,step,printed\na,n,s,,28\nb,mean,s,1,${mean}\n`;
+    expect((await thrum('check', file('can.csv', claims('5.18')))).status).toBe(0);
+    const { status, out } = await thrum('check', file('cannot.csv', claims('5.19')));
+    expect(status).toBe(1);
+    expect(out).toContain('145/28 = 5.1786');
+    expect(out).toContain('To settle it:');
+  });
+
+  it.each([
+    ['missing.csv', undefined, 'there is no such file'],
+    ['no-printed.csv', 'id,quantity\na,mean\n', 'the column "printed" is missing'],
+    ['quantity.csv', 'quantity,printed\nmode,3\n', '"mode" is not known here'],
+    ['text.csv', 'quantity,printed\nmean,about the same\n', 'cannot be read as a printed mean'],
+    ['select.csv', 'quantity,select,printed\nmean,rowSpacing > 2,3.1\n', 'use >= or <='],
+    ['twice.csv', 'id,quantity,printed\na,mean,3\na,mean,4\n', 'stands in row 2 already'],
+  ])('refuses %s in one sentence, with 2', async (name, text, said) => {
+    const path = text === undefined ? join(folder, name) : file(name, text);
+    const { status, err } = await thrum('check', path);
+    expect(status).toBe(2);
+    expect(err).toContain(said);
+    expect(err.trimEnd().split('\n')).toHaveLength(1);
+  });
+
+  it('holds the demo paper against its study; the page stands alone and escapes what it quotes', async () => {
+    const [html, markdown] = [join(folder, 'page.html'), join(folder, 'letter.md')];
+    const { status, out } = await thrum(
+      'check',
+      join(DEMO, 'claims.csv'),
+      '--study',
+      join(DEMO, 'study.json'),
+      '--json',
+      '--html',
+      html,
+      '--markdown',
+      markdown,
+    );
+    expect(status).toBe(1);
+    const { counts } = JSON.parse(out) as { counts: Record<string, number> };
+    expect([counts['cannot be'], counts.differs]).toEqual([1, 8]);
+    const page = readFileSync(html, 'utf8');
+    expect(page).not.toMatch(/https?:\/\/|<script|<link|src=/);
+    expect(page.match(/<details class="claim"/g)).toHaveLength(43);
+    expect(readFileSync(markdown, 'utf8')).toContain('fragments counted instead of items');
+    const evil = file('evil.csv', 'id,place,quantity,printed\na,<img src=x onerror=alert(1)>,mean,3\n');
+    await thrum('check', evil, '--html', html);
+    expect(readFileSync(html, 'utf8')).not.toContain('<img');
+  });
+
+  it('takes whole printed tables, and finds a total that is off', async () => {
+    const table = file('sites.csv', 'site,wool,flax,total\nA,12,7,19\nB,5,13,19\ntotal,17,21,38\n');
+    const claims = file('c.csv', 'id,quantity,set,test,printed\nx,statistic,sites,chi-squared,5.5\n');
+    const { status, out } = await thrum('check', claims, '--table', table);
+    expect(status).toBe(1);
+    expect(out).toContain('14 instead of 13');
+  });
+});
