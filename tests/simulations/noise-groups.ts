@@ -7,13 +7,14 @@ import { attribute, type MadeColumn, madeInput } from '../analyses/grouping/made
 /**
  * How often does the grouping analysis claim groups where there are none, and how often where there are?
  *
- *   npx tsx tests/simulations/noise-groups.ts [tables a scenario, default 200]
+ *   npx tsx tests/simulations/noise-groups.ts [tables a scenario, default 200] [part of a scenario's name]
  *
  * The result is stated in docs/methods/grouping.md.
  */
 
 const RECORDS = 60;
 const TABLES = Number(process.argv[2] ?? 200);
+const WANTED = process.argv[3] ?? '';
 const METHODS: readonly Method[] = ['medoids', 'average'];
 
 /** Sum of twelve uniforms less six: near enough to normal. */
@@ -75,16 +76,17 @@ const scenarios: Readonly<Record<string, (random: Random) => MadeColumn[]>> = {
 };
 
 for (const [name, make] of Object.entries(scenarios)) {
+  if (!name.includes(WANTED)) continue;
   for (const method of METHODS) {
-    const tally = { shuffled: 0, box: 0, heap: 0, all: 0, gap: 0 };
+    const tally = { shuffled: 0, even: 0, heap: 0, all: 0, gap: 0 };
     for (let table = 0; table < TABLES; table++) {
       const random = createRandom(1000 + table).stream(name);
       const options = groupingOptions.parse({ method, mostGroups: 6, resamples: 0, permutations: 39 });
       const { trust } = grouping.compute(madeInput(make(random), { seed: table }), options);
-      if ('why' in trust.shuffled || 'why' in trust.box || 'why' in trust.heap) continue;
-      const beyond = [trust.shuffled, trust.box, trust.heap].map(({ p }) => p <= 0.05);
+      if ('why' in trust.shuffled || 'why' in trust.even || 'why' in trust.heap) continue;
+      const beyond = [trust.shuffled, trust.even, trust.heap].map(({ p }) => p <= 0.05);
       if (beyond[0]) tally.shuffled++;
-      if (beyond[1]) tally.box++;
+      if (beyond[1]) tally.even++;
       if (beyond[2]) tally.heap++;
       if (!beyond.includes(false)) tally.all++;
       if (typeof trust.groupsByGap === 'number' && trust.groupsByGap > 1) tally.gap++;
@@ -92,7 +94,7 @@ for (const [name, make] of Object.entries(scenarios)) {
     const share = (count: number) => `${((100 * count) / TABLES).toFixed(1)} %`;
     console.log(
       `${name}; ${method}: groups claimed ${share(tally.all)} (beyond shuffled ${share(tally.shuffled)}, ` +
-        `beyond an even cloud ${share(tally.box)}, beyond a single heap ${share(tally.heap)}; gap above 1 group ${share(tally.gap)}), ${TABLES} tables of ${RECORDS}`,
+        `beyond an even cloud ${share(tally.even)}, beyond a single heap ${share(tally.heap)}; gap above 1 group ${share(tally.gap)}), ${TABLES} tables of ${RECORDS}`,
     );
   }
 }

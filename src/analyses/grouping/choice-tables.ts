@@ -20,8 +20,8 @@ export function choiceTable(found: Compared): ResultTable {
       { id: 'silhouette', label: 'mean silhouette width' },
       { id: 'shuffledMedian', label: 'shuffled tables, median' },
       { id: 'shuffledHigh', label: 'shuffled tables, 95 % quantile' },
-      { id: 'boxMedian', label: 'even clouds, median' },
-      { id: 'boxHigh', label: 'even clouds, 95 % quantile' },
+      { id: 'evenMedian', label: 'even clouds, median' },
+      { id: 'evenHigh', label: 'even clouds, 95 % quantile' },
       { id: 'heapMedian', label: 'single heaps, median' },
       { id: 'heapHigh', label: 'single heaps, 95 % quantile' },
       { id: 'gap', label: 'gap statistic' },
@@ -39,7 +39,7 @@ export function choiceTable(found: Compared): ResultTable {
         partition.k,
         partition.meanSilhouette ?? { why: 'fewer than two groups' },
         ...widthsAt(trust.shuffled, partition.k),
-        ...widthsAt(trust.box, partition.k),
+        ...widthsAt(trust.even, partition.k),
         ...widthsAt(trust.heap, partition.k),
         ...gapAt(trust, partition.k),
         strengthAt(trust, partition.k),
@@ -53,7 +53,7 @@ export function choiceTable(found: Compared): ResultTable {
     note:
       'Chosen by the greatest mean silhouette width. Shuffled tables: every attribute dealt out anew on its own; ' +
       'even clouds and single heaps: the same principal axes, filled evenly, or as they are but smoothed until one ' +
-      'heap is left. Gap: Tibshirani, Walther & Hastie 2001, from the even clouds; prediction strength: Tibshirani & ' +
+      'heap is left. Gap: Tibshirani, Walther & Hastie 2001, from the even clouds (spread of the axes kept); prediction strength: Tibshirani & ' +
       'Walther 2005, 0.8 is usually asked for. ' +
       'Davies-Bouldin is better when small, the other indices when large.' +
       (found.sampled ? ' Measured on a sample of the table.' : ''),
@@ -91,7 +91,7 @@ export function referencesTable({ trust }: Compared): ResultTable {
     ],
     rows: [
       line('every attribute shuffled on its own', trust.shuffled),
-      line('one even cloud over the same axes', trust.box),
+      line('one even cloud over the same axes', trust.even),
       line('a single heap of the same spread', trust.heap),
     ],
     note:

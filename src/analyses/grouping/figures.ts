@@ -171,7 +171,7 @@ function choiceFigure(found: GroupingFound): Figure {
   ];
   const references: readonly [name: string, reference: Reference | Unavailable, dash: string][] = [
     ['shuffled tables', trust.shuffled, 'dash'],
-    ['even clouds', trust.box, 'dot'],
+    ['even clouds', trust.even, 'dot'],
     ['single heaps', trust.heap, 'longdash'],
   ];
   for (const [name, reference, dash] of references) {

@@ -22,7 +22,7 @@ export interface Trust {
   /** Tables with every attribute shuffled on its own. */
   readonly shuffled: Reference | Unavailable;
   /** Tables spread evenly over the same axes. */
-  readonly box: Reference | Unavailable;
+  readonly even: Reference | Unavailable;
   /** Tables drawn from a single heap of the same spread. */
   readonly heap: Reference | Unavailable;
   readonly gaps: readonly Gap[] | Unavailable;
@@ -81,14 +81,14 @@ export function trustIn(request: TrustRequest): Trust {
           random: random.stream(what),
           onProgress: steps(from, from + 0.2, `grouping ${what}`),
         });
-  const box = against('box', 0.6, 'even clouds');
+  const even = against('even', 0.6, 'even clouds');
   const heap = against('heap', 0.8, 'single heaps');
-  const gaps = gapsOf(base.compared, base.tried, box, options);
+  const gaps = gapsOf(base.compared, base.tried, even, options);
   return {
     records: base.items.length,
     stability: stabilityOf(base, options, random.stream('stability'), steps(0, 0.3, 'resampling items')),
     shuffled,
-    box,
+    even,
     heap,
     gaps,
     groupsByGap: isUnavailable(gaps) ? gaps : groupsByGap(gaps),
@@ -182,15 +182,15 @@ function strengthOf(
 function gapsOf(
   compared: Compared,
   tried: readonly Partition[],
-  box: Reference | Unavailable,
+  even: Reference | Unavailable,
   options: GroupingOptions,
 ): readonly Gap[] | Unavailable {
-  if (isUnavailable(box)) return box;
+  if (isUnavailable(even)) return even;
   if (options.method === 'density' || tried.length < 2 || tried.some(({ k }, step) => k !== step + 2)) {
     return { why: 'it needs every number of groups from 2 on' };
   }
   const observed = dispersionsOf(compared, tried);
-  const references = box.dispersions.filter((row) => row.length === observed.length);
+  const references = even.dispersions.filter((row) => row.length === observed.length);
   if (![observed, ...references].every((row) => row.every(Number.isFinite)) || references.length === 0) {
     return { why: 'some grouping leaves no difference within any group' };
   }

@@ -50,7 +50,7 @@ export function groupingWords(found: GroupingFound): Words {
 
 /** Whether there are groups at all: both kinds of table without groups must seldom do as well. */
 function referenceWords({ trust }: GroupingFound): string {
-  const { shuffled, box, heap } = trust;
+  const { shuffled, even, heap } = trust;
   const tested = (reference: Reference) =>
     `${printP(reference.p)}, ${reference.tables} tables, their median ${printNumber(reference.median)}`;
   if (!isUnavailable(shuffled) && shuffled.p > LEVEL) {
@@ -59,18 +59,18 @@ function referenceWords({ trust }: GroupingFound): string {
       `(${tested(shuffled)}): no evidence of groups`
     );
   }
-  const clouds = [box, heap].flatMap((reference) => (isUnavailable(reference) ? [] : [reference]));
+  const clouds = [even, heap].flatMap((reference) => (isUnavailable(reference) ? [] : [reference]));
   const asGood = clouds.find((reference) => reference.p > LEVEL);
   if (asGood !== undefined) {
     return (
-      `They are not distinguishable from a cut through one ${asGood === box ? 'even cloud' : 'single heap'} of the same ` +
+      `They are not distinguishable from a cut through one ${asGood === even ? 'even cloud' : 'single heap'} of the same ` +
       `spread (${tested(asGood)}): a gradient without groups cannot be excluded`
     );
   }
   const passed = (
     [
       ['shuffled attributes', shuffled],
-      ['even clouds', box],
+      ['even clouds', even],
       ['single heaps', heap],
     ] as const
   ).flatMap(([name, reference]) => (isUnavailable(reference) ? [] : [`${name} (${printP(reference.p)})`]));
@@ -129,7 +129,7 @@ function cautionsOf(found: GroupingFound): string[] {
   ];
   if (found.options.permutations > 0 && found.k > 1) {
     const untested = new Set(
-      [trust.shuffled, trust.box, trust.heap].flatMap((reference) =>
+      [trust.shuffled, trust.even, trust.heap].flatMap((reference) =>
         isUnavailable(reference) ? [reference.why] : [],
       ),
     );

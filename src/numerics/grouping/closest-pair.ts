@@ -1,5 +1,4 @@
 import { type Condensed, condensedIndex } from '../condensed.ts';
-import { combined, type Recurrence } from './recurrence.ts';
 import type { RawMerge } from './tree.ts';
 
 /**
@@ -8,7 +7,7 @@ import type { RawMerge } from './tree.ts';
  * neighbour that has gone or changed is searched anew when its turn comes (Müllner 2011, fig. 3).
  * Equal distances: lowest row first. Heights come in the order of the merges and may fall.
  */
-export function closestPairMerges(matrix: Condensed, kind: Recurrence): RawMerge[] {
+export function closestPairMerges(matrix: Condensed, kind: 'centroid' | 'median'): RawMerge[] {
   const { n } = matrix;
   const values = matrix.values.slice();
   const size = new Int32Array(n).fill(1);
@@ -42,7 +41,12 @@ export function closestPairMerges(matrix: Condensed, kind: Recurrence): RawMerge
     for (let i = 0; i < n; i++) {
       if (size[i] === 0 || i === y) continue;
       const place = condensedIndex(n, i, y);
-      values[place] = combined(kind, values[condensedIndex(n, i, x)], values[place], height, nx, ny, size[i]);
+      const dx = values[condensedIndex(n, i, x)];
+      const dy = values[place];
+      values[place] =
+        kind === 'median'
+          ? 0.5 * (dx + dy) - 0.25 * height
+          : (nx * dx + ny * dy - (nx * ny * height) / (nx + ny)) / (nx + ny);
     }
     size[y] = nx + ny;
     for (let i = 0; i < y; i++) {

@@ -14,10 +14,12 @@ export interface Cloud extends Condensed {
  * How the records lie along each axis.
  *
  * - `box`: evenly between the outermost (Tibshirani, Walther & Hastie 2001, *JRSS B* 63:411, reference b).
+ * - `even`: evenly with the spread (standard deviation) of the real ones. Along an axis with long tails the box
+ *   is wider than that, and would make the reference looser than the table.
  * - `heap`: as the real ones, smoothed until they form a single heap (Silverman 1981, *JRSS B* 43:97), spread
  *   kept: long tails stay long, only gaps between heaps are gone.
  */
-export type CloudShape = 'box' | 'heap';
+export type CloudShape = 'box' | 'even' | 'heap';
 
 /**
  * A maker of tables that have the spread of a real one but no groups: records are drawn anew along its
@@ -37,7 +39,10 @@ export function cloudMaker(
   const { n, axes: count, coordinates } = axes;
   const drawers = Array.from({ length: count }, (_, axis) => {
     const values = Float64Array.from({ length: n }, (_, i) => coordinates[i * count + axis]);
-    return { draw: shape === 'box' ? evenly(values) : heaped(values), within: shareWithin(values, items) };
+    return {
+      draw: shape === 'heap' ? heaped(values) : evenly(values, shape === 'box'),
+      within: shareWithin(values, items),
+    };
   });
   const explained = axes.eigenvalues.reduce((sum, value) => sum + value, 0);
   const rest = (2 * Math.max(0, axes.trace - explained)) / n;
@@ -57,16 +62,22 @@ export function cloudMaker(
 }
 
 /** Principal axes have mean 0, so draws of items and records may be scaled and added. */
-function evenly(values: Float64Array): (random: Random) => number {
-  const low = values.reduce((least, value) => Math.min(least, value), Number.POSITIVE_INFINITY);
-  const high = values.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY);
+function evenly(values: Float64Array, overRange: boolean): (random: Random) => number {
+  const half = Math.sqrt(3 * variance(values));
+  const low = overRange ? values.reduce((least, value) => Math.min(least, value)) : -half;
+  const high = overRange ? values.reduce((most, value) => Math.max(most, value)) : half;
   return (random) => low + random.next() * (high - low);
+}
+
+/** Of values with mean 0. */
+function variance(values: Float64Array): number {
+  return values.reduce((sum, value) => sum + (value * value) / values.length, 0);
 }
 
 function heaped(values: Float64Array): (random: Random) => number {
   const bandwidth = criticalBandwidth(values);
-  const variance = values.reduce((sum, value) => sum + (value * value) / values.length, 0);
-  const shrink = variance > 0 ? 1 / Math.sqrt(1 + (bandwidth * bandwidth) / variance) : 0;
+  const spread = variance(values);
+  const shrink = spread > 0 ? 1 / Math.sqrt(1 + (bandwidth * bandwidth) / spread) : 0;
   return (random) => {
     const value = values[random.integer(values.length)];
     // Half a step above 0, so that the quantile is finite.

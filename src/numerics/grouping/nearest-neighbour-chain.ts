@@ -1,5 +1,5 @@
 import type { Condensed } from '../condensed.ts';
-import { combined, type Recurrence } from './recurrence.ts';
+import { combineRows, type Reducible } from './recurrence.ts';
 import type { RawMerge } from './tree.ts';
 
 /**
@@ -12,7 +12,7 @@ import type { RawMerge } from './tree.ts';
  *
  * @param copy memory for the copy, so that repeated runs need no new memory; its content is lost
  */
-export function chainMerges(matrix: Condensed, kind: Recurrence, copy?: Float64Array): RawMerge[] {
+export function chainMerges(matrix: Condensed, kind: Reducible, copy?: Float64Array): RawMerge[] {
   const { n } = matrix;
   const work = startWork(matrix, copy);
   const { values, base, place, neighbour, distance, size } = work;
@@ -59,6 +59,10 @@ interface Work {
   /** Nearest other cluster, the lowest row of equals; -1 where it must be searched. */
   readonly neighbour: Int32Array;
   readonly distance: Float64Array;
+  /** Rows being worked on, by place. */
+  readonly first: Float64Array;
+  readonly second: Float64Array;
+  readonly sizes: Float64Array;
   left: number;
 }
 
@@ -75,6 +79,9 @@ function startWork(matrix: Condensed, copy?: Float64Array): Work {
     size: new Int32Array(n).fill(1),
     neighbour: new Int32Array(n).fill(-1),
     distance: new Float64Array(n).fill(Number.POSITIVE_INFINITY),
+    first: new Float64Array(n),
+    second: new Float64Array(n),
+    sizes: new Float64Array(n),
     left: n,
   };
   firstNeighbours(work, n);
@@ -128,27 +135,28 @@ function search({ values, active, base, place, left, neighbour, distance }: Work
 }
 
 /** Writes the dissimilarities of the union of the clusters at two places over those of the later one. */
-function combine(work: Work, kind: Recurrence, gone: number, stays: number, height: number): void {
-  const { values, active, base, size, left } = work;
-  const x = active[gone];
-  const y = active[stays];
-  const startX = base[gone];
-  const startY = base[stays];
-  const nx = size[x];
-  const ny = size[y];
-  for (let t = 0; t < gone; t++) {
-    const start = base[t];
-    values[start + y] = combined(kind, values[start + x], values[start + y], height, nx, ny, size[active[t]]);
-  }
-  for (let t = gone + 1; t < stays; t++) {
-    const i = active[t];
-    const pair = base[t] + y;
-    values[pair] = combined(kind, values[startX + i], values[pair], height, nx, ny, size[i]);
-  }
-  for (let t = stays + 1; t < left; t++) {
-    const i = active[t];
-    values[startY + i] = combined(kind, values[startX + i], values[startY + i], height, nx, ny, size[i]);
-  }
+function combine(work: Work, kind: Reducible, gone: number, stays: number, height: number): void {
+  const { active, size, left, first, second, sizes } = work;
+  gather(work, gone, first);
+  gather(work, stays, second);
+  for (let t = 0; t < left; t++) sizes[t] = size[active[t]];
+  combineRows(kind, first, second, sizes, left, height, sizes[gone], sizes[stays]);
+  scatter(work, stays, second);
+}
+
+/** Dissimilarities of the cluster at a place to all others, by their places; its own entry is left alone. */
+function gather({ values, active, base, left }: Work, own: number, row: Float64Array): void {
+  const x = active[own];
+  const start = base[own];
+  for (let t = 0; t < own; t++) row[t] = values[base[t] + x];
+  for (let t = own + 1; t < left; t++) row[t] = values[start + active[t]];
+}
+
+function scatter({ values, active, base, left }: Work, own: number, row: Float64Array): void {
+  const x = active[own];
+  const start = base[own];
+  for (let t = 0; t < own; t++) values[base[t] + x] = row[t];
+  for (let t = own + 1; t < left; t++) values[start + active[t]] = row[t];
 }
 
 function remove(work: Work, gone: number, stays: number): void {

@@ -1,43 +1,52 @@
-/** Linkages whose dissimilarities follow from those of the two joined parts (Lance & Williams 1967). */
-export type Recurrence =
-  | 'complete'
-  | 'average'
-  | 'mcquitty'
-  | 'ward'
-  | 'ward-squared'
-  | 'centroid'
-  | 'median';
+/** Linkages whose merges never bring a third cluster nearer, by their recurrence (Lance & Williams 1967). */
+export type Reducible = 'complete' | 'average' | 'mcquitty' | 'ward' | 'ward-squared';
 
 /**
- * Dissimilarity of a cluster of ni records to the union of two, from its dissimilarities dx and dy to the
- * parts, theirs to each other (dxy) and their sizes. One function with a switch rather than one a linkage,
- * because it stands in the innermost loop, where calling through a variable costs more than the sum itself.
+ * Dissimilarities of every cluster to the union of two, written over `toY`.
+ *
+ * The choice of linkage stands outside the loops, and rows lie in one piece: inside, it would cost more than
+ * the sums themselves.
+ *
+ * @param toX dissimilarities of each of `count` clusters to the first part; `toY` to the second
+ * @param sizes records in each of those clusters
+ * @param between dissimilarity of the two parts, of nx and ny records
  */
-export function combined(
-  kind: Recurrence,
-  dx: number,
-  dy: number,
-  dxy: number,
+export function combineRows(
+  kind: Reducible,
+  toX: Float64Array,
+  toY: Float64Array,
+  sizes: Float64Array,
+  count: number,
+  between: number,
   nx: number,
   ny: number,
-  ni: number,
-): number {
+): void {
+  const both = nx + ny;
   switch (kind) {
     case 'complete':
-      return Math.max(dx, dy);
+      for (let t = 0; t < count; t++) toY[t] = Math.max(toX[t], toY[t]);
+      return;
     case 'average':
-      return (nx * dx + ny * dy) / (nx + ny);
+      for (let t = 0; t < count; t++) toY[t] = (nx * toX[t] + ny * toY[t]) / both;
+      return;
     case 'mcquitty':
-      return 0.5 * (dx + dy);
-    case 'ward': {
-      const share = 1 / (nx + ny + ni);
-      return Math.sqrt((ni + nx) * share * dx * dx + (ni + ny) * share * dy * dy - ni * share * dxy * dxy);
-    }
+      for (let t = 0; t < count; t++) toY[t] = 0.5 * (toX[t] + toY[t]);
+      return;
+    case 'ward':
+      for (let t = 0; t < count; t++) {
+        const ni = sizes[t];
+        const share = 1 / (both + ni);
+        const dx = toX[t];
+        const dy = toY[t];
+        toY[t] = Math.sqrt(
+          (ni + nx) * share * dx * dx + (ni + ny) * share * dy * dy - ni * share * between * between,
+        );
+      }
+      return;
     case 'ward-squared':
-      return ((ni + nx) * dx + (ni + ny) * dy - ni * dxy) / (nx + ny + ni);
-    case 'centroid':
-      return (nx * dx + ny * dy - (nx * ny * dxy) / (nx + ny)) / (nx + ny);
-    case 'median':
-      return 0.5 * (dx + dy) - 0.25 * dxy;
+      for (let t = 0; t < count; t++) {
+        const ni = sizes[t];
+        toY[t] = ((ni + nx) * toX[t] + (ni + ny) * toY[t] - ni * between) / (both + ni);
+      }
   }
 }
