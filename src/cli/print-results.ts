@@ -1,8 +1,9 @@
-import type { Counts, ResultTable } from '../analyses/contract.ts';
+import type { Counts, ResultTable, TableCell } from '../analyses/contract.ts';
 import { printCount, printList } from '../analyses/phrasing.ts';
+import { columnPrinter } from '../analyses/table-numbers.ts';
 import type { AnalysisResult, Results } from '../study/results.ts';
 import type { Terminal } from './terminal.ts';
-import { columnsThatFit, printCell, tame, textTable, wrap } from './text-table.ts';
+import { columnsThatFit, tame, textTable, wrap } from './text-table.ts';
 
 /** The whole of a run, as a person reads it: what was read, then each answer with its cautions. */
 export function printResults(terminal: Terminal, results: Results): void {
@@ -43,16 +44,16 @@ export function printAnalysis(terminal: Terminal, id: string, result: AnalysisRe
 }
 
 function printTable(terminal: Terminal, table: ResultTable): void {
-  const { columns, rows } = narrowed(table, terminal.width);
-  const heads = columns.map(({ label, unit }, place) => ({
-    head: unit ? `${label} (${unit})` : label,
-    align: rows.some((row) => typeof row[place] === 'number') ? ('right' as const) : ('left' as const),
+  const columns = narrowed(table, terminal.width);
+  const heads = columns.map(({ head, isWords }) => ({
+    head,
+    align: isWords ? ('left' as const) : ('right' as const),
   }));
   terminal.out(`\n${terminal.colour.underline(tame(table.title))}\n`);
   terminal.out(
     textTable(
       heads,
-      rows.map((row) => row.map(brief)),
+      table.rows.map((_, row) => columns.map(({ cells }) => cells[row])),
       terminal.width,
     ),
   );
@@ -64,33 +65,48 @@ function printTable(terminal: Terminal, table: ResultTable): void {
   if (notes.length > 0) terminal.out(`${terminal.colour.dim(line(notes.join(' '), terminal.width))}\n`);
 }
 
-/** The table with as many columns as fit: those it names for narrow places, else its first; empty ones left out. */
-function narrowed(table: ResultTable, width: number): Pick<ResultTable, 'columns' | 'rows'> {
-  const filled = table.columns
-    .map((_, place) => place)
-    .filter((place) => table.rows.some((row) => says(row[place])));
-  const sizeOf = (place: number) =>
-    Math.max(table.columns[place].label.length, ...table.rows.map((row) => brief(row[place]).length));
-  const isWords = (place: number) => !table.rows.some((row) => typeof row[place] === 'number');
-  const count = (places: readonly number[]) => columnsThatFit(places.map(sizeOf), places.map(isWords), width);
+interface PrintedColumn {
+  readonly head: string;
+  readonly isWords: boolean;
+  readonly cells: readonly string[];
+}
+
+/** As many columns as fit: those the table names for narrow places, else its first; empty ones left out. */
+function narrowed(table: ResultTable, width: number): readonly PrintedColumn[] {
+  const printed = table.columns.map((_, place) => printedColumn(table, place));
+  const filled = [...printed.keys()].filter((place) => printed[place].cells.some((cell) => cell !== ''));
+  const fits = (places: readonly number[]) =>
+    columnsThatFit(
+      places.map((place) =>
+        Math.max(printed[place].head.length, ...printed[place].cells.map((cell) => cell.length)),
+      ),
+      places.map((place) => printed[place].isWords),
+      width,
+    );
   const named = (table.briefly ?? [])
     .map((id) => table.columns.findIndex((column) => column.id === id))
     .filter((place) => filled.includes(place));
-  const chosen = count(filled) === filled.length || named.length === 0 ? filled : named;
-  const kept = chosen.slice(0, count(chosen));
-  return {
-    columns: kept.map((place) => table.columns[place]),
-    rows: table.rows.map((row) => kept.map((place) => row[place])),
-  };
-}
-
-function says(cell: ResultTable['rows'][number][number] | undefined): boolean {
-  return cell !== undefined && cell !== null && cell !== '';
+  const chosen = fits(filled) === filled.length || named.length === 0 ? filled : named;
+  return chosen.slice(0, fits(chosen)).map((place) => printed[place]);
 }
 
 /** Within a table a number that cannot be computed is a dash; why stands in results.json and the report. */
-function brief(cell: ResultTable['rows'][number][number]): string {
-  return typeof cell === 'object' && cell !== null ? '–' : tame(printCell(cell));
+function printedColumn(table: ResultTable, place: number): PrintedColumn {
+  const column = table.columns[place];
+  const cells = table.rows.map((row) => row[place] ?? null);
+  const print = columnPrinter(column, cells);
+  return {
+    head: column.unit ? `${column.label} (${column.unit})` : column.label,
+    isWords: !cells.some((cell) => typeof cell === 'number'),
+    cells: cells.map((cell) => brief(cell, print)),
+  };
+}
+
+function brief(cell: TableCell, print: (value: number) => string): string {
+  if (cell === null) return '';
+  if (typeof cell === 'number') return print(cell);
+  if (typeof cell === 'boolean') return cell ? 'yes' : 'no';
+  return typeof cell === 'object' ? '–' : tame(cell);
 }
 
 function printSources(terminal: Terminal, { study }: Results): void {

@@ -1,7 +1,3 @@
-import type { TableCell } from '../analyses/contract.ts';
-import { printNumber } from '../analyses/phrasing.ts';
-import { isUnavailable } from '../numerics/unavailable.ts';
-
 export interface TextColumn {
   readonly head: string;
   /** Numbers stand right, words left. */
@@ -44,14 +40,6 @@ export function columnsThatFit(widths: readonly number[], words: readonly boolea
     return used > width;
   });
   return fits < 0 ? widths.length : Math.max(1, fits);
-}
-
-/** A cell of a result as a person reads it. */
-export function printCell(cell: TableCell): string {
-  if (cell === null) return '';
-  if (typeof cell === 'number') return printNumber(cell, 4);
-  if (typeof cell === 'boolean') return cell ? 'yes' : 'no';
-  return isUnavailable(cell) ? `– (${cell.why})` : cell;
 }
 
 const GAP = '  ';

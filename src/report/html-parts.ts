@@ -1,5 +1,5 @@
 import type { Figure, ResultTable, TableCell } from '../analyses/contract.ts';
-import { printNumber } from '../analyses/phrasing.ts';
+import { columnPrinter } from '../analyses/table-numbers.ts';
 import { isUnavailable } from '../numerics/unavailable.ts';
 
 /** Text as it stands, wherever it may come from, safe in element content and in quoted attributes. */
@@ -49,10 +49,15 @@ export function tablePart(table: ResultTable): string {
     ({ label, unit }, place) =>
       `<th scope="col"${kind(place)}>${escapeHtml(unit ? `${label} (${unit})` : label)}</th>`,
   );
-  const rows = table.rows.map(
-    (row) =>
-      `<tr>${row.map((cell, place) => `<td${kind(place)}>${cellText(cell, reasons)}</td>`).join('')}</tr>`,
+  const printers = table.columns.map((column, place) =>
+    columnPrinter(
+      column,
+      table.rows.map((row) => row[place]),
+    ),
   );
+  const cells = (row: ResultTable['rows'][number]) =>
+    row.map((cell, place) => `<td${kind(place)}>${cellText(cell, printers[place], reasons)}</td>`);
+  const rows = table.rows.map((row) => `<tr>${cells(row).join('')}</tr>`);
   const why = [...reasons].map(
     ([reason, letter]) => `<sup>${letter}</sup> not given: ${escapeHtml(reason)}.`,
   );
@@ -67,9 +72,9 @@ ${notes.length > 0 ? `<p class="note">${notes.join('<br>')}</p>` : ''}`;
   return `<details><summary>${escapeHtml(table.title)}: ${table.rows.length} lines</summary>${body}</details>`;
 }
 
-function cellText(cell: TableCell, reasons: Map<string, string>): string {
+function cellText(cell: TableCell, print: (value: number) => string, reasons: Map<string, string>): string {
   if (cell === null) return '';
-  if (typeof cell === 'number') return `<span title="${cell}">${escapeHtml(printNumber(cell, 4))}</span>`;
+  if (typeof cell === 'number') return `<span title="${cell}">${escapeHtml(print(cell))}</span>`;
   if (typeof cell === 'boolean') return cell ? 'yes' : 'no';
   if (!isUnavailable(cell)) return escapeHtml(cell);
   const letter = reasons.get(cell.why) ?? letterOf(reasons.size);

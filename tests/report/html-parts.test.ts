@@ -35,6 +35,6 @@ describe('a table in the report', () => {
     });
     expect(html.match(/–<sup>a<\/sup>/g)).toHaveLength(2);
     expect(html).toContain('<sup>b</sup> not given: open-ended.');
-    expect(html).toContain('<span title="1.23456">1.235</span>');
+    expect(html).toContain('<span title="1.23456">1.23</span>');
   });
 });

@@ -1,6 +1,6 @@
 import { useRef } from 'react';
+import { printChance } from '../../analyses/table-numbers.ts';
 import { Amount } from './controls.tsx';
-import { readableP } from './numbers.ts';
 
 /** A label with how typical the find is of it; `why` where there are too few to judge. */
 export interface CutLabel {
@@ -97,7 +97,7 @@ export function CutChart({ labels, level, onLevel, what }: CutChartProps) {
                 <span className="small soft">
                   {one.p === null
                     ? (one.why ?? 'too few to judge')
-                    : `p ${one.p < 0.001 ? readableP(one.p) : `= ${readableP(one.p)}`}`}
+                    : `p ${one.p < 0.001 ? printChance(one.p) : `= ${printChance(one.p)}`}`}
                 </span>
                 <span className="small soft">n = {one.n}</span>
                 <span className="hidden-text">

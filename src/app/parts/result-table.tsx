@@ -2,7 +2,8 @@ import { useVirtualizer } from '@tanstack/react-virtual';
 import { useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { ResultTable, TableCell } from '../../analyses/contract.ts';
-import { decimalsFor, readable, readableP } from './numbers.ts';
+import { columnPrinter } from '../../analyses/table-numbers.ts';
+import { readable } from './numbers.ts';
 
 export interface ResultTableProps {
   readonly table: ResultTable;
@@ -13,7 +14,6 @@ export interface ResultTableProps {
   readonly height?: number;
 }
 
-const P_COLUMNS = new Set(['p', 'pAdjusted']);
 const ROW = 28;
 /** Shorter tables are drawn whole. */
 const MOST_DRAWN_WHOLE = 120;
@@ -22,11 +22,12 @@ const MOST_DRAWN_WHOLE = 120;
 export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }: ResultTableProps) {
   const [order, setOrder] = useState<{ column: number; down: boolean } | null>(null);
   const frame = useRef<HTMLDivElement>(null);
-  const decimals = useMemo(
+  const printers = useMemo(
     () =>
-      table.columns.map((_, i) =>
-        decimalsFor(
-          table.rows.map((row) => row[i]).filter((cell): cell is number => typeof cell === 'number'),
+      table.columns.map((column, i) =>
+        columnPrinter(
+          column,
+          table.rows.map((row) => row[i] ?? null),
         ),
       ),
     [table],
@@ -101,11 +102,7 @@ export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }:
                       {i === pickColumn && id !== undefined && onPick !== undefined ? (
                         <PickButton id={id} picked={picked?.includes(id) ?? false} onPick={onPick} />
                       ) : (
-                        <Cell
-                          cell={row[i] ?? null}
-                          decimals={decimals[i] ?? 0}
-                          p={P_COLUMNS.has(column.id)}
-                        />
+                        <Cell cell={row[i] ?? null} print={printers[i]} />
                       )}
                     </td>
                   ))}
@@ -149,9 +146,9 @@ function Spacer({ height, columns }: { height: number; columns: number }) {
   );
 }
 
-export function Cell({ cell, decimals, p }: { cell: TableCell; decimals: number; p: boolean }) {
+export function Cell({ cell, print = readable }: { cell: TableCell; print?: (value: number) => string }) {
   if (cell === null) return <span className="soft">–</span>;
-  if (typeof cell === 'number') return <>{p ? readableP(cell) : readable(cell, decimals)}</>;
+  if (typeof cell === 'number') return <span title={String(cell)}>{print(cell)}</span>;
   if (typeof cell === 'boolean') return <>{cell ? 'yes' : 'no'}</>;
   if (typeof cell === 'string') return <>{cell}</>;
   return <span className="why">{cell.why}</span>;

@@ -58,7 +58,7 @@ export function Percentiles({ table, by, of }: PercentilesProps) {
                   if (typeof least !== 'number' || typeof most !== 'number')
                     return (
                       <td key={one}>
-                        <Cell cell={least ?? null} decimals={2} p={false} />
+                        <Cell cell={least ?? null} />
                       </td>
                     );
                   return (
