@@ -1,20 +1,20 @@
 import { type NormalisedField, writeCsv, writeNormalised } from '../sources/export.ts';
 import type { Prepared } from '../study/prepare.ts';
+import type { Results } from '../study/results.ts';
+import { serializeResults } from '../study/results-json.ts';
 import { sha256 } from '../study/sha256.ts';
 import { VERSION } from '../study/version.ts';
 import { ledgerRows } from './ledger-rows.ts';
+import { tableCsv } from './table-csv.ts';
 
 /**
- * The fragments, normalised, and the ledger as a Data Package (https://datapackage.org/standard/data-package/):
- * file name -> text. Numbers stand as two ends in the attribute's unit, INF and -INF where open, with the
+ * The fragments, normalised, the ledger and the tables of the results as a Data Package
+ * (https://datapackage.org/standard/data-package/): file name -> text. Numbers stand as two ends in the attribute's unit, INF and -INF where open, with the
  * state of the cell beside them and the text of the source behind; terms as ids with their certainty.
  *
- * @param more further files of the same folder that the package lists, such as results.json.
+ * @param results the study's results, where they are wanted too: as results.json and a CSV a table.
  */
-export function dataPackage(
-  prepared: Prepared,
-  more: ReadonlyMap<string, string> = new Map(),
-): Map<string, string> {
+export function dataPackage(prepared: Prepared, results?: Results): Map<string, string> {
   const { fields, csv } = writeNormalised(prepared.fragments);
   const files = new Map([
     ['fragments.csv', csv],
@@ -23,6 +23,23 @@ export function dataPackage(
   const ledgerFields = ledgerRows([])[0].map(
     (name): NormalisedField => ({ name, type: name === 'row' ? 'integer' : 'string', title: name }),
   );
+  const resources: unknown[] = [
+    tableResource('fragments', 'fragments.csv', csv, { fields, primaryKey: ['fragment'] }),
+    tableResource('ledger', 'ledger.csv', files.get('ledger.csv') ?? '', { fields: ledgerFields }),
+  ];
+  for (const [id, result] of Object.entries(results?.analyses ?? {})) {
+    for (const [name, table] of Object.entries(result.tables)) {
+      const path = `tables/${id}-${name}.csv`;
+      const { csv: text, ...schema } = tableCsv(table);
+      files.set(path, text);
+      resources.push(tableResource(slug(`${id}-${name}`), path, text, schema));
+    }
+  }
+  if (results !== undefined) {
+    const text = serializeResults(results);
+    files.set('results.json', text);
+    resources.push({ name: 'results.json', path: 'results.json', ...sizeAndHash(text) });
+  }
   const descriptor = {
     $schema: 'https://datapackage.org/profiles/2.0/datapackage.json',
     name: slug(prepared.study.title),
@@ -34,31 +51,28 @@ export function dataPackage(
       path: file,
       hash: `sha256:${hash}`,
     })),
-    resources: [
-      tableResource('fragments', files.get('fragments.csv') ?? '', fields, ['fragment']),
-      tableResource('ledger', files.get('ledger.csv') ?? '', ledgerFields),
-      ...[...more].map(([path, text]) => ({ name: slug(path), path, ...sizeAndHash(text) })),
-    ],
+    resources,
   };
   files.set('datapackage.json', `${JSON.stringify(descriptor, null, 2)}\n`);
   return files;
 }
 
-function tableResource(
-  name: string,
-  text: string,
-  fields: readonly NormalisedField[],
-  primaryKey?: readonly string[],
-) {
+interface Schema {
+  readonly fields: readonly NormalisedField[];
+  readonly missingValues?: readonly string[];
+  readonly primaryKey?: readonly string[];
+}
+
+function tableResource(name: string, path: string, text: string, schema: Schema) {
   return {
     name,
-    path: `${name}.csv`,
+    path,
     type: 'table',
     format: 'csv',
     mediatype: 'text/csv',
     encoding: 'utf-8',
     ...sizeAndHash(text),
-    schema: { fields, missingValues: [''], ...(primaryKey === undefined ? {} : { primaryKey }) },
+    schema: { missingValues: [''], ...schema },
   };
 }
 

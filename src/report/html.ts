@@ -75,12 +75,31 @@ ${tables.join('\n')}
 </section>`;
 }
 
-/** Draws each figure into its place; widths follow the page. */
+/**
+ * Draws each figure when it comes near the window, so that a long report opens at once, and all of them
+ * before printing; widths follow the page. A figure is saved as SVG, sharp at any size in print.
+ */
 const DRAW = `
-for (const place of document.querySelectorAll('[data-figure]')) {
+const draw = (place) => {
+  if (place.dataset.drawn) return;
+  place.dataset.drawn = 'yes';
   const figure = JSON.parse(document.getElementById(place.dataset.figure).textContent);
   const layout = { ...figure.layout, autosize: true };
   delete layout.width;
-  Plotly.newPlot(place, figure.data, layout, { displaylogo: false, showSendToCloud: false, responsive: true });
+  Plotly.newPlot(place, figure.data, layout, {
+    displaylogo: false, showSendToCloud: false, responsive: true,
+    toImageButtonOptions: { format: 'svg', filename: place.dataset.figure },
+  });
+};
+const places = [...document.querySelectorAll('[data-figure]')];
+const near = new IntersectionObserver(
+  (seen) => seen.filter((one) => one.isIntersecting).forEach((one) => draw(one.target)),
+  { rootMargin: '800px' },
+);
+for (const place of places) {
+  const { layout } = JSON.parse(document.getElementById(place.dataset.figure).textContent);
+  place.style.minHeight = (layout.height ?? 450) + 'px';
+  near.observe(place);
 }
+addEventListener('beforeprint', () => places.forEach(draw));
 `;

@@ -1,6 +1,6 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { InputError } from '../errors.ts';
 import type { Prepared } from '../study/prepare.ts';
 import type { Results } from '../study/results.ts';
@@ -17,22 +17,23 @@ export interface WriteRequest {
 }
 
 /**
- * Writes a run's results into a folder: results.json, report.html and the data package. The only
+ * Writes a run's results into a folder: results.json, report.html, tables and the data package. The only
  * function of the report that touches files.
  *
  * @returns the names of the files written.
  */
 export async function writeReport({ prepared, results, folder, report }: WriteRequest): Promise<string[]> {
-  const resultsText = serializeResults(results);
-  const files = new Map([['results.json', resultsText]]);
-  if (report) {
-    files.set('report.html', renderReport({ prepared, results, plotly: await plotlyText() }));
-    for (const [name, text] of dataPackage(prepared, new Map([['results.json', resultsText]])))
-      files.set(name, text);
-  }
+  const files = report
+    ? dataPackage(prepared, results).set(
+        'report.html',
+        renderReport({ prepared, results, plotly: await plotlyText() }),
+      )
+    : new Map([['results.json', serializeResults(results)]]);
   try {
-    await mkdir(folder, { recursive: true });
-    for (const [name, text] of files) await writeFile(join(folder, name), text);
+    for (const [name, text] of files) {
+      await mkdir(dirname(join(folder, name)), { recursive: true });
+      await writeFile(join(folder, name), text);
+    }
   } catch (fault) {
     const reason = (fault as NodeJS.ErrnoException).code ?? 'unknown reason';
     throw new InputError(

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { dataPackage } from '../../src/report/data-package.ts';
 import { checkStudy } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
+import { analyse } from '../../src/study/run-study.ts';
 
 const FINDS = `Cat. no.,Site,Structure,Row spacing (mm),Remarks
 A1,Grebe Holm,open twining,c. 30,"=HYPERLINK(""http://x"")"
@@ -11,10 +12,18 @@ A2,Grebe Holm,tabby?,not applicable,
 A3,Grebe Holm,,>40,"a, b"
 `;
 const prepared = prepareStudy(
-  checkStudy({ title: 'Tëst & more', sources: [{ file: 'finds.csv' }] }, 'study.json'),
+  checkStudy(
+    {
+      title: 'Tëst & more',
+      sources: [{ file: 'finds.csv' }],
+      analyses: [{ id: 'spacing', kind: 'summary', of: ['rowSpacing'] }],
+    },
+    'study.json',
+  ),
   new Map([['finds.csv', new TextEncoder().encode(FINDS)]]),
 );
-const files = dataPackage(prepared, new Map([['results.json', '{}\n']]));
+const results = analyse(prepared, new Map());
+const files = dataPackage(prepared, results);
 const rows = Papa.parse<Record<string, string>>(files.get('fragments.csv') ?? '', {
   header: true,
   skipEmptyLines: true,
@@ -73,7 +82,8 @@ describe('the data package', () => {
   it('states size and hash of every file', () => {
     expect(descriptor.name).toBe('te-st-more');
     for (const { path, hash, bytes } of descriptor.resources) {
-      const text = path === 'results.json' ? '{}\n' : (files.get(path) ?? '');
+      const text = files.get(path) ?? '';
+      expect(text).not.toBe('');
       expect(hash).toBe(`sha256:${createHash('sha256').update(text).digest('hex')}`);
       expect(bytes).toBe(Buffer.byteLength(text));
     }

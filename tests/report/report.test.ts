@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -33,7 +33,7 @@ describe('the report of a run', () => {
   });
 
   it(
-    'draws every figure without a fault, each beside a caption, and asks no network',
+    'draws figures as they come into sight and all of them before printing, without a fault, and asks no network',
     async () => {
       const page = await browser.newPage({ viewport: { width: 900, height: 900 } });
       const faults: string[] = [];
@@ -45,6 +45,10 @@ describe('the report of a run', () => {
       page.on('request', (request) => asked.push(request.url()));
       page.setDefaultTimeout(PATIENCE);
       await page.goto(`file://${join(folder, 'report.html')}`);
+      await page.waitForFunction(() => document.querySelector('[data-figure] .main-svg') !== null);
+      const undrawn = await page.locator('[data-figure]:not([data-drawn])').count();
+      expect(undrawn).toBeGreaterThan(0);
+      await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
       await page.waitForFunction(() => {
         const places = document.querySelectorAll('[data-figure]');
         return (
@@ -71,6 +75,8 @@ describe('the report of a run', () => {
     for (const [id, { tables }] of Object.entries(results.analyses)) {
       expect(html).toContain(`<section id="${id}">`);
       expect(Object.keys(tables).length).toBeGreaterThan(0);
+      for (const name of Object.keys(tables))
+        expect(existsSync(join(folder, 'tables', `${id}-${name}.csv`))).toBe(true);
     }
     expect(html).toContain(results.study.sources[0].sha256);
     expect(html).toContain('What was set aside');

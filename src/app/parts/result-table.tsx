@@ -3,6 +3,9 @@ import { useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { ResultTable, TableCell } from '../../analyses/contract.ts';
 import { columnPrinter } from '../../analyses/table-numbers.ts';
+import { tableCsv } from '../../report/table-csv.ts';
+import { download, fileStem } from '../files.ts';
+import { Button as SaveButton } from './controls.tsx';
 import { readable } from './numbers.ts';
 
 export interface ResultTableProps {
@@ -113,7 +116,16 @@ export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }:
           </tbody>
         </table>
       </section>
-      {table.note === undefined ? null : <p className="small soft">{table.note}</p>}
+      <div className="line apart">
+        <p className="small soft">{table.note}</p>
+        <SaveButton
+          look="plain small"
+          label={`Save the table "${table.title}" as CSV`}
+          onPress={() => download(`${fileStem(table.title)}.csv`, tableCsv(table).csv, 'text/csv')}
+        >
+          CSV
+        </SaveButton>
+      </div>
     </div>
   );
 }

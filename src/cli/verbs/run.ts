@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { Command } from 'commander';
+import { printCount, printList } from '../../analyses/phrasing.ts';
 import { writeReport } from '../../report/write.ts';
 import { firstFault, prepareStudy } from '../../study/prepare.ts';
 import { serializeResults } from '../../study/results-json.ts';
@@ -21,7 +22,7 @@ const READING = 0.3;
 /** `thrum run STUDY.json --out DIR`: every analysis of a study, written down and summarised. */
 export const runVerb: Verb = (terminal) =>
   new Command('run')
-    .description('compute a study: results.json, one HTML report and a data package')
+    .description('compute a study: results.json, one HTML report, tables as CSV and a data package')
     .argument('<study>', 'study file (JSON)')
     .option('--out <folder>', 'folder to write into', 'out')
     .option('--no-report', 'write results.json alone')
@@ -43,5 +44,14 @@ export const runVerb: Verb = (terminal) =>
       if (options.json) terminal.out(serializeResults(results));
       else printResults(terminal, results);
       const say = options.json ? terminal.err : terminal.out;
-      say(`\nWritten: ${written.map((name) => join(options.out, name)).join(', ')}\n`);
+      say(`\n${writtenSentence(written, options.out)}\n`);
     });
+
+/** The files by name, the many tables by their folder. */
+function writtenSentence(written: readonly string[], folder: string): string {
+  const tables = written.filter((name) => name.startsWith('tables/'));
+  const files = written.filter((name) => !tables.includes(name)).map((name) => join(folder, name));
+  if (tables.length > 0)
+    files.push(`${printCount(tables.length, 'table')} as CSV in ${join(folder, 'tables')}`);
+  return `Written: ${printList(files)}`;
+}
