@@ -1,7 +1,8 @@
-import { printCount, printP } from '../analyses/phrasing.ts';
+import { printCount, printList, printP } from '../analyses/phrasing.ts';
 import type { Register } from '../attributes/definition.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import type { QualityReport } from '../sources/quality.ts';
+import type { RepeatedId } from '../sources/source-reading.ts';
 import type { UnknownTerm } from '../sources/terms.ts';
 import type { Terminal } from './terminal.ts';
 import { tame, wrap } from './text-table.ts';
@@ -17,6 +18,7 @@ export function printQuality(
   terminal: Terminal,
   quality: QualityReport,
   terms: readonly UnknownTerm[],
+  repeated: readonly RepeatedId[],
   table: FragmentTable,
   register: Register,
 ): void {
@@ -31,6 +33,13 @@ export function printQuality(
             suggestion === undefined ? '' : `; perhaps ${suggestion.term}, ${suggestion.reason}`
           }`,
       ),
+    ],
+    [
+      'Identifiers in several rows, which count as fragments of one item (say in the profile what they are: ' +
+        '"repeatedIds": { "ids": { … } } with one-item, two-finds, first-only or last-only; or "layout": { "gather": true })',
+      repeated
+        .filter(({ decision }) => decision === null)
+        .map(({ id, rows }) => `"${id}": rows ${printList(rows.map(String))}`),
     ],
     [
       'Columns that may be in another unit',
@@ -76,7 +85,7 @@ export function printQuality(
   if (filled.length === 0) return;
   terminal.out(`\n${terminal.colour.underline('To look at again')}\n`);
   for (const [heading, lines] of filled) {
-    terminal.out(`${heading}: ${lines.length}\n`);
+    terminal.out(`${wrap(`${heading}: ${lines.length}`, terminal.width).join('\n')}\n`);
     for (const line of lines.slice(0, MOST))
       terminal.out(`${wrap(tame(`  ${line}`), terminal.width).join('\n')}\n`);
     if (lines.length > MOST) terminal.out(`  and ${lines.length - MOST} more; --json has them all.\n`);

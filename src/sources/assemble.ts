@@ -1,7 +1,11 @@
 import type { AttributeDefinition } from '../attributes/definition.ts';
 import { CELL_STATES } from '../cells/reading.ts';
+import { takeRows } from '../fragments/subset.ts';
 import type { Column, FragmentTable } from '../fragments/table.ts';
+import type { RepeatedIdRule } from './decisions.ts';
 import { enter, type Ledger } from './ledger.ts';
+import { enterRepeated, enterUnusedDecisions, settleRepeatedIds } from './repeated-ids.ts';
+import type { RepeatedId } from './source-reading.ts';
 
 /** The text of a row in a column that names things: the term where it has one, else the cell itself. */
 export function nameIn(column: Column | undefined, row: number): string {
@@ -19,10 +23,18 @@ export function assemblageName(site: string, phase: string): string {
   return phase === '' ? site : `${site}, ${phase}`;
 }
 
+export interface Assembled {
+  readonly table: FragmentTable;
+  readonly repeated: readonly RepeatedId[];
+  /** Positions in the sheet of the rows that a decision sets aside, with the reason. */
+  readonly dropped: ReadonlyMap<number, string>;
+}
+
 /**
  * Puts the columns of one source together. Every row gets an id of its own: that of the source where it
- * has one, else its row number; a second "12" becomes "12 (2)" and both stay fragments of one item unless
- * the source names the items itself.
+ * has one, else its row number. What several rows with one identifier are, the profile says; until it does,
+ * a second "12" becomes "12 (2)" and both are fragments of one item. Where a column names the items, it
+ * alone decides about them.
  */
 export function assembleTable(
   columns: ReadonlyMap<string, Column>,
@@ -30,7 +42,8 @@ export function assembleTable(
   source: string,
   ledger: Ledger,
   names?: Column,
-): FragmentTable {
+  rule: RepeatedIdRule = {},
+): Assembled {
   const rows = origins.length;
   const fragments = columns.get('fragment') ?? distinct(columns.get('catalogueNumber')) ?? distinct(names);
   if (fragments !== undefined && fragments === names) {
@@ -51,36 +64,29 @@ export function assembleTable(
     id: namesAtSeveralSites(fragments, sites, rows),
     item: namesAtSeveralSites(items, sites, rows),
   };
+  const named = origins.map((_, row) => atSite(nameIn(fragments, row), nameIn(sites, row), several.id));
+  const { repeated, dropped } = settleRepeatedIds(named, origins, rule);
+  enterUnusedDecisions(repeated, rule, ledger);
+  const decisions = new Map(repeated.map(({ id, decision }) => [id, decision]));
   const seen = new Map<string, number>();
-  const taken = new Set<string>();
-  for (let row = 0; row < rows; row++) taken.add(nameIn(fragments, row));
+  const taken = new Set(named);
   const id: string[] = [];
   const item: string[] = [];
   const assemblage: string[] = [];
   for (let row = 0; row < rows; row++) {
     const site = nameIn(sites, row);
-    const named = atSite(nameIn(fragments, row), site, several.id);
-    const base = named === '' ? unused(`row ${origins[row]}`, taken) : named;
-    const before = seen.get(base) ?? 0;
-    seen.set(base, before + 1);
+    const base = named[row] === '' ? unused(`row ${origins[row]}`, taken) : named[row]!;
+    const before = dropped.has(row) ? 0 : (seen.get(base) ?? 0);
+    if (!dropped.has(row)) seen.set(base, before + 1);
     const own = before === 0 ? base : unused(`${base} (${before + 1})`, taken);
-    if (before > 0) {
-      enter(ledger, {
-        row: origins[row]!,
-        column: fragments?.attribute.label ?? '',
-        raw: nameIn(fragments, row),
-        readAs: own,
-        level: 'flagged',
-        rule: 'duplicate-id',
-        why: `The identifier "${named}" stands in more than one row; if each row is one reading of a fragment, set "gather" in the profile.`,
-      });
-    }
+    const decision = decisions.get(base) ?? null;
+    if (before > 0) enterRepeated(ledger, origins[row]!, fragments, nameIn(fragments, row), own, decision);
     id.push(own);
     const object = atSite(nameIn(items, row), site, several.item);
-    item.push(object === '' ? base : object);
+    item.push(object === '' ? (decision === 'two-finds' ? own : base) : object);
     assemblage.push(assemblageName(site, nameIn(phases, row)));
   }
-  return {
+  const table: FragmentTable = {
     rows,
     id,
     item,
@@ -89,6 +95,9 @@ export function assembleTable(
     sources: [source],
     columns,
   };
+  if (dropped.size === 0) return { table, repeated, dropped };
+  const kept = origins.map((_, row) => row).filter((row) => !dropped.has(row));
+  return { table: takeRows(table, kept), repeated, dropped };
 }
 
 function unused(name: string, taken: Set<string>): string {

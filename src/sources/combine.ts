@@ -2,38 +2,50 @@ import type { Register } from '../attributes/definition.ts';
 import type { Column, FragmentTable } from '../fragments/table.ts';
 import { assemblageName, nameIn } from './assemble.ts';
 import { stackColumns } from './combine/columns.ts';
+import { applyDecisions, pairKey } from './combine/decide.ts';
 import { type LikelyDuplicate, likelyDuplicates } from './combine/duplicates.ts';
 import { joinAssemblages, type UnmatchedKey } from './combine/join-assemblages.ts';
 import { uniqueNames } from './combine/unique-names.ts';
-import type { LedgerEntry, SourceReading } from './source-reading.ts';
+import type { DuplicateDecision } from './decisions.ts';
+import type { Fault, LedgerEntry, RowSetAside, SourceReading } from './source-reading.ts';
 
 export interface CombinedSources {
   readonly table: FragmentTable;
   /** What combining changed or found; the ledgers of the single sources are not repeated. */
   readonly ledger: readonly LedgerEntry[];
   readonly unmatched: readonly UnmatchedKey[];
+  /** Rows that may be one find and that nobody has decided about. */
   readonly duplicates: readonly LikelyDuplicate[];
+  readonly faults: readonly Fault[];
+  /** Source -> rows that a decision about duplicates sets aside. */
+  readonly setAside: ReadonlyMap<string, readonly RowSetAside[]>;
 }
 
 /**
  * One table from several sources: fragments one below the other, the tables of assemblages (and of
  * periods) joined to them by key. Identifiers that two sources share are told apart by the source's name;
- * an item that two sources name at one site stays one item. Likely duplicates are listed, not merged.
+ * an item that two sources name at one site stays one item. Likely duplicates are listed until somebody has
+ * decided what they are.
  */
-export function combineSources(readings: readonly SourceReading[], register: Register): CombinedSources {
+export function combineSources(
+  readings: readonly SourceReading[],
+  register: Register,
+  decisions: readonly DuplicateDecision[] = [],
+): CombinedSources {
   const fragments = readings.filter(({ role }) => role === 'fragments');
   const tables = fragments.map(({ table }) => table);
   const ids = new Set(tables.flatMap((table) => [...table.columns.keys()]));
   const stacked = new Map<string, Column>([...ids].map((id) => [id, stackColumns(id, tables)]));
   const origin = tables.flatMap((table, source) => table.origin.map(({ row }) => ({ source, row })));
   const sources = fragments.map(({ name }) => name);
-  const ledger: LedgerEntry[] = [];
   const names = uniqueNames(tables, sources);
-  let table = withColumns(
-    { rows: origin.length, ...names, assemblage: [], origin, sources, columns: stacked },
-    stacked,
-    register,
+  const decided = applyDecisions(
+    { rows: origin.length, ...names, assemblage: names.id.map(() => ''), origin, sources, columns: stacked },
+    fragments,
+    decisions,
   );
+  const ledger: LedgerEntry[] = [...decided.ledger];
+  let table = withColumns(decided.table, decided.table.columns, register);
   const unmatched: UnmatchedKey[] = [];
   for (const reading of joinOrder(readings.filter(({ role }) => role === 'assemblages'))) {
     const joined = joinAssemblages(table, reading);
@@ -41,9 +53,20 @@ export function combineSources(readings: readonly SourceReading[], register: Reg
     unmatched.push(...joined.unmatched);
     ledger.push(...joined.ledger, ...joined.unmatched.map(unmatchedEntry));
   }
-  const duplicates = likelyDuplicates(table);
+  const duplicates = likelyDuplicates(table, ownNames(table, fragments)).filter(
+    ({ rows }) => !decided.settled.has(pairKey(table, rows[0], rows[1])),
+  );
   ledger.push(...duplicates.map((pair) => duplicateEntry(table, pair)));
-  return { table, ledger, unmatched, duplicates };
+  const { faults, setAside } = decided;
+  return { table, ledger, unmatched, duplicates, faults, setAside };
+}
+
+/** The identifier that a row has in its own source. */
+function ownNames(table: FragmentTable, readings: readonly SourceReading[]): (row: number) => string {
+  const names = readings.map(
+    (reading) => new Map(reading.table.origin.map(({ row }, at) => [row, reading.table.id[at]!])),
+  );
+  return (row) => names[table.origin[row]!.source]?.get(table.origin[row]!.row) ?? table.id[row]!;
 }
 
 /** Tables that know the site come first: they may bring the period by which the next one is joined. */
@@ -92,6 +115,6 @@ function duplicateEntry(table: FragmentTable, { rows, ids, sources, why }: Likel
     readAs: ids[1],
     level: 'flagged',
     rule: 'likely-duplicate',
-    why: `Perhaps the same find as "${ids[0]}" in ${sources[0]}: ${why}. Both are kept until you decide.`,
+    why: `Perhaps the same find as "${ids[0]}" in ${sources[0]}: ${why}. Both are kept until "duplicates" of the study says what they are.`,
   };
 }

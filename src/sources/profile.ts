@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { CELL_STATES } from '../cells/reading.ts';
 import { InputError } from '../errors.ts';
+import { repeatedIds } from './decisions.ts';
 
 /**
  * The source profile: JSON beside a table that says how it is to be read. Everything in it is optional;
@@ -133,6 +134,7 @@ export const sourceProfile = z.strictObject({
     .describe('Attribute -> text that holds for every row, e.g. { "site": "Grebe Holm" }'),
   missing: missing.default({}).describe('As in a column, for every column of the source'),
   terms: z.record(attributeId, terms).default({}).describe('Attribute -> translations of its terms'),
+  repeatedIds: repeatedIds.optional(),
   joinBy: z
     .array(attributeId)
     .optional()

@@ -5,14 +5,15 @@ import { columnEvidence } from './column-evidence.ts';
 import { planColumns } from './columns.ts';
 import { decodeBytes } from './decode.ts';
 import { decideDecimal, decimalEvidence, decimalHabit, detectDelimiter } from './dialect.ts';
-import { applyGather } from './gather-fragments.ts';
+import { applyGather, type Sheet } from './gather-fragments.ts';
+import { isBlank } from './layout/cell-shapes.ts';
 import { layOut } from './layout/layout.ts';
 import { enter, type Ledger, openLedger, sortLedger } from './ledger.ts';
 import { ledgerLayout } from './ledger-layout.ts';
 import { parseCsv } from './parse-csv.ts';
 import { type ProfileInput, type SourceProfile, sourceProfile } from './profile.ts';
 import { readColumns } from './read-columns.ts';
-import type { DecimalMark, Dialect, SourceReading } from './source-reading.ts';
+import type { ColumnReading, DecimalMark, Dialect, RowSetAside, SourceReading } from './source-reading.ts';
 import { writtenProfile } from './written-profile.ts';
 
 export interface ReadOptions {
@@ -83,7 +84,8 @@ function readGrid(
   );
   const read = readColumns(sheet, planned.plans, decimals, profile, register, ledger);
   const names = read.table.get(`${TEXT_COLUMN_PREFIX}${sheet.headers[0]}`);
-  const table = assembleTable(read.table, sheet.origins, name, ledger, names);
+  const assembled = assembleTable(read.table, sheet.origins, name, ledger, names, profile.repeatedIds);
+  const dropped = ledgerDropped(assembled.dropped, sheet, ledger);
   const dialect: Dialect = { ...found, decimal: habit };
   return {
     name,
@@ -92,15 +94,52 @@ function readGrid(
     grid: laidOut.grid,
     transposed: laidOut.transposed,
     headerRow: laidOut.headerRow,
-    columns: read.columns,
+    columns: withoutDropped(read.columns, assembled.dropped, sheet),
     ledger: sortLedger(ledger.entries),
     faults: [...settledFaults(laidOut, profile), ...planned.faults],
     rowsRead: laidOut.rowsRead,
-    rowsKept: laidOut.rowsKept,
-    rowsSetAside: laidOut.setAside,
+    rowsKept: laidOut.rowsKept - dropped.length,
+    rowsSetAside:
+      dropped.length === 0
+        ? laidOut.setAside
+        : [...laidOut.setAside, ...dropped].sort((a, b) => a.row - b.row),
+    repeatedIds: assembled.repeated,
     profile: writtenProfile(profile, dialect, laidOut.layout, planned.plans, decimals),
-    table,
+    table: assembled.table,
   };
+}
+
+/** Rows that a decision about identifiers sets aside; their texts stay in the ledger. */
+function ledgerDropped(dropped: ReadonlyMap<number, string>, sheet: Sheet, ledger: Ledger): RowSetAside[] {
+  return [...dropped].map(([at, reason]) => {
+    const row = sheet.origins[at]!;
+    for (const [i, text] of sheet.body[at]!.entries()) {
+      if (isBlank(text)) continue;
+      enter(ledger, {
+        row,
+        column: sheet.headers[i] ?? `column ${i + 1}`,
+        raw: text,
+        readAs: '',
+        level: 'read',
+        rule: 'row-set-aside',
+        why: `The row was set aside: ${reason}.`,
+      });
+    }
+    return { row, reason };
+  });
+}
+
+/** Cells are counted among the rows that were kept. */
+function withoutDropped(
+  columns: readonly ColumnReading[],
+  dropped: ReadonlyMap<number, string>,
+  sheet: Sheet,
+): readonly ColumnReading[] {
+  if (dropped.size === 0) return columns;
+  return columns.map((column) => {
+    const gone = [...dropped.keys()].filter((at) => !isBlank(sheet.body[at]![column.index]));
+    return { ...column, filled: column.filled - gone.length };
+  });
 }
 
 /** Two columns with one header are no fault once the profile tells them apart. */

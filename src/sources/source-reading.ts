@@ -1,6 +1,7 @@
 import type { Note } from '../cells/reading.ts';
 import type { Place } from '../errors.ts';
 import type { FragmentTable } from '../fragments/table.ts';
+import type { RepeatedIdDecision } from './decisions.ts';
 import type { SourceProfile, SplitRule } from './profile.ts';
 
 /** What reading one source yields. All of it is plain data that can be posted to a worker. */
@@ -82,6 +83,15 @@ export interface Fault {
   readonly mend: string;
 }
 
+/** An identifier that stands in more than one row of a source. */
+export interface RepeatedId {
+  readonly id: string;
+  /** Rows of the grid, 1 = first. */
+  readonly rows: readonly number[];
+  /** null: nobody has said what they are, and they count as fragments of one item. */
+  readonly decision: RepeatedIdDecision | null;
+}
+
 export interface SourceReading {
   readonly name: string;
   readonly role: 'fragments' | 'assemblages';
@@ -98,6 +108,7 @@ export interface SourceReading {
   readonly rowsRead: number;
   readonly rowsKept: number;
   readonly rowsSetAside: readonly RowSetAside[];
+  readonly repeatedIds: readonly RepeatedId[];
   /** The profile that gives this reading again: the one passed in, with every detected choice written out. */
   readonly profile: SourceProfile;
   readonly table: FragmentTable;

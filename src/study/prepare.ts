@@ -6,10 +6,11 @@ import { collapseItems } from '../fragments/items.ts';
 import { selectRows } from '../fragments/select.ts';
 import { takeRows } from '../fragments/subset.ts';
 import type { FragmentTable } from '../fragments/table.ts';
+import type { LikelyDuplicate } from '../sources/combine/duplicates.ts';
 import { combineSources } from '../sources/combine.ts';
 import { checkProfile } from '../sources/profile.ts';
 import { readSource } from '../sources/read-source.ts';
-import type { LedgerEntry, SourceReading } from '../sources/source-reading.ts';
+import type { Fault, LedgerEntry, RowSetAside, SourceReading } from '../sources/source-reading.ts';
 import { parseJson, studyRegister } from './load.ts';
 import type { SourceHead } from './results.ts';
 import type { Study } from './schema.ts';
@@ -23,6 +24,10 @@ export interface Prepared {
   readonly heads: readonly SourceHead[];
   /** Every change, flag and riddle of every source and of their joining. */
   readonly ledger: readonly LedgerEntry[];
+  /** Rows of different sources that may be one find and that nobody has decided about; rows of `all`. */
+  readonly duplicates: readonly LikelyDuplicate[];
+  /** What is to be put right or decided in the sources and in their joining. */
+  readonly faults: readonly Fault[];
   /** All fragments of all sources, derived attributes included. */
   readonly all: FragmentTable;
   /** The fragments that meet the study's conditions. */
@@ -47,12 +52,13 @@ export function prepareStudy(
   onProgress?: Progress,
 ): Prepared {
   const register = studyRegister(study);
-  const readings = study.sources.map((source, place) => {
+  const read = study.sources.map((source, place) => {
     onProgress?.(place / (study.sources.length + 1), `reading ${source.file}`);
     return readStudySource(study, place, files, register);
   });
   onProgress?.(study.sources.length / (study.sources.length + 1), 'combining the sources');
-  const combined = combineSources(readings, register);
+  const combined = combineSources(read, register, study.duplicates);
+  const readings = read.map((reading) => withSetAside(reading, combined.setAside.get(reading.name) ?? []));
   const all = deriveColumns(combined.table, register);
   const selection = selectRows(all, study.select, register);
   const fragments = takeRows(all, selection.rows);
@@ -63,6 +69,8 @@ export function prepareStudy(
     sources: readings,
     heads: readings.map((reading, place) => sourceHead(reading, bytesOf(files, study.sources[place].file))),
     ledger: [...readings.flatMap((reading) => reading.ledger), ...combined.ledger],
+    duplicates: combined.duplicates,
+    faults: [...readings.flatMap((reading) => reading.faults), ...combined.faults],
     all,
     fragments,
     records: study.unit === 'item' ? collapsed.table : fragments,
@@ -81,10 +89,20 @@ export function prepareStudy(
  * are read all the same, so that a screen can show them.
  */
 export function firstFault(prepared: Prepared): InputError | null {
-  const faults = prepared.sources.flatMap((source) => source.faults);
-  if (faults.length === 0) return null;
-  const { what, where, mend } = faults[0];
+  const [first] = prepared.faults;
+  if (first === undefined) return null;
+  const { what, where, mend } = first;
   return new InputError(what, where, mend);
+}
+
+/** A decision about duplicates moves rows from those kept to those set aside. */
+function withSetAside(reading: SourceReading, rows: readonly RowSetAside[]): SourceReading {
+  if (rows.length === 0) return reading;
+  return {
+    ...reading,
+    rowsKept: reading.rowsKept - rows.length,
+    rowsSetAside: [...reading.rowsSetAside, ...rows].sort((a, b) => a.row - b.row),
+  };
 }
 
 function readStudySource(

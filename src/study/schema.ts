@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { ANALYSES } from '../analyses/register.ts';
 import { condition } from '../fragments/select.ts';
+import { duplicateDecision } from '../sources/decisions.ts';
 
 /** The study file: the whole state of a piece of work, saved by the app, run by the command line. */
 
@@ -96,6 +97,9 @@ export const study = z
     attributes: z.array(attributeDefinition).default([]),
     terms: z.array(addedTerm).default([]),
     sources: z.array(studySource).min(1),
+    duplicates: z.array(duplicateDecision).default([]).meta({
+      description: 'What was decided about rows of two sources that may be one find',
+    }),
     select: z.array(condition).default([]).meta({ description: 'Conditions that a fragment must all meet' }),
     analyses: z.array(analysisEntry).default([]),
   })

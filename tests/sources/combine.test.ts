@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { combineSources } from '../../src/sources/combine.ts';
+import type { DuplicateDecision } from '../../src/sources/decisions.ts';
 import type { ProfileInput } from '../../src/sources/profile.ts';
 import { readSource } from '../../src/sources/read-source.ts';
 import { bytes, numbers, register, termsOf } from './support.ts';
@@ -94,5 +95,53 @@ describe('likely duplicates', () => {
     expect(
       combineSources([source('s.csv', `${head}1,Pell,35,22,12,9\n2,Pell,35,22,12,9\n`)], register).duplicates,
     ).toEqual([]);
+  });
+});
+
+describe('a decision about two rows that may be one find', () => {
+  const head = 'Find no.,Site,Length (mm),Width (mm),Threads per cm (warp),Threads per cm (weft)\n';
+  const one = source('one.csv', `${head}OT-17,Ottmere,35,22,12,9\nOT-18,Ottmere,40,30,14,9\n`);
+  const two = source('two.csv', `${head}Kat. 5,Ottmere,35,22,12,9\nKat. 6,Ottmere,99,98,3,4\n`);
+  const decide = (decision: DuplicateDecision['decision']) =>
+    combineSources([one, two], register, [
+      { first: { source: 'one.csv', id: 'OT-17' }, second: { source: 'two.csv', id: 'Kat. 5' }, decision },
+    ]);
+
+  it('sets one of them aside, with every text of it in the ledger', () => {
+    const { table, duplicates, setAside, ledger } = decide('first-only');
+    expect(table.id).toEqual(['OT-17', 'OT-18', 'Kat. 6']);
+    expect(setAside.get('two.csv')).toEqual([
+      { row: 2, reason: 'the same find as row 2 of one.csv, by decision' },
+    ]);
+    expect(duplicates).toEqual([]);
+    const texts = ledger.filter(({ rule }) => rule === 'row-set-aside').map(({ raw }) => raw);
+    expect(texts.sort()).toEqual(['12', '22', '35', '9', 'Kat. 5', 'Ottmere']);
+    expect(decide('second-only').table.id).toEqual(['OT-18', 'Kat. 5', 'Kat. 6']);
+  });
+
+  it('makes one item of them, and asks no more', () => {
+    const { table, duplicates } = decide('one-item');
+    expect(table.item).toEqual(['OT-17', 'OT-18', 'OT-17', 'Kat. 6']);
+    expect(duplicates).toEqual([]);
+  });
+
+  it('keeps both as they are, and asks no more', () => {
+    const { table, duplicates } = decide('two-finds');
+    expect(table.item).toEqual(['OT-17', 'OT-18', 'Kat. 5', 'Kat. 6']);
+    expect(duplicates).toEqual([]);
+  });
+
+  it('that names a find which is not there is a fault with its remedy', () => {
+    const { faults, table } = combineSources([one, two], register, [
+      {
+        first: { source: 'one.csv', id: 'OT-99' },
+        second: { source: 'two.csv', id: 'Kat. 5' },
+        decision: 'first-only',
+      },
+    ]);
+    expect(table.rows).toBe(4);
+    expect(faults).toMatchObject([
+      { what: 'a decision about duplicates names the find "OT-99", which is not there' },
+    ]);
   });
 });

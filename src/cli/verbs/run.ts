@@ -6,6 +6,7 @@ import { firstFault, prepareStudy } from '../../study/prepare.ts';
 import { serializeResults } from '../../study/results-json.ts';
 import { analyse } from '../../study/run-study.ts';
 import { readStudy } from '../files.ts';
+import { printDuplicates } from '../print-duplicates.ts';
 import { printResults } from '../print-results.ts';
 import type { Verb } from './verb.ts';
 
@@ -42,7 +43,10 @@ export const runVerb: Verb = (terminal) =>
       const written = await writeReport({ prepared, results, folder: options.out, report: options.report });
       terminal.endProgress();
       if (options.json) terminal.out(serializeResults(results));
-      else printResults(terminal, results);
+      else {
+        printResults(terminal, results);
+        printDuplicates(terminal, prepared.duplicates);
+      }
       const say = options.json ? terminal.err : terminal.out;
       say(`\n${writtenSentence(written, options.out)}\n`);
     });

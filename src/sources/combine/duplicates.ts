@@ -6,6 +6,8 @@ import { nameIn } from '../assemble.ts';
 export interface LikelyDuplicate {
   readonly rows: readonly [first: number, second: number];
   readonly ids: readonly [first: string, second: string];
+  /** The identifiers in their own sources, by which a decision names them. */
+  readonly names: readonly [first: string, second: string];
   readonly sources: readonly [first: string, second: string];
   /** Measurements that both have, and how many of them are equal. */
   readonly comparable: number;
@@ -20,8 +22,12 @@ const LEAST_EQUAL = 3;
 /**
  * Rows of different sources that share an identifier at one site, or at least three equal measurements
  * that make up three quarters of those that both have. They are listed, never merged: a person decides.
+ * @param nameOf the identifier of a row in its own source; that of the table where left out.
  */
-export function likelyDuplicates(table: FragmentTable): LikelyDuplicate[] {
+export function likelyDuplicates(
+  table: FragmentTable,
+  nameOf: (row: number) => string = (row) => table.id[row]!,
+): LikelyDuplicate[] {
   if (table.sources.length < 2) return [];
   const sites = siteKeys(table);
   const apart = (a: number, b: number): boolean =>
@@ -53,7 +59,8 @@ export function likelyDuplicates(table: FragmentTable): LikelyDuplicate[] {
   return [...pairs]
     .sort(([a], [b]) => a - b)
     .map(([key, named]) => describe(table, numeric, Math.floor(key / table.rows), key % table.rows, named))
-    .filter((pair) => pair !== null);
+    .filter((pair) => pair !== null)
+    .map((pair) => ({ ...pair, names: [nameOf(pair.rows[0]), nameOf(pair.rows[1])] }));
 }
 
 function describe(
@@ -62,7 +69,7 @@ function describe(
   a: number,
   b: number,
   named: boolean,
-): LikelyDuplicate | null {
+): Omit<LikelyDuplicate, 'names'> | null {
   let comparable = 0;
   let equal = 0;
   for (const { low, high } of numeric) {
