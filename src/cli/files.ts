@@ -3,6 +3,7 @@ import { dirname, join, resolve } from 'node:path';
 import { InputError } from '../errors.ts';
 import { loadStudy, studyFiles } from '../study/load.ts';
 import type { Study } from '../study/schema.ts';
+import { openWorkbooks, type Sheets } from '../study/workbooks.ts';
 
 /** A study with everything that it names, as it lies on disk. */
 export interface StudyOnDisk {
@@ -10,6 +11,7 @@ export interface StudyOnDisk {
   readonly study: Study;
   /** Bytes by the paths that the study writes. */
   readonly files: ReadonlyMap<string, Uint8Array>;
+  readonly sheets: Sheets;
 }
 
 /** Reads a study file and the files it names. @throws InputError naming the file that is at fault. */
@@ -20,7 +22,7 @@ export async function readStudy(path: string): Promise<StudyOnDisk> {
   for (const name of studyFiles(study)) {
     files.set(name, await readBytes(join(folder, name), name));
   }
-  return { path, study, files };
+  return { path, study, files, sheets: await openWorkbooks(study, files) };
 }
 
 /** @param shown how the file is called in messages. */

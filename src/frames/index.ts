@@ -1,8 +1,9 @@
 /** Data frames and spreadsheets, for notebooks and the command line. Node only. */
+
+export { readWorkbook, type SheetReading } from '../sources/workbook.ts';
 export type { NumberForm } from './columns.ts';
 export { type Danfo, type DataFrame, type FrameValue, loadDanfo, type Series } from './danfo.ts';
 export { toFrame } from './frame.ts';
-export { readWorkbook, type SheetReading } from './read-workbook.ts';
 
 export { gridAsCsv, spreadsheetToCsv } from './spreadsheet.ts';
 export { writeWorkbook } from './write-workbook.ts';

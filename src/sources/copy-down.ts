@@ -11,8 +11,13 @@ export interface CopiedDown {
 /**
  * Puts the text above in the place of "idem" and its like, and of blank cells too where the profile says
  * that a blank means "as above".
+ * @param joined whether the cell is merged with the one above.
  */
-export function copyDown(texts: readonly string[], blanks: boolean): CopiedDown {
+export function copyDown(
+  texts: readonly string[],
+  blanks: boolean,
+  joined: (position: number) => boolean = () => false,
+): CopiedDown {
   const copied: number[] = [];
   const dangling: number[] = [];
   const cache = new Map<string, boolean>();
@@ -29,7 +34,7 @@ export function copyDown(texts: readonly string[], blanks: boolean): CopiedDown 
   for (let i = 0; i < texts.length; i++) {
     const text = texts[i]!;
     const ditto = mayBeDitto(text) && known(text);
-    if (!ditto && !(blanks && text.trim() === '')) {
+    if (!ditto && !(text.trim() === '' && (blanks || joined(i)))) {
       above = text;
       continue;
     }

@@ -9,6 +9,8 @@ export interface Sheet {
   readonly body: readonly (readonly string[])[];
   readonly origins: readonly number[];
   readonly gathered: ReadonlySet<number>;
+  /** Column -> rows of the grid whose cell is merged with the one above, where a workbook says so. */
+  readonly merged?: ReadonlyMap<number, ReadonlySet<number>>;
 }
 
 /** Gathers rows with one fragment id where the profile asks for it; the ledger keeps every cell that moved. */

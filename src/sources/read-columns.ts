@@ -93,7 +93,12 @@ function textsOf(sheet: Sheet, plan: ColumnPlan, ledger: Ledger): ColumnTexts {
   const texts = sheet.body.map((row) => row[index] ?? '');
   const base = { header, origins: sheet.origins, gathered: sheet.gathered.has(index) };
   if (plan.status === 'ignored' || plan.status === 'empty') return { ...base, texts };
-  const down = copyDown(texts, plan.rule.copyDown === true);
+  const joined = sheet.merged?.get(index);
+  const down = copyDown(
+    texts,
+    plan.rule.copyDown === true,
+    (row) => joined?.has(sheet.origins[row]!) === true,
+  );
   for (const row of down.copied) {
     enter(ledger, {
       row: sheet.origins[row]!,
@@ -102,7 +107,10 @@ function textsOf(sheet: Sheet, plan: ColumnPlan, ledger: Ledger): ColumnTexts {
       readAs: down.texts[row]!.trim(),
       level: 'read',
       rule: 'copied-down',
-      why: 'The cell means "as above"; the text above it was taken.',
+      why:
+        joined?.has(sheet.origins[row]!) === true && isBlank(texts[row])
+          ? 'The cell is merged with the one above; its text was taken.'
+          : 'The cell means "as above"; the text above it was taken.',
     });
   }
   return { ...base, texts: down.texts };

@@ -14,6 +14,7 @@ import { parseCsv } from './parse-csv.ts';
 import { type ProfileInput, type SourceProfile, sourceProfile } from './profile.ts';
 import { readColumns } from './read-columns.ts';
 import type { ColumnReading, DecimalMark, Dialect, RowSetAside, SourceReading } from './source-reading.ts';
+import type { MergedCells } from './workbook.ts';
 import { writtenProfile } from './written-profile.ts';
 
 export interface ReadOptions {
@@ -23,6 +24,8 @@ export interface ReadOptions {
   readonly profile?: ProfileInput;
   /** Take near matches of headers; without it they are only suggested. */
   readonly acceptSuggestions?: boolean;
+  /** Cells of a sheet that are merged downwards. */
+  readonly merged?: readonly MergedCells[];
 }
 
 /**
@@ -75,7 +78,10 @@ function readGrid(
     file: name,
     acceptSuggestions: options.acceptSuggestions === true,
   });
-  const sheet = applyGather(laidOut, planned.plans, profile.layout.gather === true, ledger);
+  const sheet: Sheet = {
+    ...applyGather(laidOut, planned.plans, profile.layout.gather === true, ledger),
+    ...(options.merged === undefined || laidOut.transposed ? {} : { merged: mergedRows(options.merged) }),
+  };
   const evidence = laidOut.headers.map((_, i) => decimalEvidence(sample(sheet.body, i)));
   const habit = profile.decimal ?? decimalHabit(evidence, found.delimiter);
   const decimals = planned.plans.map(
@@ -107,6 +113,16 @@ function readGrid(
     profile: writtenProfile(profile, dialect, laidOut.layout, planned.plans, decimals),
     table: assembled.table,
   };
+}
+
+function mergedRows(merged: readonly MergedCells[]): ReadonlyMap<number, ReadonlySet<number>> {
+  const rows = new Map<number, Set<number>>();
+  for (const { row, column, rows: count } of merged) {
+    const below = rows.get(column) ?? new Set<number>();
+    for (let at = row + 1; at < row + count; at++) below.add(at + 1);
+    rows.set(column, below);
+  }
+  return rows;
 }
 
 /** Rows that a decision about identifiers sets aside; their texts stay in the ledger. */

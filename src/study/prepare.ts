@@ -9,12 +9,15 @@ import type { FragmentTable } from '../fragments/table.ts';
 import type { LikelyDuplicate } from '../sources/combine/duplicates.ts';
 import { combineSources } from '../sources/combine.ts';
 import { checkProfile } from '../sources/profile.ts';
-import { readSource } from '../sources/read-source.ts';
+import { readSource, readTexts } from '../sources/read-source.ts';
 import type { Fault, LedgerEntry, RowSetAside, SourceReading } from '../sources/source-reading.ts';
-import { parseJson, studyRegister } from './load.ts';
+import { parseJson, sourceName, studyRegister } from './load.ts';
 import type { SourceHead } from './results.ts';
 import type { Study } from './schema.ts';
 import { sha256 } from './sha256.ts';
+import { isWorkbook, type Sheets } from './workbooks.ts';
+
+type StudySource = Study['sources'][number];
 
 /** A study's material, read and laid out, before anything is computed from it. */
 export interface Prepared {
@@ -40,21 +43,34 @@ export interface Prepared {
 
 export type Progress = (share: number, what: string) => void;
 
+export interface PrepareOptions {
+  readonly onProgress?: Progress;
+  /** The workbooks that the study names, opened beforehand. */
+  readonly sheets?: Sheets;
+  /** A source that cannot be read counts as empty and says why among its faults; the others are read. */
+  readonly lenient?: boolean;
+}
+
 /**
  * Reads, combines, derives, selects and collapses: everything before the first statistic.
  *
  * @param files bytes by the paths that the study writes.
- * @throws InputError for a file that is missing or cannot be read.
+ * @throws InputError for a file that is missing or cannot be read, unless `lenient`.
  */
 export function prepareStudy(
   study: Study,
   files: ReadonlyMap<string, Uint8Array>,
-  onProgress?: Progress,
+  { onProgress, sheets = new Map(), lenient = false }: PrepareOptions = {},
 ): Prepared {
   const register = studyRegister(study);
   const read = study.sources.map((source, place) => {
-    onProgress?.(place / (study.sources.length + 1), `reading ${source.file}`);
-    return readStudySource(study, place, files, register);
+    onProgress?.(place / (study.sources.length + 1), `reading ${sourceName(source)}`);
+    try {
+      return readStudySource(source, files, register, sheets);
+    } catch (fault) {
+      if (!lenient || !(fault instanceof InputError)) throw fault;
+      return unreadable(source, fault, register);
+    }
   });
   onProgress?.(study.sources.length / (study.sources.length + 1), 'combining the sources');
   const combined = combineSources(read, register, study.duplicates);
@@ -67,7 +83,9 @@ export function prepareStudy(
     study,
     register,
     sources: readings,
-    heads: readings.map((reading, place) => sourceHead(reading, bytesOf(files, study.sources[place].file))),
+    heads: readings.map((reading, place) =>
+      sourceHead(reading, files.get(study.sources[place].file) ?? new Uint8Array()),
+    ),
     ledger: [...readings.flatMap((reading) => reading.ledger), ...combined.ledger],
     duplicates: combined.duplicates,
     faults: [...readings.flatMap((reading) => reading.faults), ...combined.faults],
@@ -106,23 +124,35 @@ function withSetAside(reading: SourceReading, rows: readonly RowSetAside[]): Sou
 }
 
 function readStudySource(
-  study: Study,
-  place: number,
+  source: StudySource,
   files: ReadonlyMap<string, Uint8Array>,
   register: Register,
+  sheets: Sheets,
 ): SourceReading {
-  const source = study.sources[place];
   const profile =
     source.profile === undefined
       ? undefined
       : checkProfile(parseJson(textOf(files, source.profile), source.profile), source.profile);
   const chosen =
     source.role === undefined ? profile : { ...checkProfile({}, source.file), ...profile, role: source.role };
-  return readSource(bytesOf(files, source.file), {
-    name: source.file,
+  const options = {
+    name: sourceName(source),
     register,
     ...(chosen === undefined ? {} : { profile: chosen }),
-  });
+  };
+  const bytes = bytesOf(files, source.file);
+  if (!isWorkbook(source.file)) return readSource(bytes, options);
+  const opened = sheets.get(options.name)?.reading;
+  if (opened === undefined) throw new Error(`the workbook ${source.file} was not opened beforehand`);
+  if (opened instanceof InputError) throw opened;
+  return readTexts(opened.grid, { ...options, merged: opened.merged });
+}
+
+/** Stands for a source that cannot be read: nothing but the reason. */
+function unreadable(source: StudySource, fault: InputError, register: Register): SourceReading {
+  const reading = readTexts([], { name: sourceName(source), register });
+  const { what, where, mend } = fault;
+  return { ...reading, role: source.role ?? reading.role, faults: [{ what, where, mend }] };
 }
 
 function sourceHead(reading: SourceReading, bytes: Uint8Array): SourceHead {

@@ -8,12 +8,15 @@ import { type Prepared, type Progress, prepareStudy } from './prepare.ts';
 import type { AnalysisResult, Results, StudyHead } from './results.ts';
 import type { AnalysisEntry, Study } from './schema.ts';
 import { VERSION } from './version.ts';
+import type { Sheets } from './workbooks.ts';
 
 export interface RunOptions {
   /** Share of the work done, 0 to 1; may throw to cancel the run. */
   readonly onProgress?: Progress;
   /** Told of every fault that is ours and not the material's; the run goes on without that analysis. */
   readonly onFault?: (id: string, fault: unknown) => void;
+  /** The workbooks that the study names, from `openWorkbooks`; needed only where it names any. */
+  readonly sheets?: Sheets;
 }
 
 /**
@@ -30,7 +33,10 @@ export function runStudy(
   options: RunOptions = {},
 ): Results {
   const report: Progress = (share, what) => options.onProgress?.(share, what);
-  const prepared = prepareStudy(study, files, (share, what) => report(share * READING, what));
+  const prepared = prepareStudy(study, files, {
+    onProgress: (share, what) => report(share * READING, what),
+    ...(options.sheets === undefined ? {} : { sheets: options.sheets }),
+  });
   return analyse(prepared, files, {
     ...options,
     onProgress: (share, what) => report(READING + share * (1 - READING), what),

@@ -60,6 +60,9 @@ export const studySource = z.strictObject({
     .min(1)
     .exactOptional()
     .meta({ description: 'Source profile, relative to the study file' }),
+  sheet: z.string().min(1).exactOptional().meta({
+    description: 'Sheet of an .xlsx workbook; needed where more than one holds anything',
+  }),
   role: z.enum(['fragments', 'assemblages']).exactOptional().meta({
     description:
       'assemblages: one row a site or phase, joined to the fragments; as the profile says if left out',

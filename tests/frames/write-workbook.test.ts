@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { read } from 'xlsx';
-import { readWorkbook } from '../../src/frames/read-workbook.ts';
 import { writeWorkbook } from '../../src/frames/write-workbook.ts';
+import { readWorkbook } from '../../src/sources/workbook.ts';
 import { SAMPLE } from './sample-table.ts';
 
 const path = join(mkdtempSync(join(tmpdir(), 'thrum-workbook-')), 'fragments.xlsx');

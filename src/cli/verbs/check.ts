@@ -50,7 +50,13 @@ export const checkVerb: Verb = (terminal, setStatus) =>
         throw new InputError('no claims file is named', {}, '"thrum check --template" prints one to fill in');
       const onDisk = options.study === undefined ? null : await readStudy(options.study);
       const asked = await askedOf(path, options, onDisk);
-      const prepared = onDisk === null ? null : prepareStudy(onDisk.study, onDisk.files, terminal.progress);
+      const prepared =
+        onDisk === null
+          ? null
+          : prepareStudy(onDisk.study, onDisk.files, {
+              sheets: onDisk.sheets,
+              onProgress: terminal.progress,
+            });
       const fault = prepared === null ? null : firstFault(prepared);
       if (fault !== null) throw fault;
       const found = checkClaims(

@@ -58,7 +58,10 @@ export const placeVerb: Verb = (terminal) =>
     });
 
 function preparedFor(study: Study, onDisk: StudyOnDisk, terminal: Terminal): Prepared {
-  const prepared = prepareStudy(study, onDisk.files, terminal.progress);
+  const prepared = prepareStudy(study, onDisk.files, {
+    sheets: onDisk.sheets,
+    onProgress: terminal.progress,
+  });
   const fault = firstFault(prepared);
   if (fault !== null) throw fault;
   return prepared;

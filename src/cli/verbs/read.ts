@@ -10,6 +10,7 @@ import { reportQuality } from '../../sources/quality.ts';
 import { type ReadOptions as ReadSourceOptions, readSource, readTexts } from '../../sources/read-source.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import { unknownTerms } from '../../sources/terms.ts';
+import { readWorkbook } from '../../sources/workbook.ts';
 import { loadStudy, parseJson, studyRegister } from '../../study/load.ts';
 import { STATUS } from '../failure.ts';
 import { readBytes, readText, writeOut } from '../files.ts';
@@ -79,7 +80,7 @@ async function registerFor(studyPath: string | undefined): Promise<Register> {
   return studyRegister(loadStudy(await readText(studyPath), studyPath));
 }
 
-/** A spreadsheet goes through the same reading as a CSV; the library that opens it is heavy and loaded only then. */
+/** A spreadsheet goes through the same reading as a CSV. */
 async function readTable(
   path: string,
   sheet: string | undefined,
@@ -87,8 +88,8 @@ async function readTable(
 ): Promise<SourceReading> {
   const bytes = await readBytes(path, options.name);
   if (!/\.xlsx$/i.test(path)) return readSource(bytes, options);
-  const { readWorkbook } = await import('../../frames/read-workbook.ts');
-  return readTexts((await readWorkbook(bytes, options.name, sheet)).grid, options);
+  const { grid, merged } = await readWorkbook(bytes, options.name, sheet);
+  return readTexts(grid, { ...options, merged });
 }
 
 function profilePath(wanted: string | true | undefined, table: string): string | undefined {

@@ -29,8 +29,11 @@ export const runVerb: Verb = (terminal) =>
     .option('--no-report', 'write results.json alone')
     .option('--json', 'print the results as JSON instead of a summary')
     .action(async (path: string, options: RunOptions) => {
-      const { study, files } = await readStudy(path);
-      const prepared = prepareStudy(study, files, (share, what) => terminal.progress(share * READING, what));
+      const { study, files, sheets } = await readStudy(path);
+      const prepared = prepareStudy(study, files, {
+        sheets,
+        onProgress: (share, what) => terminal.progress(share * READING, what),
+      });
       const fault = firstFault(prepared);
       if (fault !== null) throw fault;
       const results = analyse(prepared, files, {

@@ -4,7 +4,9 @@
  */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { readWorkbook } from '../../src/frames/read-workbook.ts';
+import { readTexts } from '../../src/sources/read-source.ts';
+import { readWorkbook } from '../../src/sources/workbook.ts';
+import { register, termsOf } from './support.ts';
 
 const bytes = new Uint8Array(readFileSync(new URL('../references/workbook.xlsx', import.meta.url)));
 const read = (sheet?: string) => readWorkbook(bytes, 'workbook.xlsx', sheet);
@@ -43,6 +45,24 @@ describe('readWorkbook', () => {
   ])('reads %s (%s) as "%s"', async (_, address, expected) => {
     const { grid } = await read('Liste Nord');
     expect(grid[Number(address.slice(1)) - 1]![address.charCodeAt(0) - 65]).toBe(expected);
+  });
+
+  it('tells which cells are merged downwards, and reading takes their text', async () => {
+    expect((await read('Liste Nord')).merged).toEqual([{ row: 5, column: 0, rows: 2 }]);
+    const grid = [
+      ['Site', 'Find no.', 'Length (mm)'],
+      ['Ottmere', '1', '35'],
+      ['', '2', '40'],
+      ['', '3', '12'],
+    ];
+    const merged = [{ row: 1, column: 0, rows: 2 }];
+    const reading = readTexts(grid, { name: 'workbook.xlsx', register, merged });
+    expect(termsOf(reading, 'site')).toEqual(['Ottmere', 'Ottmere', null]);
+    expect(reading.ledger.find(({ rule }) => rule === 'copied-down')).toMatchObject({
+      row: 3,
+      column: 'Site',
+      why: 'The cell is merged with the one above; its text was taken.',
+    });
   });
 
   it('chooses a sheet by name', async () => {
