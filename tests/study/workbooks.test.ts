@@ -22,7 +22,7 @@ describe('a study that names a workbook', () => {
       [6, 3],
       [1, 1],
     ]);
-    expect(all.id).toContain('007');
+    expect(all.columns.get('column: No.')?.raw).toContain('007');
   });
 
   it('is refused in one sentence where the sheet is open or is not there', async () => {
