@@ -18,8 +18,11 @@ function App() {
   const [opening, setOpening] = useState<Opening | null>(null);
   useEffect(() => void firstOpening().then(setOpening), []);
   if (opening === null) return null;
+  const start = opening.workspace ?? EMPTY_WORKSPACE;
+  // Printed figures without any data: there is nothing to see on Sources.
+  const onlyClaims = start.study.sources.length === 0 && start.study.analyses.length > 0;
   return (
-    <WorkbenchProvider start={opening.workspace ?? EMPTY_WORKSPACE} startScreen="sources">
+    <WorkbenchProvider start={start} startScreen={onlyClaims ? 'printed-figures' : 'sources'}>
       <Workbench />
     </WorkbenchProvider>
   );

@@ -28,7 +28,7 @@ export async function openDemo(): Promise<Workspace> {
   ) as StudyDocument;
   const named = study.sources
     .flatMap((source) => [source.file, ...(source.profile === undefined ? [] : [source.profile])])
-    .concat(analysisFiles(study))
+    .concat(textsOf(study.analyses))
     .filter((name) => addresses.has(name));
   const files = await Promise.all(
     named.map(async (name) => [name, await bytesFrom(addresses.get(name) ?? '')] as const),
@@ -36,13 +36,10 @@ export async function openDemo(): Promise<Workspace> {
   return { study, files: new Map(files) };
 }
 
-/** Texts among the options of the analyses, of which some name files: rules, rivals, claims. */
-function analysisFiles({ analyses }: StudyDocument): string[] {
-  return analyses.flatMap((analysis) =>
-    Object.values(analysis)
-      .flat()
-      .filter((value): value is string => typeof value === 'string'),
-  );
+/** Texts among the options of the analyses, of which some name files: rules, rivals, claims, tables. */
+export function textsOf(value: unknown): string[] {
+  if (typeof value === 'string') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(textsOf) : [];
 }
 
 /** The study that a local `thrum open` serves beside the workbench, or null where there is none. */

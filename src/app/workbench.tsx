@@ -70,7 +70,14 @@ export function Workbench() {
 function Holds() {
   const { workspace, view, change } = useWorkbench();
   const { study } = workspace;
-  if (study.sources.length === 0) return <div className="holds">Nothing is open yet.</div>;
+  if (study.sources.length === 0)
+    return (
+      <div className="holds">
+        {study.analyses.some(({ kind }) => kind === 'claims')
+          ? 'No data are open: printed figures are held against each other.'
+          : 'Nothing is open yet.'}
+      </div>
+    );
   return (
     <div className="holds">
       <strong>{study.title}</strong>

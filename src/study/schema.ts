@@ -99,14 +99,25 @@ export const study = z
     note: z.string().exactOptional(),
     attributes: z.array(attributeDefinition).default([]),
     terms: z.array(addedTerm).default([]),
-    sources: z.array(studySource).min(1),
+    sources: z.array(studySource).meta({
+      description: 'The tables; may be empty only where all that is asked is about printed figures',
+    }),
     duplicates: z.array(duplicateDecision).default([]).meta({
       description: 'What was decided about rows of two sources that may be one find',
     }),
     select: z.array(condition).default([]).meta({ description: 'Conditions that a fragment must all meet' }),
     analyses: z.array(analysisEntry).default([]),
   })
+  .refine(({ sources, analyses }) => sources.length > 0 || onlyClaims(analyses), {
+    path: ['sources'],
+    message: 'no table is named',
+  })
   .meta({ id: 'study', title: 'Study file' });
+
+/** Printed figures can be held against each other without any data. */
+function onlyClaims(analyses: readonly Readonly<Record<string, unknown>>[]): boolean {
+  return analyses.length > 0 && analyses.every(({ kind }) => kind === 'claims');
+}
 
 export type Study = z.output<typeof study>;
 export type StudyInput = z.input<typeof study>;

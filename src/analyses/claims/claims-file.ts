@@ -17,6 +17,17 @@ export interface ClaimsFile {
   readonly ignored: readonly string[];
 }
 
+/** One line of a claims file: its texts, and what was made of them. */
+export interface ClaimLine {
+  /** Line of the file, the header being 1. */
+  readonly row: number;
+  readonly id: string;
+  readonly figures: readonly PrintedFigure[];
+  readonly claim: ClaimRow | null;
+  /** Why the line cannot be read; then it holds no figure. */
+  readonly fault: InputError | null;
+}
+
 /**
  * Reads a claims file: CSV under a header of the columns of `claimRow`, in any order, those that are not
  * needed left out. Encoding and delimiter are detected; lines without any text are passed over.
@@ -24,6 +35,26 @@ export interface ClaimsFile {
  * @throws InputError naming row and column for anything that cannot be understood.
  */
 export function readClaims(bytes: Uint8Array, name: string): ClaimsFile {
+  const { lines, ignored } = readClaimLines(bytes, name);
+  const fault = lines.find((line) => line.fault !== null)?.fault;
+  if (fault !== undefined && fault !== null) throw fault;
+  return {
+    claims: lines.flatMap(({ claim }) => claim ?? []),
+    figures: lines.flatMap(({ figures }) => figures),
+    ignored,
+  };
+}
+
+/**
+ * The same line by line, for a file that is still being filled in: a line that cannot be read says so and
+ * the others are read all the same.
+ *
+ * @throws InputError where the file as a whole is no claims file.
+ */
+export function readClaimLines(
+  bytes: Uint8Array,
+  name: string,
+): { readonly lines: readonly ClaimLine[]; readonly ignored: readonly string[] } {
   const { text } = decodeBytes(bytes, name);
   const { grid } = parseCsv(text, name, detectDelimiter(text));
   const header = (grid[0] ?? []).map((cell) => foldText(cell));
@@ -38,27 +69,33 @@ export function readClaims(bytes: Uint8Array, name: string): ClaimsFile {
   }
   const known = new Set(place.values());
   const ignored = (grid[0] ?? []).filter((cell, column) => !known.has(column) && cell.trim() !== '');
-  const claims: ClaimRow[] = [];
-  const figures: PrintedFigure[] = [];
   const rowOf = new Map<string, number>();
-  grid.slice(1).forEach((cells, i) => {
-    if (cells.every((cell) => cell.trim() === '')) return;
+  const lines = grid.slice(1).flatMap((cells, i): ClaimLine[] => {
+    if (cells.every((cell) => cell.trim() === '')) return [];
     const row = i + 2;
-    const claim = readRow(cells, place, { file: name, row });
-    const earlier = rowOf.get(claim.id);
-    if (earlier !== undefined)
-      throw new InputError(
-        `the id "${claim.id}" stands in row ${earlier} already`,
-        { file: name, row },
-        'give one of the two another id',
-      );
-    rowOf.set(claim.id, row);
-    claims.push(claim);
-    figures.push(...figuresOf(claim, { file: name, row }));
+    const where = { file: name, row };
+    const id = textIn(cells, place.get('id')) || String(row);
+    try {
+      const claim = readRow(cells, place, where);
+      const earlier = rowOf.get(claim.id);
+      if (earlier !== undefined)
+        throw new InputError(
+          `the id "${claim.id}" stands in row ${earlier} already`,
+          where,
+          'give one of the two another id',
+        );
+      rowOf.set(claim.id, row);
+      return [{ row, id, claim, figures: figuresOf(claim, where), fault: null }];
+    } catch (fault) {
+      if (!(fault instanceof InputError)) throw fault;
+      return [{ row, id, claim: null, figures: [], fault }];
+    }
   });
-  if (claims.length === 0)
-    throw new InputError('the file holds no claim', { file: name }, 'add one row a printed figure');
-  return { claims, figures, ignored };
+  return { lines, ignored };
+}
+
+function textIn(cells: readonly string[], column: number | undefined): string {
+  return restoreText((cells[column ?? -1] ?? '').trim());
 }
 
 type Where = InputError['where'];
@@ -69,7 +106,7 @@ function readRow(
   where: Where & { readonly row: number },
 ): ClaimRow {
   const raw = Object.fromEntries(
-    CLAIM_COLUMNS.map((column) => [column, restoreText((cells[place.get(column) ?? -1] ?? '').trim())]),
+    CLAIM_COLUMNS.map((column) => [column, textIn(cells, place.get(column))]),
   ) as Record<keyof ClaimRow, string>;
   const test = raw.test === '' ? '' : (methodNamed(raw.test) ?? raw.test);
   const given = {

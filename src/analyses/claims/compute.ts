@@ -3,11 +3,12 @@ import type { Random } from '../../numerics/random.ts';
 import type { AnalysisInput, Findings } from '../contract.ts';
 import { VERDICTS, type Verdict } from './check.ts';
 import { checkPrint } from './check-print.ts';
+import type { PrintedFigure } from './claim.ts';
 import { readClaims } from './claims-file.ts';
 import { checkData, type Material } from './data/check-data.ts';
 import { gatherEvidence } from './evidence.ts';
 import type { ClaimsOptions } from './options.ts';
-import { readTable } from './printed-table.ts';
+import { type PrintedTable, readTable } from './printed-table.ts';
 import { claimsTables } from './result-tables.ts';
 import { type LastDigits, lastDigits } from './self/readings.ts';
 import { type Judged, judge } from './verdicts.ts';
@@ -20,27 +21,57 @@ export interface ClaimsFound extends Findings {
   readonly withData: boolean;
   /** Columns of the claims file that were not read. */
   readonly ignored: readonly string[];
+  /** What could not be read and is left out, each in a sentence. */
+  readonly unread: readonly string[];
 }
 
 /**
  * Which printed figures agree with the data and with each other, which cannot be, and which cannot be checked?
+ * A study without a table of records, or one that says so, has them held against each other only.
  *
  * @throws InputError for a claims file or a printed table that cannot be read.
  */
 export function computeClaims(input: AnalysisInput, options: ClaimsOptions): ClaimsFound {
   const files = input.files ?? new Map<string, Uint8Array>();
-  return checkClaims(files, options, input.random, input);
+  const without = !options.data || input.fragments.sources.length === 0;
+  return checkClaims(files, options, input.random, without ? null : input);
 }
+
+type Asked = Pick<ClaimsOptions, 'file' | 'tables'>;
+type ClaimsMaterial = Material & Pick<AnalysisInput, 'onProgress'>;
 
 /** The same without a study, for a claims file alone. */
 export function checkClaims(
   files: ReadonlyMap<string, Uint8Array>,
-  options: ClaimsOptions,
+  { file, tables }: Asked,
   random: Random,
-  material: (Material & Pick<AnalysisInput, 'onProgress'>) | null = null,
+  material: ClaimsMaterial | null = null,
 ): ClaimsFound {
-  const { figures: claimed, ignored } = readClaims(bytesOf(files, options.file), options.file);
-  const tables = options.tables.map(({ file, ...says }) => readTable(bytesOf(files, file), file, says));
+  const claimed = file === undefined ? { figures: [], ignored: [] } : readClaims(bytesOf(files, file), file);
+  const printed = tables.map(({ file: name, ...says }) => readTable(bytesOf(files, name), name, says));
+  if (claimed.figures.length === 0 && printed.length === 0)
+    throw new InputError(
+      'the file holds no claim',
+      file === undefined ? {} : { file },
+      'add one row a printed figure, or name a printed table',
+    );
+  return judgeClaims({ ...claimed, tables: printed, unread: [] }, random, material);
+}
+
+/** Printed figures that are read already. */
+export interface Claimed {
+  readonly figures: readonly PrintedFigure[];
+  readonly tables: readonly PrintedTable[];
+  readonly ignored: readonly string[];
+  /** What could not be read and is left out, each in a sentence. */
+  readonly unread: readonly string[];
+}
+
+export function judgeClaims(
+  { figures: claimed, tables, ignored, unread }: Claimed,
+  random: Random,
+  material: ClaimsMaterial | null,
+): ClaimsFound {
   const figures = [...claimed, ...tables.flatMap((table) => table.figures)];
   const evidence = gatherEvidence(figures, tables);
   const checks = [
@@ -64,6 +95,7 @@ export function checkClaims(
     digits,
     withData: material !== null,
     ignored,
+    unread,
   };
 }
 

@@ -2,9 +2,10 @@ import { z } from 'zod';
 import { attributeId, fileName } from '../shared-options.ts';
 
 export const claimsOptions = z.strictObject({
-  file: fileName().meta({
+  file: fileName().exactOptional().meta({
     title: 'Claims',
-    description: 'CSV with one printed figure a row; "thrum check --template" prints one to fill in.',
+    description:
+      'CSV with one printed figure a row; "thrum check --template" prints one to fill in. May be left out where printed tables are given.',
   }),
   tables: z
     .array(
@@ -25,6 +26,11 @@ export const claimsOptions = z.strictObject({
       description:
         'Whole tables of counts, percentages or means; claims refer to one by its file name without ending, as their set.',
     }),
+  data: z.boolean().default(true).meta({
+    title: 'Against the data',
+    description:
+      'Also recompute each figure from the data of the study; false holds the figures against each other only.',
+  }),
 });
 
 export type ClaimsOptions = z.output<typeof claimsOptions>;

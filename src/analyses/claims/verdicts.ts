@@ -98,7 +98,7 @@ function unsettled(
     checks.find(({ outcome }) => outcome === 'open');
   const parts = [
     passed.length > 0 ? `Nothing speaks against it: ${passed.map(({ working }) => working).join(' ')}` : '',
-    against.length > 0 ? `Either it or what rests on it is a slip: ${idsOf(against)}.` : '',
+    against.length > 0 ? `It and what rests on it cannot both stand as printed: ${idsOf(against)}.` : '',
     open?.working ?? missingFor(figure, withData),
   ];
   return {

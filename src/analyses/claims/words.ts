@@ -11,7 +11,7 @@ const PLURAL: Readonly<Record<string, string>> = {
 
 /** How many figures agree, differ, cannot be or cannot be checked; never a word about why they were printed so. */
 export function claimsWords(found: ClaimsFound): Words {
-  const { counts, judged, withData, digits, ignored } = found;
+  const { counts, judged, withData, digits, ignored, unread } = found;
   const parts = VERDICTS.filter((verdict) => counts[verdict] > 0).map(
     (verdict) =>
       `${counts[verdict]} ${counts[verdict] === 1 ? singular(verdict) : (PLURAL[verdict] ?? verdict)}`,
@@ -34,6 +34,7 @@ export function claimsWords(found: ClaimsFound): Words {
     );
   if (ignored.length > 0)
     cautions.push(`Columns of the claims file that are not read: ${printList(ignored)}.`);
+  if (unread.length > 0) cautions.push(`Left out, since it cannot be read: ${unread.join(' ')}`);
   return {
     sentence: `Of ${printCount(judged.length, 'printed figure')}, ${against}, ${printList(parts)}.`,
     cautions,

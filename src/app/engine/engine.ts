@@ -5,6 +5,7 @@ import { type Prepared, prepareStudy } from '../../study/prepare.ts';
 import { serializeResults } from '../../study/results-json.ts';
 import { analyse, analyseOne } from '../../study/run-study.ts';
 import type { StudyDocument } from '../state/workspace.ts';
+import { claimsFile, claimsView } from './claims-view.ts';
 import { explainRecords } from './pair-view.ts';
 import type { Engine } from './protocol.ts';
 import { labelsOf, recordView } from './record-view.ts';
@@ -64,6 +65,9 @@ export function createEngine(): Engine {
       explainRecords(prepare({ ...document, analyses: [analysis] }), left, right),
     typed: (document, attribute, text) => readTyped(prepare({ ...document, analyses: [] }), attribute, text),
     types: (document, rules, file) => typesView(prepare({ ...document, analyses: [] }), rules, file),
+    claims: (document, analysis) => claimsView(analysis, files, document.seed, materialOf(document, prepare)),
+    claimsFile: (document, analysis, form) =>
+      claimsFile(analysis, files, document.seed, materialOf(document, prepare), form),
     results: (document, onProgress) => serializeResults(analyse(prepare(document), files, { onProgress })),
     report: (document, plotly, onProgress) => {
       const prepared = prepare(document);
@@ -71,6 +75,11 @@ export function createEngine(): Engine {
     },
     dataPackage: (document) => dataPackage(prepare(document)),
   };
+}
+
+/** Printed figures can be checked without any data. */
+function materialOf(document: StudyDocument, prepare: (document: StudyDocument) => Prepared) {
+  return document.sources.length === 0 ? null : prepare({ ...document, analyses: [] });
 }
 
 function readFrom({ sources }: Prepared['study'], name: string): boolean {

@@ -1,3 +1,5 @@
+import type { Check, Verdict } from '../../analyses/claims/check.ts';
+import type { Figure, ResultTable } from '../../analyses/contract.ts';
 import type { AttributeDefinition, Term } from '../../attributes/definition.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import type { AnalysisResult } from '../../study/results.ts';
@@ -143,6 +145,48 @@ export interface TypesView {
   }[];
 }
 
+/** A printed figure with all that was found about it. */
+export interface JudgedView {
+  readonly id: string;
+  readonly place: string;
+  readonly quantity: string;
+  readonly printed: string;
+  readonly verdict: Verdict;
+  readonly says: string;
+  readonly why: string;
+  readonly explained: string;
+  readonly resolve: string;
+  readonly checks: readonly Check[];
+}
+
+/** What printed figures say of each other and, where there are data, what the data say of them. */
+export interface ClaimsView {
+  /** Why the claims file as a whole cannot be read. */
+  readonly fault: string | null;
+  /** Each line of the claims file with text: the figures it holds, or what is missing in it. */
+  readonly lines: readonly {
+    readonly row: number;
+    readonly id: string;
+    readonly figures: readonly string[];
+    readonly fault: { readonly column: string; readonly text: string } | null;
+  }[];
+  readonly printed: readonly {
+    readonly file: string;
+    readonly kind: string;
+    readonly figures: readonly string[];
+    readonly fault: string | null;
+  }[];
+  readonly judged: readonly JudgedView[];
+  readonly counts: Readonly<Record<Verdict, number>>;
+  readonly withData: boolean;
+  readonly sentence: string;
+  readonly cautions: readonly string[];
+  readonly tables: Readonly<Record<string, ResultTable>>;
+  readonly figures: Readonly<Record<string, Figure>>;
+}
+
+export type ClaimsForm = 'csv' | 'json' | 'markdown' | 'html';
+
 export type Progress = (share: number, what: string) => void;
 
 export interface Engine {
@@ -161,6 +205,10 @@ export interface Engine {
   typed(study: StudyDocument, attribute: string, text: string): TypedReading;
   /** How the rules in this text of a rule file answer. */
   types(study: StudyDocument, rules: string, file: string): TypesView;
+  /** Printed figures checked; a study without sources holds them against each other only. */
+  claims(study: StudyDocument, analysis: StudyAnalysis): ClaimsView;
+  /** The same answer as a file to save. */
+  claimsFile(study: StudyDocument, analysis: StudyAnalysis, form: ClaimsForm): string;
   results(study: StudyDocument, onProgress: Progress): string;
   /** The report page; `plotly` is the text of the plotting library, which the page carries with it. */
   report(study: StudyDocument, plotly: string, onProgress: Progress): string;

@@ -201,11 +201,16 @@ export interface EntryProps {
   readonly reading?: ReactNode;
   readonly invalid?: boolean;
   readonly suffix?: string;
+  /** Texts that are offered while typing; any other may be typed as well. */
+  readonly proposals?: {
+    readonly id: string;
+    readonly options: readonly { readonly id: string; readonly label: string }[];
+  };
 }
 
 /** A line of text. */
 export function Entry(props: EntryProps) {
-  const { label, value, onChange, onDone, placeholder, quiet, reading, invalid, suffix } = props;
+  const { label, value, onChange, onDone, placeholder, quiet, reading, invalid, suffix, proposals } = props;
   return (
     <TextField className="field" value={value} onChange={onChange} isInvalid={invalid ?? false}>
       <Label className={quiet ? 'hidden-text' : 'label'}>
@@ -215,9 +220,19 @@ export function Entry(props: EntryProps) {
       <Input
         className="input"
         {...(placeholder === undefined ? {} : { placeholder })}
+        {...(proposals === undefined ? {} : { list: proposals.id })}
         onBlur={() => onDone?.()}
         onKeyDown={(event) => event.key === 'Enter' && onDone?.()}
       />
+      {proposals === undefined ? null : (
+        <datalist id={proposals.id}>
+          {proposals.options.map(({ id, label: said }) => (
+            <option key={id} value={id}>
+              {said}
+            </option>
+          ))}
+        </datalist>
+      )}
       {reading === undefined ? null : (
         <Text slot="description" className="small soft reading">
           {reading}

@@ -4,6 +4,7 @@ import { assemblages } from './assemblages/index.tsx';
 import { contrasts } from './contrasts/index.tsx';
 import { kinship } from './kinship/index.tsx';
 import { placement } from './placement/index.tsx';
+import { printedFigures } from './printed-figures/index.tsx';
 import { sources } from './sources/index.tsx';
 import { takeAway } from './take-away/index.tsx';
 import { typeRules } from './type-rules/index.tsx';
@@ -26,5 +27,6 @@ export const SCREENS: readonly Screen[] = [
   kinship,
   typeRules,
   placement,
+  printedFigures,
   takeAway,
 ];

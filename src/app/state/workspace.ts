@@ -112,6 +112,10 @@ export function withColumnRule(
   return { ...profile, columns };
 }
 
+export function withFile(workspace: Workspace, name: string, bytes: Uint8Array): Workspace {
+  return { ...workspace, files: new Map(workspace.files).set(name, bytes) };
+}
+
 /** Replaces the analysis of this id, or adds it at the end. */
 export function withAnalysis(workspace: Workspace, analysis: StudyAnalysis): Workspace {
   const { analyses } = workspace.study;

@@ -1,12 +1,11 @@
 import { basename, dirname, join, resolve } from 'node:path';
 import { Command } from 'commander';
-import { type ClaimsFound, checkClaims } from '../../analyses/claims/compute.ts';
-
+import { checkClaims } from '../../analyses/claims/compute.ts';
 import { type ClaimsOptions, claimsOptions } from '../../analyses/claims/options.ts';
 import { claimsTemplate } from '../../analyses/claims/template.ts';
-import { claimsWords } from '../../analyses/claims/words.ts';
 import { InputError } from '../../errors.ts';
 import { createRandom } from '../../numerics/random.ts';
+import { claimsCsv, claimsJson } from '../../report/claims-data.ts';
 import { claimsLetter } from '../../report/claims-letter.ts';
 import { renderClaimsPage } from '../../report/claims-page.ts';
 import { entriesOf } from '../../study/load.ts';
@@ -21,6 +20,7 @@ interface CheckOptions {
   readonly table: readonly string[];
   readonly template?: true;
   readonly json?: true;
+  readonly csv?: string;
   readonly markdown?: string;
   readonly html?: string;
 }
@@ -39,6 +39,7 @@ export const checkVerb: Verb = (terminal, setStatus) =>
     )
     .option('--template', 'print a claims file to fill in')
     .option('--json', 'print the verdicts as JSON')
+    .option('--csv <file>', 'write the verdicts as a table')
     .option('--markdown <file>', 'write a list for a letter to the author')
     .option('--html <file>', 'write a page with the working of each figure')
     .action(async (path: string | undefined, options: CheckOptions) => {
@@ -46,8 +47,12 @@ export const checkVerb: Verb = (terminal, setStatus) =>
         terminal.out(claimsTemplate());
         return;
       }
-      if (path === undefined)
-        throw new InputError('no claims file is named', {}, '"thrum check --template" prints one to fill in');
+      if (path === undefined && options.table.length === 0)
+        throw new InputError(
+          'no claims file and no printed table is named',
+          {},
+          '"thrum check --template" prints a claims file to fill in',
+        );
       const onDisk = options.study === undefined ? null : await readStudy(options.study);
       const asked = await askedOf(path, options, onDisk);
       const prepared =
@@ -62,19 +67,23 @@ export const checkVerb: Verb = (terminal, setStatus) =>
       const found = checkClaims(
         asked.files,
         asked.options,
-        createRandom(prepared?.study.seed ?? 1).stream('claims'),
+        createRandom(prepared?.study.seed ?? 1).stream(asked.id),
         prepared === null ? null : { ...materialOf(prepared), onProgress: terminal.progress },
       );
       terminal.endProgress();
-      if (options.json) printJson(terminal, forMachines(found));
+      if (options.json) printJson(terminal, claimsJson(found));
       else printClaims(terminal, found);
       const written: string[] = [];
+      if (options.csv !== undefined) {
+        await writeOut(options.csv, claimsCsv(found));
+        written.push(options.csv);
+      }
       if (options.markdown !== undefined) {
         await writeOut(options.markdown, claimsLetter(found));
         written.push(options.markdown);
       }
       if (options.html !== undefined) {
-        await writeOut(options.html, renderClaimsPage(found, basename(path)));
+        await writeOut(options.html, renderClaimsPage(found, basename(path ?? options.table[0])));
         written.push(options.html);
       }
       const say = options.json ? terminal.err : terminal.out;
@@ -83,6 +92,8 @@ export const checkVerb: Verb = (terminal, setStatus) =>
     });
 
 interface Asked {
+  /** Name of the analysis: chance comes out as in a run of the study. */
+  readonly id: string;
   readonly options: ClaimsOptions;
   readonly files: ReadonlyMap<string, Uint8Array>;
 }
@@ -95,10 +106,14 @@ function materialOf({ fragments, records, register, study }: Prepared) {
  * The claims file and its tables. A study that names this claims file among its analyses says which tables
  * go with it and what they are of.
  */
-async function askedOf(path: string, options: CheckOptions, study: StudyOnDisk | null): Promise<Asked> {
+async function askedOf(
+  path: string | undefined,
+  options: CheckOptions,
+  study: StudyOnDisk | null,
+): Promise<Asked> {
   const folder = dirname(options.study ?? '.');
-  const own = (study === null ? [] : entriesOf(study.study)).find(
-    (entry) => entry.kind === 'claims' && resolve(folder, String(entry.file)) === resolve(path),
+  const own = (study === null || path === undefined ? [] : entriesOf(study.study)).find(
+    (entry) => entry.kind === 'claims' && resolve(folder, String(entry.file)) === resolve(path ?? ''),
   );
   const known = ((own?.tables ?? []) as ClaimsOptions['tables']).map((table) => ({
     ...table,
@@ -111,31 +126,9 @@ async function askedOf(path: string, options: CheckOptions, study: StudyOnDisk |
           ...known.find((table) => resolve(table.file) === resolve(file)),
           file,
         }));
-  const files = new Map([[path, await readBytes(path)]]);
-  for (const { file } of tables) files.set(file, await readBytes(file));
-  return { options: claimsOptions.parse({ file: path, tables }), files };
-}
-
-function forMachines(found: ClaimsFound) {
-  const { sentence, cautions } = claimsWords(found);
-  return {
-    sentence,
-    cautions,
-    counts: found.counts,
-    figures: found.judged.map(({ figure, verdict, says, why, explained, resolve, checks }) => ({
-      id: figure.id,
-      place: figure.place,
-      quantity: figure.quantity,
-      set: figure.set,
-      printed: figure.printed,
-      verdict,
-      says,
-      why,
-      explained,
-      resolve,
-      note: figure.note,
-      checks,
-    })),
-    lastDigits: found.digits,
-  };
+  const files = new Map<string, Uint8Array>();
+  for (const name of [...(path === undefined ? [] : [path]), ...tables.map(({ file }) => file)])
+    files.set(name, await readBytes(name));
+  const asked = claimsOptions.parse({ ...(path === undefined ? {} : { file: path }), tables });
+  return { id: own?.id ?? 'claims', options: asked, files };
 }

@@ -146,7 +146,7 @@ function hundred(table: PrintedTable): Check[] {
         ...(fits[row]
           ? {}
           : {
-              resolve: `State what else the percentages of "${table.rows[row]}" are of, or which of them is a slip.`,
+              resolve: `State what else the percentages of "${table.rows[row]}" are of, or print the one that was meant otherwise.`,
             }),
         with: line.filter((other) => other !== cell).map(({ id }) => id),
       };

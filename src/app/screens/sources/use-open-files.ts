@@ -1,10 +1,12 @@
 import { useState } from 'react';
 import { bytesOf } from '../../files.ts';
-import { complete } from '../../openings.ts';
+import { complete, textsOf } from '../../openings.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { type StudyDocument, type Workspace, withSources } from '../../state/workspace.ts';
+import { holdsClaims, withClaims } from '../printed-figures/claims-list.ts';
 
 const TABLE = /\.(csv|tsv|txt)$/i;
+const REFUSED = 'not a table or a study; bring tables as CSV or TSV, and a study as study.json.';
 
 export interface OpenFiles {
   readonly open: (files: Iterable<File>) => Promise<void>;
@@ -14,30 +16,31 @@ export interface OpenFiles {
 
 /** Takes in what the reader drops: tables, profiles beside them, or a whole study. */
 export function useOpenFiles(): OpenFiles {
-  const { change } = useWorkbench();
+  const { change, go } = useWorkbench();
   const [fault, setFault] = useState<string | null>(null);
-  const open = async (files: Iterable<File>) => {
-    const given = await bytesOf(files);
-    const tables = new Map([...given].filter(([name]) => TABLE.test(name) || name.endsWith('.profile.json')));
-    const others = [...given].filter(([name]) => !tables.has(name));
-    let study: StudyDocument | null = null;
-    const refused: string[] = [];
-    for (const [name, bytes] of others) {
-      const found = name.endsWith('.json') ? studyIn(bytes) : null;
-      if (found === null) refused.push(name);
-      else study = found;
-    }
-    setFault(
-      refused.length === 0
-        ? null
-        : `${refused.join(', ')}: not a table or a study; bring tables as CSV or TSV, and a study as study.json.`,
-    );
+  const open = async (brought: Iterable<File>) => {
+    const given = await bytesOf(brought);
+    const found = [...given].flatMap(([name, bytes]) => {
+      const study = name.endsWith('.json') ? studyIn(bytes) : null;
+      return study === null ? [] : [{ name, study }];
+    });
+    const study = found.at(-1)?.study ?? null;
+    // Rules and claims belong to the study that names them; without one they are opened on their own screens.
+    const named = new Set(study === null ? [] : textsOf(study.analyses));
+    const taken = ([name]: readonly [string, Uint8Array]) =>
+      named.has(name) || TABLE.test(name) || name.endsWith('.profile.json');
+    const refused = [...given].filter((one) => !taken(one) && !found.some(({ name }) => name === one[0]));
+    setFault(refused.length === 0 ? null : `${refused.map(([name]) => name).join(', ')}: ${REFUSED}`);
+    const files = new Map([...given].filter(taken));
     if (study !== null) {
-      const opened = study;
-      change((now) => joined(now, opened, tables), `open the study “${opened.title}”`);
-    } else if (tables.size > 0) {
-      change((now) => withSources(now, tables), `add ${[...tables.keys()].join(', ')}`);
+      change((now) => joined(now, study, files), `open the study “${study.title}”`);
+      return;
     }
+    const claims = [...files].filter(([name, bytes]) => holdsClaims(bytes, name));
+    const tables = new Map([...files].filter(([name, bytes]) => !holdsClaims(bytes, name)));
+    if (tables.size > 0) change((now) => withSources(now, tables), `add ${[...tables.keys()].join(', ')}`);
+    for (const [name, bytes] of claims) change((now) => withClaims(now, name, bytes), `open ${name}`);
+    if (claims.length > 0) go('printed-figures');
   };
   return { open, fault };
 }

@@ -9,7 +9,7 @@ import { useOpenFiles } from './use-open-files.ts';
 
 /** The first page: bring tables, or try the demo. */
 export function Welcome() {
-  const { change } = useWorkbench();
+  const { change, go } = useWorkbench();
   const { open, fault } = useOpenFiles();
   const [trouble, setTrouble] = useState<string | null>(null);
   const demo = () =>
@@ -31,6 +31,12 @@ export function Welcome() {
           <div className="line">
             <Button onPress={demo}>Open the demo study</Button>
             <span className="soft small">Five catalogues of an invented coast, in five untidy layouts.</span>
+          </div>
+          <div className="line">
+            <Button onPress={() => go('printed-figures')}>Check printed figures</Button>
+            <span className="soft small">
+              A paper in hand and no data? Its means, counts and tests can be held against each other.
+            </span>
           </div>
         </div>
         <aside className="stack">

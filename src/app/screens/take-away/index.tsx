@@ -3,6 +3,7 @@ import type { Results } from '../../../study/results.ts';
 import { faultText, reporting, Stopped } from '../../engine/client.ts';
 import type { Progress } from '../../engine/protocol.ts';
 import { download, fileStem } from '../../files.ts';
+import { textsOf } from '../../openings.ts';
 import { Button } from '../../parts/controls.tsx';
 import { saveFigure } from '../../parts/figure.tsx';
 import { count } from '../../parts/numbers.ts';
@@ -26,6 +27,7 @@ function TakeAwayScreen() {
   const [fault, setFault] = useState<string | null>(null);
   const stem = fileStem(study.title);
   const current = computedFor === workspace;
+  const named = [...new Set(textsOf(study.analyses))].filter((name) => files.has(name));
   const working = async <T,>(what: string, work: (report: Progress) => Promise<T>): Promise<T | null> => {
     setRunning({ share: 0, what });
     try {
@@ -99,24 +101,37 @@ function TakeAwayScreen() {
                 what="One page for people: figures, tables, sentences and cautions; opens without a network."
                 onSave={saveReport}
               />
-              <Good
-                name="The normalised table"
-                file="fragments.csv"
-                what="One row a fragment: what each cell was read as, its state and the raw text beside it."
-                onSave={() => saveTable('fragments.csv')}
-              />
-              <Good
-                name="The ledger"
-                file="ledger.csv"
-                what="Every cell that was changed, flagged or not understood, with its row, column and reason."
-                onSave={() => saveTable('ledger.csv')}
-              />
-              <Good
-                name="Their description"
-                file="datapackage.json"
-                what="Columns and units of the two tables as a Frictionless Data Package, for other programs."
-                onSave={() => saveTable('datapackage.json')}
-              />
+              {study.sources.length === 0 ? null : (
+                <>
+                  <Good
+                    name="The normalised table"
+                    file="fragments.csv"
+                    what="One row a fragment: what each cell was read as, its state and the raw text beside it."
+                    onSave={() => saveTable('fragments.csv')}
+                  />
+                  <Good
+                    name="The ledger"
+                    file="ledger.csv"
+                    what="Every cell that was changed, flagged or not understood, with its row, column and reason."
+                    onSave={() => saveTable('ledger.csv')}
+                  />
+                  <Good
+                    name="Their description"
+                    file="datapackage.json"
+                    what="Columns and units of the two tables as a Frictionless Data Package, for other programs."
+                    onSave={() => saveTable('datapackage.json')}
+                  />
+                </>
+              )}
+              {named.map((name) => (
+                <Good
+                  key={name}
+                  name={`The file ${name}`}
+                  file={name}
+                  what="Named by an analysis of the study; keep it beside the study file."
+                  onSave={() => download(name, files.get(name) ?? '', 'text/plain')}
+                />
+              ))}
               {study.sources.map((source, i) => (
                 <Good
                   key={source.file}
@@ -244,9 +259,12 @@ export const takeAway: Screen = {
   id: 'take-away',
   name: 'Take away',
   question: QUESTION,
-  waits: ({ workspace, view }) =>
-    workspace.study.sources.length === 0 || view === null
-      ? 'There is nothing to take away yet: bring tables first.'
-      : null,
+  waits: ({ workspace, view }) => {
+    const { sources, analyses } = workspace.study;
+    const onlyClaims = sources.length === 0 && analyses.some(({ kind }) => kind === 'claims');
+    return onlyClaims || (sources.length > 0 && view !== null)
+      ? null
+      : 'There is nothing to take away yet: bring tables first.';
+  },
   View: TakeAwayScreen,
 };

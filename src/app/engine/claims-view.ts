@@ -1,0 +1,165 @@
+import { readClaimLines } from '../../analyses/claims/claims-file.ts';
+import { type Claimed, type ClaimsFound, judgeClaims } from '../../analyses/claims/compute.ts';
+import { claimsFigures } from '../../analyses/claims/figures.ts';
+import { type ClaimsOptions, claimsOptions } from '../../analyses/claims/options.ts';
+import { type PrintedTable, readTable } from '../../analyses/claims/printed-table.ts';
+import { claimsWords } from '../../analyses/claims/words.ts';
+import { InputError } from '../../errors.ts';
+import { createRandom } from '../../numerics/random.ts';
+import { claimsCsv, claimsJson } from '../../report/claims-data.ts';
+import { claimsLetter } from '../../report/claims-letter.ts';
+import { renderClaimsPage } from '../../report/claims-page.ts';
+import { firstFault, type Prepared } from '../../study/prepare.ts';
+import type { StudyAnalysis } from '../state/workspace.ts';
+import type { ClaimsForm, ClaimsView } from './protocol.ts';
+
+interface Answer {
+  readonly found: ClaimsFound;
+  readonly lines: ClaimsView['lines'];
+  readonly printed: ClaimsView['printed'];
+  readonly fault: string | null;
+}
+
+/**
+ * A list of printed figures while it is being written: what can be read is checked, by the code of the
+ * command line, and what cannot be read yet says what it lacks.
+ */
+export function claimsView(
+  { id, kind: _kind, title: _title, ...options }: StudyAnalysis,
+  files: ReadonlyMap<string, Uint8Array>,
+  seed: number,
+  prepared: Prepared | null,
+): ClaimsView {
+  const { found, lines, printed, fault } = answer(id, claimsOptions.parse(options), files, seed, prepared);
+  const { sentence, cautions } = claimsWords(found);
+  const doubt = prepared === null || !found.withData ? null : firstFault(prepared);
+  return {
+    fault,
+    lines,
+    printed,
+    judged: found.judged.map(({ figure, verdict, says, why, explained, resolve, checks }) => ({
+      id: figure.id,
+      place: figure.place,
+      quantity: figure.quantity,
+      printed: figure.printed,
+      verdict,
+      says,
+      why,
+      explained,
+      resolve,
+      checks,
+    })),
+    counts: found.counts,
+    withData: found.withData,
+    sentence: found.judged.length === 0 ? '' : sentence,
+    cautions: doubt === null ? cautions : [...cautions, `A table has an open question: ${doubt.message}`],
+    tables: found.tables,
+    figures: found.judged.length === 0 ? {} : claimsFigures(found),
+  };
+}
+
+/** The same answer in the form of a file; byte for byte what the command line writes. */
+export function claimsFile(
+  { id, kind: _kind, title, ...options }: StudyAnalysis,
+  files: ReadonlyMap<string, Uint8Array>,
+  seed: number,
+  prepared: Prepared | null,
+  form: ClaimsForm,
+): string {
+  const asked = claimsOptions.parse(options);
+  const { found } = answer(id, asked, files, seed, prepared);
+  switch (form) {
+    case 'csv':
+      return claimsCsv(found);
+    case 'json':
+      return `${JSON.stringify(claimsJson(found), null, 2)}\n`;
+    case 'markdown':
+      return claimsLetter(found);
+    case 'html':
+      return renderClaimsPage(found, String(title ?? asked.file ?? 'Printed figures'));
+  }
+}
+
+function answer(
+  id: string,
+  options: ClaimsOptions,
+  files: ReadonlyMap<string, Uint8Array>,
+  seed: number,
+  prepared: Prepared | null,
+): Answer {
+  const listed = readList(options.file, files);
+  const read = options.tables.map((says) => readPrinted(says, files));
+  const tables = read.flatMap(({ table }) => table ?? []);
+  const claimed: Claimed = {
+    figures: listed.lines.flatMap(({ figures }) => figures),
+    ignored: listed.ignored,
+    tables,
+    unread: [
+      ...listed.lines.flatMap(({ fault }) => (fault === null ? [] : [fault.message])),
+      ...read.flatMap(({ fault }) => fault ?? []),
+    ],
+  };
+  const withData = options.data && prepared !== null && prepared.fragments.sources.length > 0;
+  const material = withData
+    ? {
+        fragments: prepared.fragments,
+        records: prepared.records,
+        register: prepared.register,
+        unit: prepared.study.unit,
+      }
+    : null;
+  return {
+    found: judgeClaims(claimed, createRandom(seed).stream(id), material),
+    fault: listed.fault,
+    lines: listed.lines.map(({ row, id: line, figures, fault }) => ({
+      row,
+      id: line,
+      figures: figures.map((figure) => figure.id),
+      fault: fault === null ? null : { column: fault.where.column ?? '', text: saying(fault) },
+    })),
+    printed: read.map(({ file, table, fault }) => ({
+      file,
+      kind: table?.kind ?? '',
+      figures: (table?.figures ?? []).map((figure) => figure.id),
+      fault,
+    })),
+  };
+}
+
+type Lines = ReturnType<typeof readClaimLines>;
+
+function readList(
+  file: string | undefined,
+  files: ReadonlyMap<string, Uint8Array>,
+): Lines & { readonly fault: string | null } {
+  const none = { lines: [], ignored: [] };
+  const bytes = file === undefined ? undefined : files.get(file);
+  if (file === undefined) return { ...none, fault: null };
+  if (bytes === undefined) return { ...none, fault: `${file}: the file is missing; open it again.` };
+  try {
+    return { ...readClaimLines(bytes, file), fault: null };
+  } catch (fault) {
+    if (!(fault instanceof InputError)) throw fault;
+    return { ...none, fault: fault.message };
+  }
+}
+
+function readPrinted(
+  { file, ...says }: ClaimsOptions['tables'][number],
+  files: ReadonlyMap<string, Uint8Array>,
+): { readonly file: string; readonly table: PrintedTable | null; readonly fault: string | null } {
+  const bytes = files.get(file);
+  if (bytes === undefined)
+    return { file, table: null, fault: `${file}: the file is missing; open it again.` };
+  try {
+    return { file, table: readTable(bytes, file, says), fault: null };
+  } catch (fault) {
+    if (!(fault instanceof InputError)) throw fault;
+    return { file, table: null, fault: fault.message };
+  }
+}
+
+/** The fault without its place, which stands beside it on the screen. */
+function saying({ what, mend }: InputError): string {
+  return `${what.charAt(0).toUpperCase()}${what.slice(1)}; ${mend}.`;
+}

@@ -1,0 +1,146 @@
+import { useState } from 'react';
+import { fileStem } from '../../files.ts';
+import { Button } from '../../parts/controls.tsx';
+import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
+import { Tables } from '../../parts/tables.tsx';
+import { useWorkbench } from '../../state/workbench.tsx';
+import type { Screen } from '../register.ts';
+import { Bring } from './bring.tsx';
+import { ClaimForm } from './claim-form.tsx';
+import { FigureList, listLines } from './figure-list.tsx';
+import { SaveClaims } from './save.tsx';
+import { useClaims } from './use-claims.ts';
+import { useClaimsDesk } from './use-list.ts';
+import { VerdictWorking } from './verdict-working.tsx';
+
+const QUESTION = 'Which printed figures agree, and which cannot be?';
+const LEAD =
+  'Type what a paper prints, or drop it as a file. Figures are held against each other, and against data where they are open. Printing slips, other rounding or other records can explain a difference.';
+
+function PrintedFiguresScreen() {
+  const { workspace, view } = useWorkbench();
+  const desk = useClaimsDesk();
+  const { open, drafts } = desk;
+  const { answer, fault, busy } = useClaims(open);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const [fresh, setFresh] = useState<number | null>(null);
+  const lines = open === null ? [] : listLines(drafts, answer);
+  const line = lines.find(({ key }) => key === chosen) ?? lines[0] ?? null;
+  const draft = line?.draft ?? null;
+  const stem = fileStem(String(open?.title ?? open?.file ?? workspace.study.title).replace(/\.[^.]+$/, ''));
+  const attributes = (view?.attributes ?? [])
+    .filter(({ definition }) => definition.scale !== 'text')
+    .map(({ definition }) => ({ id: definition.id, label: definition.label }));
+  const add = (after: number | null) => {
+    const place = desk.addDraft(after);
+    setFresh(place);
+    setChosen(`${place}:0`);
+  };
+  const choose = (key: string) => {
+    setFresh(null);
+    setChosen(key);
+  };
+  const openFigure = (id: string) => {
+    const found = lines.find((one) => one.judged?.id === id);
+    if (found !== undefined) choose(found.key);
+  };
+  return (
+    <ScreenFrame question={QUESTION} lead={LEAD}>
+      <div className="parts printed-figures">
+        <Part name="ask" title="The figures of a paper">
+          <Bring
+            lists={desk.lists}
+            open={open}
+            withSources={workspace.study.sources.length > 0}
+            attributes={attributes}
+            faults={Object.fromEntries(
+              (answer?.printed ?? []).flatMap(({ file, fault: why }) => (why === null ? [] : [[file, why]])),
+            )}
+            onOpen={desk.openList}
+            onFiles={desk.takeFiles}
+            onNewList={desk.newList}
+            onOptions={desk.setOptions}
+            onRemove={desk.removeList}
+          />
+        </Part>
+        <Part name="say" title="What can be said">
+          {answer === null || answer.sentence === '' ? (
+            <p className="soft">
+              {busy ? 'The figures are being checked.' : 'The verdict comes with the first figure.'}
+            </p>
+          ) : (
+            <div className="stack">
+              <Said sentence={answer.sentence} cautions={answer.cautions} />
+              {open === null ? null : <SaveClaims list={open} stem={stem} />}
+            </div>
+          )}
+          {fault === null ? null : <FaultNote text={fault} />}
+          {answer?.fault == null ? null : <FaultNote text={answer.fault} />}
+        </Part>
+        <Part name="see" title="The figures and their verdicts">
+          <div className="stack">
+            {lines.length === 0 ? (
+              <p className="soft">No figure is here yet. Type the first one, or bring a file.</p>
+            ) : (
+              <FigureList
+                lines={lines}
+                counts={answer?.counts ?? null}
+                chosen={line?.key ?? null}
+                onChoose={choose}
+              />
+            )}
+            <div>
+              <Button look={lines.length === 0 ? 'main' : 'small'} onPress={() => add(null)}>
+                {lines.length === 0 ? 'Type a figure' : 'Add a figure'}
+              </Button>
+            </div>
+          </div>
+        </Part>
+        <Part name="trace" title="The chosen figure">
+          {line === null ? (
+            <p className="soft">The working of a figure opens here.</p>
+          ) : (
+            <div className="stack wide">
+              {line.judged === null ? null : <VerdictWorking judged={line.judged} onOpen={openFigure} />}
+              {draft === null || drafts[draft] === undefined ? (
+                <p className="small soft">
+                  A cell of a printed table; to change it, change the file and open it again.
+                </p>
+              ) : (
+                <ClaimForm
+                  key={draft}
+                  draft={drafts[draft]}
+                  fault={answer?.lines[draft]?.fault ?? null}
+                  fresh={fresh === draft}
+                  attributes={attributes}
+                  onChange={(part) => desk.setDraft(draft, part)}
+                  onNext={() => add(draft)}
+                  onRemove={() => {
+                    setFresh(null);
+                    setChosen(null);
+                    desk.removeDraft(draft);
+                  }}
+                />
+              )}
+            </div>
+          )}
+        </Part>
+        <Part name="more" title="The full working">
+          {answer === null || answer.judged.length === 0 ? (
+            <p className="soft">The tables come with the first figure.</p>
+          ) : (
+            <Tables tables={Object.entries(answer.tables)} />
+          )}
+        </Part>
+      </div>
+    </ScreenFrame>
+  );
+}
+
+export const printedFigures: Screen = {
+  id: 'printed-figures',
+  name: 'Printed figures',
+  question: QUESTION,
+  waits: () => null,
+  View: PrintedFiguresScreen,
+};

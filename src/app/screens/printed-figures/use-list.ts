@@ -1,0 +1,117 @@
+import { useState } from 'react';
+import { useWorkbench } from '../../state/workbench.tsx';
+import {
+  type StudyAnalysis,
+  type Workspace,
+  withAnalysis,
+  withFile,
+  withoutAnalysis,
+} from '../../state/workspace.ts';
+import { tablesOf } from './bring.tsx';
+import {
+  type Draft,
+  draftBytes,
+  freeId,
+  freeName,
+  holdsClaims,
+  nextDraft,
+  readDrafts,
+  withClaims,
+} from './claims-list.ts';
+
+export interface ClaimsDesk {
+  readonly lists: readonly StudyAnalysis[];
+  readonly open: StudyAnalysis | null;
+  readonly drafts: readonly Draft[];
+  readonly openList: (id: string) => void;
+  readonly newList: () => void;
+  readonly removeList: () => void;
+  readonly setOptions: (options: Readonly<Record<string, unknown>>, what: string) => void;
+  readonly setDraft: (place: number, change: Partial<Draft>) => void;
+  /** Adds a figure like the one at this place, and answers where it stands. */
+  readonly addDraft: (after: number | null) => number;
+  readonly removeDraft: (place: number) => void;
+  readonly takeFiles: (files: ReadonlyMap<string, Uint8Array>) => void;
+}
+
+/** The lists of printed figures that the study keeps, each an analysis with its claims file beside it. */
+export function useClaimsDesk(): ClaimsDesk {
+  const { workspace, change } = useWorkbench();
+  const lists = listsOf(workspace);
+  const [openId, setOpenId] = useState<string | null>(null);
+  const open = lists.find(({ id }) => id === openId) ?? lists[0] ?? null;
+  const drafts = open === null ? [] : draftsOf(workspace, open);
+  const edit = (update: (drafts: readonly Draft[]) => readonly Draft[], what: string) =>
+    change((now) => {
+      const { list, workspace: base } = listIn(now, open?.id ?? null);
+      const name = String(list.file);
+      return withFile(base, name, draftBytes(update(draftsOf(base, list))));
+    }, what);
+  return {
+    lists,
+    open,
+    drafts,
+    openList: setOpenId,
+    newList: () => {
+      const id = freeId(workspace);
+      change((now) => startList(now, id), 'a new list of figures');
+      setOpenId(id);
+    },
+    removeList: () => {
+      if (open !== null) change((now) => withoutAnalysis(now, open.id), 'take the list out');
+    },
+    setOptions: (options, what) => {
+      if (open !== null) change((now) => withAnalysis(now, { ...open, ...options }), what);
+    },
+    setDraft: (place, part) =>
+      edit((all) => all.map((draft, i) => (i === place ? { ...draft, ...part } : draft)), 'a printed figure'),
+    addDraft: (after) => {
+      edit(
+        (all) => [...all, nextDraft(all, after === null ? all.at(-1) : all[after])],
+        'another printed figure',
+      );
+      return drafts.length;
+    },
+    removeDraft: (place) => edit((all) => all.toSpliced(place, 1), 'remove a printed figure'),
+    takeFiles: (given) => {
+      for (const [name, bytes] of given) {
+        if (holdsClaims(bytes, name)) {
+          change((now) => withClaims(now, name, bytes), `open ${name}`);
+          setOpenId(freeId(workspace));
+        } else {
+          change((now) => {
+            const { list, workspace: base } = listIn(now, open?.id ?? null);
+            const file = freeName(base, name);
+            return withAnalysis(withFile(base, file, bytes), {
+              ...list,
+              tables: [...tablesOf(list), { file }],
+            });
+          }, `the table ${name}`);
+        }
+      }
+    },
+  };
+}
+
+function listsOf({ study }: Workspace): readonly StudyAnalysis[] {
+  return study.analyses.filter(({ kind }) => kind === 'claims');
+}
+
+function draftsOf({ files }: Workspace, list: StudyAnalysis): readonly Draft[] {
+  const name = String(list.file ?? '');
+  return readDrafts(files.get(name), name);
+}
+
+/** The list of this id, or the first; where there is none yet, or it has no file, it is started. */
+function listIn(now: Workspace, id: string | null): { list: StudyAnalysis; workspace: Workspace } {
+  const lists = listsOf(now);
+  const found = lists.find((list) => list.id === id) ?? lists[0];
+  const own = found?.id ?? freeId(now);
+  const workspace = found?.file === undefined ? startList(now, own, found) : now;
+  return { list: listsOf(workspace).find((list) => list.id === own) as StudyAnalysis, workspace };
+}
+
+function startList(now: Workspace, id: string, list?: StudyAnalysis): Workspace {
+  const file = freeName(now, 'claims.csv');
+  return withAnalysis(withFile(now, file, draftBytes([])), { ...list, id, kind: 'claims', file });
+}

@@ -1,0 +1,48 @@
+import type { ClaimsFound } from '../analyses/claims/compute.ts';
+import { claimsWords } from '../analyses/claims/words.ts';
+import { writeCsv } from '../sources/export.ts';
+
+/** The verdicts as data for another program: each figure with every check behind it. */
+export function claimsJson(found: ClaimsFound) {
+  const { sentence, cautions } = claimsWords(found);
+  return {
+    sentence,
+    cautions,
+    counts: found.counts,
+    figures: found.judged.map(({ figure, verdict, says, why, explained, resolve, checks }) => ({
+      id: figure.id,
+      place: figure.place,
+      quantity: figure.quantity,
+      set: figure.set,
+      printed: figure.printed,
+      verdict,
+      says,
+      why,
+      explained,
+      resolve,
+      note: figure.note,
+      checks,
+    })),
+    lastDigits: found.digits,
+  };
+}
+
+/** The verdicts as a table, one line a figure, under the names that the JSON uses. */
+export function claimsCsv({ judged }: ClaimsFound): string {
+  return writeCsv([
+    ['id', 'place', 'quantity', 'set', 'printed', 'verdict', 'says', 'why', 'explained', 'resolve', 'note'],
+    ...judged.map(({ figure, verdict, says, why, explained, resolve }) => [
+      figure.id,
+      figure.place,
+      figure.quantity,
+      figure.set,
+      figure.printed,
+      verdict,
+      says,
+      why,
+      explained,
+      resolve,
+      figure.note,
+    ]),
+  ]);
+}
