@@ -142,6 +142,20 @@ export function kindBar(style: KindStyle, size = 6): Readonly<Record<string, unk
   };
 }
 
+/** Counts written inside bars: in ink with a halo of the sheet, legible over any colour and hatching. */
+export const BAR_TEXT: Readonly<Record<string, unknown>> = {
+  textposition: 'inside',
+  insidetextanchor: 'middle',
+  textangle: 0,
+  insidetextfont: {
+    color: GROUND.ink,
+    shadow: ['1px 0', '-1px 0', '0 1px', '0 -1px', '1px 1px', '-1px -1px', '1px -1px', '-1px 1px']
+      .map((shift) => `${shift} 1px ${GROUND.sheet}`)
+      .join(', '),
+    size: 12,
+  },
+};
+
 /** The find that is being placed: a large star, heavy black outline, on top of everything. */
 export function findMarker(size = 20): Readonly<Record<string, unknown>> {
   return { symbol: 'star', size, color: '#FFFFFF', line: { color: '#000000', width: 2 } };
@@ -205,6 +219,8 @@ export function figureLayout(request: LayoutRequest = {}): Readonly<Record<strin
       yref: 'container',
       yanchor: 'top',
       itemsizing: 'constant',
+      // In the order in which bars are stacked; plotly would turn it round.
+      traceorder: 'normal',
       font: { size: FIGURE_FONT.size },
       ...(request.legend === undefined ? {} : { title: { text: `${escapeText(request.legend)}  ` } }),
     },

@@ -1,6 +1,15 @@
 import { margins } from '../../numerics/contingency.ts';
 import type { Figure } from '../contract.ts';
-import { axis, DIVERGING, escapeText, figureLayout, GROUND, kindBar, kindStyle } from '../figure-style.ts';
+import {
+  axis,
+  BAR_TEXT,
+  DIVERGING,
+  escapeText,
+  figureLayout,
+  GROUND,
+  kindBar,
+  kindStyle,
+} from '../figure-style.ts';
 import { printCount, printNumber } from '../phrasing.ts';
 import type { CrosstabFound } from './compute.ts';
 
@@ -26,8 +35,7 @@ function sharesFigure(found: CrosstabFound): Figure {
       y: names,
       x: table.counts.map((line, row) => (100 * line[column]) / sums.rows[row]),
       text: table.counts.map((line) => (line[column] === 0 ? '' : String(line[column]))),
-      textposition: 'inside',
-      insidetextanchor: 'middle',
+      ...BAR_TEXT,
       marker: { ...kindBar(kindStyle(rank.indexOf(column))), line: { color: GROUND.ink, width: 0.5 } },
       hovertemplate: `${escapeText(label)}: %{text} (%{x:.0f} %)<extra>%{y}</extra>`,
     })),

@@ -2,6 +2,7 @@ import type { Figure } from '../contract.ts';
 import {
   assignStyles,
   axis,
+  BAR_TEXT,
   escapeText,
   figureLayout,
   GROUND,
@@ -122,8 +123,7 @@ function kindFigure(found: SummaryFound, groups: readonly TermGroup[]): Figure {
       x: counts.map((count, place) => (groups[place].n === 0 ? 0 : (100 * count) / groups[place].n)),
       y: names,
       text: counts.map((count) => (count === 0 ? '' : String(count))),
-      textposition: 'inside',
-      insidetextanchor: 'middle',
+      ...BAR_TEXT,
       marker: { ...kindBar(style), line: { color: GROUND.ink, width: 0.5 } },
       hovertemplate: `${escapeText(term)}: %{text} (%{x:.0f} %)<extra>%{y}</extra>`,
     };
