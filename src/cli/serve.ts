@@ -126,7 +126,10 @@ function pathOf(url: string): string | null {
 }
 
 function answerStudy(path: string, study: ServedStudy | null): Reply {
-  if (study === null) return plain(404, 'no study was opened');
+  if (study === null) {
+    // The workbench asks this at every start; to have no study is no fault.
+    return path === '/study/manifest.json' ? plain(204, '') : plain(404, 'no study was opened');
+  }
   if (path === '/study/manifest.json') {
     const manifest = { study: study.study, files: [...study.files.keys()] };
     return { status: 200, type: JSON_TYPE, body: JSON.stringify(manifest) };

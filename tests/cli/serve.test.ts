@@ -17,8 +17,8 @@ beforeAll(async () => {
 afterAll(() => serving.close());
 
 /** A plain HTTP request, since fetch would tidy the path and the Host header. */
-function get(path: string, headers: Record<string, string> = {}, method = 'GET') {
-  const { hostname, port } = new URL(serving.url);
+function get(path: string, headers: Record<string, string> = {}, method = 'GET', from = serving) {
+  const { hostname, port } = new URL(from.url);
   return new Promise<{ status: number; body: string; headers: Record<string, unknown> }>((done, fail) => {
     const asked = request({ hostname, port, path, headers, method }, (response) => {
       let body = '';
@@ -50,6 +50,14 @@ describe('the workbench is served', () => {
     expect((await get('/study/study.json')).body).toBe('{"title":"t"}');
     expect((await get('/study/files/0')).body).toBe('a;b\n');
     expect((await get('/study/files/1')).status).toBe(404);
+  });
+
+  it('without a study it says that there is none, which is no fault', async () => {
+    const bare = await serve(folder, null, 0);
+    const { status, body } = await get('/study/manifest.json', {}, 'GET', bare);
+    expect([status, body]).toEqual([204, '']);
+    expect((await get('/study/study.json', {}, 'GET', bare)).status).toBe(404);
+    await bare.close();
   });
 });
 
