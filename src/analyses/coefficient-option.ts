@@ -24,3 +24,12 @@ export const SAID = {
   jaccard: 'Jaccard coefficient of kinds present (0 to 1)',
   'chi-square': 'chi-square distance (0 equal profiles; led by rare kinds)',
 } as const;
+
+/** Its name in a sentence or at an axis. */
+export const NAMED = {
+  'brainerd-robinson': 'Brainerd-Robinson',
+  'bray-curtis': 'Bray-Curtis',
+  'morisita-horn': 'Morisita-Horn',
+  jaccard: 'Jaccard',
+  'chi-square': 'chi-square distance',
+} as const;

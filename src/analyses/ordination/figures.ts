@@ -1,5 +1,6 @@
 import type { Figure } from '../contract.ts';
 import { assignStyles, axis, escapeText, figureLayout, GROUND, kindMarker } from '../figure-style.ts';
+import { labelled, leftOut, placeLabels } from '../label-places.ts';
 import { printCount } from '../phrasing.ts';
 import type { Axes } from './axes.ts';
 import type { OrdinationFound } from './compute.ts';
@@ -16,6 +17,13 @@ export function ordinationFigures(found: OrdinationFound): Readonly<Record<strin
   return figures;
 }
 
+const HEIGHT = 480;
+const named = ({ label, at }: { readonly label: string; readonly at: ArrayLike<number> }) => ({
+  x: at[0],
+  y: at[1],
+  name: label,
+});
+
 function mapFigure(found: OrdinationFound, axes: Axes): Figure {
   const records = axes.rows.length > 0;
   const data = records ? recordTraces(found, axes) : tableTraces(axes);
@@ -28,7 +36,7 @@ function mapFigure(found: OrdinationFound, axes: Axes): Figure {
       x: axis(axisTitle(axes, 0)),
       y: axis(axisTitle(axes, 1), { scaleanchor: 'x' }),
       ...(found.by === '' ? {} : { legend: found.by }),
-      height: 480,
+      height: HEIGHT,
     }),
     caption:
       `${what} on the first two axes (${methodName(found.options.method)}), n = ${printCount(found.n.fragments, 'fragment')} of ${printCount(found.n.items, 'item')}. ` +
@@ -86,6 +94,8 @@ function recordTraces(found: OrdinationFound, axes: Axes) {
 
 function tableTraces(axes: Axes) {
   const styles = [...assignStyles(['rows', 'columns']).values()];
+  const all = [...axes.records, ...axes.variables];
+  const labels = placeLabels(all.map(named), { height: HEIGHT, equal: true });
   return [axes.records, axes.variables].flatMap((side, place) =>
     [false, true].flatMap((passive) => {
       const chosen = side.filter(({ role }) => role.startsWith('supplementary') === passive);
@@ -98,9 +108,10 @@ function tableTraces(axes: Axes) {
           name: `${passive ? 'supplementary ' : ''}${place === 0 ? 'rows' : 'columns'}`,
           x: chosen.map(({ at }) => at[0]),
           y: chosen.map(({ at }) => at[1]),
-          text: chosen.map(({ label }) => escapeText(label)),
-          textposition: 'top center',
-          hovertemplate: '%{text}<extra></extra>',
+          ...labelled(
+            chosen.map((one) => labels[all.indexOf(one)]),
+            chosen.map(named),
+          ),
           marker: passive
             ? { ...marker, color: GROUND.sheet, line: { color: styles[place].colour, width: 1.5 } }
             : marker,
@@ -113,6 +124,7 @@ function tableTraces(axes: Axes) {
 function variablesFigure(found: OrdinationFound, axes: Axes): Figure {
   const placed = axes.variables.filter(({ at }) => at.length > 1);
   const [style] = [...assignStyles(['attributes']).values()];
+  const labels = placeLabels(placed.map(named), { height: HEIGHT, equal: true });
   return {
     data: [
       ...placed.map(({ at }) => ({
@@ -130,19 +142,17 @@ function variablesFigure(found: OrdinationFound, axes: Axes): Figure {
         showlegend: false,
         x: placed.map(({ at }) => at[0]),
         y: placed.map(({ at }) => at[1]),
-        text: placed.map(({ label }) => escapeText(label)),
-        textposition: 'top center',
-        hovertemplate: '%{text}<extra></extra>',
+        ...labelled(labels, placed.map(named)),
         marker: kindMarker(style, 6),
       },
     ],
     layout: figureLayout({
       x: axis(axisTitle(axes, 0)),
       y: axis(axisTitle(axes, 1), { scaleanchor: 'x' }),
-      height: 480,
+      height: HEIGHT,
     }),
     caption:
       `What the axes are made of (${methodName(found.options.method)}): ${found.options.method === 'pca' ? 'loadings of the attributes' : 'places of attributes and categories'}, ` +
-      `n = ${printCount(axes.records.length, found.unit)}.`,
+      `n = ${printCount(axes.records.length, found.unit)}.${leftOut(labels)}`,
   };
 }

@@ -1,68 +1,83 @@
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../figure-style.ts';
+import {
+  axis,
+  escapeText,
+  figureLayout,
+  findMarker,
+  GROUND,
+  kindMarker,
+  kindStyle,
+} from '../figure-style.ts';
+import { labelled, leftOut, type NamedPoint, placeLabels } from '../label-places.ts';
 import { printNumber } from '../phrasing.ts';
 import type { SimilarityFound } from './compute.ts';
 
+const HEIGHT = 520;
+/** Draws shown of each cloud; more make it no clearer. */
+const MOST_SHOWN = 300;
+
 /** Assemblages and kinds on the first two axes; null where there is no second axis. */
 export function biplotFigure(found: SimilarityFound): Figure | null {
-  const { axes, table } = found;
+  const { axes, table, newcomers } = found;
   if ('why' in axes || axes.found.axes < 2) return null;
   const sizes = table.counts.map((line) => line.reduce((sum, count) => sum + count, 0));
-  const points = (rows: readonly number[], name: string, marker: Readonly<Record<string, unknown>>) => {
-    const known = rows.flatMap((row) => {
-      const at = axes.rows[row];
-      return at === null ? [] : [{ row, at }];
-    });
-    return {
-      type: 'scatter',
-      mode: 'markers+text',
-      name,
-      x: known.map(({ at }) => at[0]),
-      y: known.map(({ at }) => at[1]),
-      text: known.map(({ row }) => escapeText(`${table.rows[row]} (${sizes[row]})`)),
-      textposition: 'top center',
-      textfont: { size: 10 },
-      marker,
-    };
-  };
-  const active = table.rows.flatMap((_, row) => (axes.placed[row] ? [] : [row]));
-  const placed = table.rows.flatMap((_, row) => (axes.placed[row] ? [row] : []));
-  const kinds = axes.columns.flatMap((at, column) => (at === null ? [] : [{ at, column }]));
+  const point = (at: readonly [number, number], name: string) => ({ x: at[0], y: at[1], name });
+  const late = newcomers.flatMap(({ label, n, at }) => ('why' in at ? [] : [point(at, `${label} (${n})`)]));
+  const active = axes.rows.flatMap((at, row) =>
+    at === null || axes.placed[row] ? [] : [point(at, `${table.rows[row]} (${sizes[row]})`)],
+  );
+  const kinds = axes.columns.flatMap((at, column) => (at === null ? [] : [point(at, table.columns[column])]));
+  const labels = placeLabels([...late, ...active, ...kinds], { height: HEIGHT, equal: true });
+  const cloud = newcomers.flatMap((one) => one.cloud.slice(0, MOST_SHOWN));
   const share = (place: number) =>
     `${printNumber((100 * axes.found.eigenvalues[place]) / axes.found.totalInertia)} %`;
-  const kindsTrace = {
+  const trace = (
+    points: readonly NamedPoint[],
+    first: number,
+    name: string,
+    more: Readonly<Record<string, unknown>>,
+  ) => ({
     type: 'scatter',
     mode: 'markers+text',
-    name: escapeText(found.kindsLabel),
-    x: kinds.map(({ at }) => at[0]),
-    y: kinds.map(({ at }) => at[1]),
-    text: kinds.map(({ column }) => escapeText(table.columns[column])),
-    textposition: 'bottom center',
-    textfont: { size: 10, color: GROUND.inkSoft },
-    marker: {
-      ...kindMarker(kindStyle(4), 7),
-      symbol: 'x-thin',
-      line: { color: kindStyle(4).colour, width: 2 },
-    },
-  };
-  const late =
-    placed.length === 0
-      ? []
-      : [points(placed, 'placed afterwards', { ...kindMarker(kindStyle(3), 10), symbol: 'diamond' })];
+    name,
+    x: points.map(({ x }) => x),
+    y: points.map(({ y }) => y),
+    textfont: { size: 10 },
+    ...labelled(labels.slice(first, first + points.length), points),
+    ...more,
+  });
+  const kindMark = { symbol: 'x-thin', size: 7, line: { color: kindStyle(4).colour, width: 2 } };
   return {
     data: [
-      points(active, escapeText(found.assemblagesLabel), kindMarker(kindStyle(0), 9)),
-      ...late,
-      kindsTrace,
+      ...(cloud.length === 0
+        ? []
+        : [
+            {
+              type: 'scatter',
+              mode: 'markers',
+              name: 'its items drawn again',
+              x: cloud.map(([x]) => x),
+              y: cloud.map(([, y]) => y),
+              hoverinfo: 'skip',
+              marker: { symbol: 'circle', size: 4, color: GROUND.neutral, opacity: 0.5 },
+            },
+          ]),
+      trace(kinds, late.length + active.length, escapeText(found.kindsLabel), {
+        textfont: { size: 10, color: GROUND.inkSoft },
+        marker: kindMark,
+      }),
+      trace(active, late.length, escapeText(found.assemblagesLabel), { marker: kindMarker(kindStyle(0), 9) }),
+      ...(late.length === 0 ? [] : [trace(late, 0, 'placed afterwards', { marker: findMarker(17) })]),
     ],
     layout: figureLayout({
       x: axis(`axis 1 (${share(0)})`),
       y: axis(`axis 2 (${share(1)})`, { scaleanchor: 'x' }),
-      height: 520,
+      height: HEIGHT,
     }),
     caption:
-      `Correspondence map of ${table.rows.length} assemblages and ${kinds.length} kinds of ${found.kindsLabel} (${table.entries.length} ${found.unit}s; in brackets those of each), principal coordinates: ` +
-      'distances among assemblages, and among kinds, are chi-square distances; between the two only directions compare.',
+      `Correspondence map of ${active.length} assemblages and ${kinds.length} kinds of ${found.kindsLabel} (${table.entries.length} ${found.unit}s; in brackets those of each), principal coordinates: ` +
+      'distances among assemblages, and among kinds, are chi-square distances; between the two only directions compare.' +
+      `${late.length === 0 ? '' : ` Stars: placed afterwards, with their ${found.unit}s drawn again (dots).`}${leftOut(labels)}`,
   };
 }
 
@@ -76,6 +91,8 @@ export function orderFigure(found: SimilarityFound): Figure | null {
     return span === null || at === null ? [] : [{ row, span, at: at[0] }];
   });
   if (dated.length === 0) return null;
+  const named = dated.map(({ row, span, at }) => ({ x: span.middle, y: at, name: table.rows[row] }));
+  const labels = placeLabels(named, { height: 420, equal: false });
   const said =
     'why' in axes.againstDates
       ? ''
@@ -87,8 +104,7 @@ export function orderFigure(found: SimilarityFound): Figure | null {
         mode: 'markers+text',
         x: dated.map(({ span }) => span.middle),
         y: dated.map(({ at }) => at),
-        text: dated.map(({ row }) => escapeText(table.rows[row])),
-        textposition: 'top center',
+        ...labelled(labels, named),
         textfont: { size: 10 },
         error_x: {
           type: 'data',
@@ -108,6 +124,6 @@ export function orderFigure(found: SimilarityFound): Figure | null {
       y: axis('place on the first axis'),
       height: 420,
     }),
-    caption: `Place on the first axis of ${found.kindsLabel} against date: ${dated.length} of ${table.rows.length} assemblages are dated; bars are their spans.${said}`,
+    caption: `Place on the first axis of ${found.kindsLabel} against date: ${dated.length} of ${table.rows.length} assemblages are dated; bars are their spans.${said}${leftOut(labels)}`,
   };
 }

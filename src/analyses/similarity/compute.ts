@@ -10,9 +10,11 @@ import type { ResampledInterval } from '../../numerics/bootstrap.ts';
 import type { Condensed } from '../../numerics/condensed.ts';
 import { linkage } from '../../numerics/grouping/linkage.ts';
 import { leafOrder } from '../../numerics/grouping/tree.ts';
+import type { Random } from '../../numerics/random.ts';
 import type { AnalysisInput, Findings, Unavailable } from '../contract.ts';
 import { type DistanceTest, distanceTests } from './distance.ts';
 import { type AssemblageDiversity, assemblageDiversity } from './diversity.ts';
+import { itemsOf, likenessOf, type Newcomer, placeLate, type TypedSite, typedSites } from './newcomers.ts';
 import type { SimilarityOptions } from './options.ts';
 import { type AxisPlaces, axisPlaces } from './order.ts';
 import { similarityTables } from './tables.ts';
@@ -35,6 +37,8 @@ export interface SimilarityFound extends Findings {
   readonly rarefiedTo: number;
   readonly whereWhen: WhereWhen;
   readonly axes: AxisPlaces | Unavailable;
+  /** Assemblages placed on the axes afterwards: those of the table that were named, then those typed in. */
+  readonly newcomers: readonly Newcomer[];
   readonly distances: readonly DistanceTest[];
 }
 
@@ -59,6 +63,7 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
       `name one of ${table.rows.map((label) => `"${label}"`).join(', ')}`,
     );
   }
+  const typed = typedSites(table, options, register);
   const labelOf = (id: string) =>
     register.attributes.get(id)?.label ?? (id === 'assemblage' ? 'Assemblage' : id);
   const likeness = assemblageSimilarity(table.counts, options.coefficient);
@@ -90,6 +95,7 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
   const enough = sizes.filter((size) => size >= LEAST_RAREFIED);
   const rarefiedTo = Math.min(...(enough.length > 0 ? enough : sizes));
   const whereWhen = whereAndWhen(records, table, options.places);
+  const axes = axisPlaces(table, whereWhen.spans, options, random.stream('order'));
   const compared = {
     options,
     unit,
@@ -110,7 +116,8 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
     ),
     rarefiedTo,
     whereWhen,
-    axes: axisPlaces(table, whereWhen.spans, options, random.stream('order')),
+    axes,
+    newcomers: newcomersOf(table, items, axes, typed, options, random.stream('newcomers')),
     distances: distanceTests(table.counts, whereWhen, options, random.stream('distances')),
   };
   input.onProgress?.(1, 'compared');
@@ -126,6 +133,30 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
     },
     tables: similarityTables(compared),
   };
+}
+
+function newcomersOf(
+  table: CrossedTable,
+  items: ReturnType<typeof itemCounts>,
+  axes: AxisPlaces | Unavailable,
+  typed: readonly TypedSite[],
+  options: SimilarityOptions,
+  random: Random,
+): readonly Newcomer[] {
+  const place = (late: Parameters<typeof placeLate>[0], stream: Random): Omit<Newcomer, 'likeness'> =>
+    'why' in axes
+      ? { label: late.label, n: late.items.length, unplaced: 0, at: axes, cloud: [], limits: [] }
+      : placeLate(late, axes.found, table.columns.length, options, stream);
+  return [
+    ...options.supplementary.map((label) => {
+      const row = table.rows.indexOf(label);
+      return { ...place({ label, items: items[row], strange: 0 }, random.stream(label)), likeness: [] };
+    }),
+    ...typed.map((site) => ({
+      ...place({ label: site.label, items: itemsOf(site), strange: site.strange }, random.stream(site.label)),
+      likeness: likenessOf(site, table, items, options, random.stream(`likeness ${site.label}`)),
+    })),
+  ];
 }
 
 /** Counts of all assemblages but two, as one row. */

@@ -17,6 +17,20 @@ export const similarityOptions = z.strictObject({
     description:
       'Labels of assemblages that take no part in finding the axes and are placed on them afterwards.',
   }),
+  newSites: z
+    .array(
+      z.strictObject({
+        label: z.string().min(1).max(80),
+        counts: z.record(z.string(), z.int().min(0).max(5000)),
+      }),
+    )
+    .max(4)
+    .default([])
+    .meta({
+      title: 'New sites',
+      description:
+        'Assemblages known by their counts alone, placed on the axes afterwards and compared with all: [{"label": "Trench 9", "counts": {"tabby": 7, "twill": 2}}]',
+    }),
   places: z.tuple([attributeId(), attributeId()]).exactOptional().meta({
     title: 'Places',
     description:

@@ -1,9 +1,10 @@
 import { condensedIndex } from '../../numerics/condensed.ts';
-import { SAID } from '../coefficient-option.ts';
+import { NAMED, SAID } from '../coefficient-option.ts';
 import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { printNumber } from '../phrasing.ts';
 import { axesTables } from './axes-tables.ts';
 import type { SimilarityFound } from './compute.ts';
+import { newcomerTables } from './newcomer-tables.ts';
 
 export type Compared = Omit<SimilarityFound, 'n' | 'tables'>;
 
@@ -15,6 +16,7 @@ export function similarityTables(found: Compared): Record<string, ResultTable> {
     pairs: pairsTable(found),
     diversity: diversityTable(found),
     ...axesTables(found),
+    ...newcomerTables(found),
     distances: distancesTable(found),
   };
 }
@@ -84,7 +86,7 @@ function pairsTable({ table, likeness, intervals, sameSource, options }: Compare
     columns: [
       col('first', 'first'),
       col('second', 'second'),
-      col('likeness', options.coefficient),
+      col('likeness', NAMED[options.coefficient]),
       col('low', 'at least'),
       col('high', 'at most'),
       col('p', 'p, one source'),
@@ -171,7 +173,7 @@ function distancesTable({ distances, options, whereWhen }: Compared): ResultTabl
           ],
     ),
     note:
-      `Mantel tests on ranks, one-sided for "the further, the less alike" (${options.coefficient}); ` +
+      `Mantel tests on ranks, one-sided for "the further, the less alike" (${NAMED[options.coefficient]}); ` +
       `time between the middles of the spans; space: ${'why' in measure ? measure.why : measure.said}.`,
   };
 }

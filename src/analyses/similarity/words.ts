@@ -1,4 +1,5 @@
 import { isDistance } from '../../numerics/assemblage-similarity.ts';
+import { NAMED } from '../coefficient-option.ts';
 import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import type { SimilarityFound } from './compute.ts';
@@ -8,9 +9,12 @@ const SMALL_ASSEMBLAGE = 10;
 
 /** The most and the least alike, the order against dates, distances; and what to mind. */
 export function similarityWords(found: SimilarityFound): Words {
-  const sentences = [extremes(found), orderWords(found), ...distanceWords(found)].filter(
-    (part) => part !== '',
-  );
+  const sentences = [
+    extremes(found),
+    ...newcomerWords(found),
+    orderWords(found),
+    ...distanceWords(found),
+  ].filter((part) => part !== '');
   return { sentence: `${sentences.join('. ')}.`, cautions: cautionsOf(found) };
 }
 
@@ -44,8 +48,19 @@ function extremes({
     `; ${apart} of ${printCount(sameSource.length, 'pair')} ${apart === 1 ? 'is' : 'are'} distinguishable from two draws from one source ` +
     '(items dealt between them, Holm)';
   if (order.length === 1)
-    return `In ${kindsLabel} the ${options.coefficient} coefficient is that of ${say(order[0])}; ${size}; ${printP(sameSource[0].p)} that both are draws from one source`;
-  return `In ${kindsLabel} most alike are ${say(order[0])}, least ${say(order[order.length - 1])}, by the ${options.coefficient} coefficient; ${size}${source}`;
+    return `In ${kindsLabel} the ${NAMED[options.coefficient]} coefficient is that of ${say(order[0])}; ${size}; ${printP(sameSource[0].p)} that both are draws from one source`;
+  return `In ${kindsLabel} most alike are ${say(order[0])}, least ${say(order[order.length - 1])}, by the ${NAMED[options.coefficient]} coefficient; ${size}${source}`;
+}
+
+function newcomerWords({ newcomers, options }: SimilarityFound): string[] {
+  return newcomers.flatMap(({ label, n, likeness }) => {
+    const [first] = likeness;
+    const last = likeness.at(-1);
+    if (first === undefined || last === undefined) return [];
+    const say = ({ label: other, value, interval }: typeof first) =>
+      `${other} (${printNumber(value)}${'why' in interval ? '' : `; ${printNumber(options.confidence * 100)} % ${printNumber(interval.low)} to ${printNumber(interval.high)}`})`;
+    return [`${label} (n = ${n}) is most like ${say(first)} and least like ${say(last)}`];
+  });
 }
 
 function orderWords({ axes, options }: SimilarityFound): string {
@@ -99,6 +114,16 @@ function cautionsOf(found: SimilarityFound): string[] {
     cautions.push(
       `${printList(table.nested)} stand${table.nested.length === 1 ? 's' : ''} beside narrower kinds of the same: assemblages recorded more closely look different for that alone.`,
     );
+  }
+  for (const { label, n, unplaced } of found.newcomers) {
+    if (unplaced > 0)
+      cautions.push(
+        `${unplaced} of ${n} of ${label} are of kinds that none on the axes has; they say nothing about its place on the map, which shows it too near the others.`,
+      );
+    if (n < SMALL_ASSEMBLAGE)
+      cautions.push(
+        `${label} has ${printCount(n, unit)}: its place is mostly chance; see how far its cloud reaches.`,
+      );
   }
   if (options.coefficient === 'jaccard') {
     cautions.push(

@@ -22,13 +22,13 @@ export interface TwoSides {
  * Cliff's delta with the Mann-Whitney p for numbers and grades, the corrected V of Cramér with Fisher's exact
  * p for kinds; p adjusted over the attributes (Holm). One value an item: the middle of a range.
  *
- * @param same the same two sides, items of the same preservation only; null where that is not known.
+ * @param same the same two sides among like items only (of one preservation, say), one each; null where not known.
  */
 export function setApart(
   items: FragmentTable,
   attributes: readonly AttributeDefinition[],
   sides: TwoSides,
-  same: TwoSides | null,
+  same: readonly (TwoSides | null)[],
   register: Register,
   random: Random,
 ): Apart[] {
@@ -42,7 +42,9 @@ export function setApart(
         ...whole,
         attribute: attribute.label,
         unit: attribute.unit ?? '',
-        within: same === null ? { why: 'not recorded' } : effectOf(column, same, register, stream).effect,
+        within: same.map((alike) =>
+          alike === null ? { why: 'not recorded' } : effectOf(column, alike, register, stream).effect,
+        ),
       },
     ];
   });

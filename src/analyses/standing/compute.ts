@@ -4,6 +4,7 @@ import { compareRecords } from '../../fragments/comparison.ts';
 import { crossedTable } from '../../fragments/crossed-table.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import { collapseItems } from '../../fragments/items.ts';
+import { takeRows } from '../../fragments/subset.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { setApart } from './apart.ts';
@@ -12,6 +13,7 @@ import type { StandingFound } from './found.ts';
 import { likenessTo } from './likeness.ts';
 import { nearerIn } from './near.ts';
 import type { StandingOptions } from './options.ts';
+import { confineTo } from './region.ts';
 import { standingTables } from './tables.ts';
 import { atHomeElsewhere, siteDistances, unlikeOthers } from './unlike.ts';
 import { likenessWithin, sameRows } from './within-same.ts';
@@ -27,18 +29,28 @@ import { likenessWithin, sameRows } from './within-same.ts';
 export function computeStanding(input: AnalysisInput, options: StandingOptions): StandingFound {
   const { register, random, unit } = input;
   const report = input.onProgress ?? (() => undefined);
-  const items = unit === 'item' ? input.records : collapseItems(input.fragments, register).table;
+  const everything = unit === 'item' ? input.records : collapseItems(input.fragments, register).table;
   const labelOf = (id: string) =>
     register.attributes.get(id)?.label ?? (id === 'assemblage' ? 'Assemblage' : id);
-  const { groups, ungrouped } = groupRows(items, [options.among], register);
-  const site = groups.findIndex(({ labels }) => labels[0] === options.site);
-  if (site < 0) {
+  const all = groupRows(everything, [options.among], register).groups;
+  const whole = all.find(({ labels }) => labels[0] === options.site);
+  if (whole === undefined) {
     throw new InputError(
       `there is no "${options.site}" among the values of "${labelOf(options.among)}" (${options.among})`,
       { path: 'site' },
-      `name one of ${groups.map(({ labels }) => `"${labels[0]}"`).join(', ')}`,
+      `name one of ${all.map(({ labels }) => `"${labels[0]}"`).join(', ')}`,
     );
   }
+  const confined = confineTo(
+    everything,
+    { label: options.site, rows: whole.rows },
+    options.among,
+    options.confineTo,
+    register,
+  );
+  const items = confined.region.length === 0 ? everything : takeRows(everything, confined.rows);
+  const { groups, ungrouped } = groupRows(items, [options.among], register);
+  const site = groups.findIndex(({ labels }) => labels[0] === options.site);
   const table = crossedTable(items, options.among, options.of, register);
   const row = table.rows.indexOf(options.site);
   if (row < 0) {
@@ -69,14 +81,14 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     site: groups[site].rows,
     others: groups.flatMap(({ rows }, group) => (group === site ? [] : rows)),
   };
-  const first = same.find((one) => !('why' in one));
-  const alike =
-    first === undefined || 'why' in first
+  const alike = same.map((one) =>
+    'why' in one
       ? null
       : {
-          site: sides.site.filter((one) => first.rows.has(one)),
-          others: sides.others.filter((one) => first.rows.has(one)),
-        };
+          site: sides.site.filter((row) => one.rows.has(row)),
+          others: sides.others.filter((row) => one.rows.has(row)),
+        },
+  );
   const attributes = comparison.attributes
     .map(({ attribute }) => attribute)
     .filter(({ id }) => id !== options.among);
@@ -85,6 +97,7 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     options,
     amongLabel: labelOf(options.among),
     kindsLabel: labelOf(options.of),
+    region: confined.region,
     table,
     row,
     likeness,
@@ -98,10 +111,16 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     notes: comparison.notes,
     n: {
       ...behind(groups.flatMap(({ rows }) => rows)),
-      setAside: ungrouped.map(({ attribute, rows }) => ({
-        reason: `${labelOf(attribute)} not recorded`,
-        fragments: behind(rows).fragments,
-      })),
+      setAside: [
+        ...confined.outside.map(({ reason, rows }) => ({
+          reason,
+          fragments: countBehind(input.fragments, everything, 'item', rows).fragments,
+        })),
+        ...ungrouped.map(({ attribute, rows }) => ({
+          reason: `${labelOf(attribute)} not recorded`,
+          fragments: behind(rows).fragments,
+        })),
+      ],
     },
   };
   report(1, 'compared');

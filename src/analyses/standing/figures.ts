@@ -1,3 +1,4 @@
+import { NAMED } from '../coefficient-option.ts';
 import type { Figure } from '../contract.ts';
 import {
   axis,
@@ -8,18 +9,27 @@ import {
   kindMarker,
   kindStyle,
 } from '../figure-style.ts';
-import { printCount, printNumber } from '../phrasing.ts';
+import { labelled, leftOut, placeLabels } from '../label-places.ts';
+import { printCount, printList, printNumber } from '../phrasing.ts';
 import type { Likeness, StandingFound } from './found.ts';
 
 /** Likeness with intervals, the map with the site as a star, and the ranked effects. */
 export function standingFigures(found: StandingFound): Readonly<Record<string, Figure>> {
   const map = mapFigure(found);
   const apart = apartFigure(found);
-  return {
+  const figures: Record<string, Figure> = {
     likeness: likenessFigure(found),
     ...(map === null ? {} : { map }),
     ...(apart === null ? {} : { apart }),
   };
+  if (found.region.length === 0) return figures;
+  const only = printList(found.region.map(({ attribute, value }) => `${attribute.toLowerCase()} ${value}`));
+  return Object.fromEntries(
+    Object.entries(figures).map(([name, figure]) => [
+      name,
+      { ...figure, caption: `${figure.caption} Only items of ${only} are compared.` },
+    ]),
+  );
 }
 
 function likenessFigure(found: StandingFound): Figure {
@@ -54,7 +64,7 @@ function likenessFigure(found: StandingFound): Figure {
       ),
     ],
     layout: figureLayout({
-      x: axis(options.coefficient),
+      x: axis(NAMED[options.coefficient]),
       y: axis('', {
         type: 'category',
         categoryorder: 'array',
@@ -63,7 +73,7 @@ function likenessFigure(found: StandingFound): Figure {
       height: 130 + 34 * Math.max(likeness.length, 3),
     }),
     caption:
-      `How alike ${options.site} (${printCount(own, 'item')}) is to each other in ${found.kindsLabel.toLowerCase()}: ${options.coefficient}, most alike above; ` +
+      `How alike ${options.site} (${printCount(own, 'item')}) is to each other in ${found.kindsLabel.toLowerCase()}: ${NAMED[options.coefficient]}, most alike above; ` +
       `bars: ${printNumber(options.confidence * 100)} % by drawing items again; in brackets items counted.` +
       `${same.length > 0 ? ` Other symbols: items of the same ${same.map(({ attribute }) => attribute.toLowerCase()).join(', ')} only.` : ''}`,
   };
@@ -72,14 +82,23 @@ function likenessFigure(found: StandingFound): Figure {
 /** Draws shown; more make the cloud no clearer. */
 const MOST_SHOWN = 300;
 
+const HEIGHT = 520;
+
 function mapFigure({ axes, options, kindsLabel, table, row }: StandingFound): Figure | null {
   if ('why' in axes || axes.shares.length < 2) return null;
   const cloud = axes.cloud.slice(0, MOST_SHOWN);
   const share = (place: number) => `${printNumber(100 * axes.shares[place])} %`;
   const own = table.entries.filter((entry) => entry.row === row).length;
+  const named = [
+    { x: axes.site[0], y: axes.site[1], name: `${options.site} (${own})` },
+    ...axes.others.map(({ label, items, at }) => ({ x: at[0], y: at[1], name: `${label} (${items})` })),
+    ...axes.kinds.map(({ label, at }) => ({ x: at[0], y: at[1], name: label })),
+  ];
+  const labels = placeLabels(named, { height: HEIGHT, equal: true });
   const points = (
     name: string,
     of: typeof axes.others,
+    first: number,
     marker: Readonly<Record<string, unknown>>,
     below: boolean,
   ) => ({
@@ -88,8 +107,7 @@ function mapFigure({ axes, options, kindsLabel, table, row }: StandingFound): Fi
     name,
     x: of.map(({ at }) => at[0]),
     y: of.map(({ at }) => at[1]),
-    text: of.map(({ label, items }) => escapeText(below ? label : `${label} (${items})`)),
-    textposition: below ? 'bottom center' : 'top center',
+    ...labelled(labels.slice(first, first + of.length), named.slice(first, first + of.length)),
     textfont: { size: 10, ...(below ? { color: GROUND.inkSoft } : {}) },
     marker,
   });
@@ -108,18 +126,18 @@ function mapFigure({ axes, options, kindsLabel, table, row }: StandingFound): Fi
       points(
         escapeText(kindsLabel),
         axes.kinds,
+        1 + axes.others.length,
         { symbol: 'x-thin', size: 7, line: { color: cross, width: 2 } },
         true,
       ),
-      points('the others', axes.others, kindMarker(kindStyle(0), 9), false),
+      points('the others', axes.others, 1, kindMarker(kindStyle(0), 9), false),
       {
         type: 'scatter',
         mode: 'markers+text',
         name: escapeText(options.site),
         x: [axes.site[0]],
         y: [axes.site[1]],
-        text: [escapeText(`${options.site} (${own})`)],
-        textposition: 'top center',
+        ...labelled(labels.slice(0, 1), named.slice(0, 1)),
         textfont: { size: 10 },
         marker: findMarker(),
       },
@@ -127,11 +145,11 @@ function mapFigure({ axes, options, kindsLabel, table, row }: StandingFound): Fi
     layout: figureLayout({
       x: axis(`axis 1 (${share(0)})`),
       y: axis(`axis 2 (${share(1)})`, { scaleanchor: 'x' }),
-      height: 520,
+      height: HEIGHT,
     }),
     caption:
       `Correspondence map of ${printCount(axes.others.length, 'other assemblage')} in ${kindsLabel.toLowerCase()}, with ${options.site} (star) placed afterwards; ` +
-      `dots: ${cloud.length} draws of its items; in brackets items counted. Distances among assemblages are chi-square distances; to kinds only directions compare.`,
+      `dots: ${cloud.length} draws of its items; in brackets items counted. Distances among assemblages are chi-square distances; to kinds only directions compare.${leftOut(labels)}`,
   };
 }
 
@@ -170,7 +188,7 @@ function apartFigure({ apart, options }: StandingFound): Figure | null {
         false,
       ),
       trace(
-        'the same, not distinguishable',
+        'Cliff’s delta, not distinguishable',
         shown.filter((one) => isNumber(one) && !sure(one)),
         0,
         true,
@@ -182,7 +200,7 @@ function apartFigure({ apart, options }: StandingFound): Figure | null {
         false,
       ),
       trace(
-        'the same, not distinguishable',
+        'Cramér’s V, not distinguishable',
         shown.filter((one) => !isNumber(one) && !sure(one)),
         1,
         true,

@@ -32,6 +32,12 @@ export interface WithinSame {
   readonly without: readonly string[];
 }
 
+/** A value that all compared items share. */
+export interface Region {
+  readonly attribute: string;
+  readonly value: string;
+}
+
 export interface Point {
   readonly label: string;
   readonly items: number;
@@ -96,8 +102,8 @@ export interface Apart {
   readonly method: string;
   /** Medians, or the kind most in excess at the site. */
   readonly says: string;
-  /** The same effect among items of the same first `sameWithin` value. */
-  readonly within: number | Unavailable;
+  /** The same effect among items of the same value, one an attribute of `sameWithin`. */
+  readonly within: readonly (number | Unavailable)[];
 }
 
 export interface NearerIn {
@@ -111,6 +117,8 @@ export interface StandingFound extends Findings {
   readonly options: StandingOptions;
   readonly amongLabel: string;
   readonly kindsLabel: string;
+  /** What the comparison was confined to; empty where to nothing. */
+  readonly region: readonly Region[];
   readonly table: CrossedTable;
   /** Place of the site among the rows of `table`. */
   readonly row: number;

@@ -14,6 +14,11 @@ export const standingOptions = z.strictObject({
     title: 'Among',
     description: 'What it is one of: sites, phases, or "assemblage" for site and phase as one.',
   }),
+  confineTo: z.array(groupingId()).max(3).default([]).meta({
+    title: 'Its region',
+    description:
+      'Attributes such as region or period: only items that share the commonest value of the site are compared. None named = all.',
+  }),
   of: groupingId().default('structure').meta({
     title: 'Kinds',
     description: 'The attribute of kinds in whose counts assemblages are compared.',

@@ -1,4 +1,4 @@
-import { SAID } from '../coefficient-option.ts';
+import { NAMED, SAID } from '../coefficient-option.ts';
 import type { ResultColumn, ResultTable, TableCell, Unavailable } from '../contract.ts';
 import { printList, printNumber } from '../phrasing.ts';
 import type { Likeness, Limits, StandingFound } from './found.ts';
@@ -45,7 +45,7 @@ const likenessCells = (one: Likeness): TableCell[] => [
 function likenessTable({ likeness, amongLabel, options }: Found): ResultTable {
   return {
     title: `Whom ${options.site} is like`,
-    columns: [col('label', amongLabel), ...likenessColumns(options.coefficient)],
+    columns: [col('label', amongLabel), ...likenessColumns(NAMED[options.coefficient])],
     rows: likeness.map((one) => [one.label, ...likenessCells(one)]),
     note:
       `${SAID[options.coefficient]}; limits at ${percent(options.confidence)} by drawing items again within both. p: that both are draws ` +
@@ -62,7 +62,7 @@ function sameWithinTable({ sameWithin, amongLabel, options }: Found): ResultTabl
       col('value', 'value'),
       col('siteItems', 'items of the site'),
       col('label', amongLabel),
-      ...likenessColumns(options.coefficient),
+      ...likenessColumns(NAMED[options.coefficient]),
     ],
     rows: sameWithin.flatMap((same): TableCell[][] => {
       if ('why' in same) return [[same.attribute, { why: same.why }, null, '', ...gap(same.why), '']];
@@ -77,7 +77,7 @@ function sameWithinTable({ sameWithin, amongLabel, options }: Found): ResultTabl
 }
 
 function apartTable({ apart, sameWithin, options }: Found): ResultTable {
-  const same = sameWithin.find((one) => !('why' in one));
+  const saidOf = sameWithin.map((one) => ('why' in one ? one.attribute : `${one.attribute} (${one.value})`));
   return {
     title: `What sets ${options.site} apart`,
     columns: [
@@ -91,7 +91,9 @@ function apartTable({ apart, sameWithin, options }: Found): ResultTable {
       col('pAdjusted', 'p adjusted'),
       col('method', 'p from'),
       col('says', 'site against all others'),
-      col('within', 'effect within the same'),
+      ...sameWithin.map(({ attribute }, place) =>
+        col(`within${place + 1}`, `effect within the same ${attribute.toLowerCase()}`),
+      ),
     ],
     rows: apart.map((one) => [
       one.attribute,
@@ -104,12 +106,12 @@ function apartTable({ apart, sameWithin, options }: Found): ResultTable {
       one.pAdjusted,
       one.method,
       one.says,
-      one.within,
+      ...one.within,
     ]),
     briefly: ['attribute', 'effect', 'pAdjusted', 'siteItems', 'otherItems', 'says'],
     note:
       'Cliff’s delta: above 0 where values tend to be larger at the site (-1 to 1). V: 0 to 1, corrected after Bergsma 2013; the kind most in excess at the site is named. ' +
-      `p adjusted over the attributes (Holm). ${same === undefined || 'why' in same ? '' : `Last column: among items of the same ${same.attribute.toLowerCase()} (${same.value}) only.`}`.trim(),
+      `p adjusted over the attributes (Holm). ${saidOf.length === 0 ? '' : `Last: the effect among items alike in ${printList(saidOf)} only.`}`.trim(),
   };
 }
 

@@ -1,3 +1,4 @@
+import { NAMED } from '../coefficient-option.ts';
 import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import type { Apart, Likeness, NearerIn, StandingFound } from './found.ts';
@@ -13,17 +14,21 @@ const siteItems = ({ table, row }: StandingFound) =>
   table.entries.filter((entry) => entry.row === row).length;
 
 function likenessWords(found: StandingFound): string {
-  const { options, likeness, kindsLabel } = found;
+  const { options, likeness, kindsLabel, region } = found;
   const said = ({ label, items, value, interval }: Likeness) => {
     const limits =
       'why' in interval
         ? ''
         : `, ${percent(options.confidence)} ${printNumber(interval.low)} to ${printNumber(interval.high)}`;
-    return `${label} (n = ${items}, ${options.coefficient} ${printNumber(value)}${limits})`;
+    return `${label} (n = ${items}, ${NAMED[options.coefficient]} ${printNumber(value)}${limits})`;
   };
   const [first] = likeness;
   const last = likeness[likeness.length - 1];
-  const start = `In ${kindsLabel.toLowerCase()} ${options.site} (${printCount(siteItems(found), 'item')}) is most like ${said(first)}`;
+  const where =
+    region.length === 0
+      ? ''
+      : `Within ${printList(region.map(({ attribute, value }) => `${attribute.toLowerCase()} ${value}`))}, `;
+  const start = `${where}${where === '' ? 'In' : 'in'} ${kindsLabel.toLowerCase()} ${options.site} (${printCount(siteItems(found), 'item')}) is most like ${said(first)}`;
   const least = likeness.length > 1 ? ` and least like ${said(last)}` : '';
   const alpha = 1 - options.confidence;
   const alike = likeness.filter(({ pAdjusted }) => pAdjusted >= alpha).map(({ label }) => label);
@@ -129,7 +134,7 @@ function sameWords({ likeness, options }: StandingFound, same: StandingFound['sa
   if (same.likeness.length === 0)
     return `${head} there is nothing to compare with: no other has any; what sets it apart may be its preservation.`;
   const [first] = same.likeness;
-  const value = `${options.coefficient} ${printNumber(first.value)}, n = ${first.items}`;
+  const value = `${NAMED[options.coefficient]} ${printNumber(first.value)}, n = ${first.items}`;
   const without = same.without.length > 0 ? `; without any: ${printList(same.without)}` : '';
   return first.label === likeness[0].label
     ? `${head} it is still most like ${first.label} (${value})${without}.`

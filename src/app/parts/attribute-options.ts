@@ -52,3 +52,12 @@ export function kindOptions(attributes: readonly AttributeView[]): ChoiceOption[
     }))
     .sort((a, b) => rank(a.id) - rank(b.id));
 }
+
+/** Ways to say how alike two assemblages are. */
+export const COEFFICIENTS: readonly ChoiceOption[] = [
+  { id: 'brainerd-robinson', label: 'Brainerd-Robinson', note: 'shares, 0 to 200' },
+  { id: 'bray-curtis', label: 'Bray-Curtis', note: 'counts, so that size matters' },
+  { id: 'morisita-horn', label: 'Morisita-Horn', note: 'shares, led by the common kinds' },
+  { id: 'jaccard', label: 'Jaccard', note: 'which kinds occur at all' },
+  { id: 'chi-square', label: 'Chi-square distance', note: 'led by the rare kinds' },
+];

@@ -207,3 +207,63 @@ describe('refusals', () => {
     expect(JSON.stringify(answer())).toBe(JSON.stringify(answer()));
   });
 });
+
+describe('assemblages placed afterwards', () => {
+  const table = { p: [9, 3, 2], q: [3, 9, 1], r: [1, 4, 9], s: [2, 2, 9] };
+  const site = (label: string, counts: Readonly<Record<string, number>>) => ({
+    ...question,
+    newSites: [{ label, counts }],
+  });
+
+  it('one with the counts of another lies on it, and is as alike as can be', () => {
+    const { found, words, figures } = ask(
+      similarity,
+      inputFrom(rowsOf(table)),
+      site('new', { k0: 9, k1: 3, k2: 2 }),
+    );
+    const [line] = linesOf(found.tables.newcomers);
+    const twin = linesOf(found.tables.assemblagesOnAxes).find(({ assemblage }) => assemblage === 'p');
+    expect(Math.abs((line.axis1 as number) - (twin?.axis1 as number))).toBeLessThan(1e-9);
+    expect(Math.abs((line.axis2 as number) - (twin?.axis2 as number))).toBeLessThan(1e-9);
+    expect((line.low1 as number) < (line.axis1 as number)).toBe(true);
+    expect((line.high1 as number) > (line.axis1 as number)).toBe(true);
+    const [likest] = linesOf(found.tables.newcomerLikeness);
+    expect([likest.label, likest.likeness]).toEqual(['p', 200]);
+    expect(words.sentence).toContain('new (n = 14) is most like p (200;');
+    expect(figures.biplot.caption).toContain('Stars: placed afterwards');
+  });
+
+  it('leaves every other answer as it is without the new site', () => {
+    const plain = ask(similarity, inputFrom(rowsOf(table)), question).found;
+    const { tables } = ask(similarity, inputFrom(rowsOf(table)), site('new', { k0: 1 })).found;
+    for (const name of Object.keys(plain.tables)) expect(tables[name]).toEqual(plain.tables[name]);
+  });
+
+  it('one of the table that is named is drawn again too', () => {
+    const { found } = ask(similarity, inputFrom(rowsOf(table)), { ...question, supplementary: ['s'] });
+    const [line] = linesOf(found.tables.newcomers);
+    expect([line.label, line.n, line.unplaced]).toEqual(['s', 13, 0]);
+    expect(found.newcomers[0].cloud).toHaveLength(quick.resamples);
+  });
+
+  it('kinds that no assemblage has are counted, do not move it, and lower its likeness', () => {
+    const [few, many] = [0, 14].map(
+      (strange) =>
+        ask(similarity, inputFrom(rowsOf(table)), site('new', { k0: 9, k1: 3, k2: 2, limeBast: strange })).found,
+    );
+    const [a, b] = [few, many].map(({ tables }) => linesOf(tables.newcomers)[0]);
+    expect([b.n, b.unplaced]).toEqual([28, 14]);
+    expectClose(a.axis1 as number, b.axis1 as number);
+    // Half of it is of a kind that p lacks: shares differ by 100 each way, 200 - 100.
+    expectClose(linesOf(many.tables.newcomerLikeness)[0].likeness as number, 100);
+  });
+
+  it('is refused in words: nothing counted, a name that is taken, a kind that nobody knows', () => {
+    const refused = (options: object) => () => ask(similarity, inputFrom(rowsOf(table)), options);
+    expect(refused(site('new', { k0: 0 }))).toThrow('the new site "new" has no counts');
+    expect(refused(site('p', { k0: 1 }))).toThrow('there is an assemblage "p" already');
+    expect(refused(site('new', { oter: 1 }))).toThrow(
+      '"oter" is no kind that is known; write one of "k0", "k1", "k2".',
+    );
+  });
+});

@@ -167,6 +167,61 @@ describe('like with like, space and time', () => {
   });
 });
 
+describe('within its region', () => {
+  const rows = [
+    ...rowsOf({ p: [4, 2], q: [4, 2], r: [1, 5] }).map((row) => ({ ...row, structure: 'tabby' })),
+    ...rowsOf({ s: [6, 1], t: [5, 2] }).map((row) => ({ ...row, structure: 'plain twining' })),
+    ...rowsOf({ p: [0, 1] }).map((row) => ({ ...row, structure: 'plain twining' })),
+  ];
+  it('compares only what shares the commonest value of the site, and counts what it leaves out', () => {
+    const { found, words, figures } = ask(standing, inputFrom(rows), {
+      ...question,
+      confineTo: ['structure'],
+      attributes: ['fibre'],
+    });
+    expect(found.likeness.map(({ label }) => label)).toEqual(['q', 'r']);
+    // 7 of s, 7 of t and the one of the site that is twined.
+    expect(found.n.fragments).toBe(18);
+    expect(found.n.setAside).toEqual([{ reason: 'structure is not tabby, or not recorded', fragments: 15 }]);
+    expect(words.sentence).toMatch(/^Within structure tabby, in fibre p \(6 items\) is most like q/);
+    expect(figures.likeness.caption).toContain('Only items of structure tabby are compared.');
+    const alone = rows.filter(({ structure }) => structure === 'tabby');
+    const plain = ask(standing, inputFrom(alone), { ...question, attributes: ['fibre'] });
+    expect(found.likeness).toEqual(plain.found.likeness);
+  });
+  it('refuses where nobody shares it, and where it is not recorded', () => {
+    const asked = { ...question, confineTo: ['structure'] };
+    const lonely = rows.map((row) => (row.site === 'p' ? row : { ...row, structure: 'plain twining' }));
+    expect(() => ask(standing, inputFrom(lonely), asked)).toThrow(
+      'no other has structure tabby, which "p" has; confine the comparison to less.',
+    );
+    const bare = rows.map(({ site, fibre, structure }) =>
+      site === 'p' ? { site, fibre } : { site, fibre, structure },
+    );
+    expect(() => ask(standing, inputFrom(bare), asked)).toThrow(
+      'cannot be confined to the structure of "p": structure is not recorded for the site',
+    );
+  });
+  it('gives the effect within like items for every attribute of like with like, not the first alone', () => {
+    const made = [8, 9, 10, 1, 1, 2, 3, 9].map((density1, i) => ({
+      site: i < 4 ? 'p' : 'q',
+      fibre: i < 4 ? 'k0' : 'k1',
+      density1,
+      structure: 'tabby',
+      spacingClass: i % 4 === 3 ? 'open' : 'close',
+    }));
+    const { found } = ask(standing, inputFrom(made), {
+      ...question,
+      sameWithin: ['structure', 'spacingClass'],
+    });
+    const line = linesOf(found.tables.apart).find(({ attribute }) => attribute === 'density1');
+    // Of 16 pairs 10 are above (8: 3, 9: 3, 10: 4), 4 below (8 and 1 against 9, 1 against 2 and 3), 2 equal.
+    expectClose(line?.effect as number, (10 - 4) / 16);
+    expectClose(line?.within1 as number, (10 - 4) / 16);
+    expectClose(line?.within2 as number, 1);
+  });
+});
+
 describe('refusals and the smallest tables', () => {
   const rows = rowsOf({ p: [1, 2], q: [2, 1] });
   it('a stranger is named with those there are', () => {

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import { useRun } from '../../engine/use-run.ts';
 import { fileStem } from '../../files.ts';
-import { groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
+import { COEFFICIENTS, groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
 import { Choice } from '../../parts/controls.tsx';
 import { count } from '../../parts/numbers.ts';
 import { ResultFigures } from '../../parts/result-figures.tsx';
@@ -19,14 +19,6 @@ const VIEWS = [
   { id: 'counts', label: 'What there is' },
   { id: 'alike', label: 'How alike they are' },
   { id: 'recorded', label: 'What is recorded where' },
-];
-
-const COEFFICIENTS = [
-  { id: 'brainerd-robinson', label: 'Brainerd-Robinson', note: 'shares, 0 to 200' },
-  { id: 'bray-curtis', label: 'Bray-Curtis', note: 'counts, so that size matters' },
-  { id: 'morisita-horn', label: 'Morisita-Horn', note: 'shares, led by the common kinds' },
-  { id: 'jaccard', label: 'Jaccard', note: 'which kinds occur at all' },
-  { id: 'chi-square', label: 'Chi-square distance', note: 'led by the rare kinds' },
 ];
 
 const FIGURES = {

@@ -1,165 +1,59 @@
-import { useEffect, useMemo, useState } from 'react';
-import { useRun } from '../../engine/use-run.ts';
-import { Button, Choice } from '../../parts/controls.tsx';
-import { CutChart } from '../../parts/cut-chart.tsx';
-import { PickedPanel, pickedAfter } from '../../parts/picked-panel.tsx';
-import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
-import { Tables } from '../../parts/tables.tsx';
-import { Working } from '../../parts/working.tsx';
+import { useState } from 'react';
+import { Toggles } from '../../parts/controls.tsx';
+import { ScreenFrame } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
 import type { Screen } from '../register.ts';
-import { CompareFinds } from './compare-finds.tsx';
-import { FindForm, type FindTexts } from './find-form.tsx';
-import { KeptFinds } from './kept-finds.tsx';
-import { NeighbourCards } from './neighbour-cards.tsx';
-import { Percentiles } from './percentiles.tsx';
-import { readPlacement } from './placement-answer.ts';
-import { PlacementMap } from './placement-map.tsx';
+import { PlaceFind } from './find.tsx';
+import { PlaceSite } from './site.tsx';
 
-const QUESTION = 'Where does this find belong, and how sure is that?';
+const PLACED = {
+  find: {
+    name: 'a find',
+    question: 'Where does this find belong, and how sure is that?',
+    lead: 'Type what was measured, as it stands in your notes: “c. 3.2 cm”, “8-10 per 5 cm”, “<2”. What is unknown stays blank.',
+    View: PlaceFind,
+  },
+  site: {
+    name: 'a whole site',
+    question: 'Where does this site sit in its region?',
+    lead: 'Whom it is like and how sure that is, where it falls among the others, what sets it apart, and which of its items are at home elsewhere.',
+    View: PlaceSite,
+  },
+} as const;
 
-const QUICK = { moves: false, next: false, draws: 20 };
-
-const NEW_FIND: StudyAnalysis = { id: 'find-1', kind: 'placement', title: 'Find 1', find: {} };
+type What = keyof typeof PLACED;
 
 function PlacementScreen() {
-  const { workspace, view, change, picked, pick } = useWorkbench();
-  const placements = workspace.study.analyses.filter(({ kind }) => kind === 'placement');
-  const [openId, setOpenId] = useState<string | null>(null);
-  const saved = placements.find(({ id }) => id === openId) ?? placements[0] ?? NEW_FIND;
-  const [draft, setDraft] = useState<FindTexts | null>(null);
-  const [level, setLevel] = useState(0.9);
-  const [labelsOf, setLabelsOf] = useState<string | null>(null);
-  // A change of the saved find ends the draft
-  useEffect(() => setDraft(null), [saved]);
-  const find = draft ?? ((saved.find ?? {}) as FindTexts);
-  // While the reader types, only what is quick is computed; the rest follows when the entry is done.
-  const key = JSON.stringify(draft === null ? saved : { ...saved, find, ...QUICK });
-  const asked = useMemo(() => JSON.parse(key) as StudyAnalysis, [key]);
-  const blank = Object.keys(find).length === 0;
-  const { result, running, fault, stop, stopped, again } = useRun(blank ? null : asked, 30);
-  const answered = blank ? null : result;
-  const answer = useMemo(() => (answered === null ? null : readPlacement(answered)), [answered]);
-  const sets = [...(answer?.labelSets ?? new Map()).entries()];
-  const shownSet = sets.find(([id]) => id === labelsOf) ?? sets[0];
-  const recorded = (view?.attributes ?? [])
-    .filter((attribute) => attribute.recorded > 0)
-    .map(({ definition }) => definition.label);
-  const percentiles = answered?.tables.percentiles;
-  const title = String(saved.title ?? `find “${saved.id}”`);
+  const { workspace } = useWorkbench();
+  const [what, setWhat] = useState<What>(() => {
+    const { analyses } = workspace.study;
+    const has = (kind: string) => analyses.some((analysis) => analysis.kind === kind);
+    return has('standing') && !has('placement') ? 'site' : 'find';
+  });
+  const { question, lead, View } = PLACED[what];
   return (
-    <ScreenFrame
-      question={QUESTION}
-      lead="Type what was measured, as it stands in your notes: “c. 3.2 cm”, “8-10 per 5 cm”, “<2”. What is unknown stays blank."
-    >
-      <div className="parts placement">
-        <Part name="ask" title="The find">
-          <div className="stack wide">
-            <KeptFinds placements={placements} open={saved} onOpen={setOpenId} />
-            <FindForm
-              key={saved.id}
-              find={find}
-              of={(saved.of as readonly string[] | undefined) ?? []}
-              onDraft={setDraft}
-              onKeep={(next, what) => change((now) => withAnalysis(now, { ...saved, find: next }), what)}
-            />
-          </div>
-        </Part>
-        <Part name="see" title="Among its comparanda">
-          <div className="stack">
-            <div className="status-line">
-              {running === null ? null : <Working {...running} onStop={stop} />}
-              {stopped ? (
-                <Button look="small" onPress={again}>
-                  Stopped: compute it
-                </Button>
-              ) : null}
-            </div>
-            {fault === null ? null : <FaultNote text={fault} />}
-            <PlacementMap result={answered} name={title} />
-          </div>
-        </Part>
-        <Part name="say" title="What can be said">
-          {answered === null ? (
-            <p className="soft">
-              {blank ? 'Give at least one attribute of the find.' : 'The find is being compared.'}
-            </p>
-          ) : (
-            <Said sentence={answered.sentence} cautions={answered.cautions} />
-          )}
-        </Part>
-        <Part name="trace" title="Nearest comparanda">
-          {answer === null ? (
-            <p className="soft small">They come with the first measurement.</p>
-          ) : (
-            <NeighbourCards
-              neighbours={answer.neighbours}
-              picked={picked}
-              onPick={(id, add) => pick(pickedAfter(picked, [id], add))}
-            />
-          )}
-        </Part>
-        <Part name="more" title="Which labels cannot be excluded">
-          <div className="stack wide">
-            {shownSet === undefined ? (
-              <p className="soft">For each site, period or kind: how typical the find would be of it.</p>
-            ) : (
-              <>
-                {sets.length < 2 ? null : (
-                  <div className="by">
-                    <Choice
-                      label="Labels by"
-                      value={shownSet[0]}
-                      options={sets.map(([id, set]) => ({ id, label: set.title }))}
-                      onChange={setLabelsOf}
-                    />
-                  </div>
-                )}
-                <CutChart
-                  labels={shownSet[1].labels}
-                  level={level}
-                  onLevel={setLevel}
-                  what={shownSet[1].title.toLowerCase()}
-                />
-              </>
-            )}
-            <CompareFinds placements={placements} labelsOf={shownSet?.[0] ?? null} level={level} />
-            {percentiles === undefined || shownSet === undefined ? null : (
-              <Percentiles table={percentiles} by={shownSet[1].title} of={recorded} />
-            )}
-            {answered === null ? null : <Tables tables={Object.entries(answered.tables)} />}
-            {picked.length === 0 ? null : (
-              <div className="stack">
-                <h3>What is picked</h3>
-                <PickedPanel analysis={comparisonOf(asked)} />
-              </div>
-            )}
-          </div>
-        </Part>
+    <ScreenFrame question={question} lead={lead}>
+      <div className="line screen-mode">
+        <span aria-hidden="true">Placed is:</span>
+        <Toggles
+          label="What is placed"
+          value={what}
+          options={Object.entries(PLACED).map(([id, { name }]) => ({ id, label: name }))}
+          onChange={(id) => setWhat(id as What)}
+        />
       </div>
+      <View />
     </ScreenFrame>
   );
-}
-
-/** The options under which two comparanda are set against each other. */
-function comparisonOf(placement: StudyAnalysis): StudyAnalysis {
-  const { of, weights, attributeWeights, mode, intervals, ordinal, scaling, minimumOverlap } = placement;
-  const shared = { of, weights, attributeWeights, mode, intervals, ordinal, scaling, minimumOverlap };
-  return {
-    id: 'pair',
-    kind: 'grouping',
-    ...Object.fromEntries(Object.entries(shared).filter(([, value]) => value !== undefined)),
-  };
 }
 
 export const placement: Screen = {
   id: 'placement',
   name: 'Placement',
-  question: QUESTION,
+  question: 'Where does a find, or a whole site, belong, and how sure is that?',
   waits: ({ workspace, view }) =>
     workspace.study.sources.length === 0 || view === null
-      ? 'There is nothing to set the find against yet: bring tables first.'
+      ? 'There is nothing to set it against yet: bring tables first.'
       : null,
   View: PlacementScreen,
 };

@@ -1,0 +1,147 @@
+import { useEffect, useMemo, useState } from 'react';
+import { useRun } from '../../engine/use-run.ts';
+import { Button, Choice } from '../../parts/controls.tsx';
+import { CutChart } from '../../parts/cut-chart.tsx';
+import { PickedPanel, pickedAfter } from '../../parts/picked-panel.tsx';
+import { FaultNote, Part, Said } from '../../parts/screen.tsx';
+import { Tables } from '../../parts/tables.tsx';
+import { Working } from '../../parts/working.tsx';
+import { useWorkbench } from '../../state/workbench.tsx';
+import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
+import { CompareFinds } from './compare-finds.tsx';
+import { FindForm, type FindTexts } from './find-form.tsx';
+import { KeptFinds } from './kept-finds.tsx';
+import { NeighbourCards } from './neighbour-cards.tsx';
+import { Percentiles } from './percentiles.tsx';
+import { readPlacement } from './placement-answer.ts';
+import { PlacementMap } from './placement-map.tsx';
+
+const QUICK = { moves: false, next: false, draws: 20 };
+
+const NEW_FIND: StudyAnalysis = { id: 'find-1', kind: 'placement', title: 'Find 1', find: {} };
+
+/** A find among its comparanda: form left, map in the middle, neighbours right, labels and numbers below. */
+export function PlaceFind() {
+  const { workspace, view, change, picked, pick } = useWorkbench();
+  const placements = workspace.study.analyses.filter(({ kind }) => kind === 'placement');
+  const [openId, setOpenId] = useState<string | null>(null);
+  const saved = placements.find(({ id }) => id === openId) ?? placements[0] ?? NEW_FIND;
+  const [draft, setDraft] = useState<FindTexts | null>(null);
+  const [level, setLevel] = useState(0.9);
+  const [labelsOf, setLabelsOf] = useState<string | null>(null);
+  // A change of the saved find ends the draft
+  useEffect(() => setDraft(null), [saved]);
+  const find = draft ?? ((saved.find ?? {}) as FindTexts);
+  // While the reader types, only what is quick is computed; the rest follows when the entry is done.
+  const key = JSON.stringify(draft === null ? saved : { ...saved, find, ...QUICK });
+  const asked = useMemo(() => JSON.parse(key) as StudyAnalysis, [key]);
+  const blank = Object.keys(find).length === 0;
+  const { result, running, fault, stop, stopped, again } = useRun(blank ? null : asked, 30);
+  const answered = blank ? null : result;
+  const answer = useMemo(() => (answered === null ? null : readPlacement(answered)), [answered]);
+  const sets = [...(answer?.labelSets ?? new Map()).entries()];
+  const shownSet = sets.find(([id]) => id === labelsOf) ?? sets[0];
+  const recorded = (view?.attributes ?? [])
+    .filter((attribute) => attribute.recorded > 0)
+    .map(({ definition }) => definition.label);
+  const percentiles = answered?.tables.percentiles;
+  const title = String(saved.title ?? `find “${saved.id}”`);
+  return (
+    <div className="parts placement">
+      <Part name="ask" title="The find">
+        <div className="stack wide">
+          <KeptFinds placements={placements} open={saved} onOpen={setOpenId} />
+          <FindForm
+            key={saved.id}
+            find={find}
+            of={(saved.of as readonly string[] | undefined) ?? []}
+            onDraft={setDraft}
+            onKeep={(next, what) => change((now) => withAnalysis(now, { ...saved, find: next }), what)}
+          />
+        </div>
+      </Part>
+      <Part name="see" title="Among its comparanda">
+        <div className="stack">
+          <div className="status-line">
+            {running === null ? null : <Working {...running} onStop={stop} />}
+            {stopped ? (
+              <Button look="small" onPress={again}>
+                Stopped: compute it
+              </Button>
+            ) : null}
+          </div>
+          {fault === null ? null : <FaultNote text={fault} />}
+          <PlacementMap result={answered} name={title} />
+        </div>
+      </Part>
+      <Part name="say" title="What can be said">
+        {answered === null ? (
+          <p className="soft">
+            {blank ? 'Give at least one attribute of the find.' : 'The find is being compared.'}
+          </p>
+        ) : (
+          <Said sentence={answered.sentence} cautions={answered.cautions} />
+        )}
+      </Part>
+      <Part name="trace" title="Nearest comparanda">
+        {answer === null ? (
+          <p className="soft small">They come with the first measurement.</p>
+        ) : (
+          <NeighbourCards
+            neighbours={answer.neighbours}
+            picked={picked}
+            onPick={(id, add) => pick(pickedAfter(picked, [id], add))}
+          />
+        )}
+      </Part>
+      <Part name="more" title="Which labels cannot be excluded">
+        <div className="stack wide">
+          {shownSet === undefined ? (
+            <p className="soft">For each site, period or kind: how typical the find would be of it.</p>
+          ) : (
+            <>
+              {sets.length < 2 ? null : (
+                <div className="by">
+                  <Choice
+                    label="Labels by"
+                    value={shownSet[0]}
+                    options={sets.map(([id, set]) => ({ id, label: set.title }))}
+                    onChange={setLabelsOf}
+                  />
+                </div>
+              )}
+              <CutChart
+                labels={shownSet[1].labels}
+                level={level}
+                onLevel={setLevel}
+                what={shownSet[1].title.toLowerCase()}
+              />
+            </>
+          )}
+          <CompareFinds placements={placements} labelsOf={shownSet?.[0] ?? null} level={level} />
+          {percentiles === undefined || shownSet === undefined ? null : (
+            <Percentiles table={percentiles} by={shownSet[1].title} of={recorded} />
+          )}
+          {answered === null ? null : <Tables tables={Object.entries(answered.tables)} />}
+          {picked.length === 0 ? null : (
+            <div className="stack">
+              <h3>What is picked</h3>
+              <PickedPanel analysis={comparisonOf(asked)} />
+            </div>
+          )}
+        </div>
+      </Part>
+    </div>
+  );
+}
+
+/** The options under which two comparanda are set against each other. */
+function comparisonOf(placement: StudyAnalysis): StudyAnalysis {
+  const { of, weights, attributeWeights, mode, intervals, ordinal, scaling, minimumOverlap } = placement;
+  const shared = { of, weights, attributeWeights, mode, intervals, ordinal, scaling, minimumOverlap };
+  return {
+    id: 'pair',
+    kind: 'grouping',
+    ...Object.fromEntries(Object.entries(shared).filter(([, value]) => value !== undefined)),
+  };
+}
