@@ -2,53 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { chiSquaredUpper, fisherUpper, studentTwoSided } from '../../../src/numerics/distributions.ts';
 import { diversity } from '../../../src/numerics/diversity.ts';
-import { ROUNDINGS, type Rounding } from '../../../src/numerics/printed/printed-number.ts';
 import { quantile } from '../../../src/numerics/quantile.ts';
-import { check, type Row } from './claims.ts';
+import type { Row } from './claims.ts';
+import { average, neverCannotBe, print, rounding, runs, spread, tried } from './print.ts';
 
-/**
- * Figures that any correct computation prints, under any rounding, are never said to be impossible. The
- * figures are computed and rounded here, by the schoolbook, apart from the code under test.
- */
-
-/** Printed figures that were tried, over all properties of this file. */
-let tried = 0;
-
-/** Rounds by the decimal text of a number, so that ties are seen as a reader sees them. */
-function print(value: number, decimals: number, rounding: Rounding): string {
-  const exact = Number(value.toPrecision(13));
-  const [figures, power] = Math.abs(exact).toExponential().split('e');
-  const scaled = Number(`${figures}e${Number(power) + decimals}`);
-  const whole = Math.floor(scaled);
-  const rest = Number((scaled - whole).toPrecision(8));
-  const up =
-    rounding === 'truncated'
-      ? false
-      : rest > 0.5 || (rest === 0.5 && (rounding === 'half-up' || whole % 2 === 1));
-  const digits = String(whole + (up ? 1 : 0)).padStart(decimals + 1, '0');
-  const text = decimals === 0 ? digits : `${digits.slice(0, -decimals)}.${digits.slice(-decimals)}`;
-  return exact < 0 && Number(text) !== 0 ? `-${text}` : text;
-}
-
-const rounding = fc.constantFrom(...ROUNDINGS);
 const places = fc.integer({ min: 0, max: 3 });
 
-function neverCannotBe(rows: readonly Row[], tables: Record<string, string> = {}): void {
-  const found = check(
-    rows.map((row, i) => ({ id: `c${i}`, set: 's', ...row })),
-    tables,
-  );
-  tried += found.judged.length;
-  const bad = found.judged.filter(({ verdict }) => verdict === 'cannot be');
-  if (bad.length > 0)
-    expect.fail(bad.map(({ figure, why }) => `${figure.quantity} ${figure.printed}: ${why}`).join('\n'));
-}
-
-const average = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
-const spread = (values: readonly number[], divisor: number) => {
-  const middle = average(values);
-  return Math.sqrt(values.reduce((sum, value) => sum + (value - middle) * (value - middle), 0) / divisor);
-};
+/** Figures that any correct computation prints, under any rounding, are never said to be impossible. */
 const at = (values: readonly number[], share: number) => quantile(values, share) as number;
 
 describe('figures of a correct computation never "cannot be"', () => {
@@ -90,7 +50,7 @@ describe('figures of a correct computation never "cannot be"', () => {
           ),
         ]);
       }),
-      { numRuns: 2500, seed: 1 },
+      { numRuns: runs(2500), seed: 1 },
     );
   });
 
@@ -179,7 +139,7 @@ describe('figures of a correct computation never "cannot be"', () => {
           );
         },
       ),
-      { numRuns: 1100, seed: 2 },
+      { numRuns: runs(1100), seed: 2 },
     );
   });
 
@@ -242,12 +202,12 @@ describe('figures of a correct computation never "cannot be"', () => {
           },
         ]);
       }),
-      { numRuns: 2400, seed: 3 },
+      { numRuns: runs(2400), seed: 3 },
     );
   });
 
   it('100 000 printed figures were tried', () => {
-    console.info(`printed figures tried: ${tried}`);
-    expect(tried).toBeGreaterThanOrEqual(100_000);
+    console.info(`cases: ${tried.cases}, printed figures: ${tried.figures}`);
+    expect(tried.figures).toBeGreaterThanOrEqual(100_000);
   });
 });

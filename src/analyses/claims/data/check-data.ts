@@ -4,7 +4,7 @@ import type { AnalysisInput } from '../../contract.ts';
 import { type Check, numberPrinted, shown } from '../check.ts';
 import type { PrintedFigure } from '../claim.ts';
 import { fitOfWays } from '../self/table-tests.ts';
-import { type Recomputed, recompute } from './quantities.ts';
+import { type Departure, type Recomputed, recompute } from './quantities.ts';
 import { explain, type Peer } from './reasons.ts';
 import type { View } from './values.ts';
 
@@ -43,9 +43,9 @@ function otherViewOf({ fragments, register, unit }: Material): View {
 type Attempt = Recomputed | { readonly why: string; readonly mend?: string };
 
 /** What the data cannot answer is said of the one figure; the others are checked all the same. */
-function attempt(figure: PrintedFigure, view: View): Attempt {
+function attempt(figure: PrintedFigure, view: View, departure: Departure = {}): Attempt {
   try {
-    return recompute(figure, view);
+    return recompute(figure, view, departure);
   } catch (fault) {
     if (!(fault instanceof InputError)) throw fault;
     return { why: fault.what, mend: fault.mend };
@@ -65,25 +65,21 @@ function checkOne(
     peers,
   }: { readonly view: View; readonly otherView: View; readonly peers: readonly Peer[] },
 ): Check {
-  const base = { figure: figure.id, name: 'recomputed from the data', from: 'data', with: [] } as const;
+  if (figure.values.length > 1) return checkDegrees(figure, view);
+  const base = baseOf(figure);
   const value = valueIn(found);
   if ('why' in found || value === null)
     return {
       ...base,
       outcome: 'open',
       working: `The data cannot answer: ${'why' in found ? found.why : 'nothing to compute it from'}.`,
-      resolve:
-        'mend' in found && found.mend !== undefined
-          ? sentence(found.mend)
-          : 'Complete the row of the claims file.',
+      resolve: 'mend' in found && found.mend !== undefined ? sentence(found.mend) : COMPLETE,
     };
-  // Of the two degrees of freedom of F the second is compared.
-  const compared = figure.values.length > 1 ? { ...figure, values: figure.values.slice(-1) } : figure;
   const list = found.ways
     .slice(0, MOST_SHOWN)
-    .map((way) => `${shown(way.value, compared)}${wayName(way.said, figure)}`);
+    .map((way) => `${shown(way.value, figure)}${wayName(way.said, figure)}`);
   const working = `From the data (${found.basis}): ${list.join('; ')}`;
-  const fit = fitOfWays(compared, found.ways);
+  const fit = fitOfWays(figure, found.ways);
   if (fit !== null)
     return {
       ...base,
@@ -96,17 +92,58 @@ function checkOne(
       peer.figure.quantity === figure.quantity &&
       peer.figure.attributes.join() === figure.attributes.join(),
   );
-  const { explained, also } = explain({ figure: compared, view, otherView, value, peers: alike });
+  const { explained, also } = explain({ figure, view, otherView, value, peers: alike });
   return {
     ...base,
     outcome: 'differs',
-    working: `${working}; printed: ${figure.printed}, ${apart(compared, value)}.${
+    working: `${working}; printed: ${figure.printed}, ${apart(figure, value)}.${
       also.length > 0 ? ` More than one of the usual reasons would give it: ${also.join('; ')}.` : ''
     }`,
     ...(explained === undefined ? {} : { explained }),
     resolve: 'State which records entered the figure and how it was computed.',
   };
 }
+
+function baseOf({ id }: PrintedFigure) {
+  return { figure: id, name: 'recomputed from the data', from: 'data', with: [] } as const;
+}
+
+/** Both degrees of freedom of F: of the groups and within them, either of one analysis or of the other. */
+function checkDegrees(figure: PrintedFigure, view: View): Check {
+  const base = baseOf(figure);
+  const found = figure.values.map((_, place) => attempt(figure, view, { place }));
+  const refused = found.find((one) => 'why' in one);
+  if (refused !== undefined && 'why' in refused)
+    return {
+      ...base,
+      outcome: 'open',
+      working: `The data cannot answer: ${refused.why}.`,
+      resolve: 'mend' in refused && refused.mend !== undefined ? sentence(refused.mend) : COMPLETE,
+    };
+  const both = found as readonly Recomputed[];
+  const parts = figure.values.map((value) => ({ ...figure, values: [value] }));
+  const ways = both[0].ways.map(({ said }, i) => ({
+    said,
+    values: both.map((one) => one.ways[i].value),
+    fits: parts.map((part, place) => fitOfWays(part, [both[place].ways[i]])),
+  }));
+  const fitting = ways.find(({ fits }) => fits.every((fit) => fit !== null));
+  const list = ways.map(
+    ({ said, values }) => `${values.map((value, i) => shown(value, parts[i])).join(', ')} (${said})`,
+  );
+  const working = `From the data (${both[0].basis}): ${list.join('; ')}; printed: ${figure.printed}`;
+  if (fitting === undefined)
+    return {
+      ...base,
+      outcome: 'differs',
+      working: `${working}.`,
+      resolve: 'State the groups and how many records of each entered the test.',
+    };
+  const cut = fitting.fits.find((fit) => fit?.fit.outcome === 'agrees only if rounded')?.fit;
+  return { ...base, ...(cut ?? { outcome: 'agrees' }), working: `${working}, ${fitting.said}.` };
+}
+
+const COMPLETE = 'Complete the row of the claims file.';
 
 const MOST_SHOWN = 4;
 

@@ -1,4 +1,3 @@
-import type { Condition } from '../../../fragments/select.ts';
 import { normalQuantileUpper, studentQuantileUpper } from '../../../numerics/distributions.ts';
 import { mean, standardDeviation } from '../../../numerics/moments.ts';
 import { type QuantileType, quantile } from '../../../numerics/quantile.ts';
@@ -11,12 +10,14 @@ import { diversityWays, similarityWays } from '../composition-ways.ts';
 import type { Way } from '../self/table-tests.ts';
 import type { Quantity } from '../terms.ts';
 import { testWays } from './tests.ts';
-import { filledRows, rowsOf, termsOf, type Values, type View, valuesOf } from './values.ts';
+import { filledRows, known, rowsOf, termsOf, type Values, type View, valuesOf } from './values.ts';
 
 /** Departures from the ordinary formula, tried one at a time where the ordinary one does not fit. */
 export interface Departure {
   readonly divisor?: 'n';
   readonly quantileType?: QuantileType;
+  /** Which of the two degrees of freedom of F; the last one if left out. */
+  readonly place?: number;
 }
 
 export interface Recomputed {
@@ -60,7 +61,7 @@ export function recompute(
     case 'statistic':
     case 'df':
     case 'p':
-      return testWays(figure, view);
+      return testWays(figure, view, departure.place);
     case 'similarity':
     case 'diversity':
       return ofKinds(figure, view);
@@ -102,13 +103,6 @@ function shareOf(figure: PrintedFigure, view: View): Recomputed | Unavailable {
     ways: [{ said: `${counted.length}/${base.length}`, value: counted.length / base.length }],
     basis: basisOf(view, base.length, all.length - base.length, 'a record of it'),
   };
-}
-
-export function known(counted: readonly Condition[]): readonly Condition[] {
-  return [...new Set(counted.map(({ attribute }) => attribute))].map((attribute) => ({
-    attribute,
-    known: true,
-  }));
 }
 
 function ofReadings(figure: PrintedFigure, view: View, departure: Departure): Recomputed | Unavailable {

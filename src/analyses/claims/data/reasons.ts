@@ -4,8 +4,8 @@ import { printList } from '../../phrasing.ts';
 import type { PrintedFigure } from '../claim.ts';
 import { fitOfWays } from '../self/table-tests.ts';
 import type { Quantity } from '../terms.ts';
-import { type Departure, describe, known, recompute } from './quantities.ts';
-import { rowsOf, type View, valuesOf } from './values.ts';
+import { type Departure, describe, recompute } from './quantities.ts';
+import { known, rowsOf, type View, valuesOf } from './values.ts';
 
 /** Everything that a reason may be tried with. */
 export interface Trial {

@@ -1,9 +1,8 @@
 import { oneWayAnova, welchAnova } from '../../../numerics/analysis-of-variance.ts';
 import { association, withoutEmptyLines } from '../../../numerics/contingency.ts';
-import { normalTwoSided, studentTwoSided } from '../../../numerics/distributions.ts';
+import { studentTwoSided } from '../../../numerics/distributions.ts';
 import { fisherExact } from '../../../numerics/fisher-exact.ts';
-import { mannWhitney } from '../../../numerics/mann-whitney.ts';
-import { mean, standardDeviation } from '../../../numerics/moments.ts';
+import { mean } from '../../../numerics/moments.ts';
 import { createRandom } from '../../../numerics/random.ts';
 import { spearman } from '../../../numerics/trend.ts';
 import { isUnavailable } from '../../../numerics/unavailable.ts';
@@ -11,17 +10,19 @@ import type { Unavailable } from '../../contract.ts';
 import type { PrintedFigure } from '../claim.ts';
 import type { Way } from '../self/table-tests.ts';
 import type { Recomputed } from './quantities.ts';
+import { ofTwoGroups, type Results, standardNormal } from './two-groups.ts';
 import { rowsOf, termsOf, type View, valuesOf } from './values.ts';
 
-interface TestResult {
-  readonly said: string;
-  readonly statistic: number | null;
-  readonly df: readonly number[];
-  readonly p: number;
-}
-
-/** Statistic, degrees of freedom or p of the test that a figure names, recomputed from the records. */
-export function testWays(figure: PrintedFigure, view: View): Recomputed | Unavailable {
+/**
+ * Statistic, degrees of freedom or p of the test that a figure names, recomputed from the records.
+ *
+ * @param place which of the two degrees of freedom of F; the last printed one if left out.
+ */
+export function testWays(
+  figure: PrintedFigure,
+  view: View,
+  place = figure.values.length - 1,
+): Recomputed | Unavailable {
   const method = figure.method ?? (figure.quantity === 'correlation' ? 'r' : null);
   if (method === null) return { why: 'the test is not named' };
   const results = resultsOf(method, figure, view);
@@ -30,8 +31,7 @@ export function testWays(figure: PrintedFigure, view: View): Recomputed | Unavai
   const ways = results.list.flatMap((result): Way[] => {
     if (figure.quantity === 'p') return [{ said: result.said, value: result.p * half }];
     if (figure.quantity === 'df') {
-      // Of the two of F the first is a matter of the groups; the second is what is checked.
-      const value = result.df[figure.values.length - 1];
+      const value = result.df[place];
       return value === undefined ? [] : [{ said: result.said, value }];
     }
     return result.statistic === null ? [] : [{ said: result.said, value: result.statistic }];
@@ -41,13 +41,13 @@ export function testWays(figure: PrintedFigure, view: View): Recomputed | Unavai
     : { ways, basis: results.basis };
 }
 
-type Results = { readonly list: readonly TestResult[]; readonly basis: string } | Unavailable;
-
 function resultsOf(method: string, figure: PrintedFigure, view: View): Results {
   switch (method) {
     case 't':
     case 'U':
       return ofTwoGroups(method, figure, view);
+    case 'z':
+      return standardNormal(figure, view);
     case 'F':
       return ofGroups(figure, view);
     case 'chi-squared':
@@ -58,63 +58,6 @@ function resultsOf(method: string, figure: PrintedFigure, view: View): Results {
     default:
       return { why: `"${method}" is not recomputed from data` };
   }
-}
-
-function ofTwoGroups(method: 't' | 'U', figure: PrintedFigure, view: View): Results {
-  const [attribute] = figure.attributes;
-  if (attribute === undefined || figure.versus.length === 0)
-    return { why: 'the attribute and both groups ("select", "versus") must be given' };
-  const [a, b] = [figure.select, figure.versus].map((part) => valuesOf(view, attribute, rowsOf(view, part)));
-  if ('why' in a) return a;
-  if ('why' in b) return b;
-  const [x, y] = [a.points, b.points];
-  const basis = `${x.length} and ${y.length} ${view.unit}s`;
-  if (method === 't') {
-    const list = studentAndWelch(x, y);
-    return 'why' in list ? list : { list, basis };
-  }
-  const found = mannWhitney(x, y);
-  if (isUnavailable(found)) return found;
-  const other = x.length * y.length - found.statistic;
-  const distance = Math.abs(found.statistic - (x.length * y.length) / 2);
-  const tied = found.ties ? ', corrected for ties' : '';
-  const approximate = [
-    { method: `normal approximation${tied}`, p: normalTwoSided(distance / found.sd) },
-    {
-      method: `normal approximation with continuity correction${tied}`,
-      p: normalTwoSided(Math.max(0, distance - 0.5) / found.sd),
-    },
-  ];
-  return {
-    list: [
-      { said: `U of the first group, ${found.method}`, statistic: found.statistic, df: [], p: found.p },
-      { said: 'U of the second group', statistic: other, df: [], p: found.p },
-      ...approximate.map(({ method: said, p }) => ({ said, statistic: null, df: [], p })),
-    ],
-    basis,
-  };
-}
-
-function studentAndWelch(x: Float64Array, y: Float64Array): readonly TestResult[] | Unavailable {
-  const [meanX, meanY, sdX, sdY] = [mean(x), mean(y), standardDeviation(x), standardDeviation(y)];
-  if (isUnavailable(meanX) || isUnavailable(meanY) || isUnavailable(sdX) || isUnavailable(sdY))
-    return { why: 'a group has fewer than two readings' };
-  const [n1, n2] = [x.length, y.length];
-  const [v1, v2] = [(sdX * sdX) / n1, (sdY * sdY) / n2];
-  const pooled = ((n1 - 1) * sdX * sdX + (n2 - 1) * sdY * sdY) / (n1 + n2 - 2);
-  if (pooled === 0) return { why: 'neither group varies' };
-  const student = (meanX - meanY) / Math.sqrt(pooled * (1 / n1 + 1 / n2));
-  const welch = (meanX - meanY) / Math.sqrt(v1 + v2);
-  const welchDf = ((v1 + v2) * (v1 + v2)) / ((v1 * v1) / (n1 - 1) + (v2 * v2) / (n2 - 1));
-  return [
-    {
-      said: 'pooled variances',
-      statistic: student,
-      df: [n1 + n2 - 2],
-      p: studentTwoSided(student, n1 + n2 - 2),
-    },
-    { said: 'Welch', statistic: welch, df: [welchDf], p: studentTwoSided(welch, welchDf) },
-  ];
 }
 
 /** A number by the kinds of a second attribute. */

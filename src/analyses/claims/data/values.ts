@@ -51,11 +51,11 @@ export function rowsOf(view: View, conditions: readonly Condition[]): readonly n
 }
 
 /** Claims ask for the same few selections again and again; tables never change. */
-const known = new WeakMap<FragmentTable, Map<string, readonly number[]>>();
+const selections = new WeakMap<FragmentTable, Map<string, readonly number[]>>();
 
 function selected({ table, register }: View, conditions: readonly Condition[]): readonly number[] {
-  const ofTable = known.get(table) ?? new Map<string, readonly number[]>();
-  known.set(table, ofTable);
+  const ofTable = selections.get(table) ?? new Map<string, readonly number[]>();
+  selections.set(table, ofTable);
   const key = JSON.stringify(conditions);
   const rows =
     ofTable.get(key) ?? Array.from(selectRows(table, resolve(conditions, register), register).rows);
@@ -105,4 +105,12 @@ export function termsOf(
   if (column.kind === 'numeric') return { why: `"${column.attribute.label}" is a number, not a kind` };
   if (column.kind === 'term') return rows.map((row) => termAt(column, row));
   return rows.map((row) => (column.raw[row].trim() === '' ? null : column.raw[row].trim()));
+}
+
+/** Records that hold a value of everything that is counted. */
+export function known(counted: readonly Condition[]): readonly Condition[] {
+  return [...new Set(counted.map(({ attribute }) => attribute))].map((attribute) => ({
+    attribute,
+    known: true,
+  }));
 }

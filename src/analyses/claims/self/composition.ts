@@ -96,7 +96,10 @@ function diversityCheck(figure: PrintedFigure, { counts, shares, label, ids }: C
       ...checkByWays(figure, diversityWays(figure.method, [...counts.values()]), label, resolve),
       with: ids,
     };
-  const seen = [...shares('any').values()].filter(({ high }) => high > 0).length;
+  // What prints as 0 may be rare or absent.
+  const printed = [...shares('any').values()];
+  const fewest = printed.filter(({ low }) => low > 0).length;
+  const most = printed.filter(({ high }) => high > 0).length;
   const list = (habit: PrintHabit) => [...shares(habit).values()];
   const ranges: readonly { readonly said: string; readonly range: (habit: PrintHabit) => Range }[] =
     figure.method === 'simpson'
@@ -106,9 +109,9 @@ function diversityCheck(figure: PrintedFigure, { counts, shares, label, ids }: C
           { said: '1/Σp²', range: (habit) => inverse(flip(simpsonRange(list(habit)))) },
         ]
       : figure.method === 'evenness'
-        ? [{ said: "Pielou's evenness", range: (habit) => evennessRange(list(habit), seen) }]
+        ? [{ said: "Pielou's evenness", range: (habit) => evennessOf(list(habit), fewest, most) }]
         : figure.method === 'richness'
-          ? [{ said: 'kinds seen', range: () => exactly(seen) }]
+          ? [{ said: 'kinds seen', range: () => ({ low: fewest, high: most }) }]
           : LOGARITHMS.map(({ said, by }) => ({
               said,
               range: (habit: PrintHabit) => {
@@ -117,6 +120,17 @@ function diversityCheck(figure: PrintedFigure, { counts, shares, label, ids }: C
               },
             }));
   return byRanges(figure, ranges, ids, label, resolve);
+}
+
+/** Over every number of kinds that the print allows. */
+function evennessOf(shares: readonly Range[], fewest: number, most: number): Range {
+  const ranges = Array.from({ length: most - Math.max(2, fewest) + 1 }, (_, more) =>
+    evennessRange(shares, Math.max(2, fewest) + more),
+  );
+  return {
+    low: Math.min(...ranges.map(({ low }) => low)),
+    high: Math.max(...ranges.map(({ high }) => high)),
+  };
 }
 
 const LOGARITHMS = [

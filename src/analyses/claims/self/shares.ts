@@ -36,8 +36,13 @@ function checkShare(
 /** n (or the total) of the same selection, or the only one of the set that is of all records. */
 function baseOf(share: PrintedFigure, set: readonly PrintedFigure[]): PrintedFigure | undefined {
   for (const quantity of ['n', 'total'] as const) {
+    // A total of percentages ("100 %") is no number of records.
     const sizes = set.filter(
-      (figure) => figure.quantity === quantity && figure.counted.length === 0 && wholeOf(figure) !== null,
+      (figure) =>
+        figure.quantity === quantity &&
+        figure.counted.length === 0 &&
+        !figure.values[0].percent &&
+        wholeOf(figure) !== null,
     );
     const own = sizes.filter((figure) => figure.selectText === share.selectText);
     if (own.length === 1) return own[0];

@@ -104,14 +104,20 @@ function degreesFromN({ method, df, sizes }: PrintedTest): Check[] {
   const found = rangeOf(last, 'any');
   const allowed = allowedDegrees(method, wholes, n);
   if (allowed === undefined || (method === 'F' && df.values.length !== 2)) return [];
-  const fits = allowed.some(({ range }) => overlap(range, found));
+  const groups = method === 'F' ? wholes.length - 1 : null;
+  const between = groups === null || overlap(exactly(groups), rangeOf(df.values[0], 'any'));
+  const fits = between && allowed.some(({ range }) => overlap(range, found));
+  const said = [
+    ...(groups === null ? [] : [`${wholes.length} groups − 1 = ${groups}`]),
+    allowed.map((one) => one.said).join('; or '),
+  ].join(', and ');
   return [
     {
       figure: df.id,
       name: 'degrees of freedom from n',
       from: 'print',
       outcome: fits ? 'agrees' : 'differs',
-      working: `With ${sizes.map(named).join(', ')}: ${allowed.map(({ said }) => said).join('; or ')}. Printed: ${df.printed}.`,
+      working: `With ${sizes.map(named).join(', ')}: ${said}. Printed: ${df.printed}.`,
       ...(fits ? {} : { resolve: 'State how many records entered the test; some may have been set aside.' }),
       with: sizes.map(({ id }) => id),
     },
