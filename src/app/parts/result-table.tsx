@@ -116,7 +116,7 @@ export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }:
           </tbody>
         </table>
       </section>
-      <div className="line apart">
+      <div className="line note-and-file">
         <p className="small soft">{table.note}</p>
         <SaveButton
           look="plain small"
