@@ -56,7 +56,7 @@ function compareChunk(
   const { lanes, masks, spec } = prepared;
   for (let block = 0; block < run.sums.length; block++) {
     run.sums[block].fill(0, 0, count);
-    run.weights[block].fill(0, 0, count);
+    run.weights[block].fill(alwaysKnown(lanes, record, block), 0, count);
   }
   for (const mask of masks) {
     let own = 0;
@@ -69,10 +69,18 @@ function compareChunk(
     const value = record[index];
     if (!isKnown(value)) continue;
     if (spec.minimumOverlap > 0) addKnown(lane.known, lane.share, start, count, run.seen);
-    const weights = run.weights[lane.block];
-    if (lane.known === null) addKnown(null, lane.weight, start, count, weights);
-    addLane(lane, value, spec.intervals, start, count, run.sums[lane.block], weights);
+    addLane(lane, value, spec.intervals, start, count, run.sums[lane.block], run.weights[lane.block]);
   }
+}
+
+/** Weight of the variables that every record has, this one included. */
+function alwaysKnown(lanes: readonly Lane[], record: readonly RecordValue[], block: number): number {
+  let weight = 0;
+  for (let index = 0; index < lanes.length; index++) {
+    const lane = lanes[index];
+    if (lane.block === block && lane.known === null && isKnown(record[index])) weight += lane.weight;
+  }
+  return weight;
 }
 
 function isKnown(value: RecordValue): boolean {

@@ -1,6 +1,7 @@
 import { type Condensed, pairCount } from './condensed.ts';
 import { compareRun, createRun } from './dissimilarity-kernel.ts';
 import { type PreparedComparison, prepareComparison } from './dissimilarity-prepare.ts';
+import { type RowWriter, simdRows } from './dissimilarity-simd.ts';
 
 /**
  * What a comparison of records is made of. Everything here is plain arrays: the caller has already
@@ -104,15 +105,23 @@ export function dissimilarities(spec: DissimilaritySpec, into?: Float64Array): C
   const values = into ?? new Float64Array(pairCount(n));
   if (values.length !== pairCount(n))
     throw new RangeError(`dissimilarities: memory for ${pairCount(n)} pairs is needed`);
-  const active = activeVariables(spec);
-  const run = createRun(prepared);
+  const writeRow = simdRows(prepared) ?? plainRows(prepared);
   let place = 0;
   for (let i = 0; i < n - 1; i++) {
-    const record = active.map((variable) => valueAt(variable, i));
-    compareRun(prepared, record, i + 1, n, values, place, run);
+    writeRow(i, values, place);
     place += n - 1 - i;
   }
   return { n, values };
+}
+
+/** The plain loops, record by record: what `simdRows` does for many records, for every kind of comparison. */
+export function plainRows(prepared: PreparedComparison): RowWriter {
+  const active = activeVariables(prepared.spec);
+  const run = createRun(prepared);
+  return (i, out, place) => {
+    const record = active.map((variable) => valueAt(variable, i));
+    compareRun(prepared, record, i + 1, prepared.n, out, place, run);
+  };
 }
 
 /**

@@ -47,8 +47,10 @@ const CHECK_EVERY = 10;
 /**
  * The `count` largest eigenvalues of a symmetric matrix too large for `symmetricEigen`, by Lanczos'
  * method with full reorthogonalisation (Golub & Van Loan 2013, Matrix Computations, 4th ed., 10.3).
- * The start vector is fixed, so that the answer is always the same. Of an exactly repeated eigenvalue
- * one copy may be found late: the search ends only when the residuals of all `count` are at rest.
+ * The start vector is fixed, so that the answer is always the same. The search ends when the residuals of all
+ * `count` are at rest. Where it has come to the end of all directions that its start vector leads to (a matrix of
+ * low rank), a fresh one is followed until it, too, ends without anything larger: so that no copy of a repeated
+ * eigenvalue is missed there. Otherwise one copy may be found late.
  *
  * @param multiply writes the matrix times `x` to `out`.
  * @returns the leading pairs; fewer when the matrix has lower rank than asked for.
@@ -65,6 +67,7 @@ export function leadingEigenpairs(
   const beside: number[] = [];
   let next = freshVector(n, basis, random.next);
   let scale = 0;
+  let blockStart = 0;
   while (next !== null && basis.length < most) {
     basis.push(next);
     const image = new Float64Array(n);
@@ -76,11 +79,33 @@ export function leadingEigenpairs(
     const exhausted = rest <= 1e-14 * scale;
     beside.push(exhausted ? 0 : rest);
     if (basis.length === n) break;
+    if (exhausted) {
+      if (blockStart > 0 && basis.length >= count && !addsToLeading(diagonal, beside, blockStart, count))
+        break;
+      blockStart = basis.length;
+    }
     next = exhausted ? freshVector(n, basis, random.next) : image.map((value) => value / rest);
     const due = basis.length >= 2 * count && basis.length % CHECK_EVERY === 0;
     if (due && !exhausted && isAtRest(diagonal, beside, count)) break;
   }
   return ritzPairs(basis, diagonal, beside, n, Math.min(count, basis.length));
+}
+
+/** Whether the steps from `blockStart` on have found an eigenvalue among the `count` largest. */
+function addsToLeading(
+  diagonal: readonly number[],
+  beside: readonly number[],
+  blockStart: number,
+  count: number,
+): boolean {
+  if (blockStart < count) return true;
+  const valuesOf = (from: number, to?: number) =>
+    tridiagonalEigenvalues(
+      Float64Array.from(diagonal.slice(from, to)),
+      Float64Array.from(beside.slice(from, to)),
+    );
+  const before = valuesOf(0, blockStart).sort().reverse();
+  return valuesOf(blockStart).some((value) => value > before[count - 1]);
 }
 
 function isAtRest(diagonal: readonly number[], beside: readonly number[], count: number): boolean {

@@ -1,16 +1,18 @@
 import { spawnSync } from 'node:child_process';
-import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 /**
- * `npm run bench`: every benchmark of this folder, one after the other, each in a process of its own so
- * that none warms up another. Each prints ratios to a yardstick that it names.
+ * `npm run bench`: every benchmark, one after the other, each in a process of its own so that none warms up
+ * another or adds to its memory. Each prints ratios to a yardstick that it names.
  */
+const RUNS: readonly (readonly string[])[] = [
+  ['dissimilarity.ts'],
+  ...['linkage', 'memory', 'medoids', 'density', 'kmeans', 'large'].map((part) => ['grouping.ts', part]),
+  ...['axes', 'variance', 'eigen'].map((part) => ['ordination.ts', part]),
+  ['read-source.ts'],
+];
 const folder = fileURLToPath(new URL('.', import.meta.url));
-const names = readdirSync(folder)
-  .filter((name) => name.endsWith('.ts') && name !== 'run.ts')
-  .sort();
-for (const name of names) {
-  console.log(`\n== ${name.replace('.ts', '')}`);
-  spawnSync('npx', ['tsx', `${folder}${name}`], { stdio: 'inherit' });
+for (const [file, ...parts] of RUNS) {
+  console.log(`\n== ${[file.replace('.ts', ''), ...parts].join(' ')}`);
+  spawnSync('npx', ['tsx', `${folder}${file}`, ...parts], { stdio: 'inherit' });
 }

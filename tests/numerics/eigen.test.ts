@@ -92,6 +92,23 @@ describe('eigenvalues of symmetric matrices', () => {
     const { values } = leadingEigenpairs(product(ones, n), n, 3);
     expectClose(values, [50, 0, 0], 1e-12);
   });
+
+  it('on a matrix of low rank the iteration ends soon, and misses no copy of a repeated eigenvalue', () => {
+    const n = 500;
+    const diagonal = [7, 5, 5, 5, 2, 2, 1];
+    let products = 0;
+    const multiply = (x: Float64Array, out: Float64Array) => {
+      products++;
+      for (let i = 0; i < n; i++) out[i] = (diagonal[i] ?? 0) * x[i];
+    };
+    const { values, vectors } = leadingEigenpairs(multiply, n, 6);
+    expectClose(values, [7, 5, 5, 5, 2, 2], 1e-12);
+    expect(products).toBeLessThan(40);
+    for (let k = 1; k < 4; k++) {
+      const inside = [1, 2, 3].reduce((sum, i) => sum + vectors[k * n + i] * vectors[k * n + i], 0);
+      expect(inside).toBeCloseTo(1, 12);
+    }
+  });
 });
 
 describe('solving a small symmetric system', () => {
