@@ -38,6 +38,10 @@ const READY: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
     await page.locator('.drawing .main-svg').first().waitFor();
     await page.locator('.cut-label').first().waitFor();
   },
+  'Printed figures': async (page) => {
+    await page.locator('.verdict', { hasText: 'c33' }).click();
+    await page.locator('.trace .verdict-head').waitFor();
+  },
   'Take away': (page) => page.locator('.goods li').first().waitFor(),
 };
 

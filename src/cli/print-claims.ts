@@ -1,10 +1,13 @@
 import type { ClaimsFound } from '../analyses/claims/compute.ts';
-import type { Judged } from '../analyses/claims/verdicts.ts';
+import { type Judged, uncheckedByNeed } from '../analyses/claims/verdicts.ts';
 import { claimsWords } from '../analyses/claims/words.ts';
 import type { Terminal } from './terminal.ts';
 import { tame, textTable, wrap } from './text-table.ts';
 
-/** A table of all figures with their verdicts, then the working of those that do not simply agree. */
+/**
+ * A table of all figures with their verdicts, then the working of those that do not simply agree, the gravest
+ * first; those that could not be checked only by what they lack.
+ */
 export function printClaims(terminal: Terminal, found: ClaimsFound): void {
   const { colour } = terminal;
   const { sentence, cautions } = claimsWords(found);
@@ -27,7 +30,9 @@ export function printClaims(terminal: Terminal, found: ClaimsFound): void {
       terminal.width,
     ),
   );
-  for (const one of found.judged.filter(({ verdict }) => verdict !== 'agrees')) printOne(terminal, one);
+  for (const grave of ['cannot be', 'differs', 'agrees only if rounded'] as const)
+    for (const one of found.judged.filter(({ verdict }) => verdict === grave)) printOne(terminal, one);
+  printUnchecked(terminal, found.judged);
   terminal.out(`\n${line(sentence, terminal)}\n`);
   for (const caution of cautions) terminal.out(`${colour.yellow(line(`Mind: ${caution}`, terminal))}\n`);
 }
@@ -39,6 +44,16 @@ function printOne(terminal: Terminal, { figure, verdict, says, why, explained, r
   terminal.out(`${line(why, terminal)}\n`);
   if (explained !== '') terminal.out(`${line(`Would be explained by ${explained}.`, terminal)}\n`);
   if (resolve !== '') terminal.out(`${line(`To settle it: ${resolve}`, terminal)}\n`);
+}
+
+function printUnchecked(terminal: Terminal, judged: readonly Judged[]): void {
+  const groups = uncheckedByNeed(judged);
+  if (groups.length === 0) return;
+  terminal.out(`\n${terminal.colour.bold('Cannot be checked')}\n`);
+  for (const { resolve, entries } of groups)
+    terminal.out(
+      `${line(`${entries.map(({ figure }) => figure.id).join(', ')}: ${resolve.charAt(0).toLowerCase()}${resolve.slice(1)}`, terminal)}\n`,
+    );
 }
 
 function line(text: string, terminal: Terminal): string {

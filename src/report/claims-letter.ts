@@ -1,13 +1,12 @@
 import { VERDICTS, type Verdict } from '../analyses/claims/check.ts';
 import type { ClaimsFound } from '../analyses/claims/compute.ts';
-import type { Judged } from '../analyses/claims/verdicts.ts';
+import { type Judged, uncheckedByNeed } from '../analyses/claims/verdicts.ts';
 import { printCount, printList } from '../analyses/phrasing.ts';
 
 const HEADINGS: Readonly<Partial<Record<Verdict, string>>> = {
   'cannot be': 'Figures that cannot stand together as printed',
   differs: 'Figures that differ',
   'agrees only if rounded': 'Figures that agree under one rounding only',
-  'cannot be checked': 'Figures that could not be checked',
 };
 
 /**
@@ -26,12 +25,25 @@ export function claimsLetter({ judged, counts, withData }: ClaimsFound): string 
     '',
     'Each number was taken as any value that prints so, rounded half up, rounded half to even or cut off. Printing slips, other rounding, other records or another method can explain a difference; each entry ends with what would settle it.',
   ];
-  for (const verdict of ['cannot be', 'differs', 'agrees only if rounded', 'cannot be checked'] as const) {
+  for (const verdict of ['cannot be', 'differs', 'agrees only if rounded'] as const) {
     const entries = judged.filter((one) => one.verdict === verdict);
     if (entries.length === 0) continue;
     lines.push('', `## ${HEADINGS[verdict]}`, '');
     lines.push(...entries.map(entry));
   }
+  const unchecked = uncheckedByNeed(judged);
+  if (unchecked.length > 0)
+    lines.push(
+      '',
+      '## Figures that could not be checked',
+      '',
+      'Nothing is said for or against these. What would let them be checked:',
+      '',
+      ...unchecked.map(
+        ({ resolve, entries }) =>
+          `- ${escapeMarkdown(resolve)} (${entries.map((one) => `${placeOf(one)}: “${escapeMarkdown(one.figure.printed)}”`).join('; ')})`,
+      ),
+    );
   const agreeing = judged
     .filter(({ verdict }) => verdict === 'agrees')
     .map(({ figure }) => escapeMarkdown(figure.id));
@@ -41,12 +53,16 @@ export function claimsLetter({ judged, counts, withData }: ClaimsFound): string 
 
 function entry({ figure, says, why, explained, resolve }: Judged): string {
   const parts = [
-    `- **${escapeMarkdown(figure.place === '' ? figure.id : `${figure.place} (${figure.id})`)}**, ${figure.quantity}, printed “${escapeMarkdown(figure.printed)}”: ${escapeMarkdown(says)}.`,
+    `- **${placeOf({ figure })}**, ${figure.quantity}, printed “${escapeMarkdown(figure.printed)}”: ${escapeMarkdown(says)}.`,
     escapeMarkdown(why),
     explained === '' ? '' : `This would be explained by ${escapeMarkdown(explained)}.`,
     resolve === '' ? '' : `To settle it: ${escapeMarkdown(lowerFirst(resolve))}`,
   ];
   return parts.filter((part) => part !== '').join(' ');
+}
+
+function placeOf({ figure }: Pick<Judged, 'figure'>): string {
+  return escapeMarkdown(figure.place === '' ? figure.id : `${figure.place} (${figure.id})`);
 }
 
 function lowerFirst(text: string): string {

@@ -76,4 +76,16 @@ describe('thrum check', () => {
     expect(status).toBe(1);
     expect(out).toContain('14 instead of 13');
   });
+
+  it('checks printed tables alone, and names what cannot be checked by what it lacks', async () => {
+    const table = file('means.csv', 'group,n,mean,sd\nA,17,14.6,3.2\nB,22,17.3,3.9\n');
+    const letter = file('letter.md', '');
+    const { status, out } = await thrum('check', '--table', table, '--markdown', letter);
+    expect(status).toBe(0);
+    const group = 'Print the step of the readings beside it, or give the table of readings.';
+    expect(out).toContain(`${group.charAt(0).toLowerCase()}${group.slice(1, 20)}`);
+    expect(readFileSync(letter, 'utf8').split(group)).toHaveLength(2);
+    const { status: refused, err } = await thrum('check');
+    expect([refused, err]).toEqual([2, expect.stringContaining('no claims file and no printed table')]);
+  });
 });

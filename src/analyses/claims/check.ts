@@ -138,9 +138,9 @@ export function shown(value: number, figure: PrintedFigure): string {
   return percent ? `${plain} %` : plain;
 }
 
-export function printRangeText({ low, high }: Range, figure: PrintedFigure): string {
+export function printRangeText({ low, high }: Range, figure: PrintedFigure, joined = 'to'): string {
   const [from, to] = [shown(low, figure), shown(high, figure)];
-  return from === to ? from : `${from} to ${to}`;
+  return from === to ? from : `${from} ${joined} ${to}`;
 }
 
 /** How a figure is named in a sentence: "n = 34 (c12)". */

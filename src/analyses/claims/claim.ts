@@ -3,6 +3,11 @@ import type { Condition } from '../../fragments/select.ts';
 import type { PrintedValue } from './printed-text.ts';
 import { METHODS, type Method, QUANTITIES, QUANTITY_NAMES, type Quantity } from './terms.ts';
 
+/** Grid of the single readings, as it is written in a claims file and in a study. */
+export function stepText() {
+  return z.string().regex(/^(?:\d+(?:[.,]\d+)?|1\/\d+)?$/, 'must be a number such as 1, 0.5 or 0.1');
+}
+
 /** One row of a claims file, cells as texts; what each column holds is said once, here. */
 export const claimRow = z
   .strictObject({
@@ -73,4 +78,14 @@ export interface PrintedFigure {
   /** The whole printed text. */
   readonly printed: string;
   readonly note: string;
+}
+
+/** Steps of the readings in one unit: 2 for halves; null where not said or no part of one. */
+export function perUnitOf(step: string): number | null {
+  if (step === '') return null;
+  const size = step.startsWith('1/') ? 1 / Number(step.slice(2)) : Number(step.replace(',', '.'));
+  const perUnit = Math.round(1 / size);
+  // A grid coarser than one is a grid of ones too.
+  if (size >= 1) return Number.isInteger(size) ? 1 : null;
+  return perUnit >= 1 && Math.abs(perUnit * size - 1) < 1e-9 ? perUnit : null;
 }

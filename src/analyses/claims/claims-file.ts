@@ -4,7 +4,7 @@ import { decodeBytes } from '../../sources/decode.ts';
 import { detectDelimiter } from '../../sources/dialect.ts';
 import { restoreText } from '../../sources/export.ts';
 import { parseCsv } from '../../sources/parse-csv.ts';
-import { CLAIM_COLUMNS, type ClaimRow, claimRow, type PrintedFigure } from './claim.ts';
+import { CLAIM_COLUMNS, type ClaimRow, claimRow, type PrintedFigure, perUnitOf } from './claim.ts';
 import { readPrinted, type TextPart } from './printed-text.ts';
 import { readSelection, selectionText } from './select-text.ts';
 import { methodNamed } from './terms.ts';
@@ -146,7 +146,8 @@ export function figuresOf(claim: ClaimRow, where: Where): PrintedFigure[] {
     id: i === 0 ? claim.id : `${claim.id} (${part.quantity})`,
     place: claim.place,
     quantity: part.quantity,
-    set: claim.set,
+    // What one text prints together belongs together: "t(18) = 2.31, p = .03".
+    set: claim.set === '' && parts.length > 1 ? claim.id : claim.set,
     method: part.method ?? (claim.test === '' ? null : claim.test),
     sided: claim.sided,
     perUnit: perUnitOf(claim.step),
@@ -183,13 +184,4 @@ function shareParts(part: TextPart): TextPart['values'] {
       ((part.quantity === 'share' || part.quantity === 'cv') && Number(`${digits}e-${decimals}`) > 1);
     return asPercent ? { ...value, percent: true, number: { digits, decimals: decimals + 2 } } : value;
   });
-}
-
-function perUnitOf(step: string): number | null {
-  if (step === '') return null;
-  const size = step.startsWith('1/') ? 1 / Number(step.slice(2)) : Number(step.replace(',', '.'));
-  const perUnit = Math.round(1 / size);
-  // A grid coarser than one is a grid of ones too.
-  if (size >= 1) return Number.isInteger(size) ? 1 : null;
-  return perUnit >= 1 && Math.abs(perUnit * size - 1) < 1e-9 ? perUnit : null;
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { attributeId, fileName } from '../shared-options.ts';
+import { stepText } from './claim.ts';
 
 export const claimsOptions = z.strictObject({
   file: fileName().exactOptional().meta({
@@ -17,6 +18,9 @@ export const claimsOptions = z.strictObject({
         }),
         attribute: attributeId().exactOptional().meta({
           description: 'Attribute that a table of means describes.',
+        }),
+        step: stepText().exactOptional().meta({
+          description: 'Grid of the single readings of a table of means: "1", "0.5", "0.1".',
         }),
       }),
     )

@@ -5,7 +5,7 @@ import { decodeBytes } from '../../sources/decode.ts';
 import { detectDelimiter } from '../../sources/dialect.ts';
 import { restoreText } from '../../sources/export.ts';
 import { parseCsv } from '../../sources/parse-csv.ts';
-import type { PrintedFigure } from './claim.ts';
+import { type PrintedFigure, perUnitOf } from './claim.ts';
 import { readPrinted } from './printed-text.ts';
 import { QUANTITY_NAMES, type Quantity } from './terms.ts';
 
@@ -17,6 +17,8 @@ export interface TableSays {
   readonly columns?: string | undefined;
   /** Attribute that a table of means describes. */
   readonly attribute?: string | undefined;
+  /** Grid of the single readings of a table of means: 1, 0.5, 0.1. */
+  readonly step?: string | undefined;
 }
 
 /** A table as it is printed, cells to the printed digit. */
@@ -78,6 +80,7 @@ export function readTable(bytes: Uint8Array, file: string, says: TableSays = {})
     return quantity === undefined ? [] : figuresOfCell(quantity, row, column, printed);
   };
   const labels = body.map((row) => row[0]);
+  const stepAt = head.slice(1).findIndex((cell) => foldText(cell) === 'step');
   const asked = says.rows !== undefined && (samples || says.columns !== undefined);
   const figuresOfCell = (
     quantity: Quantity,
@@ -96,12 +99,13 @@ export function readTable(bytes: Uint8Array, file: string, says: TableSays = {})
     const sum = !samples && (isTotal(label) || isTotal(over));
     return parts.map((part, i) => ({
       id: `${name}: ${label} / ${over}${i === 0 ? '' : ` (${part.quantity})`}`,
-      place: `${name}, ${label}, ${over}`,
+      // Its id says where it stands.
+      place: '',
       quantity: sum && i === 0 ? 'total' : part.quantity,
       set: name,
       method: null,
       sided: '',
-      perUnit: null,
+      perUnit: perUnitOf(stepAt < 0 ? (says.step ?? '') : (body[row][stepAt + 1] ?? '')),
       attributes: samples && says.attribute !== undefined ? [says.attribute] : [],
       select: isTotal(label) || !asked ? [] : within(says.rows, label),
       versus: [],

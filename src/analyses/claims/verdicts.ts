@@ -1,5 +1,7 @@
+import { printList } from '../phrasing.ts';
 import type { Check, Outcome, Verdict } from './check.ts';
 import type { PrintedFigure } from './claim.ts';
+import { collect } from './evidence.ts';
 import type { Quantity } from './terms.ts';
 
 /** A printed figure with everything that was found about it. */
@@ -39,12 +41,16 @@ export function judge(
   const leaningOn = new Map<string, Check[]>();
   for (const check of checks)
     for (const id of check.with) leaningOn.set(id, [...(leaningOn.get(id) ?? []), check]);
+  const sets = collect(figures, ({ set }) => set);
   return figures.map((figure) => {
     const own = settleGrid(byFigure.get(figure.id) ?? []);
     const ordered = [...own].sort((a, b) => WEIGHT.indexOf(a.outcome) - WEIGHT.indexOf(b.outcome));
     const [first] = ordered;
     if (first === undefined || first.outcome === 'passes' || first.outcome === 'open')
-      return unsettled(figure, ordered, leaningOn.get(figure.id) ?? [], withData);
+      return unsettled(figure, ordered, leaningOn.get(figure.id) ?? [], {
+        withData,
+        set: figure.set === '' ? [figure] : (sets.get(figure.set) ?? []),
+      });
     return {
       figure,
       verdict: first.outcome,
@@ -83,7 +89,7 @@ function unsettled(
   figure: PrintedFigure,
   checks: readonly Check[],
   leaning: readonly Check[],
-  withData: boolean,
+  { withData, set }: { readonly withData: boolean; readonly set: readonly PrintedFigure[] },
 ): Judged {
   const against = leaning.filter(({ outcome }) => outcome === 'cannot be' || outcome === 'differs');
   const fitting = leaning.filter(({ outcome }) => outcome.startsWith('agrees'));
@@ -93,20 +99,24 @@ function unsettled(
     const why = `Figures that rest on it agree with it: ${idsOf(fitting)}.`;
     return { ...base, verdict: 'agrees', says: 'agrees', why, resolve: '' };
   }
-  const open =
-    checks.find(({ outcome, from }) => outcome === 'open' && from === 'data') ??
-    checks.find(({ outcome }) => outcome === 'open');
+  const unchecked = { ...base, verdict: 'cannot be checked', says: 'cannot be checked' } as const;
+  const fromData = checks.find(({ outcome, from }) => outcome === 'open' && from === 'data');
+  if (against.length > 0 && fromData === undefined)
+    return {
+      ...unchecked,
+      why: `It and what rests on it cannot both stand as printed: ${idsOf(against)}.`,
+      resolve: `Settle ${idsOf(against)} first.`,
+    };
+  const open = fromData ?? checks.find(({ outcome }) => outcome === 'open');
   const parts = [
     passed.length > 0 ? `Nothing speaks against it: ${passed.map(({ working }) => working).join(' ')}` : '',
     against.length > 0 ? `It and what rests on it cannot both stand as printed: ${idsOf(against)}.` : '',
-    open?.working ?? missingFor(figure, withData),
+    open?.working ?? missingFor(figure, set, withData),
   ];
   return {
-    ...base,
-    verdict: 'cannot be checked',
-    says: 'cannot be checked',
+    ...unchecked,
     why: parts.filter((part) => part !== '').join(' '),
-    resolve: open?.resolve ?? needFor(figure, withData),
+    resolve: open?.resolve ?? needFor(figure, set, withData),
   };
 }
 
@@ -114,35 +124,69 @@ function idsOf(checks: readonly Check[]): string {
   return [...new Set(checks.map(({ figure }) => figure))].join(', ');
 }
 
+type Need = Quantity | 'step';
+
 /** What, in the same set, would let a figure be held against others. */
-const NEEDS: Partial<Record<Quantity, string>> = {
-  mean: 'n and the step of the readings',
-  sd: 'mean, n and the step of the readings, or the smallest and largest reading',
-  se: 'standard deviation and n',
-  cv: 'mean and standard deviation',
-  share: 'the count, and n',
+const NEEDS: Partial<Record<Quantity, readonly Need[]>> = {
+  mean: ['n', 'step'],
+  sd: ['mean', 'n', 'step'],
+  se: ['sd', 'n'],
+  cv: ['mean', 'sd'],
+  share: ['count', 'n'],
+  range: ['min', 'max'],
+  low: ['mean', 'sd', 'n'],
+  high: ['mean', 'sd', 'n'],
+  p: ['statistic', 'df'],
+  correlation: ['n', 'p'],
+};
+
+const NEED_WORDS: Partial<Record<Need, string>> = {
+  step: 'the step of the readings',
+  sd: 'the standard deviation',
+  df: 'the degrees of freedom',
+  statistic: 'the statistic with the name of its test',
+  min: 'the smallest reading',
+  max: 'the largest reading',
+  mean: 'the mean',
+  count: 'the count',
+};
+
+const OTHER_NEEDS: Partial<Record<Quantity, string>> = {
   count: 'the total, with the other counts',
   total: 'the parts that it sums',
-  n: 'the single readings',
-  range: 'the smallest and the largest reading',
   difference: 'the two means',
   ratio: 'the two means',
-  p: 'the statistic with its degrees of freedom, and the name of the test',
-  statistic: 'p and the degrees of freedom, or the printed table',
+  statistic: 'p with the degrees of freedom, or the printed table',
   df: 'the numbers of records',
-  low: 'mean, standard deviation and n',
-  high: 'mean, standard deviation and n',
-  correlation: 'p and n',
   similarity: 'the counts or percentages of both assemblages',
   diversity: 'the counts or percentages of the assemblage',
 };
 
-function missingFor(figure: PrintedFigure, withData: boolean): string {
-  const need = NEEDS[figure.quantity] ?? 'the single readings';
-  return `Missing: ${need}${withData ? '' : '; or the data'}.`;
+/** What its set lacks of that. */
+function lacking(figure: PrintedFigure, set: readonly PrintedFigure[]): string {
+  const printed = new Set(set.map(({ quantity }) => quantity));
+  const absent = (NEEDS[figure.quantity] ?? []).filter((need) =>
+    need === 'step' ? figure.perUnit === null : !printed.has(need),
+  );
+  if (absent.length > 0) return printList(absent.map((need) => NEED_WORDS[need] ?? need));
+  return OTHER_NEEDS[figure.quantity] ?? 'the single readings';
 }
 
-function needFor(figure: PrintedFigure, withData: boolean): string {
-  const need = NEEDS[figure.quantity] ?? 'the single readings';
-  return `Print ${need} beside it${withData ? '' : ', or give the table of readings'}.`;
+function missingFor(figure: PrintedFigure, set: readonly PrintedFigure[], withData: boolean): string {
+  return `Missing: ${lacking(figure, set)}${withData ? '' : '; or the data'}.`;
+}
+
+function needFor(figure: PrintedFigure, set: readonly PrintedFigure[], withData: boolean): string {
+  return `Print ${lacking(figure, set)} beside it${withData ? '' : ', or give the table of readings'}.`;
+}
+
+/** Figures that could not be checked, by what would let them be. */
+export function uncheckedByNeed(
+  judged: readonly Judged[],
+): readonly { readonly resolve: string; readonly entries: readonly Judged[] }[] {
+  const groups = new Map<string, Judged[]>();
+  for (const one of judged)
+    if (one.verdict === 'cannot be checked')
+      groups.set(one.resolve, [...(groups.get(one.resolve) ?? []), one]);
+  return [...groups].map(([resolve, entries]) => ({ resolve, entries }));
 }

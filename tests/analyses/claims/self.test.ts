@@ -273,3 +273,56 @@ describe('assemblages and spacing', () => {
     expect(check(rows).counts['cannot be']).toBe(0);
   });
 });
+
+describe('what a reviewer meets in a paper', () => {
+  it('a test report that stands alone is checked against itself', () => {
+    const at = one([{ set: '', quantity: 'statistic', printed: 't(37) = 2.34, p = .012' }]);
+    expect(at('c1 (p)').verdict).toBe('differs');
+    expect(at('c1 (p)').explained).toBe('a one-sided p');
+    expect(at(1).resolve).toBe('Settle c1 (p) first.');
+  });
+
+  it('a total of counts is exact, and a slip in it that would mend the grand total is named', () => {
+    const at = one([], {
+      'k.csv': 'phase,x,y,z,total\nI,14,3,22,39\nII,25,9,11,46\nIII,31,17,4,52\ntotal,70,29,37,136\n',
+    });
+    for (const id of ['k: II / total', 'k: total / total']) {
+      expect(at(id).verdict).toBe('cannot be');
+      expect(at(id).explained).toBe('one slip, in k: II / total: 45 instead of 46');
+    }
+    expect(at('k: I / total').verdict).toBe('agrees');
+    expect(at('k: II / x').why).not.toContain('Nothing speaks against it');
+  });
+
+  it('a share is not explained by a number of another printed table that happens to fit', () => {
+    const rows: readonly Omit<Row, 'id'>[] = [
+      { quantity: 'n', printed: '41' },
+      { quantity: 'count', printed: '14', counted: 'fibre in flax' },
+      { quantity: 'share', printed: '37 %', counted: 'fibre in flax' },
+    ];
+    // 14/38 = 36.8 %, from a total of another table.
+    expect(one(rows, { 'k.csv': 'a,x,y,total\nI,20,18,38\n' })(3).explained).toBe('');
+    expect(one([...rows, { quantity: 'n', printed: '38', select: 'site in B' }])(3).explained).toContain(
+      '14/38',
+    );
+  });
+
+  it('a table of means may give the step of its readings', () => {
+    const csv = (step: string) => `group,n,mean,step\nA,28,5.19,${step}\nB,28,5.18,${step}\n`;
+    // Brown & Heathers 2017: 5.19 is no mean of 28 whole numbers.
+    expect(one([], { 'm.csv': csv('1') })('m: A / mean').verdict).toBe('cannot be');
+    expect(one([], { 'm.csv': csv('1') })('m: B / mean').verdict).toBe('agrees');
+    expect(one([], { 'm.csv': csv('') })('m: A / mean').verdict).toBe('cannot be checked');
+  });
+
+  it('asks only for what is not printed yet', () => {
+    const at = one([
+      { quantity: 'n', printed: '17' },
+      { quantity: 'mean', printed: '14.6' },
+      { quantity: 'sd', printed: '3.2' },
+      { quantity: 'min', printed: '9' },
+      { quantity: 'max', printed: '21' },
+    ]);
+    expect(at(3).resolve).toBe('Print the step of the readings beside it, or give the table of readings.');
+  });
+});

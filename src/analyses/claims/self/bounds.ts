@@ -107,7 +107,7 @@ function spread(sample: Sample): Check[] {
       from: 'print',
       outcome: fits ? 'passes' : 'cannot be',
       working:
-        `With ${rests.map(named).join(', ')} a standard deviation lies between ${printRangeText(found, sd)}` +
+        `With ${rests.map(named).join(', ')} a standard deviation lies between ${printRangeText(found, sd, 'and')}` +
         `${fits ? '' : `, so not at ${sd.printed}`} (Popoviciu 1935${mean === undefined ? '' : '; Bhatia & Davis 2000'}).`,
       ...(fits
         ? {}

@@ -9,10 +9,14 @@ import type { Evidence } from '../evidence.ts';
 import { selectionText } from '../select-text.ts';
 
 /** Shares against the counts and numbers beside them: is a whole number over n printed so? */
-export function checkShares({ sets, figures }: Evidence): Check[] {
-  return [...sets.values()].flatMap((set) =>
-    set.filter(({ quantity }) => quantity === 'share').flatMap((share) => checkShare(share, set, figures)),
-  );
+export function checkShares({ sets, tables, figures }: Evidence): Check[] {
+  return [...sets].flatMap(([name, set]) => {
+    // Among the many cells of other tables some number would fit by chance.
+    const bases = figures.filter((figure) => figure.set === name || !tables.has(figure.set));
+    return set
+      .filter(({ quantity }) => quantity === 'share')
+      .flatMap((share) => checkShare(share, set, bases));
+  });
 }
 
 function checkShare(
@@ -127,7 +131,7 @@ function otherBases(
   for (const figure of all) {
     const size = wholeOf(figure);
     if (size === null || size < Math.max(1, over) || size === wholeOf(base)) continue;
-    if (figure.quantity !== 'n' && figure.quantity !== 'total') continue;
+    if ((figure.quantity !== 'n' && figure.quantity !== 'total') || figure.values[0].percent) continue;
     if (fitOfFraction({ over: BigInt(over), under: BigInt(size) }, share) !== undefined)
       fitting.set(size, figure);
   }

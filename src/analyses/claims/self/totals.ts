@@ -1,4 +1,4 @@
-import { overlap, type PrintHabit, total as sumOf } from '../../../numerics/printed/range.ts';
+import { exactly, overlap, type PrintHabit, total as sumOf } from '../../../numerics/printed/range.ts';
 import { type Check, checkByRange, rangeOfFigure, wholeOf } from '../check.ts';
 import type { PrintedFigure } from '../claim.ts';
 import type { Evidence } from '../evidence.ts';
@@ -23,22 +23,35 @@ function setTotals(set: readonly PrintedFigure[]): Check[] {
 }
 
 function sumCheck(figure: PrintedFigure, parts: readonly PrintedFigure[]): Check {
+  const name = 'total of its parts';
+  const resolve = 'Look up the parts and their sum; state what is counted twice or left out.';
+  const exact = wholes(parts);
+  const printed = figure.values[0].percent ? null : wholeOf(figure);
+  if (exact !== undefined && printed !== null)
+    return {
+      figure: figure.id,
+      name,
+      from: 'print',
+      outcome: exact === printed ? 'agrees' : 'cannot be',
+      working: `${additionText(parts)} is ${exact}.`,
+      ...(exact === printed ? {} : { resolve }),
+      with: parts.map(({ id }) => id),
+    };
   const sum = (habit: PrintHabit) => sumOf(parts.map((part) => rangeOfFigure(part, habit)));
-  return checkByRange(figure, wholes(parts) ?? sum, {
-    name: 'total of its parts',
+  return checkByRange(figure, exact === undefined ? sum : () => exactly(exact), {
+    name,
     working: (range) => `${additionText(parts)} is ${range}.`,
-    resolve: 'Look up the parts and their sum; state what is counted twice or left out.',
+    resolve,
     with: parts,
   });
 }
 
-/** Counts add up exactly. */
-function wholes(parts: readonly PrintedFigure[]) {
+/** Counts add up exactly, and their sum is not rounded. */
+function wholes(parts: readonly PrintedFigure[]): number | undefined {
   const values = parts.map(wholeOf);
   if (values.some((value) => value === null) || parts.some(({ values: [value] }) => value.percent))
     return undefined;
-  const sum = values.reduce((all: number, value) => all + (value ?? 0), 0);
-  return () => ({ low: sum, high: sum });
+  return values.reduce((all: number, value) => all + (value ?? 0), 0);
 }
 
 /** "12 + 7 + 5"; long sums keep their two ends. */
@@ -65,13 +78,13 @@ function tableTotals(table: PrintedTable): Check[] {
       ? []
       : [{ sum, parts, check: sumCheck(sum, parts) }],
   );
-  const culprit = table.kind === 'counts' ? oneSlip(table) : undefined;
+  const culprit = table.kind === 'counts' ? (oneSlip(table) ?? slippedTotal(table)) : undefined;
   const totals = sums.map(({ check }) =>
     check.outcome !== 'cannot be' || culprit === undefined
       ? check
       : {
           ...check,
-          explained: `one slip in the cell ${culprit.cell.id}: ${culprit.instead} instead of ${culprit.cell.printed}`,
+          explained: `one slip, in ${culprit.cell.id}: ${culprit.instead} instead of ${culprit.cell.printed}`,
         },
   );
   return [...totals, ...cellChecks(table, totals), ...hundred(table)];
@@ -104,6 +117,28 @@ function oneSlip(
   return cell === null || value === null || instead < 0 ? undefined : { cell, instead };
 }
 
+/** A total whose change alone would mend its line and the grand total. */
+function slippedTotal(table: PrintedTable): ReturnType<typeof oneSlip> {
+  const grand = wholeOf(table.grand ?? undefined);
+  if (grand === null) return undefined;
+  const lists = [
+    { totals: table.rowTotals, lines: table.cells },
+    {
+      totals: table.columnTotals,
+      lines: table.columns.map((_, column) => table.cells.map((line) => line[column])),
+    },
+  ];
+  const sum = (cells: readonly (PrintedFigure | null)[]) =>
+    cells.reduce((all, cell) => all + (wholeOf(cell ?? undefined) ?? 0), 0);
+  for (const { totals, lines } of lists) {
+    const off = totals.map((total, i) => (wholeOf(total ?? undefined) ?? sum(lines[i])) - sum(lines[i]));
+    const bad = off.flatMap((by, at) => (by === 0 ? [] : [at]));
+    const cell = bad.length === 1 ? totals[bad[0]] : null;
+    if (cell !== null && grand - sum(totals) === -off[bad[0]]) return { cell, instead: sum(lines[bad[0]]) };
+  }
+  return undefined;
+}
+
 /** A single slip in a cell would show in a total that fits, so the cell agrees with it. */
 function cellChecks(table: PrintedTable, totals: readonly Check[]): Check[] {
   const outcomes = new Map<string, Check[]>();
@@ -118,10 +153,14 @@ function cellChecks(table: PrintedTable, totals: readonly Check[]): Check[] {
         figure: cell.id,
         name: 'cell in its totals',
         from: 'print',
-        outcome: fits && table.kind === 'counts' ? 'agrees' : 'passes',
+        outcome: !fits ? 'open' : table.kind === 'counts' ? 'agrees' : 'passes',
         working: fits
           ? `It adds up with its ${sums.length > 1 ? 'row and column' : 'line'}: ${sums.map(({ figure }) => figure).join(', ')}.`
-          : `A total it belongs to does not add up: ${sums.map(({ figure }) => figure).join(', ')}.`,
+          : `A total it belongs to does not add up: ${sums
+              .filter(({ outcome }) => outcome !== 'agrees')
+              .map(({ figure }) => figure)
+              .join(', ')}.`,
+        ...(fits ? {} : { resolve: 'Settle that total first.' }),
         with: sums.map(({ figure }) => figure),
       } satisfies Check,
     ];
