@@ -32,3 +32,9 @@ export function printList(parts: readonly string[]): string {
 export function printCount(count: number, noun: string, plural = `${noun}s`): string {
   return `${count} ${count === 1 ? noun : plural}`;
 }
+
+/** An astronomical year as people write it: no year 0. */
+export function printYear(year: number): string {
+  const whole = Math.round(year);
+  return whole > 0 ? `AD ${whole}` : `${1 - whole} BC`;
+}

@@ -3,16 +3,12 @@ import { countBehind } from '../../fragments/behind.ts';
 import { type Grouping, groupRows } from '../../fragments/groups.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column } from '../../fragments/table.ts';
-import {
-  type BlockedSample,
-  blockMembers,
-  gatherBlocks,
-  sharesBlocks,
-} from '../../numerics/blocked-sample.ts';
+import { type BlockedSample, blockMembers, sharesBlocks } from '../../numerics/blocked-sample.ts';
 import { bootstrapInterval, expandedLevel, type ResampledInterval } from '../../numerics/bootstrap.ts';
 import { kruskalWallis } from '../../numerics/kruskal-wallis.ts';
 import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
 import type { Random } from '../../numerics/random.ts';
+import { drawnEpsilonSquared, drawnMedian } from '../../numerics/resampled-ranks.ts';
 import type { AnalysisInput, Findings, SetAside, Unavailable } from '../contract.ts';
 import type { ContrastOptions } from './options.ts';
 import { type Effect, type PairContrast, pairContrasts } from './pairs.ts';
@@ -167,12 +163,12 @@ function medianInterval(
   options: ContrastOptions,
   random: Random,
 ): ResampledInterval | Unavailable {
-  const members = blockMembers(points);
-  return bootstrapInterval(
-    [points.count],
-    ([choice]) => quantileSorted(gatherBlocks(members, choice).sort(), 0.5),
-    { random, resamples: options.resamples, level: expandedLevel(options.confidence, points.count) },
-  );
+  const median = drawnMedian(blockMembers(points));
+  return bootstrapInterval([points.count], ([choice]) => median(choice), {
+    random,
+    resamples: options.resamples,
+    level: expandedLevel(options.confidence, points.count),
+  });
 }
 
 function epsilon(
@@ -181,22 +177,14 @@ function epsilon(
   random: Random,
 ): Effect | Unavailable {
   if (points.length < 3) return { why: 'given from three groups on; two have Cliff’s delta' };
-  const estimate = (groups: readonly Float64Array[]) => {
-    const found = kruskalWallis(groups);
-    return 'why' in found ? found : found.epsilonSquared;
-  };
-  const observed = estimate(points.map((sample) => sample.values));
-  if (typeof observed !== 'number') return observed;
-  const members = points.map(blockMembers);
+  const observed = kruskalWallis(points.map((sample) => sample.values));
+  if ('why' in observed) return observed;
   const interval = bootstrapInterval(
     points.map((sample) => sample.count),
-    (choice) => {
-      const value = estimate(members.map((blocks, group) => gatherBlocks(blocks, choice[group])));
-      return typeof value === 'number' ? value : Number.NaN;
-    },
+    drawnEpsilonSquared(points.map(blockMembers)),
     { random, resamples: options.resamples, level: options.confidence },
   );
-  return { estimate: observed, interval };
+  return { estimate: observed.epsilonSquared, interval };
 }
 
 /** The test of place at the ends of the readings; for two groups also with the ends drawn together and apart. */

@@ -20,6 +20,7 @@ import { standardDeviation } from '../../numerics/moments.ts';
 import { medianDifference } from '../../numerics/pairwise-median.ts';
 import { quantileSorted } from '../../numerics/quantile.ts';
 import type { Random } from '../../numerics/random.ts';
+import { drawnDelta, drawnMedian, drawnMedianDifference } from '../../numerics/resampled-ranks.ts';
 import type { Unavailable } from '../contract.ts';
 import type { ContrastOptions } from './options.ts';
 import type { AttributeSamples } from './samples.ts';
@@ -117,15 +118,17 @@ function effects(
   const effect = (
     name: string,
     statistic: (first: Float64Array, second: Float64Array) => number | Unavailable,
+    drawn: ((draws: readonly Int32Array[]) => number) | null,
   ): Effect | Unavailable => {
     const estimate = statistic(pair[0].values, pair[1].values);
     if (typeof estimate !== 'number') return estimate;
     const interval = bootstrapInterval(
       pair.map((sample) => sample.count),
-      (choice) => {
-        const value = statistic(gatherBlocks(members[0], choice[0]), gatherBlocks(members[1], choice[1]));
-        return typeof value === 'number' ? value : Number.NaN;
-      },
+      drawn ??
+        ((choice) => {
+          const value = statistic(gatherBlocks(members[0], choice[0]), gatherBlocks(members[1], choice[1]));
+          return typeof value === 'number' ? value : Number.NaN;
+        }),
       { random: random.stream(name), resamples, level: options.confidence },
     );
     return { estimate, interval };
@@ -140,9 +143,13 @@ function effects(
         ? null
         : { why: 'ratios need values above 0' };
   return {
-    delta: effect('delta', cliffsDelta),
-    shift: graded ? grades : effect('shift', medianDifference),
-    ratio: ratios ?? (logarithmic ? effect('ratio', medianRatio) : { why: 'given where ratios matter' }),
+    delta: effect('delta', cliffsDelta, drawnDelta(members[0], members[1])),
+    shift: graded ? grades : effect('shift', medianDifference, drawnMedianDifference(members[0], members[1])),
+    ratio:
+      ratios ??
+      (logarithmic
+        ? effect('ratio', medianRatio, drawnRatio(members))
+        : { why: 'given where ratios matter' }),
     equivalence:
       ratios ??
       equivalentMeans(
@@ -156,6 +163,11 @@ function effects(
 
 function medianRatio(first: Float64Array, second: Float64Array): number {
   return quantileSorted(first.slice().sort(), 0.5) / quantileSorted(second.slice().sort(), 0.5);
+}
+
+function drawnRatio(members: readonly (readonly Float64Array[])[]) {
+  const [first, second] = members.map(drawnMedian);
+  return (draws: readonly Int32Array[]) => first(draws[0]) / second(draws[1]);
 }
 
 /** Items count as n, since fragments of one item tell little more than one; alpha is shared among the pairs. */

@@ -1,5 +1,7 @@
 import { midpoint } from '../../fragments/accessors.ts';
 import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
+import { blockedSample } from '../../numerics/blocked-sample.ts';
+import { blockedTrendTest } from '../../numerics/blocked-trend.ts';
 import { permutationTest } from '../../numerics/permutation.ts';
 import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
 import type { Random } from '../../numerics/random.ts';
@@ -7,6 +9,7 @@ import { jonckheereTerpstra, spearman } from '../../numerics/trend.ts';
 import type { Unavailable } from '../contract.ts';
 import type { ContrastOptions } from './options.ts';
 import type { AttributeSamples } from './samples.ts';
+import { dealtBy } from './tests.ts';
 
 /** One value with the span of years that its record is dated to. */
 export interface DatedValue {
@@ -105,8 +108,7 @@ export function trendOf(
         : {
             name: 'Jonckheere-Terpstra',
             statistic: jonckheere.z,
-            p: jonckheere.p,
-            method: 'normal approximation, values taken as independent',
+            ...dealtItems(values, groupsBy(middles), options, random.stream('groups')),
             drawn: drawn((years) => numberOr(ordered(years), 'z')),
           },
     ],
@@ -118,6 +120,29 @@ function numberOr<Key extends string>(
   key: Key,
 ): number {
   return 'why' in found ? Number.NaN : found[key];
+}
+
+/** Two-sided p of the ordered groups by dealing whole items among them. */
+function dealtItems(
+  values: readonly { readonly item: string; readonly group: number; readonly value: number }[],
+  order: readonly number[],
+  options: ContrastOptions,
+  random: Random,
+): { p: number; method: string } {
+  const samples = order.map((group) => {
+    const own = values.filter((value) => value.group === group);
+    return blockedSample(
+      own.map(({ value }) => value),
+      own.map(({ item }) => item),
+    );
+  });
+  const test = blockedTrendTest(samples, {
+    random,
+    relabellings: Math.min(options.relabellings, 9999),
+    exactLimit: 20_000,
+  });
+  if ('why' in test) throw new RangeError(`trendOf: ${test.why}`);
+  return { p: test.p, method: dealtBy(test) };
 }
 
 /** Two-sided p of Spearman's rho by dealing the dates among the items. */

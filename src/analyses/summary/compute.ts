@@ -13,6 +13,8 @@ import { COUNT_COLUMNS, countCells } from './count.ts';
 import { describeNumbers, numberColumns } from './describe-numbers.ts';
 import { limitsTable } from './limits.ts';
 import type { SummaryOptions } from './options.ts';
+import { FEWEST_FOR_MATRIX, type RecordedCell, recordedTable } from './recorded.ts';
+import { isYears, type SpanGroup, spansOf, spansTable } from './spans.ts';
 import { timeTable } from './time.ts';
 
 /** One group of records, with its values of one numeric attribute; what the figures draw. */
@@ -46,6 +48,10 @@ export interface SummaryFound extends Findings {
   readonly by: readonly string[];
   readonly numbers: readonly NumberGroup[];
   readonly terms: readonly TermGroup[];
+  /** When the groups date to, for attributes in years. */
+  readonly spans: readonly SpanGroup[];
+  /** Attribute by group, where several of each are described. */
+  readonly recorded: readonly RecordedCell[];
 }
 
 export interface Part {
@@ -73,6 +79,21 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
   const numeric = columns.filter((column) => column.kind === 'numeric');
   const kinds = columns.filter((column) => column.kind === 'term');
   const heads = options.by.map((id) => ({ id, label: register.attributes.get(id)?.label ?? id }));
+  const single = parts.filter(({ labels }) => labels.length === 0 || labels.some((label) => label !== ALL));
+  const years = numeric.filter(isYears);
+  const spans = years.flatMap((column) => spansOf(column, single));
+  const recorded =
+    columns.length < FEWEST_FOR_MATRIX || options.by.length === 0
+      ? []
+      : columns.flatMap((column) =>
+          single.map(({ labels, rows }) => ({
+            attribute: column.attribute.id,
+            label: column.attribute.label,
+            group: labels.join(', '),
+            n: rows.filter((row) => !isMissing(column, row)).length,
+            of: rows.length,
+          })),
+        );
   const behind = (rows: readonly number[]) => countBehind(input.fragments, records, input.unit, rows);
   return {
     unit: input.unit,
@@ -84,6 +105,8 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
         fragments: behind(rows).fragments,
       })),
     },
+    spans,
+    recorded,
     tables: {
       ...(numeric.length === 0 ? {} : { numbers: numbersTable(input, numeric, parts, heads) }),
       ...(numeric.length === 0 || options.resamples === 0
@@ -93,6 +116,10 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
       ...(options.timeBins === undefined
         ? {}
         : { time: timeTable(input, columns, parts, heads, options.timeBins) }),
+      ...(spans.length === 0 ? {} : { spans: spansTable(spans, heads) }),
+      ...(recorded.length === 0
+        ? {}
+        : { recorded: recordedTable(recorded, heads.map(({ label }) => label).join(' and ')) }),
     },
     numbers: numeric.flatMap((column) => parts.map((part) => numberGroup(records, column, part))),
     terms: kinds.flatMap((column) => parts.map((part) => termGroup(input, column, part))),

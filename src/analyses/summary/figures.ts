@@ -13,6 +13,8 @@ import {
 import { logTicks } from '../log-axis.ts';
 import { printCount } from '../phrasing.ts';
 import { ALL, type NumberGroup, type SummaryFound, type TermGroup } from './compute.ts';
+import { recordedFigure } from './recorded.ts';
+import { spansFigure } from './spans.ts';
 
 /** Boxes say something from this many values on; below, the points stand alone. */
 const FEWEST_FOR_BOX = 5;
@@ -20,7 +22,13 @@ const FEWEST_FOR_BOX = 5;
 /** A strip of points with boxes for each number, stacked shares for each attribute of kinds. */
 export function summaryFigures(found: SummaryFound): Readonly<Record<string, Figure>> {
   const figures: Record<string, Figure> = {};
-  for (const groups of byAttribute(found.numbers)) figures[groups[0].attribute] = numberFigure(found, groups);
+  const by = found.by.join(' and ');
+  if (found.recorded.length > 0) figures.recorded = recordedFigure(found.recorded, by, found.unit);
+  for (const groups of byAttribute(found.numbers)) {
+    const { attribute } = groups[0];
+    const spans = found.spans.filter((one) => one.attribute === attribute);
+    figures[attribute] = spans.length > 0 ? spansFigure(spans, found.unit, by) : numberFigure(found, groups);
+  }
   for (const groups of byAttribute(found.terms)) figures[groups[0].attribute] = kindFigure(found, groups);
   return figures;
 }

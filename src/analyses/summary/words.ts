@@ -1,6 +1,7 @@
 import type { Words } from '../contract.ts';
-import { printCount, printList, printNumber, printQuantity } from '../phrasing.ts';
+import { printCount, printList, printNumber, printQuantity, printYear } from '../phrasing.ts';
 import { ALL, type NumberGroup, type SummaryFound, type TermGroup } from './compute.ts';
+import type { SpanGroup } from './spans.ts';
 
 /** Below this many records a group is too small to be called typical of anything. */
 const SMALL_GROUP = 5;
@@ -8,7 +9,10 @@ const SMALL_GROUP = 5;
 /** One sentence an attribute, and what to mind when reading the tables. */
 export function summaryWords(found: SummaryFound): Words {
   const sentences = [
-    ...attributesOf(found.numbers).map((groups) => numberSentence(found, groups)),
+    ...attributesOf(found.numbers).map((groups) => {
+      const spans = found.spans.filter(({ attribute }) => attribute === groups[0].attribute);
+      return spans.length > 0 ? spanSentence(found, spans) : numberSentence(found, groups);
+    }),
     ...attributesOf(found.terms).map((groups) => kindSentence(found, groups)),
   ];
   return {
@@ -41,6 +45,18 @@ function numberSentence(found: SummaryFound, groups: readonly NumberGroup[]): st
     `${printNumber(medianOf(group))} in ${group.group.join(', ')} (n = ${group.points.length})`;
   const ends = `from ${name(ordered[0])} to ${name(ordered[ordered.length - 1])}`;
   return `${label}${unit === '' ? '' : ` (${unit})`}: medians of ${single.length} groups run ${ends}`;
+}
+
+function spanSentence(found: SummaryFound, spans: readonly SpanGroup[]): string {
+  const dated = spans.flatMap((one) => (one.span === null ? [] : [{ ...one, span: one.span }]));
+  const [first] = dated;
+  const last = dated.at(-1);
+  if (first === undefined || last === undefined)
+    return `${spans[0].label}: no ${found.unit} has a closed date`;
+  const say = ({ group, span, n }: typeof first) =>
+    `${group.length === 0 ? `all ${found.unit}s` : group.join(', ')} (${printYear(span.from)} to ${printYear(span.to)}, n = ${n})`;
+  if (dated.length === 1) return `${first.label}: ${say(first)}`;
+  return `${first.label}: of ${dated.length} groups dated the middle is earliest in ${say(first)} and latest in ${say(last)}`;
 }
 
 function kindSentence(found: SummaryFound, groups: readonly TermGroup[]): string {

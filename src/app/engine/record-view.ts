@@ -1,3 +1,4 @@
+import { printYear } from '../../analyses/phrasing.ts';
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
 import { CELL_STATES } from '../../cells/reading.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
@@ -23,16 +24,10 @@ export function readingWords(register: Register, column: Column, row: number): s
   if (Number.isNaN(low)) return '';
   const unit = column.attribute.unit === undefined ? '' : ` ${column.attribute.unit}`;
   const about = CELL_STATES[column.state[row] ?? 0] === 'approximate' ? ', about' : '';
-  if (column.attribute.unit === 'year') return `${yearWords(low)} to ${yearWords(high)}`;
+  if (column.attribute.unit === 'year') return `${printYear(low)} to ${printYear(high)}`;
   if (low === high) return `${readable(low)}${unit}${about}`;
   if (high === Number.POSITIVE_INFINITY) return `${readable(low)}${unit} or more`;
   return `${readable(low)} to ${readable(high)}${unit}${about}`;
-}
-
-/** Astronomical years as people write them: no year 0. */
-export function yearWords(year: number): string {
-  const whole = Math.round(year);
-  return whole > 0 ? `AD ${whole}` : `${1 - whole} BC`;
 }
 
 export function labelsOf(

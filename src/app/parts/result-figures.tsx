@@ -9,6 +9,8 @@ export interface ResultFiguresProps {
   readonly names?: Readonly<Record<string, string>>;
   /** Figure -> the table behind it, where that is not the first one. */
   readonly tables?: Readonly<Record<string, string>>;
+  /** Figures to show; all where not said. */
+  readonly only?: readonly string[];
   /** Stem of the file names. */
   readonly stem: string;
 }
@@ -17,12 +19,11 @@ export interface ResultFiguresProps {
 const MOST_SIDE_BY_SIDE = 5;
 
 /** The figures of one answer, one at a time, each with its table and its files. */
-export function ResultFigures({ result, names = {}, tables = {}, stem }: ResultFiguresProps) {
+export function ResultFigures({ result, names = {}, tables = {}, only, stem }: ResultFiguresProps) {
   const [shown, setShown] = useState<string | null>(null);
-  const available = Object.keys(result.figures).map((id) => ({
-    id,
-    label: names[id] ?? id.replace(/-/g, ' '),
-  }));
+  const available = Object.keys(result.figures)
+    .filter((id) => only?.includes(id) ?? true)
+    .map((id) => ({ id, label: names[id] ?? id.replace(/-/g, ' ') }));
   const current = available.some(({ id }) => id === shown) ? (shown as string) : available[0]?.id;
   if (current === undefined)
     return <p className="soft">There is nothing to draw here; see what can be said.</p>;

@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import type { AnalysisResult } from '../../../study/results.ts';
 import { useRun } from '../../engine/use-run.ts';
 import { fileStem } from '../../files.ts';
 import { COEFFICIENTS, groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
@@ -11,13 +12,17 @@ import { Tables } from '../../parts/tables.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
 import type { Screen } from '../register.ts';
-import { RecordedWhere } from './recorded-where.tsx';
+import { NewSite, type TypedSite } from './new-site.tsx';
+import { useRecordedWhere } from './recorded-where.tsx';
+
+type View = 'counts' | 'alike' | 'time' | 'recorded';
 
 const QUESTION = 'What is there, where, and how alike are the places?';
 
 const VIEWS = [
   { id: 'counts', label: 'What there is' },
   { id: 'alike', label: 'How alike they are' },
+  { id: 'time', label: 'When they date to' },
   { id: 'recorded', label: 'What is recorded where' },
 ];
 
@@ -28,10 +33,29 @@ const FIGURES = {
   biplot: 'Map of places and kinds',
   order: 'Order and dates',
   diversity: 'Variety',
+  date: 'When they date to',
+  recorded: 'What is recorded where',
 };
+
+/** The table behind each figure. */
+const TABLES = {
+  matrix: 'matrix',
+  biplot: 'assemblagesOnAxes',
+  order: 'order',
+  diversity: 'diversity',
+  date: 'spans',
+  recorded: 'recorded',
+};
+const RECORDED_ONLY = ['recorded'];
 
 /** Quick enough to answer while the question is being put. */
 const QUICK = { resamples: 399, relabellings: 999 };
+
+/** The table that a view is about comes first. */
+function tablesOf(shown: View, tables: AnalysisResult['tables']) {
+  const first = shown === 'time' ? 'spans' : shown === 'recorded' ? 'recorded' : '';
+  return Object.entries(tables).sort(([a], [b]) => Number(b === first) - Number(a === first));
+}
 
 function AssemblagesScreen() {
   const { workspace, view, change } = useWorkbench();
@@ -69,8 +93,19 @@ function AssemblagesScreen() {
   );
   const counts = useRun(shown === 'counts' ? table : null, 150);
   const likeness = useRun(shown === 'alike' ? alike : null, 150);
-  const run = shown === 'alike' ? likeness : counts;
-  const set = (options: { places?: string; of?: string; coefficient?: string }, what: string) =>
+  const asksRecorded = useRecordedWhere(places);
+  const dated = attributes.some(({ definition, filled }) => definition.id === 'date' && filled > 0);
+  const asksTime = useMemo<StudyAnalysis | null>(
+    () => (dated ? { id: 'dated', kind: 'summary', of: ['date'], by: [places], resamples: 0 } : null),
+    [dated, places],
+  );
+  const recorded = useRun(shown === 'recorded' ? asksRecorded : null, 150);
+  const time = useRun(shown === 'time' ? asksTime : null, 150);
+  const run = { alike: likeness, counts, recorded, time }[shown as View];
+  const set = (
+    options: { places?: string; of?: string; coefficient?: string; newSites?: readonly TypedSite[] },
+    what: string,
+  ) =>
     change((now) => {
       const where = options.places ?? places;
       const kind = options.of ?? of;
@@ -80,6 +115,9 @@ function AssemblagesScreen() {
         assemblages: where,
         of: kind,
         ...(options.coefficient === undefined ? {} : { coefficient: options.coefficient }),
+        // Counts typed in are of the kinds that were asked for.
+        ...(options.of === undefined ? {} : { newSites: [] }),
+        ...(options.newSites === undefined ? {} : { newSites: options.newSites }),
       });
     }, what);
   const stem = fileStem(workspace.study.title);
@@ -99,7 +137,7 @@ function AssemblagesScreen() {
               value={places}
               onChange={(id) => set({ places: id }, 'other places')}
             />
-            {shown === 'recorded' ? null : (
+            {shown === 'recorded' || shown === 'time' ? null : (
               <Choice
                 label="in their"
                 options={kinds.filter(({ id }) => id !== places)}
@@ -115,40 +153,57 @@ function AssemblagesScreen() {
                 onChange={(id) => set({ coefficient: id }, 'another coefficient')}
               />
             )}
+            {shown !== 'alike' ? null : (
+              <NewSite
+                key={of}
+                kinds={attributes.find(({ definition }) => definition.id === of)}
+                sites={(alike.newSites as readonly TypedSite[] | undefined) ?? []}
+                onSet={(newSites, what) => set({ newSites }, what)}
+              />
+            )}
           </div>
         </Part>
-        {shown === 'recorded' ? (
-          <Part name="see" title="What is recorded where">
-            <RecordedWhere places={places} />
-          </Part>
-        ) : (
-          <>
-            <Part name="see" title={shown === 'alike' ? 'How alike the places are' : 'What there is'}>
-              <div className="stack">
-                <RunStatus run={run} />
-                {run.result === null ? null : (
-                  <ResultFigures key={shown} names={FIGURES} result={run.result} stem={`${stem}.${shown}`} />
+        <Part name="see" title={VIEWS.find(({ id }) => id === shown)?.label ?? ''}>
+          <div className="stack">
+            <RunStatus run={run} />
+            {shown === 'time' && !dated ? (
+              <p className="soft">No table says when anything dates to; map columns to “date” on Sources.</p>
+            ) : null}
+            {run.result === null ? null : (
+              <ResultFigures
+                key={shown}
+                names={FIGURES}
+                tables={TABLES}
+                {...(shown === 'recorded' ? { only: RECORDED_ONLY } : {})}
+                result={run.result}
+                stem={`${stem}.${shown}`}
+              />
+            )}
+          </div>
+        </Part>
+        <Part name="say" title="What can be said">
+          {shown === 'recorded' ? (
+            <p>
+              A dash or a pale cell is no finding: nobody looked, it could not be observed, or there was none.
+              Places are compared fairly only in what is recorded at all of them.
+            </p>
+          ) : (
+            <RunSaid run={run} />
+          )}
+        </Part>
+        <Part name="more" title="The numbers">
+          <div className="stack">
+            <Tables tables={tablesOf(shown as View, run.result?.tables ?? {})} />
+            {n === undefined ? null : (
+              <p className="small">
+                Rests on {count(n.fragments, 'fragment')} of {count(n.items, 'item')}.{' '}
+                {n.setAside.map(
+                  ({ reason, fragments }) => `Set aside: ${count(fragments, 'fragment')}, ${reason}. `,
                 )}
-              </div>
-            </Part>
-            <Part name="say" title="What can be said">
-              <RunSaid run={run} />
-            </Part>
-            <Part name="more" title="The numbers">
-              <div className="stack">
-                <Tables tables={Object.entries(run.result?.tables ?? {})} />
-                {n === undefined ? null : (
-                  <p className="small">
-                    Rests on {count(n.fragments, 'fragment')} of {count(n.items, 'item')}.{' '}
-                    {n.setAside.map(
-                      ({ reason, fragments }) => `Set aside: ${count(fragments, 'fragment')}, ${reason}. `,
-                    )}
-                  </p>
-                )}
-              </div>
-            </Part>
-          </>
-        )}
+              </p>
+            )}
+          </div>
+        </Part>
       </div>
     </ScreenFrame>
   );

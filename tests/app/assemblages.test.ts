@@ -1,0 +1,67 @@
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { checkStudy } from '../../src/study/load.ts';
+import { type Bench, type Desk, openBench, saved } from './workbench.ts';
+
+/** Generous, for machines that do much else at the same time. */
+const PATIENCE = 300_000;
+vi.setConfig({ testTimeout: PATIENCE, hookTimeout: PATIENCE });
+
+let bench: Bench;
+let desk: Desk;
+const show = async (view: string) => {
+  await desk.page.getByRole('button', { name: /Show$/ }).click();
+  await desk.page.getByRole('option', { name: view }).click();
+};
+beforeAll(async () => {
+  bench = await openBench();
+  desk = await bench.open();
+  await desk.demo();
+  await desk.go('Assemblages');
+});
+afterAll(async () => {
+  await desk?.close();
+  await bench?.close();
+});
+
+describe('Assemblages', () => {
+  it('shows what there is, when it dates to, and what is recorded where', async () => {
+    const { page } = desk;
+    const drawn = page.locator('.see .drawing .main-svg').first();
+    await page.getByText('numbers in the bars', { exact: false }).waitFor();
+    await show('When they date to');
+    await page.getByText('When each dates to', { exact: false }).waitFor();
+    await page.locator('.more').getByRole('radio', { name: 'Spans of time' }).waitFor();
+    await show('What is recorded where');
+    await page.getByText('have a value of each attribute', { exact: false }).waitFor();
+    await drawn.waitFor();
+    expect(desk.errors).toEqual([]);
+  });
+
+  it('sets a new site, known by its counts, on the map of places and kinds, and in the study', async () => {
+    const { page } = desk;
+    await show('How alike they are');
+    await page.getByRole('button', { name: 'Set a new site among them' }).click();
+    await page.getByLabel('Its name').fill('Trench 9');
+    await page.getByLabel('tabby', { exact: true }).fill('12');
+    await page.getByLabel('open twining').fill('24');
+    await page.getByLabel('coiled').fill('ten');
+    await page.getByText('Type whole numbers').waitFor();
+    expect(await page.getByRole('button', { name: 'Set it among them' }).isDisabled()).toBe(true);
+    await page.getByLabel('coiled').fill('10');
+    await page.getByRole('button', { name: 'Set it among them' }).click();
+    await page
+      .locator('.say .sentence', { hasText: 'Trench 9 (n = 46) is most like Quorrimel Cave' })
+      .waitFor();
+    await page.getByRole('radio', { name: 'Map of places and kinds' }).click();
+    await page.getByText('Stars: placed afterwards', { exact: false }).waitFor();
+    await desk.go('Take away');
+    const study = await saved(page, page.getByRole('button', { name: /^Save the study/ }));
+    const alike = checkStudy(JSON.parse(study.text), study.name).analyses.find(
+      ({ kind }) => kind === 'similarity',
+    );
+    expect(alike).toMatchObject({
+      newSites: [{ label: 'Trench 9', counts: { tabby: 12, 'open twining': 24, coiled: 10 } }],
+    });
+    expect(desk.errors).toEqual([]);
+  });
+});
