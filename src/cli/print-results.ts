@@ -65,16 +65,21 @@ function printTable(terminal: Terminal, table: ResultTable): void {
   if (notes.length > 0) terminal.out(`${terminal.colour.dim(line(notes.join(' '), terminal.width))}\n`);
 }
 
+/** In place of a number that cannot be computed. */
+const UNKNOWN = '–';
+
 interface PrintedColumn {
   readonly head: string;
   readonly isWords: boolean;
   readonly cells: readonly string[];
 }
 
-/** As many columns as fit: those the table names for narrow places, else its first; empty ones left out. */
+/** As many columns as fit: those the table names for narrow places, else its first; those without any value left out. */
 function narrowed(table: ResultTable, width: number): readonly PrintedColumn[] {
   const printed = table.columns.map((_, place) => printedColumn(table, place));
-  const filled = [...printed.keys()].filter((place) => printed[place].cells.some((cell) => cell !== ''));
+  const filled = [...printed.keys()].filter((place) =>
+    printed[place].cells.some((cell) => cell !== '' && cell !== UNKNOWN),
+  );
   const fits = (places: readonly number[]) =>
     columnsThatFit(
       places.map((place) =>
@@ -106,7 +111,7 @@ function brief(cell: TableCell, print: (value: number) => string): string {
   if (cell === null) return '';
   if (typeof cell === 'number') return print(cell);
   if (typeof cell === 'boolean') return cell ? 'yes' : 'no';
-  return typeof cell === 'object' ? '–' : tame(cell);
+  return typeof cell === 'object' ? UNKNOWN : tame(cell);
 }
 
 function printSources(terminal: Terminal, { study }: Results): void {

@@ -1,6 +1,7 @@
 import { countBehind } from '../../fragments/behind.ts';
 import { compareRecords } from '../../fragments/comparison.ts';
 import type { Condensed } from '../../numerics/condensed.ts';
+import { fuzzyMembership } from '../../numerics/grouping/fuzzy-membership.ts';
 import type { GroupStability } from '../../numerics/grouping/stability.ts';
 import { copheneticCorrelation, type MergeTree } from '../../numerics/grouping/tree.ts';
 import { isUnavailable } from '../../numerics/unavailable.ts';
@@ -58,6 +59,8 @@ export interface GroupingFound extends Findings {
   readonly tree: MergeTree | null;
   readonly cophenetic: number | null;
   readonly trust: Trust;
+  /** Share of each record in each group, records by groups; null for large tables and fewer than two groups. */
+  readonly graded: Float64Array | null;
   readonly context: readonly ContextTally[];
   readonly agreement: Agreement | null;
   /** Dissimilarities among the records at the places `inMatrix`: all, or a sample of a large table. */
@@ -93,6 +96,7 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
     compared: core.compared,
     spec: core.spec,
     items: renumber(Array.from(core.inMatrix, (place) => records.item[core.rows[place]])),
+    assemblages: Array.from(core.inMatrix, (place) => records.assemblage[core.rows[place]]),
     chosen: core.chosen,
     tried: core.tried,
     options,
@@ -145,6 +149,7 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
     tree: core.tree,
     cophenetic: core.tree === null ? null : copheneticCorrelation(matrix, core.tree),
     trust,
+    graded: core.sampled || k < 2 ? null : fuzzyMembership(matrix, core.medoids, options.fuzziness),
     context: contextTallies(records, rows, membership, k, attributes, register),
     agreement:
       options.compareWith === undefined

@@ -1,25 +1,13 @@
-import { dissimilarityAt } from '../../numerics/condensed.ts';
-import { leafOrder } from '../../numerics/grouping/tree.ts';
 import { isUnavailable } from '../../numerics/unavailable.ts';
 import type { Figure, Unavailable } from '../contract.ts';
-import {
-  axis,
-  escapeText,
-  figureLayout,
-  GROUND,
-  kindBar,
-  kindMarker,
-  kindStyle,
-  SEQUENTIAL,
-} from '../figure-style.ts';
+import { axis, escapeText, figureLayout, GROUND, kindBar, kindMarker, kindStyle } from '../figure-style.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import type { GroupedRecord, GroupingFound } from './compute.ts';
+import { matrixFigure } from './matrix-figure.ts';
 import type { Reference } from './reference-tables.ts';
 import { groupName } from './tables.ts';
+import { togetherFigure } from './together-figure.ts';
 import { treeFigure } from './tree-figure.ts';
-
-/** Up to this many records each has a line and a column in the heat map; above, each group has one. */
-const MOST_IN_MATRIX = 150;
 
 /** More bars than this cannot be told apart; a sample is drawn instead. */
 const MOST_BARS = 2000;
@@ -30,6 +18,7 @@ export function groupingFigures(found: GroupingFound): Readonly<Record<string, F
     ...(found.k < 2 ? {} : { silhouette: silhouetteFigure(found) }),
     matrix: matrixFigure(found),
     ...(found.tried.length > 1 ? { choice: choiceFigure(found) } : {}),
+    ...(isUnavailable(found.trust.variants) ? {} : { together: togetherFigure(found, found.trust.variants) }),
     ...(found.tree === null ? {} : { tree: treeFigure(found, found.tree) }),
   };
 }
@@ -76,78 +65,9 @@ function silhouetteFigure(found: GroupingFound): Figure {
   };
 }
 
-function matrixFigure(found: GroupingFound): Figure {
-  const single = found.records.length <= MOST_IN_MATRIX || found.k < 2;
-  const labels = single ? [] : found.groups.map((group, number) => `${groupName(number)} (${group.size})`);
-  const order = single ? matrixOrder(found) : [];
-  const values = single
-    ? order.map((i) => order.map((j) => dissimilarityAt(found.matrix, i, j)))
-    : meanBetweenGroups(found);
-  const names = single ? order.map((i) => escapeText(found.records[i].id)) : labels;
-  const plain = { ticks: '', showgrid: false, showline: false, type: 'category' };
-  return {
-    data: [
-      {
-        type: 'heatmap',
-        z: values,
-        x: names,
-        y: names,
-        colorscale: SEQUENTIAL.map(([share, colour]) => [share, colour]),
-        zmin: 0,
-        colorbar: { title: { text: 'dissimilarity' }, thickness: 10, outlinewidth: 0 },
-        hovertemplate: '%{y} and %{x}: %{z:.3f}<extra></extra>',
-      },
-    ],
-    layout: figureLayout({
-      x: axis(single ? found.unit : 'group', { ...plain, showticklabels: !single || order.length <= 40 }),
-      y: axis(single ? found.unit : 'group', {
-        ...plain,
-        showticklabels: !single || order.length <= 40,
-        autorange: 'reversed',
-      }),
-      height: 560,
-    }),
-    caption: single
-      ? `Dissimilarities of ${printCount(order.length, found.unit)}, ordered ${found.tree === null ? 'by group and silhouette width' : 'as the leaves of the tree'}: light is alike.`
-      : `Mean dissimilarities within (diagonal) and between groups of ${printCount(found.records.length, found.unit)}; sizes in brackets; light is alike.`,
-  };
-}
-
-function matrixOrder(found: GroupingFound): number[] {
-  if (found.tree !== null) return [...leafOrder(found.tree)].slice(0, MOST_IN_MATRIX);
-  const place = new Map(found.records.map((record, index) => [record, index]));
-  return byGroup(found.records, found.k)
-    .map((record) => place.get(record) ?? 0)
-    .slice(0, MOST_IN_MATRIX);
-}
-
 /** The records whose dissimilarities are at hand. */
 function inMatrixOf(found: GroupingFound): GroupedRecord[] {
   return Array.from(found.inMatrix, (place) => found.records[place]);
-}
-
-function meanBetweenGroups(found: GroupingFound): (number | null)[][] {
-  const { k, matrix } = found;
-  const records = inMatrixOf(found);
-  const sums = new Float64Array(k * k);
-  const pairs = new Float64Array(k * k);
-  let place = 0;
-  for (let i = 0; i < matrix.n; i++) {
-    for (let j = i + 1; j < matrix.n; j++) {
-      const value = matrix.values[place++];
-      const a = Math.min(records[i].group, records[j].group);
-      const b = Math.max(records[i].group, records[j].group);
-      if (a < 0) continue;
-      sums[a * k + b] += value;
-      pairs[a * k + b]++;
-    }
-  }
-  return Array.from({ length: k }, (_, i) =>
-    Array.from({ length: k }, (_, j) => {
-      const cell = Math.min(i, j) * k + Math.max(i, j);
-      return pairs[cell] === 0 ? null : sums[cell] / pairs[cell];
-    }),
-  );
 }
 
 function choiceFigure(found: GroupingFound): Figure {

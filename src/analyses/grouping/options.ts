@@ -63,6 +63,16 @@ export const groupingOptions = z.strictObject({
     description:
       'How many shuffled tables, even clouds and single heaps each are grouped to see whether noise would give groups as good; 0 leaves them out',
   }),
+  variants: z.boolean().default(true).meta({
+    title: 'Other ways',
+    description:
+      'Whether the same records are also grouped by other methods, weights and numbers of groups, and without each assemblage in turn',
+  }),
+  fuzziness: z.number().gt(1).max(10).default(2).meta({
+    title: 'Fuzziness',
+    description:
+      'How evenly a record is shared out among the groups in the table of graded membership: towards 1 all to the nearest medoid, large values evenly',
+  }),
   compareWith: groupingId().exactOptional().meta({
     title: 'Compare with',
     description: 'A recorded classification to set the groups against',

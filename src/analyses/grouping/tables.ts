@@ -3,17 +3,32 @@ import type { ResultTable, TableCell } from '../contract.ts';
 import { choiceTable, referencesTable } from './choice-tables.ts';
 import type { Agreement } from './compare-with.ts';
 import { BORDERLINE, type GroupingFound } from './compute.ts';
+import { leaveOutTable } from './leave-out.ts';
+import { togetherRecordsTable, togetherTable, variantsTable } from './variant-tables.ts';
 
 export type Compared = Omit<GroupingFound, 'n' | 'tables'>;
 
 /** Everything found, as tables: groups, membership, marks, choice of k, sites and periods, agreement. */
 export function groupingTables(found: Compared): Readonly<Record<string, ResultTable>> {
+  const { variants, leftOut, places } = found.trust;
   return {
     groups: groupsTable(found),
     membership: membershipTable(found),
     marks: marksTable(found),
     choice: choiceTable(found),
     references: referencesTable(found),
+    ...(found.graded === null ? {} : { graded: gradedTable(found, found.graded) }),
+    ...(isUnavailable(variants)
+      ? {}
+      : {
+          together: togetherTable(variants),
+          sides: togetherRecordsTable(
+            variants,
+            Array.from(places, (place) => found.records[found.inMatrix[place]]),
+          ),
+          variants: variantsTable(variants),
+        }),
+    ...(isUnavailable(leftOut) ? {} : { leftOut: leaveOutTable(leftOut, found.k) }),
     ...(found.context.length === 0 ? {} : { context: contextTable(found) }),
     ...(found.agreement === null
       ? {}
@@ -98,6 +113,26 @@ function membershipTable({ records }: Compared): ResultTable {
       record.group < 0 ? { why: 'in no group' } : record.toMedoid,
       record.group >= 0 && record.silhouette <= BORDERLINE,
     ]),
+  };
+}
+
+/** How much of each record belongs to each group, when it may belong to several. */
+function gradedTable({ records, k, options, groups }: Compared, graded: Float64Array): ResultTable {
+  return {
+    title: 'Graded membership',
+    columns: [
+      { id: 'id', label: 'fragment' },
+      { id: 'group', label: 'group' },
+      ...groups.map((_, group) => ({ id: `group${group + 1}`, label: `share in group ${groupName(group)}` })),
+    ],
+    rows: records.map((record, place) => [
+      record.id,
+      groupName(record.group),
+      ...graded.subarray(place * k, (place + 1) * k),
+    ]),
+    note:
+      'From the dissimilarities to the medoids of the groups, with fuzziness ' +
+      `${options.fuzziness} (Krishnapuram, Joshi, Nasraoui & Yi 2001); shares of a record sum to 1.`,
   };
 }
 

@@ -1,3 +1,4 @@
+import { COMPARED_BLOCKS } from '../../fragments/comparison.ts';
 import type { DissimilaritySpec } from '../../numerics/dissimilarity.ts';
 import { type CloudShape, cloudMaker } from '../../numerics/grouping/cloud-reference.ts';
 import { type Gap, gapStatistic, groupsByGap } from '../../numerics/grouping/gap.ts';
@@ -10,9 +11,11 @@ import type { Random } from '../../numerics/random.ts';
 import { isUnavailable } from '../../numerics/unavailable.ts';
 import type { Unavailable } from '../contract.ts';
 import { type Compared, compareAll, takeCompared, takeVariables } from './compared.ts';
+import { type LeftOut, leaveOneOut } from './leave-out.ts';
 import type { GroupingOptions } from './options.ts';
 import { type Partition, partitionsOf } from './partition.ts';
 import { dispersionsOf, type Reference, referenceTables } from './reference-tables.ts';
+import { type Variants, variantsOf } from './variants.ts';
 
 /** Everything that says how far groups are to be trusted. */
 export interface Trust {
@@ -29,6 +32,12 @@ export interface Trust {
   /** Number of groups by the gap statistic, 1 for none. */
   readonly groupsByGap: number | Unavailable;
   readonly predictionStrength: readonly { readonly k: number; readonly mean: number }[] | Unavailable;
+  /** What other methods, weights and numbers of groups make of the same records. */
+  readonly variants: Variants | Unavailable;
+  /** The groups with each assemblage left out in turn. */
+  readonly leftOut: readonly LeftOut[] | Unavailable;
+  /** Places of the records judged, in the order of `variants.records`. */
+  readonly places: Int32Array;
 }
 
 /** Repeated grouping of more records than this would take minutes: a sample stands for them. */
@@ -42,6 +51,8 @@ export interface TrustRequest {
   /** The specification of exactly these records. */
   readonly spec: DissimilaritySpec;
   readonly items: Int32Array;
+  /** Site and phase of each record, "" where it is not known. */
+  readonly assemblages: readonly string[];
   readonly chosen: Partition;
   readonly tried: readonly Partition[];
   readonly options: GroupingOptions;
@@ -93,6 +104,24 @@ export function trustIn(request: TrustRequest): Trust {
     gaps,
     groupsByGap: isUnavailable(gaps) ? gaps : groupsByGap(gaps),
     predictionStrength: strengthOf(base, options, random.stream('halves')),
+    variants: options.variants
+      ? variantsOf({
+          ...base,
+          how: options,
+          blocks: COMPARED_BLOCKS,
+          random: random.stream('variants'),
+          onProgress: steps(0.3, 0.35, 'grouping in other ways'),
+        })
+      : notAsked,
+    leftOut: options.variants
+      ? leaveOneOut({
+          ...base,
+          how: options,
+          random: random.stream('assemblages'),
+          onProgress: steps(0.35, 0.4, 'leaving assemblages out'),
+        })
+      : notAsked,
+    places: base.places,
   };
 }
 
@@ -108,13 +137,19 @@ function oneCloud(
   };
 }
 
-type Base = Pick<TrustRequest, 'compared' | 'spec' | 'items' | 'tried' | 'chosen'>;
+interface Base
+  extends Pick<TrustRequest, 'compared' | 'spec' | 'items' | 'assemblages' | 'tried' | 'chosen'> {
+  /** Where its records stand among those of the request. */
+  readonly places: Int32Array;
+}
 
 /** The request itself, or for a large table a sample of it, grouped anew in the same numbers of groups. */
 function withinReach(request: TrustRequest): Base {
-  const { compared, spec, items, chosen, tried, options, random } = request;
+  const { compared, spec, items, assemblages, chosen, tried, options, random } = request;
   const n = items.length;
-  if (n <= MOST_IN_TRUST || tried.length === 0) return request;
+  if (n <= MOST_IN_TRUST || tried.length === 0) {
+    return { ...request, places: Int32Array.from({ length: n }, (_, place) => place) };
+  }
   const places = sampleRows(n, MOST_IN_TRUST, random.stream('trust sample'));
   const part = takeCompared(compared, places);
   const least = tried[0].k;
@@ -124,6 +159,8 @@ function withinReach(request: TrustRequest): Base {
     compared: part,
     spec: takeVariables(spec, places),
     items: renumber(places.map((place) => items[place])),
+    assemblages: Array.from(places, (place) => assemblages[place]),
+    places,
     chosen: { ...chosen, membership: places.map((place) => chosen.membership[place]) },
     tried: again.partitions,
   };

@@ -2,9 +2,11 @@ import { isUnavailable } from '../../numerics/unavailable.ts';
 import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import { BORDERLINE, type GroupingFound } from './compute.ts';
+import { leaveOutWords } from './leave-out.ts';
 import { METHODS } from './options.ts';
 import type { Reference } from './reference-tables.ts';
 import { groupName } from './tables.ts';
+import { variantWords } from './variant-tables.ts';
 
 /** Reading of a mean silhouette width: Kaufman & Rousseeuw 1990, ch. 2, table 4. */
 export function silhouetteReading(width: number): string {
@@ -40,6 +42,8 @@ export function groupingWords(found: GroupingFound): Words {
     start,
     referenceWords(found),
     stabilityWords(found),
+    variantWords(found.trust.variants),
+    leaveOutWords(found.trust.leftOut),
     medoidWords(found),
     agreementWords(found),
   ]

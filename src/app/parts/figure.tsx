@@ -166,20 +166,22 @@ function listen(element: PlotlyElement, acts: Acts): void {
   const ids = (event: PlotlyEvent | null) =>
     (event?.points ?? [])
       .map((point) => point.customdata)
-      .filter((id): id is string => typeof id === 'string');
+      // A cell of a heat map is two records, any other mark is one.
+      .map((one) => (Array.isArray(one) ? one : [one]).filter((id): id is string => typeof id === 'string'))
+      .filter((one) => one.length > 0);
   element.on?.('plotly_click', (event) => {
     const press = event?.event;
     const found = ids(event);
     if (found.length > 0)
       acts.current.onPick?.(
-        found.slice(0, 1),
+        found[0] ?? [],
         press?.shiftKey === true || press?.ctrlKey === true || press?.metaKey === true,
       );
   });
   element.on?.('plotly_selected', (event) => {
     const found = ids(event);
-    if (found.length > 0) acts.current.onPick?.([...new Set(found)], false);
+    if (found.length > 0) acts.current.onPick?.([...new Set(found.flat())], false);
   });
-  element.on?.('plotly_hover', (event) => acts.current.onHover?.(ids(event)[0] ?? null));
+  element.on?.('plotly_hover', (event) => acts.current.onHover?.(ids(event)[0]?.[0] ?? null));
   element.on?.('plotly_unhover', () => acts.current.onHover?.(null));
 }

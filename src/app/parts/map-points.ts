@@ -41,10 +41,17 @@ export function mapPoints(
       x: positions.x[i] ?? Number.NaN,
       y: positions.y[i] ?? Number.NaN,
       kind: kindOf(id, row),
-      about:
-        row === undefined
-          ? []
-          : said.map((name) => labels?.labels[name]?.[row] ?? '').filter((text) => text !== ''),
+      about: aboutRecord(labels, said, row),
     };
   });
+}
+
+/** What a record is, in the words of the attributes named; those that it lacks are left out. */
+export function aboutRecord(
+  labels: RecordLabels | null,
+  said: readonly string[],
+  row: number | undefined,
+): readonly string[] {
+  if (row === undefined) return [];
+  return said.map((name) => labels?.labels[name]?.[row] ?? '').filter((text) => text !== '');
 }

@@ -61,8 +61,12 @@ export function groupStability(request: StabilityRequest): GroupStability[] {
   return counts.map((count, group) => ({ ...count, mean: sums[group] / count.resamples }));
 }
 
-/** For each original group its greatest Jaccard coefficient with a new one; NaN where no member was drawn. */
-function bestJaccard(
+/**
+ * For each original group its greatest Jaccard coefficient with a new one; NaN where no member was drawn.
+ *
+ * @param membership group of every record, 0 … k - 1, -1 for none; `rows` those grouped anew, `again` their labels
+ */
+export function bestJaccard(
   membership: ArrayLike<number>,
   rows: Int32Array,
   again: ArrayLike<number>,

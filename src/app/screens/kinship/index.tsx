@@ -30,7 +30,7 @@ const SHARED = [
 ];
 
 /** Quick answers while settings change; how far to trust them is computed when asked for. */
-const QUICK = { resamples: 0, permutations: 0 };
+const QUICK = { resamples: 0, permutations: 0, variants: false };
 
 function KinshipScreen() {
   const { workspace, change } = useWorkbench();

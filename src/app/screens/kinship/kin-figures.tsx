@@ -1,10 +1,11 @@
 import { useMemo, useState } from 'react';
 import type { AnalysisResult } from '../../../study/results.ts';
 import { fileStem } from '../../files.ts';
+import { brushed } from '../../parts/brush.ts';
 import { Choice, Toggles } from '../../parts/controls.tsx';
 import { FigureView } from '../../parts/figure.tsx';
 import { kinMap } from '../../parts/kin-map.ts';
-import { mapPoints, positionsOf } from '../../parts/map-points.ts';
+import { aboutRecord, mapPoints, positionsOf } from '../../parts/map-points.ts';
 import { pickedAfter } from '../../parts/picked-panel.tsx';
 import { useLabels } from '../../parts/use-labels.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
@@ -16,18 +17,20 @@ export interface KinFiguresProps {
 
 const FIGURES: readonly { readonly id: string; readonly label: string }[] = [
   { id: 'map', label: 'Map' },
+  { id: 'matrix', label: 'All against all' },
   { id: 'tree', label: 'Tree' },
   { id: 'silhouette', label: 'How well each fits' },
-  { id: 'matrix', label: 'All against all' },
   { id: 'choice', label: 'How many groups' },
+  { id: 'together', label: 'Whatever the method' },
 ];
 
 /** Which tables stand behind which figure. */
 const TABLES: Readonly<Record<string, string>> = {
   silhouette: 'membership',
   choice: 'choice',
+  together: 'sides',
   tree: 'membership',
-  matrix: 'groups',
+  matrix: 'membership',
 };
 
 /** The pictures of kinship; a pick in one is a pick in all. */
@@ -53,7 +56,14 @@ export function KinFigures({ grouping, ordination }: KinFiguresProps) {
     id === 'map' ? map !== null : grouping?.figures[id] !== undefined,
   );
   const current = available.some(({ id }) => id === shown) ? shown : (available[0]?.id ?? 'map');
-  const figure = current === 'map' ? map : (grouping?.figures[current] ?? null);
+  const drawn = grouping?.figures[current] ?? null;
+  const figure = useMemo(() => {
+    if (current === 'map') return map;
+    if (drawn === null) return null;
+    const rows = new Map(labels?.ids.map((id, row) => [id, row]));
+    const about = (id: string) => aboutRecord(labels, names.said, rows.get(id));
+    return brushed(drawn, picked, about);
+  }, [current, map, drawn, labels, names, picked]);
   const onPick = (ids: readonly string[], add: boolean) => pick(pickedAfter(picked, ids, add));
   if (figure === null) return <p className="soft">The finds are being compared.</p>;
   const tableName = TABLES[current] ?? '';

@@ -1,0 +1,206 @@
+import { describe, expect, it } from 'vitest';
+import type { AnalysisInput } from '../../../src/analyses/contract.ts';
+import type { GroupingFound } from '../../../src/analyses/grouping/compute.ts';
+import { grouping } from '../../../src/analyses/grouping/index.ts';
+import { type GroupingOptions, groupingOptions } from '../../../src/analyses/grouping/options.ts';
+import { dissimilarityAt } from '../../../src/numerics/condensed.ts';
+import { createRandom } from '../../../src/numerics/random.ts';
+import { attribute, type MadeColumn, madeInput } from './made-table.ts';
+
+const spacing = attribute('rowSpacing', 'spacing', 'ratio', { unit: 'mm', transform: 'log' });
+const structure = attribute('structure', 'structure', 'nominal');
+const sites = ['Vorral', 'Emsk', 'Tharn', 'Ulm-Orr'];
+
+/** Three kinds of 20; the last one lies wholly at Vorral, the others at the other sites in turn. */
+function planted(): { columns: MadeColumn[]; kind: number[]; assemblage: string[] } {
+  const random = createRandom(4);
+  const kind = Array.from({ length: 60 }, (_, i) => i % 3);
+  const columns = [
+    { attribute: spacing, values: kind.map((k) => [2, 8, 30][k] * (0.9 + 0.2 * random.next())) },
+    { attribute: structure, values: kind.map((k) => ['close', 'open', 'netting'][k]) },
+  ];
+  const assemblage = kind.map((k, i) => (k === 2 ? sites[0] : sites[1 + (Math.floor(i / 3) % 3)]));
+  return { columns, kind, assemblage };
+}
+
+function run(more: Partial<GroupingOptions>, columns?: MadeColumn[], assemblage?: string[]): GroupingFound {
+  const made = planted();
+  const input = madeInput(columns ?? made.columns);
+  const records = { ...input.records, assemblage: assemblage ?? made.assemblage };
+  const options = { k: 3, resamples: 0, permutations: 0, ...more };
+  const whole: AnalysisInput = { ...input, records, fragments: records };
+  return grouping.compute(whole, groupingOptions.parse(options));
+}
+
+describe('other ways to group', () => {
+  it('pairs of planted kinds fall together in every way that has as many groups, and apart in most', () => {
+    const { trust } = run({});
+    if ('why' in trust.variants) throw new Error(trust.variants.why);
+    const { variants, groups, records } = trust.variants;
+    // Three methods, three weightings (as given, either block twice), two to four groups.
+    expect(variants).toHaveLength(27);
+    for (const one of variants) if (one.k === 3) expect(one.adjustedRand).toBe(1);
+    for (const [a, line] of groups.entries()) {
+      for (const [b, share] of line.entries()) {
+        if (a === b) expect(share).toBeGreaterThan(0.8);
+        else expect(share).toBeLessThan(0.34);
+      }
+    }
+    expect(records.every(({ own, other }) => (own ?? 0) > (other ?? 1))).toBe(true);
+  });
+
+  it('shares are those counted over the groupings by hand', () => {
+    const values = [1, 1.1, 5, 5.1, 20, 20.1, 22];
+    const columns = [{ attribute: attribute('length', 'find', 'ratio'), values }];
+    const { trust } = run({ of: ['length'], weights: { find: 1 } as never }, columns, values.map(String));
+    if ('why' in trust.variants) throw new Error(trust.variants.why);
+    const { variants, together } = trust.variants;
+    // 1 and 1.1 are never parted; 1.1 and 5 fall together where there are two groups only.
+    expect(dissimilarityAt(together, 0, 1)).toBe(1);
+    const two = variants.filter(({ k }) => k === 2).length;
+    expect(dissimilarityAt(together, 1, 2)).toBeCloseTo(two / variants.length, 15);
+  });
+
+  it('left out, the only assemblage of a group takes the group with it; the others change nothing', () => {
+    const found = run({});
+    const { leftOut } = found.trust;
+    if ('why' in leftOut) throw new Error(leftOut.why);
+    const alone = found.records[2].group;
+    expect(leftOut.map(({ assemblage, records }) => [assemblage, records])).toEqual([
+      ['Vorral', 20],
+      ['Emsk', 14],
+      ['Tharn', 14],
+      ['Ulm-Orr', 12],
+    ]);
+    for (const { assemblage, groups, adjustedRand } of leftOut) {
+      if (assemblage === 'Vorral') expect(groups[alone]).toBeNull();
+      else {
+        expect(groups).toEqual([1, 1, 1]);
+        expect(adjustedRand).toBe(1);
+      }
+    }
+    expect(grouping.words(found).sentence).toContain(`without Vorral group ${alone + 1}`);
+  });
+
+  it('the figure of shares is dark within planted kinds and light between them, ordered by group', () => {
+    const found = run({});
+    const data = grouping.figures(found).together.data as unknown as Trace[];
+    const heat = data.find(({ type }) => type === 'heatmap') as unknown as {
+      z: number[][];
+      meta: string[][];
+    };
+    const groupOf = new Map(found.records.map(({ id, group }) => [id, group]));
+    const groups = heat.meta.map(([id]) => groupOf.get(id)!);
+    expect(groups).toEqual([...groups].sort());
+    expect(
+      Math.min(...groups.flatMap((a, i) => groups.flatMap((b, j) => (a === b ? [heat.z[i][j]] : [])))),
+    ).toBeGreaterThan(0.6);
+    expect(
+      Math.max(...groups.flatMap((a, i) => groups.flatMap((b, j) => (a === b ? [] : [heat.z[i][j]])))),
+    ).toBeLessThan(0.4);
+  });
+
+  it('says why nothing can be left out of a single assemblage', () => {
+    const { trust } = run(
+      {},
+      undefined,
+      planted().assemblage.map(() => 'Emsk, early'),
+    );
+    expect(trust.leftOut).toEqual({ why: expect.stringContaining('one assemblage') });
+    const quick = run({ variants: false });
+    expect(quick.trust.variants).toEqual({ why: 'not asked for' });
+    expect(Object.keys(quick.tables)).not.toContain('together');
+  });
+
+  it('graded membership is in proportion to 1 / dissimilarity at fuzziness 2 and sums to 1', () => {
+    const found = run({ variants: false });
+    const { rows } = found.tables.graded;
+    const medoids = found.groups.map(({ medoid }) => medoid);
+    for (const [place, row] of rows.entries()) {
+      const shares = row.slice(2) as number[];
+      expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);
+      if (medoids.includes(place)) continue;
+      const inverse = medoids.map((medoid) => 1 / dissimilarityAt(found.matrix, place, medoid));
+      const total = inverse.reduce((sum, value) => sum + value, 0);
+      for (const [group, share] of shares.entries()) expect(share).toBeCloseTo(inverse[group] / total, 12);
+    }
+    expect(
+      run({ fuzziness: 1.05 })
+        .tables.graded.rows[0].slice(2)
+        .some((share) => Number(share) > 0.999),
+    ).toBe(true);
+  });
+});
+
+type Trace = Record<string, unknown> & { type: string; name?: string };
+
+describe('all against all', () => {
+  it.each(['average', 'medoids'] as const)(
+    '%s: strip and lines of the heat map are of the same records',
+    (method) => {
+      const found = run({ method, variants: false });
+      const data = grouping.figures(found).matrix.data as unknown as Trace[];
+      const heat = data.find(({ type }) => type === 'heatmap') as unknown as {
+        z: number[][];
+        meta: string[][];
+      };
+      const groupOf = new Map(found.records.map(({ id, group }) => [id, group]));
+      expect(heat.meta).toHaveLength(60);
+      const place = new Map(found.records.map(({ id }, at) => [id, at]));
+      for (const [a, [left]] of heat.meta.entries()) {
+        const [b, [right]] = [59 - a, heat.meta[59 - a]];
+        const expected = dissimilarityAt(found.matrix, place.get(left)!, place.get(right)!);
+        expect(heat.z[a][b]).toBe(expected);
+      }
+      const strips = data.filter(({ type }) => type === 'bar') as unknown as { y: number[]; name: string }[];
+      expect(strips).toHaveLength(3);
+      for (const { y, name } of strips) {
+        for (const at of y) expect(`${groupOf.get(heat.meta[at][0])! + 1} (20)`).toBe(name);
+      }
+    },
+  );
+
+  it('each pair of leaves that joins first is joined at its own dissimilarity, on its own two lines', () => {
+    const found = run({ method: 'average', variants: false });
+    const data = grouping.figures(found).matrix.data as unknown as Trace[];
+    const heat = data.find(({ type }) => type === 'heatmap') as unknown as { z: number[][] };
+    const branches = data.filter(({ type, mode }) => type === 'scatter' && mode === 'lines');
+    let pairs = 0;
+    for (const { x, y } of branches as unknown as { x: (number | null)[]; y: (number | null)[] }[]) {
+      for (let from = 0; from < x.length; from += 5) {
+        if (x[from] !== 0 || x[from + 3] !== 0) continue;
+        pairs++;
+        expect(heat.z[y[from]!][y[from + 3]!]).toBe(x[from + 1]);
+      }
+    }
+    expect(pairs).toBeGreaterThan(10);
+  });
+
+  it('of a large tree each line is a cluster, with the mean dissimilarity between clusters', () => {
+    const random = createRandom(9);
+    const values = Array.from({ length: 200 }, () => 1 + 30 * random.next());
+    const columns = [{ attribute: spacing, values }];
+    const found = run(
+      { method: 'average', variants: false, of: ['rowSpacing'] },
+      columns,
+      values.map(String),
+    );
+    const data = grouping.figures(found).matrix.data as unknown as Trace[];
+    const heat = data.find(({ type }) => type === 'heatmap') as unknown as {
+      z: number[][];
+      meta: string[][];
+    };
+    expect(heat.meta).toHaveLength(150);
+    expect(heat.meta.flat()).toHaveLength(200);
+    const a = heat.meta.findIndex((members) => members.length > 1);
+    const b = (a + 75) % 150;
+    const place = new Map(found.records.map(({ id }, at) => [id, at]));
+    const all = heat.meta[a].flatMap((i) =>
+      heat.meta[b].map((j) => dissimilarityAt(found.matrix, place.get(i)!, place.get(j)!)),
+    );
+    expect(heat.z[a][b]).toBeCloseTo(
+      all.reduce((sum, value) => sum + value / all.length, 0),
+      12,
+    );
+  });
+});
