@@ -35,7 +35,7 @@ export function likeness(wording: Wording, known: Wording): Likeness | null {
   if (wording.stems !== '' && wording.stems === known.stems) {
     return { score: 0.92, reason: 'is another inflection of the same word' };
   }
-  const slips = slipsBetween(wording.compact, known.compact);
+  const slips = slipsBetween(wording, known);
   if (slips !== null) {
     const longer = Math.max(wording.compact.length, known.compact.length);
     return {
@@ -53,6 +53,10 @@ export interface Wording {
   /** Content words sorted and joined; "" where there are none. */
   readonly content: string;
   readonly stems: string;
+  /** The stem of each word, in the order of the words. */
+  readonly wordStems: readonly string[];
+  /** One bit a letter that occurs (of five-bit classes): unlike sets cannot be one slip apart. */
+  readonly letters: number;
 }
 
 export function prepareWording(text: string): Wording {
@@ -65,7 +69,22 @@ export function prepareWording(text: string): Wording {
     words,
     content: [...words].sort().join(' '),
     stems: [...stems].sort().join(' '),
+    wordStems: stems,
+    letters: letterSet(all.join('')),
   };
+}
+
+function letterSet(text: string): number {
+  let set = 0;
+  for (let i = 0; i < text.length; i++) set |= 1 << (text.charCodeAt(i) & 31);
+  return set;
+}
+
+function bits(set: number): number {
+  let rest = set;
+  let count = 0;
+  for (; rest !== 0; rest &= rest - 1) count++;
+  return count;
 }
 
 function stem(word: string): string {
@@ -75,9 +94,12 @@ function stem(word: string): string {
 }
 
 /** Number of slips between two words, null where it is more than one in five letters (three at most). */
-function slipsBetween(a: string, b: string): number | null {
+function slipsBetween(wording: Wording, known: Wording): number | null {
+  const [a, b] = [wording.compact, known.compact];
   const allowed = Math.min(3, Math.floor(Math.min(a.length, b.length) / 5 + 0.25));
   if (allowed === 0 || Math.abs(a.length - b.length) > allowed) return null;
+  // A slip takes at most one letter out of the set and puts one in.
+  if (bits(wording.letters ^ known.letters) > 2 * allowed) return null;
   if (/\d/u.test(a + b) && a.replace(/\D/gu, '') !== b.replace(/\D/gu, '')) return null;
   const distance = editDistance(a, b);
   return distance <= allowed ? distance : null;
@@ -109,8 +131,8 @@ export function editDistance(a: string, b: string): number {
 /** All content words of the known wording stand in the wording, beside others. */
 function sharedWords(wording: Wording, known: Wording): Likeness | null {
   if (known.words.length === 0 || wording.words.length === 0) return null;
-  const stems = new Set(wording.words.map(stem));
-  const shared = known.words.filter((word) => stems.has(stem(word)));
+  const shared = known.words.filter((_, at) => wording.wordStems.includes(known.wordStems[at]!));
+  if (shared.length === 0) return null;
   const length = (words: readonly string[]) => words.reduce((sum, word) => sum + word.length, 0);
   const sharedLength = length(shared);
   if (sharedLength < 4) return null;

@@ -75,9 +75,29 @@ export function matchAttribute(header: string, register: Register): Match {
       score: 0.8,
     };
   }
-  const ambiguous = AMBIGUOUS_HEADERS.find((entry) => entry.words.some((word) => headerKey(word) === key));
+  const ambiguous = AMBIGUOUS_HEADER_KEYS.get(key);
   if (ambiguous !== undefined) return ambiguity(name, ambiguous, (id) => register.attributes.has(id));
-  return nearest(name, splitWords(name), index.all);
+  return nearest(name, splitWords(name), index.all, (id) =>
+    mayHaveUnit(kind, register.attributes.get(id)!, unit),
+  );
+}
+
+const AMBIGUOUS_HEADER_KEYS: ReadonlyMap<string, (typeof AMBIGUOUS_HEADERS)[number]> = new Map(
+  AMBIGUOUS_HEADERS.flatMap((entry) => entry.words.map((word) => [headerKey(word), entry] as const)),
+);
+
+/** A near wording beside a unit of another kind is no reason to suggest anything. */
+function mayHaveUnit(
+  kind: UnitKind | undefined,
+  attribute: AttributeDefinition,
+  unit: string | undefined,
+): boolean {
+  if (kind === undefined) return true;
+  const wanted = attribute.unit === undefined ? undefined : unitKind(attribute.unit);
+  if (wanted === kind) return true;
+  // Counts and spacings of one attribute are turned over; "Länge / cm" is a length in cm.
+  const spacing = attribute.block === 'spacing' && kind === 'count' && wanted === 'length';
+  return spacing || unitKind(/^per (\D+)$/u.exec(unit ?? '')?.[1] ?? '') === wanted;
 }
 
 /**
@@ -90,10 +110,11 @@ export function matchTerm(text: string, vocabulary: Vocabulary): Match {
   const index = termIndex(vocabulary);
   const met = index.exact.get(key)?.[0];
   if (met !== undefined) return { kind: 'exact', id: met.id, via: met.via };
-  const ambiguous = AMBIGUOUS_TERMS.find(
-    (entry) => entry.vocabulary === vocabulary.id && entry.words.some((word) => lookupKey(word) === key),
-  );
+  const ambiguous = ambiguousTerm(key, vocabulary);
   if (ambiguous !== undefined) {
+    const accented = ambiguous.accented?.[text.trim().toLowerCase().normalize('NFC')];
+    if (accented !== undefined && vocabulary.terms.some((term) => term.id === accented))
+      return { kind: 'exact', id: accented, via: text.trim() };
     return ambiguity(text, ambiguous, (id) => vocabulary.terms.some((term) => term.id === id));
   }
   return nearest(text.trim(), text, index.all);
@@ -101,6 +122,16 @@ export function matchTerm(text: string, vocabulary: Vocabulary): Match {
 
 function headerKey(name: string): string {
   return lookupKey(splitWords(name));
+}
+
+const AMBIGUOUS_TERM_KEYS: ReadonlyMap<string, (typeof AMBIGUOUS_TERMS)[number]> = new Map(
+  AMBIGUOUS_TERMS.flatMap((entry) =>
+    entry.words.map((word) => [`${entry.vocabulary} ${lookupKey(word)}`, entry] as const),
+  ),
+);
+
+function ambiguousTerm(key: string, vocabulary: Vocabulary): (typeof AMBIGUOUS_TERMS)[number] | undefined {
+  return AMBIGUOUS_TERM_KEYS.get(`${vocabulary.id} ${key}`);
 }
 
 function checkUnit(
@@ -138,16 +169,22 @@ function ambiguity(
     : { kind: 'suggested', id, via: text.trim(), reason, score: 0.5 };
 }
 
-function nearest(shown: string, text: string, all: readonly Known[]): Match {
+function nearest(
+  shown: string,
+  text: string,
+  all: readonly Known[],
+  allowed: (id: string) => boolean = () => true,
+): Match {
   if (text.length > LONGEST_COMPARED) return { kind: 'none' };
   const wording = prepareWording(text);
   let best: { known: Known; score: number; reason: string } | undefined;
   let rival: string | undefined;
   for (const known of all) {
     const found = likeness(wording, known.wording);
-    if (found === null || found.score < LEAST_SCORE) continue;
-    if (best === undefined || found.score > best.score) {
-      rival = undefined;
+    if (found === null || found.score < LEAST_SCORE || !allowed(known.id)) continue;
+    const firstOfTwo = best?.score === found.score && best.known.id === known.id.replace(/1$/u, '2');
+    if (best === undefined || found.score > best.score || (firstOfTwo && best.known.id !== known.id)) {
+      rival = firstOfTwo ? best?.known.via : undefined;
       best = { known, ...found };
     } else if (found.score === best.score && known.id !== best.known.id) rival ??= known.via;
   }

@@ -35,6 +35,9 @@ const ABSENT = set(
     'aucun|aucune|absente|absents|non|sans|manquant|nessuno|nessuna|assente|senza|ninguno|ninguna|ausente|sin|' +
     'ingen|intet|fravaerende|mangler|uden|uten',
 );
+/** "non det.", "nicht best.", "ikke bestemt", "indéterminée", "unident.": the same in any inflection, cut short or not. */
+const NOT_DETERMINED =
+  /^(?:(?:not|non|no|nicht|ikke|ej|n)[. ]+(?:det|obs|vis|ident|cons|mes|rilev|ril|med|reg|best|bev|erh|mess|erk|meas|pres|malt|synl|opl|oppg|angiv|doc|specif)\p{L}*|(?:indet|undet|unbest|ubest|unident|neident|inident|no ident)\p{L}*)\.?$/u;
 const DASH = /^(?:[-.·•/_ ]+|--+)$/u;
 const IDEM = set(
   "idem|id.|ditto|do.|dto.|dito|\"|''|〃|s.o.|s. o.|siehe oben|wie oben|wie vor|ebenso|as above|same|same as above|see above|" +
@@ -84,7 +87,8 @@ export function readNothing(text: string, words: 'all' | 'without absent' = 'all
     const why = `${quote(text)} may mean not applicable or not available; read as not observed`;
     return { state: 'not-observed', notes: [flagged('na-ambiguous', why)] };
   }
-  if (NOT_OBSERVED.has(folded)) return nothing('not-observed', 'not-observed', text);
+  if (NOT_OBSERVED.has(folded) || NOT_DETERMINED.test(folded))
+    return nothing('not-observed', 'not-observed', text);
   if (NOT_APPLICABLE.has(folded)) return nothing('not-applicable', 'not-applicable', text);
   if (words === 'all' && ABSENT.has(folded)) return nothing('absent', 'absent', text);
   return null;

@@ -78,6 +78,11 @@ function lines(plain: string, context: CellContext): Split | null {
   const metric = found.find((split, at) => split !== null && /\d ?(?:mm|cm|m)\.?$/u.test(all[at] ?? ''));
   const chosen = metric ?? first;
   if (chosen === null || all.length === 1) return chosen;
+  // Two lines in one unit are two objects, not one in two units.
+  const units = all
+    .filter((_, at) => found[at] !== null)
+    .map((line) => /[\d½¼¾]\s*(\p{L}*)\.?$/u.exec(line)?.[1] ?? '');
+  if (new Set(units).size < units.length) return null;
   const same = found.every((split) => split?.parts.length === chosen.parts.length);
   return {
     parts: chosen.parts,
@@ -133,7 +138,7 @@ interface Divided {
 }
 
 const SEPARATORS: readonly (readonly [name: string, pattern: RegExp])[] = [
-  ['x', /\s*[x×*✕]\s*(?=[\d<>~≈≤≥½¼¾chwlbdks])/iu],
+  ['x', /\s*(?:[x×*✕]|(?<=\s)(?:by|mal)(?=\s))\s*(?=[\d<>~≈≤≥½¼¾chwlbdks])/iu],
   [':', /\s*:\s*(?=[\d<>~≈≤≥½¼¾]|(?:c|ca|circa)\.? ?\d)/u],
   ['/', /\s*\/\s*(?=[\d<>~≈≤≥½¼¾]|(?:c|ca|circa)\.? ?\d)/u],
   [';', /\s*[;,]\s+(?=\p{L}+\.?:? ?[\d<>~≈c])/iu],

@@ -53,6 +53,8 @@ export function readTerm(text: string, vocabulary: Vocabulary, context: CellCont
   if (whole?.kind === 'exact') return termReading(whole.id, 0, []);
   const nothing = readNothing(text);
   if (nothing !== null) return emptyTerm(nothing.state, nothing.notes);
+  const inner = readIndeterminate(text, vocabulary);
+  if (inner !== null) return inner;
   const doubt = takeDoubt(plainSigns(text));
   const notes = doubtNotes(doubt.marks);
   const settledRest = doubt.steps > 0 ? translated(doubt.rest, context) : undefined;
@@ -67,6 +69,19 @@ export function readTerm(text: string, vocabulary: Vocabulary, context: CellCont
       : `${quote(text)} is not known in "${vocabulary.label}"${match.reason === undefined ? '' : ` (${match.reason})`}`;
   return emptyTerm('not-observed', [
     notUnderstood(match.kind === 'suggested' ? 'suggested-term' : 'unknown-term', why),
+  ]);
+}
+
+const INDETERMINATE =
+  /^(.+?)[\s,;:(]+(?:nicht (?:näher )?bestimmbar|not determined|(?:indet|undet|indét|unbest|ubest|unident|unspecif)\p{L}*)\.?\)?$/iu;
+
+/** "weave, indeterminate", "Bast unbestimmt": the kind is known as far as it is named. */
+function readIndeterminate(text: string, vocabulary: Vocabulary): TermReading | null {
+  const named = INDETERMINATE.exec(text.trim())?.[1];
+  const match = named === undefined ? undefined : matchTerm(named, vocabulary);
+  if (match?.kind !== 'exact') return null;
+  return termReading(match.id, 0, [
+    readAs('indeterminate', `${quote(text)} read as ${match.id}; the kind below it was not determined`),
   ]);
 }
 

@@ -2,7 +2,7 @@ import { printCount, printList, printP } from '../analyses/phrasing.ts';
 import type { Register } from '../attributes/definition.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import type { QualityReport } from '../sources/quality.ts';
-import type { RepeatedId } from '../sources/source-reading.ts';
+import type { SourceReading } from '../sources/source-reading.ts';
 import type { UnknownTerm } from '../sources/terms.ts';
 import type { Terminal } from './terminal.ts';
 import { tame, wrap } from './text-table.ts';
@@ -18,7 +18,7 @@ export function printQuality(
   terminal: Terminal,
   quality: QualityReport,
   terms: readonly UnknownTerm[],
-  repeated: readonly RepeatedId[],
+  reading: Pick<SourceReading, 'columns' | 'repeatedIds'>,
   table: FragmentTable,
   register: Register,
 ): void {
@@ -37,9 +37,15 @@ export function printQuality(
     [
       'Identifiers in several rows, which count as fragments of one item (say in the profile what they are: ' +
         '"repeatedIds": { "ids": { … } } with one-item, two-finds, first-only or last-only; or "layout": { "gather": true })',
-      repeated
+      reading.repeatedIds
         .filter(({ decision }) => decision === null)
         .map(({ id, rows }) => `"${id}": rows ${printList(rows.map(String))}`),
+    ],
+    [
+      'Blank cells below a name that may mean "as above" (if so, say "copyDown": true for the column in the profile)',
+      reading.columns
+        .filter(({ blanksBelow }) => blanksBelow !== undefined)
+        .map(({ header, blanksBelow }) => `"${header}": ${printCount(blanksBelow ?? 0, 'blank cell')}`),
     ],
     [
       'Columns that may be in another unit',

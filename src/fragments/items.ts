@@ -2,6 +2,7 @@ import type { Register } from '../attributes/definition.ts';
 import { CELL_STATES, type CellState } from '../cells/reading.ts';
 import { quantile } from '../numerics/quantile.ts';
 import { midpoint } from './accessors.ts';
+import { contradictEachOther } from './contradiction.ts';
 import { agreedTerm } from './item-terms.ts';
 import { takeRows } from './subset.ts';
 import type { Column, FragmentTable, NumericColumn, TermColumn } from './table.ts';
@@ -15,8 +16,8 @@ export interface CollapsedItems {
 
 /**
  * One row for each original object, from the fragments that survive of it.
- * - Numbers: hull of the intervals; of several, the median of their midpoints as `centre`. They disagree when
- *   their intervals lie more than a fifth of the larger reading apart.
+ * - Numbers: hull of the intervals; of several, the median of their midpoints as `centre`. When they
+ *   disagree, `contradictEachOther` says.
  * - Terms: see `agreedTerm`. Yes/no: present when any fragment has it.
  * - Without any value: the state that all share, `absent` when somebody looked in vain, otherwise
  *   `not-observed`.
@@ -53,7 +54,7 @@ function collapseColumn(column: Column, groups: readonly number[][], register: R
   const raw = groups.map((rows) => distinctTexts(rows.map((row) => column.raw[row])));
   switch (column.kind) {
     case 'numeric':
-      return collapseNumbers(column, groups, raw);
+      return collapseNumbers(column, groups, raw, register);
     case 'term':
       return collapseTerms(column, groups, raw, register);
     case 'text': {
@@ -67,6 +68,7 @@ function collapseNumbers(
   column: NumericColumn,
   groups: readonly number[][],
   raw: readonly string[],
+  register: Register,
 ): Collapsed {
   const low = new Float64Array(groups.length).fill(Number.NaN);
   const high = low.slice();
@@ -93,25 +95,9 @@ function collapseNumbers(
     state[item] = Math.max(...known.map((row) => column.state[row]));
     const listed = known.flatMap((row) => column.readings.get(row) ?? []);
     if (listed.length > 0) readings.set(item, listed);
-    if (contradict(column, known)) items++;
+    if (contradictEachOther(column, known, register)) items++;
   });
   return { collapsed: { ...column, low, high, centre, step, state, readings, raw }, items };
-}
-
-/** Readings of one original object that lie further apart than this share of the larger contradict each other. */
-const TOLERANCE = 0.2;
-
-/**
- * Do the readings leave a gap that recording alone does not explain? Sizes of the fragments themselves
- * and what is only derived never count: pieces differ in length, and a derived value repeats its source.
- */
-function contradict(column: NumericColumn, rows: readonly number[]): boolean {
-  const { block, derived } = column.attribute;
-  if (block === 'find' || derived) return false;
-  const gap =
-    Math.max(...rows.map((row) => column.low[row])) - Math.min(...rows.map((row) => column.high[row]));
-  const larger = Math.max(...rows.map((row) => Math.abs(column.high[row])));
-  return gap > TOLERANCE * larger;
 }
 
 function collapseTerms(

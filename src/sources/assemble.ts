@@ -45,7 +45,7 @@ export function assembleTable(
   rule: RepeatedIdRule = {},
 ): Assembled {
   const rows = origins.length;
-  const fragments = columns.get('fragment') ?? distinct(columns.get('catalogueNumber')) ?? distinct(names);
+  const fragments = columns.get('fragment') ?? naming(columns.get('catalogueNumber')) ?? distinct(names);
   if (fragments !== undefined && fragments === names) {
     enter(ledger, {
       row: 0,
@@ -130,7 +130,15 @@ function atSite(name: string, site: string, several: ReadonlySet<string>): strin
   return name !== '' && site !== '' && several.has(name) ? `${name} (${site})` : name;
 }
 
-/** A catalogue number that no two rows share names them as well as a fragment number does. */
+/** Catalogue numbers that nearly all rows have, and that seldom repeat, name them as well as fragment numbers do. */
+function naming(column: Column | undefined): Column | undefined {
+  if (column?.kind !== 'text') return undefined;
+  const texts = column.raw.map((text) => text.trim()).filter((text) => text !== '');
+  const enough = texts.length >= 0.9 * column.raw.length && new Set(texts).size >= 0.7 * texts.length;
+  return enough ? column : undefined;
+}
+
+/** A column without blanks in which no two rows are alike. */
 function distinct(column: Column | undefined): Column | undefined {
   if (column?.kind !== 'text') return undefined;
   const texts = column.raw.map((text) => text.trim());

@@ -11,11 +11,15 @@ export interface ColumnEvidence {
   readonly identifiers: number;
   /** Share of them that look like two values: "14 x 12", "Z/S", "0.5/0.8". */
   readonly pairs: number;
+  /** Some of the different texts of the sample, short ones only. */
+  readonly distinct: readonly string[];
   /** No two filled cells of the sample are equal, and none is blank. */
   readonly allDifferent: boolean;
 }
 
 const SAMPLED = 1000;
+const MOST_DISTINCT = 40;
+const LONGEST_TERM = 60;
 const PAIR =
   /^[^\p{L}\d]*\d[^;,]*?[\d\p{L})]\s*[x×/:]\s*[^\d\p{L}]*\d|^\d+\s*[x×/:]\s*\d|^[SZI]\s*[/x×:]\s*[SZI]$/iu;
 
@@ -50,6 +54,7 @@ function evidenceOf(body: readonly (readonly string[])[], column: number, step: 
     numbers: share(numbers),
     identifiers: seen.size >= 0.5 * filled ? share(identifiers) : 0,
     pairs: share(pairs),
+    distinct: [...seen].filter((text) => text.length <= LONGEST_TERM).slice(0, MOST_DISTINCT),
     allDifferent: filled > 0 && filled === looked && seen.size === filled,
   };
 }

@@ -6,6 +6,7 @@ import { assignRules, matchedPlan, planFromRule } from './column-rules.ts';
 import { isKnownHeader } from './layout/cell-shapes.ts';
 import type { ColumnRule, SourceProfile, SplitRule } from './profile.ts';
 import type { ColumnStatus, Fault } from './source-reading.ts';
+import { suggestByCells } from './suggest-by-cells.ts';
 import { suggestSplit } from './suggest-split.ts';
 
 /** What is to be done with one column of the file. */
@@ -105,7 +106,8 @@ export function planColumns(input: PlanInput): {
     }
   }
   const plans = open.map((base) => {
-    const plan = settled.get(base.index) ?? withSuggestion(base, matches.get(base.index));
+    const named = settled.get(base.index) ?? withSuggestion(base, matches.get(base.index));
+    const plan = suggestByCells(named, input.evidence[base.index]!, register, claims.held);
     return suggestSplit(plan, input.evidence[base.index]!, register);
   });
   return { plans: input.acceptSuggestions ? acceptSuggestions(plans, claims, register) : plans, faults };
@@ -128,6 +130,7 @@ interface Claims {
   readonly add: (plan: ColumnPlan) => void;
   /** Header of the column that holds what the plan wants. */
   readonly holder: (plan: ColumnPlan) => string | undefined;
+  readonly held: (id: string) => boolean;
 }
 
 /** One column an attribute; low and high of one attribute may come from two. */
@@ -135,6 +138,7 @@ function openClaims(): Claims {
   const held = new Map<string, string>();
   const key = (id: string, bound: Bound | undefined): string => (bound === undefined ? id : `${id} ${bound}`);
   return {
+    held: (id) => held.has(id),
     add: (plan) => {
       for (const id of attributesOf(plan)) held.set(key(id, plan.bound), plan.header);
     },

@@ -53,3 +53,20 @@ export function copyDown(
 function mayBeDitto(text: string): boolean {
   return text !== '' && text.length <= 20 && !/\d/.test(text);
 }
+
+/**
+ * Blank cells that stand below a name, where every name stands once: such a column names each block of rows
+ * at its head. 0 where the first cell is blank, a name is repeated, or nothing is blank.
+ */
+export function blanksBelow(texts: readonly string[]): number {
+  if ((texts[0] ?? '').trim() === '') return 0;
+  const names = new Set<string>();
+  let blanks = 0;
+  for (const text of texts) {
+    const name = text.trim();
+    if (name === '') blanks++;
+    else if (names.has(name)) return 0;
+    else names.add(name);
+  }
+  return blanks;
+}

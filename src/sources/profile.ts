@@ -101,9 +101,9 @@ export const layoutRule = z.strictObject({
     .optional()
     .describe('Row of the header (the lower one of two), 1 = first; 0 = there is none'),
   headerRows: z
-    .union([z.literal(1), z.literal(2)])
+    .union([z.literal(1), z.literal(2), z.literal(3)])
     .optional()
-    .describe('Rows that the header takes up'),
+    .describe('Rows that the header takes up: names; groups or units with them; or all three'),
   lastRow: rowNumber.optional().describe('Last row that belongs to the table'),
   setAside: z.array(rowNumber).optional().describe('Rows that are notes, totals or headings, not fragments'),
   keep: z.array(rowNumber).optional().describe('Rows that are fragments although they look like notes'),

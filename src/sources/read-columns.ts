@@ -4,7 +4,7 @@ import { textColumnAttribute } from './assemble.ts';
 import { contextOf, missingOf } from './column-context.ts';
 import { knownAttribute } from './column-rules.ts';
 import { attributesOf, type ColumnPlan, statedUnit } from './columns.ts';
-import { copyDown } from './copy-down.ts';
+import { blanksBelow, copyDown } from './copy-down.ts';
 import type { Sheet } from './gather-fragments.ts';
 import { isBlank } from './layout/cell-shapes.ts';
 import { enter, type Ledger } from './ledger.ts';
@@ -166,10 +166,15 @@ function addConstants(
   }
 }
 
+/** Attributes that lists often name once for a whole block of rows. */
+const NAMES = new Set(['site', 'region', 'phase', 'period', 'context', 'item']);
+
 function columnReading(plan: ColumnPlan, decimal: DecimalMark, texts: readonly string[]): ColumnReading {
   const unit = plan.unit ?? (plan.attribute === undefined ? statedUnit(plan.header) : undefined);
   let filled = 0;
   for (const text of texts) if (!isBlank(text)) filled++;
+  const below =
+    plan.rule.copyDown === undefined && NAMES.has(plan.attribute?.id ?? '') ? blanksBelow(texts) : 0;
   return {
     index: plan.index,
     header: plan.header,
@@ -181,5 +186,6 @@ function columnReading(plan: ColumnPlan, decimal: DecimalMark, texts: readonly s
     ...(plan.suggestion === undefined ? {} : { suggestion: plan.suggestion }),
     ...(unit === undefined ? {} : { unit }),
     ...(plan.doubt === undefined ? {} : { doubt: plan.doubt }),
+    ...(below === 0 ? {} : { blanksBelow: below }),
   };
 }

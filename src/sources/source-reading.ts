@@ -72,6 +72,8 @@ export interface ColumnReading {
   readonly decimal: DecimalMark;
   /** Cells with text among the rows kept. */
   readonly filled: number;
+  /** Blank cells below names that occur in one block each: they may mean "as above". */
+  readonly blanksBelow?: number;
   /** Why the column was not taken although its header matches, or what to look at. */
   readonly doubt?: string;
 }

@@ -37,6 +37,9 @@ export function splitText(
   }
 }
 
+/** "12 x 8": a length and a width side by side. */
+const PAIR_OF_SIZES = /\d[\d.,+–-]*\s*(?:mm|cm|m)?\s*[x×]\s*[<>c.a ]*\d/giu;
+
 function bySystems(
   text: string,
   rule: SplitRule,
@@ -44,6 +47,14 @@ function bySystems(
   context: CellContext,
 ): SplitParts {
   const found = splitCell(text, context);
+  if (found === null && (text.match(PAIR_OF_SIZES)?.length ?? 0) > 1) {
+    return {
+      parts: rule.into.map(() => ''),
+      rest: text,
+      why: 'The cell holds the sizes of several pieces and a row can hold one; give each piece a row of its own.',
+      level: 'not-understood',
+    };
+  }
   if (found === null) {
     // A code for "nothing here" holds for every part; any other undivided text belongs to the first.
     const code = context.missing !== undefined && Object.hasOwn(context.missing, text);
@@ -58,9 +69,10 @@ function bySystems(
     };
   }
   const { why, level } = found.note;
-  const misfit = found.parts.some(
-    (part, i) => numeric[i] !== undefined && numeric[i] === !isNumberLike(part),
-  );
+  // Where all targets take numbers, only the order can tell the parts apart.
+  const misfit =
+    numeric.some((takes) => takes !== true) &&
+    found.parts.some((part, i) => numeric[i] !== undefined && numeric[i] === !isNumberLike(part));
   if (!misfit && found.parts.length <= rule.into.length)
     return distribute(found.parts, rule, `${why}.`, level);
   return byKind(found.parts, numeric, why, level);

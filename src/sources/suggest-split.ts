@@ -11,7 +11,7 @@ import type { SplitRule } from './profile.ts';
 const ENOUGH = 0.4;
 
 const SIZES = new Set(
-  'dimensions dimension size sizes masse mass abmessung abmessungen grosse taille mesures dimensioni misure dimensiones medidas tamano mal storrelse'.split(
+  'dimensions dimension size sizes masse mass abmessung abmessungen grosse taille mesures dimensioni misure dimensiones medidas tamano mal storrelse dim dims dimens abm format'.split(
     ' ',
   ),
 );
@@ -42,8 +42,8 @@ function partners(
 ): readonly [AttributeDefinition, AttributeDefinition] | null {
   const id = plan.suggestion?.attribute ?? '';
   const words = foldText(splitHeader(plan.header).name).split(' ');
-  const names = /1$/.test(id)
-    ? [id, id.replace(/1$/, '2')]
+  const names = /[12]$/.test(id)
+    ? [id.replace(/2$/, '1'), id.replace(/1$/, '2')]
     : SIZES.has(words[0] ?? '')
       ? ['length', 'width']
       : [];

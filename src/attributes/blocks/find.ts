@@ -38,7 +38,7 @@ export const FIND: readonly AttributeDefinition[] = [
       de: ['Breite', 'B. (mm)', 'B. (cm)', 'Br.', 'gr. Breite', 'größte Breite', 'max. Breite', 'erhaltene Breite', 'erh. Breite', 'erh. B.', 'Fragmentbreite'],
       fr: ['largeur', 'larg.', 'larg. (cm)', 'largeur max.', 'largeur maximale', 'largeur conservée', 'largeur du fragment'],
       it: ['larghezza', 'largh.', 'largh. max.', 'larghezza massima', 'larghezza conservata', 'larghezza max'],
-      es: ['anchura', 'ancho', 'anchura máxima', 'anchura conservada', 'ancho máximo'],
+      es: ['anchura', 'ancho', 'anch.', 'anch. (cm)', 'anchura máxima', 'anchura conservada', 'ancho máximo'],
       da: ['bredde', 'største bredde', 'bevaret bredde', 'maks. bredde'],
       no: ['bevart bredde'],
     },

@@ -12,7 +12,7 @@ export const WOVEN: readonly Term[] = [
   }),
   woven('tabby', 'woven', 'tabby', 'Over one, under one.', {
     en: ['plain weave', '1/1', '1/1 tabby', 'linen weave', 'plain-weave', 'tabby weave'],
-    de: ['Leinwandbindung', 'leinwandbindig', 'Leinenbindung', 'Tuchbindung', 'Leinwand'],
+    de: ['Leinwandbindung', 'leinwandbindig', 'Leinenbindung', 'Tuchbindung', 'Leinwand', 'LW', 'Lb.', 'L 1/1'],
     fr: ['toile', 'armure toile', 'taffetas'], it: ['tela', 'armatura tela'],
     es: ['tafetán', 'ligamento tela', 'ligamento tafetán'],
     da: ['lærredsbinding', 'toskaft', 'lærred'], no: ['lerretsbinding', 'lerret'],
@@ -44,11 +44,11 @@ export const WOVEN: readonly Term[] = [
     it: ['saia', 'diagonale', 'spina'], es: ['ligamento sarga', 'tejido de sarga'], da: ['kiper', 'kiperbinding'], no: ['kypert'],
   }),
   woven('twill21', 'twill', '2/1 twill', 'Over two, under one; 1/2 is the same structure seen from the other face.', {
-    en: ['2/1', '1/2', '1/2 twill', 'three-end twill', '3-shed twill', 'twill 2/1'], de: ['dreibindiger Köper', 'Köper 2/1', '2/1-Köper'],
+    en: ['2/1', '1/2', '1/2 twill', 'three-end twill', '3-shed twill', 'twill 2/1'], de: ['dreibindiger Köper', 'Köper 2/1', '2/1-Köper', 'K 2/1'],
     fr: ['sergé 2 lie 1', 'sergé 2/1'], it: ['saia 2/1'], es: ['sarga 2/1'], da: ['2/1 kiper', 'trebindet kiper', 'treskaft'],
   }),
   woven('twill22', 'twill', '2/2 twill', 'Over two, under two.', {
-    en: ['2/2', 'four-end twill', '4-shed twill', 'twill 2/2'], de: ['Gleichgratköper', 'Köper 2/2', '2/2-Köper', 'vierbindiger Köper'],
+    en: ['2/2', 'four-end twill', '4-shed twill', 'twill 2/2'], de: ['Gleichgratköper', 'Köper 2/2', '2/2-Köper', 'K 2/2', 'vierbindiger Köper'],
     fr: ['sergé 2 lie 2', 'sergé 2/2', 'batavia'], it: ['saia 2/2', 'saia da 4'], es: ['sarga 2/2', 'sarga batavia'],
     da: ['2/2 kiper', 'firbindet kiper', 'firskaft'], no: ['2/2 kypert'],
   }),

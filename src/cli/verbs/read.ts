@@ -60,7 +60,7 @@ export const readVerb: Verb = (terminal, setStatus) =>
         printJson(terminal, { ...rest, quality, unknownTerms: terms });
       } else {
         printReading(terminal, reading);
-        printQuality(terminal, quality, terms, reading.repeatedIds, reading.table, register);
+        printQuality(terminal, quality, terms, reading, reading.table, register);
       }
       const say = options.json ? terminal.err : terminal.out;
       for (const file of [options.ledger, saved]) if (file !== undefined) say(`Written: ${file}\n`);

@@ -18,7 +18,8 @@ export function filledCells(row: readonly string[]): number[] {
   return filled;
 }
 
-const NUMBER_LIKE = /^[<>≤≥~≈±(]*\s*(?:c\.|ca\.?|about)?\s*[-–−+]?[.,]?\d/i;
+const NUMBER_LIKE =
+  /^[<>≤≥~≈±(]*\s*(?:c\.|ca\.?|about|circa|approx\.?|etwa|ungef\.?|env\.?|max\.?|min\.?|mind\.?)?\s*[-–−+]?[.,]?\d/i;
 
 /** Starts like a measurement: "35", "c. 3,5", "<2", "-799". An identifier such as "P040" does not. */
 export function isNumberLike(text: string): boolean {

@@ -7,7 +7,7 @@ type Grid = readonly (readonly string[])[];
 export interface HeaderRows {
   /** Position of the first header row, 0 = first; -1 where the table has no header. */
   readonly start: number;
-  /** 0, 1 or 2. */
+  /** 0 to 3: groups, names and units. */
   readonly rows: number;
 }
 
@@ -39,7 +39,11 @@ export function findHeader(grid: Grid, register: Register): HeaderRows {
     const mostlyNumbers = first < 0 || numberShare(grid[first]!) >= 0.5;
     return mostlyNumbers ? { start: -1, rows: 0 } : { start: first, rows: 1 };
   }
-  return headerAt(grid, best, register);
+  const found = headerAt(grid, best, register);
+  const below = grid[found.start + found.rows];
+  const units =
+    found.rows === 2 && below !== undefined && !isUnitRow(grid[found.start + 1]!) && isUnitRow(below);
+  return units && grid.length > found.start + 3 ? { ...found, rows: 3 } : found;
 }
 
 /** Whether the header that starts or ends at this row takes up two rows. */
@@ -132,6 +136,7 @@ function differsFromData(row: readonly string[], data: Grid): boolean {
  */
 export function joinHeaderRows(upper: readonly string[], lower: readonly string[]): string[] {
   const units = isUnitRow(lower);
+  const end = lastGroupEnd(upper);
   const headers: string[] = [];
   let group = '';
   for (let i = 0; i < Math.max(upper.length, lower.length); i++) {
@@ -142,7 +147,16 @@ export function joinHeaderRows(upper: readonly string[], lower: readonly string[
       continue;
     }
     if (above !== '') group = above;
+    else if (i >= end) group = '';
     headers.push(below === '' ? above : above === '' && group === '' ? below : `${group} ${below}`);
   }
   return headers;
+}
+
+/** Where all groups but the last are equally wide, the last is as wide as they are. */
+function lastGroupEnd(upper: readonly string[]): number {
+  const starts = filledCells(upper);
+  const widths = starts.slice(1).map((start, i) => start - starts[i]!);
+  const wide = widths.filter((width) => width > 1);
+  return wide.length > 0 && new Set(wide).size === 1 ? starts.at(-1)! + wide[0]! : Number.POSITIVE_INFINITY;
 }

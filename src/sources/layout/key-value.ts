@@ -53,6 +53,8 @@ export function isKeyValue(grid: Grid, register: Register): boolean {
   const colons = rows.filter((row) => /^[^:]{1,60}:/.test(row[0] ?? '')).length;
   if (colons >= 0.7 * rows.length) return true;
   const keys = [...new Set(found.map((pair) => pair.key))];
+  // "id,site": both cells of the first row are headers, so the rows below are records of two cells.
+  if (countKnown(rows[0]!, register) > 1) return false;
   return keys.length > 2 && countKnown(keys, register) >= 0.5 * keys.length;
 }
 

@@ -60,13 +60,7 @@ export function layOut(
   const turned = transposed ? transpose(grid) : grid;
   const header = headerRows(turned, rule, register);
   const start = header.start + header.rows;
-  const texts =
-    header.rows === 0
-      ? []
-      : header.rows === 1
-        ? turned[header.start]!.map((text) => text.trim())
-        : joinHeaderRows(turned[header.start]!, turned[header.start + 1]!);
-  const lower = header.rows === 2 ? turned[header.start + 1]!.map((text) => text.trim()) : texts;
+  const [texts, lower] = headerTexts(turned.slice(Math.max(header.start, 0), Math.max(start, 0)));
   const setAside: RowSetAside[] = [];
   for (let at = 0; at < Math.max(0, header.start); at++) {
     setAside.push({ row: at + 1, reason: isEmpty(turned[at]!) ? 'empty row' : 'above the header' });
@@ -109,7 +103,7 @@ export function layOut(
   const layout: LayoutRule = {
     ...rule,
     headerRow: base.headerRow,
-    ...(header.rows === 0 ? {} : { headerRows: header.rows === 2 ? 2 : 1 }),
+    ...(header.rows === 0 ? {} : { headerRows: header.rows === 3 ? 3 : header.rows === 2 ? 2 : 1 }),
     ...(transposed ? { transposed } : {}),
     ...(form === null ? {} : { longForm: form }),
   };
@@ -154,6 +148,16 @@ function layOutKeyValue(grid: readonly (readonly string[])[], rule: LayoutRule):
     faults: [],
     layout: { ...rule, keyValue: true },
   };
+}
+
+/** The header of each column, joined from its rows, and the row of names by itself. */
+function headerTexts(rows: readonly (readonly string[])[]): readonly [texts: string[], lower: string[]] {
+  const trimmed = rows.map((row) => row.map((text) => text.trim()));
+  const [first, second, third] = trimmed;
+  if (first === undefined) return [[], []];
+  if (second === undefined) return [first, first];
+  if (third === undefined) return [joinHeaderRows(first, second), second];
+  return [joinHeaderRows(joinHeaderRows(first, second), third), joinHeaderRows(second, third)];
 }
 
 function headerRows(

@@ -8,15 +8,26 @@ const NOTE_START =
   /^(?:[*†‡§¹²³]|\(?\d\)\s|(?:notes?|nb|n\.b\.|remarks?|sources?|legend|key|abbreviations?|anm(?:erkung(?:en)?)?|quellen?|legende|abkürzungen|remarques?|légende|nota|note|fonte|fonti|legenda|fuentes?|leyenda|bemærkning(?:er)?|kilder?)\b\s*[:.]?)/i;
 
 const SUMMARY_WORDS = new Set(
-  'total totals sum subtotal grand total mean average median sd std min max range n count summe gesamt insgesamt mittelwert mittel durchschnitt somme moyenne médiane écart-type totale somma media mediana suma promedio sum gennemsnit i alt'
-    .split(' ')
-    .concat(['grand total', 'std dev', 'standard deviation', 'i alt', 'écart type'])
+  (
+    'total|totals|grand total|sum|subtotal|mean|average|avg|median|sd|s.d|std|std dev|standard deviation|min|max|range|n|count|' +
+    'summe|summen|gesamt|gesamtsumme|insgesamt|zwischensumme|mittelwert|mittel|durchschnitt|anzahl gesamt|' +
+    'somme|totaux|total général|sous-total|moyenne|médiane|écart-type|écart type|' +
+    'totale|totali|totale generale|subtotale|somma|media|mediana|deviazione standard|' +
+    'suma|total general|totales|promedio|desviación típica|sum total|i alt|ialt|total i alt|gennemsnit|gjennomsnitt|snitt|totalt'
+  )
+    .split('|')
     .map(lookupKey),
 );
 
 /** Identifiers hold a digit as a rule; only a short text without one is worth folding. */
 function isSummaryWord(text: string): boolean {
   return text.length < 25 && !/\d/.test(text) && SUMMARY_WORDS.has(lookupKey(text));
+}
+
+/** "Total: 5 fragmentos", "Summe 12", "n = 45": a word for a total and what it comes to in one cell. */
+function isSummaryPhrase(text: string): boolean {
+  const found = /^(\p{L}[\p{L} .-]{0,23}?)\s*(?:[:=]|\s(?=[\d(]))\s*(.*)$/u.exec(text.trim());
+  return found !== null && SUMMARY_WORDS.has(lookupKey(found[1]!)) && /^[(\d~≈]/.test(found[2]!);
 }
 
 /**
@@ -71,15 +82,31 @@ function reasonOf(
   if (word >= 0 && word < filled.length - 1 && filled.slice(word + 1).every((i) => isNumberLike(row[i]!))) {
     return 'looks like a total or mean of other rows';
   }
-  if (filled.length > 1 || width < 3)
-    return width > 1 && filled.length === 1 && isNote(first) ? 'note' : null;
-  if (isNote(first) || (isProse(first) && filled[0] === 0)) return 'note';
+  if (isSummaryPhrase(first) && filled.slice(1).every((i) => isNumberLike(row[i]!)))
+    return 'looks like a total or mean of other rows';
+  if (filled.length > 1) return isPartedNote(row, filled, width) ? 'note' : null;
+  if (width < 3) return width > 1 && isNote(first) ? 'note' : null;
+  if (isNote(first) || (isProse(first) && filled[0] === 0) || isLegend(first)) return 'note';
   if (filled[0] === 0 && identifiers.withDigits && !/\d/.test(first)) return 'heading between rows';
   return null;
 }
 
 function isNote(text: string): boolean {
   return NOTE_START.test(text) && (isProse(text) || /[:*†‡§¹²³]/.test(text));
+}
+
+/** A note whose commas the delimiter has taken for its own: words side by side from the first cell on. */
+function isPartedNote(row: readonly string[], filled: readonly number[], width: number): boolean {
+  const first = row[0] ?? '';
+  if (filled.length > 0.6 * width || filled.at(-1) !== filled.length - 1) return false;
+  return NOTE_START.test(first) && isNote(first) && !filled.slice(1).some((i) => isNumberLike(row[i]!));
+}
+
+/** "s. d.: sin dato", "k. A. = keine Angabe": the meaning of an abbreviation; or a sentence of several words. */
+function isLegend(text: string): boolean {
+  return (
+    /^\(?[^\s:=][^:=]{0,24}\s*[:=]\s*\p{L}/u.test(text) || (/\.$/.test(text) && text.split(/\s+/).length > 2)
+  );
 }
 
 interface IdentifierHabit {

@@ -20,6 +20,8 @@ const MOST_ATTRIBUTES = 500;
  */
 export function isTransposed(grid: Grid, register: Register): boolean {
   if (grid.length > MOST_ATTRIBUTES || !grid.some((row) => filledCells(row).length > 1)) return false;
+  const top = filledCells(grid[0] ?? []).map((i) => grid[0]![i]!);
+  if (top.length > 1 && countKnown(top, register) === top.length) return false;
   const first = grid.map((row) => (row[0] ?? '').trim()).filter((text) => text !== '');
   const down = countKnown([...new Set(first)], register);
   if (down < 3 || down < 0.5 * first.length) return false;

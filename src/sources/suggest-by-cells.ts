@@ -1,0 +1,96 @@
+import type { AttributeDefinition, Register } from '../attributes/definition.ts';
+import { matchTerm } from '../attributes/matching.ts';
+import { readNothing } from '../cells/nothing.ts';
+import type { ColumnEvidence } from './column-evidence.ts';
+import type { ColumnPlan } from './columns.ts';
+
+/** What the cells of a column say of it where its header says little. */
+
+const FEWEST = 2;
+const ENOUGH = 0.6;
+/** A header that says more than this is believed before the cells. */
+const SURE = 0.9;
+const TWIST = /^[SZ](?:\d?[SZ])?\??$|^[SZ]\s?[/x]\s?[SZ]$/iu;
+
+/** Attributes whose cells can be told from their wordings, each with the one that takes a second column. */
+const BY_TERMS: readonly (readonly [id: string, second: string | null])[] = [
+  ['structure', null],
+  ['fibre', 'fibre2'],
+  ['preservation', null],
+];
+
+/**
+ * A column without an attribute, or with a weak suggestion, is suggested for the attribute whose terms fill
+ * its cells; a suggestion of a measurement is withdrawn where the cells hold no numbers.
+ * @param held whether an attribute has its column already.
+ */
+export function suggestByCells(
+  plan: ColumnPlan,
+  evidence: ColumnEvidence,
+  register: Register,
+  held: (id: string) => boolean,
+): ColumnPlan {
+  if (plan.via !== undefined || (plan.status !== 'suggested' && plan.status !== 'unknown')) return plan;
+  const withdrawn = withoutNumbers(plan, evidence, register);
+  if ((withdrawn.suggestion?.score ?? 0) >= SURE) return withdrawn;
+  const wordings = evidence.distinct.filter((text) => readNothing(text) === null && /\p{L}/u.test(text));
+  if (wordings.length < FEWEST) return withdrawn;
+  const found = byTerms(wordings, register, held) ?? byTwist(wordings, register, held);
+  if (found === null || found.attribute === withdrawn.suggestion?.attribute) return withdrawn;
+  const { doubt: _doubt, ...rest } = withdrawn;
+  return { ...rest, status: 'suggested', suggestion: found };
+}
+
+type Found = NonNullable<ColumnPlan['suggestion']>;
+
+function byTerms(
+  wordings: readonly string[],
+  register: Register,
+  held: (id: string) => boolean,
+): Found | null {
+  for (const [first, second] of BY_TERMS) {
+    const id = held(first) ? second : first;
+    const attribute = id === null || held(id) ? undefined : register.attributes.get(id);
+    const vocabulary = register.vocabularies.get(attribute?.vocabulary ?? '');
+    if (attribute === undefined || vocabulary === undefined) continue;
+    const known = wordings.filter(
+      (text) => matchTerm(text.replace(/\s*\(?\?\)?$/u, ''), vocabulary).kind === 'exact',
+    );
+    if (known.length < Math.max(FEWEST, ENOUGH * wordings.length)) continue;
+    return suggestion(
+      attribute,
+      `${known.length} of its ${wordings.length} wordings are terms of "${attribute.label}"`,
+    );
+  }
+  return null;
+}
+
+function byTwist(
+  wordings: readonly string[],
+  register: Register,
+  held: (id: string) => boolean,
+): Found | null {
+  const attribute = register.attributes.get(held('twist1') ? 'twist2' : 'twist1');
+  if (attribute === undefined || held(attribute.id) || !wordings.every((text) => TWIST.test(text.trim())))
+    return null;
+  return suggestion(attribute, 'its cells are the letters S and Z');
+}
+
+function suggestion(attribute: AttributeDefinition, reason: string): Found {
+  return { attribute: attribute.id, reason, score: 0.7 };
+}
+
+function withoutNumbers(plan: ColumnPlan, evidence: ColumnEvidence, register: Register): ColumnPlan {
+  const attribute = register.attributes.get(plan.suggestion?.attribute ?? '');
+  const numeric = attribute?.scale === 'ratio' || attribute?.scale === 'interval';
+  const none =
+    numeric &&
+    attribute.unit !== 'year' &&
+    evidence.filled >= 3 &&
+    evidence.distinct.length > 0 &&
+    !evidence.distinct.some((text) => /\d/.test(text));
+  if (!none || !evidence.distinct.some((text) => readNothing(text) === null)) return plan;
+  const { suggestion: _suggestion, ...rest } = plan;
+  const doubt = `its header is near "${attribute.label}", but its cells hold no numbers`;
+  return { ...rest, status: 'unknown', doubt };
+}
