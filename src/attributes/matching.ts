@@ -120,6 +120,11 @@ export function matchTerm(text: string, vocabulary: Vocabulary): Match {
   return nearest(text.trim(), text, index.all);
 }
 
+/** Whether a wording is exactly one that the vocabulary knows; far cheaper than a full match. */
+export function isKnownTerm(text: string, vocabulary: Vocabulary): boolean {
+  return termIndex(vocabulary).exact.has(lookupKey(text));
+}
+
 function headerKey(name: string): string {
   return lookupKey(splitWords(name));
 }

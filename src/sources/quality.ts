@@ -28,3 +28,11 @@ export function reportQuality(table: FragmentTable, register: Register): Quality
     recorders: recorderDifferences(table),
   };
 }
+
+/** The part of the report that several sources put together can add to those of each. */
+export function reportTogether(
+  table: FragmentTable,
+  register: Register,
+): Pick<QualityReport, 'contradictions' | 'recorders'> {
+  return { contradictions: contradictions(table, register), recorders: recorderDifferences(table) };
+}

@@ -26,8 +26,13 @@ export function settleRepeatedIds(
   for (const [row, id] of named.entries()) {
     if (id === '') continue;
     const before = first.get(id);
-    if (before === undefined) first.set(id, row);
-    else places.set(id, [...(places.get(id) ?? [before]), row]);
+    if (before === undefined) {
+      first.set(id, row);
+      continue;
+    }
+    const rows = places.get(id);
+    if (rows === undefined) places.set(id, [before, row]);
+    else rows.push(row);
   }
   const repeated: RepeatedId[] = [];
   const dropped = new Map<number, string>();

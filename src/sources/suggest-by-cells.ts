@@ -1,5 +1,5 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
-import { matchTerm } from '../attributes/matching.ts';
+import { isKnownTerm } from '../attributes/matching.ts';
 import { readNothing } from '../cells/nothing.ts';
 import type { ColumnEvidence } from './column-evidence.ts';
 import type { ColumnPlan } from './columns.ts';
@@ -53,9 +53,7 @@ function byTerms(
     const attribute = id === null || held(id) ? undefined : register.attributes.get(id);
     const vocabulary = register.vocabularies.get(attribute?.vocabulary ?? '');
     if (attribute === undefined || vocabulary === undefined) continue;
-    const known = wordings.filter(
-      (text) => matchTerm(text.replace(/\s*\(?\?\)?$/u, ''), vocabulary).kind === 'exact',
-    );
+    const known = wordings.filter((text) => isKnownTerm(text.replace(/\s*\(?\?\)?$/u, ''), vocabulary));
     if (known.length < Math.max(FEWEST, ENOUGH * wordings.length)) continue;
     return suggestion(
       attribute,

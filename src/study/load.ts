@@ -60,11 +60,6 @@ export function studyFiles(of: Study): string[] {
   return [...new Set([...sources, ...others])];
 }
 
-/** How a source is called in ledgers, messages and results: its file, and its sheet where one is named. */
-export function sourceName({ file, sheet }: Pick<Study['sources'][number], 'file' | 'sheet'>): string {
-  return sheet === undefined ? file : `${file}, sheet ${sheet}`;
-}
-
 /** The analyses of a study as plain entries. */
 export function entriesOf(of: Study): readonly AnalysisEntry[] {
   return of.analyses as readonly unknown[] as readonly AnalysisEntry[];

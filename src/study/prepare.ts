@@ -11,10 +11,11 @@ import { combineSources } from '../sources/combine.ts';
 import { checkProfile } from '../sources/profile.ts';
 import { readSource, readTexts } from '../sources/read-source.ts';
 import type { Fault, LedgerEntry, RowSetAside, SourceReading } from '../sources/source-reading.ts';
-import { parseJson, sourceName, studyRegister } from './load.ts';
+import { parseJson, studyRegister } from './load.ts';
 import type { SourceHead } from './results.ts';
 import type { Study } from './schema.ts';
 import { sha256 } from './sha256.ts';
+import { sourceName } from './source-name.ts';
 import { isWorkbook, type Sheets } from './workbooks.ts';
 
 type StudySource = Study['sources'][number];

@@ -1,7 +1,7 @@
 import { InputError } from '../errors.ts';
 import { openWorkbook, type SheetReading } from '../sources/workbook.ts';
-import { sourceName } from './load.ts';
 import type { Study } from './schema.ts';
+import { sourceName } from './source-name.ts';
 
 /** A workbook of a study: the sheets that hold anything, and the one that is read or why none is. */
 export interface OpenedWorkbook {

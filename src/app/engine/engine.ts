@@ -1,9 +1,12 @@
+import { InputError } from '../../errors.ts';
 import { dataPackage } from '../../report/data-package.ts';
 import { renderReport } from '../../report/html.ts';
+import type { SourceReading } from '../../sources/source-reading.ts';
 import { checkStudy, entriesOf } from '../../study/load.ts';
 import { type Prepared, prepareStudy } from '../../study/prepare.ts';
 import { serializeResults } from '../../study/results-json.ts';
 import { analyse, analyseOne } from '../../study/run-study.ts';
+import { openWorkbooks, type Sheets } from '../../study/workbooks.ts';
 import type { StudyDocument } from '../state/workspace.ts';
 import { claimsFile, claimsView } from './claims-view.ts';
 import { explainRecords } from './pair-view.ts';
@@ -21,9 +24,10 @@ import { typesView } from './types-view.ts';
 export function createEngine(): Engine {
   const files = new Map<string, Uint8Array>();
   let version = 0;
-  let last: { readonly key: string; readonly prepared: Prepared } | null = null;
+  let last: { readonly key: string; readonly prepared: Prepared; readonly sheets: Sheets } | null = null;
 
-  const prepare = (document: StudyDocument): Prepared => {
+  /** A table that cannot be read does not stop the others while the reader works on it. */
+  const prepare = async (document: StudyDocument): Promise<Prepared> => {
     const study = checkStudy(document, 'study.json');
     const key = JSON.stringify([
       version,
@@ -32,9 +36,21 @@ export function createEngine(): Engine {
       study.terms,
       study.select,
       study.unit,
+      study.duplicates,
     ]);
-    if (last?.key !== key) last = { key, prepared: prepareStudy(study, files) };
+    if (last?.key !== key) {
+      const sheets = await openWorkbooks(study, files);
+      last = { key, prepared: prepareStudy(study, files, { sheets, lenient: true }), sheets };
+    }
     return { ...last.prepared, study };
+  };
+
+  /** What is taken away rests on every table, or is not made. */
+  const prepareWhole = async (document: StudyDocument): Promise<Prepared> => {
+    const prepared = await prepare(document);
+    const unread = prepared.sources.find(isUnread)?.faults[0];
+    if (unread !== undefined) throw new InputError(unread.what, unread.where, unread.mend);
+    return prepared;
   };
 
   return {
@@ -45,41 +61,56 @@ export function createEngine(): Engine {
       if ([...changed.keys(), ...gone].some((name) => last === null || readFrom(last.prepared.study, name)))
         version++;
     },
-    open: (document) => {
-      const prepared = prepare({ ...document, analyses: [] });
+    open: async (document) => {
+      const prepared = await prepare({ ...document, analyses: [] });
       return viewStudy(
         prepared,
-        prepared.sources.map((reading) => viewSource(reading, prepared.register)),
+        prepared.sources.map((reading) =>
+          viewSource(reading, prepared.register, last?.sheets.get(reading.name)?.sheets ?? []),
+        ),
       );
     },
     gridRows: (source, from, count) => last?.prepared.sources[source]?.grid.slice(from, from + count) ?? [],
-    run: (document, analysis, onProgress) => {
-      const prepared = prepare({ ...document, analyses: [analysis] });
+    run: async (document, analysis, onProgress) => {
+      const prepared = await prepare({ ...document, analyses: [analysis] });
       const [entry] = entriesOf(prepared.study);
       if (entry === undefined) throw new Error('the analysis is missing from its study');
-      return analyseOne(prepared, entry, files, { onProgress });
+      const result = analyseOne(prepared, entry, files, { onProgress });
+      const unread = prepared.sources.filter(isUnread).map(({ name }) => name);
+      if (unread.length === 0) return result;
+      const caution = `${unread.join(', ')} could not be read and is not part of this.`;
+      return { ...result, cautions: [caution, ...result.cautions] };
     },
-    labels: (document, attributes) => labelsOf(prepare({ ...document, analyses: [] }), attributes),
-    record: (document, id) => recordView(prepare({ ...document, analyses: [] }), id),
-    pair: (document, analysis, left, right) =>
-      explainRecords(prepare({ ...document, analyses: [analysis] }), left, right),
-    typed: (document, attribute, text) => readTyped(prepare({ ...document, analyses: [] }), attribute, text),
-    types: (document, rules, file) => typesView(prepare({ ...document, analyses: [] }), rules, file),
-    claims: (document, analysis) => claimsView(analysis, files, document.seed, materialOf(document, prepare)),
-    claimsFile: (document, analysis, form) =>
-      claimsFile(analysis, files, document.seed, materialOf(document, prepare), form),
-    results: (document, onProgress) => serializeResults(analyse(prepare(document), files, { onProgress })),
-    report: (document, plotly, onProgress) => {
-      const prepared = prepare(document);
+    labels: async (document, attributes) =>
+      labelsOf(await prepare({ ...document, analyses: [] }), attributes),
+    record: async (document, id) => recordView(await prepare({ ...document, analyses: [] }), id),
+    pair: async (document, analysis, left, right) =>
+      explainRecords(await prepare({ ...document, analyses: [analysis] }), left, right),
+    typed: async (document, attribute, text) =>
+      readTyped(await prepare({ ...document, analyses: [] }), attribute, text),
+    types: async (document, rules, file) =>
+      typesView(await prepare({ ...document, analyses: [] }), rules, file),
+    claims: async (document, analysis) =>
+      claimsView(analysis, files, document.seed, await materialOf(document, prepare)),
+    claimsFile: async (document, analysis, form) =>
+      claimsFile(analysis, files, document.seed, await materialOf(document, prepare), form),
+    results: async (document, onProgress) =>
+      serializeResults(analyse(await prepareWhole(document), files, { onProgress })),
+    report: async (document, plotly, onProgress) => {
+      const prepared = await prepareWhole(document);
       return renderReport({ prepared, results: analyse(prepared, files, { onProgress }), plotly });
     },
-    dataPackage: (document) => dataPackage(prepare(document)),
+    dataPackage: async (document) => dataPackage(await prepareWhole(document)),
   };
 }
 
 /** Printed figures can be checked without any data. */
-function materialOf(document: StudyDocument, prepare: (document: StudyDocument) => Prepared) {
-  return document.sources.length === 0 ? null : prepare({ ...document, analyses: [] });
+async function materialOf(document: StudyDocument, prepare: (document: StudyDocument) => Promise<Prepared>) {
+  return document.sources.length === 0 ? null : await prepare({ ...document, analyses: [] });
+}
+
+function isUnread({ grid, faults }: SourceReading): boolean {
+  return grid.length === 0 && faults.length > 0;
 }
 
 function readFrom({ sources }: Prepared['study'], name: string): boolean {

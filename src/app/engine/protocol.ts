@@ -1,6 +1,7 @@
 import type { Check, Verdict } from '../../analyses/claims/check.ts';
 import type { Figure, ResultTable } from '../../analyses/contract.ts';
 import type { AttributeDefinition, Term } from '../../attributes/definition.ts';
+import type { QualityReport } from '../../sources/quality.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import type { AnalysisResult } from '../../study/results.ts';
 import type { StudyAnalysis, StudyDocument } from '../state/workspace.ts';
@@ -19,6 +20,26 @@ export interface SourceView extends Omit<SourceReading, 'grid' | 'table'> {
   readonly filledShare: readonly number[];
   /** Columns whose text no attribute and no text column would hold under this profile. */
   readonly lost: readonly string[];
+  /** Sheets of the workbook that hold anything; none for a text table. */
+  readonly sheets: readonly string[];
+  readonly quality: QualityReport;
+  /** Texts of the rows that share an identifier, in the order of `repeatedIds`. */
+  readonly repeatedLines: readonly (readonly (readonly string[])[])[];
+}
+
+/** Two rows of different sources that may be one find. */
+export interface DuplicateView {
+  readonly first: DuplicateSide;
+  readonly second: DuplicateSide;
+  readonly why: string;
+  /** What both say, attribute by attribute. */
+  readonly says: readonly { readonly label: string; readonly first: string; readonly second: string }[];
+}
+
+export interface DuplicateSide {
+  readonly source: string;
+  readonly id: string;
+  readonly row: number;
 }
 
 export interface OpenTerm {
@@ -57,6 +78,12 @@ export interface StudyView {
   }[];
   /** Said where sources could not be joined, or disagree. */
   readonly faults: readonly string[];
+  /** Finds that two sources may both have published, and that nobody has decided about. */
+  readonly duplicates: readonly DuplicateView[];
+  /** What only shows when all sources are put together. */
+  readonly together: Pick<QualityReport, 'contradictions' | 'recorders'>;
+  /** Source and row of each row of the findings in `together`. */
+  readonly places: Readonly<Record<number, { readonly source: string; readonly row: number }>>;
 }
 
 export interface RecordCell {
@@ -192,26 +219,26 @@ export type Progress = (share: number, what: string) => void;
 export interface Engine {
   /** Files by name; only those that changed need to be sent. */
   keepFiles(changed: ReadonlyMap<string, Uint8Array>, gone: readonly string[]): void;
-  open(study: StudyDocument): StudyView;
+  open(study: StudyDocument): Promise<StudyView>;
   gridRows(source: number, from: number, count: number): readonly (readonly string[])[];
-  run(study: StudyDocument, analysis: StudyAnalysis, onProgress: Progress): AnalysisResult;
+  run(study: StudyDocument, analysis: StudyAnalysis, onProgress: Progress): Promise<AnalysisResult>;
   /** Ids of the records in the study's unit, with the labels asked for. */
   labels(
     study: StudyDocument,
     attributes: readonly string[],
-  ): { readonly ids: readonly string[]; readonly labels: Labels };
-  record(study: StudyDocument, id: string): RecordView | null;
-  pair(study: StudyDocument, analysis: StudyAnalysis, left: string, right: string): PairView;
-  typed(study: StudyDocument, attribute: string, text: string): TypedReading;
+  ): Promise<{ readonly ids: readonly string[]; readonly labels: Labels }>;
+  record(study: StudyDocument, id: string): Promise<RecordView | null>;
+  pair(study: StudyDocument, analysis: StudyAnalysis, left: string, right: string): Promise<PairView>;
+  typed(study: StudyDocument, attribute: string, text: string): Promise<TypedReading>;
   /** How the rules in this text of a rule file answer. */
-  types(study: StudyDocument, rules: string, file: string): TypesView;
+  types(study: StudyDocument, rules: string, file: string): Promise<TypesView>;
   /** Printed figures checked; a study without sources holds them against each other only. */
-  claims(study: StudyDocument, analysis: StudyAnalysis): ClaimsView;
+  claims(study: StudyDocument, analysis: StudyAnalysis): Promise<ClaimsView>;
   /** The same answer as a file to save. */
-  claimsFile(study: StudyDocument, analysis: StudyAnalysis, form: ClaimsForm): string;
-  results(study: StudyDocument, onProgress: Progress): string;
+  claimsFile(study: StudyDocument, analysis: StudyAnalysis, form: ClaimsForm): Promise<string>;
+  results(study: StudyDocument, onProgress: Progress): Promise<string>;
   /** The report page; `plotly` is the text of the plotting library, which the page carries with it. */
-  report(study: StudyDocument, plotly: string, onProgress: Progress): string;
+  report(study: StudyDocument, plotly: string, onProgress: Progress): Promise<string>;
   /** The normalised table, the ledger and their description: file name -> text. */
-  dataPackage(study: StudyDocument): ReadonlyMap<string, string>;
+  dataPackage(study: StudyDocument): Promise<ReadonlyMap<string, string>>;
 }

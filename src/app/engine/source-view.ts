@@ -1,5 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
 import { matchTerm } from '../../attributes/matching.ts';
+import type { FragmentTable } from '../../fragments/table.ts';
+import { type QualityReport, reportQuality } from '../../sources/quality.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import type { OpenTerm, SourceView } from './protocol.ts';
 
@@ -7,7 +9,11 @@ const MOST_EXAMPLES = 5;
 const LONGEST_TERM = 60;
 
 /** A source as the Sources screen shows it; the grid stays behind and is fetched page by page. */
-export function viewSource(reading: SourceReading, register: Register): SourceView {
+export function viewSource(
+  reading: SourceReading,
+  register: Register,
+  sheets: readonly string[],
+): SourceView {
   const { grid, table: _table, ...rest } = reading;
   const aside = new Set(reading.rowsSetAside.map((row) => row.row));
   const kept = grid.filter((_, i) => i + 1 > reading.headerRow && !aside.has(i + 1));
@@ -16,6 +22,9 @@ export function viewSource(reading: SourceReading, register: Register): SourceVi
     gridRows: grid.length,
     gridColumns: reading.columns.length,
     openTerms: openTerms(reading, register),
+    sheets,
+    quality: inFileRows(reportQuality(reading.table, register), reading.table),
+    repeatedLines: reading.repeatedIds.map(({ rows }) => rows.map((row) => grid[row - 1] ?? [])),
     examples: reading.columns.map((column) => distinct(kept, column.index)),
     filledShare: reading.columns.map((column) =>
       reading.rowsKept === 0 ? 0 : column.filled / reading.rowsKept,
@@ -26,6 +35,16 @@ export function viewSource(reading: SourceReading, register: Register): SourceVi
           column.status === 'ignored' && kept.some((row) => (row[column.index] ?? '').trim() !== ''),
       )
       .map((column) => column.header),
+  };
+}
+
+/** Findings point to rows of the table; the screen shows rows of the file. */
+function inFileRows(report: QualityReport, table: FragmentTable): QualityReport {
+  const rowOf = (row: number): number => table.origin[row]?.row ?? 0;
+  return {
+    ...report,
+    outOfBounds: report.outOfBounds.map((one) => ({ ...one, row: rowOf(one.row) })),
+    contradictions: report.contradictions.map((one) => ({ ...one, rows: one.rows.map(rowOf) })),
   };
 }
 

@@ -1,12 +1,20 @@
-import type { Column } from '../../fragments/table.ts';
+import type { Column, FragmentTable } from '../../fragments/table.ts';
+import type { LikelyDuplicate } from '../../sources/combine/duplicates.ts';
+import { reportTogether } from '../../sources/quality.ts';
 import type { Prepared } from '../../study/prepare.ts';
-import type { AttributeView, SourceView, StudyView } from './protocol.ts';
-import { termLabel } from './record-view.ts';
+import type { AttributeView, DuplicateView, SourceView, StudyView } from './protocol.ts';
+import { readingWords, termLabel } from './record-view.ts';
 
 /** What every screen knows about the study: what was read, what is recorded, what is selected. */
 export function viewStudy(prepared: Prepared, sources: readonly SourceView[]): StudyView {
   const { register, all, fragments, records } = prepared;
+  const { contradictions, recorders } = reportTogether(all, register);
   return {
+    duplicates: prepared.duplicates.map((pair) => viewDuplicate(prepared, pair)),
+    together: { contradictions, recorders },
+    places: Object.fromEntries(
+      contradictions.flatMap(({ rows }) => rows.map((row) => [row, placeOf(all, row)])),
+    ),
     sources,
     fragments: all.rows,
     items: new Set(all.item).size,
@@ -66,4 +74,30 @@ function countWhere(rows: number, holds: (row: number) => boolean): number {
   let count = 0;
   for (let row = 0; row < rows; row++) if (holds(row)) count++;
   return count;
+}
+
+function placeOf(table: FragmentTable, row: number): { readonly source: string; readonly row: number } {
+  const origin = table.origin[row];
+  return { source: table.sources[origin?.source ?? -1] ?? '', row: origin?.row ?? 0 };
+}
+
+function viewDuplicate(
+  { all, register }: Prepared,
+  { rows, names, sources, why }: LikelyDuplicate,
+): DuplicateView {
+  const [first, second] = rows;
+  const says = [...all.columns.values()]
+    .filter(({ attribute }) => !attribute.derived && !attribute.id.startsWith('column: '))
+    .map((column) => ({
+      label: column.attribute.label,
+      first: readingWords(register, column, first),
+      second: readingWords(register, column, second),
+    }))
+    .filter((line) => line.first !== '' && line.second !== '');
+  return {
+    first: { source: sources[0], id: names[0], row: placeOf(all, first).row },
+    second: { source: sources[1], id: names[1], row: placeOf(all, second).row },
+    why,
+    says,
+  };
 }

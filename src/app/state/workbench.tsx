@@ -62,7 +62,8 @@ export function WorkbenchProvider({ start, startScreen, children }: WorkbenchPro
   const { study, files } = workspace;
 
   // Only what changes the reading is read again: titles, seeds and analyses leave the tables as they are.
-  const readingKey = JSON.stringify([study.sources, study.attributes, study.terms, study.select, study.unit]);
+  const { sources, attributes, terms, select, unit, duplicates } = study;
+  const readingKey = JSON.stringify([sources, attributes, terms, select, unit, duplicates]);
   const latest = useRef(workspace);
   latest.current = workspace;
   // The key and the files say when to read again

@@ -1,5 +1,7 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
+import type { DuplicateDecision } from '../../sources/decisions.ts';
 import type { ColumnRule, SourceProfile } from '../../sources/profile.ts';
+import { sourceName } from '../../study/source-name.ts';
 
 /**
  * The whole state of the work: one study document and the files it names (sources and their profiles).
@@ -11,6 +13,8 @@ export type Unit = 'item' | 'fragment';
 export interface StudySource {
   readonly file: string;
   readonly profile?: string;
+  /** Sheet of a workbook. */
+  readonly sheet?: string;
   readonly role?: 'fragments' | 'assemblages';
 }
 
@@ -34,6 +38,7 @@ export interface StudyDocument {
   readonly attributes?: readonly AttributeDefinition[];
   readonly terms?: readonly Readonly<Record<string, unknown>>[];
   readonly sources: readonly StudySource[];
+  readonly duplicates?: readonly DuplicateDecision[];
   readonly select?: readonly Condition[];
   readonly analyses: readonly StudyAnalysis[];
 }
@@ -52,7 +57,10 @@ export function withStudy(workspace: Workspace, change: Partial<StudyDocument>):
   return { ...workspace, study: { ...workspace.study, ...change } };
 }
 
-const profileName = (file: string) => `${file.replace(/\.[^.]+$/, '')}.profile.json`;
+function profileName({ file, sheet }: Pick<StudySource, 'file' | 'sheet'>): string {
+  const stem = file.replace(/\.[^.]+$/, '');
+  return `${sheet === undefined ? stem : `${stem}.${sheet.replace(/[^\p{L}\p{N}]+/gu, '-')}`}.profile.json`;
+}
 
 /** Adds tables; a file of a name that is there already replaces its text and keeps its profile. */
 export function withSources(workspace: Workspace, added: ReadonlyMap<string, Uint8Array>): Workspace {
@@ -62,37 +70,68 @@ export function withSources(workspace: Workspace, added: ReadonlyMap<string, Uin
     files.set(name, bytes);
     if (name.endsWith('.json')) continue;
     if (sources.some((source) => source.file === name)) continue;
-    const profile = profileName(name);
+    const profile = profileName({ file: name });
     sources.push(files.has(profile) ? { file: name, profile } : { file: name });
   }
   const linked = sources.map((source) =>
-    source.profile === undefined && files.has(profileName(source.file))
-      ? { ...source, profile: profileName(source.file) }
+    source.profile === undefined && files.has(profileName(source))
+      ? { ...source, profile: profileName(source) }
       : source,
   );
   return { study: { ...workspace.study, sources: linked }, files };
 }
 
-export function withoutSource(workspace: Workspace, file: string): Workspace {
-  const gone = workspace.study.sources.find((source) => source.file === file);
+/** @param name of the source, as `sourceName` gives it. */
+export function withoutSource(workspace: Workspace, name: string): Workspace {
+  const { sources, duplicates = [] } = workspace.study;
+  const gone = sources.find((source) => sourceName(source) === name);
+  const left = sources.filter((source) => source !== gone);
   const files = new Map(workspace.files);
-  files.delete(file);
+  // Another sheet of the workbook may still be a source.
+  if (gone !== undefined && !left.some(({ file }) => file === gone.file)) files.delete(gone.file);
   if (gone?.profile !== undefined) files.delete(gone.profile);
-  return {
-    study: { ...workspace.study, sources: workspace.study.sources.filter((source) => source.file !== file) },
-    files,
-  };
+  const decided = duplicates.filter(({ first, second }) => first.source !== name && second.source !== name);
+  const study = { ...workspace.study, sources: left };
+  return { study: duplicates.length === 0 ? study : { ...study, duplicates: decided }, files };
 }
 
 /** Writes a source's profile beside it, where `thrum run` will look for it too. */
-export function withProfile(workspace: Workspace, file: string, profile: SourceProfile): Workspace {
-  const name = workspace.study.sources.find((source) => source.file === file)?.profile ?? profileName(file);
+export function withProfile(workspace: Workspace, name: string, profile: SourceProfile): Workspace {
+  const source = workspace.study.sources.find((one) => sourceName(one) === name);
+  const path = source?.profile ?? profileName(source ?? { file: name });
   const files = new Map(workspace.files);
-  files.set(name, new TextEncoder().encode(`${JSON.stringify(profile, null, 2)}\n`));
-  const sources = workspace.study.sources.map((source) =>
-    source.file === file ? { ...source, profile: name } : source,
-  );
+  files.set(path, new TextEncoder().encode(`${JSON.stringify(profile, null, 2)}\n`));
+  const sources = workspace.study.sources.map((one) => (one === source ? { ...one, profile: path } : one));
   return { study: { ...workspace.study, sources }, files };
+}
+
+/** Reads another sheet of the workbook in the place of this source; its profile was for the sheet before. */
+export function withSheet(workspace: Workspace, name: string, sheet: string): Workspace {
+  const sources = workspace.study.sources.map((source) => {
+    if (sourceName(source) !== name) return source;
+    const { profile: _profile, ...rest } = source;
+    return { ...rest, sheet };
+  });
+  return withStudy(workspace, { sources });
+}
+
+/** Takes a further sheet of a workbook in as a table of its own. */
+export function withFurtherSheet(workspace: Workspace, file: string, sheet: string): Workspace {
+  return withStudy(workspace, { sources: [...workspace.study.sources, { file, sheet }] });
+}
+
+/** Adds a decision about two rows that may be one find, in the place of an earlier one about them. */
+export function withDecision(workspace: Workspace, decision: DuplicateDecision): Workspace {
+  const key = ({ first, second }: Pick<DuplicateDecision, 'first' | 'second'>) =>
+    JSON.stringify([first.source, first.id, second.source, second.id]);
+  const others = (workspace.study.duplicates ?? []).filter((one) => key(one) !== key(decision));
+  return withStudy(workspace, { duplicates: [...others, decision] });
+}
+
+export function withoutDecision(workspace: Workspace, decision: DuplicateDecision): Workspace {
+  return withStudy(workspace, {
+    duplicates: (workspace.study.duplicates ?? []).filter((one) => one !== decision),
+  });
 }
 
 /** A profile with one column's rule changed; a key set to undefined is taken out of the rule. */

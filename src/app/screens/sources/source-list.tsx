@@ -1,4 +1,5 @@
-import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
+import { Button as AriaButton } from 'react-aria-components';
+import { sourceName } from '../../../study/source-name.ts';
 import { Button } from '../../parts/controls.tsx';
 import { Crossing } from '../../parts/fringe.tsx';
 import { FaultNote } from '../../parts/screen.tsx';
@@ -21,17 +22,19 @@ export function SourceList({ chosen, onChoose }: { chosen: number; onChoose: (in
           const read = view?.sources[i];
           const asked = read === undefined ? 0 : questionsOf(read).length;
           return (
-            <li key={source.file}>
+            <li key={sourceName(source)}>
               <AriaButton
                 className="source-way"
                 {...(i === chosen ? { 'aria-current': 'true' as const } : {})}
                 onPress={() => onChoose(i)}
               >
-                <span className="source-name">{source.file}</span>
+                <span className="source-name">{sourceName(source)}</span>
                 <span className="small soft">
                   {read === undefined
                     ? 'not read yet'
-                    : `${read.rowsKept} rows${read.role === 'assemblages' ? ' of sites and periods' : ''}`}
+                    : read.gridRows === 0
+                      ? 'could not be read'
+                      : `${read.rowsKept} rows${read.role === 'assemblages' ? ' of sites and periods' : ''}`}
                 </span>
                 {asked === 0 ? null : (
                   <span className="small asked">
@@ -45,30 +48,15 @@ export function SourceList({ chosen, onChoose }: { chosen: number; onChoose: (in
       </ul>
       <FileDrop onFiles={open} />
       {fault === null ? null : <FaultNote text={fault} />}
-      {view === null || view.faults.length === 0 ? null : (
-        <Disclosure>
-          <Heading level={3} className="plain-head">
-            <AriaButton slot="trigger" className="button plain small">
-              Fragments of one item contradict each other in {view.faults.length}{' '}
-              {view.faults.length === 1 ? 'attribute' : 'attributes'}
-            </AriaButton>
-          </Heading>
-          <DisclosurePanel>
-            <ul className="points">
-              {view.faults.map((text) => (
-                <li key={text}>{text}</li>
-              ))}
-            </ul>
-          </DisclosurePanel>
-        </Disclosure>
-      )}
       <div className="stack tight">
         {current === undefined ? null : (
           <Button
             look="plain small"
-            onPress={() => change((now) => withoutSource(now, current.file), `take out ${current.file}`)}
+            onPress={() =>
+              change((now) => withoutSource(now, sourceName(current)), `take out ${sourceName(current)}`)
+            }
           >
-            Take out {current.file}
+            Take out {sourceName(current)}
           </Button>
         )}
         <Button look="plain small" onPress={startOver}>

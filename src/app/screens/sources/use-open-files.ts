@@ -5,8 +5,8 @@ import { useWorkbench } from '../../state/workbench.tsx';
 import { type StudyDocument, type Workspace, withSources } from '../../state/workspace.ts';
 import { holdsClaims, withClaims } from '../printed-figures/claims-list.ts';
 
-const TABLE = /\.(csv|tsv|txt)$/i;
-const REFUSED = 'not a table or a study; bring tables as CSV or TSV, and a study as study.json.';
+const TABLE = /\.(csv|tsv|txt|xlsx)$/i;
+const REFUSED = 'not a table or a study; bring tables as CSV, TSV or XLSX, and a study as study.json.';
 
 export interface OpenFiles {
   readonly open: (files: Iterable<File>) => Promise<void>;

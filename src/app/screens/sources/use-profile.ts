@@ -1,11 +1,12 @@
 import { type SourceProfile, sourceProfile } from '../../../sources/profile.ts';
+import { sourceName } from '../../../study/source-name.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { type Workspace, withColumnRule, withProfile } from '../../state/workspace.ts';
 
-/** The profile of a source as the reader has made it so far: what it leaves out is detected. */
-export function ownProfile(workspace: Workspace, file: string): SourceProfile {
-  const name = workspace.study.sources.find((source) => source.file === file)?.profile;
-  const bytes = name === undefined ? undefined : workspace.files.get(name);
+/** The profile of a source (by its name) as the reader has made it so far: what it leaves out is detected. */
+export function ownProfile(workspace: Workspace, name: string): SourceProfile {
+  const path = workspace.study.sources.find((source) => sourceName(source) === name)?.profile;
+  const bytes = path === undefined ? undefined : workspace.files.get(path);
   if (bytes === undefined) return sourceProfile.parse({});
   try {
     return sourceProfile.parse(JSON.parse(new TextDecoder().decode(bytes)));
@@ -21,12 +22,12 @@ export interface ProfileEdits {
 }
 
 /** Corrections to how one source is read; each is one step that can be undone. */
-export function useProfile(file: string): ProfileEdits {
+export function useProfile(name: string): ProfileEdits {
   const { workspace, change } = useWorkbench();
   const edit: ProfileEdits['edit'] = (update, what) =>
-    change((now) => withProfile(now, file, update(ownProfile(now, file))), what);
+    change((now) => withProfile(now, name, update(ownProfile(now, name))), what);
   return {
-    profile: ownProfile(workspace, file),
+    profile: ownProfile(workspace, name),
     edit,
     column: (header, rule, what) => edit((profile) => withColumnRule(profile, header, rule), what),
   };

@@ -84,7 +84,7 @@ export function FileDrop({ onFiles, big }: { onFiles: (files: Iterable<File>) =>
         <rect width="100%" height="3" fill="var(--ink)" />
       </svg>
       <FileTrigger
-        acceptedFileTypes={['.csv', '.tsv', '.txt', '.json']}
+        acceptedFileTypes={['.csv', '.tsv', '.txt', '.xlsx', '.json']}
         allowsMultiple
         onSelect={(files) => files !== null && onFiles(files)}
       >
@@ -93,7 +93,7 @@ export function FileDrop({ onFiles, big }: { onFiles: (files: Iterable<File>) =>
         </AriaButton>
       </FileTrigger>
       <span className="small">
-        or drop them here: CSV or TSV, with their profiles
+        or drop them here: CSV, TSV or XLSX, with their profiles
         {big ? ', or a whole study with its study.json' : ''}
       </span>
     </DropZone>

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Results } from '../../../study/results.ts';
+import { sourceName } from '../../../study/source-name.ts';
 import { faultText, reporting, Stopped } from '../../engine/client.ts';
 import type { Progress } from '../../engine/protocol.ts';
 import { download, fileStem } from '../../files.ts';
@@ -134,15 +135,19 @@ function TakeAwayScreen() {
               ))}
               {study.sources.map((source, i) => (
                 <Good
-                  key={source.file}
-                  name={`Profile of ${source.file}`}
-                  file={source.profile ?? `${fileStem(source.file.replace(/\.[^.]+$/, ''))}.profile.json`}
+                  key={sourceName(source)}
+                  name={`Profile of ${sourceName(source)}`}
+                  file={
+                    source.profile ??
+                    `${fileStem(sourceName(source).replace(/\.[^.,]+(?=,|$)/, ''))}.profile.json`
+                  }
                   what="How that table is read; keep it beside the table."
                   onSave={() => {
                     const kept = source.profile === undefined ? undefined : files.get(source.profile);
                     const detected = view?.sources[i]?.profile;
                     download(
-                      source.profile ?? `${fileStem(source.file.replace(/\.[^.]+$/, ''))}.profile.json`,
+                      source.profile ??
+                        `${fileStem(sourceName(source).replace(/\.[^.,]+(?=,|$)/, ''))}.profile.json`,
                       kept ?? `${JSON.stringify(detected ?? {}, null, 2)}\n`,
                     );
                   }}
