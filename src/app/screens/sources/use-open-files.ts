@@ -36,8 +36,10 @@ export function useOpenFiles(): OpenFiles {
       change((now) => joined(now, study, files), `open the study “${study.title}”`);
       return;
     }
-    const claims = [...files].filter(([name, bytes]) => holdsClaims(bytes, name));
-    const tables = new Map([...files].filter(([name, bytes]) => !holdsClaims(bytes, name)));
+    const isClaims = ([name, bytes]: readonly [string, Uint8Array]) =>
+      !/\.xlsx$/i.test(name) && holdsClaims(bytes, name);
+    const claims = [...files].filter(isClaims);
+    const tables = new Map([...files].filter((one) => !isClaims(one)));
     if (tables.size > 0) change((now) => withSources(now, tables), `add ${[...tables.keys()].join(', ')}`);
     for (const [name, bytes] of claims) change((now) => withClaims(now, name, bytes), `open ${name}`);
     if (claims.length > 0) go('printed-figures');
