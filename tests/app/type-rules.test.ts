@@ -60,6 +60,29 @@ describe('Type rules', () => {
     await fits().getByText('of 115 that the claim speaks of').waitFor();
   });
 
+  it('edits a nested rule as groups: any of these, none of these, with counts at once', async () => {
+    const { page } = desk;
+    const close = page.getByRole('region', { name: /^Type 1/ });
+    await close.getByRole('button', { name: /^Add a group to/ }).click();
+    await close.getByRole('button', { name: /group 2: how its parts are joined/ }).click();
+    await page.getByRole('option', { name: 'none of these holds' }).click();
+    const inner = close.getByRole('group', { name: /group 2$/ });
+    await inner.getByRole('button', { name: /condition 1: attribute/ }).click();
+    await page.getByRole('option', { name: 'Structure', exact: true }).click();
+    await inner.getByRole('button', { name: /condition 1: add a term/ }).click();
+    await page.getByRole('option').first().click();
+    await fits()
+      .locator('div', { hasText: /^Rows closer than 8 mm\d+$/ })
+      .waitFor();
+    const { text } = await saved(page, page.getByRole('button', { name: 'Save the rule file' }));
+    const [first] = JSON.parse(text).types;
+    expect(first.when.all[1].not).toMatchObject({ attribute: 'structure', in: [expect.any(String)] });
+    for (let step = 0; step < 4; step++) await page.getByRole('button', { name: /^Undo/ }).click();
+    await fits()
+      .locator('div', { hasText: /^Rows closer than 8 mm56$/ })
+      .waitFor();
+  });
+
   it('saves the rule file, and sets rivals side by side', async () => {
     const { page } = desk;
     const { name, text } = await saved(page, page.getByRole('button', { name: 'Save the rule file' }));

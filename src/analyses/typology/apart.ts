@@ -8,6 +8,7 @@ import { dissimilarities } from '../../numerics/dissimilarity.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
 import { silhouette } from '../../numerics/grouping/silhouette.ts';
 import { type PermutationalAnova, permanova } from '../../numerics/permanova.ts';
+import { principalCoordinates } from '../../numerics/principal-coordinates.ts';
 import type { Random } from '../../numerics/random.ts';
 import type { Unavailable } from '../contract.ts';
 import { denseItems, type FinerCoarser, finerOrCoarser } from './finer-coarser.ts';
@@ -34,6 +35,16 @@ export interface Apart {
   readonly freeGroups: FreeGroups | Unavailable;
   readonly finerCoarser: FinerCoarser;
   readonly within: readonly Within[];
+  /** Principal coordinates in the compared attributes. */
+  readonly map: TypeMap | Unavailable;
+}
+
+/** The compared records on two axes. */
+export interface TypeMap {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  /** Share of all squares about the centre that each axis shows. */
+  readonly shares: readonly [number, number];
 }
 
 /** Why nothing could be compared; `circular` where every attribute asked for defines the types. */
@@ -119,6 +130,7 @@ export function howApart(request: ApartRequest): Apart | NotApart {
     }),
     freeGroups: groupFreely(matrix, labels, count, items, random.stream('stability')),
     finerCoarser: finerOrCoarser(matrix, labels, items, relabellings, random.stream('finer')),
+    map: mapOf(matrix),
     within: withinKinds(
       table,
       register,
@@ -128,6 +140,18 @@ export function howApart(request: ApartRequest): Apart | NotApart {
       relabellings,
       random.stream('within'),
     ),
+  };
+}
+
+function mapOf(matrix: Condensed): TypeMap | Unavailable {
+  const found = principalCoordinates(matrix, 2);
+  if ('why' in found) return found;
+  if (found.axes < 2) return { why: 'the records lie on a line' };
+  const { coordinates, eigenvalues, trace } = found;
+  return {
+    x: Float64Array.from({ length: matrix.n }, (_, i) => coordinates[2 * i]),
+    y: Float64Array.from({ length: matrix.n }, (_, i) => coordinates[2 * i + 1]),
+    shares: [eigenvalues[0] / trace, eigenvalues[1] / trace],
   };
 }
 

@@ -3,7 +3,7 @@ import { countBehind } from '../../fragments/behind.ts';
 import { defaultAttributes } from '../../fragments/comparison.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import { comparisonSettings } from '../comparison-options.ts';
-import type { AnalysisInput, Findings, Unavailable } from '../contract.ts';
+import type { AnalysisInput, Findings } from '../contract.ts';
 import { type Apart, howApart, type NotApart } from './apart.ts';
 import { type Assignment, assignTypes, NO_TYPE } from './assign.ts';
 import { type Complexity, complexityOf } from './complexity.ts';
@@ -12,7 +12,7 @@ import { type Meaning, meaningOf } from './meaning.ts';
 import { type MovedCut, moveCuts } from './moved-cut.ts';
 import type { TypologyOptions } from './options.ts';
 import { parseTypology } from './parse.ts';
-import { smallestVisibleSplit } from './power.ts';
+import { type Visible, visibleSplit } from './power.ts';
 import type { Typology } from './rules.ts';
 import { cutsOf, findSplits, type Split } from './split.ts';
 import { typologyTables } from './tables.ts';
@@ -37,8 +37,8 @@ export interface TypologyFound extends Findings, Weighed {
   readonly splits: readonly Split[];
   readonly moved: readonly MovedCut[];
   readonly meaning: readonly Meaning[];
-  /** Smallest visible distance of two heaps for each split, in standard deviations. */
-  readonly visible: readonly (number | Unavailable)[];
+  /** What could have been seen in the readings of each split. */
+  readonly visible: readonly Visible[];
   readonly rivals: readonly Weighed[];
   readonly labelOf: ReadonlyMap<string, string>;
   /** Assemblages that the typed records come from. */
@@ -87,7 +87,7 @@ export function computeTypology(input: AnalysisInput, options: TypologyOptions):
     moved: moveCuts(records, assignment.rows, cuts),
     meaning,
     visible: splits.map((split) =>
-      smallestVisibleSplit(split.values.length, random.stream(`visible ${split.attribute}`)),
+      visibleSplit(split.values, split.cuts, random.stream(`visible ${split.attribute}`)),
     ),
     rivals,
     labelOf: new Map([...register.attributes].map(([id, attribute]) => [id, attribute.label])),

@@ -5,20 +5,26 @@ import { axis, escapeText, figureLayout, GROUND, kindBar, kindStyle, SEQUENTIAL 
 import { printCount, printNumber, printQuantity } from '../phrasing.ts';
 import { NO_TYPE } from './assign.ts';
 import type { TypologyFound } from './compute.ts';
+import { mapFigure, stabilityFigure } from './figures-types.ts';
 import type { Split } from './split.ts';
 import { typeName } from './table-parts.ts';
 
-/** Coverage, the density of each cut attribute with its threshold, and the types predicted. */
+/** Coverage, the density of each cut attribute with its threshold, the map of the types, the types predicted, stability. */
 export function typologyFigures(found: TypologyFound): Readonly<Record<string, Figure>> {
   const densities = found.splits
     .filter((split) => !isUnavailable(split.dip))
     .map((split): [string, Figure] => [`density ${split.attribute}`, densityFigure(found, split)]);
+  const stability = 'why' in found.apart ? null : stabilityFigure(found, found.apart);
   return {
     coverage: coverageFigure(found),
     ...Object.fromEntries(densities),
+    ...('why' in found.apart || 'why' in found.apart.map
+      ? {}
+      : { map: mapFigure(found, found.apart, found.apart.map) }),
     ...('why' in found.apart || 'why' in found.apart.prediction
       ? {}
       : { confusion: confusionFigure(found, found.apart.prediction.confusion) }),
+    ...(stability === null ? {} : { stability }),
   };
 }
 

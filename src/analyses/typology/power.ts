@@ -1,30 +1,108 @@
 import { dip } from '../../numerics/modes/dip.ts';
-import { standardNormal } from '../../numerics/modes/mixture-parts.ts';
+import { type GaussianPart, sampleMixture } from '../../numerics/modes/mixture-parts.ts';
 import { quantileSorted } from '../../numerics/quantile.ts';
 import type { Random } from '../../numerics/random.ts';
 import type { Unavailable } from '../contract.ts';
+import { likelihoodRatio } from './threshold.ts';
 
-/** Distances between two equal heaps that are tried, in standard deviations within a heap. */
-const DISTANCES = [2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 8] as const;
-const TRIALS = 100;
+/** Distances between two heaps that are tried, in standard deviations within a heap. */
+const DISTANCES: readonly number[] = [1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 8];
 const POWER = 0.8;
+const FEWEST = 12;
+/** More readings than this would take long, and see nothing that so many do not. */
+const MOST = 500;
+
+/** The smallest distance of two heaps that each test finds in 8 samples of 10 of this size, at 5 %. */
+export interface Visible {
+  /** Share of the smaller heap, as the rules part the readings. */
+  readonly share: number;
+  /** By the dip, heaps of equal size. */
+  readonly halves: number | Unavailable;
+  /** By the dip, heaps as the rules part them. */
+  readonly dip: number | Unavailable;
+  /** By the likelihood ratio of two parts against one, heaps as the rules part them. */
+  readonly ratio: number | Unavailable;
+}
 
 /**
- * How far apart must two equal heaps of readings lie for the dip to find them in 8 samples of 10 of this
- * size, at 5 %? In standard deviations within a heap, by simulation; needs 12 readings.
+ * What split could have been seen at all with so many readings? In standard deviations within a heap, by
+ * simulation: the limit of each test from samples of one kind (even for the dip, its worst case; Gaussian for
+ * the ratio), the distance by halving the list of distances, since a wider gap is never harder to see.
+ *
+ * @param cuts where the rules part the values; the cut that parts them most evenly counts.
  */
-export function smallestVisibleSplit(n: number, random: Random): number | Unavailable {
-  if (n < 12) return { why: `with ${n} readings no split could be seen` };
-  const size = Math.min(n, 500);
-  const draw = (make: (i: number) => number) =>
-    dip(Float64Array.from({ length: size }, (_, i) => make(i)).sort());
-  const none = Float64Array.from({ length: 399 }, () => draw(() => random.next())).sort();
-  const limit = quantileSorted(none, 0.95);
-  for (const distance of DISTANCES) {
-    let seen = 0;
-    for (let trial = 0; trial < TRIALS; trial++)
-      if (draw((i) => standardNormal(random) + (i % 2 === 0 ? 0 : distance)) > limit) seen++;
-    if (seen / TRIALS >= POWER) return distance;
+export function visibleSplit(values: ArrayLike<number>, cuts: readonly number[], random: Random): Visible {
+  const n = values.length;
+  const share = Math.max(0, ...cuts.map((cut) => smallerShare(values, cut)));
+  if (n < FEWEST) {
+    const why = { why: `with ${n} readings no split could be seen` };
+    return { share, halves: why, dip: why, ratio: why };
   }
-  return { why: `with ${n} readings even heaps 8 standard deviations apart could be missed` };
+  const size = Math.min(n, MOST);
+  const sorted = (sample: Float64Array) => dip(sample.sort());
+  const even = () => Float64Array.from({ length: size }, () => random.next());
+  const limit = limitOf(399, () => sorted(even()));
+  const single: readonly GaussianPart[] = [{ share: 1, mean: 0, sd: 1 }];
+  const byDip = (part: number) =>
+    smallest(n, 100, limit, (distance) => sorted(sampleMixture(heaps(part, distance), size, random)));
+  const halves = byDip(0.5);
+  const ratio = (sample: Float64Array) => likelihoodRatio(sample, QUICK) ?? 0;
+  return {
+    share,
+    halves,
+    // Heaps of which one holds next to nothing cannot be seen as such.
+    dip: share * n < 2 ? TOO_SMALL : byDip(share),
+    ratio:
+      share * n < 2
+        ? TOO_SMALL
+        : smallest(
+            n,
+            40,
+            limitOf(99, () => ratio(sampleMixture(single, size, random))),
+            (distance) => ratio(sampleMixture(heaps(share, distance), size, random)),
+          ),
+  };
+}
+
+const QUICK = 1e-6;
+const TOO_SMALL = { why: 'the rules leave fewer than two readings on one side' };
+
+function smallerShare(values: ArrayLike<number>, cut: number): number {
+  const below = Array.from(values).filter((value) => value < cut).length / values.length;
+  return Math.min(below, 1 - below);
+}
+
+function heaps(share: number, distance: number): readonly GaussianPart[] {
+  return [
+    { share, mean: 0, sd: 1 },
+    { share: 1 - share, mean: distance, sd: 1 },
+  ];
+}
+
+function limitOf(draws: number, draw: () => number): number {
+  return quantileSorted(Float64Array.from({ length: draws }, draw).sort(), 0.95);
+}
+
+function smallest(
+  n: number,
+  trials: number,
+  limit: number,
+  statisticAt: (distance: number) => number,
+): number | Unavailable {
+  const found = (distance: number) => {
+    let seen = 0;
+    for (let trial = 0; trial < trials; trial++) if (statisticAt(distance) > limit) seen++;
+    return seen / trials >= POWER;
+  };
+  let [low, high] = [0, DISTANCES.length];
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (found(DISTANCES[middle])) high = middle;
+    else low = middle + 1;
+  }
+  return (
+    DISTANCES[low] ?? {
+      why: `with ${n} readings even heaps ${DISTANCES.at(-1)} standard deviations apart could be missed`,
+    }
+  );
 }

@@ -5,20 +5,29 @@ import { describeRule } from './rules.ts';
 import { column, type Parts, typeName } from './table-parts.ts';
 import { apartTable, confusionTable, disagreementsTable, freeTable, withinTable } from './tables-apart.ts';
 import { meaningTable, rivalsTable } from './tables-beside.ts';
-import { movedTable, partsTable, splitTable } from './tables-split.ts';
+import { movedTable, partsTable, powerTable, splitTable } from './tables-split.ts';
+import { mapTable, stabilityTable } from './tables-types.ts';
 
 export function typologyTables(found: Parts): Readonly<Record<string, ResultTable>> {
   return {
     coverage: coverageTable(found),
     ...(found.assignment.blame.some((id) => id !== null) ? { blame: blameTable(found) } : {}),
     ...(found.splits.length > 0
-      ? { splits: splitTable(found), parts: partsTable(found), moved: movedTable(found) }
+      ? {
+          splits: splitTable(found),
+          parts: partsTable(found),
+          moved: movedTable(found),
+          power: powerTable(found),
+        }
       : {}),
     apart: apartTable(found),
     ...('why' in found.apart || 'why' in found.apart.prediction ? {} : { confusion: confusionTable(found) }),
     ...('why' in found.apart || 'why' in found.apart.freeGroups ? {} : { freeGroups: freeTable(found) }),
     ...('why' in found.apart || found.apart.within.length === 0 ? {} : { within: withinTable(found) }),
-    ...('why' in found.apart ? {} : { disagreements: disagreementsTable(found) }),
+    ...('why' in found.apart
+      ? {}
+      : { stability: stabilityTable(found), disagreements: disagreementsTable(found) }),
+    ...('why' in found.apart || 'why' in found.apart.map ? {} : { map: mapTable(found, found.apart.map) }),
     ...(found.meaning.length > 0 ? { meaning: meaningTable(found) } : {}),
     ...(found.rivals.length > 0 ? { rivals: rivalsTable(found) } : {}),
     records: recordsTable(found),

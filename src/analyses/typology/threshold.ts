@@ -10,6 +10,8 @@ export interface Threshold {
   /** Expanded percentile interval, 95 %. */
   readonly low: number;
   readonly high: number;
+  /** How far apart the two parts lie, in standard deviations within a part. */
+  readonly distance: number;
 }
 
 /** How a cut of the rules stands to the threshold that the readings show. */
@@ -62,6 +64,7 @@ export function thresholdOf(
     estimate: back(crossing(whole.parts[0], whole.parts[1])),
     low: back(quantileSorted(sorted, tail, 6)),
     high: back(quantileSorted(sorted, 1 - tail, 6)),
+    distance: (whole.parts[1].mean - whole.parts[0].mean) / whole.parts[0].sd,
   };
 }
 
@@ -96,20 +99,22 @@ export function twoAgainstOne(
 ): { statistic: number; p: number } | Unavailable {
   const single = gaussianMixture(values, 1, { spread: 'equal' });
   if ('why' in single) return single;
-  const ratio = (sample: Float64Array, tolerance?: number): number | undefined => {
-    const one = gaussianMixture(sample, 1, { spread: 'equal' });
-    const two = gaussianMixture(sample, 2, {
-      spread: 'equal',
-      ...(tolerance === undefined ? {} : { tolerance }),
-    });
-    return 'why' in one || 'why' in two ? undefined : 2 * (two.logLikelihood - one.logLikelihood);
-  };
-  const statistic = ratio(values);
+  const statistic = likelihoodRatio(values);
   if (statistic === undefined) return { why: 'two parts could not be fitted' };
   let reached = 0;
   for (let i = 0; i < SHUFFLES; i++) {
-    const drawn = ratio(sampleMixture(single.parts, values.length, random), QUICK);
+    const drawn = likelihoodRatio(sampleMixture(single.parts, values.length, random), QUICK);
     if (drawn !== undefined && drawn >= statistic) reached++;
   }
   return { statistic, p: (reached + 1) / (SHUFFLES + 1) };
+}
+
+/** Twice the gain in log-likelihood of two parts of one spread over one; undefined where none can be fitted. */
+export function likelihoodRatio(sample: Float64Array, tolerance?: number): number | undefined {
+  const one = gaussianMixture(sample, 1, { spread: 'equal' });
+  const two = gaussianMixture(sample, 2, {
+    spread: 'equal',
+    ...(tolerance === undefined ? {} : { tolerance }),
+  });
+  return 'why' in one || 'why' in two ? undefined : 2 * (two.logLikelihood - one.logLikelihood);
 }

@@ -161,12 +161,16 @@ function cautionsOf(found: TypologyFound): string[] {
       cautions.push(
         `${split.label}: ${split.values.length} readings take only ${kinds} different values; rounding can pass for heaps.`,
       );
-    const smallest = visible[place];
+    const { halves, ratio } = visible[place];
     if (fallsApart(split) === false)
       cautions.push(
-        isUnavailable(smallest)
-          ? `${split.label}: ${smallest.why}.`
-          : `${split.label}: with ${split.values.length} readings only heaps at least ${printNumber(smallest)} standard deviations apart would be found by the dip in 8 cases of 10.`,
+        isUnavailable(halves)
+          ? `${split.label}: ${halves.why}.`
+          : `${split.label}: with ${split.values.length} readings only heaps at least ${printNumber(halves)} standard deviations apart would be found by the dip in 8 cases of 10${
+              isUnavailable(ratio)
+                ? ''
+                : `, and heaps as the rules part them by the likelihood ratio from ${printNumber(ratio)} on`
+            }.`,
       );
   });
   if (!('why' in apart)) cautions.push(...finerCautions(found, apart));

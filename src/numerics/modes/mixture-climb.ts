@@ -37,6 +37,7 @@ export interface Climbed {
 
 const LOG_TWO_PI = 1.8378770664093453;
 const ROUNDS = 2000;
+const LARGE = 1e250;
 
 /** Expectation-maximisation from one start until it gains no more (Dempster, Laird & Rubin 1977). */
 export function climb(data: Tally, starts: readonly GaussianPart[], rules: ClimbRules): Climbed {
@@ -61,6 +62,8 @@ function expect({ values, counts }: Tally, parts: readonly GaussianPart[], membe
   const mean = Float64Array.from(parts, (part) => part.mean);
   const precision = Float64Array.from(parts, ({ sd }) => 1 / (2 * sd * sd));
   let total = 0;
+  // Logarithms of sums between 1 and k are taken of many at once, as that of their product.
+  let product = 1;
   for (let i = 0; i < values.length; i++) {
     const at = i * k;
     let top = -Infinity;
@@ -78,9 +81,15 @@ function expect({ values, counts }: Tally, parts: readonly GaussianPart[], membe
       sum += share;
     }
     for (let j = 0; j < k; j++) member[at + j] *= counts[i] / sum;
-    total += counts[i] * (sum === 1 ? top : top + ln(sum));
+    total += counts[i] * top;
+    if (counts[i] === 1) product *= sum;
+    else if (sum !== 1) total += counts[i] * ln(sum);
+    if (product > LARGE) {
+      total += ln(product);
+      product = 1;
+    }
   }
-  return total;
+  return total + ln(product);
 }
 
 function maximise(

@@ -103,6 +103,48 @@ describe('a claim tested on its own measurement', () => {
   }, 60_000);
 });
 
+describe('the map and the stability of the types', () => {
+  it('shows every record that was compared, ringed where another type is predicted', () => {
+    for (const id of ['twiningTypes', 'tabbyTypes']) {
+      const result = results.get(id)!;
+      const map = lines(result, 'map');
+      const strays = map.filter(({ type, predicted }) => type !== predicted).map(({ id: record }) => record);
+      const confusion = lines(result, 'confusion');
+      const counted = confusion.flatMap((line) =>
+        Object.values(line).filter((cell) => typeof cell === 'number'),
+      );
+      expect(map.length).toBe(counted.reduce<number>((sum, cell) => sum + Number(cell), 0));
+      const traces = result.figures.map!.data as readonly { name: string; text: readonly string[] }[];
+      const ring = traces.find(({ name }) => name.startsWith('predicted'));
+      expect([...(ring?.text ?? [])].sort()).toEqual([...strays].sort());
+    }
+  });
+
+  it('draws what was planted apart and what was not together', () => {
+    // Centres of the two types on the first axis, in standard deviations within them.
+    const apart = (id: string) => {
+      const map = lines(results.get(id)!, 'map');
+      const [a, b] = [...new Set(map.map(({ type }) => type))].map((type) =>
+        map.filter((line) => line.type === type).map(({ axis1 }) => Number(axis1)),
+      );
+      const mean = (list: readonly number[]) => list.reduce((sum, x) => sum + x, 0) / list.length;
+      const within = [...a!.map((x) => x - mean(a!)), ...b!.map((x) => x - mean(b!))];
+      return (
+        Math.abs(mean(a!) - mean(b!)) / Math.sqrt(within.reduce((sum, x) => sum + x * x, 0) / within.length)
+      );
+    };
+    expect(apart('twiningTypes')).toBeGreaterThan(3);
+    expect(apart('tabbyTypes')).toBeLessThan(1);
+  });
+
+  it('finds the planted types again and not the others (0.75 and 0.6: Hennig 2007)', () => {
+    const stable = (id: string) => lines(results.get(id)!, 'stability').map(({ jaccard }) => Number(jaccard));
+    expect(Math.min(...stable('twiningTypes'))).toBeGreaterThan(0.75);
+    expect(Math.min(...stable('tabbyTypes'))).toBeLessThan(0.6);
+    expect(Object.keys(results.get('twiningTypes')!.figures)).toContain('stability');
+  });
+});
+
 describe('every run', () => {
   it('gives the same answer twice', () => {
     expect(JSON.stringify(ask('tabbyTypes'))).toBe(JSON.stringify(results.get('tabbyTypes')));

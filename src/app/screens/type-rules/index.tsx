@@ -21,6 +21,15 @@ const LEAD =
 /** Quick enough to answer while rules are edited; a study may ask for more. */
 const QUICK = { resamples: 199, relabellings: 499 };
 
+/** Figure -> its name, and the table behind it. */
+const NAMES = {
+  coverage: 'Who fits',
+  map: 'Map of the types',
+  confusion: 'Predicted',
+  stability: 'Stability',
+};
+const TABLES = { coverage: 'coverage', map: 'map', confusion: 'confusion', stability: 'stability' };
+
 function TypeRulesScreen() {
   const { workspace, view, change } = useWorkbench();
   const claims = workspace.study.analyses.filter(({ kind }) => kind === 'typology');
@@ -89,7 +98,9 @@ function TypeRulesScreen() {
                 stem={stem}
               />
             )}
-            {run.result === null ? null : <ResultFigures result={run.result} stem={stem} />}
+            {run.result === null ? null : (
+              <ResultFigures result={run.result} names={NAMES} tables={TABLES} stem={stem} />
+            )}
           </div>
         </Part>
         <Part name="say" title="What can be said">

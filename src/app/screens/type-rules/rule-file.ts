@@ -33,17 +33,57 @@ export function ruleText(file: RuleFile): string {
   return `${JSON.stringify(file, null, 2)}\n`;
 }
 
-/** The conditions of a type that the form can edit; null where the rule is nested deeper. */
-export function conditionsOf(when: unknown): readonly Condition[] | null {
-  if (typeof when !== 'object' || when === null) return null;
-  if ('attribute' in when) return [when as Condition];
-  if (!('all' in when) || !Array.isArray(when.all)) return null;
-  const flat = when.all.every((part) => typeof part === 'object' && part !== null && 'attribute' in part);
-  return flat ? (when.all as readonly Condition[]) : null;
+/** How the parts of a group must answer. */
+export type Join = 'all' | 'any' | 'none' | 'notAll';
+
+/** A rule as the form shows it: conditions and further groups under one word. */
+export interface Group {
+  readonly join: Join;
+  readonly parts: readonly (Condition | Group)[];
 }
 
-export function ruleFrom(conditions: readonly Condition[]): unknown {
-  return conditions.length === 1 ? conditions[0] : { all: conditions };
+export function isGroup(part: Condition | Group): part is Group {
+  return 'join' in part;
+}
+
+/** A rule of the file as a group; null for what is no rule. */
+export function groupOf(when: unknown): Group | null {
+  const part = partOf(when);
+  if (part === null) return null;
+  return isGroup(part) ? part : { join: 'all', parts: [part] };
+}
+
+function partOf(when: unknown): Condition | Group | null {
+  if (typeof when !== 'object' || when === null) return null;
+  if ('attribute' in when) return when as Condition;
+  if ('all' in when) return joined('all', when.all);
+  if ('any' in when) return joined('any', when.any);
+  if (!('not' in when)) return null;
+  const inner = partOf(when.not);
+  if (inner === null) return null;
+  if (!isGroup(inner)) return { join: 'none', parts: [inner] };
+  if (inner.join === 'any') return { ...inner, join: 'none' };
+  return inner.join === 'all' ? { ...inner, join: 'notAll' } : { join: 'none', parts: [inner] };
+}
+
+function joined(join: Join, list: unknown): Group | null {
+  if (!Array.isArray(list)) return null;
+  const parts = list.map(partOf);
+  return parts.includes(null) ? null : { join, parts: parts as (Condition | Group)[] };
+}
+
+/** The same as a rule of the file; a single condition of the outermost group stands alone there. */
+export function ruleFrom(group: Group): unknown {
+  const [only] = group.parts;
+  return group.join === 'all' && group.parts.length === 1 && only !== undefined && !isGroup(only)
+    ? only
+    : nested(group);
+}
+
+function nested({ join, parts }: Group): unknown {
+  const rules = parts.map((part) => (isGroup(part) ? nested(part) : part));
+  if (join === 'none') return { not: rules.length === 1 ? rules[0] : { any: rules } };
+  return join === 'notAll' ? { not: { all: rules } } : { [join]: rules };
 }
 
 /** The condition with its limits and terms changed; where nothing is left it asks for any value. */

@@ -3,7 +3,8 @@ import type { Condition } from '../../../fragments/select.ts';
 import type { AttributeView, TypesView } from '../../engine/protocol.ts';
 import { Button, Check, Entry } from '../../parts/controls.tsx';
 import { ConditionForm } from './condition-form.tsx';
-import { conditionsOf, freeId, type RuleFile, ruleFrom, type TypeDraft } from './rule-file.ts';
+import { GroupForm } from './group-form.tsx';
+import { freeId, groupOf, type RuleFile, ruleFrom, type TypeDraft } from './rule-file.ts';
 
 export interface RulesFormProps {
   readonly file: RuleFile;
@@ -94,7 +95,7 @@ interface TypeFormProps {
 }
 
 function TypeForm({ type, place, count, attributes, first, onChange, onRemove }: TypeFormProps) {
-  const conditions = conditionsOf(type.when);
+  const group = groupOf(type.when);
   return (
     <section className="stack tight" aria-label={`Type ${place + 1}: ${type.label}`}>
       <Line
@@ -103,16 +104,16 @@ function TypeForm({ type, place, count, attributes, first, onChange, onRemove }:
         value={type.label}
         onDone={(label) => onChange({ ...type, label })}
       />
-      {conditions === null ? (
-        <p className="small">{count?.rule ?? ''} (a nested rule; edit it in the file)</p>
+      {group === null ? (
+        <p className="small">{count?.rule ?? 'This rule cannot be read; see what is said beside it.'}</p>
       ) : (
-        <Conditions
+        <GroupForm
           name={type.label}
-          conditions={conditions}
+          group={group}
           attributes={attributes}
-          least={1}
           first={first}
           onChange={(next) => onChange({ ...type, when: ruleFrom(next) })}
+          onRemove={null}
         />
       )}
       {count === undefined ? null : (
