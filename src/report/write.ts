@@ -5,8 +5,7 @@ import { InputError } from '../errors.ts';
 import type { Prepared } from '../study/prepare.ts';
 import type { Results } from '../study/results.ts';
 import { serializeResults } from '../study/results-json.ts';
-import { dataPackage } from './data-package.ts';
-import { renderReport } from './html.ts';
+import { runFiles } from './run-files.ts';
 
 export interface WriteRequest {
   readonly prepared: Prepared;
@@ -24,10 +23,7 @@ export interface WriteRequest {
  */
 export async function writeReport({ prepared, results, folder, report }: WriteRequest): Promise<string[]> {
   const files = report
-    ? dataPackage(prepared, results).set(
-        'report.html',
-        renderReport({ prepared, results, plotly: await plotlyText() }),
-      )
+    ? runFiles(prepared, results, await plotlyText())
     : new Map([['results.json', serializeResults(results)]]);
   try {
     for (const [name, text] of files) {

@@ -1,12 +1,12 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
+import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { checkStudy } from '../../src/study/load.ts';
-import { serializeResults } from '../../src/study/results-json.ts';
-import { runStudy } from '../../src/study/run-study.ts';
-import { type Bench, type Desk, openBench, saved } from './workbench.ts';
+import { freshFolder, thrum } from '../cli/thrum.ts';
+import { type Bench, type Desk, openBench, saved, savedBytes } from './workbench.ts';
 
-const DEMO = new URL('../../datasets/demo/', import.meta.url);
 const SCREENS = ['Sources', 'Kinship', 'Placement', 'Take away'];
 
 /** Generous, for machines that do much else at the same time. */
@@ -226,14 +226,24 @@ describe('Take away', () => {
   });
   afterAll(() => desk?.close());
 
-  it('hands over the very bytes of results.json that Node computes', async () => {
+  it('hands over one archive, from which the terminal computes the very same bytes', async () => {
     const { page } = desk;
-    const results = await saved(page, page.getByRole('button', { name: /^Save the results/ }));
-    const study = checkStudy(JSON.parse(readFileSync(new URL('study.json', DEMO), 'utf8')), 'study.json');
-    const files = new Map(
-      readdirSync(DEMO).map((name) => [name, new Uint8Array(readFileSync(new URL(name, DEMO)))]),
-    );
-    expect(results.text).toBe(serializeResults(runStudy(study, files)));
+    const all = await savedBytes(page, page.getByRole('button', { name: /^Save everything/ }));
+    const entries = unzipSync(all.bytes);
+    expect(Object.keys(entries)).toContain('out/report.html');
+    const folder = freshFolder();
+    for (const [name, bytes] of Object.entries(entries)) {
+      mkdirSync(dirname(join(folder, name)), { recursive: true });
+      writeFileSync(join(folder, name), bytes);
+    }
+    const { status, err } = await thrum('run', join(folder, 'study.json'), '--out', join(folder, 'again'));
+    expect(status, err).toBe(0);
+    const written = Object.keys(entries).filter((name) => name.startsWith('out/'));
+    expect(written.length).toBeGreaterThan(50);
+    for (const name of written) {
+      const again = readFileSync(join(folder, name.replace(/^out/, 'again')));
+      expect(again.equals(Buffer.from(entries[name]!)), name).toBe(true);
+    }
   });
 
   it('hands over a study that it opens again, and a normalised table', async () => {

@@ -73,9 +73,14 @@ async function openDesk(browser: Browser, served: Served, width: number): Promis
 
 /** What a press of this button hands over to be saved. */
 export async function saved(page: Page, button: Locator): Promise<{ name: string; text: string }> {
+  const { name, bytes } = await savedBytes(page, button);
+  return { name, text: bytes.toString('utf8') };
+}
+
+export async function savedBytes(page: Page, button: Locator): Promise<{ name: string; bytes: Buffer }> {
   const [download] = await Promise.all([
     page.waitForEvent('download', { timeout: 120_000 }) as Promise<Download>,
     button.click(),
   ]);
-  return { name: download.suggestedFilename(), text: await readFile(await download.path(), 'utf8') };
+  return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
 }

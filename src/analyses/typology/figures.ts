@@ -2,6 +2,7 @@ import { exp, ln } from '../../numerics/elementary.ts';
 import { isUnavailable } from '../../numerics/unavailable.ts';
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindBar, kindStyle, SEQUENTIAL } from '../figure-style.ts';
+import { logTicks } from '../log-axis.ts';
 import { printCount, printNumber, printQuantity } from '../phrasing.ts';
 import { NO_TYPE } from './assign.ts';
 import type { TypologyFound } from './compute.ts';
@@ -144,7 +145,7 @@ function densityFigure(found: TypologyFound, split: Split): Figure {
       },
     ],
     layout: figureLayout({
-      x: axis(title, split.logarithm ? { type: 'log' } : {}),
+      x: axis(title, split.logarithm ? logTicks([...split.values]) : {}),
       y: axis('density', { showticklabels: false, ticks: '', range: [-0.1 * top, 1.08 * top] }),
       height: 300,
       more: {

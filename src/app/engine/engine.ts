@@ -1,6 +1,7 @@
 import { InputError } from '../../errors.ts';
 import { dataPackage } from '../../report/data-package.ts';
 import { renderReport } from '../../report/html.ts';
+import { runFiles } from '../../report/run-files.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import { checkStudy, entriesOf } from '../../study/load.ts';
 import { type Prepared, prepareStudy } from '../../study/prepare.ts';
@@ -101,6 +102,10 @@ export function createEngine(): Engine {
       return renderReport({ prepared, results: analyse(prepared, files, { onProgress }), plotly });
     },
     dataPackage: async (document) => dataPackage(await prepareWhole(document)),
+    runFiles: async (document, plotly, onProgress) => {
+      const prepared = await prepareWhole(document);
+      return runFiles(prepared, analyse(prepared, files, { onProgress }), plotly);
+    },
   };
 }
 

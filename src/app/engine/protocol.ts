@@ -241,4 +241,6 @@ export interface Engine {
   report(study: StudyDocument, plotly: string, onProgress: Progress): Promise<string>;
   /** The normalised table, the ledger and their description: file name -> text. */
   dataPackage(study: StudyDocument): Promise<ReadonlyMap<string, string>>;
+  /** All that `thrum run` would write, by file name. */
+  runFiles(study: StudyDocument, plotly: string, onProgress: Progress): Promise<ReadonlyMap<string, string>>;
 }

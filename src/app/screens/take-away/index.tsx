@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Results } from '../../../study/results.ts';
 import { sourceName } from '../../../study/source-name.ts';
+import { archive } from '../../archive.ts';
 import { faultText, reporting, Stopped } from '../../engine/client.ts';
 import type { Progress } from '../../engine/protocol.ts';
 import { download, fileStem } from '../../files.ts';
@@ -64,6 +65,15 @@ function TakeAwayScreen() {
     });
     if (page !== null) download(`${stem}.report.html`, page, 'text/html');
   };
+  const saveAll = async () => {
+    const written = await working('Computing every analysis of the study', async (report) => {
+      const plotly = await plotlyText();
+      return engine.ask(
+        (remote) => remote.runFiles(study, plotly, report) as Promise<ReadonlyMap<string, string>>,
+      );
+    });
+    if (written !== null) download(`${stem}.zip`, archive(workspace, written), 'application/zip');
+  };
   const saveTable = async (name: string) => {
     const written = await working('Writing the table', () =>
       engine.ask((remote) => remote.dataPackage(study) as Promise<ReadonlyMap<string, string>>),
@@ -84,6 +94,12 @@ function TakeAwayScreen() {
         <Part name="see" title="Files to save">
           <div className="stack wide">
             <ul className="goods">
+              <Good
+                name="Everything"
+                file={`${stem}.zip`}
+                what="One archive: the study with its tables, profiles and rules, and in it a folder with results, report, every table and the ledger."
+                onSave={saveAll}
+              />
               <Good
                 name="The study"
                 file={`${stem}.study.json`}
