@@ -26,6 +26,18 @@ export function createRun(prepared: PreparedComparison): Run {
   return { sums: buffers(), weights: buffers(), seen: buffer(), total: buffer(), weight: buffer() };
 }
 
+const shared = new Map<number, Run>();
+
+/** The same buffers again for whoever needs them only until it returns: a find is compared with many small sets. */
+export function sharedRun(prepared: PreparedComparison): Run {
+  const blocks = prepared.blockWeights.length;
+  const before = shared.get(blocks);
+  if (before !== undefined) return before;
+  const made = createRun(prepared);
+  shared.set(blocks, made);
+  return made;
+}
+
 /**
  * Dissimilarities of one record to the records from … to - 1, written to `out` from `place` on.
  * The record's values stand in the order of the spec's active variables.

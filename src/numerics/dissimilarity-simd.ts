@@ -19,6 +19,62 @@ export type RowWriter = (i: number, out: Float64Array, place: number) => void;
  * compared by presence, ranges by other rules than their midpoints, a least overlap, no SIMD in the engine.
  */
 export function simdRows(prepared: PreparedComparison): RowWriter | null {
+  const made = makeKernel(prepared);
+  if (made === null) return null;
+  const { kernel, results } = made;
+  const { n } = prepared;
+  return (i, out, place) => {
+    kernel.run(8 * i, 8 * n);
+    out.set(results.subarray(0, n - 1 - i), place);
+  };
+}
+
+/** The dissimilarities of a record from outside to all of the comparison; its values as the lanes are laid out. */
+export type FindWriter = (own: readonly OwnValue[]) => Float64Array;
+
+/** The value of the record from outside in one lane: its scaled middle, or the code of its kind. */
+export interface OwnValue {
+  readonly middle: number;
+  readonly code: number;
+}
+
+/**
+ * The same for a record from outside, whose every value must be known: it is put before the others and compared
+ * with all that follow. Null where `simdRows` would be, and where a number has no scale.
+ */
+export function simdTo(prepared: PreparedComparison): FindWriter | null {
+  const { lanes, masks, n } = prepared;
+  if (lanes.some(({ kind, scale }) => kind === 'quantity' && scale === 0)) return null;
+  const made = makeKernel({
+    ...prepared,
+    n: n + 1,
+    lanes: lanes.map((lane) => ({
+      ...lane,
+      known: lane.known === null ? null : before(lane.known, 1),
+      middle: lane.kind === 'kinds' ? lane.middle : before(lane.middle, 0),
+      codes: lane.kind === 'kinds' ? before(lane.codes, 0) : lane.codes,
+    })),
+    // All of the bits, since all of its values are known.
+    masks: masks.map((mask) => ({ ...mask, bits: before(mask.bits, mask.weights.length - 1) })),
+  });
+  if (made === null) return null;
+  const { kernel, results, plan } = made;
+  const memory = new DataView(kernel.memory);
+  return (own) => {
+    for (const write of plan.own) write(memory, own);
+    kernel.run(0, 8 * (n + 1));
+    return results.slice(0, n);
+  };
+}
+
+function before<Array extends Float64Array | Int32Array | Uint16Array>(values: Array, first: number): Array {
+  const longer = new (values.constructor as new (length: number) => Array)(values.length + 1);
+  longer[0] = first;
+  longer.set(values, 1);
+  return longer;
+}
+
+function makeKernel(prepared: PreparedComparison) {
   const { n, lanes, spec } = prepared;
   const fits = lanes.every(({ kind, exact }) => kind === 'kinds' || (kind === 'quantity' && exact));
   if (n < SIMD_FROM || !fits || spec.minimumOverlap > 0) return null;
@@ -36,11 +92,7 @@ export function simdRows(prepared: PreparedComparison): RowWriter | null {
     const bytes = new Uint8Array(values.buffer, values.byteOffset, values.byteLength);
     new Uint8Array(kernel.memory).set(bytes, offset);
   }
-  const results = new Float64Array(kernel.memory, plan.results, n);
-  return (i, out, place) => {
-    kernel.run(8 * i, 8 * n);
-    out.set(results.subarray(0, n - 1 - i), place);
-  };
+  return { kernel, plan, results: new Float64Array(kernel.memory, plan.results, n) };
 }
 
 type Values = Float64Array | Int32Array | Uint16Array;
@@ -52,6 +104,8 @@ interface Plan {
   readonly contents: readonly (readonly [offset: number, values: Values])[];
   readonly locals: readonly number[];
   readonly start: readonly Code[];
+  /** Puts the values of a record from outside in the place of the first. */
+  readonly own: ((memory: DataView, values: readonly OwnValue[]) => void)[];
   /** A local that stays 0. */
   readonly zero: number;
   readonly total: number;
@@ -78,6 +132,7 @@ function createPlan(n: number): Plan {
   return {
     size: () => size,
     results: reserve(8 * n),
+    own: [],
     contents,
     locals,
     start,
@@ -133,7 +188,10 @@ function blockCode(prepared: PreparedComparison, block: number, plan: Plan): Cod
   return flat(
     get(plan.zero),
     ...terms.map((lane) =>
-      flat(lane.kind === 'kinds' ? kindsCode(lane, plan) : numberCode(lane, plan), f64x2.add),
+      flat(
+        (lane.kind === 'kinds' ? kindsCode : numberCode)(lane, prepared.lanes.indexOf(lane), plan),
+        f64x2.add,
+      ),
     ),
     set(sum),
     f64x2.const(always),
@@ -149,20 +207,22 @@ function blockCode(prepared: PreparedComparison, block: number, plan: Plan): Cod
 }
 
 /** |value - own value|, or 0 where one of them is not known: no comparison with NaN holds, so 0 stays the greater. */
-function numberCode({ middle, known }: Lane, plan: Plan): Code {
+function numberCode({ middle, known }: Lane, index: number, plan: Plan): Code {
   const values = plan.place(
     known === null ? middle : middle.map((value, i) => (known[i] > 0 ? value : Number.NaN)),
   );
+  plan.own.push((memory, own) => memory.setFloat64(values, own[index].middle, true));
   const own = plan.begin(TYPE.v128, flat(get(OWN), f64x2.loadSplat(values)));
   const difference = flat(get(AT), f64x2.load(values), get(own), f64x2.sub, f64x2.abs);
   return known === null ? difference : flat(get(plan.zero), difference, f64x2.greaterOf);
 }
 
 /** The distance of the own kind to each of two others, from the row of the own kind. */
-function kindsCode({ codes, between, levels }: Lane, plan: Plan): Code {
+function kindsCode({ codes, between, levels }: Lane, index: number, plan: Plan): Code {
   const table = plan.place(between);
   const columns = plan.place(codes.map((code) => 8 * code));
   const rows = plan.place(codes.map((code) => table + 8 * code * (levels + 1)));
+  plan.own.push((memory, own) => memory.setInt32(rows, table + 8 * own[index].code * (levels + 1), true));
   const row = plan.begin(TYPE.i32, flat(get(OWN), i32.const(1), i32.shiftRight, i32.load(rows)));
   const address = (next: number) => flat(get(row), get(AT4), i32.load(columns + 4 * next), i32.add);
   return flat(address(1), address(0), f64x2.loadFirst(0), f64x2.loadSecond(0));

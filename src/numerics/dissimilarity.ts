@@ -1,7 +1,7 @@
 import { type Condensed, pairCount } from './condensed.ts';
-import { compareRun, createRun } from './dissimilarity-kernel.ts';
+import { compareRun, createRun, sharedRun } from './dissimilarity-kernel.ts';
 import { type PreparedComparison, prepareComparison } from './dissimilarity-prepare.ts';
-import { type RowWriter, simdRows } from './dissimilarity-simd.ts';
+import { type FindWriter, type RowWriter, simdRows, simdTo } from './dissimilarity-simd.ts';
 
 /**
  * What a comparison of records is made of. Everything here is plain arrays: the caller has already
@@ -142,9 +142,36 @@ export function dissimilaritiesTo(
   }
   const active = new Set(activeVariables(spec));
   const values = record.filter((_, index) => active.has(spec.variables[index]));
+  const quick = quickly(prepared, values);
+  if (quick !== null) return quick;
   const out = new Float64Array(n);
-  compareRun(prepared, values, 0, n, out, 0, createRun(prepared));
+  compareRun(prepared, values, 0, n, out, 0, sharedRun(prepared));
   return out;
+}
+
+/** From so many records on, a comparison that is asked again is worth a kernel of its own. */
+const MANY = 20_000;
+const asked = new WeakMap<PreparedComparison, { kernel: FindWriter | null | undefined }>();
+
+/** The answer of the kernel for two pairs at a time, made when a large comparison is asked for the second time. */
+function quickly(prepared: PreparedComparison, record: readonly RecordValue[]): Float64Array | null {
+  if (prepared.n < MANY) return null;
+  const before = asked.get(prepared);
+  if (before === undefined) {
+    asked.set(prepared, { kernel: undefined });
+    return null;
+  }
+  if (before.kernel === undefined) before.kernel = simdTo(prepared);
+  const midpoints = prepared.spec.intervals === 'midpoint';
+  const fits = record.every(
+    ({ low, high, code }) => code >= 0 && !Number.isNaN(low) && (low === high || midpoints),
+  );
+  if (before.kernel === null || !fits) return null;
+  const own = record.map(({ low, high, code }, index) => {
+    const { offset, scale } = prepared.lanes[index];
+    return { middle: ((low - offset) * scale + (high - offset) * scale) / 2, code };
+  });
+  return before.kernel(own);
 }
 
 /** The variables that take part, in order: those whose own weight and block weight are above 0. */

@@ -20,7 +20,7 @@ export function medianDifference(first: ArrayLike<number>, second: ArrayLike<num
 }
 
 /** The value of rank `k` (0 = smallest), the smaller ones moved before it; changes `values`. */
-function select(values: Float64Array, k: number): number {
+export function select(values: Float64Array, k: number): number {
   let left = 0;
   let right = values.length - 1;
   while (left < right) {

@@ -8,6 +8,7 @@ import {
   pickVariables,
   type RecordValue,
 } from '../../numerics/dissimilarity.ts';
+import { type NearestFirst, nearestFirst } from '../../numerics/nearest-first.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
 import type { MapPosition, PlacementFound } from './found.ts';
 import type { LabelAttribute } from './labels.ts';
@@ -59,17 +60,16 @@ export function computePlacement(input: AnalysisInput, options: PlacementOptions
     known.length > 0
       ? dissimilaritiesTo(keptLayout(comparanda, known), record)
       : new Float64Array(records.rows).fill(NaN);
-  const reached = Array.from(distances, (_, row) => row).filter((row) => !Number.isNaN(distances[row]));
-  if (reached.length === 0) return nothingPlaced(input, base, known.length);
+  const order = nearestFirst(distances);
+  if (order.reached.length === 0) return nothingPlaced(input, base, known.length);
 
   report(0.1, 'looking for its nearest comparanda');
-  const order = reached.sort((a, b) => distances[a] - distances[b] || a - b);
   const neighbours = nearestNeighbours(
     input,
     comparison,
     known,
     record,
-    order.slice(0, options.nearest),
+    order.first(options.nearest),
     distances,
   );
   const bagsOn: BagMaker = (places, what, of, most) =>
@@ -96,18 +96,21 @@ export function computePlacement(input: AnalysisInput, options: PlacementOptions
     bagsOn,
   });
   report(0.9, 'placing it on the map');
-  const { fragments, items } = countBehind(input.fragments, records, input.unit, order);
-  const outOfReach = Array.from(distances, (_, row) => row).filter((row) => Number.isNaN(distances[row]));
-  const setAside = countBehind(input.fragments, records, input.unit, outOfReach).fragments;
+  const { fragments, items } = comparanda.behind(order.reached);
+  const outOfReach =
+    order.reached.length === records.rows
+      ? []
+      : comparanda.allRows.filter((row) => Number.isNaN(distances[row]));
+  const setAside = comparanda.behind(outOfReach).fragments;
   const found = {
     ...base,
     unplaced: null,
     comparedOn: known.map((place) => comparison.attributes[place].attribute.label),
     neighbours,
-    percentiles: percentilesOf(records, find.table, attributes),
+    percentiles: percentilesOf(records, find.table, attributes, comparanda.allRows, comparanda.ends),
     judged,
-    anywhere: anywhereOf(order, record, options, input, (drawn) => {
-      const make = () => [bagOf(ANYWHERE, '', order.length, drawn, spec, options.neighbours)];
+    anywhere: anywhereOf(order.reached, record, options, input, (drawn) => {
+      const make = () => [bagOf(ANYWHERE, '', order.reached.length, drawn, spec, options.neighbours)];
       return keptBags(comparanda, JSON.stringify([known, drawn, options.neighbours]), make)[0];
     }),
     novelty: attributes.map(({ label }) => noveltyOf(label, judged, options.noneLevel)),
@@ -146,7 +149,7 @@ interface Placed {
   readonly whole: Values;
   readonly known: readonly number[];
   readonly bags: readonly Bag[];
-  readonly order: readonly number[];
+  readonly order: NearestFirst;
   readonly draws: readonly Values[];
   readonly bagsOn: BagMaker;
 }
@@ -180,14 +183,13 @@ function furtherAnswers(input: AnalysisInput, options: PlacementOptions, placed:
 
 /** All comparanda as one label: is the find strange wherever it might belong? */
 function anywhereOf(
-  rows: readonly number[],
+  rows: ArrayLike<number>,
   record: Values,
   options: PlacementOptions,
   input: AnalysisInput,
   bagOn: (drawn: readonly number[]) => Bag,
 ): ConformalP | Unavailable {
-  const ascending = [...rows].sort((a, b) => a - b);
-  return typicality(bagOn(drawRows(ascending, options.calibration, input.random.stream('anywhere'))), record);
+  return typicality(bagOn(drawRows(rows, options.calibration, input.random.stream('anywhere'))), record);
 }
 
 function mapPosition(

@@ -2,6 +2,7 @@ import type { Comparison } from '../../fragments/comparison.ts';
 import { isKnown } from '../../fragments/comparison-find.ts';
 import { verdictAt } from '../../numerics/conformal.ts';
 import { type RecordValue, valueAt } from '../../numerics/dissimilarity.ts';
+import type { NearestFirst } from '../../numerics/nearest-first.ts';
 import type { LabelAttribute } from './labels.ts';
 import { type Bag, typicality } from './typicality.ts';
 
@@ -30,13 +31,13 @@ const MOST_RECORDS = 80;
  * the values of its nearest comparanda are tried one by one, and the labels that could then not be
  * excluded are counted. An expectation over plausible values, not a promise.
  *
- * @param order rows of the comparanda, nearest first.
+ * @param order the comparanda, nearest first.
  * @param bagsOn bags of all labels compared on these variables, with at most so many records a label.
  */
 export function nextMeasurements(
   comparison: Comparison,
   record: readonly RecordValue[],
-  order: readonly number[],
+  order: NearestFirst,
   attributes: readonly LabelAttribute[],
   level: number,
   bagsOn: (places: readonly number[], most: number) => readonly Bag[],
@@ -59,8 +60,7 @@ export function nextMeasurements(
   return spec.variables.flatMap((variable, place) => {
     if (isKnown(record[place])) return [];
     const plausible = order
-      .filter((row) => isKnown(valueAt(variable, row)))
-      .slice(0, VALUES)
+      .firstWhere((row) => isKnown(valueAt(variable, row)), VALUES)
       .map((row) => valueAt(variable, row));
     if (plausible.length < FEWEST_VALUES) return [];
     const counted = count([...known, place]);

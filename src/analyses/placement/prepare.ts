@@ -1,3 +1,4 @@
+import { countsBehind } from '../../fragments/behind.ts';
 import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { pickVariables } from '../../numerics/dissimilarity.ts';
@@ -6,6 +7,7 @@ import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
 import { type LabelAttribute, labelAttributes } from './labels.ts';
 import type { PlacementOptions } from './options.ts';
+import type { KeptEnds } from './percentiles.ts';
 import { type KinMap, kinMap } from './position.ts';
 import type { Bag } from './typicality.ts';
 
@@ -17,6 +19,11 @@ export interface Comparanda {
   readonly map: KinMap | Unavailable;
   /** Bags made so far, by what they were made from: a find with one value changed needs the same ones. */
   readonly bags: Map<string, readonly Bag[]>;
+  /** Every row, and the readings of each group in order. */
+  readonly allRows: readonly number[];
+  readonly ends: KeptEnds;
+  /** Fragments and items behind rows. */
+  readonly behind: ReturnType<typeof countsBehind>;
   /** All records laid out for comparison on some of the attributes, by their places. */
   readonly layouts: Map<string, PreparedComparison>;
 }
@@ -55,7 +62,13 @@ const kept = new WeakMap<FragmentTable, Map<string, Comparanda>>();
 export function prepareComparanda(input: AnalysisInput, options: PlacementOptions): Comparanda {
   const settings = comparisonSettings(options);
   const random = input.random.stream('map');
-  const key = JSON.stringify([settings, options.labels, options.map, random.stream('sign').next()]);
+  const key = JSON.stringify([
+    settings,
+    options.labels,
+    options.map,
+    input.unit,
+    random.stream('sign').next(),
+  ]);
   const known = kept.get(input.records) ?? new Map<string, Comparanda>();
   const before = known.get(key);
   if (before !== undefined) return before;
@@ -67,6 +80,9 @@ export function prepareComparanda(input: AnalysisInput, options: PlacementOption
     assemblages: assemblagesOf(records),
     map: options.map ? kinMap(comparison.spec, records.rows, random) : { why: 'no map was asked for' },
     bags: new Map(),
+    allRows: Array.from({ length: records.rows }, (_, row) => row),
+    ends: new Map(),
+    behind: countsBehind(input.fragments, records, input.unit),
     layouts: new Map(),
   };
   if (known.size >= 4) known.clear();

@@ -68,14 +68,18 @@ export function bagOf(
 }
 
 /** Some of the rows without repetition, in their order; all of them when they are few enough. */
-export function drawRows(rows: readonly number[], most: number, random: Random): readonly number[] {
-  if (rows.length <= most) return rows;
-  const pool = [...rows];
-  for (let i = 0; i < most; i++) {
-    const other = i + random.integer(pool.length - i);
-    [pool[i], pool[other]] = [pool[other], pool[i]];
-  }
-  return pool.slice(0, most).sort((a, b) => a - b);
+export function drawRows(rows: ArrayLike<number>, most: number, random: Random): readonly number[] {
+  if (rows.length <= most) return Array.from(rows);
+  // A shuffle of the first places, of which only what has moved is kept.
+  const moved = new Map<number, number>();
+  const at = (place: number) => moved.get(place) ?? rows[place];
+  const drawn = Array.from({ length: most }, (_, i) => {
+    const other = i + random.integer(rows.length - i);
+    const chosen = at(other);
+    moved.set(other, at(i));
+    return chosen;
+  });
+  return drawn.sort((a, b) => a - b);
 }
 
 /** How typical the find is of a label. */
