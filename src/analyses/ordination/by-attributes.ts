@@ -1,6 +1,5 @@
 import { InputError } from '../../errors.ts';
 import { midpoint, termAt } from '../../fragments/accessors.ts';
-import { defaultAttributes } from '../../fragments/comparison.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column } from '../../fragments/table.ts';
@@ -13,6 +12,7 @@ import type { AnalysisInput } from '../contract.ts';
 import { printCount } from '../phrasing.ts';
 import { type Axes, type AxesOrWhy, entriesOf, type Place } from './axes.ts';
 import type { OrdinationOptions } from './options.ts';
+import { activeAttributes } from './supplementary.ts';
 
 interface Prepared {
   readonly columns: readonly Exclude<Column, { kind: 'text' }>[];
@@ -146,7 +146,7 @@ function prepare(
 ): Prepared {
   const { records, register } = input;
   const asked = options.of.length > 0;
-  const ids = asked ? options.of : defaultAttributes(records);
+  const ids = activeAttributes(records, options);
   const columns = ids
     .map((id) => requireColumn(records, id, register))
     .filter((column): column is Exclude<Column, { kind: 'text' }> => {

@@ -8,12 +8,15 @@ import { countsOf } from './by-counts.ts';
 import { coordinatesOf } from './by-dissimilarity.ts';
 import { type Centre, centresOf } from './centres.ts';
 import type { Method, OrdinationOptions } from './options.ts';
+import { type Supplementary, supplementaryOf, supplementaryTable } from './supplementary.ts';
 
 export interface OrdinationFound extends Findings {
   readonly options: OrdinationOptions;
   readonly unit: 'fragment' | 'item';
   readonly axes: AxesOrWhy;
   readonly centres: readonly Centre[];
+  /** Attributes laid over the axes. */
+  readonly supplementary: readonly Supplementary[];
   /** Label of the attribute that symbols show; empty where none does. */
   readonly by: string;
   /** Label of each record, "" where it has none; in the order of `axes.records`. */
@@ -44,6 +47,7 @@ export function computeOrdination(input: AnalysisInput, options: OrdinationOptio
     return {
       ...base,
       centres: [],
+      supplementary: [],
       by: '',
       labels: [],
       n: { fragments: 0, items: 0, setAside: [] },
@@ -53,6 +57,7 @@ export function computeOrdination(input: AnalysisInput, options: OrdinationOptio
   if (axes.records[0]?.at.length === 0)
     throw new InputError('the ordination has no axis', {}, 'add attributes');
   const centres = centresOf(input, axes, options);
+  const supplementary = supplementaryOf(input, axes, options);
   const by = byLabel(input, options, axes);
   const setAside = axes.setAside.filter(({ rows }) => rows.length > 0);
   const aside = new Set(setAside.flatMap(({ rows }) => rows));
@@ -60,12 +65,18 @@ export function computeOrdination(input: AnalysisInput, options: OrdinationOptio
   return {
     ...base,
     centres,
+    supplementary,
     ...by,
     n: {
       ...behind(used),
       setAside: setAside.map(({ reason, rows }) => ({ reason, fragments: behind(rows).fragments })),
     },
-    tables: tablesOf(input, axes, centres, by),
+    tables: {
+      ...tablesOf(input, axes, centres, by),
+      ...(supplementary.length === 0
+        ? {}
+        : { supplementary: supplementaryTable(supplementary, axes.eigenvalues.length) }),
+    },
   };
 }
 

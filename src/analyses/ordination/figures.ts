@@ -26,7 +26,9 @@ const named = ({ label, at }: { readonly label: string; readonly at: ArrayLike<n
 
 function mapFigure(found: OrdinationFound, axes: Axes): Figure {
   const records = axes.rows.length > 0;
-  const data = records ? recordTraces(found, axes) : tableTraces(axes);
+  const data = records
+    ? [...recordTraces(found, axes), ...supplementaryTraces(found, axes)]
+    : tableTraces(axes);
   const what = records ? printCount(axes.records.length, found.unit) : 'rows and columns';
   const hulls = found.centres.some(({ hull }) => hull.length > 0);
   const ellipses = found.centres.some(({ ellipse }) => ellipse.length > 0);
@@ -42,8 +44,60 @@ function mapFigure(found: OrdinationFound, axes: Axes): Figure {
       `${what} on the first two axes (${methodName(found.options.method)}), n = ${printCount(found.n.fragments, 'fragment')} of ${printCount(found.n.items, 'item')}. ` +
       (hulls ? 'Thin outlines: convex hulls of labels with five records or more. ' : '') +
       (ellipses ? 'Dotted: 95 % ellipses of resampled centres. ' : '') +
+      supplementaryCaption(found) +
       'Directions of the axes are arbitrary.',
   };
+}
+
+function supplementaryCaption({ supplementary }: OrdinationFound): string {
+  const kinds = supplementary.some(({ role }) => role === 'kind');
+  const numbers = supplementary.some(({ role }) => role === 'number');
+  return (
+    (kinds ? 'Open diamonds: centres of supplementary kinds. ' : '') +
+    (numbers
+      ? 'Dashed: directions in which supplementary numbers grow, as long as their correlation (1 = the farthest point). '
+      : '')
+  );
+}
+
+/** Attributes that had no say: centres of kinds, directions of numbers. */
+function supplementaryTraces({ supplementary }: OrdinationFound, axes: Axes) {
+  const reach = Math.sqrt(Math.max(...axes.records.map(({ at }) => at[0] * at[0] + at[1] * at[1])));
+  const text = {
+    text: [] as string[],
+    textposition: 'top center',
+    showlegend: false,
+    hovertemplate: '%{text}<extra>supplementary</extra>',
+    type: 'scatter',
+  };
+  const numbers = supplementary.filter(({ role, at }) => role === 'number' && at.every(Number.isFinite));
+  const kinds = supplementary.filter(({ role }) => role === 'kind');
+  const lines = numbers.map(({ label, at }) => ({
+    ...text,
+    mode: 'lines+text',
+    text: ['', escapeText(label)],
+    x: [0, at[0] * reach],
+    y: [0, at[1] * reach],
+    line: { color: GROUND.ink, width: 1.2, dash: 'dash' },
+  }));
+  if (kinds.length === 0) return lines;
+  const marker = {
+    symbol: 'diamond-open',
+    size: 10,
+    color: GROUND.ink,
+    line: { color: GROUND.ink, width: 1.5 },
+  };
+  return [
+    ...lines,
+    {
+      ...text,
+      mode: 'markers+text',
+      text: kinds.map(({ label }) => escapeText(label)),
+      x: kinds.map(({ at }) => at[0]),
+      y: kinds.map(({ at }) => at[1]),
+      marker,
+    },
+  ];
 }
 
 function axisTitle(axes: Axes, k: number): string {

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { comparisonOptions } from '../comparison-options.ts';
-import { groupingId } from '../shared-options.ts';
+import { attributeId, groupingId } from '../shared-options.ts';
 
 /** Ways to spread records out on a few axes. The texts are shown wherever a method is chosen. */
 export const METHODS = {
@@ -62,6 +62,10 @@ export const ordinationOptions = z.strictObject({
   supplementary: z.array(z.string()).default([]).meta({
     title: 'Supplementary',
     description: 'ca: labels of rows or columns that are shown but have no say',
+  }),
+  supplementaryAttributes: z.array(attributeId()).default([]).meta({
+    title: 'Supplementary attributes',
+    description: 'pcoa, pca, mca, mixed: attributes that are laid over the axes but have no say in them',
   }),
   resamples: z.int().min(0).max(2000).default(200).meta({
     title: 'Resamples',
