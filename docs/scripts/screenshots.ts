@@ -1,6 +1,6 @@
 /**
  * Pictures of the workbench with the demo study, at 1440 and 900 px, into docs/images:
- * `npx tsx docs/scripts/screenshots.ts`. Builds the workbench first where it is out of date.
+ * `npx tsx docs/scripts/screenshots.ts [screen …]`. Builds the workbench first where it is out of date.
  */
 import { mkdir } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
@@ -39,12 +39,20 @@ const READY: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
     await page.locator('.drawing .main-svg').first().waitFor();
     await page.locator('.cut-label').first().waitFor();
   },
+  'Type rules': async (page) => {
+    await page.getByText(/Verdict: /).waitFor();
+    await page.locator('.drawing .main-svg').first().waitFor();
+    await page.getByRole('radio', { name: 'Map of the types' }).click();
+  },
   'Printed figures': async (page) => {
     await page.locator('.verdict', { hasText: 'c33' }).click();
     await page.locator('.trace .verdict-head').waitFor();
   },
   'Take away': (page) => page.locator('.goods li').first().waitFor(),
 };
+
+/** Screens named on the command line; all of them if none is. */
+const asked = process.argv.slice(2);
 
 await mkdir(IMAGES, { recursive: true });
 const served = await serveFolder(await builtApp());
@@ -56,7 +64,9 @@ for (const width of [1440, 900]) {
   await page.locator('h1').waitFor();
   await page.screenshot({ path: `${IMAGES}welcome-${width}.png` });
   await page.getByRole('button', { name: 'Open the demo study' }).click();
-  for (const [name, ready] of Object.entries(READY)) {
+  for (const [name, ready] of Object.entries(READY).filter(
+    ([own]) => asked.length === 0 || asked.includes(own),
+  )) {
     await page.getByRole('navigation', { name: 'Screens' }).getByRole('button', { name }).click();
     await page.mouse.move(0, 0);
     await ready(page);

@@ -35,7 +35,7 @@ export function ConditionForm({ condition, name, attributes, onChange, onRemove 
         onChange={(attribute) => onChange({ attribute, known: true })}
       />
       {numeric ? (
-        <div className="line">
+        <div className="limits">
           {(['atLeast', 'below', 'atMost'] as const)
             .filter((limit) => limit !== 'atMost' || condition.atMost !== undefined)
             .map((limit) => (

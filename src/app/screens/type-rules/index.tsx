@@ -139,7 +139,7 @@ function Fits({ counts }: { counts: NonNullable<ReturnType<typeof useTypes>> }) 
   ] as const;
   return (
     <div className="stack tight">
-      <dl className="facts">
+      <dl className="facts lines">
         {counts.types.map(({ id, label, taken }) => (
           <div key={id}>
             <dt>{label}</dt>
