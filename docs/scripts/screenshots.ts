@@ -33,7 +33,6 @@ const READY: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
       .click({ modifiers: ['Shift'] });
     await page.locator('.trace .pair-head').waitFor();
   },
-  'Type rules': (page) => page.locator('.say .sentence').waitFor(),
   Placement: async (page) => {
     await page.locator('.cards .card').first().waitFor();
     await page.locator('.drawing .main-svg').first().waitFor();

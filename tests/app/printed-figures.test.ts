@@ -99,10 +99,11 @@ describe('Printed figures without any data', () => {
       text: 'site,tabby,twill,total\nA,12,7,19\nB,3,9,13\ntotal,15,16,31\n',
     });
     await said(desk)
-      .getByText(/1 cannot be/)
+      .getByText(/2 cannot be/)
       .waitFor();
     await page.locator('.verdict', { hasText: 'kinds: B / total' }).click();
     await chosen(desk).getByText('3 + 9 is 12', { exact: false }).first().waitFor();
+    await chosen(desk).getByText('one slip, in kinds: B / total: 12 instead of 13').waitFor();
     await page.getByText('Paste a printed table').click();
     await page.getByLabel('Labels in the first row and column').fill('site\tx\ty\nA\t1\t2\nB\t3\t4\n');
     await page.getByRole('button', { name: 'Take this table' }).click();
