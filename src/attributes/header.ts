@@ -106,6 +106,14 @@ function canonicalPer(text: string): string {
 }
 
 /**
+ * The name before a last word "in", which may be the unit ("Length in") or a small word ("Woven in"): so it
+ * is never taken for a unit without being asked.
+ */
+export function withoutInches(header: string): string | null {
+  return /^(.*\S)[\s_]in\.?$/iu.exec(header.trim())?.[1] ?? null;
+}
+
+/**
  * The unit that a header states for the attribute that it was matched to. "Länge / mm" may mean
  * "length in mm": for an attribute that is itself a length, an area, a mass or an angle, a slash
  * before the unit divides the quantity by it and does not count.
@@ -114,8 +122,9 @@ function canonicalPer(text: string): string {
  */
 export function headerUnit(header: string, attribute: AttributeDefinition): string | undefined {
   const { unit } = splitHeader(header);
-  if (unit === undefined || attribute.unit === undefined) return unit;
+  if (attribute.unit === undefined) return unit;
   const wanted = unitKind(attribute.unit);
+  if (unit === undefined) return wanted === 'length' && withoutInches(header) !== null ? 'in' : undefined;
   const plain = /^per (\D+)$/u.exec(unit)?.[1];
   const divided = /\/\s*\p{L}+[²2]?[\s)\]]*$/u.test(header.trim());
   if (plain !== undefined && divided && unitKind(plain) === wanted) return plain;

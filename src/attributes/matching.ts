@@ -1,7 +1,7 @@
 import { AMBIGUOUS_HEADERS, AMBIGUOUS_TERMS } from './ambiguous.ts';
 import type { AttributeDefinition, Register, Synonyms, Vocabulary } from './definition.ts';
 import { lookupKey, splitWords } from './folding.ts';
-import { splitHeader, type UnitKind, unitKind } from './header.ts';
+import { splitHeader, type UnitKind, unitKind, withoutInches } from './header.ts';
 import { likeness, prepareWording, type Wording } from './likeness.ts';
 
 export { foldText } from './folding.ts';
@@ -62,7 +62,12 @@ export function matchAttribute(header: string, register: Register): Match {
   const met =
     known.find((entry) => entry.unit !== undefined && entry.unit === kind) ??
     known.find((entry) => entry.unit === undefined);
-  if (met !== undefined) return checkUnit(met, unit, kind, register.attributes.get(met.id)!);
+  const near = () =>
+    nearest(name, splitWords(name), index.all, (id) => fitsUnit(kind, register.attributes.get(id)!, unit));
+  if (met !== undefined) {
+    const match = checkUnit(met, unit, kind, register.attributes.get(met.id)!);
+    return match.kind === 'suggested' ? better(match, near()) : match;
+  }
   const whole = index.exact.get(headerKey(header))?.find((entry) => entry.unit === undefined);
   if (whole !== undefined) return { kind: 'exact', id: whole.id, via: whole.via };
   if (known.length > 0) {
@@ -77,27 +82,47 @@ export function matchAttribute(header: string, register: Register): Match {
   }
   const ambiguous = AMBIGUOUS_HEADER_KEYS.get(key);
   if (ambiguous !== undefined) return ambiguity(name, ambiguous, (id) => register.attributes.has(id));
-  return nearest(name, splitWords(name), index.all, (id) =>
-    mayHaveUnit(kind, register.attributes.get(id)!, unit),
-  );
+  return inInches(header, index, register) ?? near();
+}
+
+function better(match: Match & { readonly kind: 'suggested' }, other: Match): Match {
+  return other.kind === 'suggested' && other.score > match.score ? other : match;
+}
+
+/** "Length in": a length in inches, if a person says so. */
+function inInches(header: string, index: Index, register: Register): Match | null {
+  const name = withoutInches(header);
+  const met = name === null ? undefined : index.exact.get(headerKey(name))?.[0];
+  const attribute = met === undefined ? undefined : register.attributes.get(met.id);
+  if (met === undefined || attribute?.unit === undefined || unitKind(attribute.unit) !== 'length')
+    return null;
+  const reason = `the last word of "${header.trim()}" may be the unit: ${attribute.label} in inches`;
+  return { kind: 'suggested', id: met.id, via: met.via, reason, score: 0.9 };
 }
 
 const AMBIGUOUS_HEADER_KEYS: ReadonlyMap<string, (typeof AMBIGUOUS_HEADERS)[number]> = new Map(
   AMBIGUOUS_HEADERS.flatMap((entry) => entry.words.map((word) => [headerKey(word), entry] as const)),
 );
 
-/** A near wording beside a unit of another kind is no reason to suggest anything. */
-function mayHaveUnit(
+/** What a near wording is worth where its unit would have to be turned over or read as "divided by". */
+const ROUNDABOUT = 0.75;
+
+/**
+ * How well the unit beside a near wording fits an attribute, as a factor of likeness: 1 for the same kind or
+ * none, 0 for a kind that leaves no reason to suggest anything.
+ */
+function fitsUnit(
   kind: UnitKind | undefined,
   attribute: AttributeDefinition,
   unit: string | undefined,
-): boolean {
-  if (kind === undefined) return true;
+): number {
+  if (kind === undefined) return 1;
   const wanted = attribute.unit === undefined ? undefined : unitKind(attribute.unit);
-  if (wanted === kind) return true;
+  if (wanted === kind) return 1;
   // Counts and spacings of one attribute are turned over; "Länge / cm" is a length in cm.
   const spacing = attribute.block === 'spacing' && kind === 'count' && wanted === 'length';
-  return spacing || unitKind(/^per (\D+)$/u.exec(unit ?? '')?.[1] ?? '') === wanted;
+  const divided = unitKind(/^per (\D+)$/u.exec(unit ?? '')?.[1] ?? '') === wanted;
+  return spacing || divided ? ROUNDABOUT : 0;
 }
 
 /**
@@ -139,6 +164,9 @@ function ambiguousTerm(key: string, vocabulary: Vocabulary): (typeof AMBIGUOUS_T
   return AMBIGUOUS_TERM_KEYS.get(`${vocabulary.id} ${key}`);
 }
 
+/** Units that say beyond doubt that a column was measured or counted. */
+const MEASURES: ReadonlySet<UnitKind> = new Set(['length', 'count', 'density', 'area', 'mass']);
+
 function checkUnit(
   met: Known,
   unit: string | undefined,
@@ -146,7 +174,8 @@ function checkUnit(
   attribute: AttributeDefinition,
 ): Match {
   const wanted = attribute.unit === undefined ? undefined : unitKind(attribute.unit);
-  const same = kind === undefined || wanted === undefined || kind === wanted;
+  const bare = wanted === undefined && (kind === undefined || !MEASURES.has(kind));
+  const same = kind === undefined || bare || kind === wanted;
   // "Länge / cm" is a length in cm as well as a count per cm.
   const divided =
     kind === 'count' &&
@@ -157,8 +186,8 @@ function checkUnit(
     kind: 'suggested',
     id: met.id,
     via: met.via,
-    reason: `the words are those of "${attribute.label}", which is kept in ${attribute.unit}, but the unit here is ${unit}`,
-    score: 0.7,
+    reason: `the words are those of "${attribute.label}", which ${attribute.unit === undefined ? 'has no unit' : `is kept in ${attribute.unit}`}, but the unit here is ${unit}`,
+    score: attribute.unit === undefined ? 0.5 : 0.7,
   };
 }
 
@@ -178,15 +207,17 @@ function nearest(
   shown: string,
   text: string,
   all: readonly Known[],
-  allowed: (id: string) => boolean = () => true,
+  fits: (id: string) => number = () => 1,
 ): Match {
   if (text.length > LONGEST_COMPARED) return { kind: 'none' };
   const wording = prepareWording(text);
   let best: { known: Known; score: number; reason: string } | undefined;
   let rival: string | undefined;
   for (const known of all) {
-    const found = likeness(wording, known.wording);
-    if (found === null || found.score < LEAST_SCORE || !allowed(known.id)) continue;
+    const alike = likeness(wording, known.wording);
+    if (alike === null || alike.score < LEAST_SCORE) continue;
+    const found = { ...alike, score: alike.score * fits(known.id) };
+    if (found.score < LEAST_SCORE) continue;
     const firstOfTwo = best?.score === found.score && best.known.id === known.id.replace(/1$/u, '2');
     if (best === undefined || found.score > best.score || (firstOfTwo && best.known.id !== known.id)) {
       rival = firstOfTwo ? best?.known.via : undefined;

@@ -213,3 +213,20 @@ it('a header gives up its unit wherever it stands', () => {
   expect(splitHeader('Reihenabstand [mm]')).toEqual({ name: 'Reihenabstand', unit: 'mm' });
   expect(splitHeader('Remarks (see p. 3)')).toEqual({ name: 'Remarks (see p. 3)' });
 });
+
+describe('a unit beside a near wording', () => {
+  it('speaks for the attribute that is measured in it', () => {
+    expect(matchAttribute('Fil de tramme/cm', register)).toMatchObject({ kind: 'suggested', id: 'density2' });
+    expect(matchAttribute('Chaîne Ø/cm', register)).toMatchObject({ kind: 'suggested', id: 'density1' });
+    expect(matchAttribute('Ficelle/cm', register).kind).toBe('none');
+    expect(matchAttribute('yarn weft/cm', register)).toMatchObject({ kind: 'suggested', id: 'density2' });
+  });
+
+  it('"in" as the last word is asked about, never taken for inches', () => {
+    const match = matchAttribute('Length in', register);
+    expect(match).toMatchObject({ kind: 'suggested', id: 'length' });
+    expect(match.kind === 'suggested' && match.reason).toContain('in inches');
+    expect(headerUnit('Length in', register.attributes.get('length')!)).toBe('in');
+    expect(headerUnit('Woven in', register.attributes.get('structure')!)).toBeUndefined();
+  });
+});

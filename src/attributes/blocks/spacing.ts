@@ -45,7 +45,7 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
     synonyms: forSystem(SYSTEM_1, DENSITY, {
       en: ['warp/cm', 'warps/cm', 'warps', 'warp threads', 'warp ends', 'ends', 'ends per cm', 'ends per inch', 'epi', 'warp count', 'warp density', 'passive elements/cm', 'passives', 'stakes/cm', 'warp thread count', 'threads 1'],
       de: ['Kette/cm', 'Kettfäden', 'Kettfäden/cm', 'Kettfadendichte', 'Kettdichte', 'Fd Kette', 'Fd K', 'Fd 1', 'Kettfadenzahl', 'Fadendichte K', 'FD K', 'Grundelemente/cm'],
-      fr: ['chaîne/cm', 'fils de chaîne', 'fils de chaîne/cm', 'fils chaîne', 'fils/cm chaîne', 'densité de chaîne', 'densité chaîne', 'montants/cm', 'densité en chaîne', 'réduction chaîne'],
+      fr: ['chaîne/cm', 'fils de chaîne', 'fils de chaîne/cm', 'fils chaîne', 'fil chaîne/cm', 'fils/cm chaîne', 'densité de chaîne', 'densité chaîne', 'montants/cm', 'densité en chaîne', 'réduction chaîne'],
       it: ['ordito/cm', 'fili ordito', 'fili di ordito', 'fili d’ordito', 'fili/cm ordito', 'densità ordito', 'densità di ordito', 'riduzione ordito'],
       es: ['urdimbre/cm', 'hilos de urdimbre', 'hilos urdimbre', 'hilos/cm urdimbre', 'densidad de urdimbre', 'densidad urdimbre'],
       da: ['trend/cm', 'trendtråde', 'trendtråde/cm', 'tråde/cm trend', 'trådtæthed i trend', 'tråde pr. cm trend', 'trendtæthed'],
@@ -66,7 +66,7 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
     synonyms: forSystem(SYSTEM_2, DENSITY, {
       en: ['weft/cm', 'wefts/cm', 'wefts', 'weft threads', 'picks', 'picks per cm', 'picks per inch', 'ppi', 'weft count', 'weft density', 'rows/cm', 'row density', 'rows', 'number of rows', 'twining rows', 'twined rows', 'active rows', 'active elements/cm', 'weft thread count', 'weft rows', 'coils/cm', 'threads 2'],
       de: ['Schuss/cm', 'Schuß/cm', 'Schussfäden', 'Schussfäden/cm', 'Schussfadendichte', 'Schussdichte', 'Fd Schuss', 'Fd S', 'Fd 2', 'Fadendichte S', 'Reihen', 'Reihen/cm', 'Reihen pro 5 cm', 'Reihendichte', 'Reihenzahl', 'Anzahl Reihen', 'Bindungsreihen', 'Zwirnreihen', 'Schussfadenzahl', 'Schussreihen', 'Zwirnbindungsreihen', 'Wülste/cm'],
-      fr: ['trame/cm', 'fils de trame', 'fils de trame/cm', 'fils trame', 'fils/cm trame', 'densité de trame', 'densité trame', 'duites', 'duites/cm', 'coups', 'rangs', 'rangs/cm', 'nombre de rangs', 'nb rangs', 'densité des rangs', 'densité en trame', 'réduction trame', 'rangs de cordage'],
+      fr: ['trame/cm', 'fils de trame', 'fils de trame/cm', 'fils trame', 'fil trame/cm', 'fils/cm trame', 'densité de trame', 'densité trame', 'duites', 'duites/cm', 'coups', 'rangs', 'rangs/cm', 'nombre de rangs', 'nb rangs', 'densité des rangs', 'densité en trame', 'réduction trame', 'rangs de cordage'],
       it: ['trama/cm', 'fili trama', 'fili di trama', 'fili/cm trama', 'densità trama', 'densità di trama', 'file', 'file/cm', 'numero di file', 'n. file', 'giri/cm', 'battute', 'densità delle file'],
       es: ['trama/cm', 'hilos de trama', 'hilos trama', 'hilos/cm trama', 'densidad de trama', 'densidad trama', 'filas', 'filas/cm', 'número de filas', 'n.º de filas', 'pasadas/cm', 'pasadas', 'densidad de filas'],
       da: ['islæt/cm', 'islættråde', 'tråde/cm islæt', 'trådtæthed i islæt', 'tråde pr. cm islæt', 'rækker', 'rækker/cm', 'antal rækker', 'rækketæthed', 'skud/cm', 'islættæthed'],
