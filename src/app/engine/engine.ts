@@ -10,6 +10,7 @@ import { analyse, analyseOne } from '../../study/run-study.ts';
 import { openWorkbooks, type Sheets } from '../../study/workbooks.ts';
 import type { StudyDocument } from '../state/workspace.ts';
 import { claimsFile, claimsView } from './claims-view.ts';
+import { placeListed } from './finds-view.ts';
 import { explainRecords } from './pair-view.ts';
 import type { Engine } from './protocol.ts';
 import { labelsOf, recordView } from './record-view.ts';
@@ -95,6 +96,8 @@ export function createEngine(): Engine {
       claimsView(analysis, files, document.seed, await materialOf(document, prepare)),
     claimsFile: async (document, analysis, form) =>
       claimsFile(analysis, files, document.seed, await materialOf(document, prepare), form),
+    placeFinds: async (document, placement, file, onProgress) =>
+      placeListed(await prepare({ ...document, analyses: [placement] }), files, file, onProgress),
     results: async (document, onProgress) =>
       serializeResults(analyse(await prepareWhole(document), files, { onProgress })),
     report: async (document, plotly, onProgress) => {

@@ -216,6 +216,15 @@ export type ClaimsForm = 'csv' | 'json' | 'markdown' | 'html';
 
 export type Progress = (share: number, what: string) => void;
 
+/** The finds of a table with their answers in short. */
+export interface PlacedFinds {
+  readonly table: ResultTable;
+  /** Columns that were not used, rows set aside. */
+  readonly notes: readonly string[];
+  /** What each find was given as, in the order of the table. */
+  readonly finds: readonly { readonly name: string; readonly given: Readonly<Record<string, string>> }[];
+}
+
 export interface Engine {
   /** Files by name; only those that changed need to be sent. */
   keepFiles(changed: ReadonlyMap<string, Uint8Array>, gone: readonly string[]): void;
@@ -236,6 +245,13 @@ export interface Engine {
   claims(study: StudyDocument, analysis: StudyAnalysis): Promise<ClaimsView>;
   /** The same answer as a file to save. */
   claimsFile(study: StudyDocument, analysis: StudyAnalysis, form: ClaimsForm): Promise<string>;
+  /** Every find of a table, one a row, placed under the settings of this placement. */
+  placeFinds(
+    study: StudyDocument,
+    placement: StudyAnalysis,
+    file: { readonly name: string; readonly bytes: Uint8Array; readonly profile?: Uint8Array },
+    onProgress: Progress,
+  ): Promise<PlacedFinds>;
   results(study: StudyDocument, onProgress: Progress): Promise<string>;
   /** The report page; `plotly` is the text of the plotting library, which the page carries with it. */
   report(study: StudyDocument, plotly: string, onProgress: Progress): Promise<string>;

@@ -1,26 +1,28 @@
+import { basename } from 'node:path';
 import { Command } from 'commander';
-import type { ResultTable, TableCell } from '../../analyses/contract.ts';
 import { printNumber } from '../../analyses/phrasing.ts';
-import { LEVELS } from '../../analyses/placement/options.ts';
 import type { Register } from '../../attributes/definition.ts';
 import { matchAttribute } from '../../attributes/matching.ts';
 import { InputError } from '../../errors.ts';
-import { checkStudy, entriesOf, studyRegister } from '../../study/load.ts';
+import { checkProfile } from '../../sources/profile.ts';
+import { levelInShort, recordsOf, setsInShort } from '../../study/finds-table.ts';
+import { listedFinds } from '../../study/listed-finds.ts';
+import { checkStudy, entriesOf, parseJson, studyRegister } from '../../study/load.ts';
 import { suggest } from '../../study/near-matches.ts';
 import { firstFault, type Prepared, prepareStudy } from '../../study/prepare.ts';
 import type { AnalysisResult } from '../../study/results.ts';
 import { analyseOne } from '../../study/run-study.ts';
 import type { AnalysisEntry, Study } from '../../study/schema.ts';
-import { readStudy, type StudyOnDisk } from '../files.ts';
+import { readBytes, readStudy, readText, type StudyOnDisk } from '../files.ts';
 import { printAnalysis } from '../print-results.ts';
 import type { Terminal } from '../terminal.ts';
 import { tame } from '../text-table.ts';
-import { readFinds } from './place-finds.ts';
 import { printJson, type Verb } from './verb.ts';
 
 interface PlaceOptions {
   readonly find: readonly string[];
   readonly finds?: string;
+  readonly profile?: string;
   readonly analysis?: string;
   readonly json?: true;
   readonly trace?: true;
@@ -38,6 +40,10 @@ export const placeVerb: Verb = (terminal) =>
       [],
     )
     .option('--finds <file>', 'CSV of many finds, one a row, headed by attributes; prints one line a find')
+    .option(
+      '--profile <file>',
+      'source profile of the table of finds, as `thrum read --save-profile` writes it',
+    )
     .option('--analysis <id>', 'placement of the study whose settings are used; the first one if left out')
     .option('--json', 'print the result as JSON')
     .action(async (path: string, options: PlaceOptions) => {
@@ -90,7 +96,11 @@ async function placeMany(
 ): Promise<void> {
   if (options.find.length > 0)
     throw new InputError('both --find and --finds are given', {}, 'give one find, or a table of finds');
-  const listed = await readFinds(finds, studyRegister(onDisk.study));
+  const profile =
+    options.profile === undefined
+      ? undefined
+      : checkProfile(parseJson(await readText(options.profile), options.profile), options.profile);
+  const listed = listedFinds(await readBytes(finds), basename(finds), studyRegister(onDisk.study), profile);
   const entry = placementEntry(onDisk.study, options.analysis, onDisk.path);
   const all = Object.assign({}, ...listed.finds.map(({ given }) => given)) as Record<string, string>;
   const study = checkStudy({ ...onDisk.study, analyses: [{ ...entry, find: all }] }, onDisk.path);
@@ -106,32 +116,21 @@ async function placeMany(
 }
 
 /** Nearest comparandum, then per attribute the labels that cannot be excluded; why not, where there is none. */
-function inOneLine({ tables, sentence, options }: AnalysisResult): string {
-  const nearest = recordsOf(tables.neighbours)[0];
-  if (nearest === undefined) return sentence;
-  const level = `at${Math.round(100 * (LEVELS.find((known) => known === options.level) ?? 0.9))}`;
+function inOneLine(result: AnalysisResult): string {
+  const nearest = recordsOf(result.tables.neighbours)[0];
+  if (nearest === undefined) return result.sentence;
   const from = nearest.assemblage === '' ? '' : ` (${nearest.assemblage})`;
-  const labels = recordsOf(tables.typicality);
-  const sets = [...new Set(labels.map(({ attribute }) => String(attribute)))].map((attribute) => {
-    const own = labels.filter((line) => line.attribute === attribute);
-    const kept = own.filter((line) => line[level] === 'cannot be excluded').map(({ label }) => label);
-    const few = own.filter((line) => typeof line[level] === 'object' || line[level] === 'too few to judge');
+  const sets = setsInShort(result).map(({ attribute, kept, judged }) => {
     const said =
       kept.length > 0
         ? kept.join(', ')
-        : few.length === own.length
+        : judged === 0
           ? 'too few to judge'
           : 'none of those that can be judged';
-    return `${attribute} not excluded at ${level.slice(2)} %: ${said}`;
+    return `${attribute} not excluded at ${levelInShort(result)} %: ${said}`;
   });
   return [`nearest ${nearest.id}${from}, distance ${printNumber(Number(nearest.distance))}`, ...sets].join(
     '; ',
-  );
-}
-
-function recordsOf(table: ResultTable | undefined): Record<string, TableCell>[] {
-  return (table?.rows ?? []).map((row) =>
-    Object.fromEntries(row.map((cell, place) => [table?.columns[place].id ?? '', cell])),
   );
 }
 

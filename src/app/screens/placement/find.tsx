@@ -11,6 +11,7 @@ import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
 import { CompareFinds } from './compare-finds.tsx';
 import { FindForm, type FindTexts } from './find-form.tsx';
 import { KeptFinds } from './kept-finds.tsx';
+import { ManyFinds } from './many-finds.tsx';
 import { NeighbourCards } from './neighbour-cards.tsx';
 import { Percentiles } from './percentiles.tsx';
 import { readPlacement } from './placement-answer.ts';
@@ -118,6 +119,17 @@ export function PlaceFind() {
               />
             </>
           )}
+          <ManyFinds
+            like={{ ...saved, find: {} }}
+            onKeep={(name, given) => {
+              const taken = new Set(workspace.study.analyses.map(({ id }) => id));
+              let number = placements.length + 1;
+              while (taken.has(`find-${number}`)) number++;
+              const id = `find-${number}`;
+              change((now) => withAnalysis(now, { ...saved, id, title: name, find: given }), `keep ${name}`);
+              setOpenId(id);
+            }}
+          />
           <CompareFinds placements={placements} labelsOf={shownSet?.[0] ?? null} level={level} />
           {percentiles === undefined || shownSet === undefined ? null : (
             <Percentiles table={percentiles} by={shownSet[1].title} of={recorded} />

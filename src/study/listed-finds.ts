@@ -1,10 +1,9 @@
-import { basename } from 'node:path';
-import type { Register } from '../../attributes/definition.ts';
-import { splitCell } from '../../cells/split-cell.ts';
-import { InputError } from '../../errors.ts';
-import { readSource } from '../../sources/read-source.ts';
-import type { SourceReading } from '../../sources/source-reading.ts';
-import { readBytes } from '../files.ts';
+import type { Register } from '../attributes/definition.ts';
+import { splitCell } from '../cells/split-cell.ts';
+import { InputError } from '../errors.ts';
+import type { SourceProfile } from '../sources/profile.ts';
+import { readSource } from '../sources/read-source.ts';
+import type { SourceReading } from '../sources/source-reading.ts';
 
 /** One row of a table of finds, as texts that a find may be given by. */
 export interface ListedFind {
@@ -24,12 +23,18 @@ export interface ListedFinds {
 const NAMES = ['catalogueNumber', 'fragment', 'item'];
 
 /**
- * Finds of a table, one a row: the header names attributes as any source would, units included.
+ * Finds of a table, one a row: the header names attributes as any source would, units included, or its profile does,
+ * which may also split a column between two.
  *
  * @throws InputError for a table that cannot be read, that has a fault to mend, or without any attribute.
  */
-export async function readFinds(path: string, register: Register): Promise<ListedFinds> {
-  const reading = readSource(await readBytes(path), { name: basename(path), register });
+export function listedFinds(
+  bytes: Uint8Array,
+  name: string,
+  register: Register,
+  profile?: SourceProfile,
+): ListedFinds {
+  const reading = readSource(bytes, { name, register, ...(profile === undefined ? {} : { profile }) });
   if (reading.faults.length > 0) {
     const { what, where, mend } = reading.faults[0];
     throw new InputError(what, where, mend);
@@ -42,14 +47,14 @@ export async function readFinds(path: string, register: Register): Promise<Liste
   if (used.length === 0) {
     throw new InputError(
       'no column of the finds is an attribute',
-      { file: basename(path) },
+      { file: name },
       'head each column with an attribute of the study, such as "structure" or "density 1"',
     );
   }
   const names = NAMES.flatMap((id) => reading.columns.filter(({ attributes }) => attributes[0] === id));
   const finds = reading.table.origin.map(({ row }): ListedFind => {
     const cells = reading.grid[row - 1] ?? [];
-    const name = names.map(({ index }) => (cells[index] ?? '').trim()).find((text) => text !== '');
+    const called = names.map(({ index }) => (cells[index] ?? '').trim()).find((text) => text !== '');
     const given = used.flatMap(({ column, attributes }) => {
       const text = (cells[column.index] ?? '').trim();
       const parts =
@@ -59,7 +64,7 @@ export async function readFinds(path: string, register: Register): Promise<Liste
         return part === '' ? [] : [[id, withUnit(part, column.unit, unit)]];
       });
     });
-    return { name: name ?? `row ${row}`, row, given: Object.fromEntries(given) };
+    return { name: called ?? `row ${row}`, row, given: Object.fromEntries(given) };
   });
   return { finds, notes: notesOf(reading) };
 }
@@ -74,7 +79,12 @@ function notesOf({ columns, rowsSetAside }: SourceReading): string[] {
     ...columns.flatMap(({ header, status, suggestion }) => {
       if (status === 'unknown') return [`column "${header}" is no attribute and was not used`];
       if (status !== 'suggested') return [];
-      return [`column "${header}" was not used; head it "${suggestion?.attribute ?? ''}" if that is meant`];
+      const into = suggestion?.split?.into.map(({ attribute }) => `"${attribute}"`);
+      return into === undefined
+        ? [`column "${header}" was not used; head it "${suggestion?.attribute ?? ''}" if that is meant`]
+        : [
+            `column "${header}" was not used; its cells hold two values: give a profile that splits it into ${into.join(' and ')}, or two columns`,
+          ];
     }),
     ...rowsSetAside.map(({ row, reason }) => `row ${row} was set aside: ${reason}`),
   ];
