@@ -60,6 +60,9 @@ function supplementaryCaption({ supplementary }: OrdinationFound): string {
   );
 }
 
+/** Mark of the traces that lie over the records of a map. */
+export const SUPPLEMENTARY = 'supplementary';
+
 /** Attributes that had no say: centres of kinds, directions of numbers. */
 function supplementaryTraces({ supplementary }: OrdinationFound, axes: Axes) {
   const reach = Math.sqrt(Math.max(...axes.records.map(({ at }) => at[0] * at[0] + at[1] * at[1])));
@@ -67,6 +70,8 @@ function supplementaryTraces({ supplementary }: OrdinationFound, axes: Axes) {
     text: [] as string[],
     textposition: 'top center',
     showlegend: false,
+    // By this the workbench finds what lies over the map.
+    meta: SUPPLEMENTARY,
     hovertemplate: '%{text}<extra>supplementary</extra>',
     type: 'scatter',
   };

@@ -11,7 +11,7 @@ import { openWorkbooks, type Sheets } from '../../study/workbooks.ts';
 import type { StudyDocument } from '../state/workspace.ts';
 import { claimsFile, claimsView } from './claims-view.ts';
 import { placeListed } from './finds-view.ts';
-import { explainRecords } from './pair-view.ts';
+import { explainRecords, nearestGroups } from './pair-view.ts';
 import type { Engine } from './protocol.ts';
 import { labelsOf, recordView } from './record-view.ts';
 import { viewSource } from './source-view.ts';
@@ -88,6 +88,8 @@ export function createEngine(): Engine {
     record: async (document, id) => recordView(await prepare({ ...document, analyses: [] }), id),
     pair: async (document, analysis, left, right) =>
       explainRecords(await prepare({ ...document, analyses: [analysis] }), left, right),
+    nearest: async (document, analysis, medoids) =>
+      nearestGroups(await prepare({ ...document, analyses: [analysis] }), medoids),
     typed: async (document, attribute, text) =>
       readTyped(await prepare({ ...document, analyses: [] }), attribute, text),
     types: async (document, rules, file) =>

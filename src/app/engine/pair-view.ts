@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { comparisonOptions, comparisonSettings } from '../../analyses/comparison-options.ts';
+import { nearestMedoids } from '../../analyses/grouping/nearest-medoids.ts';
 import { COMPARED_BLOCKS, compareRecords } from '../../fragments/comparison.ts';
 import { explainPair } from '../../numerics/explain-pair.ts';
 import type { Prepared } from '../../study/prepare.ts';
@@ -8,6 +9,14 @@ import { readingWords } from './record-view.ts';
 
 const compared = z.object(comparisonOptions);
 const known = (value: number) => (Number.isNaN(value) ? null : value);
+
+/** Who belongs to which medoid under the options of the study's one analysis. */
+export function nearestGroups(prepared: Prepared, medoids: readonly string[]): ReadonlyMap<string, number> {
+  const { records, register, study } = prepared;
+  const settings = comparisonSettings(compared.parse(study.analyses[0]));
+  const groups = nearestMedoids(records, register, settings, medoids);
+  return new Map(records.id.flatMap((id, row) => (groups[row] < 0 ? [] : [[id, groups[row]] as const])));
+}
 
 /** Why two records are as alike as they are, under the options of the study's one analysis. */
 export function explainRecords(prepared: Prepared, left: string, right: string): PairView {

@@ -231,6 +231,15 @@ export interface Engine {
   open(study: StudyDocument): Promise<StudyView>;
   gridRows(source: number, from: number, count: number): readonly (readonly string[])[];
   run(study: StudyDocument, analysis: StudyAnalysis, onProgress: Progress): Promise<AnalysisResult>;
+  /**
+   * Group of each record's nearest medoid under the options of this analysis, by record id; quick enough to be
+   * asked while a weight is being dragged. Records that no medoid can be compared with are left out.
+   */
+  nearest(
+    study: StudyDocument,
+    analysis: StudyAnalysis,
+    medoids: readonly string[],
+  ): Promise<ReadonlyMap<string, number>>;
   /** Ids of the records in the study's unit, with the labels asked for. */
   labels(
     study: StudyDocument,

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { comparisonSettings } from '../../../src/analyses/comparison-options.ts';
 import type { AnalysisInput } from '../../../src/analyses/contract.ts';
 import type { GroupingFound } from '../../../src/analyses/grouping/compute.ts';
 import { grouping } from '../../../src/analyses/grouping/index.ts';
+import { nearestMedoids } from '../../../src/analyses/grouping/nearest-medoids.ts';
 import { type GroupingOptions, groupingOptions } from '../../../src/analyses/grouping/options.ts';
 import { dissimilarityAt } from '../../../src/numerics/condensed.ts';
 import { createRandom } from '../../../src/numerics/random.ts';
@@ -129,6 +131,21 @@ describe('other ways to group', () => {
         .tables.graded.rows[0].slice(2)
         .some((share) => Number(share) > 0.999),
     ).toBe(true);
+  });
+});
+
+describe('nearest medoids', () => {
+  it('are those of the medoid groups under the same weights; a medoid that is not there attracts nobody', () => {
+    const { columns } = planted();
+    const { records, register } = madeInput(columns);
+    const found = run({ variants: false });
+    const ids = found.groups.map(({ medoid }) => found.records[medoid].id);
+    const settings = comparisonSettings(groupingOptions.parse({}));
+    expect([...nearestMedoids(records, register, settings, ids)]).toEqual(
+      found.records.map(({ group }) => group),
+    );
+    const two = nearestMedoids(records, register, settings, ['nobody', ids[1], ids[2]]);
+    expect(new Set(two)).toEqual(new Set([1, 2]));
   });
 });
 

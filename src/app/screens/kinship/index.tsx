@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'react';
+import type { AnalysisResult } from '../../../study/results.ts';
 import { useRun } from '../../engine/use-run.ts';
 import { Button } from '../../parts/controls.tsx';
 import { PickedPanel } from '../../parts/picked-panel.tsx';
@@ -10,6 +11,7 @@ import type { Screen } from '../register.ts';
 import { AskForm } from './ask-form.tsx';
 import { KinFigures } from './kin-figures.tsx';
 import { KinTables } from './kin-tables.tsx';
+import { useNearest } from './use-nearest.ts';
 import type { BlockWeights } from './weights.tsx';
 
 const QUESTION = 'Which finds are akin, and do they fall into groups?';
@@ -41,16 +43,19 @@ function KinshipScreen() {
   const [draft, setDraft] = useState<BlockWeights | null>(null);
   const [trustFor, setTrustFor] = useState<string | null>(null);
   const groups: StudyAnalysis = draft === null ? saved : { ...saved, weights: { ...draft } };
-  const key = JSON.stringify(groups);
+  const key = JSON.stringify(saved);
   const trusted = trustFor === key;
   const asked = useMemo<StudyAnalysis>(() => {
     const now = JSON.parse(key) as StudyAnalysis;
     return trusted ? now : { ...now, ...QUICK };
   }, [key, trusted]);
-  const axesKey = JSON.stringify(aligned(savedAxes, groups));
+  const axesKey = JSON.stringify(aligned(savedAxes, saved));
   const axes = useMemo(() => JSON.parse(axesKey) as StudyAnalysis, [axesKey]);
   const grouping = useRun(asked);
   const ordination = useRun(axes);
+  const medoids = useMemo(() => medoidsOf(grouping.result), [grouping.result]);
+  // While a weight is dragged the groups keep their medoids; they are made anew when it is let go.
+  const nearest = useNearest(draft === null ? null : groups, medoids);
   // A draft ends when the study has taken it over (or has been taken back to another state).
   // Only a change of the saved analysis ends the draft
   useEffect(() => setDraft(null), [saved]);
@@ -77,6 +82,10 @@ function KinshipScreen() {
               set({ weights: { ...(saved.weights as object | undefined), ...weights } }, 'other weights')
             }
             onSet={set}
+            axes={savedAxes}
+            onAxes={(options, what) =>
+              change((now) => withAnalysis(now, aligned({ ...savedAxes, ...options }, saved)), what)
+            }
           />
         </Part>
         <Part name="see" title="The map of kin and the groups">
@@ -95,7 +104,7 @@ function KinshipScreen() {
             {[fault, ordination.fault].map((text) =>
               text === null ? null : <FaultNote key={text} text={text} />,
             )}
-            <KinFigures grouping={result} ordination={ordination.result} />
+            <KinFigures grouping={result} ordination={ordination.result} nearest={nearest} />
           </div>
         </Part>
         <Part name="say" title="What can be said">
@@ -128,6 +137,12 @@ function KinshipScreen() {
   );
 }
 
+function medoidsOf(result: AnalysisResult | null): readonly string[] {
+  const table = result?.tables.groups;
+  const at = table?.columns.findIndex(({ id }) => id === 'medoid') ?? -1;
+  return at < 0 ? [] : (table?.rows ?? []).map((row) => String(row[at]));
+}
+
 function weightsOf(analysis: StudyAnalysis): BlockWeights {
   const given = analysis.weights as Partial<BlockWeights> | undefined;
   return { structure: given?.structure ?? 1, spacing: given?.spacing ?? 1, fibre: given?.fibre ?? 1 };
@@ -136,7 +151,13 @@ function weightsOf(analysis: StudyAnalysis): BlockWeights {
 function aligned(axes: StudyAnalysis, groups: StudyAnalysis): StudyAnalysis {
   const own = Object.entries(axes).filter(([key]) => !SHARED.includes(key));
   const shared = SHARED.filter((key) => groups[key] !== undefined).map((key) => [key, groups[key]] as const);
-  return Object.fromEntries([...own, ...shared]) as StudyAnalysis;
+  const next = Object.fromEntries([...own, ...shared]) as StudyAnalysis;
+  const over = next.supplementaryAttributes as readonly string[] | undefined;
+  const of = (next.of as readonly string[] | undefined) ?? [];
+  // What is compared from now on cannot lie over the map as well.
+  return over === undefined
+    ? next
+    : { ...next, supplementaryAttributes: over.filter((id) => !of.includes(id)) };
 }
 
 export const kinship: Screen = {

@@ -1,4 +1,6 @@
 import { useMemo, useState } from 'react';
+import type { Figure } from '../../../analyses/contract.ts';
+import { SUPPLEMENTARY } from '../../../analyses/ordination/figures.ts';
 import type { AnalysisResult } from '../../../study/results.ts';
 import { fileStem } from '../../files.ts';
 import { brushed } from '../../parts/brush.ts';
@@ -9,10 +11,13 @@ import { aboutRecord, mapPoints, positionsOf } from '../../parts/map-points.ts';
 import { pickedAfter } from '../../parts/picked-panel.tsx';
 import { useLabels } from '../../parts/use-labels.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
+import type { Nearest } from './use-nearest.ts';
 
 export interface KinFiguresProps {
   readonly grouping: AnalysisResult | null;
   readonly ordination: AnalysisResult | null;
+  /** While a weight is dragged: the group of each record's nearest medoid. */
+  readonly nearest: Nearest | null;
 }
 
 const FIGURES: readonly { readonly id: string; readonly label: string }[] = [
@@ -34,7 +39,7 @@ const TABLES: Readonly<Record<string, string>> = {
 };
 
 /** The pictures of kinship; a pick in one is a pick in all. */
-export function KinFigures({ grouping, ordination }: KinFiguresProps) {
+export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
   const { workspace, view, picked, pick } = useWorkbench();
   const [shown, setShown] = useState('map');
   const [by, setBy] = useState('group');
@@ -42,7 +47,13 @@ export function KinFigures({ grouping, ordination }: KinFiguresProps) {
   const labels = useLabels(names.all);
   const stem = fileStem(workspace.study.title);
   const unit = workspace.study.unit;
-  const groups = useMemo(() => membershipOf(grouping), [grouping]);
+  const groups = useMemo(
+    () =>
+      nearest === null
+        ? membershipOf(grouping)
+        : new Map([...nearest].map(([id, group]) => [id, String(group + 1)])),
+    [grouping, nearest],
+  );
   const map = useMemo(() => {
     const positions = positionsOf(ordination);
     if (positions === null) return null;
@@ -50,7 +61,8 @@ export function KinFigures({ grouping, ordination }: KinFiguresProps) {
       by === 'group' ? groupLabel(groups.get(id)) : (labels?.labels[by]?.[row ?? -1] ?? ''),
     );
     const said = names.kinds.find(({ id }) => id === by)?.label.toLowerCase() ?? 'group';
-    return kinMap({ points, axes: positions.axes, by: by === 'group' ? 'group' : said, picked, unit });
+    const drawn = kinMap({ points, axes: positions.axes, by: by === 'group' ? 'group' : said, picked, unit });
+    return withSupplementary(drawn, ordination);
   }, [ordination, labels, names, by, groups, picked, unit]);
   const available = FIGURES.filter(({ id }) =>
     id === 'map' ? map !== null : grouping?.figures[id] !== undefined,
@@ -86,6 +98,12 @@ export function KinFigures({ grouping, ordination }: KinFiguresProps) {
           </div>
         ) : null}
       </div>
+      {nearest === null || current !== 'map' ? null : (
+        <p className="small soft" role="status">
+          As you move: each find with the nearest of the present typical finds. Let go, and groups are made
+          anew.
+        </p>
+      )}
       <FigureView
         key={current}
         figure={figure}
@@ -97,6 +115,19 @@ export function KinFigures({ grouping, ordination }: KinFiguresProps) {
       />
     </div>
   );
+}
+
+/** Lays what the ordination has placed beside the records over their map. */
+function withSupplementary(map: Figure, ordination: AnalysisResult | null): Figure {
+  const over = (ordination?.figures.map?.data ?? []).filter(
+    (trace) => (trace as { readonly meta?: unknown }).meta === SUPPLEMENTARY,
+  );
+  if (over.length === 0) return map;
+  return {
+    ...map,
+    data: [...map.data, ...over],
+    caption: `${map.caption} Over them, without a say in the axes: centres of kinds (open diamonds) and directions in which numbers grow (dashed).`,
+  };
 }
 
 interface Naming {
