@@ -40,7 +40,8 @@ await desk.go('Kinship');
 await page.locator('.say .sentence').waitFor();
 await page.locator('.drawing .main-svg').first().waitFor();
 await page.waitForFunction(() => document.querySelector('.working') === null);
-await page.waitForTimeout(1500);
+// The worker answers in turn: what was asked before must be done.
+await page.waitForTimeout(20_000);
 
 const triangle = page.locator('.triangle');
 const box = (await triangle.boundingBox())!;
@@ -82,8 +83,8 @@ for (let step = 1; step <= 25; step++) {
   await page.mouse.move(...at(step / 25));
   await page.waitForTimeout(700);
 }
+await page.getByText('As you move').waitFor();
 await page.mouse.up();
-await page.waitForTimeout(1000);
 const { answers, drawn } = await page.evaluate(() => {
   const { answers: a, drawn: d } = globalThis as unknown as { answers: number[]; drawn: number[] };
   return { answers: a, drawn: d };
