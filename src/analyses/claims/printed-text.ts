@@ -26,6 +26,9 @@ export interface TextPart {
 const NUMBER = String.raw`[+\-−]?(?:\d{1,3}(?:[  ]\d{3})+|\d+)?(?:[.,]\d+)?`;
 const POWER = String.raw`(?:\s*[x×·]\s*10\s*\^?\s*([\-−]?\d+|[⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+)|[eE]([\-+−]?\d+))?`;
 const ONE = new RegExp(`^(${NUMBER})${POWER}$`, 'u');
+/** A unit behind the number is passed over; the attribute says which one is meant. */
+const UNIT =
+  /(?<=\d)\s*(?:mm|cm|m|µm|μm|g|kg|mg|°|(?:threads?|rows?|picks?|ends?)?\s*(?:\/|per)\s*(?:cm|dm|mm))$/iu;
 const WHOLE: ReadonlySet<Quantity> = new Set(['n', 'count', 'total', 'df']);
 
 /**
@@ -67,6 +70,7 @@ function printedValue(text: string, quantity: Quantity): PrintedValue | null {
   }
   const percent = /\s*(?:%|per\s?cent)$/i.exec(rest);
   if (percent !== null) rest = rest.slice(0, percent.index);
+  if (!WHOLE.has(quantity)) rest = rest.replace(UNIT, '');
   const number = readNumber(rest.trim(), quantity);
   return number === null ? null : { text, relation, number, percent: percent !== null };
 }

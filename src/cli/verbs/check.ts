@@ -1,5 +1,5 @@
 import { basename, dirname, join, resolve } from 'node:path';
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import { checkClaims } from '../../analyses/claims/compute.ts';
 import { type ClaimsOptions, claimsOptions } from '../../analyses/claims/options.ts';
 import { claimsTemplate } from '../../analyses/claims/template.ts';
@@ -31,11 +31,10 @@ export const checkVerb: Verb = (terminal, setStatus) =>
     .description('check printed figures: which agree, which cannot be, which cannot be checked')
     .argument('[claims]', 'CSV with one printed figure a row')
     .option('--study <file>', 'study whose data the figures are recomputed from')
-    .option(
-      '--table <file>',
-      'a whole printed table as CSV; repeat for more',
-      (value: string, before: readonly string[]) => [...before, value],
-      [],
+    .addOption(
+      new Option('--table <file>', 'a whole printed table as CSV; repeat for more')
+        .argParser((value: string, before: readonly string[]) => [...before, value])
+        .default([], 'none'),
     )
     .option('--template', 'print a claims file to fill in')
     .option('--json', 'print the verdicts as JSON')

@@ -52,6 +52,22 @@ describe('figures that R printed from an open table', () => {
     expect(passed.map(({ figure }) => `${figure.method} ${figure.quantity} ${figure.printed}`)).toEqual([]);
   });
 
+  it('says which condition meets no record, and what occurs instead', () => {
+    const [one] = judged([
+      { quantity: 'mean', attribute: 'bodyMass', select: 'species in Gentoe', printed: '5076' },
+    ]);
+    expect(one?.verdict).toBe('cannot be checked');
+    expect(one?.why).toContain('no record meets "species in Gentoe"');
+    expect(one?.resolve).toBe('Of species there occur Adelie, Chinstrap, Gentoo.');
+  });
+
+  it('passes over a unit behind the number', () => {
+    const [row] = claims.filter(
+      ({ quantity, attribute }) => quantity === 'mean' && attribute === 'flipperLength',
+    );
+    expect(judged([{ ...row, printed: `${row?.printed} mm` }])[0]?.verdict).toBe('agrees');
+  });
+
   it('holds both degrees of freedom of F to the data', () => {
     const df = (printed: string) =>
       judged([{ quantity: 'df', test: 'F', attribute: 'bodyMass; species', printed }])[0];

@@ -73,7 +73,10 @@ function checkOne(
       ...base,
       outcome: 'open',
       working: `The data cannot answer: ${'why' in found ? found.why : 'nothing to compute it from'}.`,
-      resolve: 'mend' in found && found.mend !== undefined ? sentence(found.mend) : COMPLETE,
+      resolve:
+        'mend' in found && found.mend !== undefined
+          ? sentence(found.mend)
+          : `Complete the row of the claims file: ${'why' in found ? found.why : 'nothing to compute it from'}.`,
     };
   const list = found.ways
     .slice(0, MOST_SHOWN)
@@ -118,7 +121,10 @@ function checkDegrees(figure: PrintedFigure, view: View): Check {
       ...base,
       outcome: 'open',
       working: `The data cannot answer: ${refused.why}.`,
-      resolve: 'mend' in refused && refused.mend !== undefined ? sentence(refused.mend) : COMPLETE,
+      resolve:
+        'mend' in refused && refused.mend !== undefined
+          ? sentence(refused.mend)
+          : `Complete the row of the claims file: ${refused.why}.`,
     };
   const both = found as readonly Recomputed[];
   const parts = figure.values.map((value) => ({ ...figure, values: [value] }));
@@ -142,8 +148,6 @@ function checkDegrees(figure: PrintedFigure, view: View): Check {
   const cut = fitting.fits.find((fit) => fit?.fit.outcome === 'agrees only if rounded')?.fit;
   return { ...base, ...(cut ?? { outcome: 'agrees' }), working: `${working}, ${fitting.said}.` };
 }
-
-const COMPLETE = 'Complete the row of the claims file.';
 
 const MOST_SHOWN = 4;
 

@@ -10,7 +10,16 @@ import { diversityWays, similarityWays } from '../composition-ways.ts';
 import type { Way } from '../self/table-tests.ts';
 import type { Quantity } from '../terms.ts';
 import { testWays } from './tests.ts';
-import { filledRows, known, rowsOf, termsOf, type Values, type View, valuesOf } from './values.ts';
+import {
+  emptySelection,
+  filledRows,
+  known,
+  rowsOf,
+  termsOf,
+  type Values,
+  type View,
+  valuesOf,
+} from './values.ts';
 
 /** Departures from the ordinary formula, tried one at a time where the ordinary one does not fit. */
 export interface Departure {
@@ -32,7 +41,7 @@ export function recompute(
   figure: PrintedFigure,
   view: View,
   departure: Departure = {},
-): Recomputed | Unavailable {
+): Recomputed | (Unavailable & { readonly mend?: string }) {
   const labels = [
     [figure.selectText, figure.select],
     [figure.versusText, figure.versus],
@@ -40,6 +49,10 @@ export function recompute(
   const label = labels.find(([text, conditions]) => text !== '' && conditions.length === 0);
   if (label !== undefined)
     return { why: `"${label[0]}" is the label of a printed table, not a condition on the data` };
+  const empty = emptySelection(view, figure.select) ?? emptySelection(view, figure.versus);
+  // None of a known kind is a count like any other.
+  const counting = figure.quantity === 'n' || figure.quantity === 'count';
+  if (empty !== null && (empty.unknown || !counting)) return { why: empty.why, mend: empty.mend };
   switch (figure.quantity) {
     case 'n':
     case 'count':

@@ -6,6 +6,7 @@ import { requireColumn } from '../../../fragments/require-column.ts';
 import { type Condition, selectRows } from '../../../fragments/select.ts';
 import type { FragmentTable } from '../../../fragments/table.ts';
 import type { Unavailable } from '../../contract.ts';
+import { selectionText } from '../select-text.ts';
 
 /** Where a figure is recomputed: a table of records, and how it departs from the ordinary way, if it does. */
 export interface View {
@@ -113,4 +114,40 @@ export function known(counted: readonly Condition[]): readonly Condition[] {
     attribute,
     known: true,
   }));
+}
+
+const MOST_NAMED = 8;
+
+export interface EmptySelection {
+  readonly why: string;
+  readonly mend: string;
+  /** A wording that no vocabulary knows and no record has: a slip of spelling rather than a count of none. */
+  readonly unknown: boolean;
+}
+
+/**
+ * Why conditions select nothing: the first that no record meets by itself, with what occurs instead; null where
+ * records are left.
+ */
+export function emptySelection(view: View, conditions: readonly Condition[]): EmptySelection | null {
+  if (conditions.length === 0 || rowsOf(view, conditions).length > 0) return null;
+  const alone = conditions.find((one) => rowsOf(view, [one]).length === 0);
+  if (alone === undefined)
+    return {
+      why: 'no record meets all of these conditions together',
+      mend: 'look up the conditions, or say which records were meant',
+      unknown: false,
+    };
+  const rows = Array.from({ length: view.table.rows }, (_, row) => row);
+  const terms = termsOf(view, alone.attribute, rows);
+  const occurring = 'why' in terms ? [] : [...new Set(terms)].filter((term) => term !== null);
+  const shown = occurring.slice(0, MOST_NAMED).join(', ');
+  const more = occurring.length > MOST_NAMED ? ` and ${occurring.length - MOST_NAMED} more` : '';
+  return {
+    why: `no record meets "${selectionText([alone])}"`,
+    mend: occurring.length === 0 ? 'look up the limits' : `of ${alone.attribute} there occur ${shown}${more}`,
+    unknown:
+      alone.in !== undefined &&
+      view.register.attributes.get(attributeNamed(alone.attribute, view.register))?.vocabulary === undefined,
+  };
 }
