@@ -175,6 +175,25 @@ describe('Kinship', () => {
     expect(desk.errors).toEqual([]);
   });
 
+  it('a cell of the heat map is picked as a pair, framed in it, and marked in the other figures', async () => {
+    const { page } = desk;
+    await page.getByRole('radio', { name: 'Figure', exact: true }).click();
+    await page.getByRole('radio', { name: 'All against all' }).click();
+    const plot = page.locator('.drawing .nsewdrag[data-subplot="x2y"]');
+    await plot.waitFor();
+    const box = (await plot.boundingBox())!;
+    await page.mouse.click(box.x + box.width * 0.7, box.y + box.height * 0.3);
+    await page.locator('.trace .pair-head').waitFor();
+    await page.getByText('2 records picked').waitFor();
+    await page.waitForFunction(() => document.querySelectorAll('.drawing .shapelayer path').length === 4);
+    await page.getByRole('radio', { name: 'How well each fits' }).click();
+    await page.waitForFunction(() => {
+      const bars = [...document.querySelectorAll<SVGElement>('.drawing .barlayer .point path')];
+      return bars.filter((bar) => Number(getComputedStyle(bar).opacity) === 1).length === 2;
+    });
+    await page.getByRole('button', { name: 'Let go' }).click();
+  });
+
   it('leads from a name to its cells and the line of its file, and says why two are alike', async () => {
     const { page } = desk;
     await page.getByRole('radio', { name: 'Membership' }).click();
