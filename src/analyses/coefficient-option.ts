@@ -33,3 +33,7 @@ export const NAMED = {
   jaccard: 'Jaccard',
   'chi-square': 'chi-square distance',
 } as const;
+
+/** What limits by drawing items again say, and what not; how far off they are: docs/methods/similarity.md. */
+export const LIMITS_OF_LIKENESS =
+  'Limits of likeness show how far a value moves when items are drawn again. Samples are less alike than what they were drawn from, the more so the fewer their items, and the limits do not make up for that; whether two may come from one source is told by its p.';

@@ -1,5 +1,5 @@
 import { isDistance } from '../../numerics/assemblage-similarity.ts';
-import { NAMED } from '../coefficient-option.ts';
+import { LIMITS_OF_LIKENESS, NAMED } from '../coefficient-option.ts';
 import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import type { SimilarityFound } from './compute.ts';
@@ -94,6 +94,7 @@ function cautionsOf(found: SimilarityFound): string[] {
   const { table, options, axes, unit, n, distances, kindsLabel } = found;
   const cautions: string[] = [];
   const sizes = table.counts.map((line) => line.reduce((sum, count) => sum + count, 0));
+  cautions.push(LIMITS_OF_LIKENESS);
   const small = table.rows.flatMap((label, row) =>
     sizes[row] < SMALL_ASSEMBLAGE ? [`${label} (${sizes[row]})`] : [],
   );

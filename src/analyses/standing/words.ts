@@ -1,4 +1,4 @@
-import { NAMED } from '../coefficient-option.ts';
+import { LIMITS_OF_LIKENESS, NAMED } from '../coefficient-option.ts';
 import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import type { Apart, Likeness, NearerIn, StandingFound } from './found.ts';
@@ -89,6 +89,7 @@ function cautionsOf(found: StandingFound): string[] {
       `Fewer than ${SMALL} items in ${printList(named)}: likeness to or of so few is mostly chance; read the intervals.`,
     );
   }
+  cautions.push(LIMITS_OF_LIKENESS);
   const rare = table.columns.filter(
     (_, column) => table.counts.reduce((sum, line) => sum + line[column], 0) < RARE,
   );

@@ -37,7 +37,7 @@ export function PlaceFind() {
   const key = JSON.stringify(draft === null ? saved : { ...saved, find, ...QUICK });
   const asked = useMemo(() => JSON.parse(key) as StudyAnalysis, [key]);
   const blank = Object.keys(find).length === 0;
-  const { result, running, fault, stop, stopped, again } = useRun(blank ? null : asked, 30);
+  const { result, running, fault, stop, stopped, again } = useRun(blank ? null : asked, 15);
   const answered = blank ? null : result;
   const answer = useMemo(() => (answered === null ? null : readPlacement(answered)), [answered]);
   const sets = [...(answer?.labelSets ?? new Map()).entries()];
