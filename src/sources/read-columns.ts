@@ -51,7 +51,7 @@ export function readColumns(
         missingOf(plan.rule, profile),
       );
       table.set(column.attribute.id, column);
-      enterKeptAsText(plan, ledger);
+      enterKeptAsText(plan, register, ledger);
     }
     columns.push(columnReading(plan, decimal, texts.texts));
   }
@@ -131,11 +131,12 @@ function ledgerIgnored({ header, texts, origins }: ColumnTexts, ledger: Ledger):
   }
 }
 
-function enterKeptAsText(plan: ColumnPlan, ledger: Ledger): void {
+function enterKeptAsText(plan: ColumnPlan, register: Register, ledger: Ledger): void {
   if (plan.via === 'profile') return;
+  const near = register.attributes.get(plan.suggestion?.attribute ?? '')?.label;
   const why =
     plan.suggestion !== undefined
-      ? `Perhaps "${plan.suggestion.attribute}": ${plan.suggestion.reason}. Kept as text until that is confirmed.`
+      ? `Perhaps "${near}": ${plan.suggestion.reason}. Kept as text until that is confirmed.`
       : `No attribute was recognised${plan.doubt === undefined ? '' : ` (${plan.doubt})`}; the column is kept as text.`;
   enter(ledger, {
     row: 0,

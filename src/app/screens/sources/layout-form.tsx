@@ -1,8 +1,11 @@
 import { useState } from 'react';
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import type { Delimiter, Encoding } from '../../../sources/source-reading.ts';
+import { sourceName } from '../../../study/source-name.ts';
 import type { SourceView } from '../../engine/protocol.ts';
 import { Choice, Entry } from '../../parts/controls.tsx';
+import { useWorkbench } from '../../state/workbench.tsx';
+import { withFurtherSheet, withSheet } from '../../state/workspace.ts';
 import { useProfile } from './use-profile.ts';
 
 const ENCODINGS: readonly { id: Encoding; label: string }[] = [
@@ -39,6 +42,7 @@ export function LayoutForm({ source }: { source: SourceView }) {
       </Heading>
       <DisclosurePanel>
         <div className="layout-form">
+          {source.sheets.length < 2 ? null : <SheetForm source={source} />}
           <Choice
             label="Letters are encoded as"
             value={encoding}
@@ -84,5 +88,35 @@ export function LayoutForm({ source }: { source: SourceView }) {
         </div>
       </DisclosurePanel>
     </Disclosure>
+  );
+}
+
+/** Another sheet in the place of this one, or beside it. */
+function SheetForm({ source }: { source: SourceView }) {
+  const { workspace, change } = useWorkbench();
+  const own = workspace.study.sources.find((one) => sourceName(one) === source.name);
+  if (own === undefined) return null;
+  const taken = workspace.study.sources.filter(({ file }) => file === own.file).map(({ sheet }) => sheet);
+  const free = source.sheets.filter((sheet) => !taken.includes(sheet));
+  if (free.length === 0) return null;
+  const options = free.map((sheet) => ({ id: sheet, label: sheet }));
+  return (
+    <>
+      <Choice
+        label="Read another sheet instead"
+        placeholder={own.sheet ?? 'choose'}
+        value={null}
+        options={options}
+        onChange={(sheet) => change((now) => withSheet(now, source.name, sheet), `read the sheet ${sheet}`)}
+      />
+      <Choice
+        label="Add another sheet as a table"
+        value={null}
+        options={options}
+        onChange={(sheet) =>
+          change((now) => withFurtherSheet(now, own.file, sheet), `add the sheet ${sheet}`)
+        }
+      />
+    </>
   );
 }

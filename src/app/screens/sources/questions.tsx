@@ -1,43 +1,34 @@
 import { useState } from 'react';
 import type { CellState } from '../../../cells/reading.ts';
-import type { ColumnReading } from '../../../sources/source-reading.ts';
 import type { OpenTerm, SourceView } from '../../engine/protocol.ts';
 import { Button, Choice } from '../../parts/controls.tsx';
 import { Crossing } from '../../parts/fringe.tsx';
 import { Picker } from '../../parts/picker.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { AttributePicker } from './attribute-picker.tsx';
+import {
+  BlanksQuestion,
+  DuplicateQuestion,
+  RepeatedAllQuestion,
+  RepeatedQuestion,
+  SheetQuestion,
+} from './decisions.tsx';
+import { type ColumnQuestionKind, type Question, questionKey, questionsOf } from './question-list.ts';
 import type { Target } from './source-desk.tsx';
 import { useProfile } from './use-profile.ts';
 
-/** What a source leaves to the reader's judgement, most consequential first. */
-export type Question =
-  | { readonly kind: 'suggested'; readonly column: ColumnReading }
-  | { readonly kind: 'unknown'; readonly column: ColumnReading }
-  | { readonly kind: 'doubt'; readonly column: ColumnReading; readonly doubt: string }
-  | { readonly kind: 'term'; readonly term: OpenTerm };
-
-export function questionsOf(source: SourceView): readonly Question[] {
-  const questions: Question[] = [];
-  for (const column of source.columns) {
-    if (column.status === 'suggested') questions.push({ kind: 'suggested', column });
-  }
-  for (const column of source.columns) {
-    if (column.status === 'unknown' && column.via !== 'profile' && column.filled > 0)
-      questions.push({ kind: 'unknown', column });
-    if (column.doubt !== undefined && column.status === 'matched' && column.via !== 'profile')
-      questions.push({ kind: 'doubt', column, doubt: column.doubt });
-  }
-  for (const term of source.openTerms) questions.push({ kind: 'term', term });
-  return questions;
-}
-
 const SHOWN = 8;
 
-export function Questions({ source, onTarget }: { source: SourceView; onTarget: (target: Target) => void }) {
+export interface QuestionsProps {
+  readonly source: SourceView;
+  readonly onTarget: (target: Target) => void;
+}
+
+export function Questions({ source, onTarget }: QuestionsProps) {
+  const { view } = useWorkbench();
   const { edit } = useProfile(source.name);
   const [all, setAll] = useState(false);
-  const questions = questionsOf(source);
+  const questions = questionsOf(source, view?.duplicates ?? []);
   const suggested = source.columns.filter(
     (column) => column.suggestion !== undefined && column.status === 'suggested',
   );
@@ -48,10 +39,11 @@ export function Questions({ source, onTarget }: { source: SourceView; onTarget: 
         ...profile,
         columns: [
           ...profile.columns,
-          ...suggested.map(({ header, suggestion }) => ({
-            header,
-            attribute: suggestion?.attribute ?? null,
-          })),
+          ...suggested.map(({ header, suggestion }) =>
+            suggestion?.split === undefined
+              ? { header, attribute: suggestion?.attribute ?? null }
+              : { header, split: suggestion.split },
+          ),
         ],
       }),
       `take ${suggested.length} suggested columns`,
@@ -72,11 +64,7 @@ export function Questions({ source, onTarget }: { source: SourceView; onTarget: 
         {shown.map((question) => (
           <li key={questionKey(question)}>
             <Crossing />
-            {question.kind === 'term' ? (
-              <TermQuestion source={source} term={question.term} />
-            ) : (
-              <ColumnQuestion source={source} question={question} onTarget={onTarget} />
-            )}
+            <OneQuestion source={source} question={question} onTarget={onTarget} />
           </li>
         ))}
       </ol>
@@ -91,15 +79,28 @@ export function Questions({ source, onTarget }: { source: SourceView; onTarget: 
   );
 }
 
-function questionKey(question: Question): string {
-  return question.kind === 'term'
-    ? `term:${question.term.header}:${question.term.text}`
-    : `${question.kind}:${question.column.index}`;
+function OneQuestion({ source, question, onTarget }: QuestionsProps & { readonly question: Question }) {
+  switch (question.kind) {
+    case 'term':
+      return <TermQuestion source={source} term={question.term} />;
+    case 'sheet':
+      return <SheetQuestion source={source} />;
+    case 'repeated':
+      return <RepeatedQuestion source={source} repeated={question.repeated} onTarget={onTarget} />;
+    case 'repeated-all':
+      return <RepeatedAllQuestion source={source} count={question.count} />;
+    case 'blanks':
+      return <BlanksQuestion source={source} column={question.column} onTarget={onTarget} />;
+    case 'duplicate':
+      return <DuplicateQuestion source={source} pair={question.pair} onTarget={onTarget} />;
+    default:
+      return <ColumnQuestion source={source} question={question} onTarget={onTarget} />;
+  }
 }
 
 interface ColumnQuestionProps {
   readonly source: SourceView;
-  readonly question: Exclude<Question, { kind: 'term' }>;
+  readonly question: ColumnQuestionKind;
   readonly onTarget: (target: Target) => void;
 }
 
@@ -112,8 +113,18 @@ function ColumnQuestion({ source, question, onTarget }: ColumnQuestionProps) {
   const take = (attribute: string) =>
     setRule(
       column.header,
-      { attribute, ignore: undefined },
+      { attribute, split: undefined, ignore: undefined },
       `“${column.header}” is ${labelOf(attribute).toLowerCase()}`,
+    );
+  const split = column.suggestion?.split;
+  const parts = (split?.into ?? []).map(({ attribute }) =>
+    attribute === null ? 'text' : labelOf(attribute),
+  );
+  const part = () =>
+    setRule(
+      column.header,
+      { split, attribute: undefined, ignore: undefined },
+      `“${column.header}” is parted into ${parts.join(' and ').toLowerCase()}`,
     );
   const asText = () =>
     setRule(column.header, { attribute: null, ignore: undefined }, `“${column.header}” stays text`);
@@ -129,7 +140,11 @@ function ColumnQuestion({ source, question, onTarget }: ColumnQuestionProps) {
         >
           “{column.header}”
         </button>{' '}
-        {question.kind === 'suggested' && suggestion !== undefined ? (
+        {question.kind === 'suggested' && split !== undefined ? (
+          <>
+            seems to hold two values a cell: <strong>{parts.join(' and ')}</strong>. Part them?
+          </>
+        ) : question.kind === 'suggested' && suggestion !== undefined ? (
           <>
             looks like <strong>{labelOf(suggestion.attribute)}</strong>. Is it?
           </>
@@ -153,7 +168,11 @@ function ColumnQuestion({ source, question, onTarget }: ColumnQuestionProps) {
         ))}
       </p>
       <div className="line">
-        {question.kind === 'suggested' && suggestion !== undefined ? (
+        {split !== undefined && question.kind === 'suggested' ? (
+          <Button look="small" label={`Part “${column.header}” in two`} onPress={part}>
+            Part them
+          </Button>
+        ) : question.kind === 'suggested' && suggestion !== undefined ? (
           <Button
             look="small"
             label={`Yes, “${column.header}” is ${labelOf(suggestion.attribute)}`}

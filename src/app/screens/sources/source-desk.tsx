@@ -7,7 +7,9 @@ import { FaultNote, Part } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { LayoutForm } from './layout-form.tsx';
 import { LedgerView } from './ledger-view.tsx';
-import { Questions, questionsOf } from './questions.tsx';
+import { Quality } from './quality.tsx';
+import { questionsOf } from './question-list.ts';
+import { Questions } from './questions.tsx';
 import { SourceList } from './source-list.tsx';
 import { Understood } from './understood.tsx';
 
@@ -40,7 +42,7 @@ export function SourceDesk({ source, index, onChoose }: SourceDeskProps) {
     [source],
   );
   const marks = useMemo(() => cellMarks(source), [source]);
-  const open = source === null ? 0 : questionsOf(source).length;
+  const open = source === null ? 0 : questionsOf(source, view?.duplicates ?? []).length;
   return (
     <div className="parts sources">
       <Part name="ask" title="Which table">
@@ -55,6 +57,15 @@ export function SourceDesk({ source, index, onChoose }: SourceDeskProps) {
       <Part name="see" title={source === null ? 'The file' : `The file: ${source.name}`}>
         {source === null ? (
           <p>The table is being read.</p>
+        ) : source.gridRows === 0 ? (
+          <div className="stack">
+            <p>
+              {source.sheets.length > 1
+                ? 'Say which sheet of the workbook is the table.'
+                : 'This table could not be read. The others were, and go on without it.'}
+            </p>
+            {source.sheets.length > 0 ? null : <LayoutForm key={source.name} source={source} />}
+          </div>
         ) : (
           <div className="stack">
             <Counts source={source} />
@@ -77,10 +88,10 @@ export function SourceDesk({ source, index, onChoose }: SourceDeskProps) {
       <Part name="trace" title="What was understood">
         {source === null ? null : (
           <div className="stack wide">
-            {source.faults.map((fault) => (
+            {(source.sheets.length > 1 && source.gridRows === 0 ? [] : source.faults).map((fault) => (
               <FaultNote key={fault.what} text={`${fault.what}; ${fault.mend}.`} />
             ))}
-            {open === 0 ? (
+            {open === 0 && source.gridRows === 0 ? null : open === 0 ? (
               <div className="stack tight">
                 <p className="sentence">Nothing is left to ask about this table.</p>
                 <div>
@@ -92,13 +103,23 @@ export function SourceDesk({ source, index, onChoose }: SourceDeskProps) {
             ) : (
               <Questions key={source.name} source={source} onTarget={setTarget} />
             )}
-            <Understood source={source} onTarget={setTarget} chosen={target?.column ?? null} />
+            {source.gridRows === 0 ? null : (
+              <Understood source={source} onTarget={setTarget} chosen={target?.column ?? null} />
+            )}
           </div>
         )}
       </Part>
-      <Part name="more" title="Ledger: every cell that was changed, flagged or not understood">
-        {source === null ? null : <LedgerView key={source.name} source={source} onTarget={setTarget} />}
-      </Part>
+      {source === null || source.gridRows === 0 ? null : (
+        <Part name="more" title="To look at again, and the ledger">
+          <div className="stack wide">
+            <Quality key={source.name} source={source} onTarget={setTarget} />
+            <div>
+              <h3>Ledger: every cell that was changed, flagged or not understood</h3>
+              <LedgerView key={source.name} source={source} onTarget={setTarget} />
+            </div>
+          </div>
+        </Part>
+      )}
     </div>
   );
 }

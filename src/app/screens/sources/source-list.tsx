@@ -5,7 +5,7 @@ import { Crossing } from '../../parts/fringe.tsx';
 import { FaultNote } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { withoutSource } from '../../state/workspace.ts';
-import { questionsOf } from './questions.tsx';
+import { questionsOf } from './question-list.ts';
 import { useOpenFiles } from './use-open-files.ts';
 import { FileDrop } from './welcome.tsx';
 
@@ -20,7 +20,7 @@ export function SourceList({ chosen, onChoose }: { chosen: number; onChoose: (in
       <ul className="source-list">
         {sources.map((source, i) => {
           const read = view?.sources[i];
-          const asked = read === undefined ? 0 : questionsOf(read).length;
+          const asked = read === undefined ? 0 : questionsOf(read, view?.duplicates ?? []).length;
           return (
             <li key={sourceName(source)}>
               <AriaButton
@@ -33,7 +33,9 @@ export function SourceList({ chosen, onChoose }: { chosen: number; onChoose: (in
                   {read === undefined
                     ? 'not read yet'
                     : read.gridRows === 0
-                      ? 'could not be read'
+                      ? read.sheets.length > 1
+                        ? 'which sheet?'
+                        : 'could not be read'
                       : `${read.rowsKept} rows${read.role === 'assemblages' ? ' of sites and periods' : ''}`}
                 </span>
                 {asked === 0 ? null : (

@@ -1,0 +1,252 @@
+import type { PairDecision, RepeatedIdDecision } from '../../../sources/decisions.ts';
+import type { ColumnReading, RepeatedId } from '../../../sources/source-reading.ts';
+import type { DuplicateView, SourceView } from '../../engine/protocol.ts';
+import { Button } from '../../parts/controls.tsx';
+import { useWorkbench } from '../../state/workbench.tsx';
+import { withDecision, withSheet } from '../../state/workspace.ts';
+import type { Target } from './source-desk.tsx';
+import { useProfile } from './use-profile.ts';
+
+/** Questions whose answer is kept in the profile or in the study: what rows are, not what columns hold. */
+
+interface DeskProps {
+  readonly source: SourceView;
+  readonly onTarget: (target: Target) => void;
+}
+
+const REPEATED: readonly {
+  readonly id: RepeatedIdDecision;
+  readonly label: string;
+  readonly done: string;
+}[] = [
+  { id: 'one-item', label: 'Fragments of one item', done: 'fragments of one item' },
+  { id: 'two-finds', label: 'Different finds', done: 'different finds' },
+  {
+    id: 'first-only',
+    label: 'The same row twice: keep the first',
+    done: 'the same find; the first row is kept',
+  },
+  { id: 'last-only', label: 'Keep the last', done: 'the same find; the last row is kept' },
+];
+
+export function RepeatedQuestion({
+  source,
+  repeated,
+  onTarget,
+}: DeskProps & { readonly repeated: RepeatedId }) {
+  const { edit } = useProfile(source.name);
+  const lines = source.repeatedLines[source.repeatedIds.indexOf(repeated)] ?? [];
+  const decide = (decision: RepeatedIdDecision, done: string) =>
+    edit(
+      ({ repeatedIds, ...profile }) => ({
+        ...profile,
+        repeatedIds: { ...repeatedIds, ids: { ...repeatedIds?.ids, [repeated.id]: decision } },
+      }),
+      `“${repeated.id}”: ${done}`,
+    );
+  return (
+    <div className="stack tight">
+      <p>
+        <strong>{repeated.id}</strong> stands in {repeated.rows.length} rows. What are they?
+      </p>
+      <ul className="row-lines small">
+        {repeated.rows.slice(0, MOST_ROWS).map((row, i) => (
+          <li key={row}>
+            <RowLink row={row} onTarget={onTarget} />
+            <span className="quoted">{brief(lines[i] ?? [])}</span>
+          </li>
+        ))}
+      </ul>
+      {repeated.rows.length > MOST_ROWS ? (
+        <p className="small soft">and {repeated.rows.length - MOST_ROWS} more rows</p>
+      ) : null}
+      <p className="small soft">Until you answer they count as fragments of one item.</p>
+      <div className="line">
+        {REPEATED.map(({ id, label, done }) => (
+          <Button key={id} look="small" label={`${repeated.id}: ${label}`} onPress={() => decide(id, done)}>
+            {label}
+          </Button>
+        ))}
+      </div>
+    </div>
+  );
+}
+
+/** One answer for all of them, where there are many. */
+export function RepeatedAllQuestion({
+  source,
+  count,
+}: {
+  readonly source: SourceView;
+  readonly count: number;
+}) {
+  const { edit } = useProfile(source.name);
+  return (
+    <div className="stack tight">
+      <p>
+        <strong>{count} identifiers</strong> stand in several rows. Are they all of one kind?
+      </p>
+      <div className="line">
+        {REPEATED.map(({ id, label, done }) => (
+          <Button
+            key={id}
+            look="small"
+            label={`All ${count}: ${label}`}
+            onPress={() =>
+              edit(
+                ({ repeatedIds, ...profile }) => ({ ...profile, repeatedIds: { ...repeatedIds, all: id } }),
+                `repeated identifiers: ${done}`,
+              )
+            }
+          >
+            {label}
+          </Button>
+        ))}
+        <Button
+          look="small"
+          label={`All ${count}: several readings of one fragment`}
+          onPress={() =>
+            edit(
+              (profile) => ({ ...profile, layout: { ...profile.layout, gather: true } }),
+              'rows with one identifier are readings of one fragment',
+            )
+          }
+        >
+          Readings of one fragment
+        </Button>
+      </div>
+      <p className="small soft">Or answer for each below.</p>
+    </div>
+  );
+}
+
+export function BlanksQuestion({ source, column, onTarget }: DeskProps & { readonly column: ColumnReading }) {
+  const { column: setRule } = useProfile(source.name);
+  const { header, index, blanksBelow = 0 } = column;
+  return (
+    <div className="stack tight">
+      <p>
+        <button type="button" className="to-column" onClick={() => onTarget({ row: 0, column: index })}>
+          “{header}”
+        </button>{' '}
+        names each block once; {blanksBelow} {blanksBelow === 1 ? 'cell' : 'cells'} below stand blank. Do
+        blanks mean “as above”?
+      </p>
+      <div className="line">
+        <Button
+          look="small"
+          label={`Blanks in “${header}” mean as above`}
+          onPress={() => setRule(header, { copyDown: true }, `blanks in “${header}” mean as above`)}
+        >
+          As above
+        </Button>
+        <Button
+          look="small"
+          label={`Blanks in “${header}” are not recorded`}
+          onPress={() => setRule(header, { copyDown: false }, `blanks in “${header}” are not recorded`)}
+        >
+          Not recorded
+        </Button>
+      </div>
+    </div>
+  );
+}
+
+const PAIR: readonly { readonly id: PairDecision; readonly label: (pair: DuplicateView) => string }[] = [
+  { id: 'two-finds', label: () => 'Two finds' },
+  { id: 'one-item', label: () => 'Fragments of one item' },
+  { id: 'first-only', label: ({ first }) => `One find: keep ${first.source}` },
+  { id: 'second-only', label: ({ second }) => `One find: keep ${second.source}` },
+];
+
+/** One find, published twice? */
+export function DuplicateQuestion({ pair, onTarget }: DeskProps & { readonly pair: DuplicateView }) {
+  const { change } = useWorkbench();
+  const { first, second, why, says } = pair;
+  return (
+    <div className="stack tight">
+      <p>
+        <strong>{second.id}</strong> (<RowLink row={second.row} onTarget={onTarget} />) may be the same find
+        as <strong>{first.id}</strong> of {first.source}, row {first.row}: {why}. Is it?
+      </p>
+      <dl className="pair-lines small">
+        {says.slice(0, MOST_SAYS).map((line) => (
+          <div key={line.label}>
+            <dt>{line.label}</dt>
+            <dd className={line.first === line.second ? '' : 'differs'}>
+              {line.first === line.second ? line.first : `${line.second} here, ${line.first} there`}
+            </dd>
+          </div>
+        ))}
+      </dl>
+      <p className="small soft">Until you answer both are counted.</p>
+      <div className="line">
+        {PAIR.map(({ id, label }) => (
+          <Button
+            key={id}
+            look="small"
+            label={`${second.id} and ${first.id}: ${label(pair)}`}
+            onPress={() =>
+              change(
+                (now) =>
+                  withDecision(now, {
+                    first: { source: first.source, id: first.id },
+                    second: { source: second.source, id: second.id },
+                    decision: id,
+                  }),
+                `${second.id} and ${first.id}: ${label(pair).toLowerCase()}`,
+              )
+            }
+          >
+            {label(pair)}
+          </Button>
+        ))}
+      </div>
+    </div>
+  );
+}
+
+export function SheetQuestion({ source }: { readonly source: SourceView }) {
+  const { change } = useWorkbench();
+  return (
+    <div className="stack tight">
+      <p>The workbook has {source.sheets.length} sheets with something in them. Which is the table?</p>
+      <div className="line">
+        {source.sheets.map((sheet) => (
+          <Button
+            key={sheet}
+            look="small"
+            onPress={() => change((now) => withSheet(now, source.name, sheet), `read the sheet ${sheet}`)}
+          >
+            {sheet}
+          </Button>
+        ))}
+      </div>
+      <p className="small soft">Further sheets can be added afterwards, each as a table of its own.</p>
+    </div>
+  );
+}
+
+export function RowLink({
+  row,
+  column,
+  onTarget,
+}: {
+  readonly row: number;
+  readonly column?: number;
+  readonly onTarget: (target: Target) => void;
+}) {
+  return (
+    <button type="button" className="to-column small" onClick={() => onTarget({ row, column: column ?? 0 })}>
+      row {row}
+    </button>
+  );
+}
+
+const MOST_ROWS = 4;
+const MOST_SAYS = 6;
+
+function brief(cells: readonly string[]): string {
+  const text = cells.filter((cell) => cell.trim() !== '').join(' · ');
+  return text.length > 110 ? `${text.slice(0, 109)}…` : text;
+}

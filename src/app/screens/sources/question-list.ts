@@ -1,0 +1,62 @@
+import type { ColumnReading, RepeatedId } from '../../../sources/source-reading.ts';
+import type { DuplicateView, OpenTerm, SourceView } from '../../engine/protocol.ts';
+
+export type ColumnQuestionKind =
+  | { readonly kind: 'suggested'; readonly column: ColumnReading }
+  | { readonly kind: 'unknown'; readonly column: ColumnReading }
+  | { readonly kind: 'doubt'; readonly column: ColumnReading; readonly doubt: string };
+
+/** What a source leaves to the reader's judgement. */
+export type Question =
+  | ColumnQuestionKind
+  | { readonly kind: 'term'; readonly term: OpenTerm }
+  | { readonly kind: 'sheet' }
+  | { readonly kind: 'blanks'; readonly column: ColumnReading }
+  | { readonly kind: 'repeated'; readonly repeated: RepeatedId }
+  | { readonly kind: 'repeated-all'; readonly count: number }
+  | { readonly kind: 'duplicate'; readonly pair: DuplicateView };
+
+/** The questions of one source, most consequential first. */
+export function questionsOf(source: SourceView, duplicates: readonly DuplicateView[]): readonly Question[] {
+  // A workbook whose sheet is open cannot be read at all; its other questions come after.
+  if (source.gridRows === 0) return source.sheets.length > 1 ? [{ kind: 'sheet' }] : [];
+  const { columns } = source;
+  const unsettled = columns.filter(({ via }) => via !== 'profile');
+  const repeated = source.repeatedIds.filter(({ decision }) => decision === null);
+  return [
+    ...columns
+      .filter(({ status }) => status === 'suggested')
+      .map((column) => ({ kind: 'suggested' as const, column })),
+    ...unsettled.flatMap((column): Question[] => {
+      if (column.status === 'unknown' && column.filled > 0) return [{ kind: 'unknown', column }];
+      if (column.status === 'matched' && column.doubt !== undefined)
+        return [{ kind: 'doubt', column, doubt: column.doubt }];
+      return [];
+    }),
+    ...columns
+      .filter(({ blanksBelow }) => blanksBelow !== undefined)
+      .map((column) => ({ kind: 'blanks' as const, column })),
+    ...(repeated.length > 1 ? [{ kind: 'repeated-all' as const, count: repeated.length }] : []),
+    ...repeated.map((one) => ({ kind: 'repeated' as const, repeated: one })),
+    ...duplicates
+      .filter(({ second }) => second.source === source.name)
+      .map((pair) => ({ kind: 'duplicate' as const, pair })),
+    ...source.openTerms.map((term) => ({ kind: 'term' as const, term })),
+  ];
+}
+
+export function questionKey(question: Question): string {
+  switch (question.kind) {
+    case 'term':
+      return `term:${question.term.header}:${question.term.text}`;
+    case 'sheet':
+    case 'repeated-all':
+      return question.kind;
+    case 'repeated':
+      return `repeated:${question.repeated.id}`;
+    case 'duplicate':
+      return `duplicate:${question.pair.first.source}:${question.pair.first.id}:${question.pair.second.id}`;
+    default:
+      return `${question.kind}:${question.column.index}`;
+  }
+}
