@@ -60,6 +60,11 @@ export const AMBIGUOUS_HEADERS: readonly AmbiguousWords[] = [
     why: 'it may be the diameter of either system, or hold both',
   },
   {
+    words: ['commune', 'Gemeinde', 'comune', 'municipio', 'kommune', 'municipality', 'parish'],
+    candidates: ['site', 'region'],
+    why: 'it names the municipality, in which several sites may lie',
+  },
+  {
     words: ['height', 'Höhe', 'hauteur', 'altezza', 'altura', 'højde', 'høyde'],
     candidates: ['length'],
     why: 'of a flat piece the longer side is meant as a rule, of a basket its height',

@@ -22,7 +22,7 @@ const NOT_OBSERVED = set(
     'sconosciuto|non determinabile|non determinato|non osservato|non visibile|non conservato|non rilevabile|illeggibile|' +
     'desconocido|no determinado|no determinable|no observado|no visible|no conservado|no se observa|ilegible|sin datos|s.d.|s/d|' +
     'ukendt|ukjent|ikke bevaret|ikke bevart|ikke synlig|ikke bestemt|ikke malt|ubestemt|ubestemmelig|ulaeselig|' +
-    'null|nan|none recorded|(null)|#n/a|#n/v|#na|#value!|#wert!|#ref!|#div/0!|#name?|#num!|tbd',
+    'null|nan|none recorded|(null)|#n/a|#n/v|#na|#value!|#wert!|#ref!|#div/0!|#name?|#num!|tbd|n.m.|n. m.|undated|undatiert|undat.|non date|non datee|non datato|non datata|sin datar|sin fecha|udateret|udatert',
 );
 const NOT_APPLICABLE = set(
   'not applicable|inapplicable|n.app.|n. app.|non-applicable|entfallt|nicht anwendbar|trifft nicht zu|nicht zutreffend|' +
@@ -40,7 +40,7 @@ const NOT_DETERMINED =
   /^(?:(?:not|non|no|nicht|ikke|ej|n)[. ]+(?:det|obs|vis|ident|cons|mes|rilev|ril|med|reg|best|bev|erh|mess|erk|meas|pres|malt|synl|opl|oppg|angiv|doc|specif)\p{L}*|(?:indet|undet|unbest|ubest|unident|neident|inident|no ident)\p{L}*)\.?$/u;
 const DASH = /^(?:[-.·•/_ ]+|--+)$/u;
 const IDEM = set(
-  "idem|id.|ditto|do.|dto.|dito|\"|''|〃|s.o.|s. o.|siehe oben|wie oben|wie vor|ebenso|as above|same|same as above|see above|" +
+  "idem|id.|ditto|do.|dto.|dito|\"|''|〃|ebd.|ebda.|ebenda|ibid.|ibidem|ib.|samme|samme som over|s.o.|s. o.|siehe oben|wie oben|wie vor|ebenso|as above|same|same as above|see above|" +
     'comme ci-dessus|meme|voir ci-dessus|come sopra|c.s.|lo mismo|igual|como arriba|som ovenfor|som over|do|-"-|- " -|„',
 );
 

@@ -1,4 +1,5 @@
 import type { AttributeDefinition } from '../attributes/definition.ts';
+import { readNothing } from '../cells/nothing.ts';
 import { isBlank, isNumberLike } from './layout/cell-shapes.ts';
 
 /** What a sample of a column's cells looks like. */
@@ -9,7 +10,7 @@ export interface ColumnEvidence {
   readonly numbers: number;
   /** Share of them that look like identifiers ("TZ-001a", "P 040"), when they hardly repeat; else 0. */
   readonly identifiers: number;
-  /** Share of them that look like two values: "14 x 12", "Z/S", "0.5/0.8". */
+  /** Share of those that say anything that look like two values: "14 x 12", "Z/S", "0.5/0.8". */
   readonly pairs: number;
   /** Some of the different texts of the sample, short ones only. */
   readonly distinct: readonly string[];
@@ -21,7 +22,7 @@ const SAMPLED = 1000;
 const MOST_DISTINCT = 40;
 const LONGEST_TERM = 60;
 const PAIR =
-  /^[^\p{L}\d]*\d[^;,]*?[\d\p{L})]\s*[x×/:]\s*[^\d\p{L}]*\d|^\d+\s*[x×/:]\s*\d|^[SZI]\s*[/x×:]\s*[SZI]$/iu;
+  /^(?:\p{L}{1,3}\. ?)?[^\p{L}\d]*\d(?:[^;,]|(?<=\d),(?=\d))*?[\d\p{L})+]\s*[x×/:]\s*[^\d\p{L}]*\d|^\d+\s*[x×/:]\s*\d|^[SZI]\s*[/x×:]\s*[SZI]$/iu;
 
 /** Looks at cells from all over a column. */
 export function columnEvidence(body: readonly (readonly string[])[], column: number): ColumnEvidence {
@@ -37,6 +38,7 @@ function evidenceOf(body: readonly (readonly string[])[], column: number, step: 
   let numbers = 0;
   let identifiers = 0;
   let pairs = 0;
+  let nothing = 0;
   for (let row = 0; row < body.length; row += step) {
     looked++;
     const text = body[row]![column];
@@ -45,6 +47,7 @@ function evidenceOf(body: readonly (readonly string[])[], column: number, step: 
     filled++;
     seen.add(trimmed);
     if (PAIR.test(trimmed)) pairs++;
+    else if (readNothing(trimmed) !== null) nothing++;
     if (isNumberLike(trimmed)) numbers++;
     else if (/^\p{L}{1,8}[\s._/-]{0,2}\d+[\p{L}\d._/-]{0,6}$/u.test(trimmed)) identifiers++;
   }
@@ -53,7 +56,7 @@ function evidenceOf(body: readonly (readonly string[])[], column: number, step: 
     filled,
     numbers: share(numbers),
     identifiers: seen.size >= 0.5 * filled ? share(identifiers) : 0,
-    pairs: share(pairs),
+    pairs: filled === nothing ? 0 : pairs / (filled - nothing),
     distinct: [...seen].filter((text) => text.length <= LONGEST_TERM).slice(0, MOST_DISTINCT),
     allDifferent: filled > 0 && filled === looked && seen.size === filled,
   };
@@ -65,6 +68,14 @@ export function contradiction(attribute: AttributeDefinition, evidence: ColumnEv
   const kinds = attribute.scale === 'nominal' || attribute.scale === 'ordinal';
   if (kinds && evidence.identifiers > 0.8) return 'but its cells look like identifiers';
   return null;
+}
+
+/** Whether cells under the name of a measurement hold words only: a grid square called "Area", say. */
+export function holdsNoNumbers(attribute: AttributeDefinition, evidence: ColumnEvidence): boolean {
+  const numeric = attribute.scale === 'ratio' || attribute.scale === 'interval';
+  if (!numeric || attribute.unit === 'year' || evidence.filled < 3) return false;
+  const words = evidence.distinct.filter((text) => readNothing(text) === null);
+  return words.length > 0 && !words.some((text) => /[\d½¼¾⅓⅔⅛]/.test(text));
 }
 
 /** How well a column serves an attribute that several headers name: the greater the better. */

@@ -1,7 +1,7 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import { headerUnit, type Match, matchAttribute, splitHeader } from '../attributes/matching.ts';
 import { type Bound, boundPairs } from './bound-headers.ts';
-import { type ColumnEvidence, contradiction, fitness } from './column-evidence.ts';
+import { type ColumnEvidence, contradiction, fitness, holdsNoNumbers } from './column-evidence.ts';
 import { assignRules, matchedPlan, planFromRule } from './column-rules.ts';
 import { isKnownHeader } from './layout/cell-shapes.ts';
 import type { ColumnRule, SourceProfile, SplitRule } from './profile.ts';
@@ -87,6 +87,11 @@ export function planColumns(input: PlanInput): {
     const attribute = plan.attribute!;
     const against = contradiction(attribute, input.evidence[plan.index]!);
     const base = open[plan.index]!;
+    if (holdsNoNumbers(attribute, input.evidence[plan.index]!)) {
+      const doubt = `reads as "${attribute.label}", but its cells hold no numbers`;
+      settled.set(plan.index, { ...base, doubt });
+      continue;
+    }
     if (against !== null) {
       const reason = `"${plan.header}" reads as "${attribute.label}", ${against}`;
       settled.set(plan.index, {
@@ -105,9 +110,16 @@ export function planColumns(input: PlanInput): {
       settled.set(plan.index, { ...base, doubt });
     }
   }
+  const byCells = new Set<string>();
   const plans = open.map((base) => {
     const named = settled.get(base.index) ?? withSuggestion(base, matches.get(base.index));
-    const plan = suggestByCells(named, input.evidence[base.index]!, register, claims.held);
+    const plan = suggestByCells(
+      named,
+      input.evidence[base.index]!,
+      register,
+      (id) => claims.held(id) || byCells.has(id),
+    );
+    if (plan !== named && plan.suggestion !== undefined) byCells.add(plan.suggestion.attribute);
     return suggestSplit(plan, input.evidence[base.index]!, register);
   });
   return { plans: input.acceptSuggestions ? acceptSuggestions(plans, claims, register) : plans, faults };

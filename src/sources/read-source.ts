@@ -10,6 +10,7 @@ import { isBlank } from './layout/cell-shapes.ts';
 import { layOut } from './layout/layout.ts';
 import { enter, type Ledger, openLedger, sortLedger } from './ledger.ts';
 import { ledgerLayout } from './ledger-layout.ts';
+import { applyNoteUnit } from './note-units.ts';
 import { parseCsv } from './parse-csv.ts';
 import { type ProfileInput, type SourceProfile, sourceProfile } from './profile.ts';
 import { readColumns } from './read-columns.ts';
@@ -69,7 +70,7 @@ function readGrid(
   checkTranslations(profile, register, name);
   const laidOut = layOut(grid, name, profile.layout, register);
   ledgerLayout(laidOut, ledger);
-  const planned = planColumns({
+  const { plans: named, faults: columnFaults } = planColumns({
     headers: laidOut.headers,
     alternatives: laidOut.alternatives,
     evidence: laidOut.headers.map((_, i) => columnEvidence(laidOut.body, i)),
@@ -78,17 +79,18 @@ function readGrid(
     file: name,
     acceptSuggestions: options.acceptSuggestions === true,
   });
+  const plans = applyNoteUnit(named, laidOut, register, ledger);
   const sheet: Sheet = {
-    ...applyGather(laidOut, planned.plans, profile.layout.gather === true, ledger),
+    ...applyGather(laidOut, plans, profile.layout.gather === true, ledger),
     ...(options.merged === undefined || laidOut.transposed ? {} : { merged: mergedRows(options.merged) }),
   };
   const evidence = laidOut.headers.map((_, i) => decimalEvidence(sample(sheet.body, i)));
   const habit = profile.decimal ?? decimalHabit(evidence, found.delimiter);
-  const decimals = planned.plans.map(
+  const decimals = plans.map(
     (plan): DecimalMark =>
       plan.rule.decimal ?? profile.decimal ?? decideDecimal(evidence[plan.index]!, habit),
   );
-  const read = readColumns(sheet, planned.plans, decimals, profile, register, ledger);
+  const read = readColumns(sheet, plans, decimals, profile, register, ledger);
   const names = read.table.get(`${TEXT_COLUMN_PREFIX}${sheet.headers[0]}`);
   const assembled = assembleTable(read.table, sheet.origins, name, ledger, names, profile.repeatedIds);
   const dropped = ledgerDropped(assembled.dropped, sheet, ledger);
@@ -102,7 +104,7 @@ function readGrid(
     headerRow: laidOut.headerRow,
     columns: withoutDropped(read.columns, assembled.dropped, sheet),
     ledger: sortLedger(ledger.entries),
-    faults: [...settledFaults(laidOut, profile), ...planned.faults],
+    faults: [...settledFaults(laidOut, profile), ...columnFaults],
     rowsRead: laidOut.rowsRead,
     rowsKept: laidOut.rowsKept - dropped.length,
     rowsSetAside:
@@ -110,7 +112,7 @@ function readGrid(
         ? laidOut.setAside
         : [...laidOut.setAside, ...dropped].sort((a, b) => a.row - b.row),
     repeatedIds: assembled.repeated,
-    profile: writtenProfile(profile, dialect, laidOut.layout, planned.plans, decimals),
+    profile: writtenProfile(profile, dialect, laidOut.layout, plans, decimals),
     table: assembled.table,
   };
 }

@@ -1,13 +1,15 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
-import { isKnownTerm } from '../attributes/matching.ts';
+import { isKnownTerm, splitHeader } from '../attributes/matching.ts';
 import { readNothing } from '../cells/nothing.ts';
-import type { ColumnEvidence } from './column-evidence.ts';
+import { type ColumnEvidence, holdsNoNumbers } from './column-evidence.ts';
 import type { ColumnPlan } from './columns.ts';
 
 /** What the cells of a column say of it where its header says little. */
 
 const FEWEST = 2;
 const ENOUGH = 0.6;
+/** Threads are seldom thicker than this in mm, and counts seldom lower per cm. */
+const LEAST_COUNT = 3;
 /** A header that says more than this is believed before the cells. */
 const SURE = 0.9;
 const TWIST = /^[SZ](?:\d?[SZ])?\??$|^[SZ]\s?[/x]\s?[SZ]$/iu;
@@ -31,7 +33,7 @@ export function suggestByCells(
   held: (id: string) => boolean,
 ): ColumnPlan {
   if (plan.via !== undefined || (plan.status !== 'suggested' && plan.status !== 'unknown')) return plan;
-  const withdrawn = withoutNumbers(plan, evidence, register);
+  const withdrawn = countsOrDiameters(withoutNumbers(plan, evidence, register), evidence, register);
   if ((withdrawn.suggestion?.score ?? 0) >= SURE) return withdrawn;
   const wordings = evidence.distinct.filter((text) => readNothing(text) === null && /\p{L}/u.test(text));
   if (wordings.length < FEWEST) return withdrawn;
@@ -80,15 +82,24 @@ function suggestion(attribute: AttributeDefinition, reason: string): Found {
 
 function withoutNumbers(plan: ColumnPlan, evidence: ColumnEvidence, register: Register): ColumnPlan {
   const attribute = register.attributes.get(plan.suggestion?.attribute ?? '');
-  const numeric = attribute?.scale === 'ratio' || attribute?.scale === 'interval';
-  const none =
-    numeric &&
-    attribute.unit !== 'year' &&
-    evidence.filled >= 3 &&
-    evidence.distinct.length > 0 &&
-    !evidence.distinct.some((text) => /\d/.test(text));
-  if (!none || !evidence.distinct.some((text) => readNothing(text) === null)) return plan;
+  if (attribute === undefined || !holdsNoNumbers(attribute, evidence)) return plan;
   const { suggestion: _suggestion, ...rest } = plan;
   const doubt = `its header is near "${attribute.label}", but its cells hold no numbers`;
   return { ...rest, status: 'unknown', doubt };
+}
+
+/** "Warp" alone names a count or a diameter: whole numbers above what threads measure in mm are counts. */
+function countsOrDiameters(plan: ColumnPlan, evidence: ColumnEvidence, register: Register): ColumnPlan {
+  const system = /^diameter([12])$/.exec(plan.suggestion?.attribute ?? '')?.[1];
+  if (system === undefined || splitHeader(plan.header).unit !== undefined) return plan;
+  if (!/\(mm\)|\/cm/.test(plan.suggestion?.reason ?? '')) return plan;
+  const numbers = evidence.distinct
+    .map((text) => Number(/\d+(?:[.,]\d+)?/.exec(text)?.[0].replace(',', '.') ?? Number.NaN))
+    .filter((value) => !Number.isNaN(value))
+    .sort((a, b) => a - b);
+  const middle = numbers[numbers.length >> 1];
+  const density = register.attributes.get(`density${system}`);
+  if (middle === undefined || middle < LEAST_COUNT || density === undefined) return plan;
+  const reason = `the header names the system only, and its numbers are rather counts per cm than diameters in mm`;
+  return { ...plan, suggestion: { attribute: density.id, reason, score: 0.75 } };
 }

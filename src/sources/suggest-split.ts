@@ -42,11 +42,14 @@ function partners(
 ): readonly [AttributeDefinition, AttributeDefinition] | null {
   const id = plan.suggestion?.attribute ?? '';
   const words = foldText(splitHeader(plan.header).name).split(' ');
-  const names = /[12]$/.test(id)
-    ? [id.replace(/2$/, '1'), id.replace(/1$/, '2')]
-    : SIZES.has(words[0] ?? '')
-      ? ['length', 'width']
-      : [];
+  const counted = /^per (?:\d+ )?(?:mm|cm|dm|m|inch)$/.test(splitHeader(plan.header).unit ?? '');
+  const names = words.some((word) => SIZES.has(word))
+    ? ['length', 'width']
+    : /[12]$/.test(id)
+      ? [id.replace(/2$/, '1'), id.replace(/1$/, '2')]
+      : counted
+        ? ['density1', 'density2']
+        : [];
   const [first, second] = names.map((name) => register.attributes.get(name));
   return first === undefined || second === undefined ? null : [first, second];
 }

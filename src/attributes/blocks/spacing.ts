@@ -9,12 +9,12 @@ import { forSystem, SYSTEM_1, SYSTEM_2 } from './system-words.ts';
  */
 // biome-ignore format: word lists stay one language a line
 const DENSITY = {
-  en: ['density', 'thread density', 'thread count', 'threads', 'threads per unit', 'count', 'elements', 'yarns', 'no. of threads', 'number of threads', 'thread number'],
-  de: ['Dichte', 'Fadendichte', 'Fadenzahl', 'Fadenanzahl', 'Fäden', 'Fd', 'FD', 'F', 'Anzahl Fäden', 'Einstellung', 'Gewebedichte', 'Elementdichte'],
-  fr: ['densité', 'réduction', 'fils', 'nombre de fils', 'nb fils', 'nb de fils', 'compte de fils', 'densité des fils', 'brins'],
-  it: ['densità', 'fili', 'numero di fili', 'n. fili', 'numero fili', 'riduzione', 'conteggio fili', 'densità fili'],
-  es: ['densidad', 'hilos', 'número de hilos', 'n.º hilos', 'n.º de hilos', 'recuento de hilos', 'densidad de hilos', 'pasadas'],
-  da: ['tæthed', 'trådtæthed', 'trådtal', 'tråde', 'antal tråde', 'trådantal'],
+  en: ['density', 'thread density', 'thread count', 'threads', 'threads per unit', 'count', 'elements', 'yarns', 'no. of threads', 'number of threads', 'thread number', 'no.', 'n'],
+  de: ['Dichte', 'Fadendichte', 'Fadenzahl', 'Fadenanzahl', 'Fäden', 'Fd', 'FD', 'F', 'Anzahl Fäden', 'Einstellung', 'Gewebedichte', 'Elementdichte', 'Anz.', 'Anzahl'],
+  fr: ['densité', 'réduction', 'fils', 'nombre de fils', 'nb fils', 'nb de fils', 'compte de fils', 'densité des fils', 'brins', 'nb', 'nombre'],
+  it: ['densità', 'fili', 'numero di fili', 'n. fili', 'numero fili', 'riduzione', 'conteggio fili', 'densità fili', 'n.', 'numero'],
+  es: ['densidad', 'hilos', 'número de hilos', 'n.º hilos', 'n.º de hilos', 'recuento de hilos', 'densidad de hilos', 'pasadas', 'n.º', 'número'],
+  da: ['tæthed', 'trådtæthed', 'trådtal', 'tråde', 'antal tråde', 'trådantal', 'antal'],
   no: ['tetthet', 'trådtetthet', 'tråder', 'antall tråder'],
 } as const;
 

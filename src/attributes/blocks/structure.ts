@@ -13,7 +13,7 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     definition: 'How the elements engage, at the level that could be seen.',
     source: 'Emery 1966, The Primary Structures of Fabrics (from memory)',
     synonyms: {
-      en: ['fabric structure', 'technique', 'weave', 'weave type', 'binding', 'binding type', 'construction', 'fabric type', 'textile type', 'textile technique', 'structure type', 'weave structure', 'basketry technique', 'fabric'],
+      en: ['fabric structure', 'technique', 'tech', 'tech.', 'weave', 'weave type', 'binding', 'binding type', 'construction', 'fabric type', 'textile type', 'textile technique', 'structure type', 'weave structure', 'basketry technique', 'fabric'],
       de: ['Bindung', 'Bindungsart', 'Struktur', 'Technik', 'Gewebebindung', 'Textiltechnik', 'Textilart', 'Geflechtart', 'Flechttechnik', 'Herstellungstechnik', 'Stoffart', 'Geflechtstyp', 'Webart', 'Konstruktion'],
       fr: ['armure', 'technique textile', 'structure textile', 'type de tissu', 'type de vannerie', 'type d’armure', 'mode d’entrecroisement', 'contexture'],
       it: ['armatura', 'struttura', 'tecnica', 'tecnica tessile', 'intreccio', 'tipo di tessuto', 'tipo di intreccio'],

@@ -8,7 +8,7 @@ export const WOVEN: readonly Term[] = [
   woven('woven', null, 'woven', 'Two systems interlace at about 90 degrees, made on stretched passives.', {
     en: ['weave', 'woven fabric', 'loom-woven', 'woven textile'],
     de: ['Gewebe', 'gewebt', 'gewoben'], fr: ['tissu', 'tissé', 'tissage'], it: ['tessuto', 'tessitura'],
-    es: ['tejido', 'tejido de telar'], da: ['vævet', 'vævet stof', 'vævning'], no: ['vevd', 'vev', 'vevnad'],
+    es: ['tejido', 'tejido de telar'], da: ['vævet', 'vævet stof', 'vævning'], no: ['vevd', 'vevet', 'vev', 'vevnad'],
   }),
   woven('tabby', 'woven', 'tabby', 'Over one, under one.', {
     en: ['plain weave', '1/1', '1/1 tabby', 'linen weave', 'plain-weave', 'tabby weave'],
@@ -36,7 +36,7 @@ export const WOVEN: readonly Term[] = [
     fr: ['toile demi-nattée', 'louisine'], it: ['mezzo panama'], es: ['medio panamá', 'esterilla parcial'], da: ['halvpanama'],
   }),
   woven('basketWeave', 'tabby', 'basket weave', 'Pairs, or more, in both systems.', {
-    en: ['panama', 'hopsack', '2/2 tabby', 'basket'], de: ['Panamabindung', 'Panama'], fr: ['toile nattée'],
+    en: ['panama', 'hopsack', '2/2 tabby', 'basket', 'basket weave 2/2', '2/2 basket weave', '2/2 basket'], de: ['Panamabindung', 'Panama'], fr: ['toile nattée'],
     es: ['esterilla', 'ligamento panamá'], da: ['panamabinding'],
   }),
   woven('twill', 'woven', 'twill', 'Each row’s floats shift by one, which makes diagonal lines.', {

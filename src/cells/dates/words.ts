@@ -100,7 +100,7 @@ const RULES: readonly Rule[] = [
     kind: 'place',
     place: 'last',
   }),
-  word('half|halfte|haelfte|moitie|meta|mitad|halvdel', { kind: 'fraction', of: 2 }),
+  word('half|halfte|haelfte|h.|halft|moitie|meta|mitad|halvdel', { kind: 'fraction', of: 2 }),
   word('quarter|viertel|quart|quarto|cuarto|fjerdedel|kvart|kvartal', { kind: 'fraction', of: 4 }),
   word('third|drittel|tiers|terzo|tercio|tredjedel', { kind: 'fraction', of: 3 }),
   word(

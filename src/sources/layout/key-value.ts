@@ -55,7 +55,10 @@ export function isKeyValue(grid: Grid, register: Register): boolean {
   const keys = [...new Set(found.map((pair) => pair.key))];
   // "id,site": both cells of the first row are headers, so the rows below are records of two cells.
   if (countKnown(rows[0]!, register) > 1) return false;
-  return keys.length > 2 && countKnown(keys, register) >= 0.5 * keys.length;
+  // A letter or two may be a header's abbreviation and any find's name.
+  const telling = keys.filter((key) => key.replace(/[^\p{L}]/gu, '').length > 2);
+  const known = countKnown(telling, register);
+  return known > 2 && known >= 0.5 * keys.length;
 }
 
 /** Gathers blocks of pairs into records: a blank row or a key met again begins the next record. */

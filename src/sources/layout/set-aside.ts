@@ -10,7 +10,7 @@ const NOTE_START =
 const SUMMARY_WORDS = new Set(
   (
     'total|totals|grand total|sum|subtotal|mean|average|avg|median|sd|s.d|std|std dev|standard deviation|min|max|range|n|count|' +
-    'summe|summen|gesamt|gesamtsumme|insgesamt|zwischensumme|mittelwert|mittel|durchschnitt|anzahl gesamt|' +
+    'summe|summen|gesamt|gesamtsumme|insgesamt|insg|ges|zwischensumme|mittelwert|mittel|durchschnitt|anzahl gesamt|' +
     'somme|totaux|total général|sous-total|moyenne|médiane|écart-type|écart type|' +
     'totale|totali|totale generale|subtotale|somma|media|mediana|deviazione standard|' +
     'suma|total general|totales|promedio|desviación típica|sum total|i alt|ialt|total i alt|gennemsnit|gjennomsnitt|snitt|totalt'

@@ -23,7 +23,9 @@ export function isTransposed(grid: Grid, register: Register): boolean {
   const top = filledCells(grid[0] ?? []).map((i) => grid[0]![i]!);
   if (top.length > 1 && countKnown(top, register) === top.length) return false;
   const first = grid.map((row) => (row[0] ?? '').trim()).filter((text) => text !== '');
-  const down = countKnown([...new Set(first)], register);
+  // A letter or two may be a header's abbreviation and any find's name.
+  const telling = [...new Set(first)].filter((text) => text.replace(/[^\p{L}]/gu, '').length > 2);
+  const down = countKnown(telling, register);
   if (down < 3 || down < 0.5 * first.length) return false;
   const across = Math.max(
     ...grid.slice(0, 10).map((row) => countKnown(row.slice(0, MOST_ATTRIBUTES), register)),
