@@ -218,6 +218,21 @@ describe('refusals', () => {
   });
 });
 
+it('a line without any counted record is left out, said, and breaks nothing', () => {
+  const rows = [
+    ...rowsOf([
+      [5, 2],
+      [1, 6],
+    ]),
+    { site: 'bare' },
+    { site: 'bare' },
+  ];
+  const { found } = ask(crosstab, inputFrom(rows), question);
+  expect(found.table.rows).toHaveLength(2);
+  expect(found.n.setAside.map(({ fragments }) => fragments)).toEqual([2]);
+  expect(everyNumber(found).some(Number.isNaN)).toBe(false);
+});
+
 it('the same seed gives the same answer, without NaN, and captions say n', () => {
   const answer = () =>
     ask(
