@@ -49,6 +49,8 @@ const at = (share: number): [number, number] => [
   box.x + box.width * (0.35 + 0.3 * share),
   box.y + box.height * 0.6,
 ];
+// The runner of this script wraps named functions in a helper that the page does not have.
+await page.evaluate('globalThis.__name = (named) => named');
 await page.evaluate(() => {
   const seen = globalThis as unknown as { asked: number; answers: number[]; drawn: number[] };
   seen.answers = [];
