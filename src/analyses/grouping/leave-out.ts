@@ -92,7 +92,11 @@ export function leaveOutWords(left: readonly LeftOut[] | Unavailable): string {
     const gone = groups.flatMap((value, group) => (value === null || value <= DISSOLVED ? [group + 1] : []));
     return gone.length === 0
       ? []
-      : [`without ${assemblage} ${gone.length === 1 ? 'group' : 'groups'} ${printList(gone.map(String))}`];
+      : [
+          gone.length === 1
+            ? `without ${assemblage} group ${gone[0]} dissolves`
+            : `without ${assemblage} groups ${printList(gone.map(String))} dissolve`,
+        ];
   });
   if (broken.length === 0) {
     const least = Math.min(...left.flatMap(({ groups }) => groups.filter((value) => value !== null)));
@@ -100,5 +104,5 @@ export function leaveOutWords(left: readonly LeftOut[] | Unavailable): string {
   }
   const shown = broken.slice(0, 4);
   const more = broken.length - shown.length;
-  return `Some groups hang on one assemblage: ${printList(shown)} dissolve${more > 0 ? `, and so on for ${more} more` : ''}`;
+  return `Some groups hang on one assemblage: ${printList(shown)}${more > 0 ? `, and so on for ${more} more` : ''}`;
 }
