@@ -196,7 +196,7 @@ describe('Kinship', () => {
 
   it('leads from a name to its cells and the line of its file, and says why two are alike', async () => {
     const { page } = desk;
-    await page.getByRole('radio', { name: 'Membership' }).click();
+    await page.getByRole('radio', { name: 'Membership', exact: true }).click();
     const names = page.locator('.more .pick');
     await names.nth(0).click();
     await page.locator('.trace .record .table.cells tbody tr').first().waitFor();
