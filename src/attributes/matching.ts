@@ -1,8 +1,9 @@
 import { AMBIGUOUS_HEADERS, AMBIGUOUS_TERMS } from './ambiguous.ts';
-import type { AttributeDefinition, Register, Synonyms, Vocabulary } from './definition.ts';
+import type { AttributeDefinition, Register, Vocabulary } from './definition.ts';
 import { lookupKey, splitWords } from './folding.ts';
 import { splitHeader, type UnitKind, unitKind, withoutInches } from './header.ts';
-import { likeness, prepareWording, type Wording } from './likeness.ts';
+import { likeness, prepareWording } from './likeness.ts';
+import { headerIndex, headerKey, type Known, termIndex, type WordingIndex } from './wording-index.ts';
 
 export { foldText } from './folding.ts';
 export { headerUnit, splitHeader } from './header.ts';
@@ -23,20 +24,6 @@ export type Match =
       readonly score: number;
     }
   | { readonly kind: 'none'; readonly reason?: string };
-
-interface Known {
-  readonly id: string;
-  readonly via: string;
-  readonly wording: Wording;
-  /** What the unit beside the wording must measure, where the wording says so ("Kette/cm"). */
-  readonly unit: UnitKind | undefined;
-}
-
-interface Index {
-  /** Lookup key -> the wordings that fold to it. */
-  readonly exact: ReadonlyMap<string, readonly Known[]>;
-  readonly all: readonly Known[];
-}
 
 /** Longer texts are prose: they are looked up, never compared letter by letter. */
 const LONGEST_COMPARED = 120;
@@ -90,7 +77,7 @@ function better(match: Match & { readonly kind: 'suggested' }, other: Match): Ma
 }
 
 /** "Length in": a length in inches, if a person says so. */
-function inInches(header: string, index: Index, register: Register): Match | null {
+function inInches(header: string, index: WordingIndex, register: Register): Match | null {
   const name = withoutInches(header);
   const met = name === null ? undefined : index.exact.get(headerKey(name))?.[0];
   const attribute = met === undefined ? undefined : register.attributes.get(met.id);
@@ -148,10 +135,6 @@ export function matchTerm(text: string, vocabulary: Vocabulary): Match {
 /** Whether a wording is exactly one that the vocabulary knows; far cheaper than a full match. */
 export function isKnownTerm(text: string, vocabulary: Vocabulary): boolean {
   return termIndex(vocabulary).exact.has(lookupKey(text));
-}
-
-function headerKey(name: string): string {
-  return lookupKey(splitWords(name));
 }
 
 const AMBIGUOUS_TERM_KEYS: ReadonlyMap<string, (typeof AMBIGUOUS_TERMS)[number]> = new Map(
@@ -233,63 +216,4 @@ function nearest(
     reason: `"${shown}" ${best.reason}: "${best.known.via}"${or}`,
     score: best.score,
   };
-}
-
-const headerIndices = new WeakMap<Register, Index>();
-const termIndices = new WeakMap<Vocabulary, Index>();
-
-function headerIndex(register: Register): Index {
-  const cached = headerIndices.get(register);
-  if (cached !== undefined) return cached;
-  const known = [...register.attributes.values()].flatMap((attribute) =>
-    wordingsOf(attribute.id, attribute.label, attribute.synonyms).map((via): Known & { key: string } => {
-      const { name, unit } = splitHeader(via);
-      const kind = unit === undefined ? undefined : unitKind(unit);
-      return {
-        id: attribute.id,
-        via,
-        unit: kind,
-        key: headerKey(name),
-        wording: prepareWording(splitWords(name)),
-      };
-    }),
-  );
-  const index = buildIndex(known);
-  headerIndices.set(register, index);
-  return index;
-}
-
-function termIndex(vocabulary: Vocabulary): Index {
-  const cached = termIndices.get(vocabulary);
-  if (cached !== undefined) return cached;
-  const index = buildIndex(
-    vocabulary.terms.flatMap((term) =>
-      wordingsOf(term.id, term.label, term.synonyms).map((via) => ({
-        id: term.id,
-        via,
-        unit: undefined,
-        key: lookupKey(via),
-        wording: prepareWording(via),
-      })),
-    ),
-  );
-  termIndices.set(vocabulary, index);
-  return index;
-}
-
-/** Later entries stand first under a key, so that what a study adds wins over the defaults. */
-function buildIndex(known: readonly (Known & { readonly key: string })[]): Index {
-  const exact = new Map<string, Known[]>();
-  for (const entry of known) {
-    if (entry.key === '') continue;
-    const before = exact.get(entry.key);
-    if (before === undefined) exact.set(entry.key, [entry]);
-    else before.unshift(entry);
-  }
-  return { exact, all: known };
-}
-
-/** Every wording of a term or attribute: label, id and the synonyms of all languages. */
-export function wordingsOf(id: string, label: string, synonyms: Synonyms = {}): readonly string[] {
-  return [...new Set([label, id, ...Object.values(synonyms).flat()])];
 }

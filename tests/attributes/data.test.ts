@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { AMBIGUOUS_TERMS } from '../../src/attributes/ambiguous.ts';
 import { lookupKey, splitWords } from '../../src/attributes/folding.ts';
 import { splitHeader, unitKind } from '../../src/attributes/header.ts';
-import { wordingsOf } from '../../src/attributes/matching.ts';
 import { defaultRegister } from '../../src/attributes/register.ts';
 import { ancestors } from '../../src/attributes/tree.ts';
+import { wordingsOf } from '../../src/attributes/wording-index.ts';
 
 const { attributes, vocabularies } = defaultRegister();
 

@@ -9,6 +9,7 @@ const RUNS: readonly (readonly string[])[] = [
   ['dissimilarity.ts'],
   ...['linkage', 'memory', 'medoids', 'density', 'kmeans', 'large'].map((part) => ['grouping.ts', part]),
   ...['axes', 'variance', 'eigen'].map((part) => ['ordination.ts', part]),
+  ['placement.ts'],
   ['drag.ts'],
   ['read-source.ts'],
 ];

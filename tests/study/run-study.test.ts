@@ -181,9 +181,7 @@ describe('a study that cannot be run is refused in one sentence', () => {
     expect(refusal({ ...base, sources: [] })).toMatch(/^study.json, sources: no table is named; /);
     const claims = { id: 'paper', kind: 'claims', file: 'claims.csv' };
     const study = checkStudy({ title: 'A paper', sources: [], analyses: [claims] }, 'study.json');
-    const printed = new Map([
-      ['claims.csv', bytes('quantity,set,step,printed\nn,s,,28\nmean,s,1,5.19\n')],
-    ]);
+    const printed = new Map([['claims.csv', bytes('quantity,set,step,printed\nn,s,,28\nmean,s,1,5.19\n')]]);
     // Brown & Heathers 2017: 5.19 is no mean of 28 whole numbers.
     expect(runStudy(study, printed).analyses.paper.sentence).toBe(
       'Of 2 printed figures, held against each other, 1 cannot be and 1 cannot be checked.',

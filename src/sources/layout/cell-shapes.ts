@@ -1,6 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
 import { lookupKey, splitWords } from '../../attributes/folding.ts';
-import { splitHeader, wordingsOf } from '../../attributes/matching.ts';
+import { splitHeader } from '../../attributes/matching.ts';
+import { wordingsOf } from '../../attributes/wording-index.ts';
 
 /** What cells and rows look like, before anything is known of their meaning. */
 

@@ -249,7 +249,8 @@ describe('assemblages placed afterwards', () => {
   it('kinds that no assemblage has are counted, do not move it, and lower its likeness', () => {
     const [few, many] = [0, 14].map(
       (strange) =>
-        ask(similarity, inputFrom(rowsOf(table)), site('new', { k0: 9, k1: 3, k2: 2, limeBast: strange })).found,
+        ask(similarity, inputFrom(rowsOf(table)), site('new', { k0: 9, k1: 3, k2: 2, limeBast: strange }))
+          .found,
     );
     const [a, b] = [few, many].map(({ tables }) => linesOf(tables.newcomers)[0]);
     expect([b.n, b.unplaced]).toEqual([28, 14]);

@@ -67,17 +67,26 @@ export function handOver(name: string, values: Float64Array): string {
 }
 
 /** Runs Python that calls `best(function, runs)` for each time wanted; null where it or a package is missing. */
-export function python(code: string, count: number): (number | null)[] {
-  return times('/usr/bin/python3', ['-c', `${PYTHON}\n${code}`], count);
+export function python(
+  code: string,
+  count: number,
+  environment: Readonly<Record<string, string>> = {},
+): (number | null)[] {
+  return times('/usr/bin/python3', ['-c', `${PYTHON}\n${code}`], count, environment);
 }
 
 /** The same in R, with `best(expression, runs)` and `numbers(path, rows, columns)`. */
 export function rscript(code: string, count: number): (number | null)[] {
-  return times('Rscript', ['-e', `${R}\n${code}`], count);
+  return times('Rscript', ['-e', `${R}\n${code}`], count, {});
 }
 
-function times(command: string, args: readonly string[], count: number): (number | null)[] {
-  const env = { ...process.env, OMP_NUM_THREADS: '1', OPENBLAS_NUM_THREADS: '1' };
+function times(
+  command: string,
+  args: readonly string[],
+  count: number,
+  environment: Readonly<Record<string, string>>,
+): (number | null)[] {
+  const env = { ...process.env, OMP_NUM_THREADS: '1', OPENBLAS_NUM_THREADS: '1', ...environment };
   const done = spawnSync(command, args, { encoding: 'utf8', env });
   const lines = done.status === 0 ? done.stdout.trim().split('\n').map(Number) : [];
   return Array.from({ length: count }, (_, i) => (Number.isFinite(lines[i]) ? lines[i] : null));

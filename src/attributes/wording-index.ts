@@ -1,0 +1,84 @@
+import type { Register, Synonyms, Vocabulary } from './definition.ts';
+import { lookupKey, splitWords } from './folding.ts';
+import { splitHeader, type UnitKind, unitKind } from './header.ts';
+import { prepareWording, type Wording } from './likeness.ts';
+
+/** Every known wording of a register's attributes and of a vocabulary's terms, folded once for many look-ups. */
+
+export interface Known {
+  readonly id: string;
+  readonly via: string;
+  readonly wording: Wording;
+  /** What the unit beside the wording must measure, where the wording says so ("Kette/cm"). */
+  readonly unit: UnitKind | undefined;
+}
+
+export interface WordingIndex {
+  /** Lookup key -> the wordings that fold to it. */
+  readonly exact: ReadonlyMap<string, readonly Known[]>;
+  readonly all: readonly Known[];
+}
+
+/** What a header without its unit is looked up under. */
+export function headerKey(name: string): string {
+  return lookupKey(splitWords(name));
+}
+
+const headerIndices = new WeakMap<Register, WordingIndex>();
+const termIndices = new WeakMap<Vocabulary, WordingIndex>();
+
+export function headerIndex(register: Register): WordingIndex {
+  const cached = headerIndices.get(register);
+  if (cached !== undefined) return cached;
+  const known = [...register.attributes.values()].flatMap((attribute) =>
+    wordingsOf(attribute.id, attribute.label, attribute.synonyms).map((via): Known & { key: string } => {
+      const { name, unit } = splitHeader(via);
+      const kind = unit === undefined ? undefined : unitKind(unit);
+      return {
+        id: attribute.id,
+        via,
+        unit: kind,
+        key: headerKey(name),
+        wording: prepareWording(splitWords(name)),
+      };
+    }),
+  );
+  const index = buildIndex(known);
+  headerIndices.set(register, index);
+  return index;
+}
+
+export function termIndex(vocabulary: Vocabulary): WordingIndex {
+  const cached = termIndices.get(vocabulary);
+  if (cached !== undefined) return cached;
+  const index = buildIndex(
+    vocabulary.terms.flatMap((term) =>
+      wordingsOf(term.id, term.label, term.synonyms).map((via) => ({
+        id: term.id,
+        via,
+        unit: undefined,
+        key: lookupKey(via),
+        wording: prepareWording(via),
+      })),
+    ),
+  );
+  termIndices.set(vocabulary, index);
+  return index;
+}
+
+/** Later entries stand first under a key, so that what a study adds wins over the defaults. */
+function buildIndex(known: readonly (Known & { readonly key: string })[]): WordingIndex {
+  const exact = new Map<string, Known[]>();
+  for (const entry of known) {
+    if (entry.key === '') continue;
+    const before = exact.get(entry.key);
+    if (before === undefined) exact.set(entry.key, [entry]);
+    else before.unshift(entry);
+  }
+  return { exact, all: known };
+}
+
+/** Every wording of a term or attribute: label, id and the synonyms of all languages. */
+export function wordingsOf(id: string, label: string, synonyms: Synonyms = {}): readonly string[] {
+  return [...new Set([label, id, ...Object.values(synonyms).flat()])];
+}
