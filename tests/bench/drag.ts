@@ -1,5 +1,6 @@
-import { createRandom } from '../../src/numerics/random.ts';
 import { openBench } from '../app/workbench.ts';
+import { madeCsv } from './tools/made-csv.ts';
+import { middle } from './tools/yardstick.ts';
 
 /**
  * How soon does the workbench answer a weight that is dragged, with 2,000 fragments in Chromium? From the key
@@ -8,33 +9,12 @@ import { openBench } from '../app/workbench.ts';
  *   npx tsx tests/bench/drag.ts
  */
 
-const random = createRandom(5);
-const lines = ['Fragment;Item;Site;Structure;Row spacing (mm);Diameter 1 (mm);Density 1 (/cm);Fibre'];
-const kinds = ['close twining', 'open twining', 'tabby', 'coiled'];
-for (let i = 0; i < 2000; i++) {
-  const kind = random.integer(4);
-  const number = (scale: number) =>
-    random.next() < 0.1 ? '' : ((kind + 1) * scale * (0.6 + random.next())).toFixed(1);
-  lines.push(
-    [
-      `F${i}`,
-      `I${i}`,
-      ['Ansern', 'Bolquen', 'Cestwig'][random.integer(3)],
-      kinds[kind],
-      number(4),
-      number(0.8),
-      number(3),
-      ['flax', 'wool', 'lime bast'][random.integer(3)],
-    ].join(';'),
-  );
-}
-
 const bench = await openBench();
 const desk = await bench.open();
 const { page } = desk;
 await page
   .locator('input[type=file]')
-  .setInputFiles({ name: 'made.csv', mimeType: 'text/csv', buffer: Buffer.from(lines.join('\n')) });
+  .setInputFiles({ name: 'made.csv', mimeType: 'text/csv', buffer: madeCsv(2000) });
 await page.locator('.raw-grid .raw-cell').first().waitFor();
 await desk.go('Kinship');
 await page.locator('.say .sentence').waitFor();
@@ -91,8 +71,6 @@ const { answers, drawn } = await page.evaluate(() => {
   const { answers: a, drawn: d } = globalThis as unknown as { answers: number[]; drawn: number[] };
   return { answers: a, drawn: d };
 });
-const middle = (values: readonly number[]) =>
-  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 console.log(
   `weights dragged, 2,000 fragments, Chromium: answer after ${middle(answers).toFixed(0)} ms (median of ${answers.length}; ` +
     `slowest ${Math.max(...answers).toFixed(0)}), page drawn after ${middle(drawn).toFixed(0)} ms; asked for at most 50`,

@@ -10,6 +10,7 @@ const RUNS: readonly (readonly string[])[] = [
   ...['linkage', 'memory', 'medoids', 'density', 'kmeans', 'large'].map((part) => ['grouping.ts', part]),
   ...['axes', 'variance', 'eigen'].map((part) => ['ordination.ts', part]),
   ['placement.ts'],
+  ['key-stroke.ts'],
   ['drag.ts'],
   ['read-source.ts'],
 ];

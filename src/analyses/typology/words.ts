@@ -66,7 +66,7 @@ function apartWords({ apart }: TypologyFound): string {
   const parts = [
     isUnavailable(difference)
       ? `difference: ${difference.why}`
-      : `pseudo-F ${printNumber(difference.statistic)}, ${printP(difference.p)}, ${Math.max(0, Math.round(100 * difference.rSquared))} % of the variation`,
+      : `pseudo-F ${printNumber(difference.statistic)}, ${printP(difference.p)}, ${shareOfVariation(difference.rSquared)}`,
     isUnavailable(prediction)
       ? `prediction: ${prediction.why}`
       : `${Math.round(100 * prediction.balanced)} % predicted rightly for what was left out, ${Math.round(100 * prediction.chance)} % by guessing, ${printP(prediction.p)}`,
@@ -215,4 +215,9 @@ function finerCautions(found: TypologyFound, { finerCoarser, freeGroups, labels 
       );
   }
   return cautions;
+}
+
+/** Dissimilarities that fit no flat picture can give a share below 0: less than nothing lies between the types. */
+function shareOfVariation(share: number): string {
+  return share < 0 ? 'nothing of the variation' : `${Math.round(100 * share)} % of the variation`;
 }

@@ -47,6 +47,11 @@ export function report(name: string, ours: number, yardsticks: Readonly<Record<s
   console.log([`${name}: ${printed(ours)} s`, ...parts].join('; '));
 }
 
+/** The median, the upper one of two. */
+export function middle(values: readonly number[]): number {
+  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
+}
+
 function printed(value: number): string {
   return String(Number(value.toPrecision(3)));
 }

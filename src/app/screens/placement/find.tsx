@@ -1,4 +1,5 @@
-import { useEffect, useMemo, useState } from 'react';
+import { memo, useDeferredValue, useEffect, useMemo, useState } from 'react';
+import type { AnalysisResult } from '../../../study/results.ts';
 import { useRun } from '../../engine/use-run.ts';
 import { Button, Choice } from '../../parts/controls.tsx';
 import { CutChart } from '../../parts/cut-chart.tsx';
@@ -16,6 +17,12 @@ import { NeighbourCards } from './neighbour-cards.tsx';
 import { Percentiles } from './percentiles.tsx';
 import { readPlacement } from './placement-answer.ts';
 import { PlacementMap } from './placement-map.tsx';
+
+const LaterMap = memo(PlacementMap);
+const Strips = memo(Percentiles);
+const AllTables = memo(({ result }: { readonly result: AnalysisResult }) => (
+  <Tables tables={Object.entries(result.tables)} />
+));
 
 const QUICK = { moves: false, next: false, draws: 20 };
 
@@ -39,13 +46,19 @@ export function PlaceFind() {
   const blank = Object.keys(find).length === 0;
   const { result, running, fault, stop, stopped, again } = useRun(blank ? null : asked, 15);
   const answered = blank ? null : result;
+  // Neighbours and labels follow each key stroke; the map and the long tables, slow to draw, come after.
+  const later = useDeferredValue(answered);
   const answer = useMemo(() => (answered === null ? null : readPlacement(answered)), [answered]);
   const sets = [...(answer?.labelSets ?? new Map()).entries()];
   const shownSet = sets.find(([id]) => id === labelsOf) ?? sets[0];
-  const recorded = (view?.attributes ?? [])
-    .filter((attribute) => attribute.recorded > 0)
-    .map(({ definition }) => definition.label);
-  const percentiles = answered?.tables.percentiles;
+  const recorded = useMemo(
+    () =>
+      (view?.attributes ?? [])
+        .filter((attribute) => attribute.recorded > 0)
+        .map(({ definition }) => definition.label),
+    [view],
+  );
+  const percentiles = later?.tables.percentiles;
   const title = String(saved.title ?? `find “${saved.id}”`);
   return (
     <div className="parts placement">
@@ -72,7 +85,7 @@ export function PlaceFind() {
             ) : null}
           </div>
           {fault === null ? null : <FaultNote text={fault} />}
-          <PlacementMap result={answered} name={title} />
+          <LaterMap result={later} name={title} />
         </div>
       </Part>
       <Part name="say" title="What can be said">
@@ -132,9 +145,9 @@ export function PlaceFind() {
           />
           <CompareFinds placements={placements} labelsOf={shownSet?.[0] ?? null} level={level} />
           {percentiles === undefined || shownSet === undefined ? null : (
-            <Percentiles table={percentiles} by={shownSet[1].title} of={recorded} />
+            <Strips table={percentiles} by={shownSet[1].title} of={recorded} />
           )}
-          {answered === null ? null : <Tables tables={Object.entries(answered.tables)} />}
+          {later === null ? null : <AllTables result={later} />}
           {picked.length === 0 ? null : (
             <div className="stack">
               <h3>What is picked</h3>
