@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { memo, useEffect, useMemo, useState } from 'react';
 import type { AnalysisResult } from '../../../study/results.ts';
 import { useRun } from '../../engine/use-run.ts';
 import { Button } from '../../parts/controls.tsx';
@@ -30,6 +30,10 @@ const SHARED = [
   'scaling',
   'minimumOverlap',
 ];
+
+/** Not drawn anew while a weight is dragged and there is no new answer. */
+const StillFigures = memo(KinFigures);
+const StillTables = memo(KinTables);
 
 /** Quick answers while settings change; how far to trust them is computed when asked for. */
 const QUICK = { resamples: 0, permutations: 0, variants: false };
@@ -104,7 +108,7 @@ function KinshipScreen() {
             {[fault, ordination.fault].map((text) =>
               text === null ? null : <FaultNote key={text} text={text} />,
             )}
-            <KinFigures grouping={result} ordination={ordination.result} nearest={nearest} />
+            <StillFigures grouping={result} ordination={ordination.result} nearest={nearest} />
           </div>
         </Part>
         <Part name="say" title="What can be said">
@@ -130,7 +134,7 @@ function KinshipScreen() {
           <PickedPanel analysis={groups} />
         </Part>
         <Part name="more" title="The numbers">
-          <KinTables grouping={result} ordination={ordination.result} />
+          <StillTables grouping={result} ordination={ordination.result} />
         </Part>
       </div>
     </ScreenFrame>
