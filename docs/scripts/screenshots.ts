@@ -25,7 +25,7 @@ const READY: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   Kinship: async (page) => {
     await page.locator('.say .sentence').waitFor();
     await page.locator('.drawing .main-svg').first().waitFor();
-    await page.getByRole('radio', { name: 'Membership' }).click();
+    await page.getByRole('radio', { name: 'Membership', exact: true }).click();
     await page.locator('.more .pick').nth(0).click();
     await page
       .locator('.more .pick')
@@ -42,6 +42,7 @@ const READY: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
     await page.getByText(/Verdict: /).waitFor();
     await page.locator('.drawing .main-svg').first().waitFor();
     await page.getByRole('radio', { name: 'Map of the types' }).click();
+    await page.locator('.drawing .main-svg').first().waitFor();
   },
   'Printed figures': async (page) => {
     await page.locator('.verdict', { hasText: 'c33' }).click();

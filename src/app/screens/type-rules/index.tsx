@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { StudyView } from '../../engine/protocol.ts';
 import { useRun } from '../../engine/use-run.ts';
 import { fileStem } from '../../files.ts';
 import { ResultFigures } from '../../parts/result-figures.tsx';
@@ -28,6 +29,14 @@ const NAMES = {
   confusion: 'Predicted',
   stability: 'Stability',
 };
+/** Each cut attribute has a density of its own, named after it. */
+function figureNames(view: StudyView | null): Readonly<Record<string, string>> {
+  const densities = (view?.attributes ?? []).map(
+    ({ definition }) => [`density ${definition.id}`, `Density: ${definition.label.toLowerCase()}`] as const,
+  );
+  return { ...NAMES, ...Object.fromEntries(densities) };
+}
+
 const TABLES = { coverage: 'coverage', map: 'map', confusion: 'confusion', stability: 'stability' };
 
 function TypeRulesScreen() {
@@ -99,7 +108,7 @@ function TypeRulesScreen() {
               />
             )}
             {run.result === null ? null : (
-              <ResultFigures result={run.result} names={NAMES} tables={TABLES} stem={stem} />
+              <ResultFigures result={run.result} names={figureNames(view)} tables={TABLES} stem={stem} />
             )}
           </div>
         </Part>
