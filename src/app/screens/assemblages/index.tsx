@@ -4,7 +4,7 @@ import { useRun } from '../../engine/use-run.ts';
 import { fileStem } from '../../files.ts';
 import { COEFFICIENTS, groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
 import { Choice } from '../../parts/controls.tsx';
-import { count } from '../../parts/numbers.ts';
+import { RestsOn } from '../../parts/rests-on.tsx';
 import { ResultFigures } from '../../parts/result-figures.tsx';
 import { RunSaid, RunStatus } from '../../parts/run-status.tsx';
 import { Part, ScreenFrame } from '../../parts/screen.tsx';
@@ -194,14 +194,7 @@ function AssemblagesScreen() {
         <Part name="more" title="The numbers">
           <div className="stack">
             <Tables tables={tablesOf(shown as View, run.result?.tables ?? {})} />
-            {n === undefined ? null : (
-              <p className="small">
-                Rests on {count(n.fragments, 'fragment')} of {count(n.items, 'item')}.{' '}
-                {n.setAside.map(
-                  ({ reason, fragments }) => `Set aside: ${count(fragments, 'fragment')}, ${reason}. `,
-                )}
-              </p>
-            )}
+            <RestsOn n={n} />
           </div>
         </Part>
       </div>

@@ -4,7 +4,7 @@ import { useRun } from '../../engine/use-run.ts';
 import { fileStem } from '../../files.ts';
 import { groupingOptions, numberOptions } from '../../parts/attribute-options.ts';
 import { Check, Choice, Toggles } from '../../parts/controls.tsx';
-import { count } from '../../parts/numbers.ts';
+import { RestsOn } from '../../parts/rests-on.tsx';
 import { ResultFigures } from '../../parts/result-figures.tsx';
 import { RunSaid, RunStatus } from '../../parts/run-status.tsx';
 import { Part, ScreenFrame } from '../../parts/screen.tsx';
@@ -122,14 +122,7 @@ function ContrastsScreen() {
         <Part name="more" title="The full working">
           <div className="stack">
             <Tables tables={Object.entries(run.result?.tables ?? {})} />
-            {n === undefined ? null : (
-              <p className="small">
-                Rests on {count(n.fragments, 'fragment')} of {count(n.items, 'item')}.{' '}
-                {n.setAside.map(
-                  ({ reason, fragments }) => `Set aside: ${count(fragments, 'fragment')}, ${reason}. `,
-                )}
-              </p>
-            )}
+            <RestsOn n={n} />
           </div>
         </Part>
       </div>

@@ -1,5 +1,5 @@
 import type { AnalysisResult } from '../../../study/results.ts';
-import { count } from '../../parts/numbers.ts';
+import { RestsOn } from '../../parts/rests-on.tsx';
 import { Tables } from '../../parts/tables.tsx';
 
 export interface KinTablesProps {
@@ -15,14 +15,7 @@ export function KinTables({ grouping, ordination }: KinTablesProps) {
       <Tables
         tables={[...Object.entries(grouping?.tables ?? {}), ...Object.entries(ordination?.tables ?? {})]}
       />
-      {n === undefined ? null : (
-        <p className="small">
-          Rests on {count(n.fragments, 'fragment')} of {count(n.items, 'item')}.{' '}
-          {n.setAside.map(
-            ({ reason, fragments }) => `Set aside: ${count(fragments, 'fragment')}, ${reason}. `,
-          )}
-        </p>
-      )}
+      <RestsOn n={n} />
     </div>
   );
 }

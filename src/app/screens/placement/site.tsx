@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useRun } from '../../engine/use-run.ts';
 import { fileStem } from '../../files.ts';
-import { count } from '../../parts/numbers.ts';
+import { RestsOn } from '../../parts/rests-on.tsx';
 import { ResultFigures } from '../../parts/result-figures.tsx';
 import { RunSaid, RunStatus } from '../../parts/run-status.tsx';
 import { Part } from '../../parts/screen.tsx';
@@ -70,15 +70,7 @@ export function PlaceSite() {
       <Part name="more" title="The full working">
         <div className="stack">
           <Tables tables={Object.entries(run.result?.tables ?? {})} />
-          {n === undefined ? null : (
-            <p className="small">
-              Rests on {count(n.fragments, 'fragment')} of {count(n.items, 'item')}; items are counted,
-              whatever counts as one elsewhere.{' '}
-              {n.setAside.map(
-                ({ reason, fragments }) => `Set aside: ${count(fragments, 'fragment')}, ${reason}. `,
-              )}
-            </p>
-          )}
+          <RestsOn n={n} note="; items are counted, whatever counts as one elsewhere" />
         </div>
       </Part>
     </div>

@@ -19,6 +19,7 @@ import { useTypes } from './use-types.ts';
 const QUESTION = 'Do these types hold?';
 const LEAD =
   'A typology is a claim. Say which finds are of which type, and see how far the finds bear it out.';
+
 /** Quick enough to answer while rules are edited; a study may ask for more. */
 const QUICK = { resamples: 199, relabellings: 499 };
 
@@ -29,6 +30,7 @@ const NAMES = {
   confusion: 'Predicted',
   stability: 'Stability',
 };
+
 /** Each cut attribute has a density of its own, named after it. */
 function figureNames(view: StudyView | null): Readonly<Record<string, string>> {
   const densities = (view?.attributes ?? []).map(
