@@ -9,7 +9,7 @@ export default defineConfig({
   test: {
     reporters: ['default', new PlainReporter()],
     include: ['tests/**/*.test.ts'],
-    testTimeout: 180_000,
+    testTimeout: 60_000,
     hookTimeout: 120_000,
   },
 });

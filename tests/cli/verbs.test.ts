@@ -89,7 +89,7 @@ describe('thrum run', () => {
     expect(Object.values(results.analyses).filter(({ why }) => why !== undefined)).toEqual([]);
     expect(out).toContain('396 fragments of 258 items');
     expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(100);
-  });
+  }, 180_000);
 
   it('with --json prints the very bytes of results.json', async () => {
     const out = join(folder, 'json');
