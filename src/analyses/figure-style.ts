@@ -125,6 +125,17 @@ export function kindMarker(style: KindStyle, size = 8): Readonly<Record<string, 
   };
 }
 
+/** Of what has no say in a picture: the kind's shape, hollow, in a heavy line of ink that no filled mark has. */
+export function passiveMarker({ symbol }: KindStyle, size = 8): Readonly<Record<string, unknown>> {
+  const open = symbol.endsWith('-open');
+  return {
+    color: open ? GROUND.ink : GROUND.sheet,
+    symbol: open ? `${symbol}-dot` : symbol,
+    size,
+    line: { color: GROUND.ink, width: 1.8 },
+  };
+}
+
 /** A plotly marker for bars: the kind's colour with its hatching laid over it in the sheet's colour. */
 export function kindBar(style: KindStyle, size = 6): Readonly<Record<string, unknown>> {
   return {

@@ -10,18 +10,22 @@ const UNKNOWN_CODE = codeValue(-1);
 /**
  * One row of another table (a find from outside, a record of another site) as values of a comparison, coded
  * exactly as its own records were: same logarithm, same closing of open ends, same distances between
- * kinds. What the row lacks is unknown, never guessed; a kind that no record has is far from all of them.
+ * kinds, and for midpoints the same median of an item's fragments. What the row lacks is unknown, never guessed; a kind that no record has is far from all of them.
  */
 export function recordOfRow(
   comparison: Comparison,
   table: FragmentTable,
   row: number,
 ): readonly RecordValue[] {
+  const midpoints = comparison.spec.intervals === 'midpoint';
   return comparison.attributes.map(({ attribute, coding }) => {
     const column = table.columns.get(attribute.id);
     if (coding.kind === 'number') {
       if (column?.kind !== 'numeric') return UNKNOWN_QUANTITY;
-      const ends = codeInterval(coding, column.low[row], column.high[row]);
+      const centre = midpoints ? (column.centre?.[row] ?? Number.NaN) : Number.NaN;
+      const ends = Number.isNaN(centre)
+        ? codeInterval(coding, column.low[row], column.high[row])
+        : codeInterval(coding, centre, centre);
       return ends === null ? UNKNOWN_QUANTITY : quantityValue(ends[0], ends[1]);
     }
     const term = column?.kind === 'term' ? termAt(column, row) : null;

@@ -12,7 +12,10 @@ const words = z.array(z.string().min(1)).min(1);
 /** One condition of a selection; a fragment must meet all of them. */
 export const condition = z
   .strictObject({
-    attribute: z.string().min(1).describe('Id of the attribute, or "assemblage"'),
+    attribute: z
+      .string()
+      .min(1)
+      .meta({ description: 'Id of the attribute, or "assemblage"', refersTo: 'grouping' }),
     in: words.optional().describe('Terms to keep, each with everything below it in the vocabulary'),
     notIn: words.optional().describe('Terms to leave out, each with everything below it'),
     atLeast: z.number().optional().describe('Smallest number to keep, in the unit of the attribute'),

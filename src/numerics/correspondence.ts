@@ -1,4 +1,5 @@
 import { type DualityDiagram, dualityDiagram, supplementaryColumn, supplementaryRow } from './duality.ts';
+import type { PassivePoint } from './passive-point.ts';
 import type { Unavailable } from './unavailable.ts';
 
 /** Correspondence analysis of a table of counts. */
@@ -62,7 +63,7 @@ function indicesAbove(totals: Float64Array): number[] {
  * Places of a row that took no part, by its counts in all columns of the table; counts in columns
  * that are empty in the table say nothing here. Unavailable for an empty row.
  */
-export function projectRow(found: Correspondence, counts: ArrayLike<number>): Float64Array | Unavailable {
+export function projectRow(found: Correspondence, counts: ArrayLike<number>): PassivePoint | Unavailable {
   const kept = found.keptColumns.map((j) => counts[j]);
   const sum = kept.reduce((total, count) => total + count, 0);
   if (!(sum > 0)) return { why: 'it has no count in any column of the analysis' };
@@ -73,7 +74,7 @@ export function projectRow(found: Correspondence, counts: ArrayLike<number>): Fl
 }
 
 /** Places of a column that took no part, by its counts in all rows of the table. */
-export function projectColumn(found: Correspondence, counts: ArrayLike<number>): Float64Array | Unavailable {
+export function projectColumn(found: Correspondence, counts: ArrayLike<number>): PassivePoint | Unavailable {
   const kept = found.keptRows.map((i) => counts[i]);
   const sum = kept.reduce((total, count) => total + count, 0);
   if (!(sum > 0)) return { why: 'it has no count in any row of the analysis' };

@@ -1,5 +1,6 @@
 import { axisSign } from './axis-signs.ts';
 import { symmetricEigen } from './eigen.ts';
+import type { PassivePoint } from './passive-point.ts';
 import type { Unavailable } from './unavailable.ts';
 
 /** Points on axes, with what each does for an axis and how well the axes show it. */
@@ -148,28 +149,29 @@ function factorPoints(
   return { n: weights.length, coordinates, contributions, cos2, weights, inertias };
 }
 
-/** Places of a row that took no part: its centred values against the columns' axes. */
-export function supplementaryRow(diagram: DualityDiagram, centredRow: ArrayLike<number>): Float64Array {
-  const { axes, eigenvalues, columns } = diagram;
-  const place = new Float64Array(axes);
-  for (let k = 0; k < axes; k++) {
-    for (let j = 0; j < columns.n; j++) {
-      place[k] += centredRow[j] * columns.weights[j] * columns.coordinates[j * axes + k];
-    }
-    place[k] /= Math.sqrt(eigenvalues[k]);
-  }
-  return place;
+/** A row that took no part: its centred values against the columns' axes. */
+export function supplementaryRow(diagram: DualityDiagram, centredRow: ArrayLike<number>): PassivePoint {
+  return supplementary(centredRow, diagram.columns, diagram);
 }
 
-/** Places of a column that took no part: its centred values against the rows' axes. */
-export function supplementaryColumn(diagram: DualityDiagram, centredColumn: ArrayLike<number>): Float64Array {
-  const { axes, eigenvalues, rows } = diagram;
-  const place = new Float64Array(axes);
+/** A column that took no part: its centred values against the rows' axes. */
+export function supplementaryColumn(diagram: DualityDiagram, centredColumn: ArrayLike<number>): PassivePoint {
+  return supplementary(centredColumn, diagram.rows, diagram);
+}
+
+function supplementary(
+  centred: ArrayLike<number>,
+  against: FactorPoints,
+  { axes, eigenvalues }: DualityDiagram,
+): PassivePoint {
+  const coordinates = new Float64Array(axes);
+  let fromCentre = 0;
+  for (let j = 0; j < against.n; j++) fromCentre += against.weights[j] * centred[j] * centred[j];
   for (let k = 0; k < axes; k++) {
-    for (let i = 0; i < rows.n; i++) {
-      place[k] += centredColumn[i] * rows.weights[i] * rows.coordinates[i * axes + k];
+    for (let j = 0; j < against.n; j++) {
+      coordinates[k] += centred[j] * against.weights[j] * against.coordinates[j * axes + k];
     }
-    place[k] /= Math.sqrt(eigenvalues[k]);
+    coordinates[k] /= Math.sqrt(eigenvalues[k]);
   }
-  return place;
+  return { coordinates, fromCentre };
 }

@@ -1,5 +1,6 @@
 import { type DualityDiagram, dualityDiagram, supplementaryRow } from './duality.ts';
 import type { KindsColumn } from './multiple-correspondence.ts';
+import type { PassivePoint } from './passive-point.ts';
 import type { Unavailable } from './unavailable.ts';
 
 export type MixedColumn =
@@ -60,7 +61,7 @@ export function mixedAnalysis(columns: readonly MixedColumn[]): MixedAnalysis | 
 }
 
 /** Places of a record that took no part: one value or code a variable, none missing. */
-export function projectMixed(found: MixedAnalysis, record: readonly number[]): Float64Array {
+export function projectMixed(found: MixedAnalysis, record: readonly number[]): PassivePoint {
   return supplementaryRow(
     found,
     found.parts.map((part) => centredValue(part, record[part.variable])),

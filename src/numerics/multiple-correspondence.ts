@@ -1,4 +1,5 @@
 import { type DualityDiagram, dualityDiagram, supplementaryRow } from './duality.ts';
+import type { PassivePoint } from './passive-point.ts';
 import type { Unavailable } from './unavailable.ts';
 
 /** One attribute of kinds: a code for each record, none missing. */
@@ -58,7 +59,7 @@ export function multipleCorrespondence(
 }
 
 /** Places of a record that took no part. A kind that the analysis has not met adds nothing but its absence. */
-export function projectKinds(found: MultipleCorrespondence, codes: readonly number[]): Float64Array {
+export function projectKinds(found: MultipleCorrespondence, codes: readonly number[]): PassivePoint {
   const q = codes.length;
   return supplementaryRow(
     found,

@@ -1,6 +1,7 @@
 import { Matrix } from 'ml-matrix';
 import { PCA } from 'ml-pca';
 import { axisSign } from './axis-signs.ts';
+import type { PassivePoint } from './passive-point.ts';
 import type { Unavailable } from './unavailable.ts';
 
 /** Principal components. Rows and columns that took no part are named; the rest keep their order. */
@@ -98,11 +99,12 @@ export function principalComponents(
 export function projectScores(
   found: PrincipalComponents,
   record: ArrayLike<number>,
-): Float64Array | Unavailable {
+): PassivePoint | Unavailable {
   const { keptColumns, centre, scale, loadings, axes } = found;
   const scaled = Float64Array.from(keptColumns, (column, j) => (record[column] - centre[j]) / scale[j]);
   if (scaled.some((value) => !Number.isFinite(value))) return { why: 'a value of it is missing' };
-  return times(scaled, loadings, 1, keptColumns.length, axes);
+  const fromCentre = scaled.reduce((sum, value) => sum + value * value, 0);
+  return { coordinates: times(scaled, loadings, 1, keptColumns.length, axes), fromCentre };
 }
 
 function times(a: Float64Array, b: Float64Array, n: number, p: number, axes: number): Float64Array {

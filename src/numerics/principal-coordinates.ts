@@ -1,6 +1,7 @@
 import { axisSign } from './axis-signs.ts';
 import type { Condensed } from './condensed.ts';
 import { type EigenPairs, leadingEigenpairs, symmetricEigen } from './eigen.ts';
+import type { PassivePoint } from './passive-point.ts';
 import { solveSymmetric } from './solve.ts';
 import type { Unavailable } from './unavailable.ts';
 
@@ -119,8 +120,7 @@ function centredProduct(matrix: Condensed, rowMeans: Float64Array, grandMean: nu
 }
 
 /** Where a new record falls among known ones. */
-export interface Projection {
-  readonly coordinates: Float64Array;
+export interface Projection extends PassivePoint {
   /** Squared distance from the plane of the axes; negative where the dissimilarities are not Euclidean. */
   readonly offPlane: number;
   /** Records whose dissimilarity to the new one was known. */
@@ -162,5 +162,5 @@ export function projectRecord(
   if (solution === null) return { why: 'the records that could be compared do not span the axes' };
   const place = solution.slice(0, axes);
   const onPlane = place.reduce((sum, value) => sum + value * value, 0);
-  return { coordinates: place, offPlane: solution[axes] - onPlane, used };
+  return { coordinates: place, fromCentre: solution[axes], offPlane: solution[axes] - onPlane, used };
 }

@@ -100,7 +100,11 @@ describe('principal components', () => {
           columns.map((column) => column[row]),
         ),
       );
-      expectClose(place, found.scores.slice(row * found.axes, (row + 1) * found.axes), 1e-9 * largest);
+      expectClose(
+        place.coordinates,
+        found.scores.slice(row * found.axes, (row + 1) * found.axes),
+        1e-9 * largest,
+      );
     }
   });
 
@@ -189,8 +193,10 @@ describe('correspondence analysis', () => {
         same +=
           found.rows.coordinates[i * axes + k] * given.activeRows.values[i * given.activeRows.columns + k];
       });
-      expect(Math.abs(row[k] - Math.sign(same) * given.supplementaryRow[k])).toBeLessThan(1e-9);
-      expect(Math.abs(column[k] - Math.sign(same) * given.supplementaryColumn[k])).toBeLessThan(1e-9);
+      expect(Math.abs(row.coordinates[k] - Math.sign(same) * given.supplementaryRow[k])).toBeLessThan(1e-9);
+      expect(Math.abs(column.coordinates[k] - Math.sign(same) * given.supplementaryColumn[k])).toBeLessThan(
+        1e-9,
+      );
     }
   });
 
@@ -199,7 +205,7 @@ describe('correspondence analysis', () => {
     expect(found.keptRows).toEqual([0, 2, 3]);
     expect(found.keptColumns).toEqual([0, 2]);
     const place = available(projectRow(found, [1, 0, 5]));
-    expectClose(place, found.rows.coordinates.slice(found.axes, 2 * found.axes), 1e-12);
+    expectClose(place.coordinates, found.rows.coordinates.slice(found.axes, 2 * found.axes), 1e-12);
     expect(projectRow(found, [0, 9, 0])).toEqual({ why: 'it has no count in any column of the analysis' });
   });
 
@@ -236,7 +242,7 @@ describe('multiple correspondence analysis', () => {
       found,
       given.columns.map((column) => column.codes[3]),
     );
-    expectClose(place, found.rows.coordinates.slice(3 * found.axes, 4 * found.axes), 1e-9);
+    expectClose(place.coordinates, found.rows.coordinates.slice(3 * found.axes, 4 * found.axes), 1e-9);
   });
 });
 
@@ -256,7 +262,7 @@ describe('factor analysis of mixed data', () => {
       column.kind === 'quantity' ? column.values[2] : column.codes[2],
     );
     expectClose(
-      projectMixed(found, record),
+      projectMixed(found, record).coordinates,
       found.rows.coordinates.slice(2 * found.axes, 3 * found.axes),
       1e-9,
     );

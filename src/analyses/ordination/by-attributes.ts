@@ -2,22 +2,26 @@ import { InputError } from '../../errors.ts';
 import { midpoint, termAt } from '../../fragments/accessors.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
-import type { Column } from '../../fragments/table.ts';
+import type { Column, TermColumn } from '../../fragments/table.ts';
 import type { DualityDiagram } from '../../numerics/duality.ts';
 import { ln } from '../../numerics/elementary.ts';
-import { type MixedColumn, mixedAnalysis } from '../../numerics/mixed.ts';
-import { multipleCorrespondence } from '../../numerics/multiple-correspondence.ts';
-import { principalComponents } from '../../numerics/pca.ts';
+import { type MixedColumn, mixedAnalysis, projectMixed } from '../../numerics/mixed.ts';
+import { multipleCorrespondence, projectKinds } from '../../numerics/multiple-correspondence.ts';
+import type { PassivePoint } from '../../numerics/passive-point.ts';
+import { principalComponents, projectScores } from '../../numerics/pca.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { printCount } from '../phrasing.ts';
-import { type Axes, type AxesOrWhy, entriesOf, type Place } from './axes.ts';
+import { type Axes, type AxesOrWhy, entriesOf, PASSIVE_RECORD, type Place, passivePlace } from './axes.ts';
 import type { OrdinationOptions } from './options.ts';
 import { activeAttributes } from './supplementary.ts';
+import type { Split } from './supplementary-records.ts';
 
 interface Prepared {
   readonly columns: readonly Exclude<Column, { kind: 'text' }>[];
-  /** Rows without a gap, or all of them where gaps of numbers were filled. */
+  /** Active rows without a gap, or all of them where gaps of numbers were filled. */
   readonly rows: readonly number[];
+  /** The same of supplementary rows; their kinds are kinds that active ones have. */
+  readonly passiveRows: readonly number[];
   readonly setAside: Axes['setAside'];
   readonly notes: readonly string[];
   /** Number or code of a column at a row that is kept. */
@@ -26,8 +30,8 @@ interface Prepared {
 }
 
 /** Principal components of the numeric attributes, by logarithm where the attribute says so. */
-export function componentsOf(input: AnalysisInput, options: OrdinationOptions): AxesOrWhy {
-  const made = prepare(input, options, ['numeric'], 'numbers');
+export function componentsOf(input: AnalysisInput, options: OrdinationOptions, split: Split): AxesOrWhy {
+  const made = prepare(input, options, split, ['numeric'], 'numbers');
   const columns = made.columns.map((_, j) => made.rows.map((row) => made.value(j, row)));
   const found = principalComponents(columns, { scale: options.scale });
   if ('why' in found) return found;
@@ -44,6 +48,11 @@ export function componentsOf(input: AnalysisInput, options: OrdinationOptions): 
       contributions: entriesOf(found.rowContributions, i, axes, most),
       cos2: entriesOf(found.rowCos2, i, axes, most),
     })),
+    ...passiveOf(input, made, most, (record) => {
+      const point = projectScores(found, record);
+      if ('why' in point) throw new RangeError(point.why);
+      return point;
+    }),
     variables: found.keptColumns.map((column, j) => ({
       label: made.columns[column].attribute.label,
       role: 'attribute',
@@ -62,8 +71,8 @@ export function componentsOf(input: AnalysisInput, options: OrdinationOptions): 
 }
 
 /** Multiple correspondence analysis of the attributes of kinds. */
-export function kindsOf(input: AnalysisInput, options: OrdinationOptions): AxesOrWhy {
-  const made = prepare(input, options, ['term'], 'kinds');
+export function kindsOf(input: AnalysisInput, options: OrdinationOptions, split: Split): AxesOrWhy {
+  const made = prepare(input, options, split, ['term'], 'kinds');
   const found = multipleCorrespondence(
     made.columns.map((_, j) => ({
       codes: made.rows.map((row) => made.value(j, row)),
@@ -73,7 +82,7 @@ export function kindsOf(input: AnalysisInput, options: OrdinationOptions): AxesO
   if ('why' in found) return found;
   const { inertias, shares } = found.adjusted;
   const labels = found.categories.map(({ variable, code }) => categoryLabel(input, made, variable, code));
-  const axes = fromDiagram(input, made, found, labels, options);
+  const axes = fromDiagram(input, made, found, labels, options, (record) => projectKinds(found, record));
   const adjusted = shares.length > 0 ? [...shares.slice(0, options.axes)] : axes.shares;
   return {
     ...axes,
@@ -86,8 +95,8 @@ export function kindsOf(input: AnalysisInput, options: OrdinationOptions): AxesO
 }
 
 /** Factor analysis of numbers and kinds together. */
-export function mixtureOf(input: AnalysisInput, options: OrdinationOptions): AxesOrWhy {
-  const made = prepare(input, options, ['numeric', 'term'], 'numbers or kinds');
+export function mixtureOf(input: AnalysisInput, options: OrdinationOptions, split: Split): AxesOrWhy {
+  const made = prepare(input, options, split, ['numeric', 'term'], 'numbers or kinds');
   const columns = made.columns.map((column, j): MixedColumn => {
     const values = made.rows.map((row) => made.value(j, row));
     if (column.kind === 'numeric') return { kind: 'quantity', values };
@@ -101,7 +110,8 @@ export function mixtureOf(input: AnalysisInput, options: OrdinationOptions): Axe
   const constant = found.constant.map(
     (j) => `${made.columns[j].attribute.label}: the same in all records, left out`,
   );
-  return { ...fromDiagram(input, made, found, labels, options), notes: [...made.notes, ...constant] };
+  const axes = fromDiagram(input, made, found, labels, options, (record) => projectMixed(found, record));
+  return { ...axes, notes: [...made.notes, ...constant] };
 }
 
 function fromDiagram(
@@ -110,6 +120,7 @@ function fromDiagram(
   found: DualityDiagram,
   labels: readonly string[],
   options: OrdinationOptions,
+  project: (record: readonly number[]) => PassivePoint,
 ): Axes {
   const { axes } = found;
   const most = Math.min(axes, options.axes);
@@ -125,11 +136,32 @@ function fromDiagram(
     shares: Array.from(found.eigenvalues.slice(0, most), (value) => value / found.totalInertia),
     rows: made.rows,
     records: made.rows.map((row, i) => place(found.rows, i, input.records.id[row], 'record')),
+    ...passiveOf(input, made, most, project),
     variables: labels.map((label, j) =>
       place(found.columns, j, label, label.includes(': ') ? 'category' : 'attribute'),
     ),
     setAside: made.setAside,
     notes: made.notes,
+  };
+}
+
+/** The supplementary records, each put on finished axes by its numbers and codes. */
+function passiveOf(
+  input: AnalysisInput,
+  made: Prepared,
+  most: number,
+  project: (record: readonly number[]) => PassivePoint,
+): Pick<Axes, 'passiveRows' | 'passive'> {
+  return {
+    passiveRows: made.passiveRows,
+    passive: made.passiveRows.map((row) =>
+      passivePlace(
+        project(made.columns.map((_, j) => made.value(j, row))),
+        input.records.id[row],
+        PASSIVE_RECORD,
+        most,
+      ),
+    ),
   };
 }
 
@@ -141,12 +173,13 @@ function categoryLabel(input: AnalysisInput, made: Prepared, variable: number, c
 function prepare(
   input: AnalysisInput,
   options: OrdinationOptions,
+  split: Split,
   kinds: readonly ('numeric' | 'term')[],
   what: string,
 ): Prepared {
   const { records, register } = input;
   const asked = options.of.length > 0;
-  const ids = activeAttributes(records, options);
+  const ids = activeAttributes(split.table, options);
   const columns = ids
     .map((id) => requireColumn(records, id, register))
     .filter((column): column is Exclude<Column, { kind: 'text' }> => {
@@ -160,7 +193,7 @@ function prepare(
       }
       return fits;
     });
-  const levels = columns.map((column) => (column.kind === 'term' ? levelsOf(column) : []));
+  const levels = columns.map((column) => (column.kind === 'term' ? levelsOf(column, split.active) : []));
   const read = (j: number, row: number): number => {
     const column = columns[j];
     if (column.kind === 'term') return levels[j].indexOf(termAt(column, row) ?? '');
@@ -171,23 +204,32 @@ function prepare(
     const value = read(j, row);
     return columns[j].kind === 'term' ? value < 0 : !Number.isFinite(value);
   };
-  const all = Array.from({ length: records.rows }, (_, row) => row);
   const fills = options.gaps === 'mean';
-  const rows = all.filter((row) =>
-    columns.every((column, j) => !isGap(j, row) || (fills && column.kind === 'numeric')),
-  );
+  const isUsable = (row: number) =>
+    columns.every((column, j) => !isGap(j, row) || (fills && column.kind === 'numeric'));
+  // A kind that no active record has is read as a gap: it has no place on the axes.
+  const isNew = (row: number) =>
+    columns.some((column, j) => column.kind === 'term' && isGap(j, row) && termAt(column, row) !== null);
+  const rows = split.active.filter(isUsable);
+  const passiveRows = split.passive.filter(isUsable);
+  const lost = split.passive.filter((row) => !isUsable(row));
   const means = columns.map((_, j) => {
     const known = rows.filter((row) => !isGap(j, row)).map((row) => read(j, row));
     return known.reduce((sum, value) => sum + value / known.length, 0);
   });
-  const filled = columns.reduce((sum, _, j) => sum + rows.filter((row) => isGap(j, row)).length, 0);
-  const kept = new Set(rows);
+  const kept = [...rows, ...passiveRows];
+  const filled = columns.reduce((sum, _, j) => sum + kept.filter((row) => isGap(j, row)).length, 0);
   return {
     columns,
     rows,
+    passiveRows,
     levels,
     value: (j, row) => (isGap(j, row) ? means[j] : read(j, row)),
-    setAside: [{ reason: 'a value is missing', rows: all.filter((row) => !kept.has(row)) }],
+    setAside: [
+      { reason: 'a value is missing', rows: split.active.filter((row) => !isUsable(row)) },
+      { reason: 'supplementary, but a value is missing', rows: lost.filter((row) => !isNew(row)) },
+      { reason: 'supplementary, with a kind that makes no axis', rows: lost.filter(isNew) },
+    ],
     notes:
       filled > 0
         ? [`${printCount(filled, 'missing number')} took the mean of the attribute, as was asked`]
@@ -195,10 +237,7 @@ function prepare(
   };
 }
 
-function levelsOf(column: Extract<Column, { kind: 'term' }>): readonly string[] {
-  return [...new Set(column.codes.map((_, row) => row))].reduce<string[]>((seen, row) => {
-    const term = termAt(column, row);
-    if (term !== null && !seen.includes(term)) seen.push(term);
-    return seen;
-  }, []);
+function levelsOf(column: TermColumn, rows: readonly number[]): readonly string[] {
+  const terms = rows.map((row) => termAt(column, row));
+  return [...new Set(terms.filter((term) => term !== null))];
 }

@@ -3,7 +3,7 @@ import { groupRows } from '../../fragments/groups.ts';
 import { correspondence, projectColumn, projectRow } from '../../numerics/correspondence.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { printNumber } from '../phrasing.ts';
-import { type AxesOrWhy, entriesOf, type Place } from './axes.ts';
+import { type AxesOrWhy, entriesOf, type Place, passivePlace } from './axes.ts';
 import type { OrdinationOptions } from './options.ts';
 
 /** Correspondence analysis of one attribute of kinds against another; supplementary ones have no say. */
@@ -50,11 +50,13 @@ export function countsOf(input: AnalysisInput, options: OrdinationOptions): Axes
     cos2: entriesOf(side.cos2, i, axes, most),
   });
   const added = (at: ReturnType<typeof projectRow>, label: string, role: string): Place[] =>
-    'why' in at ? [] : [{ label, role, at: [...at.slice(0, most)], contributions: [], cos2: [] }];
+    'why' in at ? [] : [passivePlace(at, label, role, most)];
   return {
     eigenvalues: [...found.eigenvalues.slice(0, most)],
     shares: Array.from(found.eigenvalues.slice(0, most), (value) => value / found.totalInertia),
     rows: [],
+    passiveRows: [],
+    passive: [],
     records: [
       ...found.keptRows.map((i, at) => place(found.rows, at, rows[i], 'row')),
       ...passive[0].flatMap((row) =>

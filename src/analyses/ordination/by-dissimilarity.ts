@@ -1,26 +1,38 @@
 import { midpoint, termAt } from '../../fragments/accessors.ts';
-import { compareRecords } from '../../fragments/comparison.ts';
+import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
+import { recordOfRow } from '../../fragments/comparison-find.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import { takeRecords } from '../../numerics/condensed.ts';
-import { dissimilarities } from '../../numerics/dissimilarity.ts';
+import { dissimilarities, dissimilaritiesTo, pickRecords } from '../../numerics/dissimilarity.ts';
+import { prepareComparison } from '../../numerics/dissimilarity-prepare.ts';
 import { euclideanReport } from '../../numerics/euclidean.ts';
-import { correctDissimilarities } from '../../numerics/euclidean-correction.ts';
+import {
+  type Corrected,
+  correctDissimilarities,
+  correctValues,
+} from '../../numerics/euclidean-correction.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
 import { correlation, correlationRatio } from '../../numerics/in-common.ts';
-import { principalCoordinates } from '../../numerics/principal-coordinates.ts';
+import {
+  type PrincipalCoordinates,
+  principalCoordinates,
+  projectRecord,
+} from '../../numerics/principal-coordinates.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
-import { printNumber } from '../phrasing.ts';
-import { type AxesOrWhy, entriesOf, type Place } from './axes.ts';
+import { printCount, printNumber } from '../phrasing.ts';
+import { type Axes, type AxesOrWhy, entriesOf, PASSIVE_RECORD, type Place, passivePlace } from './axes.ts';
 import type { OrdinationOptions } from './options.ts';
 import { activeAttributes } from './supplementary.ts';
+import type { Split } from './supplementary-records.ts';
 
 /** Principal coordinates of the block dissimilarity, with each attribute's share of every axis. */
-export function coordinatesOf(input: AnalysisInput, options: OrdinationOptions): AxesOrWhy {
+export function coordinatesOf(input: AnalysisInput, options: OrdinationOptions, split: Split): AxesOrWhy {
   const { records, register } = input;
-  const comparison = compareRecords(records, register, {
+  // Ranges and ranks come from the active records alone: the others have no say in them either.
+  const comparison = compareRecords(split.table, register, {
     ...comparisonSettings(options),
-    of: activeAttributes(records, options),
+    of: activeAttributes(split.table, options),
   });
   const matrix = dissimilarities(comparison.spec);
   const { kept, setAside } = knownRecords(matrix);
@@ -30,7 +42,7 @@ export function coordinatesOf(input: AnalysisInput, options: OrdinationOptions):
   const found = principalCoordinates(corrected.matrix, options.axes);
   if ('why' in found) return found;
   const { axes, coordinates, eigenvalues, trace, fromCentre } = found;
-  const rows = [...kept];
+  const rows = Array.from(kept, (place) => split.active[place]);
   const places = rows.map((row, i): Place => {
     const at = entriesOf(coordinates, i, axes, axes);
     return {
@@ -61,16 +73,68 @@ export function coordinatesOf(input: AnalysisInput, options: OrdinationOptions):
     });
     return { label: attribute.label, role: 'attribute', at: [], contributions: [], cos2: shares };
   });
+  const added = addRecords(input, split, comparison, kept, corrected, found);
   return {
     eigenvalues: [...eigenvalues],
     shares: Array.from(eigenvalues, (value) => value / trace),
     rows,
     records: places,
+    passiveRows: added.passiveRows,
+    passive: added.passive,
     variables,
     setAside: [
-      { reason: 'could not be compared with every other record', rows: setAside.map(({ row }) => row) },
+      {
+        reason: 'could not be compared with every other record',
+        rows: setAside.map(({ row }) => split.active[row]),
+      },
+      ...added.setAside,
     ],
-    notes: [...comparison.notes, ...euclideanNotes(complete, options)],
+    notes: [...comparison.notes, ...euclideanNotes(complete, options), ...added.notes],
+  };
+}
+
+/**
+ * The supplementary records on finished axes, by their dissimilarities to the active ones on the scales of
+ * the active ones (Gower 1968), corrected by the same constant.
+ */
+function addRecords(
+  { records }: AnalysisInput,
+  { passive }: Split,
+  comparison: Comparison,
+  kept: ArrayLike<number>,
+  { correction, constant }: Corrected,
+  found: PrincipalCoordinates,
+): Pick<Axes, 'passiveRows' | 'passive' | 'setAside' | 'notes'> {
+  const prepared = prepareComparison(pickRecords(comparison.spec, kept));
+  let partly = 0;
+  const placed = passive.map((row) => {
+    const apart = dissimilaritiesTo(prepared, recordOfRow(comparison, records, row));
+    const point = projectRecord(found, correctValues(apart, correction, constant));
+    if ('why' in point) return { row, place: null };
+    if (point.used < found.n) partly++;
+    return { row, place: passivePlace(point, records.id[row], PASSIVE_RECORD, found.axes) };
+  });
+  const shown = placed.flatMap(({ row, place }) => (place === null ? [] : [{ row, place }]));
+  return {
+    passiveRows: shown.map(({ row }) => row),
+    passive: shown.map(({ place }) => place),
+    setAside: [
+      {
+        reason: 'supplementary, but comparable with too few to be placed',
+        rows: placed.filter(({ place }) => place === null).map(({ row }) => row),
+      },
+    ],
+    notes: [
+      ...(partly > 0
+        ? [`${printCount(partly, 'supplementary record')} placed by least squares: not comparable with all`]
+        : []),
+      ...(constant > 0 && shown.length > 0
+        ? [
+            `The constant of the correction (${correction}) comes from the active records and is added to the dissimilarities of ` +
+              'supplementary ones too, so a supplementary record lies nearer the centre than an active one like it would',
+          ]
+        : []),
+    ],
   };
 }
 

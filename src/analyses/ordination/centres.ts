@@ -1,4 +1,5 @@
 import { groupRows } from '../../fragments/groups.ts';
+import type { Random } from '../../numerics/random.ts';
 import type { AnalysisInput } from '../contract.ts';
 import type { Axes } from './axes.ts';
 import type { OrdinationOptions } from './options.ts';
@@ -6,7 +7,9 @@ import type { OrdinationOptions } from './options.ts';
 /** The records of one label on the axes. */
 export interface Centre {
   readonly label: string;
-  /** Places in `axes.records` of its members. */
+  /** Whether its members had no say in the axes; a label may have a centre of either sort. */
+  readonly passive: boolean;
+  /** Places of its members in `axes.records`, or in `axes.passive`. */
   readonly members: readonly number[];
   /** Mean on every axis: the label as a supplementary point. */
   readonly at: readonly number[];
@@ -24,27 +27,36 @@ const CHI_SQUARE = 5.991464547107979;
 /** The labels of the attribute that symbols show, as supplementary points; items are drawn as wholes. */
 export function centresOf(input: AnalysisInput, axes: Axes, options: OrdinationOptions): readonly Centre[] {
   if (options.by === undefined || axes.rows.length === 0) return [];
-  const placeOf = new Map(axes.rows.map((row, place) => [row, place]));
   const { groups } = groupRows(input.records, [options.by], input.register);
-  return groups.flatMap(({ labels, rows }) => {
-    const members = rows.flatMap((row) => placeOf.get(row) ?? []);
-    if (members.length === 0) return [];
-    const points = members.map((place) => axes.records[place].at);
-    const at = points[0].map((_, k) => points.reduce((sum, point) => sum + point[k] / points.length, 0));
-    const flat = points.map(([x, y]) => [x, y ?? 0] as const);
-    const enough = members.length >= FEWEST;
-    const items = members.map((place) => input.records.item[axes.rows[place]]);
-    return [
-      {
-        label: labels[0],
-        members,
-        at,
-        hull: enough ? convexHull(flat) : [],
-        ellipse:
-          enough && options.resamples > 0 ? ellipseOf(flat, items, options.resamples, input, labels[0]) : [],
-      },
-    ];
-  });
+  return groups.flatMap(({ labels, rows }) =>
+    [false, true].flatMap((passive) => centreOf(input, axes, options, labels[0], rows, passive)),
+  );
+}
+
+function centreOf(
+  input: AnalysisInput,
+  axes: Axes,
+  options: OrdinationOptions,
+  label: string,
+  rows: ArrayLike<number>,
+  passive: boolean,
+): readonly Centre[] {
+  const places = passive ? axes.passive : axes.records;
+  const rowsOfPlaces = passive ? axes.passiveRows : axes.rows;
+  const wanted = new Set(Array.from(rows));
+  const members = rowsOfPlaces.flatMap((row, place) => (wanted.has(row) ? [place] : []));
+  if (members.length === 0) return [];
+  const points = members.map((place) => places[place].at);
+  const at = points[0].map((_, k) => points.reduce((sum, point) => sum + point[k] / points.length, 0));
+  const flat = points.map(([x, y]) => [x, y ?? 0] as const);
+  const enough = members.length >= FEWEST;
+  const items = members.map((place) => input.records.item[rowsOfPlaces[place]]);
+  const stream = `${passive ? 'supplementary ' : ''}centre/${label}`;
+  const ellipse =
+    enough && options.resamples > 0
+      ? ellipseOf(flat, items, options.resamples, input.random.stream(stream))
+      : [];
+  return [{ label, passive, members, at, hull: enough ? convexHull(flat) : [], ellipse }];
 }
 
 /** Convex hull, counter-clockwise (Andrew 1979, Inf. Process. Lett. 9:216). */
@@ -74,10 +86,8 @@ function ellipseOf(
   points: readonly (readonly [number, number])[],
   items: readonly string[],
   resamples: number,
-  input: AnalysisInput,
-  label: string,
+  random: Random,
 ): (readonly [number, number])[] {
-  const random = input.random.stream(`centre/${label}`);
   const wholes = new Map<string, number[]>();
   items.forEach((item, place) => {
     wholes.set(item, [...(wholes.get(item) ?? []), place]);

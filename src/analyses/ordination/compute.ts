@@ -2,13 +2,14 @@ import { InputError } from '../../errors.ts';
 import { countBehind } from '../../fragments/behind.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import type { AnalysisInput, Findings, ResultColumn, ResultTable, TableCell } from '../contract.ts';
-import type { Axes, AxesOrWhy, Place } from './axes.ts';
+import { type Axes, type AxesOrWhy, PASSIVE_RECORD, type Place } from './axes.ts';
 import { componentsOf, kindsOf, mixtureOf } from './by-attributes.ts';
 import { countsOf } from './by-counts.ts';
 import { coordinatesOf } from './by-dissimilarity.ts';
 import { type Centre, centresOf } from './centres.ts';
 import type { Method, OrdinationOptions } from './options.ts';
 import { type Supplementary, supplementaryOf, supplementaryTable } from './supplementary.ts';
+import { NO_SAY, type Split, splitRecords } from './supplementary-records.ts';
 
 export interface OrdinationFound extends Findings {
   readonly options: OrdinationOptions;
@@ -21,9 +22,13 @@ export interface OrdinationFound extends Findings {
   readonly by: string;
   /** Label of each record, "" where it has none; in the order of `axes.records`. */
   readonly labels: readonly string[];
+  /** The same in the order of `axes.passive`. */
+  readonly passiveLabels: readonly string[];
 }
 
-const METHOD: Readonly<Record<Method, (input: AnalysisInput, options: OrdinationOptions) => AxesOrWhy>> = {
+const METHOD: Readonly<
+  Record<Method, (input: AnalysisInput, options: OrdinationOptions, split: Split) => AxesOrWhy>
+> = {
   pcoa: coordinatesOf,
   pca: componentsOf,
   mca: kindsOf,
@@ -39,7 +44,8 @@ const METHOD: Readonly<Record<Method, (input: AnalysisInput, options: Ordination
  */
 export function computeOrdination(input: AnalysisInput, options: OrdinationOptions): OrdinationFound {
   input.onProgress?.(0, 'spreading the records out');
-  const axes = METHOD[options.method](input, options);
+  const split = splitRecords(input, options);
+  const axes = METHOD[options.method](input, options, split);
   const { records, unit } = input;
   const base = { options, unit, axes };
   const behind = (rows: readonly number[]) => countBehind(input.fragments, records, unit, rows);
@@ -50,6 +56,7 @@ export function computeOrdination(input: AnalysisInput, options: OrdinationOptio
       supplementary: [],
       by: '',
       labels: [],
+      passiveLabels: [],
       n: { fragments: 0, items: 0, setAside: [] },
       tables: {},
     };
@@ -59,7 +66,9 @@ export function computeOrdination(input: AnalysisInput, options: OrdinationOptio
   const centres = centresOf(input, axes, options);
   const supplementary = supplementaryOf(input, axes, options);
   const by = byLabel(input, options, axes);
-  const setAside = axes.setAside.filter(({ rows }) => rows.length > 0);
+  const setAside = [...split.undecided, ...axes.setAside, { reason: NO_SAY, rows: axes.passiveRows }].filter(
+    ({ rows }) => rows.length > 0,
+  );
   const aside = new Set(setAside.flatMap(({ rows }) => rows));
   const used = Array.from({ length: records.rows }, (_, row) => row).filter((row) => !aside.has(row));
   return {
@@ -81,7 +90,7 @@ export function computeOrdination(input: AnalysisInput, options: OrdinationOptio
 }
 
 function byLabel(input: AnalysisInput, options: OrdinationOptions, axes: Axes) {
-  if (options.by === undefined || axes.rows.length === 0) return { by: '', labels: [] };
+  if (options.by === undefined || axes.rows.length === 0) return { by: '', labels: [], passiveLabels: [] };
   const labelOf = new Map<number, string>();
   for (const { labels, rows } of groupRows(input.records, [options.by], input.register).groups) {
     for (const row of rows) labelOf.set(row, labels[0]);
@@ -89,6 +98,7 @@ function byLabel(input: AnalysisInput, options: OrdinationOptions, axes: Axes) {
   return {
     by: input.register.attributes.get(options.by)?.label ?? options.by,
     labels: axes.rows.map((row) => labelOf.get(row) ?? ''),
+    passiveLabels: axes.passiveRows.map((row) => labelOf.get(row) ?? ''),
   };
 }
 
@@ -96,7 +106,7 @@ function tablesOf(
   input: AnalysisInput,
   axes: Axes,
   centres: readonly Centre[],
-  by: { readonly by: string; readonly labels: readonly string[] },
+  by: Pick<OrdinationFound, 'by' | 'labels' | 'passiveLabels'>,
 ): Readonly<Record<string, ResultTable>> {
   const count = axes.eigenvalues.length;
   const axisColumns = axes.shares.map((share, k) => ({
@@ -114,6 +124,8 @@ function tablesOf(
   ];
   const details = [...axisColumns, ...detail('contribution', 'share of'), ...detail('cos2', 'shown by')];
   const hasBy = by.by !== '';
+  const labels = [...by.labels, ...by.passiveLabels];
+  const hasPassive = axes.passive.length > 0;
   const tables: Record<string, ResultTable> = {
     coordinates: {
       title: axes.rows.length > 0 ? 'Positions' : 'Rows',
@@ -123,10 +135,10 @@ function tablesOf(
         ...(hasBy ? [{ id: 'label', label: by.by }] : []),
         ...details,
       ],
-      rows: axes.records.map((place, i) => [
+      rows: [...axes.records, ...axes.passive].map((place, i) => [
         place.label,
         place.role,
-        ...(hasBy ? [by.labels[i]] : []),
+        ...(hasBy ? [labels[i]] : []),
         ...full(place),
       ]),
       note: 'Directions of axes are arbitrary; here the entry of greatest size on each is positive.',
@@ -149,8 +161,18 @@ function tablesOf(
     },
     centres: {
       title: `Centres by ${by.by.toLowerCase()}`,
-      columns: [{ id: 'label', label: by.by }, { id: 'n', label: 'n' }, ...axisColumns],
-      rows: centres.map(({ label, members, at }) => [label, members.length, ...at]),
+      columns: [
+        { id: 'label', label: by.by },
+        ...(hasPassive ? [{ id: 'role', label: 'role' }] : []),
+        { id: 'n', label: 'n' },
+        ...axisColumns,
+      ],
+      rows: centres.map(({ label, passive, members, at }) => [
+        label,
+        ...(hasPassive ? [passive ? `${PASSIVE_RECORD}s` : 'records'] : []),
+        members.length,
+        ...at,
+      ]),
       note: 'Means of the records; they had no say in the axes.',
     },
   };

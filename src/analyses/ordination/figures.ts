@@ -1,5 +1,13 @@
 import type { Figure } from '../contract.ts';
-import { assignStyles, axis, escapeText, figureLayout, GROUND, kindMarker } from '../figure-style.ts';
+import {
+  assignStyles,
+  axis,
+  escapeText,
+  figureLayout,
+  GROUND,
+  kindMarker,
+  passiveMarker,
+} from '../figure-style.ts';
 import { labelled, leftOut, placeLabels } from '../label-places.ts';
 import { printCount } from '../phrasing.ts';
 import type { Axes } from './axes.ts';
@@ -44,6 +52,9 @@ function mapFigure(found: OrdinationFound, axes: Axes): Figure {
       `${what} on the first two axes (${methodName(found.options.method)}), n = ${printCount(found.n.fragments, 'fragment')} of ${printCount(found.n.items, 'item')}. ` +
       (hulls ? 'Thin outlines: convex hulls of labels with five records or more. ' : '') +
       (ellipses ? 'Dotted: 95 % ellipses of resampled centres. ' : '') +
+      (axes.passive.length > 0
+        ? `Hollow: ${printCount(axes.passive.length, `supplementary ${found.unit}`)}, placed without a say in the axes. `
+        : '') +
       supplementaryCaption(found) +
       'Directions of the axes are arbitrary.',
   };
@@ -113,24 +124,38 @@ function recordTraces(found: OrdinationFound, axes: Axes) {
   const names =
     found.by === ''
       ? [`${found.unit}s`]
-      : [...new Set(found.labels)].sort((a, b) => Number(a === '') - Number(b === ''));
-  const ordered = [...found.centres.map(({ label }) => label).filter((label) => names.includes(label))];
+      : [...new Set([...found.labels, ...found.passiveLabels])].sort(
+          (a, b) => Number(a === '') - Number(b === ''),
+        );
+  const ordered = [...new Set(found.centres.map(({ label }) => label))].filter((name) =>
+    names.includes(name),
+  );
   const all = [...ordered, ...names.filter((name) => !ordered.includes(name))];
   const styles = assignStyles(all);
-  const points = all.map((name) => {
-    const chosen = axes.records.filter((_, i) => found.by === '' || found.labels[i] === name);
-    return {
-      type: 'scatter',
-      mode: 'markers',
-      name: name === '' ? 'not recorded' : escapeText(name),
-      legendgroup: name,
-      x: chosen.map(({ at }) => at[0]),
-      y: chosen.map(({ at }) => at[1]),
-      text: chosen.map(({ label }) => escapeText(label)),
-      hovertemplate: '%{text}<extra>%{fullData.name}</extra>',
-      marker: kindMarker(styles.get(name)!, 7),
-    };
-  });
+  const points = [false, true].flatMap((passive) =>
+    all.flatMap((name) => {
+      const labels = passive ? found.passiveLabels : found.labels;
+      const chosen = (passive ? axes.passive : axes.records).filter(
+        (_, i) => found.by === '' || labels[i] === name,
+      );
+      const style = styles.get(name);
+      if (chosen.length === 0 || style === undefined) return [];
+      const said = name === '' ? 'not recorded' : escapeText(name);
+      return [
+        {
+          type: 'scatter',
+          mode: 'markers',
+          name: passive ? `${said}, supplementary` : said,
+          legendgroup: passive ? `${name}, supplementary` : name,
+          x: chosen.map(({ at }) => at[0]),
+          y: chosen.map(({ at }) => at[1]),
+          text: chosen.map(({ label }) => escapeText(label)),
+          hovertemplate: '%{text}<extra>%{fullData.name}</extra>',
+          marker: passive ? passiveMarker(style, 7) : kindMarker(style, 7),
+        },
+      ];
+    }),
+  );
   const outline = (name: string, corners: readonly (readonly [number, number])[], line: object) => ({
     type: 'scatter',
     mode: 'lines',
@@ -141,8 +166,9 @@ function recordTraces(found: OrdinationFound, axes: Axes) {
     y: corners.map(([, y]) => y),
     line,
   });
-  const outlines = found.centres.flatMap(({ label, hull, ellipse }) => {
-    const color = styles.get(label)?.colour ?? GROUND.neutral;
+  const outlines = found.centres.flatMap(({ label: own, passive, hull, ellipse }) => {
+    const label = passive ? `${own}, supplementary` : own;
+    const color = passive ? GROUND.ink : (styles.get(own)?.colour ?? GROUND.neutral);
     return [
       ...(hull.length > 0 ? [outline(label, [...hull, hull[0]], { color, width: 0.8 })] : []),
       ...(ellipse.length > 0 ? [outline(label, ellipse, { color, width: 1.2, dash: 'dot' })] : []),

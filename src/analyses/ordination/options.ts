@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { condition } from '../../fragments/select.ts';
 import { comparisonOptions } from '../comparison-options.ts';
 import { attributeId, groupingId } from '../shared-options.ts';
 
@@ -62,6 +63,11 @@ export const ordinationOptions = z.strictObject({
   supplementary: z.array(z.string()).default([]).meta({
     title: 'Supplementary',
     description: 'ca: labels of rows or columns that are shown but have no say',
+  }),
+  supplementaryRecords: z.array(condition).default([]).meta({
+    title: 'Supplementary records',
+    description:
+      'pcoa, pca, mca, mixed: conditions; records that meet all of them are placed on the axes but have no say in them, such as those of one site',
   }),
   supplementaryAttributes: z.array(attributeId()).default([]).meta({
     title: 'Supplementary attributes',

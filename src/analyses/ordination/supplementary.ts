@@ -23,10 +23,13 @@ export interface Supplementary {
   readonly common: readonly number[];
 }
 
-/** The attributes that make the axes: those named, or all that are compared but for the supplementary ones. */
-export function activeAttributes(records: FragmentTable, options: OrdinationOptions): readonly string[] {
+/**
+ * The attributes that make the axes: those named, or all that the active records record but for the
+ * supplementary ones.
+ */
+export function activeAttributes(active: FragmentTable, options: OrdinationOptions): readonly string[] {
   if (options.of.length > 0) return options.of;
-  return defaultAttributes(records).filter((id) => !options.supplementaryAttributes.includes(id));
+  return defaultAttributes(active).filter((id) => !options.supplementaryAttributes.includes(id));
 }
 
 /**

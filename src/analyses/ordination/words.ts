@@ -3,6 +3,7 @@ import { printCount, printList, printNumber } from '../phrasing.ts';
 import type { Axes, Place } from './axes.ts';
 import type { OrdinationFound } from './compute.ts';
 import { methodName } from './options.ts';
+import { NO_SAY } from './supplementary-records.ts';
 
 /** What the first axes carry and what they follow; the cautions come from how they were made. */
 export function ordinationWords(found: OrdinationFound): Words {
@@ -17,9 +18,24 @@ export function ordinationWords(found: OrdinationFound): Words {
   const parts = [
     `The first ${shown.length === 2 ? 'two axes carry' : 'axis carries'} ${printNumber(sum * 100)} % of the spread of ${what} (${methodName(options.method)})`,
     ...shown.flatMap((_, k) => followedBy(axes, k)),
+    ...placedWithout(found, axes),
   ];
   return { sentence: `${parts.join('. ')}.`, cautions: cautionsOf(found, axes) };
 }
+
+function placedWithout({ unit }: OrdinationFound, { passive }: Axes): string[] {
+  if (passive.length === 0) return [];
+  const shown = (place: Place) => (place.cos2[0] ?? 0) + (place.cos2[1] ?? 0);
+  const poorly = passive.filter((place) => shown(place) < POOR).length;
+  const badly =
+    poorly > 0
+      ? `, of which ${poorly} ${poorly === 1 ? 'is' : 'are'} shown by less than ${printNumber(POOR * 100)} % on these two axes`
+      : '';
+  return [`${printCount(passive.length, `supplementary ${unit}`)} placed without a say in the axes${badly}`];
+}
+
+/** Below this share of its squared distance a point may lie elsewhere than it seems. */
+const POOR = 0.25;
 
 /** An attribute must share this much of an axis to be named with it. */
 const NAMED = 0.25;
@@ -37,10 +53,11 @@ function followedBy(axes: Axes, k: number): string[] {
 
 function cautionsOf(found: OrdinationFound, axes: Axes): string[] {
   const cautions = axes.notes.map((note) => `${note}.`);
-  const aside = found.n.setAside.reduce((sum, { fragments }) => sum + fragments, 0);
+  const gone = found.n.setAside.filter(({ reason }) => reason !== NO_SAY);
+  const aside = gone.reduce((sum, { fragments }) => sum + fragments, 0);
   if (aside > 0) {
     cautions.push(
-      `${printCount(aside, 'fragment')} set aside: ${printList(found.n.setAside.map(({ reason, fragments }) => `${reason} (${fragments})`))}.`,
+      `${printCount(aside, 'fragment')} set aside: ${printList(gone.map(({ reason, fragments }) => `${reason} (${fragments})`))}.`,
     );
   }
   if (found.options.method === 'pcoa') {

@@ -109,7 +109,7 @@ export function placeLate(
   for (let draw = 0; draw < options.resamples && !('why' in at); draw++) {
     for (let i = 0; i < choice.length; i++) choice[i] = random.integer(choice.length);
     const drawn = place(choice);
-    if (!('why' in drawn)) cloud.push(two(drawn));
+    if (!('why' in drawn)) cloud.push(two(drawn.coordinates));
   }
   const tail = (1 - options.confidence) / 2;
   const kept = new Set(found.keptColumns);
@@ -118,7 +118,7 @@ export function placeLate(
     label: late.label,
     n: sum(whole) + late.strange,
     unplaced: sum(whole.map((count, column) => (kept.has(column) ? 0 : count))) + late.strange,
-    at: 'why' in at ? { why: 'it has no kind that those on the axes have' } : two(at),
+    at: 'why' in at ? { why: 'it has no kind that those on the axes have' } : two(at.coordinates),
     cloud,
     limits: (cloud.length === 0 ? [] : [0, 1]).map((axis) => {
       const sorted = Float64Array.from(cloud, (place) => place[axis]).sort();

@@ -56,7 +56,7 @@ export function axisPlaces(
   const rows = table.rows.map((_, row): [number, number] | null => {
     if (placed[row]) {
       const at = projectRow(found, table.counts[row]);
-      return 'why' in at ? null : two(at, 0);
+      return 'why' in at ? null : two(at.coordinates, 0);
     }
     const kept = found.keptRows.indexOf(active.indexOf(row));
     return kept < 0 ? null : two(found.rows.coordinates, kept * found.axes);

@@ -38,7 +38,7 @@ export function axesPlace(
   for (let draw = 0; draw < options.resamples; draw++) {
     for (let i = 0; i < choice.length; i++) choice[i] = random.integer(choice.length);
     const place = projectRow(found, drawnCounts(items, choice, columns));
-    if (!('why' in place)) cloud.push(Array.from(place.subarray(0, shown)));
+    if (!('why' in place)) cloud.push(Array.from(place.coordinates.subarray(0, shown)));
   }
   const tail = (1 - options.confidence) / 2;
   const points = (kept: readonly number[], coordinates: Float64Array, name: (index: number) => Point) =>
@@ -59,7 +59,7 @@ export function axesPlace(
       items: sum(others.map((row) => table.counts[row][index])),
       at: [],
     })),
-    site: Array.from(at.subarray(0, shown)),
+    site: Array.from(at.coordinates.subarray(0, shown)),
     cloud,
     limits: Array.from({ length: cloud.length > 0 ? shown : 0 }, (_, axis) => {
       const sorted = Float64Array.from(cloud, (place) => place[axis]).sort();

@@ -1,0 +1,79 @@
+import { InputError } from '../../errors.ts';
+import { type Answer, conditionAnswer, describeCondition } from '../../fragments/select.ts';
+import { takeRows } from '../../fragments/subset.ts';
+import type { FragmentTable } from '../../fragments/table.ts';
+import type { AnalysisInput } from '../contract.ts';
+import type { Axes } from './axes.ts';
+import type { OrdinationOptions } from './options.ts';
+
+/** Which records make the axes, and which are only placed on them. */
+export interface Split {
+  /** Rows in the table of records. */
+  readonly active: readonly number[];
+  readonly passive: readonly number[];
+  /** Rows about which a condition cannot be answered: they neither make axes nor are placed. */
+  readonly undecided: Axes['setAside'];
+  /** The active records alone; the table itself where all are active. */
+  readonly table: FragmentTable;
+}
+
+/** Said of the records that are placed, wherever those that make the axes are counted. */
+export const NO_SAY = 'supplementary: placed on the axes without a say in them';
+
+/**
+ * Parts the records by the conditions of `supplementaryRecords`, all of which a supplementary record must meet.
+ * One that certainly fails any of them makes the axes.
+ *
+ * @throws InputError for conditions that cannot be answered, that no record meets or that leave none, and
+ * in correspondence analysis
+ */
+export function splitRecords(input: AnalysisInput, options: OrdinationOptions): Split {
+  const { records } = input;
+  const all = Array.from({ length: records.rows }, (_, row) => row);
+  if (options.supplementaryRecords.length === 0)
+    return { active: all, passive: [], undecided: [], table: records };
+  if (options.method === 'ca') {
+    throw fault(
+      'in correspondence analysis rows and columns of the table are supplementary, not records',
+      'name labels under "supplementary", or choose another method',
+    );
+  }
+  const answer = answerAll(input, options);
+  const rowsThat = (given: Answer) => all.filter((row) => answer(row) === given);
+  const [active, passive] = [rowsThat('out'), rowsThat('in')];
+  const asked = options.supplementaryRecords.map(describeCondition).join(' and ');
+  if (passive.length === 0) {
+    throw fault(`no ${input.unit} certainly meets ${asked}`, 'change the conditions, or leave them out');
+  }
+  if (active.length === 0) {
+    throw fault(`no ${input.unit} is left to make the axes but those where ${asked}`, 'ask for fewer');
+  }
+  const undecided = (['not recorded', 'cannot say'] as const).flatMap((given) => {
+    const rows = rowsThat(given);
+    const reason =
+      given === 'cannot say'
+        ? `cannot say whether supplementary: ${asked}`
+        : `not recorded whether supplementary: ${asked}`;
+    return rows.length > 0 ? [{ reason, rows }] : [];
+  });
+  return { active, passive, undecided, table: takeRows(records, active) };
+}
+
+function answerAll(input: AnalysisInput, options: OrdinationOptions): (row: number) => Answer {
+  try {
+    const answers = options.supplementaryRecords.map((one) =>
+      conditionAnswer(one, input.records, input.register),
+    );
+    return (row) => {
+      const given = answers.map((one) => one(row));
+      const order: readonly Answer[] = ['out', 'not recorded', 'cannot say'];
+      return order.find((one) => given.includes(one)) ?? 'in';
+    };
+  } catch (error) {
+    throw error instanceof InputError ? fault(error.what, error.mend) : error;
+  }
+}
+
+function fault(what: string, mend: string): InputError {
+  return new InputError(what, { path: 'supplementaryRecords' }, mend);
+}
