@@ -49,6 +49,8 @@ describe('a rule in the form', () => {
     const a = { attribute: 'a', known: true } as const;
     const fresh = { join: 'all', parts: [a, { join: 'any', parts: [a] }] } as const;
     expect(groupOf(ruleFrom(fresh))).toEqual(fresh);
+    const alone = { join: 'none', parts: [{ join: 'any', parts: [a] }] } as const;
+    expect(groupOf(ruleFrom(alone))).toEqual(alone);
   });
 
   it('is written as a condition where it is one, and as "not" where none may hold', () => {

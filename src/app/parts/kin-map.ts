@@ -7,7 +7,9 @@ import {
   findMarker,
   GROUND,
   kindMarker,
+  kindStyle,
   MOST_KINDS,
+  passiveMarker,
 } from '../../analyses/figure-style.ts';
 import { count } from './numbers.ts';
 
@@ -19,6 +21,8 @@ export interface MapPoint {
   readonly y: number;
   /** What the symbol stands for; "" where it is not recorded. */
   readonly kind: string;
+  /** Whether it had no say in the axes. */
+  readonly passive?: boolean;
   /** Lines shown when the pointer rests on the point. */
   readonly about: readonly string[];
 }
@@ -43,6 +47,8 @@ export interface MapRequest {
   readonly height?: number;
 }
 
+type Marker = Readonly<Record<string, unknown>>;
+
 /** Above this many points plotly draws by WebGL, which is faster and exports as a bitmap. */
 const MOST_DRAWN_AS_SHAPES = 5000;
 
@@ -54,6 +60,7 @@ export function kinMap(request: MapRequest): Figure {
   const styles = assignStyles(shown);
   const type = points.length > MOST_DRAWN_AS_SHAPES ? 'scattergl' : 'scatter';
   const dim = picked.length > 2;
+  const placed = points.filter(({ passive }) => passive).length;
   const chosen = new Set(picked);
   const trace = (name: string, members: readonly MapPoint[], marker: Readonly<Record<string, unknown>>) => ({
     type,
@@ -77,19 +84,26 @@ export function kinMap(request: MapRequest): Figure {
   const data: Record<string, unknown>[] = [];
   const rest = points.filter((point) => others.includes(point.kind));
   const blank = points.filter((point) => point.kind === '');
-  if (blank.length > 0) data.push(trace('not recorded', blank, neutral));
-  if (rest.length > 0)
-    data.push(trace(`${count(others.length, 'other kind')}`, rest, { ...neutral, symbol: 'diamond-open' }));
+  const both = (name: string, members: readonly MapPoint[], marker: Marker, open: Marker) => {
+    const [active, passive] = [false, true].map((given) =>
+      members.filter((point) => (point.passive ?? false) === given),
+    );
+    if (active.length > 0) data.push(trace(name, active, marker));
+    if (passive.length > 0) data.push(trace(`${name}, supplementary`, passive, open));
+  };
+  const hollow = passiveMarker(kindStyle(MOST_KINDS), 9);
+  both('not recorded', blank, neutral, hollow);
+  both(
+    count(others.length, 'other kind'),
+    rest,
+    { ...neutral, symbol: 'diamond-open' },
+    { ...hollow, symbol: 'diamond-open-dot' },
+  );
   for (const kind of shown) {
     const style = styles.get(kind);
     if (style === undefined) continue;
-    data.push(
-      trace(
-        kind,
-        points.filter((point) => point.kind === kind),
-        kindMarker(style, 9),
-      ),
-    );
+    const members = points.filter((point) => point.kind === kind);
+    both(kind, members, kindMarker(style, 9), passiveMarker(style, 9));
   }
   const ringed = points.filter((point) => chosen.has(point.id));
   if (ringed.length > 0)
@@ -136,6 +150,8 @@ export function kinMap(request: MapRequest): Figure {
       more: { dragmode: 'select', hovermode: 'closest', uirevision: axes.join() },
     }),
     caption: `${count(points.length, unit)}, one point each, by how unlike they are; points that lie close are alike. Symbol: ${by}; numbers in brackets are n.${
+      placed === 0 ? '' : ` Hollow: ${placed} supplementary, placed without a say in the axes.`
+    }${
       finds.length === 0 ? '' : ' Star: the find; small dots: where it may lie within its own measurements.'
     }`,
   };

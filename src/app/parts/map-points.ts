@@ -1,3 +1,4 @@
+import { PASSIVE_RECORD } from '../../analyses/ordination/axes.ts';
 import type { AnalysisResult } from '../../study/results.ts';
 import type { MapPoint } from './kin-map.ts';
 import type { RecordLabels } from './use-labels.ts';
@@ -7,6 +8,8 @@ export interface Positions {
   readonly ids: readonly string[];
   readonly x: readonly number[];
   readonly y: readonly number[];
+  /** Whether it was placed without a say in the axes. */
+  readonly passive: readonly boolean[];
   readonly axes: readonly [string, string];
 }
 
@@ -15,6 +18,7 @@ export function positionsOf(ordination: AnalysisResult | null): Positions | null
   if (table === undefined) return null;
   const at = (name: string) => table.columns.findIndex((column) => column.id === name);
   const [id, first, second] = [at('id'), at('axis1'), at('axis2')];
+  const role = at('role');
   if (id < 0 || first < 0 || second < 0) return null;
   const numbers = (column: number) =>
     table.rows.map((row) => (typeof row[column] === 'number' ? row[column] : Number.NaN));
@@ -22,6 +26,7 @@ export function positionsOf(ordination: AnalysisResult | null): Positions | null
     ids: table.rows.map((row) => String(row[id])),
     x: numbers(first),
     y: numbers(second),
+    passive: table.rows.map((row) => row[role] === PASSIVE_RECORD),
     axes: [table.columns[first]?.label ?? 'axis 1', table.columns[second]?.label ?? 'axis 2'],
   };
 }
@@ -41,6 +46,7 @@ export function mapPoints(
       x: positions.x[i] ?? Number.NaN,
       y: positions.y[i] ?? Number.NaN,
       kind: kindOf(id, row),
+      passive: positions.passive[i] ?? false,
       about: aboutRecord(labels, said, row),
     };
   });

@@ -152,7 +152,7 @@ describe('supplementary records lie where R puts them, within 1e-9', () => {
 });
 
 describe('supplementary records', () => {
-  const base = { method: 'pca', of: ['a0', 'a1', 'a2', 'a3'], resamples: 20 } as const;
+  const base: Partial<OrdinationOptions> = { method: 'pca', of: ['a0', 'a1', 'a2', 'a3'], resamples: 20 };
   const only = (species: readonly string[]) =>
     iris.map(({ attribute: a, values }) => ({
       attribute: a,

@@ -4,17 +4,16 @@ import type { AttributeView } from '../../engine/protocol.ts';
 import { Button, Check, Choice } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
+import { type AxesFormProps, OverTheMap } from './over-the-map.tsx';
 import { type BlockWeights, Weights } from './weights.tsx';
+import { WithoutASay } from './without-a-say.tsx';
 
-export interface AskFormProps {
+export interface AskFormProps extends AxesFormProps {
   readonly analysis: StudyAnalysis;
   readonly weights: BlockWeights;
   readonly onDrag: (weights: BlockWeights) => void;
   readonly onWeights: (weights: BlockWeights) => void;
   readonly onSet: (options: Readonly<Record<string, unknown>>, what: string) => void;
-  /** The ordination behind the map, and a change of it. */
-  readonly axes: StudyAnalysis;
-  readonly onAxes: (options: Readonly<Record<string, unknown>>, what: string) => void;
 }
 
 const NAMES: Readonly<Record<string, string>> = {
@@ -121,54 +120,9 @@ export function AskForm(props: AskFormProps) {
           </div>
         </DisclosurePanel>
       </Disclosure>
-      <OverTheMap {...props} compared={chosen} />
+      <OverTheMap axes={props.axes} onAxes={props.onAxes} compared={chosen} />
+      <WithoutASay axes={props.axes} onAxes={props.onAxes} />
     </div>
-  );
-}
-
-/** Attributes that are laid over the map but do not shape it. */
-function OverTheMap({ axes, onAxes, compared }: AskFormProps & { readonly compared: readonly string[] }) {
-  const { view } = useWorkbench();
-  const asked = (axes.supplementaryAttributes as readonly string[] | undefined) ?? [];
-  const free = (view?.attributes ?? []).filter(
-    ({ definition, filled }) =>
-      filled > 0 && definition.scale !== 'text' && !compared.includes(definition.id),
-  );
-  if (free.length === 0) return null;
-  return (
-    <Disclosure>
-      <Heading level={3} className="plain-head">
-        <AriaButton slot="trigger" className="button plain small">
-          {asked.length === 0 ? 'Lay other attributes over the map' : `${asked.length} laid over the map`}
-        </AriaButton>
-      </Heading>
-      <DisclosurePanel>
-        <fieldset className="stack tight kinds attribute-choice">
-          <legend>Shown, without a say in the map</legend>
-          {free.map(({ definition, filled, records }) => (
-            <Check
-              key={definition.id}
-              value={asked.includes(definition.id)}
-              onChange={(on) =>
-                onAxes(
-                  {
-                    supplementaryAttributes: on
-                      ? [...asked, definition.id]
-                      : asked.filter((id) => id !== definition.id),
-                  },
-                  `${on ? 'lay' : 'take'} ${definition.label.toLowerCase()} ${on ? 'over' : 'off'} the map`,
-                )
-              }
-            >
-              {definition.label}{' '}
-              <span className="soft small">
-                {filled} of {records}
-              </span>
-            </Check>
-          ))}
-        </fieldset>
-      </DisclosurePanel>
-    </Disclosure>
   );
 }
 

@@ -105,7 +105,7 @@ function KinshipScreen() {
                 </div>
               ) : null}
             </div>
-            {[fault, ordination.fault].map((text) =>
+            {[fault, ordination.fault, ordination.result?.why ?? null].map((text) =>
               text === null ? null : <FaultNote key={text} text={text} />,
             )}
             <StillFigures grouping={result} ordination={ordination.result} nearest={nearest} />

@@ -1,6 +1,6 @@
 import type { AttributeView } from '../../engine/protocol.ts';
+import { ConditionForm } from '../../parts/condition-form.tsx';
 import { Button, Choice } from '../../parts/controls.tsx';
-import { ConditionForm } from './condition-form.tsx';
 import { type Group, isGroup, type Join } from './rule-file.ts';
 
 const JOINS: readonly { readonly id: Join; readonly label: string; readonly note: string }[] = [

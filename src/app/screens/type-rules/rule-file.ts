@@ -82,21 +82,11 @@ export function ruleFrom(group: Group): unknown {
 
 function nested({ join, parts }: Group): unknown {
   const rules = parts.map((part) => (isGroup(part) ? nested(part) : part));
-  if (join === 'none') return { not: rules.length === 1 ? rules[0] : { any: rules } };
+  // A group that stands alone keeps its "any": without it, it would be read back as the outer one.
+  const [only] = parts;
+  if (join === 'none')
+    return { not: parts.length === 1 && only !== undefined && !isGroup(only) ? only : { any: rules } };
   return join === 'notAll' ? { not: { all: rules } } : { [join]: rules };
-}
-
-/** The condition with its limits and terms changed; where nothing is left it asks for any value. */
-export function changed(
-  one: Condition,
-  change: { readonly [Key in keyof Condition]?: Condition[Key] | undefined },
-): Condition {
-  const merged = Object.entries({ ...one, ...change }).filter(
-    ([key, value]) => key !== 'known' && value !== undefined && !(Array.isArray(value) && value.length === 0),
-  );
-  const kept = Object.fromEntries(merged) as Condition;
-  if (Object.keys(kept).length > 1) return kept;
-  return { attribute: kept.attribute, known: change.known ?? one.known ?? true };
 }
 
 /** The rules with one limit moved wherever it stands, however deep. */

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Condition } from '../../../fragments/select.ts';
 import type { AttributeView, TypesView } from '../../engine/protocol.ts';
+import { ConditionForm } from '../../parts/condition-form.tsx';
 import { Button, Check, Entry } from '../../parts/controls.tsx';
-import { ConditionForm } from './condition-form.tsx';
 import { GroupForm } from './group-form.tsx';
 import { freeId, groupOf, type RuleFile, ruleFrom, type TypeDraft } from './rule-file.ts';
 

@@ -1,8 +1,8 @@
 import { useState } from 'react';
-import type { Condition } from '../../../fragments/select.ts';
-import type { AttributeView } from '../../engine/protocol.ts';
-import { Button, Choice, Entry } from '../../parts/controls.tsx';
-import { changed } from './rule-file.ts';
+import type { Condition } from '../../fragments/select.ts';
+import type { AttributeView } from '../engine/protocol.ts';
+import { changed } from './changed-condition.ts';
+import { Button, Choice, Entry } from './controls.tsx';
 
 export interface ConditionFormProps {
   readonly condition: Condition;
