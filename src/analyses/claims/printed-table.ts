@@ -70,7 +70,7 @@ export function readTable(bytes: Uint8Array, file: string, says: TableSays = {})
       { file },
       'give it a row of heads and a column of labels',
     );
-  const name = file.replace(/^.*\//, '').replace(/\.[^.]+$/, '');
+  const name = tableName(file);
   const quantities = head.slice(1).map(quantityNamed);
   const samples = quantities.filter((quantity) => quantity !== undefined).length >= 2;
   const cellOf = (row: number, column: number): PrintedFigure[] => {
@@ -98,7 +98,7 @@ export function readTable(bytes: Uint8Array, file: string, says: TableSays = {})
     const [label, over] = [labels[row], head[column + 1]];
     const sum = !samples && (isTotal(label) || isTotal(over));
     return parts.map((part, i) => ({
-      id: `${name}: ${label} / ${over}${i === 0 ? '' : ` (${part.quantity})`}`,
+      id: i === 0 ? cellId(name, label, over) : `${cellId(name, label, over)} (${part.quantity})`,
       // Its id says where it stands.
       place: '',
       quantity: sum && i === 0 ? 'total' : part.quantity,
@@ -154,6 +154,16 @@ function layOut(
     grand: first(sumRow, sumColumn),
     figures: all.flat(2),
   };
+}
+
+/** A table is called by its file name without the ending. */
+export function tableName(file: string): string {
+  return file.replace(/^.*\//, '').replace(/\.[^.]+$/, '');
+}
+
+/** Names the figure in the row of this label, under this head; a second number of the cell adds its quantity. */
+export function cellId(table: string, label: string, head: string): string {
+  return `${table}: ${label} / ${head}`;
 }
 
 export function isTotal(label: string): boolean {

@@ -100,7 +100,9 @@ export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }:
                   {table.columns.map((column, i) => (
                     <td
                       key={column.id}
-                      className={i === pickColumn ? 'name' : isNumeric(table, i) ? 'number' : 'text'}
+                      className={
+                        i === pickColumn ? 'name' : isNumeric(table, i) ? 'number' : textClass(row[i])
+                      }
                     >
                       {i === pickColumn && id !== undefined && onPick !== undefined ? (
                         <PickButton id={id} picked={picked?.includes(id) ?? false} onPick={onPick} />
@@ -164,6 +166,14 @@ export function Cell({ cell, print = readable }: { cell: TableCell; print?: (val
   if (typeof cell === 'boolean') return <>{cell ? 'yes' : 'no'}</>;
   if (typeof cell === 'string') return <>{cell}</>;
   return <span className="why">{cell.why}</span>;
+}
+
+/** Texts of more than a few words get room, so that they do not stand one word a line. */
+const LONG = 40;
+
+function textClass(cell: TableCell | undefined): string {
+  const text = typeof cell === 'string' ? cell : typeof cell === 'object' ? (cell?.why ?? '') : '';
+  return text.length > LONG ? 'text long' : 'text';
 }
 
 function isNumeric(table: ResultTable, column: number): boolean {

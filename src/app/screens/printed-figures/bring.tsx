@@ -15,6 +15,8 @@ export interface BringProps {
   readonly attributes: readonly { readonly id: string; readonly label: string }[];
   readonly onOpen: (id: string) => void;
   readonly onFiles: (files: ReadonlyMap<string, Uint8Array>) => void;
+  readonly onNewTable: () => void;
+  readonly onEditTable: (file: string) => void;
   readonly onNewList: () => void;
   readonly onOptions: (options: Readonly<Record<string, unknown>>, what: string) => void;
   readonly onRemove: () => void;
@@ -67,6 +69,11 @@ export function Bring(props: BringProps) {
         </FileTrigger>
       </DropZone>
       {refused === null ? null : <FaultNote text={refused} />}
+      <div>
+        <Button look="small" onPress={props.onNewTable}>
+          Type a printed table
+        </Button>
+      </div>
       <PasteTable onTable={(text) => onFiles(new Map([['table.csv', new TextEncoder().encode(text)]]))} />
       <Button look="plain small" onPress={() => download('claims.csv', claimsTemplate(), 'text/csv')}>
         Save a claims file to fill in
@@ -75,6 +82,7 @@ export function Bring(props: BringProps) {
         tables={tablesOf(open)}
         faults={faults}
         attributes={withSources && open?.data !== false ? attributes : []}
+        onEdit={props.onEditTable}
         onChange={(tables, what) => onOptions({ tables }, what)}
       />
       {withSources && open !== null ? (

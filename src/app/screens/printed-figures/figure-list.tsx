@@ -11,6 +11,8 @@ export interface ListLine {
   readonly key: string;
   /** Row of the form; null for a cell of a printed table. */
   readonly draft: number | null;
+  /** Printed table that the figure is a cell of. */
+  readonly table: string | null;
   readonly id: string;
   readonly printed: string;
   readonly what: string;
@@ -22,24 +24,25 @@ export interface ListLine {
 /** What each row of the form and each printed table came to, in their order. */
 export function listLines(drafts: readonly Draft[], answer: ClaimsView | null): readonly ListLine[] {
   const judged = new Map((answer?.judged ?? []).map((one) => [one.id, one]));
-  const ofFigure = (id: string, draft: number | null, key: string): ListLine[] => {
+  const ofFigure = (id: string, key: string, draft: number | null, table: string | null): ListLine[] => {
     const one = judged.get(id);
     if (one === undefined) return [];
     const { printed, quantity: what, place } = one;
-    return [{ key, draft, id, printed, what, place, judged: one, lacks: '' }];
+    return [{ key, draft, table, id, printed, what, place, judged: one, lacks: '' }];
   };
   const claimed = drafts.flatMap((draft, i): ListLine[] => {
     const line = answer?.lines[i];
     const current = line !== undefined && line.id === (draft.id === '' ? line.id : draft.id);
     if (current && line.figures.length > 0) {
-      const lines = line.figures.flatMap((id, part) => ofFigure(id, i, `${i}:${part}`));
+      const lines = line.figures.flatMap((id, part) => ofFigure(id, `${i}:${part}`, i, null));
       if (lines.length > 0) return lines;
     }
     const { id, printed, quantity: what, place } = draft;
-    return [{ key: `${i}:0`, draft: i, id, printed, what, place, judged: null, lacks: lacking(draft, line) }];
+    const lacks = lacking(draft, line);
+    return [{ key: `${i}:0`, draft: i, table: null, id, printed, what, place, judged: null, lacks }];
   });
   const cells = (answer?.printed ?? []).flatMap(({ file, figures }) =>
-    figures.flatMap((id) => ofFigure(id, null, `${file}:${id}`)),
+    figures.flatMap((id) => ofFigure(id, `${file}:${id}`, null, file)),
   );
   return [...claimed, ...cells];
 }

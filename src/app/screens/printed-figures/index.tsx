@@ -5,10 +5,11 @@ import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
 import { Tables } from '../../parts/tables.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { Screen } from '../register.ts';
-import { Bring } from './bring.tsx';
+import { Bring, tablesOf } from './bring.tsx';
 import { ClaimForm } from './claim-form.tsx';
 import { FigureList, listLines } from './figure-list.tsx';
 import { SaveClaims } from './save.tsx';
+import { TableForm } from './table-form.tsx';
 import { useClaims } from './use-claims.ts';
 import { useClaimsDesk } from './use-list.ts';
 import { VerdictWorking } from './verdict-working.tsx';
@@ -23,9 +24,13 @@ function PrintedFiguresScreen() {
   const { open, drafts } = desk;
   const { answer, fault, busy } = useClaims(open);
   const [chosen, setChosen] = useState<string | null>(null);
-  const [fresh, setFresh] = useState<number | null>(null);
+  const [fresh, setFresh] = useState<number | string | null>(null);
+  const [tableOpen, setTableOpen] = useState<string | null>(null);
   const lines = open === null ? [] : listLines(drafts, answer);
-  const line = lines.find(({ key }) => key === chosen) ?? lines[0] ?? null;
+  const tables = tablesOf(open).map(({ file }) => file);
+  const table = tableOpen !== null && tables.includes(tableOpen) ? tableOpen : null;
+  // A table that cannot be read yet has no line of its own, and stays open all the same.
+  const line = lines.find(({ key }) => key === chosen) ?? (table === null ? lines[0] : null) ?? null;
   const draft = line?.draft ?? null;
   const stem = fileStem(String(open?.title ?? open?.file ?? workspace.study.title).replace(/\.[^.]+$/, ''));
   const attributes = (view?.attributes ?? [])
@@ -34,12 +39,22 @@ function PrintedFiguresScreen() {
   const add = (after: number | null) => {
     const place = desk.addDraft(after);
     setFresh(place);
+    setTableOpen(null);
     setChosen(`${place}:0`);
   };
   const choose = (key: string) => {
     setFresh(null);
+    setTableOpen(lines.find((one) => one.key === key)?.table ?? null);
     setChosen(key);
   };
+  const editTable = (file: string, isNew: boolean) => {
+    setFresh(isNew ? file : null);
+    setTableOpen(file);
+    setChosen(lines.find((one) => one.table === file)?.key ?? '');
+  };
+  const faults = Object.fromEntries(
+    (answer?.printed ?? []).flatMap(({ file, fault: why }) => (why === null ? [] : [[file, why]])),
+  );
   const openFigure = (id: string) => {
     const found = lines.find((one) => one.judged?.id === id);
     if (found !== undefined) choose(found.key);
@@ -53,9 +68,9 @@ function PrintedFiguresScreen() {
             open={open}
             withSources={workspace.study.sources.length > 0}
             attributes={attributes}
-            faults={Object.fromEntries(
-              (answer?.printed ?? []).flatMap(({ file, fault: why }) => (why === null ? [] : [[file, why]])),
-            )}
+            faults={faults}
+            onNewTable={() => editTable(desk.newTable(), true)}
+            onEditTable={(file) => editTable(file, false)}
             onOpen={desk.openList}
             onFiles={desk.takeFiles}
             onNewList={desk.newList}
@@ -97,16 +112,24 @@ function PrintedFiguresScreen() {
           </div>
         </Part>
         <Part name="trace" title="The chosen figure">
-          {line === null ? (
+          {line === null && table === null ? (
             <p className="soft">The working of a figure opens here.</p>
           ) : (
             <div className="stack wide">
-              {line.judged === null ? null : <VerdictWorking judged={line.judged} onOpen={openFigure} />}
-              {draft === null || drafts[draft] === undefined ? (
-                <p className="small soft">
-                  A cell of a printed table; to change it, change the file and open it again.
-                </p>
-              ) : (
+              {table === null ? null : (
+                <TableForm
+                  key={table}
+                  file={table}
+                  grid={desk.gridOf(table)}
+                  judged={answer?.judged ?? []}
+                  fault={faults[table] ?? null}
+                  fresh={fresh === table}
+                  onChange={(update, what) => desk.setGrid(table, update, what)}
+                  onEnter={(id) => (id === null ? setChosen('') : openFigure(id))}
+                />
+              )}
+              {line?.judged == null ? null : <VerdictWorking judged={line.judged} onOpen={openFigure} />}
+              {draft === null || drafts[draft] === undefined ? null : (
                 <ClaimForm
                   key={draft}
                   draft={drafts[draft]}

@@ -7,6 +7,7 @@ export interface PrintedTablesProps {
   readonly faults: Readonly<Record<string, string>>;
   /** Attributes of the data; none where the tables are held against each other only. */
   readonly attributes: readonly { readonly id: string; readonly label: string }[];
+  readonly onEdit: (file: string) => void;
   readonly onChange: (tables: readonly TableSaid[], what: string) => void;
 }
 
@@ -17,7 +18,7 @@ const ASKED = [
 ] as const;
 
 /** The whole printed tables of a list, and what of the data they are of. */
-export function PrintedTables({ tables, faults, attributes, onChange }: PrintedTablesProps) {
+export function PrintedTables({ tables, faults, attributes, onEdit, onChange }: PrintedTablesProps) {
   if (tables.length === 0) return null;
   const options = [{ id: '', label: 'not said' }, ...attributes];
   return (
@@ -25,7 +26,13 @@ export function PrintedTables({ tables, faults, attributes, onChange }: PrintedT
       {tables.map((table, place) => (
         <li key={table.file} className="stack tight">
           <div className="line apart">
-            <span className="small">{table.file}</span>
+            <Button
+              look="plain small"
+              label={`Open the table ${table.file}`}
+              onPress={() => onEdit(table.file)}
+            >
+              {table.file}
+            </Button>
             <Button
               look="plain small"
               label={`Remove the table ${table.file}`}

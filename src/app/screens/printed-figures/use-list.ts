@@ -18,6 +18,7 @@ import {
   readDrafts,
   withClaims,
 } from './claims-list.ts';
+import { blankGrid, type Grid, gridBytes, readGrid } from './table-grid.ts';
 
 export interface ClaimsDesk {
   readonly lists: readonly StudyAnalysis[];
@@ -31,6 +32,11 @@ export interface ClaimsDesk {
   /** Adds a figure like the one at this place, and answers where it stands. */
   readonly addDraft: (after: number | null) => number;
   readonly removeDraft: (place: number) => void;
+  /** Texts of a printed table of the open list. */
+  readonly gridOf: (file: string) => Grid;
+  readonly setGrid: (file: string, update: (grid: Grid) => Grid, what: string) => void;
+  /** Starts an empty printed table, and answers its name. */
+  readonly newTable: () => string;
   readonly takeFiles: (files: ReadonlyMap<string, Uint8Array>) => void;
 }
 
@@ -73,20 +79,21 @@ export function useClaimsDesk(): ClaimsDesk {
       return drafts.length;
     },
     removeDraft: (place) => edit((all) => all.toSpliced(place, 1), 'remove a printed figure'),
+    gridOf: (file) => readGrid(workspace.files.get(file), file),
+    setGrid: (file, update, what) =>
+      change((now) => withFile(now, file, gridBytes(update(readGrid(now.files.get(file), file)))), what),
+    newTable: () => {
+      const file = freeName(workspace, 'table.csv');
+      change((now) => withTable(now, open?.id ?? null, file, gridBytes(blankGrid(3, 4))), 'a printed table');
+      return file;
+    },
     takeFiles: (given) => {
       for (const [name, bytes] of given) {
         if (holdsClaims(bytes, name)) {
           change((now) => withClaims(now, name, bytes), `open ${name}`);
           setOpenId(freeId(workspace));
         } else {
-          change((now) => {
-            const { list, workspace: base } = listIn(now, open?.id ?? null);
-            const file = freeName(base, name);
-            return withAnalysis(withFile(base, file, bytes), {
-              ...list,
-              tables: [...tablesOf(list), { file }],
-            });
-          }, `the table ${name}`);
+          change((now) => withTable(now, open?.id ?? null, freeName(now, name), bytes), `the table ${name}`);
         }
       }
     },
@@ -100,6 +107,12 @@ function listsOf({ study }: Workspace): readonly StudyAnalysis[] {
 function draftsOf({ files }: Workspace, list: StudyAnalysis): readonly Draft[] {
   const name = String(list.file ?? '');
   return readDrafts(files.get(name), name);
+}
+
+/** Adds a printed table to the list of this id, or to a list that is started for it. */
+function withTable(now: Workspace, id: string | null, file: string, bytes: Uint8Array): Workspace {
+  const { list, workspace } = listIn(now, id);
+  return withAnalysis(withFile(workspace, file, bytes), { ...list, tables: [...tablesOf(list), { file }] });
 }
 
 /** The list of this id, or the first; where there is none yet, or it has no file, it is started. */

@@ -1,0 +1,48 @@
+import { decodeBytes } from '../../../sources/decode.ts';
+import { detectDelimiter } from '../../../sources/dialect.ts';
+import { restoreText, writeCsv } from '../../../sources/export.ts';
+import { parseCsv } from '../../../sources/parse-csv.ts';
+
+/** A printed table as it is edited: texts only, all rows of one width, heads in the first, labels in the first column. */
+export type Grid = readonly (readonly string[])[];
+
+/** The texts of a CSV; none where it cannot be parted into cells, which the worker says where it reads it. */
+export function readGrid(bytes: Uint8Array | undefined, name: string): Grid {
+  if (bytes === undefined) return [];
+  try {
+    const { text } = decodeBytes(bytes, name);
+    const rows = parseCsv(text, name, detectDelimiter(text)).grid;
+    const width = Math.max(0, ...rows.map((row) => row.length));
+    return rows.map((row) => Array.from({ length: width }, (_, i) => restoreText((row[i] ?? '').trim())));
+  } catch {
+    return [];
+  }
+}
+
+export function gridBytes(grid: Grid): Uint8Array {
+  return new TextEncoder().encode(writeCsv(grid));
+}
+
+export function blankGrid(rows: number, columns: number): Grid {
+  return Array.from({ length: rows }, () => Array.from({ length: columns }, () => ''));
+}
+
+export function withCell(grid: Grid, row: number, column: number, text: string): Grid {
+  return grid.map((line, i) => (i === row ? line.with(column, text) : line));
+}
+
+export function withRow(grid: Grid): Grid {
+  return [...grid, (grid[0] ?? []).map(() => '')];
+}
+
+export function withColumn(grid: Grid): Grid {
+  return grid.map((line) => [...line, '']);
+}
+
+export function withoutRow(grid: Grid, row: number): Grid {
+  return grid.toSpliced(row, 1);
+}
+
+export function withoutColumn(grid: Grid, column: number): Grid {
+  return grid.map((line) => line.toSpliced(column, 1));
+}

@@ -1,0 +1,137 @@
+import { mkdtemp, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { thrum } from '../cli/thrum.ts';
+import { type Bench, type Desk, openBench, saved } from './workbench.ts';
+
+/** Generous, for machines that do much else at the same time. */
+vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
+
+let bench: Bench;
+beforeAll(async () => {
+  bench = await openBench();
+});
+afterAll(async () => {
+  await bench?.close();
+});
+
+const said = ({ page }: Desk) => page.getByRole('region', { name: 'What can be said' });
+const chosen = ({ page }: Desk) => page.getByRole('region', { name: 'The chosen figure' });
+const cell = (desk: Desk, name: string) => chosen(desk).getByRole('textbox', { name });
+
+async function withTable(text: string): Promise<Desk> {
+  const desk = await bench.open();
+  await desk.go('Printed figures');
+  await desk.page
+    .getByRole('region', { name: 'The figures of a paper' })
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'kinds.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+  await desk.page.getByRole('button', { name: 'Open the table kinds.csv' }).click();
+  return desk;
+}
+
+describe('The cells of a printed table in the workbench', () => {
+  it('are corrected, and the verdicts follow, there and back', async () => {
+    const desk = await withTable('site;tabby;twill;total\nA;12;7;19\nB;3;9;13\ntotal;15;16;31\n');
+    const { page } = desk;
+    await said(desk)
+      .getByText(/2 cannot be/)
+      .waitFor();
+    await cell(desk, 'B, total: cannot be').focus();
+    await chosen(desk).getByText('3 + 9 is 12', { exact: false }).first().waitFor();
+    await cell(desk, 'B, total: cannot be').fill('12');
+    await page.keyboard.press('Enter');
+    await said(desk)
+      .getByText(/, 9 agree\./)
+      .waitFor();
+    expect(await cell(desk, 'total, total: agrees').evaluate((one) => one === document.activeElement)).toBe(
+      true,
+    );
+    await page.getByRole('button', { name: /^Undo: B, total/ }).click();
+    await cell(desk, 'B, total: cannot be').waitFor();
+    await desk.close();
+  });
+
+  it('that cannot be read say where and why, and the table stays open to be mended', async () => {
+    const desk = await withTable('site,tabby,twill\nA,12,7\nB,3,9\n');
+    await cell(desk, 'B, twill').fill('nine');
+    await desk.page.keyboard.press('Enter');
+    await chosen(desk)
+      .getByText('Not read yet: kinds.csv, row 3, column "twill": "nine" cannot be read as a printed count')
+      .waitFor();
+    await cell(desk, 'B, twill').fill('9');
+    await desk.page.keyboard.press('Enter');
+    await chosen(desk).getByText('Not read yet').waitFor({ state: 'detached' });
+    await desk.close();
+  });
+
+  it('together with typed figures are saved as files of which the terminal says the same, byte for byte', async () => {
+    const desk = await withTable('site,tabby,twill,total\nA,12,7,19\ntotal,12,7,19\n');
+    const { page } = desk;
+    await page.getByRole('button', { name: 'Add a row' }).click();
+    for (const [name, text] of [
+      ['label of row 4', 'Upper, "new"'],
+      ['Upper, "new", tabby', '3'],
+      ['Upper, "new", twill', '9'],
+      ['Upper, "new", total', '13'],
+    ] as const) {
+      await cell(desk, name).fill(text);
+      await page.keyboard.press('Enter');
+    }
+    await said(desk)
+      .getByText(/Of 9 printed figures/)
+      .waitFor();
+    await page.getByRole('button', { name: 'Add a figure' }).click();
+    await page.getByLabel('As it is printed').fill('31');
+    await page.getByRole('button', { name: /What it is/ }).click();
+    await page.getByRole('option', { name: 'n', exact: true }).click();
+    await said(desk)
+      .getByText(/Of 10 printed figures/)
+      .waitFor();
+    const verdicts = await saved(page, page.getByRole('button', { name: 'Save the verdicts: JSON' }));
+    const claims = await saved(page, page.getByRole('button', { name: 'The claims themselves' }));
+    await page.getByRole('button', { name: 'Open the table kinds.csv' }).click();
+    const table = await saved(page, page.getByRole('button', { name: 'Save the table kinds.csv' }));
+    expect([claims.name, table.name]).toEqual(['claims.csv', 'kinds.csv']);
+    const folder = await mkdtemp(join(tmpdir(), 'thrum-'));
+    for (const { name, text } of [claims, table]) await writeFile(join(folder, name), text);
+    const check = await thrum(
+      'check',
+      join(folder, claims.name),
+      '--table',
+      join(folder, table.name),
+      '--json',
+    );
+    expect(check.status).toBe(1);
+    expect(JSON.parse(check.out).figures).toHaveLength(10);
+    expect(verdicts.text).toBe(check.out);
+    expect(desk.errors).toEqual([]);
+    await desk.close();
+  });
+
+  it('are typed from nothing by keyboard alone, and are free of accessibility faults that a machine can find', async () => {
+    const desk = await bench.open();
+    const { page } = desk;
+    await desk.go('Printed figures');
+    await page.getByRole('button', { name: 'Type a printed table' }).focus();
+    await page.keyboard.press('Enter');
+    // Brown & Heathers 2017, p. 364: a mean of 5.19 is not possible for 28 whole numbers.
+    await cell(desk, 'head of column 2').waitFor();
+    await page.waitForFunction(
+      () => document.activeElement?.getAttribute('aria-label') === 'head of column 2',
+    );
+    for (const text of ['n', 'mean', 'step', 'ages', '28', '5.19', '1']) {
+      await page.keyboard.type(text);
+      await page.keyboard.press('Tab');
+    }
+    await cell(desk, 'ages, mean: cannot be').focus();
+    await chosen(desk).getByText('145/28 = 5.1786 and 146/28 = 5.2143').first().waitFor();
+    const { violations } = await new AxeBuilder({ page })
+      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+      .analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    await desk.close();
+  });
+});
