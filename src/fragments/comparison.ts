@@ -87,7 +87,7 @@ export function compareRecords(
   }
   if (variables.length === 0) {
     throw new InputError(
-      'none of the chosen attributes has a value to compare',
+      'none of the chosen attributes has a value that could be compared',
       {},
       'choose attributes that the sources record for these fragments',
     );

@@ -54,7 +54,7 @@ export function crossedTable(
     const label = register.attributes.get(id)?.label ?? id;
     const has = values.length === 0 ? 'no value' : `only one value ("${values[0].label}")`;
     throw new InputError(
-      `"${label}" (${id}) has ${has} among the records that have both, and a crosstab needs two`,
+      `"${label}" (${id}) has ${has} among the records that have both, and two are needed`,
       {},
       'choose another attribute, or select more fragments',
     );

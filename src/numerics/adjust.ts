@@ -1,3 +1,5 @@
+import type { Unavailable } from './unavailable.ts';
+
 /** Ways to adjust a family of p values for having been asked together. */
 export type Adjustment = 'holm' | 'benjamini-hochberg' | 'bonferroni' | 'none';
 
@@ -27,4 +29,17 @@ export function adjustP(p: readonly number[], method: Adjustment): number[] {
     adjusted[order[rank]] = running;
   }
   return adjusted;
+}
+
+/** As `adjustP`, where some tests could not be made: these are not counted, and keep their reason. */
+export function adjustKnown(
+  p: readonly (number | Unavailable)[],
+  method: Adjustment,
+): (number | Unavailable)[] {
+  const adjusted = adjustP(
+    p.filter((value): value is number => typeof value === 'number'),
+    method,
+  );
+  let next = 0;
+  return p.map((value) => (typeof value === 'number' ? adjusted[next++] : value));
 }

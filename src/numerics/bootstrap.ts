@@ -31,7 +31,8 @@ export interface BootstrapOptions {
  * fragments) again with replacement, within each stratum (group, site). Bias-corrected and accelerated
  * (BCa: Efron 1987, J. Am. Stat. Assoc. 82:171; acceleration by leaving one block out, Efron &
  * Tibshirani 1993, equation 14.15). Falls back to the percentile interval, and says so, where the
- * correction is undefined (every left-out value equal).
+ * correction is undefined (every left-out value equal). Unavailable where all draws agree: limits that fall
+ * on the value itself would claim a certainty that the sample cannot give.
  *
  * @param strata number of blocks in each stratum; at least one stratum of at least 2 blocks.
  * @param statistic value for a choice of blocks (indices per stratum, repeats allowed); NaN for none.
@@ -55,6 +56,7 @@ export function bootstrapInterval(
   }
   if (values.length < resamples / 2) return { why: 'most resamples gave no value' };
   const sorted = Float64Array.from(values).sort();
+  if (drawsAgree(sorted)) return DRAWS_AGREE;
   if (method === 'centred') {
     const [low, middle, high] = [(1 - level) / 2, 0.5, (1 + level) / 2].map((share) =>
       quantileSorted(sorted, share, 6),
@@ -79,6 +81,17 @@ export function bootstrapInterval(
     resamples: values.length,
     method: shares === undefined ? 'percentile' : 'BCa',
   };
+}
+
+/** Why drawing again tells no limits: values of one kind, or groups wholly apart. That is no certainty. */
+export const DRAWS_AGREE: Unavailable = {
+  why: 'every draw of the items gives the same value, so drawing again cannot tell its limits',
+};
+
+/** Whether all draws come to one value, but for the last bits. @param sorted ascending, at least one. */
+export function drawsAgree(sorted: Float64Array): boolean {
+  const [least, most] = [sorted[0], sorted[sorted.length - 1]];
+  return most - least <= 1e-12 * Math.max(Math.abs(least), Math.abs(most));
 }
 
 function correctedShares(
@@ -133,9 +146,12 @@ function jackknifeAcceleration(
  * percentile interval"). With 10 blocks 95 % becomes 98.3 %, with 40 it becomes 95.9 %; 99.9 % at most.
  */
 export function expandedLevel(level: number, blocks: number): number {
-  if (blocks < 2) return level;
-  const wide = Math.sqrt(blocks / (blocks - 1)) * studentQuantileUpper((1 - level) / 2, blocks - 1);
-  return Math.min(WIDEST, 1 - 2 * normalUpper(wide));
+  return blocks < 2 ? level : Math.min(WIDEST, 1 - 2 * expandedTail(level, blocks));
+}
+
+/** The share that is to be left out at either end for `expandedLevel`. @param blocks at least 2. */
+export function expandedTail(level: number, blocks: number): number {
+  return normalUpper(Math.sqrt(blocks / (blocks - 1)) * studentQuantileUpper((1 - level) / 2, blocks - 1));
 }
 
 /** Two or three blocks would ask for a level that no number of resamples resolves. */

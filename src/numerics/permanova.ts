@@ -3,8 +3,8 @@ import { type PermutationOptions, type PermutationTest, permutationTest } from '
 import type { Unavailable } from './unavailable.ts';
 
 export interface PermutationalAnova extends PermutationTest {
-  /** Pseudo-F: variation between groups over variation within. */
-  readonly statistic: number;
+  /** Pseudo-F: variation between groups over variation within; without a value where none is within. */
+  readonly statistic: number | Unavailable;
   readonly dfBetween: number;
   readonly dfWithin: number;
   /** Share of the squared dissimilarity that lies between the groups. */
@@ -47,16 +47,17 @@ export function permanova(
     }
     return sum;
   };
+  const nothing = total * 1e-14;
   const ratio = (dealt: ArrayLike<number>) => {
     const inside = within(dealt);
     // Perfect separation leaves nothing within; the largest double keeps the order of the statistics.
-    return inside <= 0 ? Number.MAX_VALUE : (total - inside) / (k - 1) / (inside / (n - k));
+    return inside <= nothing ? Number.MAX_VALUE : (total - inside) / (k - 1) / (inside / (n - k));
   };
   const test = permutationTest(labels, ratio, { exactLimit: 20_000, ...options });
   const inside = within(labels);
   return {
     ...test,
-    statistic: test.observed,
+    statistic: inside <= nothing ? { why: 'nothing varies within the groups' } : test.observed,
     dfBetween: k - 1,
     dfWithin: n - k,
     rSquared: (total - inside) / total,

@@ -157,8 +157,22 @@ export function issueToError(issue: z.core.$ZodIssue, value: unknown, file: stri
       suggest(String(given), options, `use ${options.length === 1 ? '' : 'one of '}${options.join(', ')}`),
     );
   }
-  const said = issue.message.replace(/^Invalid input: /, '').replace(/^Too (big|small): /, '');
+  if (issue.code === 'too_small') {
+    const least = `${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}`;
+    return new InputError(`${sized(issue.origin, given)} too small`, where, `give ${least}`);
+  }
+  if (issue.code === 'too_big') {
+    const most = `${issue.inclusive === false ? 'less than' : 'at most'} ${issue.maximum}`;
+    return new InputError(`${sized(issue.origin, given)} too large`, where, `give ${most}`);
+  }
+  const said = issue.message.replace(/^Invalid input: /, '');
   return new InputError(said, where, 'correct this part (docs/file-formats.md lists what it may hold)');
+}
+
+/** What a bound was put on: "99 is", "the number of entries is". */
+function sized(origin: string, given: unknown): string {
+  if (origin === 'array') return 'the number of entries is';
+  return origin === 'string' ? 'the number of letters is' : `${String(given)} is`;
 }
 
 function allowedKeys(path: readonly PropertyKey[], value: unknown): string[] {

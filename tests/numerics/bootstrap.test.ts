@@ -103,5 +103,8 @@ describe('resampling', () => {
     expect(bootstrapInterval([5], () => Number.NaN, { random: createRandom(1) })).toEqual({
       why: 'the statistic itself has no value',
     });
+    expect(bootstrapInterval([5, 5], () => 1, { random: createRandom(1) })).toEqual({
+      why: 'every draw of the items gives the same value, so drawing again cannot tell its limits',
+    });
   });
 });

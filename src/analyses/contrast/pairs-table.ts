@@ -1,8 +1,8 @@
+import { adjustKnown } from '../../numerics/adjust.ts';
 import { exp } from '../../numerics/elementary.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
 import { col, effectCells, percent } from './cells.ts';
 import type { ContrastFound } from './compute.ts';
-import { adjusted } from './pairs.ts';
 
 /** Every pair of groups of every attribute: p, effects, likeness, and what could have been missed. */
 export function pairsTable({
@@ -10,11 +10,11 @@ export function pairsTable({
   options,
 }: Pick<ContrastFound, 'attributes' | 'options'>): ResultTable {
   const lines = attributes.flatMap((contrast) => contrast.pairs.map((pair) => ({ contrast, pair })));
-  const p = adjusted(
+  const p = adjustKnown(
     lines.map(({ pair }) => pair.p),
     options.adjust,
   );
-  const alike = adjusted(
+  const alike = adjustKnown(
     lines.map(({ pair }) => ('why' in pair.equivalence ? pair.equivalence : pair.equivalence.p)),
     options.adjust,
   );

@@ -1,4 +1,3 @@
-import { adjustP } from '../../numerics/adjust.ts';
 import {
   type BlockedSample,
   blockMedians,
@@ -191,21 +190,4 @@ function power(
   const sd = Math.sqrt((df[0] * a * a + df[1] * b * b) / (df[0] + df[1]));
   const shift = normalShiftOfDelta(detectableDelta) * sd;
   return { detectableDelta, detectable: logarithmic ? exp(shift) : shift };
-}
-
-/** Adjusts the p values that exist; the others keep their reason. */
-export function adjusted(
-  p: readonly (number | Unavailable)[],
-  method: ContrastOptions['adjust'],
-): (number | Unavailable)[] {
-  const known = p.flatMap((value, place) => (typeof value === 'number' ? [{ value, place }] : []));
-  const values = adjustP(
-    known.map(({ value }) => value),
-    method,
-  );
-  const out = [...p];
-  known.forEach(({ place }, index) => {
-    out[place] = values[index];
-  });
-  return out;
 }

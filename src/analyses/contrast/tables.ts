@@ -1,8 +1,8 @@
 import { countBehind } from '../../fragments/behind.ts';
+import { adjustKnown } from '../../numerics/adjust.ts';
 import type { AnalysisInput, ResultTable, TableCell, Unavailable } from '../contract.ts';
 import { col, effectCells, percent } from './cells.ts';
 import { type ContrastFound, quartilesOf } from './compute.ts';
-import { adjusted } from './pairs.ts';
 import { pairsTable } from './pairs-table.ts';
 import type { Question } from './tests.ts';
 import { togetherTable } from './together-table.ts';
@@ -89,7 +89,7 @@ function testsTable({ attributes, options }: Compared): ResultTable {
   const adjustedP = new Map<(typeof lines)[number], number | Unavailable>();
   for (const question of new Set(lines.map((line) => line.question))) {
     const family = lines.filter((line) => line.question === question);
-    const p = adjusted(
+    const p = adjustKnown(
       family.map(({ answer }) => ('why' in answer ? { why: answer.why } : answer.p)),
       options.adjust,
     );

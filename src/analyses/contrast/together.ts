@@ -1,4 +1,5 @@
-import { compareRecords } from '../../fragments/comparison.ts';
+import { InputError } from '../../errors.ts';
+import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import { collapseItems } from '../../fragments/items.ts';
 import { takeRows } from '../../fragments/subset.ts';
@@ -51,7 +52,10 @@ export function contrastTogether(
   if (groups.length < 2) return { why: 'a comparison needs two groups' };
   const rows = groups.flatMap((group) => group.rows);
   const labels = groups.flatMap((group, place) => group.rows.map(() => place));
-  const comparison = compareRecords(takeRows(items, rows), register, comparisonSettings(options));
+  const comparison = comparedOrWhy(() =>
+    compareRecords(takeRows(items, rows), register, comparisonSettings(options)),
+  );
+  if ('why' in comparison) return comparison;
   const whole = dissimilarities(comparison.spec);
   const { kept } = knownRecords(whole);
   const matrix = takeRecords(whole, kept);
@@ -81,4 +85,14 @@ export function contrastTogether(
     similarity: similarityAnalysis(ranks, dealt, dealing('similarity')),
     notes: comparison.notes,
   };
+}
+
+/** Attributes that cannot be weighed together (all zero under a logarithm) may still be tested each alone. */
+function comparedOrWhy(compare: () => Comparison): Comparison | Unavailable {
+  try {
+    return compare();
+  } catch (fault) {
+    if (fault instanceof InputError) return { why: fault.what };
+    throw fault;
+  }
 }

@@ -1,10 +1,11 @@
+import { adjustKnown } from '../../numerics/adjust.ts';
 import { exp } from '../../numerics/elementary.ts';
 import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP, printQuantity } from '../phrasing.ts';
 import { contrastCautions } from './cautions.ts';
 import { percent } from './cells.ts';
 import { type AttributeContrast, type ContrastFound, quartilesOf } from './compute.ts';
-import { adjusted, type Effect } from './pairs.ts';
+import type { Effect } from './pairs.ts';
 import type { TestAnswer } from './tests.ts';
 import type { Trend } from './trend.ts';
 
@@ -123,7 +124,7 @@ function severalGroups(
   if (place.p >= alpha) {
     return `${samples.attribute.label} is not distinguishable between the groups of ${found.by}: ${testWords(place)}${effect}; ${size}`;
   }
-  const p = adjusted(
+  const p = adjustKnown(
     pairs.map((pair) => pair.p),
     found.options.adjust,
   );
@@ -174,8 +175,12 @@ function togetherSentences(found: ContrastFound): string[] {
     'why' in similarity
       ? ''
       : `; analysis of similarities R = ${printNumber(similarity.statistic, 2)}, ${printP(similarity.p)}`;
+  const ratio =
+    typeof place.statistic === 'number'
+      ? `F = ${printNumber(place.statistic)}`
+      : `without F (${place.statistic.why})`;
   const said =
-    `permutational analysis of variance F = ${printNumber(place.statistic)}, df = ${place.dfBetween}, ${place.dfWithin}, ${printP(place.p)}, ` +
+    `permutational analysis of variance ${ratio}, df = ${place.dfBetween}, ${place.dfWithin}, ${printP(place.p)}, ` +
     `R² = ${printNumber(place.rSquared, 2)}, n = ${printCount(together.items, 'item')}`;
   return [
     place.p < alpha

@@ -17,6 +17,7 @@ import {
 import { groupSizes, silhouette } from '../../numerics/grouping/silhouette.ts';
 import type { MergeTree } from '../../numerics/grouping/tree.ts';
 import type { Random } from '../../numerics/random.ts';
+import { printCount } from '../phrasing.ts';
 import { type Compared, compareAll, takeVariables } from './compared.ts';
 import type { GroupingOptions } from './options.ts';
 import { bestPartition, bySize, type Partition, partitionsOf } from './partition.ts';
@@ -182,7 +183,7 @@ function nextGroups(
 function countsToTry(options: GroupingOptions, records: number): [least: number, most: number] {
   if (records < FEWEST) {
     throw new InputError(
-      `only ${records} records can be compared with each other, and grouping needs ${FEWEST}`,
+      `only ${printCount(records, 'record')} can be compared with each other, and grouping needs ${FEWEST}`,
       {},
       'choose attributes that more records have, lower "minimumOverlap", or select more fragments',
     );

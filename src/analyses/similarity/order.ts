@@ -89,7 +89,7 @@ export function axisPlaces(
         ? {
             why:
               dated.length < 3
-                ? `only ${dated.length} assemblages on the axis are dated`
+                ? `${dated.length === 0 ? 'no assemblage on the axis is' : `only ${dated.length} on the axis are`} dated`
                 : 'all are dated alike',
           }
         : agreement(dated, rho.statistic, options, random),

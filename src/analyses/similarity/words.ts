@@ -34,21 +34,21 @@ function extremes({
     .map((name, place) => ({ name, place, value: likeness.values[place] }))
     .sort((a, b) => b.value - a.value || a.place - b.place);
   if (isDistance(options.coefficient)) order.reverse();
-  const say = ({ name, place, value }: (typeof order)[number]) => {
+  const limits = (place: number, lead: string) => {
     const interval = intervals[place];
-    const limits =
-      'why' in interval
-        ? ''
-        : `; ${printNumber(options.confidence * 100)} % ${printNumber(interval.low)} to ${printNumber(interval.high)}`;
-    return `${name} (${printNumber(value)}${limits})`;
+    return 'why' in interval
+      ? ''
+      : `${lead}${printNumber(options.confidence * 100)} % ${printNumber(interval.low)} to ${printNumber(interval.high)}`;
   };
+  const say = ({ name, place, value }: (typeof order)[number]) =>
+    `${name} (${printNumber(value)}${limits(place, '; ')})`;
   const size = `n = ${printCount(n.items, 'item')} in ${table.rows.length} assemblages`;
   const apart = sameSource.filter(({ pAdjusted }) => pAdjusted < 1 - options.confidence).length;
   const source =
     `; ${apart} of ${printCount(sameSource.length, 'pair')} ${apart === 1 ? 'is' : 'are'} distinguishable from two draws from one source ` +
     '(items dealt between them, Holm)';
   if (order.length === 1)
-    return `In ${kindsLabel} the ${NAMED[options.coefficient]} coefficient is that of ${say(order[0])}; ${size}; ${printP(sameSource[0].p)} that both are draws from one source`;
+    return `In ${kindsLabel} the ${NAMED[options.coefficient]} coefficient of ${order[0].name} is ${printNumber(order[0].value)}${limits(0, ', ')}; ${size}; ${printP(sameSource[0].p)} that both are draws from one source`;
   return `In ${kindsLabel} most alike are ${say(order[0])}, least ${say(order[order.length - 1])}, by the ${NAMED[options.coefficient]} coefficient; ${size}${source}`;
 }
 

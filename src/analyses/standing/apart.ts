@@ -2,7 +2,7 @@ import type { AttributeDefinition, Register } from '../../attributes/definition.
 import { midpoint, termAt } from '../../fragments/accessors.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import type { Column, FragmentTable, TermColumn } from '../../fragments/table.ts';
-import { adjustP } from '../../numerics/adjust.ts';
+import { adjustKnown } from '../../numerics/adjust.ts';
 import { association, withoutEmptyLines } from '../../numerics/contingency.ts';
 import { fisherExact } from '../../numerics/fisher-exact.ts';
 import { cliffsDelta, mannWhitney } from '../../numerics/mann-whitney.ts';
@@ -48,12 +48,13 @@ export function setApart(
       },
     ];
   });
-  const known = found.flatMap(({ p }) => (typeof p === 'number' ? [p] : []));
-  const adjusted = adjustP(known, 'holm');
-  let next = 0;
+  const adjusted = adjustKnown(
+    found.map(({ p }) => p),
+    'holm',
+  );
   const size = ({ effect }: Pick<Apart, 'effect'>) => (typeof effect === 'number' ? Math.abs(effect) : -1);
   return found
-    .map((one) => ({ ...one, pAdjusted: typeof one.p === 'number' ? adjusted[next++] : one.p }))
+    .map((one, place) => ({ ...one, pAdjusted: adjusted[place] }))
     .sort((a, b) => size(b) - size(a));
 }
 

@@ -35,7 +35,7 @@ function likenessWords(found: StandingFound): string {
   const sources =
     alike.length === 0
       ? '; from each of the others it is distinguishable (one source, p adjusted)'
-      : `; from a draw of the same source it is not distinguishable with ${printList(alike)} (p adjusted)`;
+      : `; that it is a draw from the same source as ${alike.length > 1 ? 'each of ' : ''}${printList(alike)} cannot be excluded (p adjusted)`;
   return `${start}${least}${sources}`;
 }
 

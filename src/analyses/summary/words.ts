@@ -43,6 +43,8 @@ function numberSentence(found: SummaryFound, groups: readonly NumberGroup[]): st
   const ordered = [...single].sort((a, b) => medianOf(a) - medianOf(b));
   const name = (group: NumberGroup) =>
     `${printNumber(medianOf(group))} in ${group.group.join(', ')} (n = ${group.points.length})`;
+  if (medianOf(ordered[0]) === medianOf(ordered[ordered.length - 1]))
+    return `${label}: medians of ${single.length} groups are all ${printQuantity(medianOf(ordered[0]), unit)}`;
   const ends = `from ${name(ordered[0])} to ${name(ordered[ordered.length - 1])}`;
   return `${label}${unit === '' ? '' : ` (${unit})`}: medians of ${single.length} groups run ${ends}`;
 }

@@ -11,6 +11,7 @@ import { type PermutationalAnova, permanova } from '../../numerics/permanova.ts'
 import { principalCoordinates } from '../../numerics/principal-coordinates.ts';
 import type { Random } from '../../numerics/random.ts';
 import type { Unavailable } from '../contract.ts';
+import { printCount } from '../phrasing.ts';
 import { denseItems, type FinerCoarser, finerOrCoarser } from './finer-coarser.ts';
 import { type FreeGroups, groupFreely } from './free-groups.ts';
 import { type Prediction, predictByDiscriminant, predictByNeighbours } from './predict.ts';
@@ -171,6 +172,8 @@ function takeComparable(
   const all = dissimilarities(compareRecords(typed, register, settings).spec);
   const { kept } = knownRecords(all);
   if (kept.length < FEWEST)
-    return { why: `only ${kept.length} records can be compared in attributes that do not define the types` };
+    return {
+      why: `only ${printCount(kept.length, 'record')} can be compared in attributes that do not define the types`,
+    };
   return { places: Int32Array.from(kept), matrix: takeRecords(all, kept) };
 }

@@ -1,6 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
+import { adjustKnown } from '../../numerics/adjust.ts';
 import { type Association, association, withoutEmptyLines } from '../../numerics/contingency.ts';
 import { fisherExact } from '../../numerics/fisher-exact.ts';
 import type { Random } from '../../numerics/random.ts';
@@ -18,6 +19,8 @@ export interface Meaning {
   readonly association: Association | Unavailable;
   /** Exact or resampled where an expected count is below 5, from chi-squared otherwise. */
   readonly p: number | Unavailable;
+  /** Over all attributes set against the types (Holm). */
+  readonly pAdjusted: number | Unavailable;
   readonly method: string;
 }
 
@@ -32,7 +35,7 @@ export function meaningOf(
   random: Random,
 ): Meaning[] {
   const typeOf = new Map(Array.from(rows, (row, place) => [row, types[place]]));
-  return against.flatMap((id) => {
+  const tests = against.flatMap((id) => {
     if (id !== 'assemblage' && !table.columns.has(id)) return [];
     const { groups } = groupRows(table, [id], register);
     const counts = Array.from({ length: count }, (_, type) =>
@@ -53,6 +56,11 @@ export function meaningOf(
       },
     ];
   });
+  const adjusted = adjustKnown(
+    tests.map(({ p }) => p),
+    'holm',
+  );
+  return tests.map((test, place) => ({ ...test, pAdjusted: adjusted[place] }));
 }
 
 function testOf(found: Association | Unavailable, counts: readonly (readonly number[])[], random: Random) {

@@ -33,7 +33,7 @@ export interface Visible {
  */
 export function visibleSplit(values: ArrayLike<number>, cuts: readonly number[], random: Random): Visible {
   const n = values.length;
-  const share = Math.max(0, ...cuts.map((cut) => smallerShare(values, cut)));
+  const share = n === 0 ? 0 : Math.max(0, ...cuts.map((cut) => smallerShare(values, cut)));
   if (n < FEWEST) {
     const why = { why: `with ${n} readings no split could be seen` };
     return { share, halves: why, dip: why, ratio: why };

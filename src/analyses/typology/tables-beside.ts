@@ -65,6 +65,7 @@ export function meaningTable(found: Parts): ResultTable {
       column('statistic', 'chi-squared'),
       column('df', 'df'),
       column('p', 'p'),
+      column('pAdjusted', 'p adjusted'),
       column('v', 'Cramér’s V, corrected'),
       column('method', 'p by'),
       column('strongest', 'strongest departure'),
@@ -75,11 +76,12 @@ export function meaningTable(found: Parts): ResultTable {
       orWhy(meaning.association, ({ chiSquared }) => chiSquared),
       orWhy(meaning.association, ({ df }) => df),
       meaning.p,
+      meaning.pAdjusted,
       orWhy(meaning.association, ({ cramersVCorrected }) => cramersVCorrected),
       meaning.method,
       orWhy(meaning.association, ({ residuals }) => strongest(found, meaning, residuals)),
     ]),
-    note: 'Strongest departure: the cell with the largest adjusted residual.',
+    note: 'Adjusted over the attributes of this table (Holm). Strongest departure: the cell with the largest adjusted residual.',
   };
 }
 

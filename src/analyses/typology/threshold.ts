@@ -1,4 +1,4 @@
-import { normalUpper, studentQuantileUpper } from '../../numerics/distributions.ts';
+import { DRAWS_AGREE, drawsAgree, expandedTail } from '../../numerics/bootstrap.ts';
 import { gaussianMixture } from '../../numerics/modes/gaussian-mixture.ts';
 import { crossing, sampleMixture } from '../../numerics/modes/mixture-parts.ts';
 import { quantileSorted } from '../../numerics/quantile.ts';
@@ -59,18 +59,14 @@ export function thresholdOf(
   }
   if (drawn.length === 0 || members.length < 2) return { why: 'no sample drawn again could be fitted' };
   const sorted = Float64Array.from(drawn).sort();
-  const tail = expandedTail(members.length);
+  if (drawsAgree(sorted)) return DRAWS_AGREE;
+  const tail = expandedTail(0.95, members.length);
   return {
     estimate: back(crossing(whole.parts[0], whole.parts[1])),
     low: back(quantileSorted(sorted, tail, 6)),
     high: back(quantileSorted(sorted, 1 - tail, 6)),
     distance: (whole.parts[1].mean - whole.parts[0].mean) / whole.parts[0].sd,
   };
-}
-
-/** Drawing again spreads too little in small samples: percentiles further out make up for it (Hesterberg 2015, Am. Stat. 69:371). */
-function expandedTail(n: number): number {
-  return normalUpper(Math.sqrt(n / (n - 1)) * studentQuantileUpper(0.025, n - 1));
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { adjustP } from '../../numerics/adjust.ts';
+import { adjustKnown } from '../../numerics/adjust.ts';
 import { type Condensed, takeRecords } from '../../numerics/condensed.ts';
 import { type PermutationalAnova, permanova } from '../../numerics/permanova.ts';
 import type { Random } from '../../numerics/random.ts';
@@ -40,13 +40,11 @@ export function withinKinds(
     n: rows.length,
     difference: compare(matrix, labels, rows, relabellings, random.stream(kind)),
   }));
-  const tested = tests.flatMap(({ difference }) => (isUnavailable(difference) ? [] : [difference.p]));
-  const adjusted = adjustP(tested, 'holm');
-  let next = 0;
-  return tests.map((test) => ({
-    ...test,
-    pAdjusted: isUnavailable(test.difference) ? test.difference : adjusted[next++],
-  }));
+  const adjusted = adjustKnown(
+    tests.map(({ difference }) => (isUnavailable(difference) ? difference : difference.p)),
+    'holm',
+  );
+  return tests.map((test, place) => ({ ...test, pAdjusted: adjusted[place] }));
 }
 
 function compare(

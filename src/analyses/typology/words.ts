@@ -66,7 +66,7 @@ function apartWords({ apart }: TypologyFound): string {
   const parts = [
     isUnavailable(difference)
       ? `difference: ${difference.why}`
-      : `pseudo-F ${printNumber(difference.statistic)}, ${printP(difference.p)}, ${shareOfVariation(difference.rSquared)}`,
+      : `pseudo-F ${isUnavailable(difference.statistic) ? `without a value (${difference.statistic.why})` : printNumber(difference.statistic)}, ${printP(difference.p)}, ${shareOfVariation(difference.rSquared)}`,
     isUnavailable(prediction)
       ? `prediction: ${prediction.why}`
       : `${Math.round(100 * prediction.balanced)} % predicted rightly for what was left out, ${Math.round(100 * prediction.chance)} % by guessing, ${printP(prediction.p)}`,
@@ -187,7 +187,7 @@ function cautionsOf(found: TypologyFound): string[] {
     );
   if (meaning.length > 1)
     cautions.push(
-      `${meaning.length} attributes were set against the types; the p values are not adjusted for that.`,
+      `${meaning.length} attributes were set against the types; the adjusted p allows for that, the plain p does not.`,
     );
   cautions.push('Limits of types are hypotheses; no number here makes a type a thing that its makers knew.');
   return cautions;

@@ -210,7 +210,7 @@ describe('refusals', () => {
         question,
       ),
     ).toThrow(
-      '"fibre" (fibre) has only one value ("wool") among the records that have both, and a crosstab needs two; choose another attribute, or select more fragments.',
+      '"fibre" (fibre) has only one value ("wool") among the records that have both, and two are needed; choose another attribute, or select more fragments.',
     );
     expect(() =>
       ask(crosstab, inputFrom([{ site: 'a', rowSpacing: 2 }]), { ...question, columns: 'rowSpacing' }),

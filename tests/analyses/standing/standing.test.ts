@@ -55,7 +55,7 @@ describe('relations', () => {
     expect(first.p).toBe(1);
     const axes = linesOf(found.tables.axes);
     expectClose(axes[0].axis1 as number, lineOf(axes.slice(1), 'q').axis1 as number);
-    expect(words.sentence).toContain('it is not distinguishable with');
+    expect(words.sentence).toContain('that it is a draw from the same source as');
     const unlike = linesOf(found.tables.unlike);
     expect(unlike[0].label).toBe('q');
   });

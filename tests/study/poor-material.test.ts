@@ -1,0 +1,157 @@
+import { describe, expect, it } from 'vitest';
+import { checkStudy } from '../../src/study/load.ts';
+import type { AnalysisResult } from '../../src/study/results.ts';
+import { runStudy } from '../../src/study/run-study.ts';
+
+/** Tables too poor for what is asked of them: every analysis answers, and never more than they hold. */
+
+const HEADS = [
+  'id',
+  'item',
+  'site',
+  'structure',
+  'row spacing (mm)',
+  'warp density (per cm)',
+  'fibre',
+  'period',
+];
+type Row = readonly [
+  site: string,
+  structure: string,
+  spacing: number | '',
+  density: number | '',
+  fibre: string,
+];
+const table = (rows: readonly Row[], items?: readonly string[]) =>
+  [
+    HEADS,
+    ...rows.map(([site, structure, spacing, density, fibre], i) => [
+      `f${i}`,
+      items?.[i] ?? `f${i}`,
+      site,
+      structure,
+      spacing,
+      density,
+      fibre,
+      site === 'Ness' ? 'Early' : 'Late',
+    ]),
+  ]
+    .map((line) => line.join(','))
+    .join('\n');
+const OPEN: Row = ['Holm', 'open twining', 9, 2, 'lime bast'];
+const CLOSE: Row = ['Ness', 'close twining', 3, 4, 'wool'];
+const SAME: Row = ['Holm', 'close twining', 3, 4, 'wool'];
+const times = (count: number, ...rows: readonly Row[]) => Array.from({ length: count }, () => rows).flat();
+
+const TABLES = {
+  'one record': table([CLOSE]),
+  'two records': table([CLOSE, OPEN]),
+  'three records': table([CLOSE, OPEN, CLOSE]),
+  'nothing varies': table(times(6, CLOSE, SAME)),
+  'wholly apart, nothing varies within': table(times(6, CLOSE, OPEN)),
+  'zeros alone': table(
+    times(6, ['Ness', 'close twining', 0, 0, 'wool'], ['Holm', 'open twining', 0, 0, 'wool']),
+  ),
+  'numbers never recorded': table(
+    times(6, ['Ness', 'close twining', '', '', 'wool'], ['Holm', 'close twining', '', '', 'wool']),
+  ),
+  'many fragments of two items': table(
+    times(6, CLOSE, OPEN),
+    times(6, CLOSE, OPEN).map(([site]) => site),
+  ),
+};
+
+const RULES = {
+  title: 'Fine and coarse',
+  types: [
+    { id: 'fine', label: 'Fine', when: { attribute: 'rowSpacing', below: 4 } },
+    { id: 'coarse', label: 'Coarse', when: { attribute: 'rowSpacing', atLeast: 4 } },
+  ],
+};
+
+const ANALYSES = [
+  {
+    id: 'summary',
+    kind: 'summary',
+    of: ['rowSpacing', 'density1', 'structure'],
+    by: ['site'],
+    resamples: 199,
+  },
+  {
+    id: 'contrast',
+    kind: 'contrast',
+    of: ['rowSpacing', 'density1'],
+    by: 'site',
+    resamples: 199,
+    relabellings: 199,
+  },
+  { id: 'crosstab', kind: 'crosstab', rows: 'site', columns: 'structure', resamples: 199 },
+  { id: 'similarity', kind: 'similarity', assemblages: 'site', of: 'structure', resamples: 199 },
+  { id: 'typology', kind: 'typology', rules: 'types.json', of: ['density1', 'fibre'] },
+  { id: 'placement', kind: 'placement', find: { structure: 'close twining', rowSpacing: 'c. 4 mm' } },
+  { id: 'standing', kind: 'standing', site: 'Ness', resamples: 199 },
+];
+
+const run = (text: string) => {
+  const bytes = (part: string) => new TextEncoder().encode(part);
+  const study = checkStudy(
+    { title: 't', sources: [{ file: 'finds.csv' }], analyses: ANALYSES },
+    'study.json',
+  );
+  const files = new Map([
+    ['finds.csv', bytes(text)],
+    ['types.json', bytes(JSON.stringify(RULES))],
+  ]);
+  const faults: unknown[] = [];
+  const { analyses } = runStudy(study, files, { onFault: (_, fault) => faults.push(fault) });
+  expect(faults).toEqual([]);
+  return analyses;
+};
+
+/** Pairs of limits in tables that fall together: a certainty that no sample gives. */
+function limitsWithoutWidth({ tables }: AnalysisResult): string[] {
+  return Object.values(tables).flatMap(({ title, columns, rows }) =>
+    columns.flatMap(({ id }, low) => {
+      const high = columns.findIndex((column) => column.id === id.replace(/^low/, 'high'));
+      if (!id.startsWith('low') || high < 0) return [];
+      return rows
+        .filter((row) => typeof row[low] === 'number' && row[low] === row[high])
+        .map(() => `${title}: ${id}`);
+    }),
+  );
+}
+
+describe.each(Object.entries(TABLES))('%s', (_, text) => {
+  const analyses = run(text);
+
+  it.each(ANALYSES.map(({ id }) => id))('%s answers in words, without a number that is none', (id) => {
+    const { sentence, why } = analyses[id];
+    expect(sentence).toMatch(/^[A-Z"0-9].*\.$/s);
+    expect(JSON.stringify(analyses[id])).not.toMatch(/NaN|undefined|e\+308|null sd/);
+    if (why !== undefined) expect(sentence).toContain(why);
+    expect(sentence).not.toMatch(/\bonly 0\b|\b1 (?:items|records|fragments)\b/);
+  });
+
+  // "low" and "high" of a placement are the least and most that ranges allow: those of exact readings meet.
+  it.each(ANALYSES.map(({ id }) => id).filter((id) => id !== 'placement'))(
+    '%s gives no limits without width',
+    (id) => {
+      expect(limitsWithoutWidth(analyses[id])).toEqual([]);
+    },
+  );
+});
+
+it('groups that are wholly apart differ, without limits and without an F', () => {
+  const { contrast, crosstab } = run(TABLES['wholly apart, nothing varies within']);
+  expect(contrast.sentence).toContain('Cliff’s delta 1; shift');
+  expect(contrast.sentence).toContain('without F (nothing varies within the groups), df = 1, 10, p = 0.0');
+  expect(crosstab.sentence).toContain("Cramér's V 1; n = 12");
+});
+
+it('numbers that cannot be weighed together are still answered one by one', () => {
+  const { contrast } = run(TABLES['zeros alone']);
+  expect(contrast.sentence).toContain('Row spacing by Site cannot be tested: all values are equal');
+  expect(contrast.sentence).toContain(
+    'All attributes together cannot be tested: none of the chosen attributes',
+  );
+});
