@@ -18,7 +18,12 @@ export function describeFailure(fault: unknown, trace: boolean): { text: string;
 
 /** Help and version end well; everything else that commander finds is a fault of usage. */
 function commanderFailure(fault: CommanderError): { text: string; status: number } {
-  if (fault.exitCode === 0 || fault.code === 'commander.help') return { text: '', status: fault.exitCode };
+  if (fault.exitCode === 0) return { text: '', status: STATUS.done };
+  if (fault.code === 'commander.help')
+    return {
+      text: 'there is no such verb; thrum --help lists what can be asked.\n',
+      status: STATUS.badInput,
+    };
   const [, said, near] = /^(?:error: )?(.*?)\.?\s*(?:\(Did you mean (.*)\?\))?$/s.exec(fault.message) ?? [];
   const mend = near === undefined ? 'thrum --help lists what can be asked' : `write ${near} if that is meant`;
   return { text: `${said ?? fault.message}; ${mend}.\n`, status: STATUS.badInput };

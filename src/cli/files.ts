@@ -1,4 +1,4 @@
-import { mkdir, readFile, stat, writeFile } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { InputError } from '../errors.ts';
 import { loadStudy, studyFiles } from '../study/load.ts';
@@ -16,6 +16,12 @@ export interface StudyOnDisk {
 
 /** Reads a study file and the files it names. @throws InputError naming the file that is at fault. */
 export async function readStudy(path: string): Promise<StudyOnDisk> {
+  if (TABLE.test(path))
+    throw new InputError(
+      'this is a table, and a study file (JSON) is meant',
+      { file: path },
+      '"thrum read TABLE --save-study" writes one to begin with',
+    );
   const study = loadStudy(await readText(path, path), path);
   const folder = dirname(resolve(path));
   const files = new Map<string, Uint8Array>();
@@ -24,6 +30,8 @@ export async function readStudy(path: string): Promise<StudyOnDisk> {
   }
   return { path, study, files, sheets: await openWorkbooks(study, files) };
 }
+
+const TABLE = /\.(?:csv|tsv|xlsx)$/i;
 
 /** @param shown how the file is called in messages. */
 export async function readBytes(path: string, shown = path): Promise<Uint8Array> {
@@ -40,21 +48,6 @@ export async function readText(path: string, shown = path): Promise<string> {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
     throw new InputError('the file is not UTF-8 text', { file: shown }, 'save it as UTF-8 text');
-  }
-}
-
-/** Writes a file, making its folder where there is none. */
-export async function writeOut(path: string, content: string | Uint8Array): Promise<void> {
-  try {
-    await mkdir(dirname(path), { recursive: true });
-    await writeFile(path, content);
-  } catch (fault) {
-    const reason = (fault as NodeJS.ErrnoException).code ?? 'unknown reason';
-    throw new InputError(
-      `the file cannot be written (${reason})`,
-      { file: path },
-      'choose a place that you may write to',
-    );
   }
 }
 

@@ -17,19 +17,28 @@ const DEFAULT_WIDTH = 100;
 /** The process's own terminal. No colour unless a person looks on and NO_COLOR (no-color.org) is unset. */
 export function processTerminal(): Terminal {
   const { stdout, stderr, env } = process;
-  for (const stream of [stdout, stderr]) stream.on('error', leaveOnClosedPipe);
+  const closed = new Set<NodeJS.WriteStream>();
+  for (const stream of [stdout, stderr])
+    stream.on('error', (fault: NodeJS.ErrnoException) => {
+      // `thrum run … | head` closes the pipe early: the reader's wish, and what is to be written still is.
+      if (fault.code !== 'EPIPE') throw fault;
+      closed.add(stream);
+    });
+  const write = (stream: NodeJS.WriteStream, text: string) => {
+    if (!closed.has(stream)) stream.write(text);
+  };
   const colourful = stdout.isTTY === true && !env.NO_COLOR && env.TERM !== 'dumb';
   let shown = '';
   const line = (text: string) => {
     if (stderr.isTTY !== true || text === shown) return;
     shown = text;
-    stderr.write(`\r\u001b[2K${text}`);
+    write(stderr, `\r\u001b[2K${text}`);
   };
   return {
-    out: (text) => void stdout.write(text),
+    out: (text) => write(stdout, text),
     err: (text) => {
       line('');
-      stderr.write(text);
+      write(stderr, text);
     },
     width: widthOf(stdout.columns, env.COLUMNS),
     colour: createColors(colourful),
@@ -41,10 +50,4 @@ export function processTerminal(): Terminal {
 function widthOf(columns: number | undefined, setting: string | undefined): number {
   const wanted = columns ?? Number(setting);
   return Number.isInteger(wanted) && wanted >= 40 ? wanted : DEFAULT_WIDTH;
-}
-
-/** `thrum run … | head` closes the pipe early: that is the reader's wish, not a fault. */
-function leaveOnClosedPipe(fault: NodeJS.ErrnoException): void {
-  if (fault.code === 'EPIPE') process.exit(0);
-  throw fault;
 }

@@ -1,4 +1,4 @@
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { access, constants, mkdir, readFile, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { InputError } from '../errors.ts';
@@ -25,20 +25,51 @@ export async function writeReport({ prepared, results, folder, report }: WriteRe
   const files = report
     ? runFiles(prepared, results, await plotlyText())
     : new Map([['results.json', serializeResults(results)]]);
+  for (const [name, text] of files) await writeOut(join(folder, name), text);
+  return [...files.keys()];
+}
+
+/** Makes a folder where there is none. @throws InputError where it cannot be made or written into. */
+export async function makeFolder(folder: string): Promise<void> {
   try {
-    for (const [name, text] of files) {
-      await mkdir(dirname(join(folder, name)), { recursive: true });
-      await writeFile(join(folder, name), text);
-    }
+    await mkdir(folder, { recursive: true });
+    await access(folder, constants.W_OK);
   } catch (fault) {
-    const reason = (fault as NodeJS.ErrnoException).code ?? 'unknown reason';
     throw new InputError(
-      `the folder cannot be written to (${reason})`,
+      `nothing can be written into this folder (${reasonOf(fault)})`,
       { file: folder },
-      'choose another with --out',
+      'choose another',
     );
   }
-  return [...files.keys()];
+}
+
+/** Writes a file, making its folder where there is none. @throws InputError naming the file. */
+export async function writeOut(path: string, content: string | Uint8Array): Promise<void> {
+  try {
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(path, content);
+  } catch (fault) {
+    throw new InputError(
+      `the file cannot be written (${reasonOf(fault)})`,
+      { file: path },
+      'choose a place that you may write to',
+    );
+  }
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  EACCES: 'no permission',
+  EPERM: 'no permission',
+  EROFS: 'no permission',
+  EEXIST: 'a file stands where a folder is meant',
+  ENOTDIR: 'a file stands where a folder is meant',
+  EISDIR: 'a folder stands there',
+  ENOSPC: 'the disk is full',
+};
+
+function reasonOf(fault: unknown): string {
+  const code = (fault as NodeJS.ErrnoException).code ?? 'unknown reason';
+  return REASONS[code] ?? code;
 }
 
 async function plotlyText(): Promise<string> {

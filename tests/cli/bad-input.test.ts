@@ -138,7 +138,79 @@ describe('thrum run', () => {
   });
 });
 
+describe('thrum run, before it computes', () => {
+  const table = () => file('small.csv', 'id,site,length (mm)\na,Ness,3\nb,Ness,4\n');
+  const study = () => {
+    table();
+    const analyses = [{ id: 's', kind: 'summary', of: ['length'] }];
+    return file('small.json', JSON.stringify({ title: 't', sources: [{ file: 'small.csv' }], analyses }));
+  };
+
+  it('a table where a study is meant', async () => {
+    expect(await refusal('run', table())).toContain(
+      'small.csv: this is a table, and a study file (JSON) is meant; "thrum read TABLE --save-study"',
+    );
+  });
+
+  it('a folder that cannot be made', async () => {
+    const inTheWay = file('in-the-way', '');
+    const { status, out, err } = await thrum('run', study(), '--out', join(inTheWay, 'out'));
+    expect([status, out]).toEqual([2, '']);
+    expect(err).toBe(
+      `${join(inTheWay, 'out')}: nothing can be written into this folder (a file stands where a folder is meant); choose another.\n`,
+    );
+  });
+
+  it('a bound that is passed', async () => {
+    table();
+    const analyses = [{ id: 's', kind: 'summary', of: ['length'], resamples: 99_999 }];
+    const said = await refusal(
+      'run',
+      file('bound.json', JSON.stringify({ title: 't', sources: [{ file: 'small.csv' }], analyses })),
+    );
+    expect(said).toContain('analyses[0].resamples: 99999 is too large; give at most 19999.');
+  });
+});
+
+describe('thrum place', () => {
+  const study = () => {
+    file('kin.csv', 'id,site,structure\na,Ness,tabby\nb,Ness,twill\n');
+    return file('kin.json', JSON.stringify({ title: 't', sources: [{ file: 'kin.csv' }] }));
+  };
+
+  it('an attribute that is given twice', async () => {
+    const said = await refusal('place', study(), '--find', 'structure=tabby', '--find', 'structure=twill');
+    expect(said).toContain('--find gives "structure" twice');
+  });
+
+  it('a find of which nothing is understood: answered, and refused', async () => {
+    const { status, out, err } = await thrum('place', study(), '--find', 'structure=zzyx');
+    expect(status).toBe(2);
+    expect(out).toContain('"zzyx" is not known');
+    expect(err).toMatch(/kin\.json: the find could not be placed: .*; give readings .*\.\n$/);
+  });
+});
+
 describe('usage', () => {
+  it('a JSON file where a table is meant', async () => {
+    expect(await refusal('read', file('a.json', '{}'))).toContain(
+      'this is a JSON file, and a table is meant',
+    );
+  });
+
+  it('a sheet of a table that has none', async () => {
+    const table = file('sheetless.csv', 'id,site\na,Ness\n');
+    expect(await refusal('read', table, '--sheet', 'x')).toContain('only a workbook has sheets');
+  });
+
+  it('a port that is none', async () => {
+    expect(await refusal('open', '--port', 'abc')).toContain('--port abc is no port');
+  });
+
+  it('help about a verb that is none', async () => {
+    expect(await refusal('help', 'nope')).toContain('there is no such verb');
+  });
+
   it('an unknown verb', async () => {
     expect(await refusal('raed', 'x.csv')).toContain("unknown command 'raed'");
   });

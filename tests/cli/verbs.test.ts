@@ -1,7 +1,8 @@
-import { copyFileSync, readFileSync } from 'node:fs';
+import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { AnalysisResult } from '../../src/study/results.ts';
+import type { StudyInput } from '../../src/study/schema.ts';
 import { freshFolder, ROOT, thrum } from './thrum.ts';
 
 const DEMO = join(ROOT, 'datasets/demo');
@@ -30,6 +31,35 @@ describe('thrum read', () => {
       return { rowsKept, columns: columns.map(({ header, attributes, unit }) => [header, attributes, unit]) };
     };
     expect(essence(second.out)).toEqual(essence(first.out));
+  });
+
+  it('writes a study to begin with, which runs, and never over one that is there', async () => {
+    const table = join(folder, 'begin.csv');
+    const rows = Array.from(
+      { length: 12 },
+      (_, i) => `f${i},${i % 2 ? 'Ness' : 'Holm'},${i % 3 ? 'tabby' : 'twill'},${i + 3}`,
+    );
+    writeFileSync(table, `id,site,structure,density 1 (per cm)\n${rows.join('\n')}\n`);
+    const begun = await thrum('read', table, '--save-study');
+    expect([begun.status, begun.err]).toEqual([0, '']);
+    const study = join(folder, 'begin.study.json');
+    const { sources, analyses } = JSON.parse(readFileSync(study, 'utf8')) as StudyInput;
+    expect(sources).toEqual([{ file: 'begin.csv', profile: 'begin.profile.json' }]);
+    expect(analyses?.map(({ kind }) => kind)).toEqual([
+      'summary',
+      'summary',
+      'contrast',
+      'crosstab',
+      'grouping',
+    ]);
+    const run = await thrum('run', study, '--out', join(folder, 'begun'), '--no-report');
+    expect([run.status, run.err]).toEqual([0, '']);
+    expect(run.out).not.toContain('Could not be computed');
+    const again = await thrum('read', table, '--save-study');
+    expect([again.status, again.err]).toEqual([
+      2,
+      `${study}: this file is there already; name another file with --save-study.\n`,
+    ]);
   });
 
   it('uses a near match only when told to', async () => {

@@ -8,10 +8,11 @@ import { createRandom } from '../../numerics/random.ts';
 import { claimsCsv, claimsJson } from '../../report/claims-data.ts';
 import { claimsLetter } from '../../report/claims-letter.ts';
 import { renderClaimsPage } from '../../report/claims-page.ts';
+import { writeOut } from '../../report/write.ts';
 import { entriesOf } from '../../study/load.ts';
 import { firstFault, type Prepared, prepareStudy } from '../../study/prepare.ts';
 import { STATUS } from '../failure.ts';
-import { readBytes, readStudy, type StudyOnDisk, writeOut } from '../files.ts';
+import { readBytes, readStudy, type StudyOnDisk } from '../files.ts';
 import { printClaims } from '../print-claims.ts';
 import { printJson, type Verb } from './verb.ts';
 
@@ -70,8 +71,6 @@ export const checkVerb: Verb = (terminal, setStatus) =>
         prepared === null ? null : { ...materialOf(prepared), onProgress: terminal.progress },
       );
       terminal.endProgress();
-      if (options.json) printJson(terminal, claimsJson(found));
-      else printClaims(terminal, found);
       const written: string[] = [];
       if (options.csv !== undefined) {
         await writeOut(options.csv, claimsCsv(found));
@@ -85,6 +84,8 @@ export const checkVerb: Verb = (terminal, setStatus) =>
         await writeOut(options.html, renderClaimsPage(found, basename(path ?? options.table[0])));
         written.push(options.html);
       }
+      if (options.json) printJson(terminal, claimsJson(found));
+      else printClaims(terminal, found);
       const say = options.json ? terminal.err : terminal.out;
       if (written.length > 0) say(`Written: ${written.join(', ')}\n`);
       if (found.counts['cannot be'] > 0) setStatus(STATUS.found);

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { Command, InvalidArgumentError } from 'commander';
+import { Command, Option } from 'commander';
 import { InputError } from '../../errors.ts';
 import { exists, readStudy, readText } from '../files.ts';
 import { type ServedStudy, serve } from '../serve.ts';
@@ -18,7 +18,9 @@ export const openVerb: Verb = (terminal) =>
   new Command('open')
     .description('serve the workbench on this machine and print its address')
     .argument('[study]', 'study file (JSON) to open in it')
-    .option('--port <number>', 'port to listen on; any free one if left out', readPort, 0)
+    .addOption(
+      new Option('--port <number>', 'port to listen on').argParser(readPort).default(0, 'any that is free'),
+    )
     .action(async (path: string | undefined, { port }: OpenOptions) => {
       if (!(await exists(join(APP, 'index.html')))) {
         throw new InputError('the workbench is not built', { file: APP }, 'run "npm run build" first');
@@ -44,5 +46,5 @@ async function servedStudy(path: string): Promise<ServedStudy> {
 function readPort(text: string): number {
   const port = Number(text);
   if (/^\d{1,5}$/.test(text) && port <= 65535) return port;
-  throw new InvalidArgumentError('a port is a whole number from 0 to 65535.');
+  throw new InputError(`--port ${text} is no port`, {}, 'give a whole number from 0 to 65535');
 }

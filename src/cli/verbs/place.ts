@@ -1,5 +1,5 @@
 import { basename } from 'node:path';
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import { printNumber } from '../../analyses/phrasing.ts';
 import type { Register } from '../../attributes/definition.ts';
 import { matchAttribute } from '../../attributes/matching.ts';
@@ -13,6 +13,7 @@ import { firstFault, type Prepared, prepareStudy } from '../../study/prepare.ts'
 import type { AnalysisResult } from '../../study/results.ts';
 import { analyseOne } from '../../study/run-study.ts';
 import type { AnalysisEntry, Study } from '../../study/schema.ts';
+import { STATUS } from '../failure.ts';
 import { readBytes, readStudy, readText, type StudyOnDisk } from '../files.ts';
 import { printAnalysis } from '../print-results.ts';
 import type { Terminal } from '../terminal.ts';
@@ -29,15 +30,17 @@ interface PlaceOptions {
 }
 
 /** `thrum place STUDY.json --find "attribute=value" …` or `--finds FILE.csv`: where finds sit among a study's records. */
-export const placeVerb: Verb = (terminal) =>
+export const placeVerb: Verb = (terminal, setStatus) =>
   new Command('place')
     .description('place one find, or a table of finds, among the records of a study')
     .argument('<study>', 'study file (JSON)')
-    .option(
-      '--find <attribute=value>',
-      'one reading of the find, as it would stand in a table; repeat for more',
-      (value: string, before: readonly string[]) => [...before, value],
-      [],
+    .addOption(
+      new Option(
+        '--find <attribute=value>',
+        'one reading of the find, as it would stand in a table; repeat for more',
+      )
+        .argParser((value: string, before: readonly string[]) => [...before, value])
+        .default([], 'none'),
     )
     .option('--finds <file>', 'CSV of many finds, one a row, headed by attributes; prints one line a find')
     .option(
@@ -61,6 +64,13 @@ export const placeVerb: Verb = (terminal) =>
         throw new InputError(result.why, { file: path }, 'change the find or the study');
       if (options.json) printJson(terminal, result);
       else printAnalysis(terminal, entry.id, result, ALL_TABLES);
+      if (Object.keys(result.tables).length === 0) {
+        const what = result.sentence.replace(/\.$/, '').toLowerCase();
+        terminal.err(
+          `${new InputError(what, { file: path }, 'give readings that the records have too').message}\n`,
+        );
+        setStatus(STATUS.badInput);
+      }
     });
 
 function preparedFor(study: Study, onDisk: StudyOnDisk, terminal: Terminal): Prepared {
@@ -152,6 +162,13 @@ function readFind(parts: readonly string[], register: Register): Record<string, 
     }
     return [attributeOf(part.slice(0, cut).trim(), register), part.slice(cut + 1).trim()];
   });
+  const twice = pairs.find(([id], place) => pairs.findIndex(([other]) => other === id) < place);
+  if (twice !== undefined)
+    throw new InputError(
+      `--find gives "${twice[0]}" twice`,
+      {},
+      'give each attribute once, a doubt as a range such as "3-4"',
+    );
   return Object.fromEntries(pairs);
 }
 

@@ -1,9 +1,10 @@
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import { Command } from 'commander';
 import type { Register } from '../../attributes/definition.ts';
 import { defaultRegister } from '../../attributes/register.ts';
 import { InputError } from '../../errors.ts';
 import { ledgerRows } from '../../report/ledger-rows.ts';
+import { writeOut } from '../../report/write.ts';
 import { writeCsv } from '../../sources/export.ts';
 import { checkProfile, type SourceProfile } from '../../sources/profile.ts';
 import { reportQuality } from '../../sources/quality.ts';
@@ -12,8 +13,10 @@ import type { SourceReading } from '../../sources/source-reading.ts';
 import { unknownTerms } from '../../sources/terms.ts';
 import { readWorkbook } from '../../sources/workbook.ts';
 import { loadStudy, parseJson, studyRegister } from '../../study/load.ts';
+import { startStudy } from '../../study/start-study.ts';
+import { isWorkbook } from '../../study/workbooks.ts';
 import { STATUS } from '../failure.ts';
-import { readBytes, readText, writeOut } from '../files.ts';
+import { exists, readBytes, readText } from '../files.ts';
 import { printQuality } from '../print-quality.ts';
 import { printReading } from '../print-reading.ts';
 import { printJson, type Verb } from './verb.ts';
@@ -24,6 +27,7 @@ interface ReadOptions {
   readonly sheet?: string;
   readonly acceptSuggestions?: true;
   readonly saveProfile?: string | true;
+  readonly saveStudy?: string | true;
   readonly ledger?: string;
   readonly json?: true;
 }
@@ -38,6 +42,10 @@ export const readVerb: Verb = (terminal, setStatus) =>
     .option('--sheet <name>', 'sheet of an XLSX file; the first one if left out')
     .option('--accept-suggestions', 'use near matches of headers as if they had been confirmed')
     .option('--save-profile [file]', 'write the profile; beside the table unless a file is named')
+    .option(
+      '--save-study [file]',
+      'write a study to begin with, and the profile; beside the table unless a file is named',
+    )
     .option('--ledger <file>', 'write every change, flag and riddle as CSV')
     .option('--json', 'print the reading as JSON')
     .action(async (path: string, options: ReadOptions) => {
@@ -50,9 +58,7 @@ export const readVerb: Verb = (terminal, setStatus) =>
         ...(profile === undefined ? {} : { profile }),
         ...(options.acceptSuggestions ? { acceptSuggestions: true } : {}),
       });
-      if (options.ledger !== undefined) await writeOut(options.ledger, writeCsv(ledgerRows(reading.ledger)));
-      const saved = profilePath(options.saveProfile, path);
-      if (saved !== undefined) await writeOut(saved, `${JSON.stringify(reading.profile, null, 2)}\n`);
+      const written = await writeAsked(path, options, reading);
       const quality = reportQuality(reading.table, register);
       const terms = unknownTerms(reading, register);
       if (options.json) {
@@ -63,7 +69,7 @@ export const readVerb: Verb = (terminal, setStatus) =>
         printQuality(terminal, quality, terms, reading, reading.table, register);
       }
       const say = options.json ? terminal.err : terminal.out;
-      for (const file of [options.ledger, saved]) if (file !== undefined) say(`Written: ${file}\n`);
+      for (const file of written) say(`Written: ${file}\n`);
       if (reading.faults.length > 0) {
         const { what, where, mend } = reading.faults[0];
         terminal.err(`${new InputError(what, where, mend).message}\n`);
@@ -87,12 +93,59 @@ async function readTable(
   options: ReadSourceOptions,
 ): Promise<SourceReading> {
   const bytes = await readBytes(path, options.name);
-  if (!/\.xlsx$/i.test(path)) return readSource(bytes, options);
+  if (/\.json$/i.test(path))
+    throw new InputError(
+      'this is a JSON file, and a table is meant',
+      { file: options.name },
+      'name a CSV, TSV or XLSX file, or compute a study with "thrum run"',
+    );
+  if (!isWorkbook(path)) {
+    if (sheet === undefined) return readSource(bytes, options);
+    throw new InputError('only a workbook has sheets', { file: options.name }, 'leave --sheet out');
+  }
   const { grid, merged } = await readWorkbook(bytes, options.name, sheet);
   return readTexts(grid, { ...options, merged });
 }
 
-function profilePath(wanted: string | true | undefined, table: string): string | undefined {
-  if (wanted !== true) return wanted;
-  return join(dirname(table), basename(table).replace(/\.[^.]+$/, '.profile.json'));
+/** Writes what was asked for. A study, and the profile that goes with it, never over one that is there. */
+async function writeAsked(path: string, options: ReadOptions, reading: SourceReading): Promise<string[]> {
+  const begun = beside(options.saveStudy, path, '.study.json');
+  const own = beside(true, path, '.profile.json');
+  const saved = beside(options.saveProfile, path, '.profile.json');
+  const profile = saved ?? options.profile ?? own;
+  if (begun !== undefined) {
+    await refuseExisting(begun, 'name another file with --save-study');
+    if (saved === undefined && options.profile === undefined)
+      await refuseExisting(own, 'read by it with --profile, or write it anew with --save-profile');
+  }
+  const files = new Map<string, string>();
+  if (options.ledger !== undefined) files.set(options.ledger, writeCsv(ledgerRows(reading.ledger)));
+  if (saved !== undefined || (begun !== undefined && options.profile === undefined))
+    files.set(profile, `${JSON.stringify(reading.profile, null, 2)}\n`);
+  if (begun !== undefined) {
+    const from = (file: string) =>
+      relative(dirname(resolve(begun)), resolve(file))
+        .split(sep)
+        .join('/');
+    const sheet = options.sheet === undefined ? {} : { sheet: options.sheet };
+    const source = { file: from(path), profile: from(profile), ...sheet };
+    files.set(begun, `${JSON.stringify(startStudy(stem(path), source, reading.table), null, 2)}\n`);
+  }
+  for (const [file, text] of files) await writeOut(file, text);
+  return [...files.keys()];
+}
+
+async function refuseExisting(file: string, mend: string): Promise<void> {
+  if (await exists(file)) throw new InputError('this file is there already', { file }, mend);
+}
+
+/** Where to write: the file that is named, or one beside the table with another ending. */
+function beside(wanted: true, table: string, ending: string): string;
+function beside(wanted: string | true | undefined, table: string, ending: string): string | undefined;
+function beside(wanted: string | true | undefined, table: string, ending: string): string | undefined {
+  return wanted === true ? join(dirname(table), `${stem(table)}${ending}`) : wanted;
+}
+
+function stem(path: string): string {
+  return basename(path).replace(/\.[^.]+$/, '');
 }

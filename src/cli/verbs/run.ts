@@ -1,10 +1,11 @@
 import { join } from 'node:path';
 import { Command } from 'commander';
 import { printCount, printList } from '../../analyses/phrasing.ts';
-import { writeReport } from '../../report/write.ts';
+import { makeFolder, writeReport } from '../../report/write.ts';
 import { firstFault, prepareStudy } from '../../study/prepare.ts';
 import { serializeResults } from '../../study/results-json.ts';
 import { analyse } from '../../study/run-study.ts';
+import { describeFailure, STATUS } from '../failure.ts';
 import { readStudy } from '../files.ts';
 import { printDuplicates } from '../print-duplicates.ts';
 import { printResults } from '../print-results.ts';
@@ -21,7 +22,7 @@ interface RunOptions {
 const READING = 0.3;
 
 /** `thrum run STUDY.json --out DIR`: every analysis of a study, written down and summarised. */
-export const runVerb: Verb = (terminal) =>
+export const runVerb: Verb = (terminal, setStatus) =>
   new Command('run')
     .description('compute a study: results.json, one HTML report, tables as CSV and a data package')
     .argument('<study>', 'study file (JSON)')
@@ -36,10 +37,13 @@ export const runVerb: Verb = (terminal) =>
       });
       const fault = firstFault(prepared);
       if (fault !== null) throw fault;
+      // Before the long computing, not after it.
+      await makeFolder(options.out);
       const results = analyse(prepared, files, {
         onProgress: (share, what) => terminal.progress(READING + share * (1 - READING), what),
         onFault: (id, fault) => {
-          if (options.trace) terminal.err(`${id}: ${fault instanceof Error ? fault.stack : String(fault)}\n`);
+          terminal.err(`${id}: ${describeFailure(fault, options.trace ?? false).text}`);
+          setStatus(STATUS.badInput);
         },
       });
       terminal.progress(1, 'writing');
