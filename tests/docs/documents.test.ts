@@ -1,7 +1,9 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { checkProfile } from '../../src/sources/profile.ts';
 import { checkStudy } from '../../src/study/load.ts';
+import { thrum } from '../cli/thrum.ts';
 
 const read = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
 const exists = (path: string) => existsSync(new URL(`../../${path}`, import.meta.url));
@@ -41,14 +43,61 @@ describe('docs/architecture.md', () => {
   });
 });
 
-describe('links of the documents', () => {
-  it.each(['docs/file-formats.md', 'docs/cli.md', 'docs/architecture.md'])(
-    '%s leads to files that exist',
-    (path) => {
-      const links = [...read(path).matchAll(/\]\((?!https?:)([^)#]+)/g)].map(([, link]) => link);
-      expect(links.filter((link) => !exists(`docs/${link}`))).toEqual([]);
-    },
-  );
+const PAGES = [
+  'README.md',
+  'DEVELOPERS.md',
+  'datasets/demo/README.md',
+  'datasets/open/README.md',
+  ...readdirSync(new URL('../../docs/', import.meta.url), { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.md'))
+    .map((file) => `docs/${file}`),
+];
+
+/** The anchor that a heading gets where Markdown is rendered. */
+const anchorOf = (heading: string) =>
+  heading
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N} _-]/gu, '')
+    .replaceAll(' ', '-');
+
+describe.each(PAGES)('%s', (page) => {
+  const text = read(page);
+
+  it('links to files and headings that exist', () => {
+    const links = [...text.matchAll(/\]\((?!https?:)([^)\s]+)\)/g)].map(([, link]) => link);
+    const dead = links.filter((link) => {
+      const [file, anchor] = link.split('#');
+      const target = file === '' ? page : posix.join(posix.dirname(page), file);
+      if (!exists(target)) return true;
+      if (anchor === undefined) return false;
+      return ![...read(target).matchAll(/^#+ (.*)$/gm)].some(([, heading]) => anchorOf(heading) === anchor);
+    });
+    expect(dead).toEqual([]);
+  });
+
+  it('names paths of the repository that exist', () => {
+    const paths = [
+      ...text.matchAll(/`((?:src|tests|docs|datasets|notebooks)\/[\w./-]*)`/g),
+      ...text.matchAll(/\bnpx tsx ([\w./-]+\.ts)/g),
+    ].map(([, path]) => path);
+    // A file of the package that the open data come from, named as it is there.
+    const elsewhere = ['src/data/iris.json'];
+    expect(paths.filter((path) => !exists(path) && !elsewhere.includes(path))).toEqual([]);
+  });
+
+  it('names scripts of package.json that exist', () => {
+    const { scripts } = JSON.parse(read('package.json')) as { scripts: Record<string, string> };
+    const named = [...text.matchAll(/\bnpm run (?:--silent )?([a-z][\w:-]*)/g)].map(([, name]) => name);
+    expect(named.filter((name) => !(name in scripts))).toEqual([]);
+  });
+
+  it('names verbs and options of the command line that exist', async () => {
+    const lines = [...text.matchAll(/\bthrum (read|run|place|check|open)\b([^`\n#]*)/g)];
+    for (const [line, verb, rest] of lines) {
+      const { out } = await thrum(verb, '--help');
+      for (const [option] of rest.matchAll(/--[a-z][a-z-]*/g)) expect(out, line).toContain(option);
+    }
+  });
 });
 
 describe('the version', () => {
