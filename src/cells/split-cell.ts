@@ -12,7 +12,8 @@ export interface Split {
 
 const FEET = `\\d+ ?(?:ft\\.?|foot|feet|') ?\\d+(?: \\d+/\\d+)? ?(?:in\\.?|inch(?:es)?|")`;
 const NUMBER = "\\d+(?:[.,']\\d+)*(?:\\.(?!\\d))?(?: ?[½⅓⅔¼¾⅛⅜⅝⅞]| \\d+/\\d+)?|[½⅓⅔¼¾⅛⅜⅝⅞]";
-const BEFORE = '(?:(?:c|ca|env|max|min|approx)\\.? ?|[~≈<>≤≥] ?)?';
+const BEFORE = '(?:(?:c|ca|env|max|min|approx|circa|about|etwa|ungef|ung)\\.? ?|[~≈<>≤≥] ?)?';
+const ABOUT = /^(?:(?:c|ca|env|approx|circa|about|etwa|ungef|ung)\.? ?|[~≈] ?)(?=\d)/iu;
 const VALUE = `${BEFORE}(?:${FEET}|${NUMBER})(?: ?(?:-|to|bis|à|til|\\.\\.) ?${BEFORE}(?:${NUMBER}))?\\+?\\??`;
 const SIDE = new RegExp(`^(${VALUE})(?: ?([SZIszi]\\d?[SZIszi]?\\??)(?![\\p{L}]))?(?: ?(.+))?$`, 'u');
 const OVERALL = /^(?:overall|each|confirmed)[^:\n]{0,60}:+ ?/iu;
@@ -31,6 +32,7 @@ const BRACKET = / ?[([]([^()[\]]*)[)\]]$/u;
  * - "8-10 Z / 7 S" -> four parts: number, twist, number, twist.
  * - "Z/S", "Z/S/R" -> the letters.
  * - "8-10 x 6-7 (9 x 6.5)" -> "8-10 (9)", "6-7 (6.5)", flagged.
+ * - "c. 12 x 8" -> "c. 12", "c. 8": a mark before the first holds for all that have none.
  * - "Schuss 10, Kette 12" -> "12", "10": parts that are called warp and weft come in that order.
  * - "14-12": descending, so two systems perhaps: parted and flagged. "12-14" is a range: null.
  * - "21.5K" -> number and code.
@@ -102,9 +104,12 @@ function systems(line: string, context: CellContext): Split | null {
   const inner = bracket === null ? null : divide(bracket[1] ?? '');
   if (bracket !== null && inner?.sides.length !== divided.sides.length) return null;
   const unit = divided.unit;
+  const about = sharedAbout(divided.sides);
   const numbers = divided.sides.map((side, at) => {
     const feet = /\d ?(?:f|')/u.test(side.value);
-    const own = [side.value, feet ? '' : (side.unit ?? unit)].filter((part) => part !== '').join(' ');
+    const own = [at === 0 ? side.value : `${about}${side.value}`, feet ? '' : (side.unit ?? unit)]
+      .filter((part) => part !== '')
+      .join(' ');
     const beside = inner?.sides[at];
     return beside === undefined
       ? own
@@ -112,13 +117,20 @@ function systems(line: string, context: CellContext): Split | null {
   });
   const twisted = divided.sides.some(({ twist }) => twist !== '');
   const parts = twisted ? divided.sides.flatMap((side, at) => [numbers[at] ?? '', side.twist]) : numbers;
-  const many = `${quote(line)} parted into ${parts.length}, in the order of the text`;
+  const all = about === '' ? '' : '; what is said to be approximate holds for all of them';
+  const many = `${quote(line)} parted into ${parts.length}, in the order of the text${all}`;
   if (inner !== null)
     return { parts, note: flagged('two-systems', `${many}; the bracket is taken as further values of each`) };
   if (divided.by === '/' && unit === '' && !twisted && context.unit === undefined) {
     return { parts, note: flagged('two-systems', `${many}; a slash may also part the ends of a range`) };
   }
   return { parts, note: readAs(divided.square ? 'per-square' : 'two-systems', many) };
+}
+
+/** "c. 12 x 8": the mark before the first holds for the others too, unless one of them has a sign of its own. */
+function sharedAbout([first, ...others]: readonly Side[]): string {
+  const mark = ABOUT.exec(first?.value ?? '')?.[0] ?? '';
+  return others.every(({ value }) => /^[\d½⅓⅔¼¾⅛⅜⅝⅞]/u.test(value)) ? mark : '';
 }
 
 interface Side {

@@ -6,16 +6,20 @@ import { tame, wrap } from './text-table.ts';
 /** Pairs that are shown before the rest is only counted. */
 const MOST = 6;
 
-/** Finds that two sources may both have published, and what the study is to say of them. */
+/** Finds that may stand in the tables twice, and what the study is to say of them. */
 export function printDuplicates(terminal: Terminal, duplicates: readonly LikelyDuplicate[]): void {
   if (duplicates.length === 0) return;
   const say = (text: string) =>
     terminal.out(`${wrap(tame(text), Math.min(terminal.width, 100)).join('\n')}\n`);
   terminal.out(
-    `\n${terminal.colour.underline(`Perhaps published twice: ${printCount(duplicates.length, 'pair')}`)}\n`,
+    `\n${terminal.colour.underline(`Perhaps one find twice: ${printCount(duplicates.length, 'pair')}`)}\n`,
   );
   for (const { names, sources, why } of duplicates.slice(0, MOST))
-    say(`  "${names[0]}" of ${sources[0]} and "${names[1]}" of ${sources[1]}: ${why}`);
+    say(
+      sources[0] === sources[1]
+        ? `  "${names[0]}" and "${names[1]}" of ${sources[0]}: ${why}`
+        : `  "${names[0]}" of ${sources[0]} and "${names[1]}" of ${sources[1]}: ${why}`,
+    );
   if (duplicates.length > MOST) say(`  and ${duplicates.length - MOST} more, in the ledger.`);
   const [{ names, sources }] = duplicates as [LikelyDuplicate];
   say('Both of each count until you decide. Under "duplicates" of the study, write for each pair:');

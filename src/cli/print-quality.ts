@@ -1,6 +1,7 @@
 import { printCount, printList, printP } from '../analyses/phrasing.ts';
 import type { Register } from '../attributes/definition.ts';
 import type { FragmentTable } from '../fragments/table.ts';
+import { likelyDuplicates } from '../sources/combine/duplicates.ts';
 import type { QualityReport } from '../sources/quality.ts';
 import type { SourceReading } from '../sources/source-reading.ts';
 import type { UnknownTerm } from '../sources/terms.ts';
@@ -18,12 +19,13 @@ export function printQuality(
   terminal: Terminal,
   quality: QualityReport,
   terms: readonly UnknownTerm[],
-  reading: Pick<SourceReading, 'columns' | 'repeatedIds'>,
+  reading: Pick<SourceReading, 'columns' | 'repeatedIds' | 'role'>,
   table: FragmentTable,
   register: Register,
 ): void {
   const name = (id: string) => register.attributes.get(id)?.label ?? id;
   const row = (at: number) => `row ${table.origin[at]?.row ?? at + 1}`;
+  const duplicates = reading.role === 'fragments' ? likelyDuplicates(table) : [];
   const sorts: [heading: string, lines: string[]][] = [
     [
       'Terms that no vocabulary holds (map each once, in the profile)',
@@ -46,6 +48,23 @@ export function printQuality(
       reading.columns
         .filter(({ blanksBelow }) => blanksBelow !== undefined)
         .map(({ header, blanksBelow }) => `"${header}": ${printCount(blanksBelow ?? 0, 'blank cell')}`),
+    ],
+    [
+      'Rows that may be one find written down twice (both count; say what they are under "duplicates" of a study)',
+      duplicates.map(({ ids, why }) => `"${ids[0]}" and "${ids[1]}": ${why}`),
+    ],
+    [
+      'Cells that list the sizes of several pieces, of which the largest is read (say in the profile which one: ' +
+        '"pieces": "largest", "first" or "unread"; or --pieces)',
+      reading.columns
+        .filter(({ severalPieces }) => severalPieces !== undefined)
+        .map(({ header, severalPieces }) => `"${header}": ${printCount(severalPieces ?? 0, 'cell')}`),
+    ],
+    [
+      'Columns without a stated unit (say it in the profile: "unit")',
+      reading.columns
+        .filter(({ assumedUnit }) => assumedUnit !== undefined)
+        .map(({ header, assumedUnit }) => `"${header}": taken as ${assumedUnit}`),
     ],
     [
       'Columns that may be in another unit',

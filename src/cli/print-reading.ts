@@ -36,7 +36,7 @@ export function printReading(terminal: Terminal, reading: SourceReading): void {
       reading.columns.map((column) => [
         column.header,
         readAs(column),
-        column.unit ?? '',
+        column.unit ?? (column.assumedUnit === undefined ? '' : `${column.assumedUnit}, assumed`),
         String(column.filled),
         how(column),
       ]),

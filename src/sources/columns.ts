@@ -120,7 +120,7 @@ export function planColumns(input: PlanInput): {
       (id) => claims.held(id) || byCells.has(id),
     );
     if (plan !== named && plan.suggestion !== undefined) byCells.add(plan.suggestion.attribute);
-    return suggestSplit(plan, input.evidence[base.index]!, register);
+    return suggestSplit(plan, input.evidence[base.index]!, register, claims.held);
   });
   return { plans: input.acceptSuggestions ? acceptSuggestions(plans, claims, register) : plans, faults };
 }

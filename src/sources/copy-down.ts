@@ -1,9 +1,12 @@
+import { dittoAddition, withAddition } from '../cells/ditto.ts';
 import { isIdem } from '../cells/nothing.ts';
 
 export interface CopiedDown {
   readonly texts: readonly string[];
   /** Positions whose text came from above; null where nothing did. */
   readonly copied: readonly number[];
+  /** Positions whose text came from above in part, and said something anew. */
+  readonly added: readonly number[];
   /** Positions that say "as above" with nothing above them. */
   readonly dangling: readonly number[];
 }
@@ -12,13 +15,16 @@ export interface CopiedDown {
  * Puts the text above in the place of "idem" and its like, and of blank cells too where the profile says
  * that a blank means "as above".
  * @param joined whether the cell is merged with the one above.
+ * @param additions whether "ebd., Grab 5" is made whole: in columns of names and references.
  */
 export function copyDown(
   texts: readonly string[],
   blanks: boolean,
   joined: (position: number) => boolean = () => false,
+  additions = false,
 ): CopiedDown {
   const copied: number[] = [];
+  const added: number[] = [];
   const dangling: number[] = [];
   const cache = new Map<string, boolean>();
   const known = (text: string): boolean => {
@@ -34,6 +40,14 @@ export function copyDown(
   for (let i = 0; i < texts.length; i++) {
     const text = texts[i]!;
     const ditto = mayBeDitto(text) && known(text);
+    const more = additions && !ditto && mayAdd(text) ? dittoAddition(text) : null;
+    if (more !== null && above.trim() !== '') {
+      above = withAddition(above, more);
+      changed ??= [...texts];
+      changed[i] = above;
+      added.push(i);
+      continue;
+    }
     if (!ditto && !(text.trim() === '' && (blanks || joined(i)))) {
       above = text;
       continue;
@@ -46,7 +60,12 @@ export function copyDown(
     changed[i] = above;
     copied.push(i);
   }
-  return { texts: changed ?? texts, copied, dangling };
+  return { texts: changed ?? texts, copied, added, dangling };
+}
+
+/** The words for "as above" begin with one of these letters; most cells need no closer look. */
+function mayAdd(text: string): boolean {
+  return text.length <= 200 && /^\s*[abcdeisw]/iu.test(text);
 }
 
 /** Longer texts, and texts with digits, say more than "as above". */

@@ -117,6 +117,8 @@ export const layoutRule = z.strictObject({
     .describe('Rows with too few or too many cells: read what is there, or set them aside'),
 });
 
+export const PIECES = ['largest', 'first', 'unread'] as const;
+
 export const sourceProfile = z.strictObject({
   role: z
     .enum(['fragments', 'assemblages'])
@@ -135,6 +137,13 @@ export const sourceProfile = z.strictObject({
   missing: missing.default({}).describe('As in a column, for every column of the source'),
   terms: z.record(attributeId, terms).default({}).describe('Attribute -> translations of its terms'),
   repeatedIds: repeatedIds.optional(),
+  pieces: z
+    .enum(PIECES)
+    .optional()
+    .describe(
+      'Cells that list the sizes of several pieces ("12 x 8; 5 x 3 cm"), where a row is one fragment: the piece ' +
+        'of the greatest area is read, the first one, or none; without it the largest is read with a flag',
+    ),
   joinBy: z
     .array(attributeId)
     .optional()

@@ -1,6 +1,7 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import type { Column } from '../fragments/table.ts';
 import { textColumnAttribute } from './assemble.ts';
+import { assumedUnit, enterAssumedUnit } from './assumed-unit.ts';
 import { contextOf, missingOf } from './column-context.ts';
 import { knownAttribute } from './column-rules.ts';
 import { attributesOf, type ColumnPlan, statedUnit } from './columns.ts';
@@ -13,6 +14,7 @@ import type { SourceProfile } from './profile.ts';
 import { type ColumnTexts, readColumn, readTextColumn } from './read-column.ts';
 import { readSplit } from './read-split.ts';
 import type { ColumnReading, DecimalMark } from './source-reading.ts';
+import { pieceHabit } from './split-sizes.ts';
 
 export interface ColumnsRead {
   readonly table: ReadonlyMap<string, Column>;
@@ -34,10 +36,11 @@ export function readColumns(
   for (const plan of plans) {
     const decimal = decimals[plan.index]!;
     const texts = textsOf(sheet, plan, ledger);
+    const entered = ledger.entries.length;
     const context = contextOf(plan.rule, decimal, profile, register);
     if (plan.status === 'ignored') ledgerIgnored(texts, ledger);
     else if (plan.split !== undefined) {
-      for (const [id, column] of readSplit(texts, plan.split, context, register, ledger))
+      for (const [id, column] of readSplit(texts, plan.split, context, register, ledger, pieceHabit(profile)))
         put(table, id, column, texts, ledger);
     } else if (plan.attribute !== undefined) {
       const { attribute } = plan;
@@ -53,7 +56,14 @@ export function readColumns(
       table.set(column.attribute.id, column);
       enterKeptAsText(plan, register, ledger);
     }
-    columns.push(columnReading(plan, decimal, texts.texts));
+    const unit = assumedUnit(plan, texts.texts, register);
+    if (unit !== undefined) enterAssumedUnit(plan.header, unit, ledger);
+    const pieces = plan.split === undefined ? 0 : severalPieces(ledger, entered);
+    columns.push({
+      ...columnReading(plan, decimal, texts.texts),
+      ...(unit === undefined ? {} : { assumedUnit: unit }),
+      ...(pieces === 0 || profile.pieces !== undefined ? {} : { severalPieces: pieces }),
+    });
   }
   for (const [id, pair] of bounds) {
     const merged = mergeBounds(pair, sheet.origins, ledger);
@@ -61,6 +71,13 @@ export function readColumns(
   }
   addConstants(table, profile, register, sheet, ledger);
   return { table, columns };
+}
+
+/** Cells that list the sizes of several pieces, among the entries from a place in the ledger on. */
+function severalPieces({ entries }: Ledger, from: number): number {
+  let count = 0;
+  for (let at = from; at < entries.length; at++) if (entries[at]!.rule === 'several-pieces') count++;
+  return count;
 }
 
 /** Two columns for one attribute: the first stays, the cells of the second are kept as text. */
@@ -98,7 +115,19 @@ function textsOf(sheet: Sheet, plan: ColumnPlan, ledger: Ledger): ColumnTexts {
     texts,
     plan.rule.copyDown === true,
     (row) => joined?.has(sheet.origins[row]!) === true,
+    holdsNames(plan),
   );
+  for (const row of down.added) {
+    enter(ledger, {
+      row: sheet.origins[row]!,
+      column: header,
+      raw: texts[row]!,
+      readAs: down.texts[row]!,
+      level: 'flagged',
+      rule: 'copied-down-in-part',
+      why: 'The cell means "as above" and says something anew; what stands above was completed with it.',
+    });
+  }
   for (const row of down.copied) {
     enter(ledger, {
       row: sheet.origins[row]!,
@@ -114,6 +143,13 @@ function textsOf(sheet: Sheet, plan: ColumnPlan, ledger: Ledger): ColumnTexts {
     });
   }
   return { ...base, texts: down.texts };
+}
+
+/** Names and references may be given as "ebd., Grab 5"; a measurement or a term of a vocabulary is not. */
+function holdsNames({ attribute, split }: ColumnPlan): boolean {
+  if (split !== undefined) return false;
+  if (attribute === undefined || attribute.scale === 'text') return true;
+  return attribute.scale === 'nominal' && attribute.vocabulary === undefined;
 }
 
 function ledgerIgnored({ header, texts, origins }: ColumnTexts, ledger: Ledger): void {

@@ -8,10 +8,12 @@ import { enter, type Ledger } from './ledger.ts';
 import type { SplitRule } from './profile.ts';
 import { type ColumnTexts, readColumn, readTextColumn } from './read-column.ts';
 import { type SplitParts, splitText } from './split-column.ts';
+import { isSize, type PieceHabit } from './split-sizes.ts';
 
 /**
  * Takes the cells of one column apart and reads each part for its attribute. Every cell that was parted
  * is entered in the ledger; a column searched for phrases is kept whole as text besides.
+ * @param habit what the source's profile says of cells that list the sizes of several pieces.
  */
 export function readSplit(
   column: ColumnTexts,
@@ -19,19 +21,22 @@ export function readSplit(
   context: ContextFor,
   register: Register,
   ledger: Ledger,
+  habit: PieceHabit,
 ): (readonly [id: string, column: Column])[] {
   const general = context(null, undefined);
-  const numeric = rule.into.map(({ attribute }) => {
-    if (attribute === null) return null;
-    const { scale } = knownAttribute(attribute, column.header, register, ledger.source);
-    return scale === 'ratio' || scale === 'interval';
-  });
+  const attributes = rule.into.map(({ attribute }) =>
+    attribute === null ? null : knownAttribute(attribute, column.header, register, ledger.source),
+  );
+  const numeric = attributes.map((attribute) =>
+    attribute === null ? null : attribute.scale === 'ratio' || attribute.scale === 'interval',
+  );
+  const sizes = attributes.some((attribute) => attribute !== null && isSize(attribute)) ? habit : null;
   const cache = new Map<string, SplitParts>();
   const parts: string[][] = rule.into.map(() => []);
   for (const [row, text] of column.texts.entries()) {
     let found = cache.get(text);
     if (found === undefined) {
-      found = splitText(text, rule, numeric, general);
+      found = splitText(text, rule, numeric, general, sizes);
       cache.set(text, found);
     }
     for (const [i, part] of found.parts.entries()) parts[i]!.push(part);
@@ -42,7 +47,7 @@ export function readSplit(
       raw: text,
       readAs: found.parts.map((part) => (part === '' ? '–' : part)).join(' | '),
       level: found.level,
-      rule: 'split',
+      rule: found.pieces === true ? 'several-pieces' : 'split',
       why: found.why,
     });
   }
@@ -50,7 +55,7 @@ export function readSplit(
     const texts: ColumnTexts = { ...column, texts: parts[i]! };
     if (target.attribute === null)
       return kept(target.name ?? `${column.header} (part ${i + 1})`, texts.texts);
-    const attribute = knownAttribute(target.attribute, column.header, register, ledger.source);
+    const attribute = attributes[i]!;
     return [attribute.id, readColumn(texts, attribute, context(attribute, target.unit), ledger)];
   });
   return rule.by === 'phrases' ? [...read, kept(column.header, column.texts)] : read;

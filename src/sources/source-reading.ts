@@ -69,11 +69,15 @@ export interface ColumnReading {
   };
   /** Unit of the source's numbers, where known. */
   readonly unit?: string;
+  /** The unit in which the numbers are read although nothing in the source states one. */
+  readonly assumedUnit?: string;
   readonly decimal: DecimalMark;
   /** Cells with text among the rows kept. */
   readonly filled: number;
   /** Blank cells below names that occur in one block each: they may mean "as above". */
   readonly blanksBelow?: number;
+  /** Cells that list the sizes of several pieces, while nobody has said which of them to keep. */
+  readonly severalPieces?: number;
   /** Why the column was not taken although its header matches, or what to look at. */
   readonly doubt?: string;
 }

@@ -3,6 +3,7 @@ import { readNothing } from '../cells/nothing.ts';
 import { splitCell } from '../cells/split-cell.ts';
 import { isNumberLike } from './layout/cell-shapes.ts';
 import type { SplitRule, SplitTarget } from './profile.ts';
+import { eachWith, type PieceHabit, pickPiece, withSizeWords } from './split-sizes.ts';
 
 /** One cell taken apart: a text a target ("" where there is none), and what was left over. */
 export interface SplitParts {
@@ -11,23 +12,27 @@ export interface SplitParts {
   readonly rest: string;
   readonly why: string;
   readonly level: 'read' | 'flagged' | 'not-understood';
+  /** The cell lists the sizes of several pieces. */
+  readonly pieces?: boolean;
 }
 
 /**
  * How one cell of a column is parted among the targets of its rule.
  * @param numeric for each target whether it takes numbers; null where it takes anything.
+ * @param sizes what to do with several pieces, where the targets are sizes of the find; null where they are not.
  */
 export function splitText(
   text: string,
   rule: SplitRule,
   numeric: readonly (boolean | null)[],
   context: CellContext,
+  sizes: PieceHabit | null = null,
 ): SplitParts {
   const trimmed = text.trim();
   if (trimmed === '') return { parts: rule.into.map(() => ''), rest: '', why: '', level: 'read' };
   switch (rule.by) {
     case 'systems':
-      return bySystems(trimmed, rule, numeric, context);
+      return bySystems(trimmed, rule, numeric, context, sizes);
     case 'separator':
       return bySeparator(trimmed, rule);
     case 'number':
@@ -37,30 +42,43 @@ export function splitText(
   }
 }
 
-/** "12 x 8": a length and a width side by side. */
-const PAIR_OF_SIZES = /\d[\d.,+–-]*\s*(?:mm|cm|m)?\s*[x×]\s*[<>c.a ]*\d/giu;
-
 function bySystems(
-  text: string,
+  whole: string,
   rule: SplitRule,
   numeric: readonly (boolean | null)[],
   context: CellContext,
+  sizes: PieceHabit | null,
 ): SplitParts {
-  const found = splitCell(text, context);
-  if (found === null && (text.match(PAIR_OF_SIZES)?.length ?? 0) > 1) {
+  const words = withSizeWords(whole, sizes);
+  const text = words.text;
+  const entire = splitCell(text, context);
+  const picked = entire === null && sizes !== null ? pickPiece(text, sizes, context) : null;
+  if (picked !== null && picked.split === null) {
     return {
       parts: rule.into.map(() => ''),
-      rest: text,
-      why: 'The cell holds the sizes of several pieces and a row can hold one; give each piece a row of its own.',
+      rest: whole,
+      why: picked.why,
       level: 'not-understood',
+      pieces: picked.listed,
     };
   }
+  if (picked !== null && picked.split !== null) {
+    const parted = distribute(eachWith(words.each, picked.split.parts), rule, `${picked.why}.`, picked.level);
+    return { ...parted, pieces: true };
+  }
+  const found =
+    entire === null || words.why === ''
+      ? entire
+      : {
+          parts: eachWith(words.each, entire.parts),
+          note: { ...entire.note, why: `${entire.note.why}; ${words.why}` },
+        };
   if (found === null) {
     // A code for "nothing here" holds for every part; any other undivided text belongs to the first.
-    const code = context.missing !== undefined && Object.hasOwn(context.missing, text);
-    const everywhere = code || readNothing(text) !== null;
+    const code = context.missing !== undefined && Object.hasOwn(context.missing, whole);
+    const everywhere = code || readNothing(whole) !== null;
     return {
-      parts: rule.into.map((_, i) => (everywhere || i === 0 ? text : '')),
+      parts: rule.into.map((_, i) => (everywhere || i === 0 ? whole : '')),
       rest: '',
       why: everywhere
         ? 'The cell holds for every part.'

@@ -18,23 +18,42 @@ const SIZES = new Set(
 
 /**
  * A column that is suggested for the first of two systems, or headed like a size, and whose cells are
- * mostly pairs, is suggested to be split between both attributes rather than read as one.
+ * mostly pairs, is suggested to be split between both attributes rather than read as one. Where some cells
+ * give a third size ("12 x 8 x 2"), it goes to the thickness.
+ * @param held whether an attribute has its column already.
  */
-export function suggestSplit(plan: ColumnPlan, evidence: ColumnEvidence, register: Register): ColumnPlan {
+export function suggestSplit(
+  plan: ColumnPlan,
+  evidence: ColumnEvidence,
+  register: Register,
+  held: (id: string) => boolean,
+): ColumnPlan {
   if (plan.via !== undefined || (plan.status !== 'suggested' && plan.status !== 'unknown')) return plan;
   if (evidence.pairs < ENOUGH) return plan;
   const pair = partners(plan, register);
   if (pair === null) return plan;
   const [first, second] = pair;
+  const thickness = register.attributes.get('thickness');
+  const third =
+    first.id === 'length' &&
+    thickness !== undefined &&
+    !held(thickness.id) &&
+    evidence.distinct.some(isTriple)
+      ? thickness
+      : undefined;
   const split: SplitRule = {
     by: 'systems',
     align: 'start',
-    into: [target(first, plan.header), target(second, plan.header)],
+    into: [first, second, ...(third === undefined ? [] : [third])].map((one) => target(one, plan.header)),
   };
-  const reason = `${Math.round(100 * evidence.pairs)} % of its cells hold two values, for "${first.label}" and "${second.label}"`;
+  const reason = `${Math.round(100 * evidence.pairs)} % of its cells hold two values, for "${first.label}" and "${second.label}"${third === undefined ? '' : `; some hold a third, for "${third.label}"`}`;
   const score = Math.max(plan.suggestion?.score ?? 0, 0.6);
   return { ...plan, status: 'suggested', suggestion: { attribute: first.id, reason, score, split } };
 }
+
+const TRIPLE = /^\D{0,4}\d[^;\n]*?[x×]\D{0,4}\d[^;\n]*?[x×]\D{0,4}\d[\d.,]*\s*\p{L}{0,2}\.?$/u;
+/** "12 x 8 x 2", and not "12 x 8; 5 x 3 x 1". */
+const isTriple = (text: string): boolean => TRIPLE.test(text) && (text.match(/[x×]/gu)?.length ?? 0) === 2;
 
 function partners(
   plan: ColumnPlan,

@@ -108,28 +108,6 @@ describe('rows that are no finds', () => {
 });
 
 describe('cells', () => {
-  it('with the sizes of several pieces are questioned, never half read', () => {
-    const reading = read('Find no.,Size (cm)\nA,12 x 8\nB,12 x 8; 9 x 7\nC,max. 4 x 3\nD,5 by 4\n', {
-      columns: [
-        {
-          header: 'Size (cm)',
-          split: {
-            by: 'systems',
-            into: [
-              { attribute: 'length', unit: 'cm' },
-              { attribute: 'width', unit: 'cm' },
-            ],
-          },
-        },
-      ],
-    });
-    expect([...numbers(reading, 'length').high]).toEqual([120, Number.NaN, 40, 50]);
-    expect([...numbers(reading, 'width').high]).toEqual([80, Number.NaN, 30, 40]);
-    expect(reading.ledger.find(({ raw }) => raw === '12 x 8; 9 x 7')).toMatchObject({
-      level: 'not-understood',
-    });
-  });
-
   it('with pairs in decimal commas, "ca." or blanks among them are suggested to be parted', () => {
     const reading = read(
       'Kat.;Fd./cm K x S;Maße (cm)\n1;12 x 10;4 x 3,5\n2;ca. 13 x 9;9,5 x 4\n3;-;-\n4;-;-\n',

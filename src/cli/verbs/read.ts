@@ -1,12 +1,12 @@
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import type { Register } from '../../attributes/definition.ts';
 import { defaultRegister } from '../../attributes/register.ts';
 import { InputError } from '../../errors.ts';
 import { ledgerRows } from '../../report/ledger-rows.ts';
 import { writeOut } from '../../report/write.ts';
 import { writeCsv } from '../../sources/export.ts';
-import { checkProfile, type SourceProfile } from '../../sources/profile.ts';
+import { checkProfile, PIECES, type SourceProfile, sourceProfile } from '../../sources/profile.ts';
 import { reportQuality } from '../../sources/quality.ts';
 import { type ReadOptions as ReadSourceOptions, readSource, readTexts } from '../../sources/read-source.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
@@ -25,6 +25,7 @@ interface ReadOptions {
   readonly profile?: string;
   readonly study?: string;
   readonly sheet?: string;
+  readonly pieces?: SourceProfile['pieces'];
   readonly acceptSuggestions?: true;
   readonly saveProfile?: string | true;
   readonly saveStudy?: string | true;
@@ -40,6 +41,12 @@ export const readVerb: Verb = (terminal, setStatus) =>
     .option('--profile <file>', 'source profile that says how to read it')
     .option('--study <file>', 'study whose own attributes and terms are to be recognised too')
     .option('--sheet <name>', 'sheet of an XLSX file; the first one if left out')
+    .addOption(
+      new Option(
+        '--pieces <which>',
+        'of cells with the sizes of several pieces, the one to read (kept in the profile)',
+      ).choices(PIECES),
+    )
     .option('--accept-suggestions', 'use near matches of headers as if they had been confirmed')
     .option('--save-profile [file]', 'write the profile; beside the table unless a file is named')
     .option(
@@ -50,7 +57,10 @@ export const readVerb: Verb = (terminal, setStatus) =>
     .option('--json', 'print the reading as JSON')
     .action(async (path: string, options: ReadOptions) => {
       const name = basename(path);
-      const profile = options.profile === undefined ? undefined : await readProfile(options.profile);
+      const profile = withPieces(
+        options.profile === undefined ? undefined : await readProfile(options.profile),
+        options.pieces,
+      );
       const register = await registerFor(options.study);
       const reading = await readTable(path, options.sheet, {
         name,
@@ -79,6 +89,14 @@ export const readVerb: Verb = (terminal, setStatus) =>
 
 async function readProfile(path: string): Promise<SourceProfile> {
   return checkProfile(parseJson(await readText(path), path), path);
+}
+
+/** An answer given on the command line goes before the profile's. */
+function withPieces(
+  profile: SourceProfile | undefined,
+  pieces: SourceProfile['pieces'],
+): SourceProfile | undefined {
+  return pieces === undefined ? profile : { ...(profile ?? sourceProfile.parse({})), pieces };
 }
 
 async function registerFor(studyPath: string | undefined): Promise<Register> {

@@ -1,8 +1,9 @@
 import { lookupKey } from '../../attributes/folding.ts';
 import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
 import { nameIn } from '../assemble.ts';
+import { sameWithin } from './within-source.ts';
 
-/** Two rows of different sources that may be one find, published twice. */
+/** Two rows that may be one find: published twice in two sources, or written down twice in one. */
 export interface LikelyDuplicate {
   readonly rows: readonly [first: number, second: number];
   readonly ids: readonly [first: string, second: string];
@@ -21,14 +22,14 @@ const LEAST_EQUAL = 3;
 
 /**
  * Rows of different sources that share an identifier at one site, or at least three equal measurements
- * that make up three quarters of those that both have. They are listed, never merged: a person decides.
+ * that make up three quarters of those that both have; and rows of one source that agree in everything that
+ * both have, where chance would hardly do it (`sameWithin`). They are listed, never merged: a person decides.
  * @param nameOf the identifier of a row in its own source; that of the table where left out.
  */
 export function likelyDuplicates(
   table: FragmentTable,
   nameOf: (row: number) => string = (row) => table.id[row]!,
 ): LikelyDuplicate[] {
-  if (table.sources.length < 2) return [];
   const sites = siteKeys(table);
   const apart = (a: number, b: number): boolean =>
     table.origin[a]!.source === table.origin[b]!.source ||
@@ -45,21 +46,32 @@ export function likelyDuplicates(
     (column): column is NumericColumn => column.kind === 'numeric' && column.attribute.block !== 'context',
   );
   const counts = new Map<number, number>();
+  const within = sameWithin(table);
+  const inside = new Map<number, number>();
   for (const column of numeric) {
     for (const rows of byValue(column)) {
       everyPair(rows, (a, b) => {
-        if (apart(a, b)) return;
+        const one = table.origin[a]!.source === table.origin[b]!.source;
+        if (!one && apart(a, b)) return;
         const key = keyOf(a, b);
         const count = (counts.get(key) ?? 0) + 1;
         counts.set(key, count);
+        if (one) {
+          const equal = count === LEAST_EQUAL ? within(a, b) : null;
+          if (equal !== null) inside.set(key, equal);
+          return;
+        }
         if (count === LEAST_EQUAL && !pairs.has(key)) pairs.set(key, false);
       });
     }
   }
-  return [...pairs]
-    .sort(([a], [b]) => a - b)
-    .map(([key, named]) => describe(table, numeric, Math.floor(key / table.rows), key % table.rows, named))
+  const rowsOf = (key: number): [number, number] => [Math.floor(key / table.rows), key % table.rows];
+  return [
+    ...[...pairs].map(([key, named]) => describe(table, numeric, ...rowsOf(key), named)),
+    ...[...inside].map(([key, equal]) => describeWithin(table, ...rowsOf(key), equal)),
+  ]
     .filter((pair) => pair !== null)
+    .sort((a, b) => a.rows[0] - b.rows[0] || a.rows[1] - b.rows[1])
     .map((pair) => ({ ...pair, names: [nameOf(pair.rows[0]), nameOf(pair.rows[1])] }));
 }
 
@@ -88,6 +100,23 @@ function describe(
     comparable,
     equal,
     why: named ? `the same identifier at one site, ${measured}` : `${measured} at one site`,
+  };
+}
+
+function describeWithin(
+  table: FragmentTable,
+  a: number,
+  b: number,
+  equal: number,
+): Omit<LikelyDuplicate, 'names'> {
+  const source = table.sources[table.origin[a]!.source]!;
+  return {
+    rows: [a, b],
+    ids: [table.id[a]!, table.id[b]!],
+    sources: [source, source],
+    comparable: equal,
+    equal,
+    why: `all ${equal} measurements equal and nothing else different, which chance would hardly do`,
   };
 }
 

@@ -1,9 +1,10 @@
-import type { PairDecision, RepeatedIdDecision } from '../../../sources/decisions.ts';
+import type { RepeatedIdDecision } from '../../../sources/decisions.ts';
 import type { ColumnReading, RepeatedId } from '../../../sources/source-reading.ts';
-import type { DuplicateView, SourceView } from '../../engine/protocol.ts';
+import type { SourceView } from '../../engine/protocol.ts';
 import { Button } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { withDecision, withSheet } from '../../state/workspace.ts';
+import { withSheet } from '../../state/workspace.ts';
+import { RowLink } from './row-link.tsx';
 import type { Target } from './source-desk.tsx';
 import { useProfile } from './use-profile.ts';
 
@@ -152,60 +153,6 @@ export function BlanksQuestion({ source, column, onTarget }: DeskProps & { reado
   );
 }
 
-const PAIR: readonly { readonly id: PairDecision; readonly label: (pair: DuplicateView) => string }[] = [
-  { id: 'two-finds', label: () => 'Two finds' },
-  { id: 'one-item', label: () => 'Fragments of one item' },
-  { id: 'first-only', label: ({ first }) => `One find: keep ${first.source}` },
-  { id: 'second-only', label: ({ second }) => `One find: keep ${second.source}` },
-];
-
-/** One find, published twice? */
-export function DuplicateQuestion({ pair, onTarget }: DeskProps & { readonly pair: DuplicateView }) {
-  const { change } = useWorkbench();
-  const { first, second, why, says } = pair;
-  return (
-    <div className="stack tight">
-      <p>
-        <strong>{second.id}</strong> (<RowLink row={second.row} onTarget={onTarget} />) may be the same find
-        as <strong>{first.id}</strong> of {first.source}, row {first.row}: {why}. Is it?
-      </p>
-      <dl className="pair-lines small">
-        {says.slice(0, MOST_SAYS).map((line) => (
-          <div key={line.label}>
-            <dt>{line.label}</dt>
-            <dd className={line.first === line.second ? '' : 'differs'}>
-              {line.first === line.second ? line.first : `${line.second} here, ${line.first} there`}
-            </dd>
-          </div>
-        ))}
-      </dl>
-      <p className="small soft">Until you answer both are counted.</p>
-      <div className="line">
-        {PAIR.map(({ id, label }) => (
-          <Button
-            key={id}
-            look="small"
-            label={`${second.id} and ${first.id}: ${label(pair)}`}
-            onPress={() =>
-              change(
-                (now) =>
-                  withDecision(now, {
-                    first: { source: first.source, id: first.id },
-                    second: { source: second.source, id: second.id },
-                    decision: id,
-                  }),
-                `${second.id} and ${first.id}: ${label(pair).toLowerCase()}`,
-              )
-            }
-          >
-            {label(pair)}
-          </Button>
-        ))}
-      </div>
-    </div>
-  );
-}
-
 export function SheetQuestion({ source }: { readonly source: SourceView }) {
   const { change } = useWorkbench();
   return (
@@ -227,24 +174,7 @@ export function SheetQuestion({ source }: { readonly source: SourceView }) {
   );
 }
 
-export function RowLink({
-  row,
-  column,
-  onTarget,
-}: {
-  readonly row: number;
-  readonly column?: number;
-  readonly onTarget: (target: Target) => void;
-}) {
-  return (
-    <button type="button" className="to-column small" onClick={() => onTarget({ row, column: column ?? 0 })}>
-      row {row}
-    </button>
-  );
-}
-
 const MOST_ROWS = 4;
-const MOST_SAYS = 6;
 
 function brief(cells: readonly string[]): string {
   const text = cells.filter((cell) => cell.trim() !== '').join(' · ');

@@ -7,7 +7,7 @@ import { Button } from '../../parts/controls.tsx';
 import { count, percent, readable } from '../../parts/numbers.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { withoutDecision } from '../../state/workspace.ts';
-import { RowLink } from './decisions.tsx';
+import { RowLink } from './row-link.tsx';
 import type { Target } from './source-desk.tsx';
 import { useProfile } from './use-profile.ts';
 

@@ -12,9 +12,12 @@ export type Question =
   | { readonly kind: 'term'; readonly term: OpenTerm }
   | { readonly kind: 'sheet' }
   | { readonly kind: 'blanks'; readonly column: ColumnReading }
+  | { readonly kind: 'unit'; readonly column: ColumnReading; readonly unit: string }
+  | { readonly kind: 'pieces'; readonly column: ColumnReading; readonly count: number }
   | { readonly kind: 'repeated'; readonly repeated: RepeatedId }
   | { readonly kind: 'repeated-all'; readonly count: number }
-  | { readonly kind: 'duplicate'; readonly pair: DuplicateView };
+  | { readonly kind: 'duplicate'; readonly pair: DuplicateView }
+  | { readonly kind: 'duplicate-all'; readonly pairs: readonly DuplicateView[] };
 
 /** The questions of one source, most consequential first. */
 export function questionsOf(source: SourceView, duplicates: readonly DuplicateView[]): readonly Question[] {
@@ -22,6 +25,9 @@ export function questionsOf(source: SourceView, duplicates: readonly DuplicateVi
   if (source.gridRows === 0) return source.sheets.length > 1 ? [{ kind: 'sheet' }] : [];
   const { columns } = source;
   const unsettled = columns.filter(({ via }) => via !== 'profile');
+  const within = duplicates.filter(
+    ({ first, second }) => first.source === source.name && second.source === source.name,
+  );
   const repeated = source.repeatedIds.filter(({ decision }) => decision === null);
   return [
     ...columns
@@ -36,8 +42,15 @@ export function questionsOf(source: SourceView, duplicates: readonly DuplicateVi
     ...columns
       .filter(({ blanksBelow }) => blanksBelow !== undefined)
       .map((column) => ({ kind: 'blanks' as const, column })),
+    ...columns.flatMap((column): Question[] =>
+      column.assumedUnit === undefined ? [] : [{ kind: 'unit', column, unit: column.assumedUnit }],
+    ),
+    ...columns.flatMap((column): Question[] =>
+      column.severalPieces === undefined ? [] : [{ kind: 'pieces', column, count: column.severalPieces }],
+    ),
     ...(repeated.length > 1 ? [{ kind: 'repeated-all' as const, count: repeated.length }] : []),
     ...repeated.map((one) => ({ kind: 'repeated' as const, repeated: one })),
+    ...(within.length > 1 ? [{ kind: 'duplicate-all' as const, pairs: within }] : []),
     ...duplicates
       .filter(({ second }) => second.source === source.name)
       .map((pair) => ({ kind: 'duplicate' as const, pair })),
@@ -51,6 +64,7 @@ export function questionKey(question: Question): string {
       return `term:${question.term.header}:${question.term.text}`;
     case 'sheet':
     case 'repeated-all':
+    case 'duplicate-all':
       return question.kind;
     case 'repeated':
       return `repeated:${question.repeated.id}`;

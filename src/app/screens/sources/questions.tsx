@@ -6,13 +6,9 @@ import { Crossing } from '../../parts/fringe.tsx';
 import { Picker } from '../../parts/picker.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { AttributePicker } from './attribute-picker.tsx';
-import {
-  BlanksQuestion,
-  DuplicateQuestion,
-  RepeatedAllQuestion,
-  RepeatedQuestion,
-  SheetQuestion,
-} from './decisions.tsx';
+import { BlanksQuestion, RepeatedAllQuestion, RepeatedQuestion, SheetQuestion } from './decisions.tsx';
+import { DuplicateAllQuestion, DuplicateQuestion } from './duplicate-questions.tsx';
+import { PiecesQuestion, UnitQuestion } from './measure-questions.tsx';
 import { type ColumnQuestionKind, type Question, questionKey, questionsOf } from './question-list.ts';
 import type { Target } from './source-desk.tsx';
 import { useProfile } from './use-profile.ts';
@@ -91,8 +87,18 @@ function OneQuestion({ source, question, onTarget }: QuestionsProps & { readonly
       return <RepeatedAllQuestion source={source} count={question.count} />;
     case 'blanks':
       return <BlanksQuestion source={source} column={question.column} onTarget={onTarget} />;
+    case 'unit':
+      return (
+        <UnitQuestion source={source} column={question.column} unit={question.unit} onTarget={onTarget} />
+      );
+    case 'pieces':
+      return (
+        <PiecesQuestion source={source} column={question.column} count={question.count} onTarget={onTarget} />
+      );
+    case 'duplicate-all':
+      return <DuplicateAllQuestion pairs={question.pairs} />;
     case 'duplicate':
-      return <DuplicateQuestion source={source} pair={question.pair} onTarget={onTarget} />;
+      return <DuplicateQuestion pair={question.pair} onTarget={onTarget} />;
     default:
       return <ColumnQuestion source={source} question={question} onTarget={onTarget} />;
   }
