@@ -98,6 +98,8 @@ function slipsBetween(wording: Wording, known: Wording): number | null {
   const [a, b] = [wording.compact, known.compact];
   const allowed = Math.min(3, Math.floor(Math.min(a.length, b.length) / 5 + 0.25));
   if (allowed === 0 || Math.abs(a.length - b.length) > allowed) return null;
+  // In a word of four letters another first letter is another word: "cord" is no slip for "bord".
+  if (Math.min(a.length, b.length) < 5 && a[0] !== b[0]) return null;
   // A slip takes at most one letter out of the set and puts one in.
   if (bits(wording.letters ^ known.letters) > 2 * allowed) return null;
   if (/\d/u.test(a + b) && a.replace(/\D/gu, '') !== b.replace(/\D/gu, '')) return null;

@@ -92,6 +92,7 @@ function severalTerms(
   steps: number,
   notes: readonly Note[],
 ): TermReading | null {
+  let list: Note | null = null;
   for (const [pattern, rule] of [
     [OR, 'alternative'],
     [AND, 'several'],
@@ -107,19 +108,33 @@ function severalTerms(
       const match = matchTerm(doubt.rest, vocabulary);
       return match.kind === 'exact' ? match.id : null;
     });
-    if (ids.some((id) => id === null)) continue;
+    if (ids.some((id) => id === null)) {
+      list ??= partlyKnown(parts, ids, rule);
+      continue;
+    }
     const common = ids.reduce((a, b) => (a === null || b === null ? null : lowestCommon(vocabulary, a, b)));
-    const list = ids.join(rule === 'alternative' ? ' or ' : ' and ');
+    const named = ids.join(rule === 'alternative' ? ' or ' : ' and ');
     if (common === null) {
-      return emptyTerm('not-observed', [notUnderstood(rule, `${list}: no broader term holds them all`)]);
+      return emptyTerm('not-observed', [notUnderstood(rule, `${named}: no broader term holds them all`)]);
     }
     const note =
       common === ids[0] && ids.every((id) => id === common)
-        ? readAs(rule, list)
-        : flagged(rule, `${list}: read as what they have in common, ${common}`);
+        ? readAs(rule, named)
+        : flagged(rule, `${named}: read as what they have in common, ${common}`);
     return termReading(common, doubted, [...notes, note]);
   }
-  return null;
+  return list === null ? null : emptyTerm('not-observed', [list]);
+}
+
+/** Two different kinds that are known make a list, whatever the others are; of it no single term is the meaning. */
+function partlyKnown(parts: readonly string[], ids: readonly (string | null)[], rule: string): Note | null {
+  const known = new Set(ids.filter((id) => id !== null));
+  if (known.size < 2) return null;
+  const unknown = parts.filter((_, at) => ids[at] === null).map(quote);
+  return notUnderstood(
+    rule,
+    `${[...known].join(' and ')} are known in it, ${unknown.join(' and ')} ${unknown.length === 1 ? 'is' : 'are'} not`,
+  );
 }
 
 /** Reads a kind of an attribute without a vocabulary: every wording is its own kind. */

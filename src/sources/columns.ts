@@ -85,7 +85,11 @@ export function planColumns(input: PlanInput): {
   dropLoneEnds(exact, matches);
   for (const plan of bestFirst(exact, input)) {
     const attribute = plan.attribute!;
-    const against = contradiction(attribute, input.evidence[plan.index]!);
+    const against = contradiction(
+      attribute,
+      input.evidence[plan.index]!,
+      register.vocabularies.get(attribute.vocabulary ?? ''),
+    );
     const base = open[plan.index]!;
     if (holdsNoNumbers(attribute, input.evidence[plan.index]!)) {
       const doubt = `reads as "${attribute.label}", but its cells hold no numbers`;

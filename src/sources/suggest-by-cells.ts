@@ -33,6 +33,8 @@ export function suggestByCells(
   held: (id: string) => boolean,
 ): ColumnPlan {
   if (plan.via !== undefined || (plan.status !== 'suggested' && plan.status !== 'unknown')) return plan;
+  const names = byNames(plan, evidence, register, held);
+  if (names !== null) return names;
   const withdrawn = countsOrDiameters(withoutNumbers(plan, evidence, register), evidence, register);
   if ((withdrawn.suggestion?.score ?? 0) >= SURE) return withdrawn;
   const wordings = evidence.distinct.filter((text) => readNothing(text) === null && /\p{L}/u.test(text));
@@ -40,6 +42,28 @@ export function suggestByCells(
   const found = byTerms(wordings, register, held) ?? byTwist(wordings, register, held);
   if (found === null || found.attribute === withdrawn.suggestion?.attribute) return withdrawn;
   const { doubt: _doubt, ...rest } = withdrawn;
+  return { ...rest, status: 'suggested', suggestion: found };
+}
+
+const NUMBERED =
+  /(?:^|[ _.])(?:no|nr|num|number|id|nummer|numero|numéro|número|cat|kat|inv|code|label|etikett|sample)\.?$/iu;
+
+/** A column headed like a number, in which each cell differs, names the rows where nothing else does. */
+function byNames(
+  plan: ColumnPlan,
+  evidence: ColumnEvidence,
+  register: Register,
+  held: (id: string) => boolean,
+): ColumnPlan | null {
+  const attribute = register.attributes.get('fragment');
+  if (attribute === undefined || held('fragment') || (plan.suggestion?.score ?? 0) >= SURE) return null;
+  if (!evidence.allDifferent || evidence.filled < 3 || !NUMBERED.test(plan.header.trim())) return null;
+  if (evidence.distinct.some((text) => /^\d*[.,]\d+$/.test(text))) return null;
+  const { doubt: _doubt, ...rest } = plan;
+  const found = suggestion(
+    attribute,
+    'each of its cells differs, and it is headed like a number of the finds',
+  );
   return { ...rest, status: 'suggested', suggestion: found };
 }
 

@@ -26,7 +26,7 @@ export function unknownTerms(reading: SourceReading, register: Register): Unknow
   );
   const found = new Map<
     string,
-    { attribute: string; column: string; text: string; rows: number[]; count: number }
+    { attribute: string; column: string; text: string; rows: number[]; count: number; list: boolean }
   >();
   for (const { level, column, raw, row, rule } of reading.ledger) {
     if (level !== 'not-understood' || row === 0 || rule === 'row-set-aside') continue;
@@ -35,7 +35,9 @@ export function unknownTerms(reading: SourceReading, register: Register): Unknow
     const text = raw.trim();
     const key = JSON.stringify([column, text]);
     const known = found.get(key);
-    if (known === undefined) found.set(key, { attribute, column, text, rows: [row], count: 1 });
+    // Where a cell names several kinds, one that is near to the whole is not what it means.
+    const list = rule === 'several' || rule === 'alternative';
+    if (known === undefined) found.set(key, { attribute, column, text, rows: [row], count: 1, list });
     else {
       known.count++;
       if (known.rows.length < ROWS_SHOWN) known.rows.push(row);
@@ -43,7 +45,10 @@ export function unknownTerms(reading: SourceReading, register: Register): Unknow
   }
   return [...found.values()]
     .sort((a, b) => b.count - a.count || a.rows[0]! - b.rows[0]!)
-    .map((one) => ({ ...one, ...suggestionFor(one.attribute, one.text, register) }));
+    .map(({ list, ...one }) => ({
+      ...one,
+      ...(list ? {} : suggestionFor(one.attribute, one.text, register)),
+    }));
 }
 
 function takesTerms(id: string, register: Register): boolean {

@@ -72,7 +72,15 @@ const ANIMAL: readonly Term[] = [
 
 const METAL: readonly Term[] = [
   fibre('metalThread', null, 'metal thread', 'Metal strip or wire, wound on a core or alone.', {
-    en: ['metal wrapped thread', 'metal', 'gilt thread', 'silver thread', 'gold thread'],
+    en: [
+      'metal wrapped thread',
+      'metal',
+      'gilt thread',
+      'silver thread',
+      'gold thread',
+      'silver-gilt thread',
+      'metallic thread',
+    ],
     de: ['Metallfaden', 'Goldfaden'],
     fr: ['fil métallique', 'filé métallique'],
     it: ['filo metallico'],

@@ -29,7 +29,11 @@ export function findHeader(grid: Grid, register: Register): HeaderRows {
     if (filled.length === 0) continue;
     if (first < 0) first = at;
     if (filled.length < 0.6 * typical || !looksLikeHeader(row, filled)) continue;
-    const known = countKnown(row, register);
+    // A lone "L" may be a code as well as a length.
+    const known = countKnown(
+      row.filter((text) => text.trim().length > 1),
+      register,
+    );
     if (best < 0 || known >= bestKnown + 2) {
       best = at;
       bestKnown = known;

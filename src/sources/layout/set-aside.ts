@@ -129,7 +129,8 @@ function identifierHabit(grid: Grid, start: number, header: readonly string[]): 
 
 /**
  * Where another table begins: after a blank row, a row of words that stand where the rows above hold
- * numbers, or a title alone followed by such a row. `grid.length` where there is none.
+ * numbers, or a title alone followed by such a row, or by words over numbers where words stand above and the
+ * other way about. `grid.length` where there is none.
  */
 function nextTable(grid: Grid, start: number): number {
   for (let blank = start + 1; blank < grid.length - 2; blank++) {
@@ -142,14 +143,21 @@ function nextTable(grid: Grid, start: number): number {
     if (header === undefined || record === undefined) return grid.length;
     const words = filledCells(header);
     const numbers = words.filter((i) => isNumberLike(record[i] ?? '') && isNumberLike(grid[start]![i] ?? ''));
+    const turned = words.filter((i) => otherSort(record[i], grid[start]![i])).length;
+    const unlike = title && turned >= 2 && turned >= words.length / 2;
     const startsAnew =
       words.length >= 2 &&
-      numbers.length >= (title ? 1 : 2) &&
+      (unlike || numbers.length >= (title ? 1 : 2)) &&
       new Set(words.map((i) => header[i])).size === words.length &&
       numberShare(header) === 0 &&
-      words.every((i) => !isProse(header[i]!));
+      (unlike || words.every((i) => !isProse(header[i]!)));
     if (startsAnew) return blank;
     blank = at;
   }
   return grid.length;
+}
+
+/** A number below words, or words below a number. */
+function otherSort(one: string | undefined, other: string | undefined): boolean {
+  return !isBlank(one) && !isBlank(other) && isNumberLike(one!) !== isNumberLike(other!);
 }
