@@ -1,7 +1,9 @@
 import { kmeans as mlKmeans } from 'ml-kmeans';
 import type { Random } from '../random.ts';
 import type { Unavailable } from '../unavailable.ts';
-import { type Bounds, lloyd, type Start } from './lloyd.ts';
+import { lloyd, type Start } from './lloyd.ts';
+import { plusPlus } from './plus-plus.ts';
+import { narrow, type Records, widen, withRecords } from './records.ts';
 
 export interface Points {
   /** n * columns finite numbers, row by row, already on scales that may be compared. */
@@ -44,7 +46,7 @@ const TOLERANCE = 1e-5;
  * Into which k groups around their means do numeric records fall?
  *
  * k-means: Lloyd's iteration (Lloyd 1982, *IEEE Trans. Inf. Theory* 28:129) from several seeded k-means++
- * starts (Arthur & Vassilvitskii 2007, *SODA*: 1027), the best kept. It minimises squared Euclidean distance
+ * starts, the best kept. It minimises squared Euclidean distance
  * to means: for complete numeric columns on comparable scales and round groups of like size; not for kinds,
  * gaps or outliers, for which medoids are. Small tables go through ml-kmeans, large ones through a typed-array
  * kernel that takes the same steps from the same starts. A start that ends with an empty group is dropped.
@@ -64,68 +66,33 @@ export function kmeans(points: Points, settings: KMeansSettings): KMeansGrouping
       why: `${distinct === 1 ? 'all records are equal' : `only ${distinct} records differ`}, too few for ${k} groups`,
     };
   }
-  const run = n >= (settings.largeFrom ?? LARGE_FROM) ? lloyd : viaLibrary;
+  const large = n >= (settings.largeFrom ?? LARGE_FROM);
   const tolerance = TOLERANCE * meanVariance(points);
-  let best: Start | null = null;
-  let filled = 0;
-  for (let start = 0; start < starts; start++) {
-    const { centres, bounds } = plusPlus(points, k, settings.random.stream(`start ${start}`));
-    const found = run(points, centres, tolerance, MOST_ITERATIONS, bounds);
-    if (found.emptied) continue;
-    filled++;
-    if (best === null || found.withinSquares < best.withinSquares) best = found;
-  }
-  if (best === null) return { why: `every start left a group empty; ask for fewer than ${k} groups` };
-  const polished = run(points, best.centres, 0, MOST_ITERATIONS);
-  const { membership, centres, withinSquares, iterations } = polished.emptied ? best : polished;
-  return { k, membership, centres, withinSquares, iterations: best.iterations + iterations, starts: filled };
-}
-
-/**
- * k-means++: each further centre is drawn with chance proportional to the squared distance to the nearest one
- * so far. The distances on the way are those that the first assignment would need, so they are kept.
- */
-function plusPlus(
-  { values, n, columns }: Points,
-  k: number,
-  random: Random,
-): { centres: Float64Array; bounds: Bounds } {
-  const centres = new Float64Array(k * columns);
-  const membership = new Int32Array(n);
-  const nearest = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
-  const second = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
-  for (let centre = 0; centre < k; centre++) {
-    const chosen = centre === 0 ? random.integer(n) : drawByWeight(nearest, random);
-    const at = values.slice(chosen * columns, (chosen + 1) * columns);
-    centres.set(at, centre * columns);
-    for (let i = 0; i < n; i++) {
-      let square = 0;
-      for (let c = 0; c < columns; c++) {
-        const difference = values[i * columns + c] - at[c];
-        square += difference * difference;
-      }
-      if (square < nearest[i]) {
-        second[i] = nearest[i];
-        nearest[i] = square;
-        membership[i] = centre;
-      } else if (square < second[i]) second[i] = square;
+  return withRecords(points, k, (records) => {
+    const run = (least: number, assigned: boolean) =>
+      large
+        ? lloyd(records, least, MOST_ITERATIONS, assigned)
+        : viaLibrary(points, startOf(records), least, MOST_ITERATIONS);
+    let best: Start | null = null;
+    let filled = 0;
+    for (let start = 0; start < starts; start++) {
+      plusPlus(records, settings.random.stream(`start ${start}`));
+      const found = run(tolerance, true);
+      if (found.emptied) continue;
+      filled++;
+      if (best === null || found.withinSquares < best.withinSquares) best = found;
     }
-  }
-  return { centres, bounds: { membership, upper: nearest.map(Math.sqrt), lower: second.map(Math.sqrt) } };
+    if (best === null) return { why: `every start left a group empty; ask for fewer than ${k} groups` };
+    widen(best.centres, columns, records.stride, records.doubles.centres);
+    const polished = run(0, false);
+    const { membership, centres, withinSquares } = polished.emptied ? best : polished;
+    const iterations = best.iterations + polished.iterations;
+    return { k, membership, centres, withinSquares, iterations, starts: filled };
+  });
 }
 
-function drawByWeight(weights: Float64Array, random: Random): number {
-  let total = 0;
-  for (let i = 0; i < weights.length; i++) total += weights[i];
-  let left = random.next() * total;
-  let chosen = -1;
-  for (let i = 0; i < weights.length; i++) {
-    if (weights[i] === 0) continue;
-    chosen = i;
-    left -= weights[i];
-    if (left < 0) break;
-  }
-  return chosen;
+function startOf({ doubles, columns, stride }: Records): Float64Array {
+  return narrow(doubles.centres, columns, stride);
 }
 
 /** One start through ml-kmeans, guarded: it keeps a stale centre for a group that has emptied and says nothing. */

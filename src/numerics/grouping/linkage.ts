@@ -1,6 +1,8 @@
 import type { Condensed } from '../condensed.ts';
 import { closestPairMerges } from './closest-pair.ts';
+import { withClusters } from './clusters.ts';
 import { requireKnown } from './known-records.ts';
+import { mutualRounds } from './mutual-rounds.ts';
 import { chainMerges } from './nearest-neighbour-chain.ts';
 import { spanningMerges } from './spanning-tree.ts';
 import { type MergeTree, numberMerges } from './tree.ts';
@@ -31,6 +33,9 @@ export const LINKAGES = [
 ] as const;
 export type Linkage = (typeof LINKAGES)[number];
 
+/** Records from which merges come in rounds first; below, the chain alone is as fast. */
+const ROUNDS_FROM = 1000;
+
 /**
  * Which records join first, which clusters next, and at what height?
  *
@@ -41,9 +46,8 @@ export type Linkage = (typeof LINKAGES)[number];
  * first is numbered first, as in scipy. Other tie rules can give other trees from the same data.
  *
  * @param matrix every pair known (RangeError otherwise), at least one record; left unchanged
- * @param copy as many numbers as there are pairs, to work in, so that repeated runs need no new memory
  */
-export function linkage(matrix: Condensed, method: Linkage, copy?: Float64Array): MergeTree {
+export function linkage(matrix: Condensed, method: Linkage, roundsFrom = ROUNDS_FROM): MergeTree {
   requireKnown(matrix, 'linkage');
   const { n, values } = matrix;
   if (n < 1) throw new RangeError('linkage needs at least one record');
@@ -57,7 +61,11 @@ export function linkage(matrix: Condensed, method: Linkage, copy?: Float64Array)
       return numberMerges(n, merges.map(rooted), false);
     }
     default:
-      return numberMerges(n, chainMerges(matrix, method, copy));
+      return withClusters(matrix, (clusters) => {
+        if (n >= roundsFrom) mutualRounds(clusters, method);
+        chainMerges(clusters, method);
+        return numberMerges(n, clusters.merges);
+      });
   }
 }
 

@@ -1,8 +1,9 @@
-import type { Points } from './kmeans.ts';
+import { narrow, type Records } from './records.ts';
 
 /** One run of k-means from given centres. */
 export interface Start {
   readonly membership: Int32Array;
+  /** k * columns means, row by row. */
   readonly centres: Float64Array;
   readonly withinSquares: number;
   readonly iterations: number;
@@ -10,143 +11,91 @@ export interface Start {
   readonly emptied: boolean;
 }
 
-/** Nearest centre of each record, and bounds of its distances to that one and to the next. */
-export interface Bounds {
-  readonly membership: Int32Array;
-  readonly upper: Float64Array;
-  readonly lower: Float64Array;
-}
-
 /** Bounds are compared with this much room, so that rounding never skips a record that would move. */
 const ROOM = 1 + 1e-12;
 
 /**
- * Lloyd's iteration on typed arrays, skipping records that cannot have changed their centre by two bounds
- * kept for each (Hamerly 2010, *SIAM Data Mining*: 130): same steps as the plain iteration, some five times
- * faster. Of equally near centres the first is taken. Ends when no centre has moved by more than `tolerance`
- * (squared distance), when a group is empty, or after `mostIterations`.
+ * Lloyd's iteration from the centres in memory, skipping records that cannot have changed their centre by two
+ * bounds kept for each (Hamerly 2010, *SIAM Data Mining*: 130): same steps as the plain iteration, some five
+ * times faster. Of equally near centres the first is taken. Ends when no centre has moved by more than
+ * `tolerance` (squared distance), when a group is empty, or after `mostIterations`.
  *
- * @param bounds those of the given centres, where they are known already; they are written over
+ * @param assigned whether `membership`, `upper` and `lower` are those of the centres already
  */
-export function lloyd(
-  points: Points,
-  start: Float64Array,
-  tolerance: number,
-  mostIterations: number,
-  bounds?: Bounds,
-): Start {
-  const { n, columns, values } = points;
-  const k = start.length / columns;
-  let centres: Float64Array = start.slice();
-  const membership = bounds?.membership ?? new Int32Array(n);
-  const upper = bounds?.upper ?? new Float64Array(n).fill(Number.POSITIVE_INFINITY);
-  const lower = bounds?.lower ?? new Float64Array(n);
+export function lloyd(records: Records, tolerance: number, mostIterations: number, assigned: boolean): Start {
+  const { kernels, doubles, wholes, n, columns, stride } = records;
+  const { centres, upper, lower, moved } = doubles;
+  const { membership } = wholes;
+  if (!assigned) {
+    membership.fill(0);
+    upper.fill(Number.POSITIVE_INFINITY);
+    lower.fill(0);
+  }
   let iterations = 0;
   let emptied = false;
   for (;;) {
     iterations++;
-    if (iterations > 1 || bounds === undefined) assign(points, centres, membership, upper, lower);
-    const next = means(points, membership, k);
-    if (next === null) {
-      emptied = true;
-      break;
-    }
-    const moved = movements(centres, next, columns);
-    centres = next;
+    if (iterations > 1 || !assigned) assign(records);
+    emptied = !means(records);
+    if (emptied) break;
+    move(records);
     if (moved.every((distance) => distance * distance <= tolerance) || iterations === mostIterations) break;
-    loosen(membership, upper, lower, moved);
+    const most = moved.reduce((a, b) => Math.max(a, b));
+    kernels.loosen(n, membership.byteOffset, upper.byteOffset, lower.byteOffset, moved.byteOffset, most);
   }
-  let withinSquares = 0;
-  for (let i = 0; i < n; i++) {
-    withinSquares += square(values, i * columns, centres, membership[i] * columns, columns);
-  }
-  return { membership, centres, withinSquares, iterations, emptied };
+  const rows = [doubles.records.byteOffset, n, stride] as const;
+  const withinSquares = kernels.withinSquares(...rows, centres.byteOffset, membership.byteOffset);
+  const found = { membership: membership.slice(), centres: narrow(centres, columns, stride) };
+  return { ...found, withinSquares, iterations, emptied };
 }
 
-function square(a: Float64Array, fromA: number, b: Float64Array, fromB: number, columns: number): number {
-  let sum = 0;
-  for (let c = 0; c < columns; c++) {
-    const difference = a[fromA + c] - b[fromB + c];
-    sum += difference * difference;
-  }
-  return sum;
-}
-
-/** Nearest centre of each record; `upper` and `lower` bound its distances to that one and to the next. */
-function assign(
-  { values, n, columns }: Points,
-  centres: Float64Array,
-  membership: Int32Array,
-  upper: Float64Array,
-  lower: Float64Array,
-): void {
-  const k = centres.length / columns;
-  const halfway = halfDistances(centres, k, columns);
-  for (let i = 0; i < n; i++) {
-    const from = i * columns;
-    const bound = Math.max(halfway[membership[i]], lower[i]);
-    if (upper[i] * ROOM < bound) continue;
-    if (upper[i] < Number.POSITIVE_INFINITY) {
-      upper[i] = Math.sqrt(square(values, from, centres, membership[i] * columns, columns));
-      if (upper[i] * ROOM < bound) continue;
-    }
-    let first = Number.POSITIVE_INFINITY;
-    let second = Number.POSITIVE_INFINITY;
-    let nearest = 0;
-    for (let centre = 0; centre < k; centre++) {
-      const distance = square(values, from, centres, centre * columns, columns);
-      if (distance < first) {
-        second = first;
-        first = distance;
-        nearest = centre;
-      } else if (distance < second) second = distance;
-    }
-    membership[i] = nearest;
-    upper[i] = Math.sqrt(first);
-    lower[i] = Math.sqrt(second);
-  }
-}
-
-/** Half the distance from each centre to the next one: a record nearer than that cannot belong elsewhere. */
-function halfDistances(centres: Float64Array, k: number, columns: number): Float64Array {
-  const half = new Float64Array(k).fill(Number.POSITIVE_INFINITY);
-  for (let a = 0; a < k; a++) {
-    for (let b = 0; b < k; b++) {
-      if (a === b) continue;
-      half[a] = Math.min(
-        half[a],
-        0.5 * Math.sqrt(square(centres, a * columns, centres, b * columns, columns)),
-      );
-    }
-  }
-  return half;
-}
-
-function means({ values, n, columns }: Points, membership: Int32Array, k: number): Float64Array | null {
-  const sums = new Float64Array(k * columns);
-  const sizes = new Int32Array(k);
-  for (let i = 0; i < n; i++) {
-    const group = membership[i];
-    sizes[group]++;
-    for (let c = 0; c < columns; c++) sums[group * columns + c] += values[i * columns + c];
-  }
-  if (sizes.includes(0)) return null;
-  for (let place = 0; place < sums.length; place++) sums[place] /= sizes[Math.floor(place / columns)];
-  return sums;
-}
-
-function movements(before: Float64Array, after: Float64Array, columns: number): Float64Array {
-  return Float64Array.from({ length: before.length / columns }, (_, centre) =>
-    Math.sqrt(square(before, centre * columns, after, centre * columns, columns)),
+function assign(records: Records): void {
+  const { kernels, doubles, wholes, n, k, stride } = records;
+  const { centres, upper, lower, halfway } = doubles;
+  halfDistances(records);
+  kernels.assign(
+    ...[doubles.records.byteOffset, n, stride],
+    ...[centres.byteOffset, k, halfway.byteOffset, ROOM],
+    ...[wholes.membership.byteOffset, upper.byteOffset, lower.byteOffset],
   );
 }
 
-/** Centres have moved: bounds move with them. */
-function loosen(membership: Int32Array, upper: Float64Array, lower: Float64Array, moved: Float64Array): void {
-  let most = 0;
-  for (const distance of moved) most = Math.max(most, distance);
-  for (let i = 0; i < membership.length; i++) {
-    upper[i] += moved[membership[i]];
-    lower[i] -= most;
+/** Half the distance from each centre to the next one: a record nearer than that cannot belong elsewhere. */
+function halfDistances({ doubles, k, stride }: Records): void {
+  const { centres, halfway } = doubles;
+  halfway.fill(Number.POSITIVE_INFINITY);
+  for (let a = 0; a < k; a++) {
+    for (let b = 0; b < k; b++) {
+      if (a !== b) halfway[a] = Math.min(halfway[a], 0.5 * distance(centres, a, centres, b, stride));
+    }
   }
+}
+
+/** Writes the means of the groups to `sums`; false where a group is empty. */
+function means({ kernels, doubles, wholes, n, stride }: Records): boolean {
+  const { sums } = doubles;
+  const { membership, sizes } = wholes;
+  sums.fill(0);
+  sizes.fill(0);
+  const rows = [doubles.records.byteOffset, n, stride] as const;
+  kernels.addUp(...rows, membership.byteOffset, sums.byteOffset, sizes.byteOffset);
+  if (sizes.includes(0)) return false;
+  for (let place = 0; place < sums.length; place++) sums[place] /= sizes[Math.floor(place / stride)];
+  return true;
+}
+
+/** The means become the centres; `moved` says how far each has gone. */
+function move({ doubles, k, stride }: Records): void {
+  const { centres, sums, moved } = doubles;
+  for (let centre = 0; centre < k; centre++) moved[centre] = distance(centres, centre, sums, centre, stride);
+  centres.set(sums);
+}
+
+function distance(a: Float64Array, rowA: number, b: Float64Array, rowB: number, stride: number): number {
+  let sum = 0;
+  for (let c = 0; c < stride; c++) {
+    const difference = a[rowA * stride + c] - b[rowB * stride + c];
+    sum += difference * difference;
+  }
+  return Math.sqrt(sum);
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Condensed } from '../../../src/numerics/condensed.ts';
+import { type Condensed, dissimilarityAt } from '../../../src/numerics/condensed.ts';
 import { LINKAGES, type Linkage, linkage } from '../../../src/numerics/grouping/linkage.ts';
 import {
   agglomerativeCoefficient,
@@ -8,6 +8,7 @@ import {
   copheneticDissimilarities,
   cutTree,
   leafOrder,
+  type MergeTree,
 } from '../../../src/numerics/grouping/tree.ts';
 import { reference } from '../../references/reference.ts';
 import { euclidean, relativeError, renumbered } from './helpers.ts';
@@ -39,7 +40,11 @@ const r = reference<{
   random: RSet;
   flower: { dissimilarity: number[]; n: number; trees: Record<string, RTree> };
 }>('grouping-r');
+const large = reference<{
+  trees: Record<string, { first: number[]; second: number[]; everyHundredthHeight: number[] }>;
+}>('grouping-large');
 const scipyName = (method: Linkage) => (method === 'mcquitty' ? 'weighted' : method);
+const reducible = ['complete', 'average', 'mcquitty', 'ward', 'ward-squared'] as const;
 const methods = LINKAGES.filter((method) => method !== 'ward-squared');
 
 describe('linkage', () => {
@@ -163,10 +168,63 @@ describe('linkage', () => {
     );
   });
 
+  it.each(reducible)(
+    '%s in rounds is the same tree as one merge after the other where nothing ties',
+    (method) => {
+      for (const points of [scipy.free.points, r.random.points]) {
+        const matrix = euclidean(points);
+        const single = linkage(matrix, method, Number.POSITIVE_INFINITY);
+        const rounds = linkage(matrix, method, 2);
+        expect([...rounds.first]).toEqual([...single.first]);
+        expect([...rounds.second]).toEqual([...single.second]);
+        expect(relativeError(rounds.height, single.height)).toBeLessThan(1e-12);
+      }
+    },
+  );
+
+  it.each(['complete', 'average', 'mcquitty', 'ward'] as const)(
+    '%s gives the merges of scipy on 1,200 records',
+    (method) => {
+      // The fractions of i √2, i² √3 and i³ √5: spread without order, and equal to the last bit on both sides.
+      const points = Array.from({ length: 1200 }, (_, i) => [
+        (i * Math.sqrt(2)) % 1,
+        (i * i * Math.sqrt(3)) % 1,
+        (i * i * i * Math.sqrt(5)) % 1,
+      ]);
+      const tree = linkage(euclidean(points), method);
+      const expected = large.trees[scipyName(method)];
+      expect([...tree.first]).toEqual(expected.first);
+      expect([...tree.second]).toEqual(expected.second);
+      const heights = tree.height.filter((_, merge) => merge % 100 === 0);
+      expect(relativeError(heights, expected.everyHundredthHeight)).toBeLessThan(1e-9);
+    },
+  );
+
+  it.each(reducible)(
+    '%s joins two of the nearest clusters at every merge, whatever ties, either way',
+    (method) => {
+      fc.assert(
+        fc.property(
+          fc.array(fc.tuple(fc.integer({ min: 0, max: 6 }), fc.integer({ min: 0, max: 6 })), {
+            minLength: 2,
+            maxLength: 24,
+          }),
+          fc.constantFrom(2, Number.POSITIVE_INFINITY),
+          (points, roundsFrom) => {
+            const matrix = euclidean(points);
+            expect(worstMerge(matrix, method, linkage(matrix, method, roundsFrom))).toBeLessThan(1e-9);
+          },
+        ),
+        { numRuns: 150, seed: 5 },
+      );
+    },
+  );
+
   it('gives the same tree in memory that was used before', () => {
     const matrix = euclidean(scipy.free.points);
-    const copy = new Float64Array(matrix.values.length).fill(7);
-    expect(linkage(matrix, 'ward', copy)).toEqual(linkage(matrix, 'ward'));
+    const before = linkage(matrix, 'ward');
+    linkage(euclidean(scipy.tied.points), 'complete');
+    expect(linkage(matrix, 'ward')).toEqual(before);
   });
 
   it('refuses unknown pairs', () => {
@@ -176,4 +234,51 @@ describe('linkage', () => {
 
 function squares(matrix: Condensed): Condensed {
   return { n: matrix.n, values: matrix.values.map((value) => value * value) };
+}
+
+/** Coefficients of the recurrence (Lance & Williams 1967, table 1), for parts of nx and ny records and another of n. */
+const COEFFICIENTS: Record<(typeof reducible)[number], (nx: number, ny: number, n: number) => number[]> = {
+  complete: () => [0.5, 0.5, 0, 0.5],
+  average: (nx, ny) => [nx / (nx + ny), ny / (nx + ny), 0, 0],
+  mcquitty: () => [0.5, 0.5, 0, 0],
+  ward: (nx, ny, n) => [(nx + n) / (nx + ny + n), (ny + n) / (nx + ny + n), -n / (nx + ny + n), 0],
+  'ward-squared': (nx, ny, n) => [(nx + n) / (nx + ny + n), (ny + n) / (nx + ny + n), -n / (nx + ny + n), 0],
+};
+
+/** How far, at worst, a merge of the tree is from joining two of the nearest clusters, or its height from theirs. */
+function worstMerge(matrix: Condensed, method: (typeof reducible)[number], tree: MergeTree): number {
+  const square = method === 'ward';
+  const between = new Map<string, number>();
+  const key = (a: number, b: number) => `${Math.min(a, b)} ${Math.max(a, b)}`;
+  const { n } = matrix;
+  for (let i = 0; i < n; i++) {
+    for (let j = i + 1; j < n; j++) {
+      const value = dissimilarityAt(matrix, i, j);
+      between.set(key(i, j), square ? value * value : value);
+    }
+  }
+  const sizes = new Map(Array.from({ length: n }, (_, i) => [i, 1]));
+  let worst = 0;
+  for (let m = 0; m < tree.height.length; m++) {
+    const [x, y] = [tree.first[m], tree.second[m]];
+    const joined = between.get(key(x, y)) ?? Number.NaN;
+    worst = Math.max(worst, joined - Math.min(...between.values()));
+    worst = Math.max(worst, Math.abs((square ? tree.height[m] ** 2 : tree.height[m]) - joined));
+    const [nx, ny] = [sizes.get(x) ?? 0, sizes.get(y) ?? 0];
+    between.delete(key(x, y));
+    sizes.delete(x);
+    sizes.delete(y);
+    for (const [other, size] of sizes) {
+      const [toX, toY] = [between.get(key(x, other)) ?? Number.NaN, between.get(key(y, other)) ?? Number.NaN];
+      const [alphaX, alphaY, beta, gamma] = COEFFICIENTS[method](nx, ny, size);
+      between.set(
+        key(n + m, other),
+        alphaX * toX + alphaY * toY + beta * joined + gamma * Math.abs(toX - toY),
+      );
+      between.delete(key(x, other));
+      between.delete(key(y, other));
+    }
+    sizes.set(n + m, nx + ny);
+  }
+  return worst;
 }
