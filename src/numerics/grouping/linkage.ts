@@ -48,14 +48,15 @@ const ROUNDS_FROM = 1000;
  * @param matrix every pair known (RangeError otherwise), at least one record; left unchanged
  */
 export function linkage(matrix: Condensed, method: Linkage, roundsFrom = ROUNDS_FROM): MergeTree {
-  requireKnown(matrix, 'linkage');
   const { n, values } = matrix;
   if (n < 1) throw new RangeError('linkage needs at least one record');
   switch (method) {
     case 'single':
+      requireKnown(matrix, 'linkage');
       return numberMerges(n, spanningMerges(matrix));
     case 'centroid':
     case 'median': {
+      requireKnown(matrix, 'linkage');
       const squares = { n, values: values.map((value) => value * value) };
       const merges = closestPairMerges(squares, method);
       return numberMerges(n, merges.map(rooted), false);

@@ -1,5 +1,4 @@
-import { pairCount } from '../condensed.ts';
-import { type Clusters, rowStart } from './clusters.ts';
+import { type Clusters, rowAddress, rowStart } from './clusters.ts';
 import { type Reducible, UNIONS } from './recurrence.ts';
 
 /** Rounds end when fewer than this share of the clusters are joined in one: single merges are then cheaper. */
@@ -30,8 +29,8 @@ interface Partners {
   readonly pairs: number;
 }
 
-function mutualNeighbours({ count, doubles, wholes }: Clusters): Partners {
-  const { distance, values } = doubles;
+function mutualNeighbours({ count, triangle, doubles, wholes }: Clusters): Partners {
+  const { distance } = doubles;
   const { nearest } = wholes;
   const partner = new Int32Array(count).fill(-1);
   let pairs = 0;
@@ -44,7 +43,7 @@ function mutualNeighbours({ count, doubles, wholes }: Clusters): Partners {
       found = i + 1;
       while (
         found < count &&
-        (values[start + found] !== distance[i] || partner[found] >= 0 || distance[found] !== distance[i])
+        (triangle[start + found] !== distance[i] || partner[found] >= 0 || distance[found] !== distance[i])
       ) {
         found++;
       }
@@ -104,9 +103,9 @@ function nameUnions(clusters: Clusters, partner: Int32Array, pairs: number): Uni
  * A triangle holds half of each row; the other half is a column. What a union needs of its second part's column
  * are the rows between its two parts: they are collected in one pass over the triangle, row by row.
  */
-function takeColumns({ doubles, wholes, kernels }: Clusters, partner: Int32Array, unions: Unions): void {
-  const { values, columns } = doubles;
-  const { secondOf, open, end } = wholes;
+function takeColumns(clusters: Clusters, partner: Int32Array, unions: Unions): void {
+  const { columns } = clusters.doubles;
+  const { secondOf, open, end } = clusters.wholes;
   end.set(unions.columnOf);
   // Unions whose first part has been passed, in the order of their second parts, so that rows are read forward.
   let head = 0;
@@ -114,8 +113,15 @@ function takeColumns({ doubles, wholes, kernels }: Clusters, partner: Int32Array
   let union = 0;
   for (let j = 0; j < unions.before; j++) {
     if (partner[j] >= 0 && partner[j] < j) head++;
-    const row = values.byteOffset + 8 * rowStart(unions.before, j);
-    kernels.append(row, secondOf.byteOffset, open.byteOffset, head, tail, columns.byteOffset, end.byteOffset);
+    clusters.kernels.append(
+      rowAddress(clusters, j),
+      secondOf.byteOffset,
+      open.byteOffset,
+      head,
+      tail,
+      columns.byteOffset,
+      end.byteOffset,
+    );
     if (partner[j] > j) {
       let t = tail++;
       for (; t > head && secondOf[open[t - 1]] > partner[j]; t--) open[t] = open[t - 1];
@@ -126,7 +132,7 @@ function takeColumns({ doubles, wholes, kernels }: Clusters, partner: Int32Array
 
 /** Closes up the triangle in place: a row is written over rows that have been read. */
 function joinAll(clusters: Clusters, kind: Reducible, unions: Unions): void {
-  const { doubles, wholes, kernels, size } = clusters;
+  const { doubles, wholes, kernels, size, triangle } = clusters;
   const { values, distance, first, second, whole, between, sizeFirst, sizeSecond, columns } = doubles;
   const { nearest, place, firstOf, secondOf } = wholes;
   const { before, after, pairs, sizes, columnOf } = unions;
@@ -154,12 +160,12 @@ function joinAll(clusters: Clusters, kind: Reducible, unions: Unions): void {
   for (let a = 0; a < after; a++) {
     const i = firstOf[a];
     const own = union < pairs && place[union] === a ? union++ : -1;
-    toUnions(i, values.byteOffset + 8 * rowStart(before, i), a, first);
+    toUnions(i, rowAddress(clusters, i), a, first);
     if (own >= 0) {
       const j = secondOf[own];
       const start = rowStart(before, j);
       whole.set(columns.subarray(columnOf[own], columnOf[own] + j - i - 1), i + 1);
-      whole.set(values.subarray(start + j + 1, start + before), j + 1);
+      whole.set(triangle.subarray(start + j + 1, start + before), j + 1);
       toUnions(j, whole.byteOffset, a, second);
       kernels.unite(
         UNIONS[kind],
@@ -178,5 +184,5 @@ function joinAll(clusters: Clusters, kind: Reducible, unions: Unions): void {
     write += after - a - 1;
   }
   clusters.count = after;
-  if (write !== pairCount(after)) throw new RangeError('a triangle was not closed up');
+  clusters.triangle = values;
 }

@@ -52,7 +52,10 @@ interface Work extends Pick<Clusters, 'doubles' | 'wholes' | 'kernels' | 'row'> 
   left: number;
 }
 
-function startWork({ doubles, wholes, kernels, row, count }: Clusters): Work {
+function startWork(clusters: Clusters): Work {
+  const { doubles, wholes, kernels, row, count } = clusters;
+  if (clusters.triangle !== doubles.values) doubles.values.set(clusters.triangle);
+  clusters.triangle = doubles.values;
   const active = Int32Array.from({ length: count }, (_, i) => i);
   const base = active.map((i) => rowStart(count, i));
   return { doubles, wholes, kernels, row, active, base, place: active.slice(), left: count };

@@ -9,7 +9,7 @@ type At = number;
  */
 export interface Kernels {
   // Rows of a triangle of dissimilarities.
-  nearestInRow(row: At, i: number, n: number, nearest: At, distance: At): void;
+  nearestInRow(row: At, i: number, n: number, nearest: At, distance: At): number;
   pick(row: At, places: At, from: number, to: number, out: At): void;
   append(row: At, second: At, open: At, from: number, to: number, lists: At, ends: At): void;
   // Unions of clusters; their kind is one of `UNIONS`.
@@ -58,8 +58,11 @@ interface Started {
 const PAGE = 65_536;
 /** Addresses are whole numbers of 32 bits. */
 const MOST_PAGES = 65_536;
-/** A memory of up to 16 MB is kept for the next time; a larger one is given back. */
-const KEPT_PAGES = 256;
+/**
+ * A memory of up to 256 MB is kept, since groupings are made again and again of resampled records, and new memory
+ * costs a third of a linkage; a larger one is given back.
+ */
+const KEPT_PAGES = 4096;
 
 let compiled: WebAssembly.Module | undefined;
 let kept: Started | undefined;
