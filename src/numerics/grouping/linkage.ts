@@ -40,12 +40,14 @@ const ROUNDS_FROM = 1000;
  * Which records join first, which clusters next, and at what height?
  *
  * Agglomerative grouping. Single linkage by Prim's spanning tree; complete, average, McQuitty and Ward by
- * the nearest-neighbour chain (Murtagh 1983, *Computer Journal* 26:354), O(n²); centroid and median, for
- * which the chain is not valid, by the closest pair with cached neighbours (Müllner 2011, arXiv:1109.2378,
- * fig. 3). Ties: a chain prefers its previous link, then the lowest row; of equal heights the merge found
- * first is numbered first, as in scipy. Other tie rules can give other trees from the same data.
+ * the nearest-neighbour chain (Murtagh 1983, *Computer Journal* 26:354), O(n²), which rounds of mutual nearest
+ * neighbours precede on large tables; centroid and median, for which neither is valid, by the closest pair with
+ * cached neighbours (Müllner 2011, arXiv:1109.2378, fig. 3). Ties: a chain prefers its previous link, then the
+ * lowest row, a round the lowest row that is free; of equal heights the merge found first is numbered first. Without
+ * rounds that is the tree of scipy. Other tie rules can give other trees from the same data.
  *
  * @param matrix every pair known (RangeError otherwise), at least one record; left unchanged
+ * @param roundsFrom records from which rounds come first
  */
 export function linkage(matrix: Condensed, method: Linkage, roundsFrom = ROUNDS_FROM): MergeTree {
   const { n, values } = matrix;
