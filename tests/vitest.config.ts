@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 import { PlainReporter } from './plain-reporter.ts';
 
@@ -9,6 +10,8 @@ export default defineConfig({
   test: {
     reporters: ['default', new PlainReporter()],
     include: ['tests/**/*.test.ts'],
+    // The runner would keep one core free, which on two cores leaves a single worker.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

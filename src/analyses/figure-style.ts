@@ -43,10 +43,10 @@ export const KIND_SYMBOLS = [
   'hourglass',
 ] as const;
 
-export const KIND_DASHES = ['solid', 'dash', 'dot', 'dashdot', 'longdash', 'longdashdot', 'solid'] as const;
+const KIND_DASHES = ['solid', 'dash', 'dot', 'dashdot', 'longdash', 'longdashdot', 'solid'] as const;
 
 /** Hatching of bars, so that stacked shares survive a grey print. */
-export const KIND_PATTERNS = ['', '/', '.', '\\', '-', 'x', '|'] as const;
+const KIND_PATTERNS = ['', '/', '.', '\\', '-', 'x', '|'] as const;
 
 export const MOST_KINDS = 7;
 

@@ -29,7 +29,7 @@ export function printChance(p: number): string {
 }
 
 /** The decimals that numbers printed together share; 0 where all are whole. */
-export function decimalsFor(values: readonly number[]): number {
+function decimalsFor(values: readonly number[]): number {
   const sizes = values
     .filter((value) => Number.isFinite(value) && value !== 0)
     .map(Math.abs)
@@ -42,7 +42,7 @@ export function decimalsFor(values: readonly number[]): number {
 }
 
 /** With these decimals, a true minus, and one digit kept of what would else be printed as zero. */
-export function printFixed(value: number, decimals: number): string {
+function printFixed(value: number, decimals: number): string {
   if (!Number.isFinite(value)) return printNumber(value);
   const text = Math.abs(value).toFixed(decimals);
   if (value !== 0 && Number(text) === 0) return printNumber(value, 1);

@@ -25,20 +25,6 @@ export function dissimilarityAt(matrix: Condensed, i: number, j: number): number
   return i === j ? 0 : matrix.values[condensedIndex(matrix.n, i, j)];
 }
 
-/** The full square, row by row, n * n values. */
-export function squareForm(matrix: Condensed): Float64Array {
-  const { n, values } = matrix;
-  const square = new Float64Array(n * n);
-  let place = 0;
-  for (let i = 0; i < n; i++) {
-    for (let j = i + 1; j < n; j++) {
-      square[i * n + j] = values[place];
-      square[j * n + i] = values[place++];
-    }
-  }
-  return square;
-}
-
 /** The records at `rows`, in that order, with their dissimilarities among each other. */
 export function takeRecords(matrix: Condensed, rows: ArrayLike<number>): Condensed {
   const n = rows.length;
@@ -48,11 +34,4 @@ export function takeRecords(matrix: Condensed, rows: ArrayLike<number>): Condens
     for (let b = a + 1; b < n; b++) values[place++] = dissimilarityAt(matrix, rows[a], rows[b]);
   }
   return { n, values };
-}
-
-/** How many pairs are unknown. */
-export function unknownPairs(matrix: Condensed): number {
-  let count = 0;
-  for (const value of matrix.values) if (Number.isNaN(value)) count++;
-  return count;
 }

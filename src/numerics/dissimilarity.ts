@@ -175,7 +175,7 @@ function quickly(prepared: PreparedComparison, record: readonly RecordValue[]): 
 }
 
 /** The variables that take part, in order: those whose own weight and block weight are above 0. */
-export function activeVariables(spec: DissimilaritySpec): readonly Variable[] {
+function activeVariables(spec: DissimilaritySpec): readonly Variable[] {
   return spec.variables.filter(
     (variable) =>
       variable.weight > 0 && (spec.mode === 'plain' || (spec.blockWeights[variable.block] ?? 0) > 0),

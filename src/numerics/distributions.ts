@@ -3,7 +3,6 @@ import betaincinv from '@stdlib/math-base-special-betaincinv';
 import erfc from '@stdlib/math-base-special-erfc';
 import erfcinv from '@stdlib/math-base-special-erfcinv';
 import gammainc from '@stdlib/math-base-special-gammainc';
-import gammaincinv from '@stdlib/math-base-special-gammaincinv';
 
 /**
  * Tail areas and quantiles of the distributions that the tests lean on. Upper tails are computed as
@@ -55,11 +54,6 @@ export function fisherUpper(f: number, dfBetween: number, dfWithin: number): num
 export function chiSquaredUpper(x: number, df: number): number {
   if (x <= 0) return 1;
   return gammainc(x / 2, df / 2, true, true);
-}
-
-/** The value that chi-squared exceeds with chance `upper`. */
-export function chiSquaredQuantileUpper(upper: number, df: number): number {
-  return 2 * gammaincinv(upper, df / 2, true);
 }
 
 /** Value below which a beta(a, b) variable lies with chance `lower`. */

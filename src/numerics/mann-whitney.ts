@@ -1,4 +1,4 @@
-import { normalQuantileUpper, normalTwoSided } from './distributions.ts';
+import { normalTwoSided } from './distributions.ts';
 import { midranks } from './ranks.ts';
 import { whyNotCompared } from './samples.ts';
 import type { Unavailable } from './unavailable.ts';
@@ -81,39 +81,6 @@ function exactTwoSided(ranks: Float64Array, n1: number, distance: number): numbe
   let p = 0;
   for (let s = 0; s <= most; s++) if (Math.abs(s - mean) >= 2 * distance - 1e-9) p += share[n1][s];
   return Math.min(1, p);
-}
-
-export interface Shift {
-  /** Median of all differences first minus second: positive when the first sample is larger. */
-  readonly estimate: number;
-  readonly low: number;
-  readonly high: number;
-}
-
-/**
- * Hodges-Lehmann shift between two samples with its rank-based interval: the order statistics of all
- * pairwise differences that the normal approximation of U leaves at the stated level.
- * Source: Hodges & Lehmann 1963, Ann. Math. Stat. 34:598; interval: Lehmann 1975, Nonparametrics, p. 92.
- */
-export function hodgesLehmannShift(
-  first: ArrayLike<number>,
-  second: ArrayLike<number>,
-  level = 0.95,
-): Shift | Unavailable {
-  const test = mannWhitney(first, second);
-  if ('why' in test) return test;
-  const differences = new Float64Array(first.length * second.length);
-  let index = 0;
-  for (let i = 0; i < first.length; i++)
-    for (let j = 0; j < second.length; j++) differences[index++] = first[i] - second[j];
-  differences.sort();
-  const count = differences.length;
-  const half = count >> 1;
-  const estimate = count % 2 === 1 ? differences[half] : (differences[half - 1] + differences[half]) / 2;
-  const cut = Math.floor(count / 2 - normalQuantileUpper((1 - level) / 2) * test.sd);
-  return cut < 1
-    ? { estimate, low: -Infinity, high: Infinity }
-    : { estimate, low: differences[cut - 1], high: differences[count - cut] };
 }
 
 /**

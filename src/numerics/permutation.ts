@@ -55,7 +55,7 @@ export function permutationTest(
 }
 
 /** Fisher-Yates shuffle in place (Knuth 1997, The Art of Computer Programming 2, algorithm 3.4.2P). */
-export function shuffle(values: Int32Array, random: Random): void {
+function shuffle(values: Int32Array, random: Random): void {
   for (let last = values.length - 1; last > 0; last--) {
     const other = random.integer(last + 1);
     const kept = values[last];

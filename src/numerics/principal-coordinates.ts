@@ -77,7 +77,7 @@ function scaled(
 }
 
 /** The doubly centred matrix of -d²/2, n * n. */
-export function centred(matrix: Condensed, rowMeans: Float64Array, grandMean: number): Float64Array {
+function centred(matrix: Condensed, rowMeans: Float64Array, grandMean: number): Float64Array {
   const { n, values } = matrix;
   const square = new Float64Array(n * n);
   let place = 0;

@@ -33,7 +33,7 @@ function fromSeed(seed: number): Random {
 }
 
 /** The generator on its four 32-bit words of state; exported so that it can be checked against the reference. */
-export function xoshiro128(state: readonly [number, number, number, number]): () => number {
+function xoshiro128(state: readonly [number, number, number, number]): () => number {
   let [a, b, c, d] = state;
   return () => {
     const product = Math.imul(b, 5);

@@ -48,7 +48,7 @@ function countInto(counts: Int32Array, places: readonly Int32Array[], draw: Draw
 }
 
 /** Sums of mid-ranks of each sample in a pool of all, and the sum of t^3 - t over its ties (see midranks). */
-export function rankSumsOf(samples: readonly Blocks[]) {
+function rankSumsOf(samples: readonly Blocks[]) {
   const { values, places } = order(samples);
   const counts = samples.map(() => new Int32Array(values.length));
   const sums = new Float64Array(samples.length);

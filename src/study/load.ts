@@ -121,12 +121,12 @@ function referencesOf(entry: AnalysisEntry) {
 }
 
 /** ".of[0]" for ["of", 0]. */
-export function printPath(path: readonly PropertyKey[]): string {
+function printPath(path: readonly PropertyKey[]): string {
   return path.map((part) => (typeof part === 'number' ? `[${part}]` : `.${String(part)}`)).join('');
 }
 
 /** The first thing that a schema found wrong, as one sentence with its place and a remedy. */
-export function issueToError(issue: z.core.$ZodIssue, value: unknown, file: string): InputError {
+function issueToError(issue: z.core.$ZodIssue, value: unknown, file: string): InputError {
   const path = printPath(issue.path).replace(/^\./, '');
   const where = path === '' ? { file } : { file, path };
   if (issue.code === 'unrecognized_keys') {

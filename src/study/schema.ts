@@ -15,7 +15,7 @@ const identifier = z
   .string()
   .regex(/^[a-zA-Z][a-zA-Z0-9-]*$/, 'must start with a letter and hold letters, digits and hyphens only');
 
-export const attributeDefinition = z
+const attributeDefinition = z
   .strictObject({
     id: identifier.meta({ description: 'Unique name, in camelCase' }),
     label: z.string().min(1).meta({ description: 'Name shown to people' }),
@@ -41,7 +41,7 @@ export const attributeDefinition = z
   })
   .meta({ description: 'An attribute that the study adds' });
 
-export const addedTerm = z
+const addedTerm = z
   .strictObject({
     vocabulary: z.string().min(1),
     id: identifier,
@@ -53,7 +53,7 @@ export const addedTerm = z
   })
   .meta({ description: 'A term that the study adds to a vocabulary' });
 
-export const studySource = z.strictObject({
+const studySource = z.strictObject({
   file: z.string().min(1).meta({ description: 'Table, relative to the study file' }),
   profile: z
     .string()
@@ -81,10 +81,7 @@ const entries = ANALYSES.map((analysis) =>
 );
 
 /** One analysis asked of the study; the options are those of its kind. */
-export const analysisEntry = z.discriminatedUnion(
-  'kind',
-  entries as [(typeof entries)[number], ...typeof entries],
-);
+const analysisEntry = z.discriminatedUnion('kind', entries as [(typeof entries)[number], ...typeof entries]);
 
 export const study = z
   .strictObject({

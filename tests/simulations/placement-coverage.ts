@@ -7,12 +7,9 @@
  * Part 1 draws records whose label is known; part 2 takes each record of two open data sets in turn as a
  * find among the others; both judge a find on the attributes that it has, as the placement analysis does.
  */
-import { readFileSync } from 'node:fs';
 import type { LabelAttribute } from '../../src/analyses/placement/labels.ts';
 import { bagOf, typicality } from '../../src/analyses/placement/typicality.ts';
-import { compareRecords } from '../../src/fragments/comparison.ts';
 import { isKnown } from '../../src/fragments/comparison-find.ts';
-import { groupRows } from '../../src/fragments/groups.ts';
 import { verdictAt } from '../../src/numerics/conformal.ts';
 import {
   type DissimilaritySpec,
@@ -22,8 +19,7 @@ import {
 } from '../../src/numerics/dissimilarity.ts';
 import { createRandom, type Random } from '../../src/numerics/random.ts';
 import { kindDistances } from '../../src/numerics/term-distance.ts';
-import { loadStudy, studyFiles } from '../../src/study/load.ts';
-import { prepareStudy } from '../../src/study/prepare.ts';
+import { openRecords } from './parts/open-records.ts';
 
 const LEVELS = [0.8, 0.9, 0.95] as const;
 const NEIGHBOURS = 3;
@@ -156,26 +152,7 @@ function simulate(perLabel: number, apart: number, gaps: number, noise: number, 
 
 /** Each record in turn as a find among the others; then each label withheld in turn. */
 function leaveOneOut(name: string, of: readonly string[], by: string): string[] {
-  const folder = new URL('../../datasets/open/', import.meta.url);
-  const study = loadStudy(readFileSync(new URL(`${name}-study.json`, folder), 'utf8'), `${name}-study.json`);
-  const files = new Map(
-    studyFiles(study).map((file) => [file, new Uint8Array(readFileSync(new URL(file, folder)))] as const),
-  );
-  const { records, register } = prepareStudy(study, files);
-  const { spec } = compareRecords(records, register, {
-    of,
-    weights: {},
-    attributeWeights: {},
-    mode: 'blocks',
-    intervals: 'midpoint',
-    ordinal: 'ranks',
-    scaling: 'range',
-    minimumOverlap: 0,
-  });
-  const groups = groupRows(records, [by], register).groups.map(({ rows, labels }) => ({
-    rows,
-    label: labels[0],
-  }));
+  const { spec, groups } = openRecords(name, of, by);
   const all = createTally();
   const withheld = groups.map(() => createTally());
   const kept = createTally();

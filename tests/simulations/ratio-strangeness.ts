@@ -6,13 +6,9 @@
  *
  * npx tsx tests/simulations/ratio-strangeness.ts
  */
-import { readFileSync } from 'node:fs';
-import { compareRecords } from '../../src/fragments/comparison.ts';
-import { groupRows } from '../../src/fragments/groups.ts';
 import { dissimilarityAt } from '../../src/numerics/condensed.ts';
 import { dissimilarities } from '../../src/numerics/dissimilarity.ts';
-import { loadStudy, studyFiles } from '../../src/study/load.ts';
-import { prepareStudy } from '../../src/study/prepare.ts';
+import { openRecords } from './parts/open-records.ts';
 
 const NEIGHBOURS = 3;
 type Strangeness = (own: number, others: number) => number;
@@ -54,25 +50,10 @@ for (const [name, of] of [
   ['iris', ['sepalLength', 'sepalWidth', 'petalLength', 'petalWidth']],
   ['penguins', ['beakLength', 'beakDepth', 'flipperLength', 'bodyMass', 'sex']],
 ] as const) {
-  const folder = new URL('../../datasets/open/', import.meta.url);
-  const study = loadStudy(readFileSync(new URL(`${name}-study.json`, folder), 'utf8'), `${name}-study.json`);
-  const files = new Map(
-    studyFiles(study).map((file) => [file, new Uint8Array(readFileSync(new URL(file, folder)))] as const),
-  );
-  const { records, register } = prepareStudy(study, files);
-  const { spec } = compareRecords(records, register, {
-    of,
-    weights: {},
-    attributeWeights: {},
-    mode: 'blocks',
-    intervals: 'midpoint',
-    ordinal: 'ranks',
-    scaling: 'range',
-    minimumOverlap: 0,
-  });
+  const { spec, groups: labelled } = openRecords(name, of, 'species');
   const matrix = dissimilarities(spec);
   const at = (a: number, b: number) => dissimilarityAt(matrix, a, b);
-  const groups = groupRows(records, ['species'], register).groups.map(({ rows }) => rows);
+  const groups = labelled.map(({ rows }) => rows);
   for (const [measure, strangeness] of Object.entries(MEASURES)) {
     let [finds, kept, size, none, seenNone] = [0, 0, 0, 0, 0];
     groups.forEach((rows, truth) => {

@@ -148,6 +148,20 @@ it('groups that are wholly apart differ, without limits and without an F', () =>
   expect(crosstab.sentence).toContain("Cramér's V 1; n = 12");
 });
 
+it.each([
+  ['Holm', 9, 'only "Holm" has a value'],
+  ['none', '', 'no group has a value'],
+] as const)('a number recorded by %s leaves the others their answer', (_, spacing, why) => {
+  const { contrast } = run(
+    table(
+      times(6, ['Holm', 'open twining', spacing, 2, 'lime bast'], ['Ness', 'open twining', '', 4, 'wool']),
+    ),
+  );
+  expect(contrast.sentence).toContain(`Row spacing by Site cannot be tested: ${why}`);
+  expect(contrast.sentence).toContain('Density of system 1 tends to be smaller in Holm');
+  expect(JSON.stringify(contrast)).not.toMatch(/NaN|undefined/);
+});
+
 it('numbers that cannot be weighed together are still answered one by one', () => {
   const { contrast } = run(TABLES['zeros alone']);
   expect(contrast.sentence).toContain('Row spacing by Site cannot be tested: all values are equal');

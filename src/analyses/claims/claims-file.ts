@@ -132,7 +132,7 @@ function readRow(
 }
 
 /** The numbers of one claim. @throws InputError for a printed text or a selection that cannot be read. */
-export function figuresOf(claim: ClaimRow, where: Where): PrintedFigure[] {
+function figuresOf(claim: ClaimRow, where: Where): PrintedFigure[] {
   const parts = readPrinted(claim.printed, claim.quantity);
   if (parts === null)
     throw new InputError(

@@ -166,7 +166,7 @@ export function cellId(table: string, label: string, head: string): string {
   return `${table}: ${label} / ${head}`;
 }
 
-export function isTotal(label: string): boolean {
+function isTotal(label: string): boolean {
   return TOTAL.has(foldText(label));
 }
 

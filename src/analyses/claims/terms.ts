@@ -34,9 +34,9 @@ export type Quantity = keyof typeof QUANTITIES;
 
 export const QUANTITY_NAMES = Object.keys(QUANTITIES) as readonly Quantity[];
 
-export const TESTS = ['t', 'F', 'chi-squared', 'z', 'r', 'U', 'fisher'] as const;
-export const COEFFICIENTS = ['brainerd-robinson', 'bray-curtis', 'morisita-horn', 'jaccard'] as const;
-export const INDICES = ['shannon', 'simpson', 'evenness', 'richness'] as const;
+const TESTS = ['t', 'F', 'chi-squared', 'z', 'r', 'U', 'fisher'] as const;
+const COEFFICIENTS = ['brainerd-robinson', 'bray-curtis', 'morisita-horn', 'jaccard'] as const;
+const INDICES = ['shannon', 'simpson', 'evenness', 'richness'] as const;
 
 export const METHODS = [...TESTS, ...COEFFICIENTS, ...INDICES] as const;
 export type Method = (typeof METHODS)[number];

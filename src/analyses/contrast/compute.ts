@@ -79,10 +79,11 @@ export function computeContrast(input: AnalysisInput, options: ContrastOptions):
   const by = register.attributes.get(options.by)?.label ?? options.by;
   const steps = single.length + (columns.length > 1 ? 1 : 0);
   const attributes = single.map((column, place) =>
-    contrastAttribute(input, column, grouping, by, options, (share) =>
+    contrastAttribute(input, column, grouping, options, (share) =>
       input.onProgress?.((place + share) / steps, `contrasting ${column.attribute.label}`),
     ),
   );
+  refuseWithoutGroups(attributes, by);
   const compared = {
     options,
     unit,
@@ -104,6 +105,18 @@ export function computeContrast(input: AnalysisInput, options: ContrastOptions):
   };
 }
 
+/** One attribute that only one group records leaves the others their answer; where all are so there is none. */
+function refuseWithoutGroups(attributes: readonly AttributeContrast[], by: string): void {
+  if (attributes.length === 0 || attributes.some(({ samples }) => samples.groups.length >= 2)) return;
+  const [{ attribute, groups }] = attributes.map(({ samples }) => samples);
+  const has = groups.length === 0 ? 'no group of' : `only one group ("${groups[0].label}") of`;
+  throw new InputError(
+    `${has} "${by}" has a value of "${attribute.label}" (${attribute.id}), and a contrast needs two`,
+    {},
+    'choose another grouping or attribute, or select more fragments',
+  );
+}
+
 function contrastable(column: Column, id: string): Column {
   if (column.kind !== 'text') return column;
   throw new InputError(
@@ -117,11 +130,10 @@ function contrastAttribute(
   input: AnalysisInput,
   column: Column,
   grouping: Grouping,
-  by: string,
   options: ContrastOptions,
   onProgress: (share: number) => void,
 ): AttributeContrast {
-  const samples = attributeSamples(input.records, column, grouping, by);
+  const samples = attributeSamples(input.records, column, grouping);
   const random = input.random.stream(samples.attribute.id);
   const points = samples.tested.map((group) => group.points);
   const settings = { random, relabellings: options.relabellings };
@@ -150,6 +162,9 @@ function contrastAttribute(
 
 function testedOr(samples: AttributeSamples, test: () => TestAnswer | Unavailable): TestAnswer | Unavailable {
   if (samples.tested.length >= 2) return test();
+  const [only] = samples.groups;
+  if (samples.groups.length < 2)
+    return { why: only === undefined ? 'no group has a value' : `only "${only.label}" has a value` };
   const single = samples.groups
     .filter((group) => !samples.tested.includes(group))
     .map((group) => `"${group.label}"`);

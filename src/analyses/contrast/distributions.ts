@@ -131,7 +131,7 @@ export function cumulativeFigure(found: ContrastFound, { samples }: AttributeCon
   };
 }
 
-export function nameOf(group: ContrastGroup): string {
+function nameOf(group: ContrastGroup): string {
   return escapeText(`${group.label} (${group.points.values.length})`);
 }
 

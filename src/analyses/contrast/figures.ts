@@ -10,6 +10,7 @@ export function contrastFigures(found: ContrastFound): Readonly<Record<string, F
   const figures: Record<string, Figure> = {};
   for (const contrast of found.attributes) {
     const { id } = contrast.samples.attribute;
+    if (contrast.samples.groups.length === 0) continue;
     figures[id] = boxFigure(found, contrast);
     figures[`${id}Outlines`] = outlineFigure(found, contrast);
     figures[`${id}Cumulative`] = cumulativeFigure(found, contrast);

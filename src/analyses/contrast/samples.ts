@@ -1,5 +1,4 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
-import { InputError } from '../../errors.ts';
 import { isOpenEnded, pointOf } from '../../fragments/accessors.ts';
 import type { Grouping } from '../../fragments/groups.ts';
 import { isMissing } from '../../fragments/missing.ts';
@@ -36,31 +35,21 @@ export interface AttributeSamples {
 }
 
 /** Fewest items that a group needs to be tested: of a single thing nothing can be said about spread. */
-export const FEWEST_ITEMS = 2;
+const FEWEST_ITEMS = 2;
 
 /** Whether an attribute can be contrasted on its own: numbers and grades can, kinds cannot. */
 export function canBeContrasted(column: Column): boolean {
   return column.kind === 'numeric' || column.attribute.levels !== undefined;
 }
 
-/** @throws InputError when fewer than two groups hold a value. */
 export function attributeSamples(
   records: FragmentTable,
   column: Column,
   grouping: Grouping,
-  by: string,
 ): AttributeSamples {
   const { attribute } = column;
   const all = grouping.groups.map(({ labels, rows }) => groupOf(records, column, labels[0], rows));
   const groups = all.filter((group) => group.rows.length > 0);
-  if (groups.length < 2) {
-    const has = groups.length === 0 ? 'no group of' : `only one group ("${groups[0].label}") of`;
-    throw new InputError(
-      `${has} "${by}" has a value of "${attribute.label}" (${attribute.id}), and a contrast needs two`,
-      {},
-      'choose another grouping or attribute, or select more fragments',
-    );
-  }
   const graded = column.kind !== 'numeric';
   const seen = new Map<string, number>();
   for (const [place, group] of groups.entries()) {

@@ -12,7 +12,7 @@ import type { StandingOptions } from './options.ts';
 export type Counted = Pick<CrossedTable, 'rows' | 'columns' | 'entries'>;
 
 /** Counts of each row, added up over its items. */
-export function countsOf(counted: Counted): Float64Array[] {
+function countsOf(counted: Counted): Float64Array[] {
   const counts = counted.rows.map(() => new Float64Array(counted.columns.length));
   for (const { row, column } of counted.entries) counts[row][column]++;
   return counts;

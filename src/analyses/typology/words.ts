@@ -83,7 +83,7 @@ export type Verdict =
   | 'open';
 
 /** What the tests together say. Every word of the verdict hangs on this. */
-export function verdictOf({ apart, splits }: Pick<TypologyFound, 'apart' | 'splits'>): Verdict {
+function verdictOf({ apart, splits }: Pick<TypologyFound, 'apart' | 'splits'>): Verdict {
   if ('why' in apart) return apart.circular ? 'circular' : 'not testable';
   const answers = splits.map(splitSupported);
   const difference = isUnavailable(apart.difference) ? undefined : apart.difference.p < LEVEL;

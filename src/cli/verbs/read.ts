@@ -79,7 +79,7 @@ export const readVerb: Verb = (terminal, setStatus) =>
         printQuality(terminal, quality, terms, reading, reading.table, register);
       }
       const say = options.json ? terminal.err : terminal.out;
-      for (const file of written) say(`Written: ${file}\n`);
+      for (const line of written) say(`${line}\n`);
       if (reading.faults.length > 0) {
         const { what, where, mend } = reading.faults[0];
         terminal.err(`${new InputError(what, where, mend).message}\n`);
@@ -125,7 +125,11 @@ async function readTable(
   return readTexts(grid, { ...options, merged });
 }
 
-/** Writes what was asked for. A study, and the profile that goes with it, never over one that is there. */
+/**
+ * Writes what was asked for. A study, and the profile that goes with it, never over one that is there.
+ *
+ * @returns lines that say what was written.
+ */
 async function writeAsked(path: string, options: ReadOptions, reading: SourceReading): Promise<string[]> {
   const begun = beside(options.saveStudy, path, '.study.json');
   const own = beside(true, path, '.profile.json');
@@ -137,6 +141,7 @@ async function writeAsked(path: string, options: ReadOptions, reading: SourceRea
       await refuseExisting(own, 'read by it with --profile, or write it anew with --save-profile');
   }
   const files = new Map<string, string>();
+  const notes: string[] = [];
   if (options.ledger !== undefined) files.set(options.ledger, writeCsv(ledgerRows(reading.ledger)));
   if (saved !== undefined || (begun !== undefined && options.profile === undefined))
     files.set(profile, `${JSON.stringify(reading.profile, null, 2)}\n`);
@@ -147,10 +152,15 @@ async function writeAsked(path: string, options: ReadOptions, reading: SourceRea
         .join('/');
     const sheet = options.sheet === undefined ? {} : { sheet: options.sheet };
     const source = { file: from(path), profile: from(profile), ...sheet };
-    files.set(begun, `${JSON.stringify(startStudy(stem(path), source, reading.table), null, 2)}\n`);
+    const study = startStudy(stem(path), source, reading.table);
+    files.set(begun, `${JSON.stringify(study, null, 2)}\n`);
+    if (study.analyses?.length === 0)
+      notes.push(
+        'No column is recognised that a question could be asked of; name attributes in the profile.',
+      );
   }
   for (const [file, text] of files) await writeOut(file, text);
-  return [...files.keys()];
+  return [...[...files.keys()].map((file) => `Written: ${file}`), ...notes];
 }
 
 async function refuseExisting(file: string, mend: string): Promise<void> {

@@ -70,14 +70,3 @@ export function exactFraction(value: number): Fraction {
   }
   return { over: BigInt(scaled), under };
 }
-
-/**
- * All values that print so under any rounding: from half a step below to a whole step above (below,
- * for negative numbers). Ends included, which is never too strict.
- */
-export function printedRange(printed: PrintedNumber): readonly [low: number, high: number] {
-  const step = Number(`1e-${printed.decimals}`);
-  const value = numberOf(printed);
-  if (printed.digits === 0n) return [-step, step];
-  return value > 0 ? [value - step / 2, value + step] : [value - step, value + step / 2];
-}

@@ -1,4 +1,5 @@
 import type { Column, FragmentTable, NumericColumn } from '../../fragments/table.ts';
+import { ln } from '../../numerics/elementary.ts';
 
 /** Rows of one source that may be one find, written down twice under two identifiers. */
 
@@ -9,6 +10,8 @@ const LEAST_MEASURED = 4;
  * measurement counts as log2 of one over the share of rows that have its value.
  */
 const MARGIN = 6;
+
+const log2 = (value: number) => ln(value) / Math.LN2;
 
 /** How often each value of a measurement occurs in each source: share of the rows with a reading. */
 type Shares = (column: NumericColumn, row: number) => number;
@@ -36,9 +39,9 @@ export function sameWithin(table: FragmentTable): (a: number, b: number) => numb
     if (columns.some((column) => differs(column, a, b))) return null;
     const equal = measured.filter(({ low }) => !Number.isNaN(low[a]!) && !Number.isNaN(low[b]!));
     if (equal.length < LEAST_MEASURED) return null;
-    const bits = equal.reduce((sum, column) => sum - Math.log2(shareOf(column, a)), 0);
+    const bits = equal.reduce((sum, column) => sum - log2(shareOf(column, a)), 0);
     const rows = rowsOf.get(source) ?? 0;
-    return bits >= Math.log2((rows * (rows - 1)) / 2) + MARGIN ? equal.length : null;
+    return bits >= log2((rows * (rows - 1)) / 2) + MARGIN ? equal.length : null;
   };
 }
 

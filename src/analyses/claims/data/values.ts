@@ -21,7 +21,7 @@ export interface View {
 }
 
 /** Attributes by id or exact name, terms by id or exact wording: as a paper would write them. */
-export function resolve(conditions: readonly Condition[], register: Register): readonly Condition[] {
+function resolve(conditions: readonly Condition[], register: Register): readonly Condition[] {
   return conditions.map((condition) => {
     const attribute = attributeNamed(condition.attribute, register);
     const vocabulary = register.vocabularies.get(register.attributes.get(attribute)?.vocabulary ?? '');
@@ -39,7 +39,7 @@ export function resolve(conditions: readonly Condition[], register: Register): r
   });
 }
 
-export function attributeNamed(text: string, register: Register): string {
+function attributeNamed(text: string, register: Register): string {
   if (register.attributes.has(text)) return text;
   const match = matchAttribute(text, register);
   return match.kind === 'exact' ? match.id : text;

@@ -69,7 +69,7 @@ function fraction(
   return `${perUnit === 1 ? sum : Number(sum) / perUnit}/${n} = ${shown(mean, figure)}`;
 }
 
-export function stepWords(perUnit: number): string {
+function stepWords(perUnit: number): string {
   const words: Readonly<Record<number, string>> = {
     1: 'whole numbers',
     2: 'halves',

@@ -115,7 +115,7 @@ export function fitOfWays(figure: PrintedFigure, ways: readonly Way[]) {
 }
 
 /** How a computed number agrees with a print; undefined where it does not. */
-export function fitOfValue(figure: PrintedFigure, value: number) {
+function fitOfValue(figure: PrintedFigure, value: number) {
   const [{ relation, number }] = figure.values;
   if (relation !== '=')
     return overlap(exactly(value), rangeOfFigure(figure, 'any'))
