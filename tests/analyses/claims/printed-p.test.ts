@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Judged } from '../../../src/analyses/claims/verdicts.ts';
 import { reference } from '../../references/reference.ts';
 import { check, type Row, verdictOf } from './claims.ts';
 
@@ -85,8 +86,8 @@ function verdicts(cases: readonly Case[]) {
   const rows = cases.flatMap((one, i) =>
     one.rows.map((row, j): Row => ({ ...row, set: `s${i}`, id: `${i}:${row.quantity === 'p' ? 'p' : j}` })),
   );
-  const found = check(rows);
-  return cases.map((_, i) => verdictOf(found, `${i}:p`));
+  const judged = new Map(check(rows).judged.map((one) => [one.figure.id, one]));
+  return cases.map((_, i) => judged.get(`${i}:p`) as Judged);
 }
 
 /** Every p with every other digit in each place. */

@@ -14,14 +14,15 @@ import {
 } from '../../../numerics/printed/range.ts';
 import { type Check, checkByRange, named, printRangeText, rangeOfFigure, wholeOf } from '../check.ts';
 import type { PrintedFigure } from '../claim.ts';
-import { type Evidence, only, type Sample } from '../evidence.ts';
+import { collect, type Evidence, only, type Sample } from '../evidence.ts';
 import type { Quantity } from '../terms.ts';
 
 /** Differences, ratios, t and confidence intervals against the means, deviations and numbers of their set. */
 export function checkMeans(evidence: Evidence): Check[] {
+  const samplesOf = collect(evidence.samples, ({ figures }) => figures[0].set);
   return [
     ...[...evidence.sets].flatMap(([name, set]) => {
-      const samples = evidence.samples.filter(({ figures }) => figures[0].set === name);
+      const samples = samplesOf.get(name) ?? [];
       return [...comparisons(set, samples), ...tFromMeans(set, samples)];
     }),
     ...evidence.samples.flatMap(interval),

@@ -11,11 +11,11 @@ import { selectionText } from '../select-text.ts';
 /** Shares against the counts and numbers beside them: is a whole number over n printed so? */
 export function checkShares({ sets, tables, figures }: Evidence): Check[] {
   return [...sets].flatMap(([name, set]) => {
+    const shares = set.filter(({ quantity }) => quantity === 'share');
+    if (shares.length === 0) return [];
     // Among the many cells of other tables some number would fit by chance.
     const bases = figures.filter((figure) => figure.set === name || !tables.has(figure.set));
-    return set
-      .filter(({ quantity }) => quantity === 'share')
-      .flatMap((share) => checkShare(share, set, bases));
+    return shares.flatMap((share) => checkShare(share, set, bases));
   });
 }
 
