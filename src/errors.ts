@@ -17,11 +17,12 @@ export class InputError extends Error {
     readonly where: Place,
     readonly mend: string,
   ) {
-    super(sentence(what, where, mend));
+    super(faultSentence({ what, where, mend }));
   }
 }
 
-function sentence(what: string, where: Place, mend: string): string {
+/** A fault in one sentence, also where it has come from a worker as plain data. */
+export function faultSentence({ what, where, mend }: Pick<InputError, 'what' | 'where' | 'mend'>): string {
   const place = [
     where.file,
     where.row === undefined ? undefined : `row ${where.row}`,

@@ -1,5 +1,5 @@
 import { recall } from './state/keep.ts';
-import type { StudyDocument, Workspace } from './state/workspace.ts';
+import { complete, type StudyDocument, type Workspace } from './state/workspace.ts';
 
 /** Where a session can start: the study that `thrum open` serves, what was last open here, the demo. */
 
@@ -58,13 +58,6 @@ export async function openServed(): Promise<Workspace | null> {
   } catch {
     return null;
   }
-}
-
-/** A study file may leave out what has a default; the workbench shows the defaults. */
-export function complete(
-  study: Partial<StudyDocument> & Pick<StudyDocument, 'title' | 'sources'>,
-): StudyDocument {
-  return { seed: 1, unit: 'item', analyses: [], ...study };
 }
 
 export interface Opening {

@@ -23,10 +23,10 @@ export function placementWords(found: PlacementFound): Words {
 function nearestWords({ neighbours, comparedOn, n, unit }: PlacementFound): string {
   const near = neighbours.slice(0, 3).map(({ id, assemblage, distance }) => {
     const from = assemblage === '' ? '' : `${assemblage}, `;
-    return `${id} (${from}distance ${printNumber(distance)})`;
+    return `${id} (${from}${printNumber(distance, 2)})`;
   });
   const among = printCount(unit === 'item' ? n.items : n.fragments, unit);
-  return `Compared on ${printList(comparedOn)} with ${among}, the find is nearest to ${printList(near)}`;
+  return `Of ${among} the find is nearest to ${printList(near)}, by ${printCount(comparedOn.length, 'attribute')} (distance in brackets)`;
 }
 
 function labelWords(found: PlacementFound, novelty: Novelty): string {
@@ -35,15 +35,25 @@ function labelWords(found: PlacementFound, novelty: Novelty): string {
   const own = found.judged.filter((one) => one.attribute === attribute);
   const at = `at ${printNumber(level * 100)} %`;
   const tooFew = own.filter((one) => isFew(one, level)).map(({ label }) => label);
-  const few = tooFew.length > 0 ? `; too few to judge: ${printList(tooFew)}` : '';
   if (tooFew.length === own.length) return `${attribute}: no label has enough records to be judged ${at}`;
+  const few =
+    tooFew.length > MOST_NAMED
+      ? `; too few to judge: ${tooFew.length} others`
+      : tooFew.length > 0
+        ? `; too few to judge: ${printList(tooFew)}`
+        : '';
+  const judged = own.length - tooFew.length;
   const inSet = own.filter((one) => isIn(one, level)).sort((a, b) => pOf(b) - pOf(a));
   if (inSet.length > 0) {
-    const shown = inSet.slice(0, 4).map((one) => `${one.label} (${printP(pOf(one))})`);
+    const shown = inSet.slice(0, MOST_NAMED).map((one) => `${one.label} (${printP(pOf(one))})`);
     const more = inSet.length > shown.length ? [`${inSet.length - shown.length} more`] : [];
-    return `${attribute}: of ${own.length}, ${inSet.length} cannot be excluded ${at}, namely ${printList([...shown, ...more])}${few}`;
+    const which =
+      inSet.length === judged && judged > 1
+        ? `none of ${judged} can be excluded`
+        : `of ${judged}, ${inSet.length} cannot be excluded`;
+    return `${attribute}: ${which} ${at}: ${printList([...shown, ...more])}${few}`;
   }
-  const all = `${attribute}: all ${own.length - tooFew.length} that can be judged are excluded ${at}`;
+  const all = `${attribute}: all ${judged} that can be judged are excluded ${at}`;
   const none = `at ${printNumber(noneLevel * 100)} %`;
   if (novelty.verdict === 'excluded') {
     return `${all}, and ${none} the find is unlike any ${attribute.toLowerCase()} known here${few}`;
@@ -51,6 +61,9 @@ function labelWords(found: PlacementFound, novelty: Novelty): string {
   const nearest = [...own].sort((a, b) => pOf(b) - pOf(a))[0];
   return `${all}, but that it is none of these cannot be said ${none} (${nearest.label}, ${printP(pOf(nearest))})${few}`;
 }
+
+/** Labels that the sentence names; the table has them all. */
+const MOST_NAMED = 4;
 
 function isFew({ outcome }: JudgedLabel, level: number): boolean {
   return 'why' in outcome || verdictAt(level, outcome) === 'too few to judge';

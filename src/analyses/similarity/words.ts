@@ -44,9 +44,7 @@ function extremes({
     `${name} (${printNumber(value)}${limits(place, '; ')})`;
   const size = `n = ${printCount(n.items, 'item')} in ${table.rows.length} assemblages`;
   const apart = sameSource.filter(({ pAdjusted }) => pAdjusted < 1 - options.confidence).length;
-  const source =
-    `; ${apart} of ${printCount(sameSource.length, 'pair')} ${apart === 1 ? 'is' : 'are'} distinguishable from two draws from one source ` +
-    '(items dealt between them, Holm)';
+  const source = `; ${apart} of ${printCount(sameSource.length, 'pair')} ${apart === 1 ? 'is' : 'are'} distinguishable from two draws from one source (Holm)`;
   if (order.length === 1)
     return `In ${kindsLabel} the ${NAMED[options.coefficient]} coefficient of ${order[0].name} is ${printNumber(order[0].value)}${limits(0, ', ')}; ${size}; ${printP(sameSource[0].p)} that both are draws from one source`;
   return `In ${kindsLabel} most alike are ${say(order[0])}, least ${say(order[order.length - 1])}, by the ${NAMED[options.coefficient]} coefficient; ${size}${source}`;
@@ -65,29 +63,37 @@ function newcomerWords({ newcomers, options }: SimilarityFound): string[] {
 
 function orderWords({ axes, options }: SimilarityFound): string {
   if ('why' in axes) return `Axes could not be found: ${axes.why}`;
-  const { againstDates, found } = axes;
-  const share = `the first axis carries ${printNumber((100 * found.eigenvalues[0]) / found.totalInertia)} % of the inertia`;
+  const { againstDates } = axes;
   if ('why' in againstDates)
-    return `Order along the first axis was not set against dates (${againstDates.why}); ${share}`;
+    return `Order along the first axis was not set against dates (${againstDates.why})`;
   const said =
-    `Spearman rho ${printNumber(againstDates.rho, 2)}, ${printNumber(againstDates.low, 2)} to ${printNumber(againstDates.high, 2)} when years are drawn within the spans, ` +
-    `${printP(againstDates.p)} (${againstDates.method}), n = ${againstDates.n}`;
+    `Spearman rho ${printNumber(againstDates.rho, 2)}, ${printNumber(againstDates.low, 2)} to ${printNumber(againstDates.high, 2)} within the spans, ` +
+    `${printP(againstDates.p)}, n = ${againstDates.n}`;
   return againstDates.p < 1 - options.confidence
-    ? `The order along the first axis goes with the dates (${said}); ${share}`
-    : `The order along the first axis is not distinguishable from one that has nothing to do with the dates (${said}); ${share}`;
+    ? `The order along the first axis goes with the dates (${said})`
+    : `The order along the first axis is not distinguishable from one that has nothing to do with the dates (${said})`;
 }
 
+/** What goes with distance, each with its numbers; what is not shown to, in one breath: its table has the rest. */
 function distanceWords({ distances, options }: SimilarityFound): string[] {
-  return distances.flatMap(({ against, apartFrom, answer }) => {
-    if ('why' in answer) return [];
-    const apart = apartFrom === null ? '' : `, apart from ${apartFrom},`;
-    const said = `rank Mantel r = ${printNumber(answer.statistic, 2)}, ${printP(answer.p)}, n = ${answer.n} assemblages`;
-    return [
-      answer.p < 1 - options.confidence
-        ? `The further apart in ${against}${apart === '' ? '' : apart} the less alike (${said})`
-        : `That assemblages further apart in ${against}${apart === '' ? '' : apart} are less alike is not shown (${said})`,
-    ];
-  });
+  const tested = distances.flatMap(({ answer, ...rest }) => ('why' in answer ? [] : [{ ...rest, answer }]));
+  const alpha = 1 - options.confidence;
+  const name = ({ against, apartFrom }: (typeof tested)[number]) =>
+    apartFrom === null ? against : `${against} apart from ${apartFrom}`;
+  const shown = tested
+    .filter(({ answer }) => answer.p < alpha)
+    .map(
+      (one) =>
+        `The further apart in ${name(one)} the less alike (rank Mantel r = ${printNumber(one.answer.statistic, 2)}, ${printP(one.answer.p)}, n = ${one.answer.n} assemblages)`,
+    );
+  const not = tested.filter(({ answer }) => answer.p >= alpha);
+  if (not.length === 0) return shown;
+  const least = Math.min(...not.map(({ answer }) => answer.p));
+  const said = not.length === 1 ? printP(least) : `least ${printP(least)}`;
+  return [
+    ...shown,
+    `That assemblages further apart in ${printList(not.map(name))} are less alike is not shown (rank Mantel, ${said}, n = ${not[0].answer.n})`,
+  ];
 }
 
 function cautionsOf(found: SimilarityFound): string[] {

@@ -34,8 +34,8 @@ function likenessWords(found: StandingFound): string {
   const alike = likeness.filter(({ pAdjusted }) => pAdjusted >= alpha).map(({ label }) => label);
   const sources =
     alike.length === 0
-      ? '; from each of the others it is distinguishable (one source, p adjusted)'
-      : `; that it is a draw from the same source as ${alike.length > 1 ? 'each of ' : ''}${printList(alike)} cannot be excluded (p adjusted)`;
+      ? '; from each of the others it is distinguishable (Holm)'
+      : `; that it is a draw from the same source as ${alike.length > 1 ? 'each of ' : ''}${printList(alike)} cannot be excluded (Holm)`;
   return `${start}${least}${sources}`;
 }
 
@@ -67,11 +67,22 @@ function nearerWords({ nearer, options }: StandingFound): string {
   const [space, time] = nearer;
   const gaps = [...new Set([space, time].flatMap(({ answer }) => ('why' in answer ? [answer.why] : [])))];
   if (gaps.length > 0) return `Whether it is nearer in space or in time cannot be said: ${printList(gaps)}`;
+  const alpha = 1 - options.confidence;
   const said = ({ against, apartFrom, answer }: NearerIn) =>
     'why' in answer
       ? ''
-      : `${answer.p < 1 - options.confidence ? 'likeness falls' : 'that likeness falls is not shown'} with distance in ${against} apart from ${apartFrom} (partial rank Mantel r = ${printNumber(answer.statistic, 2)}, ${printP(answer.p)}, n = ${answer.n} assemblages)`;
-  return `Among all of them ${said(space)}, and ${said(time)}`;
+      : `in ${against} apart from ${apartFrom} (r = ${printNumber(answer.statistic, 2)}, ${printP(answer.p)})`;
+  const falls = nearer.filter(({ answer }) => !('why' in answer) && answer.p < alpha);
+  const not = nearer.filter((one) => !falls.includes(one));
+  const n = 'why' in space.answer ? 0 : space.answer.n;
+  const test = `(partial rank Mantel, n = ${n} assemblages)`;
+  const parts = [
+    ...(falls.length === 0 ? [] : [`likeness falls with distance ${printList(falls.map(said))}`]),
+    ...(not.length === 0
+      ? []
+      : [`that likeness falls is not shown with distance ${not.map(said).join(' or ')}`]),
+  ];
+  return `Among all of them ${printList(parts)} ${test}`;
 }
 
 /** Below this an assemblage is too small to be typical of anything. */

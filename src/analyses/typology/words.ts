@@ -16,7 +16,8 @@ const SHAKY = 0.6;
 /** The verdict with its conditions, and what would make it doubtful. */
 export function typologyWords(found: TypologyFound): Words {
   return {
-    sentence: [coverage(found), ...found.splits.map(splitWords), apartWords(found), verdict(found)].join(' '),
+    // The verdict first: a tired reader may read no further.
+    sentence: [verdict(found), coverage(found), ...found.splits.map(splitWords), apartWords(found)].join(' '),
     cautions: cautionsOf(found),
   };
 }

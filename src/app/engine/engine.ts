@@ -15,6 +15,7 @@ import { explainRecords, nearestGroups } from './pair-view.ts';
 import type { Engine } from './protocol.ts';
 import { labelsOf, recordView } from './record-view.ts';
 import { viewSource } from './source-view.ts';
+import { readStudyFile } from './study-file.ts';
 import { viewStudy } from './study-view.ts';
 import { readTyped } from './typed.ts';
 import { typesView } from './types-view.ts';
@@ -63,6 +64,7 @@ export function createEngine(): Engine {
       if ([...changed.keys(), ...gone].some((name) => last === null || readFrom(last.prepared.study, name)))
         version++;
     },
+    studyFile: (text, name) => readStudyFile(text, name),
     open: async (document) => {
       const prepared = await prepare({ ...document, analyses: [] });
       return viewStudy(

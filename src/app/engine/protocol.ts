@@ -136,6 +136,12 @@ export interface TypedReading {
   readonly warnings: readonly string[];
 }
 
+/** What a dropped JSON file is: a study, a study that cannot be opened (and why), or something else. */
+export interface StudyFileView {
+  readonly study: StudyDocument | null;
+  readonly fault: string | null;
+}
+
 export interface Labels {
   /** Record id -> label, for each attribute asked for. */
   readonly [attribute: string]: readonly string[];
@@ -228,6 +234,7 @@ export interface PlacedFinds {
 export interface Engine {
   /** Files by name; only those that changed need to be sent. */
   keepFiles(changed: ReadonlyMap<string, Uint8Array>, gone: readonly string[]): void;
+  studyFile(text: string, name: string): StudyFileView;
   open(study: StudyDocument): Promise<StudyView>;
   gridRows(source: number, from: number, count: number): readonly (readonly string[])[];
   run(study: StudyDocument, analysis: StudyAnalysis, onProgress: Progress): Promise<AnalysisResult>;

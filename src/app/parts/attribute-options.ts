@@ -1,6 +1,16 @@
 import type { AttributeView } from '../engine/protocol.ts';
 import type { ChoiceOption } from './controls.tsx';
 
+/** Only these are compared, and a column is one of them only once it is understood so. */
+export function isComparable({ definition, filled }: AttributeView): boolean {
+  return (
+    ['structure', 'spacing', 'fibre'].includes(definition.block) && definition.scale !== 'text' && filled > 0
+  );
+}
+
+export const NOTHING_COMPARABLE =
+  'Finds are compared in structure, spacing and fibre, and no column is understood as one of these yet; answer the questions on Sources.';
+
 /** Attributes that put records into at least two groups; the usual ones first. */
 export function groupingOptions(attributes: readonly AttributeView[]): ChoiceOption[] {
   const first = ['site', 'phase', 'period', 'region', 'structure', 'fibre', 'preservation'];

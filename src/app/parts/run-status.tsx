@@ -24,7 +24,8 @@ export function RunStatus({ run }: { run: Run }) {
 }
 
 /** The sentence of the last answer, or that none has come yet. */
-export function RunSaid({ run }: { run: Run }) {
-  if (run.result === null) return <p className="soft">Waiting for the first answer.</p>;
+export function RunSaid({ run, asked = true }: { run: Run; asked?: boolean }) {
+  if (run.result === null)
+    return <p className="soft">{asked ? 'Waiting for the first answer.' : 'Nothing is asked yet.'}</p>;
   return <Said sentence={run.result.sentence} cautions={run.result.cautions} />;
 }

@@ -53,6 +53,11 @@ export const EMPTY_WORKSPACE: Workspace = {
   files: new Map(),
 };
 
+/** A study file may leave out what has a default; the workbench shows the defaults. */
+export function complete(study: Partial<StudyDocument>): StudyDocument {
+  return { ...EMPTY_WORKSPACE.study, ...study };
+}
+
 export function withStudy(workspace: Workspace, change: Partial<StudyDocument>): Workspace {
   return { ...workspace, study: { ...workspace.study, ...change } };
 }

@@ -87,15 +87,15 @@ function ContrastsScreen() {
               value={asked.by as string}
               onChange={(id) => set({ by: id }, 'other groups')}
             />
-            <Toggles
-              label="Alike within"
-              options={LIKENESS}
-              value={String(asked.within ?? 0.2)}
-              onChange={(id) => set({ within: Number(id) }, 'another margin')}
-            />
-            <p className="small soft">
-              Two groups count as alike when their medians lie within this much of each other.
-            </p>
+            <div className="field">
+              <span className="label">alike when medians lie within</span>
+              <Toggles
+                label="Alike when medians lie within"
+                options={LIKENESS}
+                value={String(asked.within ?? 0.2)}
+                onChange={(id) => set({ within: Number(id) }, 'another margin')}
+              />
+            </div>
             <Check value={asked.means === true} onChange={(means) => set({ means }, 'means')}>
               Compare means as well
             </Check>

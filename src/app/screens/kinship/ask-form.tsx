@@ -1,6 +1,6 @@
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import { METHODS } from '../../../analyses/grouping/options.ts';
-import type { AttributeView } from '../../engine/protocol.ts';
+import { isComparable } from '../../parts/attribute-options.ts';
 import { Button, Check, Choice } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
@@ -123,11 +123,5 @@ export function AskForm(props: AskFormProps) {
       <OverTheMap axes={props.axes} onAxes={props.onAxes} compared={chosen} />
       <WithoutASay axes={props.axes} onAxes={props.onAxes} />
     </div>
-  );
-}
-
-function isComparable({ definition, filled }: AttributeView): boolean {
-  return (
-    ['structure', 'spacing', 'fibre'].includes(definition.block) && definition.scale !== 'text' && filled > 0
   );
 }

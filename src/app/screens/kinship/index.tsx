@@ -1,6 +1,7 @@
 import { memo, useEffect, useMemo, useState } from 'react';
 import type { AnalysisResult } from '../../../study/results.ts';
 import { useRun } from '../../engine/use-run.ts';
+import { isComparable, NOTHING_COMPARABLE } from '../../parts/attribute-options.ts';
 import { Button } from '../../parts/controls.tsx';
 import { PickedPanel } from '../../parts/picked-panel.tsx';
 import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
@@ -105,7 +106,7 @@ function KinshipScreen() {
                 </div>
               ) : null}
             </div>
-            {[fault, ordination.fault, ordination.result?.why ?? null].map((text) =>
+            {[fault, ordination.fault, computed ? (ordination.result?.why ?? null) : null].map((text) =>
               text === null ? null : <FaultNote key={text} text={text} />,
             )}
             <StillFigures grouping={result} ordination={ordination.result} nearest={nearest} />
@@ -126,7 +127,9 @@ function KinshipScreen() {
                   </span>
                 </div>
               )}
-              {ordination.result === null ? null : <p className="small">{ordination.result.sentence}</p>}
+              {ordination.result === null || !computed ? null : (
+                <p className="small">{ordination.result.sentence}</p>
+              )}
             </div>
           )}
         </Part>
@@ -171,6 +174,8 @@ export const kinship: Screen = {
   waits: ({ workspace, view }) =>
     workspace.study.sources.length === 0 || view === null
       ? 'There is nothing to compare yet: bring tables first.'
-      : null,
+      : view.attributes.some(isComparable)
+        ? null
+        : NOTHING_COMPARABLE,
   View: KinshipScreen,
 };

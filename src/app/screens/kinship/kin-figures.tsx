@@ -77,7 +77,14 @@ export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
     return brushed(drawn, picked, about);
   }, [current, map, drawn, labels, names, picked]);
   const onPick = (ids: readonly string[], add: boolean) => pick(pickedAfter(picked, ids, add));
-  if (figure === null) return <p className="soft">The finds are being compared.</p>;
+  if (figure === null)
+    return (
+      <p className="soft">
+        {grouping === null
+          ? 'The finds are being compared.'
+          : 'There is nothing to draw; see what can be said.'}
+      </p>
+    );
   const tableName = TABLES[current] ?? '';
   const table = current === 'map' ? ordination?.tables.coordinates : grouping?.tables[tableName];
   return (

@@ -9,7 +9,7 @@ export interface KinTablesProps {
 
 /** Every table behind the figures, and what was set aside. */
 export function KinTables({ grouping, ordination }: KinTablesProps) {
-  const n = grouping?.n;
+  const n = grouping?.why === undefined ? grouping?.n : undefined;
   return (
     <div className="stack">
       <Tables

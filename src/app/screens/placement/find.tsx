@@ -1,6 +1,7 @@
 import { memo, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import type { AnalysisResult } from '../../../study/results.ts';
 import { useRun } from '../../engine/use-run.ts';
+import { isComparable, NOTHING_COMPARABLE } from '../../parts/attribute-options.ts';
 import { Button, Choice } from '../../parts/controls.tsx';
 import { CutChart } from '../../parts/cut-chart.tsx';
 import { PickedPanel, pickedAfter } from '../../parts/picked-panel.tsx';
@@ -51,6 +52,7 @@ export function PlaceFind() {
   const answer = useMemo(() => (answered === null ? null : readPlacement(answered)), [answered]);
   const sets = [...(answer?.labelSets ?? new Map()).entries()];
   const shownSet = sets.find(([id]) => id === labelsOf) ?? sets[0];
+  const comparable = (view?.attributes ?? []).some(isComparable);
   const recorded = useMemo(
     () =>
       (view?.attributes ?? [])
@@ -91,7 +93,11 @@ export function PlaceFind() {
       <Part name="say" title="What can be said">
         {answered === null ? (
           <p className="soft">
-            {blank ? 'Give at least one attribute of the find.' : 'The find is being compared.'}
+            {!comparable
+              ? NOTHING_COMPARABLE
+              : blank
+                ? 'Give at least one attribute of the find.'
+                : 'The find is being compared.'}
           </p>
         ) : (
           <Said sentence={answered.sentence} cautions={answered.cautions} />

@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { faultSentence } from '../../../errors.ts';
 import type { SourceView } from '../../engine/protocol.ts';
 import { Button } from '../../parts/controls.tsx';
 import { count } from '../../parts/numbers.ts';
@@ -27,7 +28,7 @@ export interface SourceDeskProps {
 
 /** One source: its raw rows, what was understood, what is asked, and the ledger of every change. */
 export function SourceDesk({ source, index, onChoose }: SourceDeskProps) {
-  const { view, go } = useWorkbench();
+  const { workspace, view, go } = useWorkbench();
   const [target, setTarget] = useState<Target | null>(null);
   const labels = useMemo(
     () => new Map((view?.register ?? []).map((attribute) => [attribute.id, attribute])),
@@ -62,13 +63,21 @@ export function SourceDesk({ source, index, onChoose }: SourceDeskProps) {
             <p>
               {source.sheets.length > 1
                 ? 'Say which sheet of the workbook is the table.'
-                : 'This table could not be read. The others were, and go on without it.'}
+                : `This table could not be read.${(view?.sources.length ?? 0) > 1 ? ' The others go on without it.' : ''}`}
             </p>
-            {source.sheets.length > 0 ? null : <LayoutForm key={source.name} source={source} />}
+            {source.sheets.length > 0 || !workspace.files.has(source.name) ? null : (
+              <LayoutForm key={source.name} source={source} />
+            )}
           </div>
         ) : (
           <div className="stack">
             <Counts source={source} />
+            {source.columns.length > 1 ? null : (
+              <p className="notice">
+                Only one column was found. If there are more, say under “How the file is written” how its
+                cells are parted.
+              </p>
+            )}
             <RawGrid
               source={index}
               rows={source.gridRows}
@@ -89,9 +98,11 @@ export function SourceDesk({ source, index, onChoose }: SourceDeskProps) {
         {source === null ? null : (
           <div className="stack wide">
             {(source.sheets.length > 1 && source.gridRows === 0 ? [] : source.faults).map((fault) => (
-              <FaultNote key={fault.what} text={`${fault.what}; ${fault.mend}.`} />
+              <FaultNote key={fault.what} text={faultSentence(fault)} />
             ))}
-            {open === 0 && source.gridRows === 0 ? null : open === 0 ? (
+            {open === 0 && source.gridRows === 0 ? null : open === 0 && source.rowsKept === 0 ? (
+              <p className="sentence">No row of this table is a find, so there is nothing to compare.</p>
+            ) : open === 0 ? (
               <div className="stack tight">
                 <p className="sentence">Nothing is left to ask about this table.</p>
                 <div>

@@ -4,7 +4,7 @@ import type { ColumnReading } from '../../../sources/source-reading.ts';
 import type { SourceView } from '../../engine/protocol.ts';
 import { download, fileStem } from '../../files.ts';
 import { Button, Entry } from '../../parts/controls.tsx';
-import { percent } from '../../parts/numbers.ts';
+import { count, percent } from '../../parts/numbers.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { AttributePicker } from './attribute-picker.tsx';
 import type { Target } from './source-desk.tsx';
@@ -21,7 +21,7 @@ export function Understood({ source, chosen, onTarget }: UnderstoodProps) {
   return (
     <div className="stack">
       <div className="line apart">
-        <h3>{source.columns.length} columns</h3>
+        <h3>{count(source.columns.length, 'column')}</h3>
         <Button
           look="small"
           onPress={() =>

@@ -1,6 +1,7 @@
 import { useState } from 'react';
+import type { StudyFileView } from '../../engine/protocol.ts';
 import { bytesOf } from '../../files.ts';
-import { complete, textsOf } from '../../openings.ts';
+import { textsOf } from '../../openings.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { type StudyDocument, type Workspace, withSources } from '../../state/workspace.ts';
 import { holdsClaims, withClaims } from '../printed-figures/claims-list.ts';
@@ -16,21 +17,38 @@ export interface OpenFiles {
 
 /** Takes in what the reader drops: tables, profiles beside them, or a whole study. */
 export function useOpenFiles(): OpenFiles {
-  const { change, go } = useWorkbench();
+  const { change, go, engine } = useWorkbench();
   const [fault, setFault] = useState<string | null>(null);
   const open = async (brought: Iterable<File>) => {
     const given = await bytesOf(brought);
-    const found = [...given].flatMap(([name, bytes]) => {
-      const study = name.endsWith('.json') ? studyIn(bytes) : null;
-      return study === null ? [] : [{ name, study }];
-    });
+    const read = await Promise.all(
+      [...given]
+        .filter(([name]) => name.endsWith('.json') && !name.endsWith('.profile.json'))
+        .map(async ([name, bytes]) => ({
+          name,
+          ...(await engine.ask(
+            (remote) => remote.studyFile(new TextDecoder().decode(bytes), name) as Promise<StudyFileView>,
+          )),
+        })),
+    );
+    const found = read.filter(({ study }) => study !== null);
     const study = found.at(-1)?.study ?? null;
     // Rules and claims belong to the study that names them; without one they are opened on their own screens.
     const named = new Set(study === null ? [] : textsOf(study.analyses));
     const taken = ([name]: readonly [string, Uint8Array]) =>
       named.has(name) || TABLE.test(name) || name.endsWith('.profile.json');
     const refused = [...given].filter((one) => !taken(one) && !found.some(({ name }) => name === one[0]));
-    setFault(refused.length === 0 ? null : `${refused.map(([name]) => name).join(', ')}: ${REFUSED}`);
+    const faults = read.flatMap(({ name, fault }) =>
+      fault === null || named.has(name) ? [] : [{ name, fault }],
+    );
+    const strangers = refused
+      .map(([name]) => name)
+      .filter((name) => faults.every((one) => one.name !== name));
+    const said = [
+      ...faults.map((one) => one.fault),
+      ...(strangers.length === 0 ? [] : [`${strangers.join(', ')}: ${REFUSED}`]),
+    ];
+    setFault(said.length === 0 ? null : said.join(' '));
     const files = new Map([...given].filter(taken));
     if (study !== null) {
       change((now) => joined(now, study, files), `open the study “${study.title}”`);
@@ -45,17 +63,6 @@ export function useOpenFiles(): OpenFiles {
     if (claims.length > 0) go('printed-figures');
   };
   return { open, fault };
-}
-
-function studyIn(bytes: Uint8Array): StudyDocument | null {
-  try {
-    const value = JSON.parse(new TextDecoder().decode(bytes)) as Partial<StudyDocument>;
-    return Array.isArray(value.sources) && typeof value.title === 'string'
-      ? complete({ ...value, title: value.title, sources: value.sources })
-      : null;
-  } catch {
-    return null;
-  }
 }
 
 function joined(now: Workspace, study: StudyDocument, tables: ReadonlyMap<string, Uint8Array>): Workspace {

@@ -98,7 +98,7 @@ function TypeRulesScreen() {
           <div className="stack">
             <RunStatus run={run} />
             {saved === null || counts === null ? (
-              <p className="soft">Rules come first; then the figures.</p>
+              <p className="soft">Start a new claim or open a rule file; then the figures come.</p>
             ) : (
               <Cuts
                 cuts={saved.cuts}
@@ -115,7 +115,7 @@ function TypeRulesScreen() {
           </div>
         </Part>
         <Part name="say" title="What can be said">
-          <RunSaid run={run} />
+          <RunSaid run={run} asked={sound} />
         </Part>
         <Part name="trace" title="Who fits">
           {counts === null ? (
