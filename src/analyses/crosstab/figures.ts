@@ -12,10 +12,11 @@ import {
 } from '../figure-style.ts';
 import { printCount, printNumber } from '../phrasing.ts';
 import type { CrosstabFound } from './compute.ts';
+import { mosaicFigure } from './mosaic.ts';
 
-/** Stacked shares by row, and the residuals of every cell. */
+/** Stacked shares by row, the same as a mosaic with the sizes of the rows, and the residuals of every cell. */
 export function crosstabFigures(found: CrosstabFound): Readonly<Record<string, Figure>> {
-  return { shares: sharesFigure(found), residuals: residualsFigure(found) };
+  return { shares: sharesFigure(found), mosaic: mosaicFigure(found), residuals: residualsFigure(found) };
 }
 
 function sharesFigure(found: CrosstabFound): Figure {

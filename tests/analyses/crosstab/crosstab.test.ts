@@ -249,3 +249,45 @@ it('the same seed gives the same answer, without NaN, and captions say n', () =>
   expect(everyNumber(answer()).some(Number.isNaN)).toBe(false);
   for (const { caption } of Object.values(answer().figures)) expect(caption).toContain('17 fragments');
 });
+
+describe('the mosaic', () => {
+  const counts = [
+    [30, 10, 0],
+    [10, 20, 30],
+  ];
+  const result = ask(crosstab, inputFrom(rowsOf(counts), undefined), question);
+  const { data, layout, caption } = result.figures.mosaic;
+  const bars = data as {
+    x: number[];
+    y: number[];
+    width: number[];
+    text: string[];
+    marker: { color: number[] };
+  }[];
+
+  it('gives each tile the area of its share of all, strips that do not overlap, and rows that fill 100 %', () => {
+    for (const [column, bar] of bars.entries())
+      for (const [row, line] of counts.entries())
+        expect((bar.x[row] * bar.width[row]) / 100).toBeCloseTo(line[column], 10);
+    expect(bars.reduce((sum, bar) => sum + bar.x[1], 0)).toBeCloseTo(100, 10);
+    const [{ y, width }] = bars;
+    expect(y[0] + width[0] / 2).toBeLessThan(y[1] - width[1] / 2);
+    const { range } = (layout as { yaxis: { range: number[] } }).yaxis;
+    expect(range[0]).toBeCloseTo(y[1] + width[1] / 2, 10);
+  });
+
+  it('shades by the residuals of the table of cells, marks and names those that depart', () => {
+    const cells = linesOf(result.found.tables.cells);
+    expect(bars.flatMap(({ marker }) => marker.color).sort((a, b) => a - b)).toEqual(
+      cells.map(({ residual }) => Number(residual)).sort((a, b) => a - b),
+    );
+    // R 4.2: chisq.test(matrix(c(30,10,10,20,0,30),2))$stdres is beyond 1.96 in columns 1 and 3 only.
+    expect(bars.map(({ text }) => text.map((one) => /[+−]$/.exec(one)?.[0] ?? ''))).toEqual([
+      ['+', '−'],
+      ['', ''],
+      ['', '+'],
+    ]);
+    expect(caption).toMatch(/Departing most: c[02] at r[01] \((?:more|fewer) than expected\)/);
+    expect(caption).toContain('100 fragments');
+  });
+});

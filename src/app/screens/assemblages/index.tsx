@@ -28,6 +28,7 @@ const VIEWS = [
 
 const FIGURES = {
   shares: 'Shares',
+  mosaic: 'Mosaic',
   residuals: 'What departs',
   matrix: 'All against all',
   biplot: 'Map of places and kinds',
@@ -39,6 +40,7 @@ const FIGURES = {
 
 /** The table behind each figure. */
 const TABLES = {
+  mosaic: 'cells',
   matrix: 'matrix',
   biplot: 'assemblagesOnAxes',
   order: 'order',
