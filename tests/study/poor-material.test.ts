@@ -90,6 +90,7 @@ const ANALYSES = [
   { id: 'typology', kind: 'typology', rules: 'types.json', of: ['density1', 'fibre'] },
   { id: 'placement', kind: 'placement', find: { structure: 'close twining', rowSpacing: 'c. 4 mm' } },
   { id: 'standing', kind: 'standing', site: 'Ness', resamples: 199 },
+  { id: 'ordination', kind: 'ordination', method: 'pcoa', of: ['structure', 'rowSpacing', 'fibre'] },
 ];
 
 const run = (text: string) => {
@@ -160,6 +161,19 @@ it.each([
   expect(contrast.sentence).toContain(`Row spacing by Site cannot be tested: ${why}`);
   expect(contrast.sentence).toContain('Density of system 1 tends to be smaller in Holm');
   expect(JSON.stringify(contrast)).not.toMatch(/NaN|undefined/);
+});
+
+it('axes that carry more than the whole say what the others take back', () => {
+  const rows = [3, 4, 5, 6, 7, 8].map((spacing, i): Row => {
+    const [structure, fibre] = i % 2 ? ['open twining', 'lime bast'] : ['close twining', 'wool'];
+    return [i < 3 ? 'Ness' : 'Holm', structure as string, spacing, 2, fibre as string];
+  });
+  const [, carried, back] =
+    /carry ([\d.]+) % of the spread of 6 items, the others together −([\d.]+) %/.exec(
+      run(table(rows)).ordination.sentence,
+    ) ?? [];
+  expect(Number(carried)).toBeGreaterThan(100);
+  expect(Number(back)).toBeCloseTo(Number(carried) - 100, 0);
 });
 
 it('numbers that cannot be weighed together are still answered one by one', () => {

@@ -15,8 +15,10 @@ export function ordinationWords(found: OrdinationFound): Words {
     axes.rows.length > 0
       ? printCount(axes.records.length, found.unit)
       : `${axes.records.length} rows and ${axes.variables.length} columns`;
+  // Where dissimilarities are not Euclidean, shares of the whole trace can pass it, and later axes take back.
+  const back = sum > 1 + 1e-9 ? `, the others together ${printNumber((1 - sum) * 100)} %` : '';
   const parts = [
-    `The first ${shown.length === 2 ? 'two axes carry' : 'axis carries'} ${printNumber(sum * 100)} % of the spread of ${what} (${methodName(options.method)})`,
+    `The first ${shown.length === 2 ? 'two axes carry' : 'axis carries'} ${printNumber(sum * 100)} % of the spread of ${what}${back} (${methodName(options.method)})`,
     ...shown.flatMap((_, k) => followedBy(axes, k)),
     ...placedWithout(found, axes),
   ];
