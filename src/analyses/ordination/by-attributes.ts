@@ -9,7 +9,7 @@ import { type MixedColumn, mixedAnalysis, projectMixed } from '../../numerics/mi
 import { multipleCorrespondence, projectKinds } from '../../numerics/multiple-correspondence.ts';
 import type { PassivePoint } from '../../numerics/passive-point.ts';
 import { principalComponents, projectScores } from '../../numerics/pca.ts';
-import type { AnalysisInput } from '../contract.ts';
+import type { AnalysisInput, Unavailable } from '../contract.ts';
 import { printCount } from '../phrasing.ts';
 import { type Axes, type AxesOrWhy, entriesOf, PASSIVE_RECORD, type Place, passivePlace } from './axes.ts';
 import type { OrdinationOptions } from './options.ts';
@@ -32,6 +32,7 @@ interface Prepared {
 /** Principal components of the numeric attributes, by logarithm where the attribute says so. */
 export function componentsOf(input: AnalysisInput, options: OrdinationOptions, split: Split): AxesOrWhy {
   const made = prepare(input, options, split, ['numeric'], 'numbers');
+  if (made.rows.length === 0) return noneComplete(input, made);
   const columns = made.columns.map((_, j) => made.rows.map((row) => made.value(j, row)));
   const found = principalComponents(columns, { scale: options.scale });
   if ('why' in found) return found;
@@ -73,6 +74,7 @@ export function componentsOf(input: AnalysisInput, options: OrdinationOptions, s
 /** Multiple correspondence analysis of the attributes of kinds. */
 export function kindsOf(input: AnalysisInput, options: OrdinationOptions, split: Split): AxesOrWhy {
   const made = prepare(input, options, split, ['term'], 'kinds');
+  if (made.rows.length === 0) return noneComplete(input, made);
   const found = multipleCorrespondence(
     made.columns.map((_, j) => ({
       codes: made.rows.map((row) => made.value(j, row)),
@@ -97,6 +99,7 @@ export function kindsOf(input: AnalysisInput, options: OrdinationOptions, split:
 /** Factor analysis of numbers and kinds together. */
 export function mixtureOf(input: AnalysisInput, options: OrdinationOptions, split: Split): AxesOrWhy {
   const made = prepare(input, options, split, ['numeric', 'term'], 'numbers or kinds');
+  if (made.rows.length === 0) return noneComplete(input, made);
   const columns = made.columns.map((column, j): MixedColumn => {
     const values = made.rows.map((row) => made.value(j, row));
     if (column.kind === 'numeric') return { kind: 'quantity', values };
@@ -142,6 +145,15 @@ function fromDiagram(
     ),
     setAside: made.setAside,
     notes: made.notes,
+  };
+}
+
+function noneComplete({ unit }: AnalysisInput, { columns }: Prepared): Unavailable {
+  return {
+    why:
+      columns.length === 0
+        ? 'none of the attributes compared fits this method'
+        : `no ${unit} has a value of every one of the ${columns.length} attributes; compare fewer, or choose pcoa, which takes gaps`,
   };
 }
 

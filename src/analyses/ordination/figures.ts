@@ -71,6 +71,9 @@ function supplementaryCaption({ supplementary }: OrdinationFound): string {
   );
 }
 
+/** Mark of hulls and ellipses; their label is the `legendgroup`. */
+export const OUTLINE = 'outline';
+
 /** Mark of the traces that lie over the records of a map. */
 export const SUPPLEMENTARY = 'supplementary';
 
@@ -160,6 +163,8 @@ function recordTraces(found: OrdinationFound, axes: Axes) {
     type: 'scatter',
     mode: 'lines',
     legendgroup: name,
+    // By this the workbench finds what goes around the marks of a label.
+    meta: OUTLINE,
     showlegend: false,
     hoverinfo: 'skip',
     x: corners.map(([x]) => x),

@@ -84,12 +84,13 @@ export function kinMap(request: MapRequest): Figure {
   const data: Record<string, unknown>[] = [];
   const rest = points.filter((point) => others.includes(point.kind));
   const blank = points.filter((point) => point.kind === '');
+  const hollows: Record<string, unknown>[] = [];
   const both = (name: string, members: readonly MapPoint[], marker: Marker, open: Marker) => {
     const [active, passive] = [false, true].map((given) =>
       members.filter((point) => (point.passive ?? false) === given),
     );
     if (active.length > 0) data.push(trace(name, active, marker));
-    if (passive.length > 0) data.push(trace(`${name}, supplementary`, passive, open));
+    if (passive.length > 0) hollows.push(trace(`${name}, supplementary`, passive, open));
   };
   const hollow = passiveMarker(kindStyle(MOST_KINDS), 9);
   both('not recorded', blank, neutral, hollow);
@@ -105,6 +106,7 @@ export function kinMap(request: MapRequest): Figure {
     const members = points.filter((point) => point.kind === kind);
     both(kind, members, kindMarker(style, 9), passiveMarker(style, 9));
   }
+  data.push(...hollows);
   const ringed = points.filter((point) => chosen.has(point.id));
   if (ringed.length > 0)
     data.push({

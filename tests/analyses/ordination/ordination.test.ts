@@ -92,6 +92,13 @@ describe('ordination of a table', () => {
       'No ordination: all records are alike, so there is nothing to spread out.',
     );
     expect(ordination.figures(found)).toEqual({});
+    const gappy = madeInput([
+      { attribute: attribute('size', 'spacing', 'ratio'), values: [1, null, 3] },
+      { attribute: attribute('width', 'spacing', 'ratio'), values: [null, 2, null] },
+    ]);
+    expect(ordination.words(computeOrdination(gappy, options({ method: 'pca' }))).sentence).toBe(
+      'No ordination: no fragment has a value of every one of the 2 attributes; compare fewer, or choose pcoa, which takes gaps.',
+    );
   });
 });
 

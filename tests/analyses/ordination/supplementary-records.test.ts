@@ -26,7 +26,7 @@ const given = reference<{
   readonly mixed: WithCos2;
   readonly root: Placed & { readonly squares: readonly number[] };
   readonly plain: Placed;
-  readonly lingoes: Placed & { readonly constant: number };
+  readonly lingoes: Placed;
 }>('supplementary-records');
 
 const iris: readonly MadeColumn[] = [

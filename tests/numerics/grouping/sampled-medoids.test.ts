@@ -5,9 +5,16 @@ import { medoids } from '../../../src/numerics/grouping/medoids.ts';
 import { sampledMedoids, sampleRows } from '../../../src/numerics/grouping/sampled-medoids.ts';
 import { createRandom } from '../../../src/numerics/random.ts';
 import { reference } from '../../references/reference.ts';
-import { euclidean } from './helpers.ts';
+import { euclidean, renumbered } from './helpers.ts';
 
 const r = reference<{ sets: Record<string, { points: number[][] }> }>('grouping-r');
+interface Sampled {
+  readonly k: number;
+  readonly medoids: readonly number[];
+  readonly membership: readonly number[];
+  readonly mean: readonly [number];
+}
+const { clara } = reference<{ clara: Record<'ruspini' | 'iris', readonly Sampled[]> }>('graded-and-sampled');
 const sourceOf = (matrix: Condensed) => ({
   n: matrix.n,
   among: (rows: Int32Array) => takeRecords(matrix, rows),
@@ -25,6 +32,20 @@ describe('sampledMedoids', () => {
       expect(found.cost * matrix.n).toBeCloseTo(whole.cost, 9);
     }
   });
+
+  it.each(['ruspini', 'iris'] as const)(
+    'of %s is what R cluster::clara finds with samples as large as the table',
+    (name) => {
+      const matrix = euclidean(r.sets[name].points);
+      const all = Int32Array.from({ length: matrix.n }, (_, i) => i);
+      for (const theirs of clara[name]) {
+        const [ours] = sampledMedoids(sourceOf(matrix), [all], theirs.k, theirs.k);
+        expect(Math.abs(ours.cost - theirs.mean[0])).toBeLessThan(1e-9);
+        expect([...ours.medoids].sort((a, b) => a - b)).toEqual([...theirs.medoids].sort((a, b) => a - b));
+        expect(renumbered(ours.membership)).toEqual(renumbered(theirs.membership));
+      }
+    },
+  );
 
   it('keeps the sample that costs least over all records, close to the optimum of ruspini', () => {
     const matrix = euclidean(r.sets.ruspini.points);

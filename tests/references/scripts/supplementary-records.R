@@ -53,7 +53,7 @@ by_formula <- function(constant) {
   x <- e$vectors[, 1:3] %*% diag(sqrt(e$values[1:3]))
   b <- diag(centred)
   to <- gower(new, old)^2 + 2 * constant
-  list(constant = constant, active = matrix_rows(x),
+  list(active = matrix_rows(x),
     places = matrix_rows(0.5 * (matrix(b, nrow(new), n, byrow = TRUE) - to) %*% x %*% diag(1 / e$values[1:3])))
 }
 note <- pcoa(as.dist(gower(old, old)), correction = "lingoes")$note[1]

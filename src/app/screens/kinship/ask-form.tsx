@@ -4,6 +4,7 @@ import { isComparable } from '../../parts/attribute-options.ts';
 import { Button, Check, Choice } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
+import { ComparisonSettings, GroupSettings, MapSettings } from './further-settings.tsx';
 import { type AxesFormProps, OverTheMap } from './over-the-map.tsx';
 import { type BlockWeights, Weights } from './weights.tsx';
 import { WithoutASay } from './without-a-say.tsx';
@@ -120,6 +121,9 @@ export function AskForm(props: AskFormProps) {
           </div>
         </DisclosurePanel>
       </Disclosure>
+      <ComparisonSettings analysis={analysis} onSet={onSet} />
+      <GroupSettings analysis={analysis} onSet={onSet} />
+      <MapSettings axes={props.axes} onAxes={props.onAxes} />
       <OverTheMap axes={props.axes} onAxes={props.onAxes} compared={chosen} />
       <WithoutASay axes={props.axes} onAxes={props.onAxes} />
     </div>

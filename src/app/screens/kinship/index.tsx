@@ -1,15 +1,18 @@
 import { memo, useEffect, useMemo, useState } from 'react';
 import type { AnalysisResult } from '../../../study/results.ts';
+import type { AttributeView } from '../../engine/protocol.ts';
 import { useRun } from '../../engine/use-run.ts';
 import { isComparable, NOTHING_COMPARABLE } from '../../parts/attribute-options.ts';
 import { Button } from '../../parts/controls.tsx';
 import { PickedPanel } from '../../parts/picked-panel.tsx';
 import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
+import { withOptions } from '../../parts/settings.ts';
 import { Working } from '../../parts/working.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
 import type { Screen } from '../register.ts';
 import { AskForm } from './ask-form.tsx';
+import { aligned, axesOf, groupsOf, withAxes } from './kin-axes.ts';
 import { KinFigures } from './kin-figures.tsx';
 import { KinTables } from './kin-tables.tsx';
 import { useNearest } from './use-nearest.ts';
@@ -17,20 +20,7 @@ import type { BlockWeights } from './weights.tsx';
 
 const QUESTION = 'Which finds are akin, and do they fall into groups?';
 
-const NEW_GROUPS: StudyAnalysis = { id: 'groups', kind: 'grouping' };
-const NEW_AXES: StudyAnalysis = { id: 'axes', kind: 'ordination' };
-
-/** Options that grouping and ordination must share, so that both show one and the same dissimilarity. */
-const SHARED = [
-  'of',
-  'weights',
-  'attributeWeights',
-  'mode',
-  'intervals',
-  'ordinal',
-  'scaling',
-  'minimumOverlap',
-];
+const NO_ATTRIBUTES: readonly AttributeView[] = [];
 
 /** Not drawn anew while a weight is dragged and there is no new answer. */
 const StillFigures = memo(KinFigures);
@@ -40,10 +30,11 @@ const StillTables = memo(KinTables);
 const QUICK = { resamples: 0, permutations: 0, variants: false };
 
 function KinshipScreen() {
-  const { workspace, change } = useWorkbench();
+  const { workspace, view, change } = useWorkbench();
+  const attributes = view?.attributes ?? NO_ATTRIBUTES;
   const { analyses } = workspace.study;
-  const saved = analyses.find(({ kind }) => kind === 'grouping') ?? NEW_GROUPS;
-  const savedAxes = analyses.find(({ kind }) => kind === 'ordination') ?? NEW_AXES;
+  const saved = groupsOf(analyses);
+  const savedAxes = axesOf(analyses);
   const savedWeights = weightsOf(saved);
   const [draft, setDraft] = useState<BlockWeights | null>(null);
   const [trustFor, setTrustFor] = useState<string | null>(null);
@@ -54,7 +45,7 @@ function KinshipScreen() {
     const now = JSON.parse(key) as StudyAnalysis;
     return trusted ? now : { ...now, ...QUICK };
   }, [key, trusted]);
-  const axesKey = JSON.stringify(aligned(savedAxes, saved));
+  const axesKey = JSON.stringify(aligned(savedAxes, saved, attributes));
   const axes = useMemo(() => JSON.parse(axesKey) as StudyAnalysis, [axesKey]);
   const grouping = useRun(asked);
   const ordination = useRun(axes);
@@ -67,8 +58,8 @@ function KinshipScreen() {
 
   const set = (options: Readonly<Record<string, unknown>>, what: string) =>
     change((now) => {
-      const next = withAnalysis(now, { ...saved, ...options });
-      return withAnalysis(next, aligned(savedAxes, { ...saved, ...options }));
+      const groups = withOptions(saved, options);
+      return withAnalysis(withAnalysis(now, groups), aligned(savedAxes, groups, attributes));
     }, what);
   const { result, running, fault, stopped } = grouping;
   const computed = result !== null && result.why === undefined;
@@ -88,9 +79,7 @@ function KinshipScreen() {
             }
             onSet={set}
             axes={savedAxes}
-            onAxes={(options, what) =>
-              change((now) => withAnalysis(now, aligned({ ...savedAxes, ...options }, saved)), what)
-            }
+            onAxes={(options, what) => change((now) => withAxes(now, options, attributes), what)}
           />
         </Part>
         <Part name="see" title="The map of kin and the groups">
@@ -106,7 +95,7 @@ function KinshipScreen() {
                 </div>
               ) : null}
             </div>
-            {[fault, ordination.fault, computed ? (ordination.result?.why ?? null) : null].map((text) =>
+            {[fault, ordination.fault, computed ? mapless(ordination.result) : null].map((text) =>
               text === null ? null : <FaultNote key={text} text={text} />,
             )}
             <StillFigures grouping={result} ordination={ordination.result} nearest={nearest} />
@@ -127,9 +116,7 @@ function KinshipScreen() {
                   </span>
                 </div>
               )}
-              {ordination.result === null || !computed ? null : (
-                <p className="small">{ordination.result.sentence}</p>
-              )}
+              {ordination.result === null || !computed ? null : <AboutTheMap {...ordination.result} />}
             </div>
           )}
         </Part>
@@ -144,6 +131,26 @@ function KinshipScreen() {
   );
 }
 
+/** What the axes carry, and what to mind about them, below what is said of the groups. */
+function AboutTheMap({ sentence, cautions }: Pick<AnalysisResult, 'sentence' | 'cautions'>) {
+  return (
+    <section className="stack tight small" aria-label="About the map">
+      <p>{sentence}</p>
+      <ul>
+        {cautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** Why there is no map, where an answer holds none. */
+function mapless(result: AnalysisResult | null): string | null {
+  if (result === null || result.tables.coordinates !== undefined) return null;
+  return `The map cannot be drawn. ${result.sentence}`;
+}
+
 function medoidsOf(result: AnalysisResult | null): readonly string[] {
   const table = result?.tables.groups;
   const at = table?.columns.findIndex(({ id }) => id === 'medoid') ?? -1;
@@ -153,18 +160,6 @@ function medoidsOf(result: AnalysisResult | null): readonly string[] {
 function weightsOf(analysis: StudyAnalysis): BlockWeights {
   const given = analysis.weights as Partial<BlockWeights> | undefined;
   return { structure: given?.structure ?? 1, spacing: given?.spacing ?? 1, fibre: given?.fibre ?? 1 };
-}
-
-function aligned(axes: StudyAnalysis, groups: StudyAnalysis): StudyAnalysis {
-  const own = Object.entries(axes).filter(([key]) => !SHARED.includes(key));
-  const shared = SHARED.filter((key) => groups[key] !== undefined).map((key) => [key, groups[key]] as const);
-  const next = Object.fromEntries([...own, ...shared]) as StudyAnalysis;
-  const over = next.supplementaryAttributes as readonly string[] | undefined;
-  const of = (next.of as readonly string[] | undefined) ?? [];
-  // What is compared from now on cannot lie over the map as well.
-  return over === undefined
-    ? next
-    : { ...next, supplementaryAttributes: over.filter((id) => !of.includes(id)) };
 }
 
 export const kinship: Screen = {

@@ -1,16 +1,18 @@
 import { useMemo, useState } from 'react';
 import type { Figure } from '../../../analyses/contract.ts';
-import { SUPPLEMENTARY } from '../../../analyses/ordination/figures.ts';
+import { escapeText, GROUND } from '../../../analyses/figure-style.ts';
+import { OUTLINE, SUPPLEMENTARY } from '../../../analyses/ordination/figures.ts';
 import type { AnalysisResult } from '../../../study/results.ts';
 import { fileStem } from '../../files.ts';
 import { brushed } from '../../parts/brush.ts';
-import { Choice, Toggles } from '../../parts/controls.tsx';
+import { Check, Choice, Toggles } from '../../parts/controls.tsx';
 import { FigureView } from '../../parts/figure.tsx';
 import { kinMap } from '../../parts/kin-map.ts';
 import { aboutRecord, mapPoints, positionsOf } from '../../parts/map-points.ts';
 import { pickedAfter } from '../../parts/picked-panel.tsx';
 import { useLabels } from '../../parts/use-labels.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
+import { withAxes } from './kin-axes.ts';
 import type { Nearest } from './use-nearest.ts';
 
 export interface KinFiguresProps {
@@ -22,6 +24,7 @@ export interface KinFiguresProps {
 
 const FIGURES: readonly { readonly id: string; readonly label: string }[] = [
   { id: 'map', label: 'Map' },
+  { id: 'variables', label: 'What the axes are made of' },
   { id: 'matrix', label: 'All against all' },
   { id: 'tree', label: 'Tree' },
   { id: 'silhouette', label: 'How well each fits' },
@@ -40,7 +43,7 @@ const TABLES: Readonly<Record<string, string>> = {
 
 /** The pictures of kinship; a pick in one is a pick in all. */
 export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
-  const { workspace, view, picked, pick } = useWorkbench();
+  const { workspace, view, picked, pick, change } = useWorkbench();
   const [shown, setShown] = useState('map');
   const [by, setBy] = useState('group');
   const names = useMemo(() => namingAttributes(view?.attributes ?? []), [view]);
@@ -54,6 +57,7 @@ export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
         : new Map([...nearest].map(([id, group]) => [id, String(group + 1)])),
     [grouping, nearest],
   );
+  const outlined = by !== 'group' && (ordination?.options as { by?: unknown } | undefined)?.by === by;
   const map = useMemo(() => {
     const positions = positionsOf(ordination);
     if (positions === null) return null;
@@ -62,13 +66,13 @@ export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
     );
     const said = names.kinds.find(({ id }) => id === by)?.label.toLowerCase() ?? 'group';
     const drawn = kinMap({ points, axes: positions.axes, by: by === 'group' ? 'group' : said, picked, unit });
-    return withSupplementary(drawn, ordination);
-  }, [ordination, labels, names, by, groups, picked, unit]);
+    return withSupplementary(outlined ? withOutlines(drawn, ordination) : drawn, ordination);
+  }, [ordination, labels, names, by, groups, picked, unit, outlined]);
   const available = FIGURES.filter(({ id }) =>
-    id === 'map' ? map !== null : grouping?.figures[id] !== undefined,
+    id === 'map' ? map !== null : figureOf(id, grouping, ordination) !== undefined,
   );
   const current = available.some(({ id }) => id === shown) ? shown : (available[0]?.id ?? 'map');
-  const drawn = grouping?.figures[current] ?? null;
+  const drawn = figureOf(current, grouping, ordination) ?? null;
   const figure = useMemo(() => {
     if (current === 'map') return map;
     if (drawn === null) return null;
@@ -86,7 +90,10 @@ export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
       </p>
     );
   const tableName = TABLES[current] ?? '';
-  const table = current === 'map' ? ordination?.tables.coordinates : grouping?.tables[tableName];
+  const table =
+    current === 'map' || current === 'variables'
+      ? ordination?.tables[current === 'map' ? 'coordinates' : 'variables']
+      : grouping?.tables[tableName];
   return (
     <div className="stack">
       <div className="line apart">
@@ -102,6 +109,19 @@ export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
               ]}
               onChange={setBy}
             />
+            {by === 'group' ? null : (
+              <Check
+                value={outlined}
+                onChange={(on) =>
+                  change(
+                    (now) => withAxes(now, { by: on ? by : undefined }, view?.attributes ?? []),
+                    on ? 'outline what the symbols show' : 'no outlines',
+                  )
+                }
+              >
+                with hulls and ellipses
+              </Check>
+            )}
           </div>
         ) : null}
       </div>
@@ -115,7 +135,7 @@ export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
         key={current}
         figure={figure}
         name={`${stem}.kinship.${current}`}
-        {...(table === undefined ? {} : { table, pickBy: 'id' })}
+        {...(table === undefined ? {} : { table, ...(current === 'variables' ? {} : { pickBy: 'id' }) })}
         picked={picked}
         onPick={onPick}
         {...(current === 'map' ? { height: 540 } : {})}
@@ -135,6 +155,27 @@ function withSupplementary(map: Figure, ordination: AnalysisResult | null): Figu
     data: [...map.data, ...over],
     caption: `${map.caption} Over them, without a say in the axes: centres of kinds (open diamonds) and directions in which numbers grow (dashed).`,
   };
+}
+
+/** The hulls and ellipses of the ordination below the points, in the colours that the map gives their labels. */
+function withOutlines(map: Figure, ordination: AnalysisResult | null): Figure {
+  const outlines = (ordination?.figures.map?.data ?? []).filter(({ meta }) => meta === OUTLINE);
+  const coloured = outlines.map((outline) => {
+    const label = escapeText(String(outline.legendgroup));
+    const own = map.data.find(({ name }) => String(name).replace(/ \(\d+\)$/, '') === label);
+    const color = (own?.marker as { readonly color?: string } | undefined)?.color ?? GROUND.neutral;
+    const isHollow = color === GROUND.sheet;
+    return { ...outline, line: { ...(outline.line as object), color: isHollow ? GROUND.ink : color } };
+  });
+  return {
+    ...map,
+    data: [...coloured, ...map.data],
+    caption: `${map.caption} Thin outlines: convex hulls; dotted: 95 % ellipses of resampled centres; of labels with five records or more.`,
+  };
+}
+
+function figureOf(id: string, grouping: AnalysisResult | null, ordination: AnalysisResult | null) {
+  return id === 'variables' ? ordination?.figures.variables : grouping?.figures[id];
 }
 
 interface Naming {

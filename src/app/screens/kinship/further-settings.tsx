@@ -1,0 +1,90 @@
+import type { ReactNode } from 'react';
+import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
+import { groupingOptions } from '../../../analyses/grouping/options.ts';
+import { ordinationOptions } from '../../../analyses/ordination/options.ts';
+import { SettingsForm } from '../../parts/settings-form.tsx';
+import { useWorkbench } from '../../state/workbench.tsx';
+import type { StudyAnalysis } from '../../state/workspace.ts';
+import type { AxesFormProps } from './over-the-map.tsx';
+
+type OnSet = AxesFormProps['onAxes'];
+
+/** How two finds are compared, for groups and map alike. */
+const COMPARISON = ['mode', 'intervals', 'ordinal', 'scaling', 'minimumOverlap'];
+const TRUST = ['compareWith', 'resamples', 'permutations', 'variants', 'fuzziness'];
+const MAP = ['method', 'axes', 'resamples'];
+/** Settings that matter to some methods alone. */
+const OF_METHOD: Readonly<Record<string, readonly string[]>> = {
+  density: ['smallestGroup', 'neighbours'],
+  kmeans: ['starts'],
+  pcoa: ['correction'],
+  pca: ['scale', 'gaps'],
+  mca: ['gaps'],
+  mixed: ['gaps'],
+};
+
+interface GroupsFormProps {
+  readonly analysis: StudyAnalysis;
+  readonly onSet: OnSet;
+}
+
+export function ComparisonSettings({ analysis, onSet }: GroupsFormProps) {
+  return (
+    <Further title="How two finds are compared">
+      <Settings schema={groupingOptions} names={COMPARISON} analysis={analysis} onSet={onSet} />
+    </Further>
+  );
+}
+
+export function GroupSettings({ analysis, onSet }: GroupsFormProps) {
+  const own = OF_METHOD[String(analysis.method ?? 'medoids')] ?? [];
+  const most = (analysis.k ?? 'choose') === 'choose' ? ['mostGroups'] : [];
+  return (
+    <Further title="More about the groups">
+      <Settings
+        schema={groupingOptions}
+        names={[...own, ...most, ...TRUST]}
+        analysis={analysis}
+        onSet={onSet}
+      />
+    </Further>
+  );
+}
+
+export function MapSettings({ axes, onAxes }: AxesFormProps) {
+  const method = String(axes.method ?? 'pcoa');
+  return (
+    <Further title="How the map is made">
+      {method === 'pca' || method === 'mca' ? (
+        <p className="small soft">
+          Of what is compared, it takes the {method === 'pca' ? 'numbers' : 'kinds'} alone.
+        </p>
+      ) : null}
+      <Settings
+        schema={ordinationOptions}
+        names={[...MAP, ...(OF_METHOD[method] ?? [])]}
+        analysis={axes}
+        onSet={onAxes}
+        without={['method.ca']}
+      />
+    </Further>
+  );
+}
+
+function Settings(props: Omit<Parameters<typeof SettingsForm>[0], 'attributes'>) {
+  const { view } = useWorkbench();
+  return <SettingsForm {...props} attributes={view?.attributes ?? []} />;
+}
+
+function Further({ title, children }: { readonly title: string; readonly children: ReactNode }) {
+  return (
+    <Disclosure>
+      <Heading level={3} className="plain-head">
+        <AriaButton slot="trigger" className="button plain small">
+          {title}
+        </AriaButton>
+      </Heading>
+      <DisclosurePanel>{children}</DisclosurePanel>
+    </Disclosure>
+  );
+}
