@@ -7,8 +7,9 @@ import {
 } from '../../src/fragments/comparison.ts';
 import { recordOfRow } from '../../src/fragments/comparison-find.ts';
 import { readFind } from '../../src/fragments/find-table.ts';
+import { collapseItems } from '../../src/fragments/items.ts';
 import { dissimilarityAt } from '../../src/numerics/condensed.ts';
-import { dissimilarities, dissimilaritiesTo } from '../../src/numerics/dissimilarity.ts';
+import { dissimilarities, dissimilaritiesTo, valueAt } from '../../src/numerics/dissimilarity.ts';
 import { makeTable, register } from './make-table.ts';
 
 const SETTINGS: ComparisonSettings = {
@@ -178,6 +179,19 @@ describe('a find from outside', () => {
     const to = dissimilaritiesTo(comparison.spec, recordOfRow(comparison, table, 1));
     expect(to[0]).toBeCloseTo(dissimilarityAt(matrix, 1, 0), 14);
     expect(to[2]).toBeCloseTo(dissimilarityAt(matrix, 1, 2), 14);
+  });
+
+  it('whose row stands for several fragments is coded by their median where midpoints count, by its hull elsewhere', () => {
+    const of = ['rowSpacing'];
+    const fragments = [1, 2, 9].map((mm) => ({ item: 'one', rowSpacing: mm }));
+    const own = makeTable([...fragments, { item: 'other', rowSpacing: 4 }]);
+    const { table: items } = collapseItems(own, register);
+    for (const intervals of ['midpoint', 'expected'] as const) {
+      const made = compareRecords(items, register, { ...SETTINGS, of, intervals });
+      const [value] = recordOfRow(made, items, 0);
+      expect([value.low, value.high]).toEqual(intervals === 'midpoint' ? [2, 2] : [1, 9]);
+      expect(value).toEqual(valueAt(made.spec.variables[0], 0));
+    }
   });
 
   it('keeps its range, leaves out what makes no sense for its structure, and says what it could not read', () => {

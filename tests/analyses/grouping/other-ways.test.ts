@@ -84,6 +84,63 @@ describe('other ways to group', () => {
     expect(grouping.words(found).sentence).toContain(`without Vorral group ${alone + 1}`);
   });
 
+  it('left out, a far heap lets the rest part anew: Jaccard and adjusted Rand by hand', () => {
+    const values = [0, 1, 2, 10, 11, 12, 100, 101, 102];
+    const assemblage = ['P', 'P', 'P', 'Q', 'Q', 'Q', 'R', 'R', 'R'];
+    const columns = [{ attribute: attribute('length', 'spacing', 'ratio'), values }];
+    const { trust } = run({ k: 2, of: ['length'] }, columns, assemblage);
+    if ('why' in trust.leftOut) throw new Error(trust.leftOut.why);
+    const found = trust.leftOut.find((one) => one.assemblage === 'R');
+    // Six stayed together; without R three and three: 3 of 6. All in one against two halves agree by chance alone.
+    expect(found?.groups).toEqual([0.5, null]);
+    expect(found?.adjustedRand).toBe(0);
+  });
+
+  it('a block that counts twice makes its own groups', () => {
+    const columns = [
+      {
+        attribute: spacing,
+        values: Array.from({ length: 40 }, (_, i) => (i % 2 === 0 ? 2 : 30)),
+      },
+      {
+        attribute: structure,
+        values: Array.from({ length: 40 }, (_, i) => (i % 4 < 2 ? 'close' : 'open')),
+      },
+    ];
+    const weights = { structure: 1.5, spacing: 1 };
+    const found = run(
+      { k: 2, weights: weights as never, method: 'medoids' },
+      columns,
+      columns[0].values.map((_, i) => `site ${i % 3}`),
+    );
+    const { variants } = found.trust;
+    if ('why' in variants) throw new Error(variants.why);
+    const two = (name: string) =>
+      variants.variants.filter(({ k, weights: said }) => k === 2 && said.toLowerCase().startsWith(name));
+    expect(two('structure').map(({ adjustedRand }) => adjustedRand)).toEqual([1, 1, 1]);
+    const bySpacing = two('spacing');
+    expect(bySpacing).toHaveLength(3);
+    for (const { adjustedRand, meanSilhouette } of bySpacing) {
+      expect(adjustedRand).toBeLessThan(0);
+      expect(meanSilhouette).toBeGreaterThan(0.4);
+    }
+  });
+
+  it('who cannot be compared under other weights is in none of their groups, and the others in their own', () => {
+    const { columns, assemblage } = planted();
+    const gappy = columns.map(({ attribute: one, values }) => ({
+      attribute: one,
+      values: values.map((value, row) => (row === 30 && one === spacing ? null : value)),
+    }));
+    // Without a spacing it has a half of the weight in common with others, and a third when spacing counts twice.
+    const { variants } = run({ minimumOverlap: 0.5 }, gappy, assemblage).trust;
+    if ('why' in variants) throw new Error(variants.why);
+    for (const one of variants.variants) if (one.k === 3) expect(one.adjustedRand).toBe(1);
+    const placing = variants.variants.filter(({ weights }) => !weights.toLowerCase().startsWith('spacing'));
+    expect(placing.length).toBeLessThan(variants.variants.length);
+    expect(variants.records[30].own).toBeGreaterThan(0.8);
+  });
+
   it('the figure of shares is dark within planted kinds and light between them, ordered by group', () => {
     const found = run({});
     const data = grouping.figures(found).together.data as unknown as Trace[];
