@@ -62,6 +62,41 @@ describe('thrum read', () => {
     ]);
   });
 
+  it('reads a table as its data package says, and begins a study with that as the profile', async () => {
+    const own = freshFolder();
+    const table = join(own, 'packed.csv');
+    writeFileSync(table, 'id;site;length (mm)\na;Ness;35,5\nb;Ness;-9\n');
+    const described = {
+      resources: [
+        {
+          path: 'packed.csv',
+          dialect: { delimiter: ';' },
+          schema: {
+            fields: [{ name: 'length (mm)', type: 'number', decimalChar: ',' }],
+            missingValues: ['-9'],
+          },
+        },
+      ],
+    };
+    const descriptor = join(own, 'datapackage.json');
+    writeFileSync(descriptor, JSON.stringify(described));
+    const { status, out } = await thrum('read', table, '--profile', descriptor, '--save-study', '--json');
+    expect(status).toBe(0);
+    // Read without the package, -9 is a length that is hardly possible.
+    expect(JSON.parse(out)).toMatchObject({ dialect: { delimiter: ';' }, quality: { outOfBounds: [] } });
+    const { sources } = JSON.parse(readFileSync(join(own, 'packed.study.json'), 'utf8')) as StudyInput;
+    expect(sources).toEqual([{ file: 'packed.csv', profile: 'packed.profile.json' }]);
+    expect(JSON.parse(readFileSync(join(own, 'packed.profile.json'), 'utf8'))).toMatchObject({
+      delimiter: ';',
+      missing: { '-9': 'not-observed' },
+    });
+    const other = await thrum('read', join(DEMO, 'assemblages.csv'), '--profile', descriptor);
+    expect([other.status, other.err]).toEqual([
+      2,
+      `${descriptor}: the data package does not describe assemblages.csv; name one of its tables: packed.csv.\n`,
+    ]);
+  });
+
   it('uses a near match only when told to', async () => {
     const columns = async (...more: string[]) => {
       const { out } = await thrum('read', join(DEMO, 'quorrimel-katalog.csv'), '--json', ...more);

@@ -5,6 +5,7 @@ import { defaultRegister } from '../../attributes/register.ts';
 import { InputError } from '../../errors.ts';
 import { ledgerRows } from '../../report/ledger-rows.ts';
 import { writeOut } from '../../report/write.ts';
+import { readDataPackage } from '../../sources/datapackage.ts';
 import { writeCsv } from '../../sources/export.ts';
 import { checkProfile, PIECES, type SourceProfile, sourceProfile } from '../../sources/profile.ts';
 import { reportQuality } from '../../sources/quality.ts';
@@ -38,7 +39,7 @@ export const readVerb: Verb = (terminal, setStatus) =>
   new Command('read')
     .description('read one table and show how it was understood')
     .argument('<file>', 'CSV, TSV or XLSX file')
-    .option('--profile <file>', 'source profile that says how to read it')
+    .option('--profile <file>', 'source profile, or datapackage.json, that says how to read it')
     .option('--study <file>', 'study whose own attributes and terms are to be recognised too')
     .option('--sheet <name>', 'sheet of an XLSX file; the first one if left out')
     .addOption(
@@ -57,10 +58,8 @@ export const readVerb: Verb = (terminal, setStatus) =>
     .option('--json', 'print the reading as JSON')
     .action(async (path: string, options: ReadOptions) => {
       const name = basename(path);
-      const profile = withPieces(
-        options.profile === undefined ? undefined : await readProfile(options.profile),
-        options.pieces,
-      );
+      const named = await profileFor(path, options.profile);
+      const profile = withPieces(named.profile, options.pieces);
       const register = await registerFor(options.study);
       const reading = await readTable(path, options.sheet, {
         name,
@@ -68,7 +67,8 @@ export const readVerb: Verb = (terminal, setStatus) =>
         ...(profile === undefined ? {} : { profile }),
         ...(options.acceptSuggestions ? { acceptSuggestions: true } : {}),
       });
-      const written = await writeAsked(path, options, reading);
+      const stands = !named.packaged && options.pieces === undefined && !options.acceptSuggestions;
+      const written = await writeAsked(path, options, reading, stands ? options.profile : undefined);
       const quality = reportQuality(reading.table, register);
       const terms = unknownTerms(reading, register);
       if (options.json) {
@@ -87,8 +87,24 @@ export const readVerb: Verb = (terminal, setStatus) =>
       }
     });
 
-async function readProfile(path: string): Promise<SourceProfile> {
-  return checkProfile(parseJson(await readText(path), path), path);
+/** The profile that is named, or what a data package says of this table. */
+async function profileFor(
+  table: string,
+  path: string | undefined,
+): Promise<{ readonly profile?: SourceProfile; readonly packaged: boolean }> {
+  if (path === undefined) return { packaged: false };
+  const text = await readText(path);
+  const value = parseJson(text, path);
+  if (typeof value !== 'object' || value === null || !('resources' in value))
+    return { profile: checkProfile(value, path), packaged: false };
+  const tables = readDataPackage(text, path);
+  const own = tables.find((one) => resolve(dirname(path), one.path) === resolve(table));
+  if (own !== undefined) return { profile: checkProfile(own.profile, path), packaged: true };
+  throw new InputError(
+    `the data package does not describe ${basename(table)}`,
+    { file: path },
+    `name one of its tables: ${tables.map((one) => one.path).join(', ')}`,
+  );
 }
 
 /** An answer given on the command line goes before the profile's. */
@@ -128,22 +144,28 @@ async function readTable(
 /**
  * Writes what was asked for. A study, and the profile that goes with it, never over one that is there.
  *
+ * @param named the profile that reads the table so already, where there is one.
  * @returns lines that say what was written.
  */
-async function writeAsked(path: string, options: ReadOptions, reading: SourceReading): Promise<string[]> {
+async function writeAsked(
+  path: string,
+  options: ReadOptions,
+  reading: SourceReading,
+  named: string | undefined,
+): Promise<string[]> {
   const begun = beside(options.saveStudy, path, '.study.json');
   const own = beside(true, path, '.profile.json');
   const saved = beside(options.saveProfile, path, '.profile.json');
-  const profile = saved ?? options.profile ?? own;
+  const profile = saved ?? named ?? own;
   if (begun !== undefined) {
     await refuseExisting(begun, 'name another file with --save-study');
-    if (saved === undefined && options.profile === undefined)
+    if (saved === undefined && named === undefined)
       await refuseExisting(own, 'read by it with --profile, or write it anew with --save-profile');
   }
   const files = new Map<string, string>();
   const notes: string[] = [];
   if (options.ledger !== undefined) files.set(options.ledger, writeCsv(ledgerRows(reading.ledger)));
-  if (saved !== undefined || (begun !== undefined && options.profile === undefined))
+  if (saved !== undefined || (begun !== undefined && named === undefined))
     files.set(profile, `${JSON.stringify(reading.profile, null, 2)}\n`);
   if (begun !== undefined) {
     const from = (file: string) =>
