@@ -131,7 +131,7 @@ describe('read all the same', () => {
 
   it('every delimiter, a declared one too, and a decimal comma in a table parted by commas', () => {
     for (const sign of [',', ';', '\t', '|']) {
-      const reading = read(['Find no.', 'Length (mm)'].join(sign) + '\n' + ['A1', '35'].join(sign) + '\n');
+      const reading = read(`${['Find no.', 'Length (mm)'].join(sign)}\n${['A1', '35'].join(sign)}\n`);
       expect([reading.dialect.delimiter, reading.table.id[0]]).toEqual([sign, 'A1']);
     }
     const declared = read('sep=;\nFind no.;Length (mm)\nA1;35\n');
