@@ -96,11 +96,12 @@ function SettingField({ setting, value, attributes, without, onChange }: Setting
   }
 }
 
-interface NumberFieldProps extends Pick<SettingFieldProps, 'value' | 'onChange'> {
+export interface NumberFieldProps extends Pick<SettingFieldProps, 'value' | 'onChange'> {
   readonly setting: Extract<Setting, { kind: 'number' }>;
 }
 
-function NumberField({ setting, value, onChange }: NumberFieldProps) {
+/** A number that is taken when the field is left, if the setting allows it. */
+export function NumberField({ setting, value, onChange }: NumberFieldProps) {
   const current = value === undefined ? setting.usual : Number(value);
   const [text, setText] = useState(String(current));
   const number = allowedNumber(setting, text);

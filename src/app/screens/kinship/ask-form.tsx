@@ -4,7 +4,7 @@ import { isComparable } from '../../parts/attribute-options.ts';
 import { Button, Check, Choice } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
-import { ComparisonSettings, GroupSettings, MapSettings } from './further-settings.tsx';
+import { AttributeWeights, ComparisonSettings, GroupSettings, MapSettings } from './further-settings.tsx';
 import { type AxesFormProps, OverTheMap } from './over-the-map.tsx';
 import { type BlockWeights, Weights } from './weights.tsx';
 import { WithoutASay } from './without-a-say.tsx';
@@ -122,6 +122,7 @@ export function AskForm(props: AskFormProps) {
         </DisclosurePanel>
       </Disclosure>
       <ComparisonSettings analysis={analysis} onSet={onSet} />
+      <AttributeWeights analysis={analysis} onSet={onSet} compared={chosen} />
       <GroupSettings analysis={analysis} onSet={onSet} />
       <MapSettings axes={props.axes} onAxes={props.onAxes} />
       <OverTheMap axes={props.axes} onAxes={props.onAxes} compared={chosen} />
