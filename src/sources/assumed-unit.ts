@@ -18,7 +18,7 @@ export function assumedUnit(
   texts: readonly string[],
   register: Register,
 ): string | undefined {
-  if (plan.status !== 'matched' || plan.via === 'profile' || plan.unit !== undefined) return undefined;
+  if (plan.status !== 'matched' || plan.unit !== undefined) return undefined;
   const attribute = unitlessTarget(plan, register);
   const unit = attribute?.unit;
   if (unit === undefined || isOwnName(plan.header, attribute)) return undefined;

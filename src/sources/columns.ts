@@ -7,7 +7,7 @@ import { isKnownHeader } from './layout/cell-shapes.ts';
 import type { ColumnRule, SourceProfile, SplitRule } from './profile.ts';
 import type { ColumnStatus, Fault } from './source-reading.ts';
 import { suggestByCells } from './suggest-by-cells.ts';
-import { suggestSplit } from './suggest-split.ts';
+import { holdsSizes, suggestSplit } from './suggest-split.ts';
 
 /** What is to be done with one column of the file. */
 export interface ColumnPlan {
@@ -94,6 +94,10 @@ export function planColumns(input: PlanInput): {
     if (holdsNoNumbers(attribute, input.evidence[plan.index]!)) {
       const doubt = `reads as "${attribute.label}", but its cells hold no numbers`;
       settled.set(plan.index, { ...base, doubt });
+      continue;
+    }
+    if (holdsSizes(plan.header, input.evidence[plan.index]!)) {
+      settled.set(plan.index, base);
       continue;
     }
     if (against !== null) {

@@ -51,6 +51,12 @@ export function suggestSplit(
   return { ...plan, status: 'suggested', suggestion: { attribute: first.id, reason, score, split } };
 }
 
+/** "Maße" folds to "masse", which is a weight: a column headed like sizes whose cells are pairs holds sizes. */
+export function holdsSizes(header: string, evidence: ColumnEvidence): boolean {
+  const words = foldText(splitHeader(header).name).split(' ');
+  return evidence.pairs >= ENOUGH && words.some((word) => SIZES.has(word));
+}
+
 const TRIPLE = /^\D{0,4}\d[^;\n]*?[x×]\D{0,4}\d[^;\n]*?[x×]\D{0,4}\d[\d.,]*\s*\p{L}{0,2}\.?$/u;
 /** "12 x 8 x 2", and not "12 x 8; 5 x 3 x 1". */
 const isTriple = (text: string): boolean => TRIPLE.test(text) && (text.match(/[x×]/gu)?.length ?? 0) === 2;

@@ -54,6 +54,47 @@ describe('an unknown table', () => {
     await desk.close();
   });
 
+  it('asks for a unit that nothing states, and which of several pieces stands for a row', async () => {
+    const desk = await bench.open();
+    const { page } = desk;
+    await bring(page, file('sizes.csv', 'Find no.,Maße\nA,12 x 8; 5 x 3\nB,9 x 7 x 2\nC,4 x 3\nD,6 x 5\n'));
+    await page.getByRole('button', { name: 'Part “Maße” in three' }).click();
+    await page.getByText('1 cell of', { exact: false }).waitFor();
+    await page.getByRole('button', { name: 'Several pieces: the first' }).click();
+    await page.getByText('Its numbers are taken as mm.', { exact: false }).waitFor();
+    await page.getByRole('button', { name: '“Maße” is in cm' }).click();
+    await page.getByText('Nothing is left to ask about this table.').waitFor();
+    await page.getByText('the first is read, "12 x 8"', { exact: false }).first().waitFor();
+    await undo(page);
+    await page.getByText('Its numbers are taken as mm.', { exact: false }).waitFor();
+    expect(desk.errors).toEqual([]);
+    await desk.close();
+  });
+
+  it('asks once what rows of one table are that agree in everything', async () => {
+    const rows = Array.from(
+      { length: 30 },
+      (_, i) =>
+        `F${i},Ottmere,${100 + i},${50 + ((i * 7) % 30)},${5 + ((i * 11) % 30)},${4 + ((i * 13) % 30)}`,
+    );
+    const twice = [rows[3], rows[9]].map((row, i) => row?.replace(/^F\d+/, `G${i}`));
+    const desk = await bench.open();
+    const { page } = desk;
+    await bring(
+      page,
+      file(
+        'twice.csv',
+        `Find no.,Site,Length (mm),Width (mm),Kette/cm,Schuss/cm\n${[...rows, ...twice].join('\n')}\n`,
+      ),
+    );
+    await page.getByText('2 pairs of rows').waitFor();
+    await page.getByRole('button', { name: 'G0 and F3: One find: keep F3' }).waitFor();
+    await page.getByRole('button', { name: 'All 2 pairs: One find twice: keep the first row' }).click();
+    await kept(page, 'twice.csv', 30);
+    expect(desk.errors).toEqual([]);
+    await desk.close();
+  });
+
   it('asks whether a find was published twice, and asks again when the answer is taken back', async () => {
     const desk = await bench.open();
     const { page } = desk;

@@ -97,6 +97,12 @@ describe('a third size', () => {
   });
 });
 
+it('a column headed "Maße" whose cells are pairs is one of sizes and no weight, though "Masse" is one', () => {
+  const columns = read('Nr.;Maße\nA;12 x 8\nB;9 x 7\nC;5 x 4\n').columns;
+  expect(columns[1]).toMatchObject({ status: 'suggested', suggestion: { attribute: 'length' } });
+  expect(read('Nr.;Masse (g)\nA;12\nB;9\n').columns[1]?.attributes).toEqual(['weight']);
+});
+
 describe('a measurement without a unit', () => {
   const assumed = (text: string, profile?: ProfileInput) =>
     read(text, profile).columns.map(({ assumedUnit }) => assumedUnit);
@@ -113,7 +119,9 @@ describe('a measurement without a unit', () => {
     expect(assumed('Find no.,Length (cm)\nA,35\n')).toEqual([undefined, undefined]);
     expect(assumed('Find no.,Length\nA,35 mm\nB,2 cm\n')).toEqual([undefined, undefined]);
     expect(
-      assumed('Find no.,Length\nA,35\n', { columns: [{ header: 'Length', attribute: 'length' }] }),
+      assumed('Find no.,Length\nA,35\n', {
+        columns: [{ header: 'Length', attribute: 'length', unit: 'mm' }],
+      }),
     ).toEqual([undefined, undefined]);
     expect(assumed('Find no.,rowSpacing\nA,35\n')).toEqual([undefined, undefined]);
   });

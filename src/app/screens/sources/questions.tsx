@@ -148,7 +148,8 @@ function ColumnQuestion({ source, question, onTarget }: ColumnQuestionProps) {
         </button>{' '}
         {question.kind === 'suggested' && split !== undefined ? (
           <>
-            seems to hold two values a cell: <strong>{parts.join(' and ')}</strong>. Part them?
+            seems to hold {parts.length === 2 ? 'two' : 'up to three'} values a cell:{' '}
+            <strong>{parts.join(' and ')}</strong>. Part them?
           </>
         ) : question.kind === 'suggested' && suggestion !== undefined ? (
           <>
@@ -175,7 +176,11 @@ function ColumnQuestion({ source, question, onTarget }: ColumnQuestionProps) {
       </p>
       <div className="line">
         {split !== undefined && question.kind === 'suggested' ? (
-          <Button look="small" label={`Part “${column.header}” in two`} onPress={part}>
+          <Button
+            look="small"
+            label={`Part “${column.header}” in ${parts.length === 2 ? 'two' : 'three'}`}
+            onPress={part}
+          >
             Part them
           </Button>
         ) : question.kind === 'suggested' && suggestion !== undefined ? (
