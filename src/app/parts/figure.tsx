@@ -124,6 +124,7 @@ export function Drawing({ figure, height, onPick, onHover }: DrawingProps) {
         width: element.clientWidth,
         height: tall,
         autosize: false,
+        ...besideThePlot(figure.layout),
       };
       const drawn = await plotly.react(
         element,
@@ -184,4 +185,15 @@ function listen(element: PlotlyElement, acts: Acts): void {
   });
   element.on?.('plotly_hover', (event) => acts.current.onHover?.(ids(event)[0]?.[0] ?? null));
   element.on?.('plotly_unhover', () => acts.current.onHover?.(null));
+}
+
+/** Room for the buttons that come up under the pointer: in a line above the plot they would lie over the legend. */
+const BUTTONS = 34;
+
+function besideThePlot({ margin, modebar }: Figure['layout']) {
+  const sides = (margin ?? {}) as { readonly r?: number };
+  return {
+    modebar: { ...(modebar as object | undefined), orientation: 'v' },
+    margin: { ...sides, r: Math.max(sides.r ?? 0, BUTTONS) },
+  };
 }
