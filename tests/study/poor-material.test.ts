@@ -90,6 +90,13 @@ const ANALYSES = [
   { id: 'typology', kind: 'typology', rules: 'types.json', of: ['density1', 'fibre'] },
   { id: 'placement', kind: 'placement', find: { structure: 'close twining', rowSpacing: 'c. 4 mm' } },
   { id: 'standing', kind: 'standing', site: 'Ness', resamples: 199 },
+  {
+    id: 'grouping',
+    kind: 'grouping',
+    of: ['structure', 'rowSpacing', 'fibre'],
+    resamples: 20,
+    permutations: 19,
+  },
   { id: 'ordination', kind: 'ordination', method: 'pcoa', of: ['structure', 'rowSpacing', 'fibre'] },
 ];
 

@@ -1,5 +1,5 @@
 import { InputError } from '../../errors.ts';
-import { dissimilarityAt, takeRecords } from '../../numerics/condensed.ts';
+import { type Condensed, dissimilarityAt, takeRecords } from '../../numerics/condensed.ts';
 import {
   type DissimilaritySpec,
   dissimilarities,
@@ -63,6 +63,7 @@ export function findCore(spec: DissimilaritySpec, n: number, options: GroupingOp
 function fromMatrix(spec: DissimilaritySpec, n: number, options: GroupingOptions, random: Random): Core {
   const { places: rows, ...compared } = compareAll(spec, options.method);
   const { matrix } = compared;
+  requireDifferences(matrix, rows.length);
   const [least, most] = countsToTry(options, rows.length);
   const { partitions: tried, tree } = partitionsOf(compared, options, least, most, random.stream('groups'));
   if (tried.length === 0) {
@@ -100,6 +101,16 @@ function fromMatrix(spec: DissimilaritySpec, n: number, options: GroupingOptions
   };
 }
 
+/** Any groups of records that are all alike would be made up. */
+function requireDifferences({ values }: Condensed, n: number): void {
+  if (values.length === 0 || values.some((value) => value > 0)) return;
+  throw new InputError(
+    `all ${n} records are alike in the chosen attributes, so that there is nothing to group them by`,
+    { path: 'of' },
+    'name attributes in which they differ',
+  );
+}
+
 function fromSamples(spec: DissimilaritySpec, n: number, options: GroupingOptions, random: Random): Core {
   if (options.method !== 'medoids') {
     throw new InputError(
@@ -135,6 +146,7 @@ function fromSamples(spec: DissimilaritySpec, n: number, options: GroupingOption
   const core = samples[0].filter((row) => placeOf[row] >= 0);
   const inner = takeVariables(spec, core);
   const compared: Compared = { matrix: dissimilarities(inner), points: null };
+  requireDifferences(compared.matrix, n);
   const measured = all.map(({ k, membership: labels }): Partition => {
     const sorted = bySize(labels);
     const part = core.map((row) => sorted[row]);

@@ -135,6 +135,13 @@ describe('grouping', () => {
     expect(() => run(small, { k: 10 })).toThrow(
       /10 groups are asked for among 10 records; ask for fewer than 10/,
     );
+    const alike = planted().map(({ attribute: a, values }) => ({
+      attribute: a,
+      values: values.map(() => values[0]),
+    }));
+    expect(() => run(alike)).toThrow(
+      /are alike in the chosen attributes, .*; name attributes in which they differ/,
+    );
     expect(() => run(planted(), { compareWith: 'rowSpacing' })).toThrow(/forms no groups/);
     expect(groupingOptions.safeParse({ method: 'magic' }).success).toBe(false);
   });

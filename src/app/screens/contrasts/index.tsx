@@ -88,9 +88,9 @@ function ContrastsScreen() {
               onChange={(id) => set({ by: id }, 'other groups')}
             />
             <div className="field">
-              <span className="label">alike when medians lie within</span>
+              <span className="label">alike when geometric means lie within</span>
               <Toggles
-                label="Alike when medians lie within"
+                label="Alike when geometric means lie within"
                 options={LIKENESS}
                 value={String(asked.within ?? 0.2)}
                 onChange={(id) => set({ within: Number(id) }, 'another margin')}
