@@ -46,12 +46,7 @@ export function Workbench() {
           <Button look="small" disabled={undo === null} label={`Undo: ${undoes}`} onPress={() => undo?.()}>
             Undo
           </Button>
-          <Button
-            look="small"
-            disabled={redo === null}
-            label={`Do again: ${redoes}`}
-            onPress={() => redo?.()}
-          >
+          <Button look="small" disabled={redo === null} label={`Redo: ${redoes}`} onPress={() => redo?.()}>
             Redo
           </Button>
         </div>

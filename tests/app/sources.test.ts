@@ -40,7 +40,7 @@ describe('an unknown table', () => {
     const desk = await bench.open();
     const { page } = desk;
     await bring(page, FIRST);
-    await page.getByRole('button', { name: 'Part “Thread count (per cm)” in two' }).click();
+    await page.getByRole('button', { name: 'Part them: “Thread count (per cm)”' }).click();
     await page.getByText('Density of system 1 + Density of system 2').first().waitFor();
     await page.getByRole('button', { name: 'Blanks in “Site” mean as above' }).click();
     await page.getByText('The cell means "as above"; the text above it was taken.').first().waitFor();
@@ -99,7 +99,7 @@ describe('an unknown table', () => {
     const desk = await bench.open();
     const { page } = desk;
     await bring(page, FIRST, SECOND);
-    await page.getByRole('button', { name: 'Part “Thread count (per cm)” in two' }).click();
+    await page.getByRole('button', { name: 'Part them: “Thread count (per cm)”' }).click();
     await page.locator('.source-way', { hasText: 'second.csv' }).click();
     await page.getByRole('button', { name: 'K 7 and OT-3: One find: keep first.csv' }).click();
     await page.getByText('2 rows read = 1 kept + 1 set aside').waitFor();

@@ -63,7 +63,7 @@ describe('Type rules', () => {
   it('edits a nested rule as groups: any of these, none of these, with counts at once', async () => {
     const { page } = desk;
     const close = page.getByRole('region', { name: /^Type 1/ });
-    await close.getByRole('button', { name: /^Add a group to/ }).click();
+    await close.getByRole('button', { name: /^a group … \(of/ }).click();
     await close.getByRole('button', { name: /group 2: how its parts are joined/ }).click();
     await page.getByRole('option', { name: 'none of these holds' }).click();
     const inner = close.getByRole('group', { name: /group 2$/ });

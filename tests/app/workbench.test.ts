@@ -1,6 +1,5 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { checkStudy } from '../../src/study/load.ts';
@@ -274,59 +273,7 @@ describe('Take away', () => {
   });
 });
 
-describe('by key and by ear', () => {
-  it('leads by key alone from the first page to a group', async () => {
-    const desk = await bench.open();
-    const { page } = desk;
-    await page.keyboard.press('Tab');
-    expect(await page.locator(':focus').textContent()).toContain('Go to the page');
-    const tabTo = async (name: string | RegExp) => {
-      const wanted = page.getByRole('button', { name }).first();
-      for (let press = 0; press < 60; press++) {
-        if (await wanted.evaluate((element) => element === document.activeElement)) return;
-        await page.keyboard.press('Tab');
-      }
-      throw new Error(`no way by key to ${name}`);
-    };
-    await tabTo('Open the demo study');
-    await page.keyboard.press('Enter');
-    await page.locator('.raw-grid .raw-cell').first().waitFor();
-    await page.locator('.row').getByRole('button', { name: 'Sources' }).focus();
-    await tabTo('Kinship');
-    await page.keyboard.press('Enter');
-    await page.locator('.say .sentence').waitFor();
-    await desk.close();
-  });
-
-  describe('read by axe-core', () => {
-    let desk: Desk;
-    beforeAll(async () => {
-      desk = await bench.open();
-      await desk.demo();
-    });
-    afterAll(() => desk?.close());
-
-    it.each([...SCREENS])('%s has no serious fault of access (axe-core, WCAG 2.2 AA)', async (screen) => {
-      await desk.go(screen);
-      const { page } = desk;
-      if (screen === 'Kinship') await page.locator('.drawing .main-svg').first().waitFor();
-      if (screen === 'Placement') await page.locator('.say .sentence').waitFor();
-      const found = await new AxeBuilder({ page })
-        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-        .analyze();
-      const grave = found.violations
-        .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-        .map(
-          ({ id, nodes }) =>
-            `${id}: ${nodes
-              .map((node) => node.target.join(' '))
-              .slice(0, 3)
-              .join(', ')}`,
-        );
-      expect(grave).toEqual([]);
-    });
-  });
-
+describe('in a narrow window', () => {
   it.each([900, 600])('nothing is cut off at %s px', async (width) => {
     const desk = await bench.open(width);
     await desk.demo();

@@ -31,7 +31,11 @@ export function useRun(analysis: StudyAnalysis | null, pause = 60): Run {
   const key = analysis === null ? null : JSON.stringify([analysis, workspace.study.seed]);
   // The key holds the analysis, the view the material
   useEffect(() => {
-    if (analysis === null || view === null || readingFault !== null) return;
+    if (analysis === null || view === null || readingFault !== null) {
+      // A question that is taken back is not being answered any more.
+      setRunning(null);
+      return;
+    }
     let current = true;
     setStopped(false);
     const timer = setTimeout(async () => {

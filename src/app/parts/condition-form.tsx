@@ -55,7 +55,7 @@ export function ConditionForm({ condition, name, attributes, onChange, onRemove 
         <p className="small soft">{condition.known ? 'is recorded' : 'is not recorded'}</p>
       )}
       {onRemove === null ? null : (
-        <Button look="plain small" label={`Remove ${name}`} onPress={onRemove}>
+        <Button look="plain small" label={`Remove this condition: ${name}`} onPress={onRemove}>
           Remove this condition
         </Button>
       )}

@@ -192,7 +192,6 @@ function FindField({ field, text, onDraft, onKeep }: FindFieldProps) {
     <div className="with-clear">
       {options.length > 8 ? (
         <Picker
-          key={value ?? ''}
           label={definition.label}
           groups={groups}
           value={value}

@@ -105,7 +105,7 @@ export function ClaimForm(props: ClaimFormProps) {
       )}
       <div className="line apart">
         <Button onPress={onNext}>Next figure</Button>
-        <Button look="plain small" label={`Remove the figure ${draft.id}`} onPress={onRemove}>
+        <Button look="plain small" label={`Remove this figure: ${draft.id}`} onPress={onRemove}>
           Remove this figure
         </Button>
       </div>

@@ -176,11 +176,7 @@ function ColumnQuestion({ source, question, onTarget }: ColumnQuestionProps) {
       </p>
       <div className="line">
         {split !== undefined && question.kind === 'suggested' ? (
-          <Button
-            look="small"
-            label={`Part “${column.header}” in ${parts.length === 2 ? 'two' : 'three'}`}
-            onPress={part}
-          >
+          <Button look="small" label={`Part them: “${column.header}”`} onPress={part}>
             Part them
           </Button>
         ) : question.kind === 'suggested' && suggestion !== undefined ? (
@@ -211,7 +207,7 @@ function ColumnQuestion({ source, question, onTarget }: ColumnQuestionProps) {
         )}
         <Button
           look={question.kind === 'unknown' ? 'small' : 'plain small'}
-          label={`Keep “${column.header}” as text`}
+          label={`Keep it as text: “${column.header}”`}
           onPress={asText}
         >
           Keep it as text
@@ -259,7 +255,7 @@ function TermQuestion({ source, term }: { source: SourceView; term: OpenTerm }) 
         <div className="line">
           <Button
             look="small"
-            label={`“${term.text}” means ${suggested.label}`}
+            label={`It means ${suggested.label}: “${term.text}”`}
             onPress={() => mean(suggested.id)}
           >
             It means {suggested.label}

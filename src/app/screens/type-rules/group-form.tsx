@@ -26,6 +26,7 @@ export function GroupForm({ name, group, attributes, first, onChange, onRemove }
   const { join, parts } = group;
   const outermost = onRemove === null;
   const alone = outermost && parts.length === 1 && join === 'all';
+  const joint = alone || join === 'all' || join === 'notAll' ? 'and …' : 'or …';
   const set = (next: Group['parts']) => onChange({ ...group, parts: next });
   const removeAt = (place: number) => {
     if (parts.length > 1) return () => set(parts.toSpliced(place, 1));
@@ -70,20 +71,20 @@ export function GroupForm({ name, group, attributes, first, onChange, onRemove }
       <div className="line">
         <Button
           look="plain small"
-          label={`Add a condition to ${name}`}
+          label={`${joint} (a condition of ${name})`}
           onPress={() => set([...parts, { attribute: first, known: true }])}
         >
-          {alone || join === 'all' || join === 'notAll' ? 'and …' : 'or …'}
+          {joint}
         </Button>
         <Button
           look="plain small"
-          label={`Add a group to ${name}`}
+          label={`a group … (of ${name})`}
           onPress={() => set([...parts, { join: 'any', parts: [{ attribute: first, known: true }] }])}
         >
           a group …
         </Button>
         {onRemove === null ? null : (
-          <Button look="plain small" label={`Remove ${name}`} onPress={onRemove}>
+          <Button look="plain small" label={`Remove this group: ${name}`} onPress={onRemove}>
             Remove this group
           </Button>
         )}

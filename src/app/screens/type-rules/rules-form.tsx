@@ -123,7 +123,7 @@ function TypeForm({ type, place, count, attributes, first, onChange, onRemove }:
         </p>
       )}
       {onRemove === null ? null : (
-        <Button look="plain small" label={`Remove the type ${type.label}`} onPress={onRemove}>
+        <Button look="plain small" label={`Remove this type: ${type.label}`} onPress={onRemove}>
           Remove this type
         </Button>
       )}
@@ -162,7 +162,7 @@ function Conditions({ name, conditions, attributes, least, first, onChange }: Co
       ))}
       <Button
         look="plain small"
-        label={`Add a condition to ${name}`}
+        label={`${conditions.length === 0 ? 'Only where …' : 'and …'} (a condition of ${name})`}
         onPress={() => onChange([...conditions, { attribute: first, known: true }])}
       >
         {conditions.length === 0 ? 'Only where …' : 'and …'}
