@@ -58,7 +58,7 @@ describe('an unknown table', () => {
     const desk = await bench.open();
     const { page } = desk;
     await bring(page, file('sizes.csv', 'Find no.,Maße\nA,12 x 8; 5 x 3\nB,9 x 7 x 2\nC,4 x 3\nD,6 x 5\n'));
-    await page.getByRole('button', { name: 'Part “Maße” in three' }).click();
+    await page.getByRole('button', { name: 'Part them: “Maße”' }).click();
     await page.getByText('1 cell of', { exact: false }).waitFor();
     await page.getByRole('button', { name: 'Several pieces: the first' }).click();
     await page.getByText('Its numbers are taken as mm.', { exact: false }).waitFor();
