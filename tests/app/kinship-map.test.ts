@@ -48,8 +48,8 @@ it('Kinship draws other maps, their attributes and hulls, and compares in other 
     .getByRole('button', { name: /Method$/ })
     .last()
     .click();
-  await page.getByRole('option', { name: /^pca/ }).click();
-  await page.getByText(/The map cannot be drawn.*compare fewer, or choose pcoa/).waitFor();
+  await page.getByRole('option', { name: /^principal components of numbers/ }).click();
+  await page.getByText(/The map cannot be drawn.*compare fewer, or choose principal coordinates/).waitFor();
   await page.getByRole('button', { name: /Gaps$/ }).click();
   await page.getByRole('option', { name: 'mean' }).click();
   await page.getByRole('radio', { name: 'What the axes are made of' }).click();

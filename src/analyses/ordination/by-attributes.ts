@@ -153,7 +153,7 @@ function noneComplete({ unit }: AnalysisInput, { columns }: Prepared): Unavailab
     why:
       columns.length === 0
         ? 'none of the attributes compared fits this method'
-        : `no ${unit} has a value of every one of the ${columns.length} attributes; compare fewer, or choose pcoa, which takes gaps`,
+        : `no ${unit} has a value of every one of the ${columns.length} attributes; compare fewer, or choose principal coordinates (pcoa), which take gaps`,
   };
 }
 

@@ -44,6 +44,8 @@ export interface MapRequest {
   readonly finds?: readonly MapFind[];
   /** What a point is: an item or a fragment. */
   readonly unit: string;
+  /** What the axes rest on; by how unlike the points are, where nothing else is said. */
+  readonly spreadBy?: string;
   readonly height?: number;
 }
 
@@ -151,7 +153,7 @@ export function kinMap(request: MapRequest): Figure {
       height: request.height ?? 520,
       more: { dragmode: 'select', hovermode: 'closest', uirevision: axes.join() },
     }),
-    caption: `${count(points.length, unit)}, one point each, by how unlike they are; points that lie close are alike. Symbol: ${by}; numbers in brackets are n.${
+    caption: `${count(points.length, unit)}, one point each, by ${request.spreadBy ?? 'how unlike they are'}; points that lie close are alike. Symbol: ${by}; numbers in brackets are n.${
       placed === 0 ? '' : ` Hollow: ${placed} supplementary, placed without a say in the axes.`
     }${
       finds.length === 0 ? '' : ' Star: the find; small dots: where it may lie within its own measurements.'

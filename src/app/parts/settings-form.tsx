@@ -3,7 +3,7 @@ import type { z } from 'zod';
 import type { AttributeView } from '../engine/protocol.ts';
 import type { StudyAnalysis } from '../state/workspace.ts';
 import { Check, Choice, Entry } from './controls.tsx';
-import { allowedNumber, boundsInWords, type Setting, settingsOf } from './settings.ts';
+import { allowedNumber, boundsInWords, type Setting, type SettingValue, settingsOf } from './settings.ts';
 
 export interface SettingsFormProps {
   /** Options of the analysis; titles, texts, bounds and defaults are taken from it. */
@@ -47,6 +47,16 @@ interface SettingFieldProps {
 
 const NONE = '';
 
+/** A value by the words of its description rather than by its name in a study; what follows them stands below. */
+function wordsOf({ id, note }: SettingValue) {
+  const [label, ...more] = note.split('; ');
+  return {
+    id,
+    label: label === '' ? id.replace('-', ' ') : label,
+    ...(more.length === 0 ? {} : { note: more.join('; ') }),
+  };
+}
+
 function SettingField({ setting, value, attributes, without, onChange }: SettingFieldProps) {
   const { title } = setting;
   const said = title.toLowerCase();
@@ -56,9 +66,7 @@ function SettingField({ setting, value, attributes, without, onChange }: Setting
         <Choice
           label={title}
           value={String(value ?? setting.usual)}
-          options={setting.values
-            .filter(({ id }) => !without.includes(`${setting.name}.${id}`))
-            .map(({ id, note }) => ({ id, label: id, ...(note === '' ? {} : { note }) }))}
+          options={setting.values.filter(({ id }) => !without.includes(`${setting.name}.${id}`)).map(wordsOf)}
           onChange={(id) => onChange(id, `${said}: ${id}`)}
         />
       );

@@ -97,7 +97,7 @@ describe('ordination of a table', () => {
       { attribute: attribute('width', 'spacing', 'ratio'), values: [null, 2, null] },
     ]);
     expect(ordination.words(computeOrdination(gappy, options({ method: 'pca' }))).sentence).toBe(
-      'No ordination: no fragment has a value of every one of the 2 attributes; compare fewer, or choose pcoa, which takes gaps.',
+      'No ordination: no fragment has a value of every one of the 2 attributes; compare fewer, or choose principal coordinates (pcoa), which take gaps.',
     );
   });
 });

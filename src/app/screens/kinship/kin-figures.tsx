@@ -41,6 +41,16 @@ const TABLES: Readonly<Record<string, string>> = {
   matrix: 'membership',
 };
 
+/** What a map of another kind than by dissimilarities rests on. */
+const SPREAD_BY: Readonly<Record<string, string>> = {
+  pca: 'their numbers',
+  mca: 'their kinds',
+  mixed: 'their numbers and kinds',
+};
+
+const methodOf = (ordination: AnalysisResult | null) =>
+  String((ordination?.options as { method?: unknown } | undefined)?.method ?? 'pcoa');
+
 /** The pictures of kinship; a pick in one is a pick in all. */
 export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
   const { workspace, view, picked, pick, change } = useWorkbench();
@@ -65,7 +75,10 @@ export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
       by === 'group' ? groupLabel(groups.get(id)) : (labels?.labels[by]?.[row ?? -1] ?? ''),
     );
     const said = names.kinds.find(({ id }) => id === by)?.label.toLowerCase() ?? 'group';
-    const drawn = kinMap({ points, axes: positions.axes, by: by === 'group' ? 'group' : said, picked, unit });
+    const drawn = kinMap({
+      ...{ points, axes: positions.axes, by: by === 'group' ? 'group' : said, picked, unit },
+      spreadBy: SPREAD_BY[methodOf(ordination)] ?? 'how unlike they are',
+    });
     return withSupplementary(outlined ? withOutlines(drawn, ordination) : drawn, ordination);
   }, [ordination, labels, names, by, groups, picked, unit, outlined]);
   const available = FIGURES.filter(({ id }) =>
