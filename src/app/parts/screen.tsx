@@ -37,17 +37,22 @@ export function Said({ sentence, cautions }: { sentence: string; cautions: reado
   return (
     <div className="stack">
       <p className="sentence">{sentence}</p>
-      {cautions.length === 0 ? null : (
-        <ul className="cautions" aria-label="Cautions">
-          {cautions.map((caution) => (
-            <li key={caution}>
-              <Crossing colour="var(--copper)" />
-              {caution}
-            </li>
-          ))}
-        </ul>
-      )}
+      <Cautions cautions={cautions} />
     </div>
+  );
+}
+
+export function Cautions({ cautions }: { cautions: readonly string[] }) {
+  if (cautions.length === 0) return null;
+  return (
+    <ul className="cautions" aria-label="Cautions">
+      {cautions.map((caution) => (
+        <li key={caution}>
+          <Crossing colour="var(--copper)" />
+          {caution}
+        </li>
+      ))}
+    </ul>
   );
 }
 

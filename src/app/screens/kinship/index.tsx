@@ -5,7 +5,7 @@ import { useRun } from '../../engine/use-run.ts';
 import { isComparable, NOTHING_COMPARABLE } from '../../parts/attribute-options.ts';
 import { Button } from '../../parts/controls.tsx';
 import { PickedPanel } from '../../parts/picked-panel.tsx';
-import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
+import { Cautions, FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
 import { withOptions } from '../../parts/settings.ts';
 import { Working } from '../../parts/working.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
@@ -136,11 +136,7 @@ function AboutTheMap({ sentence, cautions }: Pick<AnalysisResult, 'sentence' | '
   return (
     <section className="stack tight small" aria-label="About the map">
       <p>{sentence}</p>
-      <ul>
-        {cautions.map((caution) => (
-          <li key={caution}>{caution}</li>
-        ))}
-      </ul>
+      <Cautions cautions={cautions} />
     </section>
   );
 }
