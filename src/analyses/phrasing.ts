@@ -17,6 +17,14 @@ export function printQuantity(value: number, unit: string, digits = 3): string {
   return unit === '' ? printNumber(value, digits) : `${printNumber(value, digits)} ${unit}`;
 }
 
+/** Unit of attributes that are dates, as a row of a table names it. */
+export const DATE_UNIT = 'year';
+
+/** A value on the scale of its attribute: "12.3 mm"; a date as BC or AD. */
+export function printReading(value: number, unit: string): string {
+  return unit === DATE_UNIT ? printYear(value) : printQuantity(value, unit);
+}
+
 /** A p value with two digits and a floor of 0.001. */
 export function printP(p: number): string {
   return p < 0.001 ? 'p < 0.001' : `p = ${printNumber(p, 2)}`;

@@ -1,12 +1,59 @@
-import type { ResultColumn, TableCell } from './contract.ts';
-import { printNumber } from './phrasing.ts';
+import type { ResultColumn, ResultTable, TableCell } from './contract.ts';
+import { DATE_UNIT, printNumber, printYear } from './phrasing.ts';
+import { YEAR_UNIT } from './years.ts';
 
 /** How the numbers of a result's columns are printed, the same in the terminal, the report and the app. */
 
 /** Columns that hold chances, where 0.04 and 0.004 differ and everything below a thousandth is alike. */
 const CHANCES: ReadonlySet<string> = new Set(['p', 'pAdjusted']);
 
+/** Columns whose numbers lie on the scale of the attribute that a row describes: dates, where it is a date. */
+const ON_SCALE: ReadonlySet<string> = new Set([
+  ...['mean', 'median', 'q1', 'q3', 'censored'].flatMap((id) => [id, `${id}Low`, `${id}High`]),
+  ...['min', 'max', 'inside', 'outside'],
+]);
+
 const MOST_DECIMALS = 4;
+
+/** A number of a table as people read it, and in full for whoever wants it. */
+export interface PrintedNumber {
+  readonly text: string;
+  readonly full: string;
+}
+
+/** Heading of a column for people: years say their era in every cell, so their unit is for files alone. */
+export function columnHead({ label, unit }: ResultColumn): string {
+  return unit === undefined || unit === '' || unit === YEAR_UNIT ? label : `${label} (${unit})`;
+}
+
+/**
+ * A printer for the numbers of a table, given the row and the place of its column: years as BC and AD, other
+ * numbers by `columnPrinter`. Years are columns of `yearColumn`, and in rows whose column "unit" says
+ * that they describe a date, the columns on its scale.
+ */
+export function tablePrinter({
+  columns,
+  rows,
+}: ResultTable): (row: readonly TableCell[], place: number) => (value: number) => PrintedNumber {
+  const unitAt = columns.findIndex(({ id }) => id === 'unit');
+  const isYear = (row: readonly TableCell[], place: number) =>
+    columns[place].unit === YEAR_UNIT || (row[unitAt] === DATE_UNIT && ON_SCALE.has(columns[place].id));
+  const printers = columns.map((column, place) =>
+    columnPrinter(
+      column,
+      rows.map((row) => (isYear(row, place) ? null : (row[place] ?? null))),
+    ),
+  );
+  return (row, place) =>
+    isYear(row, place)
+      ? (value) => ({ text: printedYear(value), full: `astronomical year ${value}` })
+      : (value) => ({ text: printers[place](value), full: String(value) });
+}
+
+/** Open ends have no era. */
+function printedYear(value: number): string {
+  return Number.isFinite(value) ? printYear(value) : printNumber(value);
+}
 
 /**
  * A printer for the numbers of one column of a table.

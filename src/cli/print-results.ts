@@ -1,6 +1,6 @@
 import type { Counts, ResultTable, TableCell } from '../analyses/contract.ts';
 import { printCount, printList } from '../analyses/phrasing.ts';
-import { columnPrinter } from '../analyses/table-numbers.ts';
+import { columnHead, tablePrinter } from '../analyses/table-numbers.ts';
 import type { AnalysisResult, Results } from '../study/results.ts';
 import type { Terminal } from './terminal.ts';
 import { columnsThatFit, tame, textTable, wrap } from './text-table.ts';
@@ -76,7 +76,8 @@ interface PrintedColumn {
 
 /** As many columns as fit: those the table names for narrow places, else its first; those without any value left out. */
 function narrowed(table: ResultTable, width: number): readonly PrintedColumn[] {
-  const printed = table.columns.map((_, place) => printedColumn(table, place));
+  const printer = tablePrinter(table);
+  const printed = table.columns.map((_, place) => printedColumn(table, place, printer));
   const filled = [...printed.keys()].filter((place) =>
     printed[place].cells.some((cell) => cell !== '' && cell !== UNKNOWN),
   );
@@ -96,14 +97,17 @@ function narrowed(table: ResultTable, width: number): readonly PrintedColumn[] {
 }
 
 /** Within a table a number that cannot be computed is a dash; why stands in results.json and the report. */
-function printedColumn(table: ResultTable, place: number): PrintedColumn {
+function printedColumn(
+  table: ResultTable,
+  place: number,
+  printer: ReturnType<typeof tablePrinter>,
+): PrintedColumn {
   const column = table.columns[place];
   const cells = table.rows.map((row) => row[place] ?? null);
-  const print = columnPrinter(column, cells);
   return {
-    head: column.unit ? `${column.label} (${column.unit})` : column.label,
+    head: columnHead(column),
     isWords: !cells.some((cell) => typeof cell === 'number'),
-    cells: cells.map((cell) => brief(cell, print)),
+    cells: cells.map((cell, at) => brief(cell, (value) => printer(table.rows[at], place)(value).text)),
   };
 }
 

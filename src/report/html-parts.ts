@@ -1,5 +1,5 @@
 import type { Figure, ResultTable, TableCell } from '../analyses/contract.ts';
-import { columnPrinter } from '../analyses/table-numbers.ts';
+import { columnHead, type PrintedNumber, tablePrinter } from '../analyses/table-numbers.ts';
 import { isUnavailable } from '../numerics/unavailable.ts';
 
 /** Text as it stands, wherever it may come from, safe in element content and in quoted attributes. */
@@ -46,17 +46,11 @@ export function tablePart(table: ResultTable): string {
   );
   const kind = (place: number) => (numeric[place] ? ' class="number"' : short[place] ? ' class="short"' : '');
   const head = table.columns.map(
-    ({ label, unit }, place) =>
-      `<th scope="col"${kind(place)}>${escapeHtml(unit ? `${label} (${unit})` : label)}</th>`,
+    (column, place) => `<th scope="col"${kind(place)}>${escapeHtml(columnHead(column))}</th>`,
   );
-  const printers = table.columns.map((column, place) =>
-    columnPrinter(
-      column,
-      table.rows.map((row) => row[place]),
-    ),
-  );
+  const printer = tablePrinter(table);
   const cells = (row: ResultTable['rows'][number]) =>
-    row.map((cell, place) => `<td${kind(place)}>${cellText(cell, printers[place], reasons)}</td>`);
+    row.map((cell, place) => `<td${kind(place)}>${cellText(cell, printer(row, place), reasons)}</td>`);
   const rows = table.rows.map((row) => `<tr>${cells(row).join('')}</tr>`);
   const why = [...reasons].map(
     ([reason, letter]) => `<sup>${letter}</sup> not given: ${escapeHtml(reason)}.`,
@@ -72,9 +66,16 @@ ${notes.length > 0 ? `<p class="note">${notes.join('<br>')}</p>` : ''}`;
   return `<details><summary>${escapeHtml(table.title)}: ${table.rows.length} lines</summary>${body}</details>`;
 }
 
-function cellText(cell: TableCell, print: (value: number) => string, reasons: Map<string, string>): string {
+function cellText(
+  cell: TableCell,
+  print: (value: number) => PrintedNumber,
+  reasons: Map<string, string>,
+): string {
   if (cell === null) return '';
-  if (typeof cell === 'number') return `<span title="${cell}">${escapeHtml(print(cell))}</span>`;
+  if (typeof cell === 'number') {
+    const { text, full } = print(cell);
+    return `<span title="${full}">${escapeHtml(text)}</span>`;
+  }
   if (typeof cell === 'boolean') return cell ? 'yes' : 'no';
   if (!isUnavailable(cell)) return escapeHtml(cell);
   const letter = reasons.get(cell.why) ?? letterOf(reasons.size);

@@ -1,4 +1,6 @@
 import type { ResultTable, TableCell } from '../analyses/contract.ts';
+import { DATE_UNIT } from '../analyses/phrasing.ts';
+import { YEAR_UNIT } from '../analyses/years.ts';
 import { type NormalisedField, printNumber, writeCsv } from '../sources/export.ts';
 
 export interface CsvTable {
@@ -31,7 +33,12 @@ export function tableCsv(table: ResultTable): CsvTable {
       ...(unit === undefined ? {} : { unit }),
     };
   });
-  const rows = table.rows.map((row) => table.columns.map((_, place) => text(row[place] ?? null)));
+  const rows = table.rows.map((row) =>
+    table.columns.map(({ id }, place) => {
+      const cell = row[place] ?? null;
+      return id === 'unit' && cell === DATE_UNIT ? YEAR_UNIT : text(cell);
+    }),
+  );
   return { fields, csv: writeCsv([names, ...rows]), missingValues: ['', ...reasons] };
 }
 

@@ -1,10 +1,15 @@
 import { createColors } from 'picocolors';
 import { describe, expect, it } from 'vitest';
+import type { ResultColumn } from '../../src/analyses/contract.ts';
+import { yearColumn } from '../../src/analyses/years.ts';
 import { printAnalysis } from '../../src/cli/print-results.ts';
 import type { AnalysisResult } from '../../src/study/results.ts';
 
 /** What a person sees of a table in the terminal. The table is invented. */
-function printed(rows: readonly (readonly (string | number | null)[])[]): string {
+function printed(
+  rows: readonly (readonly (string | number | null)[])[],
+  columns: readonly ResultColumn[] = ['site', 'mean', 'recorder'].map((id) => ({ id, label: id })),
+): string {
   let text = '';
   const terminal = {
     out: (more: string) => {
@@ -16,7 +21,6 @@ function printed(rows: readonly (readonly (string | number | null)[])[]): string
     progress: () => {},
     endProgress: () => {},
   };
-  const columns = ['site', 'mean', 'recorder'].map((id) => ({ id, label: id }));
   const result = {
     title: 'Spacing',
     sentence: 'A sentence.',
@@ -41,5 +45,14 @@ describe('a table in the terminal', () => {
       ['Pell', 4, 'A. B.'],
     ]);
     expect(with_.split('\n').find((line) => line.includes('mean'))).toContain('recorder');
+  });
+
+  it('says years as BC and AD', () => {
+    const text = printed(
+      [['Holm', -399, 79]],
+      [{ id: 'site', label: 'site' }, yearColumn('from', 'from'), yearColumn('to', 'to')],
+    );
+    expect(text).toMatch(/site +from +to\n/);
+    expect(text).toMatch(/Holm +400 BC +AD 79/);
   });
 });

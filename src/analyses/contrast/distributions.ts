@@ -4,6 +4,8 @@ import { sortedValues } from '../../numerics/quantile.ts';
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../figure-style.ts';
 import { logTicks } from '../log-axis.ts';
+import { DATE_UNIT } from '../phrasing.ts';
+import { yearAxis } from '../years.ts';
 import { type AttributeContrast, type ContrastFound, quartilesOf } from './compute.ts';
 import type { ContrastGroup } from './samples.ts';
 
@@ -142,7 +144,9 @@ export function valueAxis({ attribute, graded, logarithmic, groups }: AttributeC
       ? attribute.label
       : `${attribute.label} (${attribute.unit})`;
   if (graded) return axis(title, { tickvals: levels.map((_, i) => i + 1), ticktext: levels.map(escapeText) });
-  return axis(title, logarithmic ? logTicks(groups.flatMap((group) => Array.from(group.points.values))) : {});
+  const values = groups.flatMap((group) => Array.from(group.points.values));
+  if (attribute.unit === DATE_UNIT) return yearAxis(attribute.label, values);
+  return axis(title, logarithmic ? logTicks(values) : {});
 }
 
 export function countsOf({ unit }: ContrastFound, groups: readonly ContrastGroup[]): string {

@@ -1,5 +1,7 @@
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../figure-style.ts';
+import { printYear } from '../phrasing.ts';
+import { yearAxis } from '../years.ts';
 import { percent } from './cells.ts';
 import { type AttributeContrast, type ContrastFound, quartilesOf } from './compute.ts';
 import { boxFigure, countsOf, cumulativeFigure, outlineFigure, valueAxis } from './distributions.ts';
@@ -116,6 +118,7 @@ function trendFigure(found: ContrastFound, { samples }: AttributeContrast, trend
         x: middle,
         y: own.map(({ value }) => value),
         text: own.map(({ id }) => escapeText(id)),
+        customdata: own.map(({ from, to }) => `${printYear(from)} to ${printYear(to)}`),
         error_x: {
           ...bar(0, 0, 0),
           array: own.map(({ to }, i) => to - middle[i]),
@@ -123,11 +126,14 @@ function trendFigure(found: ContrastFound, { samples }: AttributeContrast, trend
           thickness: 0.5,
         },
         marker: kindMarker(kindStyle(place), 7),
-        hovertemplate: '%{text}: %{y}<extra></extra>',
+        hovertemplate: '%{text}, %{customdata}: %{y}<extra></extra>',
       };
     }),
     layout: figureLayout({
-      x: axis('year (astronomical; 0 is 1 BC)'),
+      x: yearAxis(
+        'date',
+        trend.values.flatMap(({ from, to }) => [from, to]),
+      ),
       y: valueAxis(samples),
       legend: found.by,
       height: 400,

@@ -1,7 +1,7 @@
 import { adjustKnown } from '../../numerics/adjust.ts';
 import { exp } from '../../numerics/elementary.ts';
 import type { Words } from '../contract.ts';
-import { printCount, printList, printNumber, printP, printQuantity } from '../phrasing.ts';
+import { printCount, printList, printNumber, printP, printQuantity, printReading } from '../phrasing.ts';
 import { contrastCautions } from './cautions.ts';
 import { percent } from './cells.ts';
 import { type AttributeContrast, type ContrastFound, quartilesOf } from './compute.ts';
@@ -60,7 +60,7 @@ function twoGroups(found: ContrastFound, { samples, pairs }: AttributeContrast, 
       (fragments > group.points.count ? ` in ${fragments} fragments` : '');
     return graded
       ? `${group.label} (n = ${n})`
-      : `${group.label} (median ${printQuantity(quartilesOf(group)[1], unit)}, n = ${n})`;
+      : `${group.label} (median ${printReading(quartilesOf(group)[1], unit)}, n = ${n})`;
   };
   const effects = [
     ...('why' in pair.delta ? [] : [effectWords('Cliff’s delta', pair.delta, found.options.confidence)]),

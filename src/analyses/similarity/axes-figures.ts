@@ -9,7 +9,8 @@ import {
   kindStyle,
 } from '../figure-style.ts';
 import { labelled, leftOut, type NamedPoint, placeLabels } from '../label-places.ts';
-import { printNumber } from '../phrasing.ts';
+import { printNumber, printYear } from '../phrasing.ts';
+import { yearAxis } from '../years.ts';
 import type { SimilarityFound } from './compute.ts';
 
 const HEIGHT = 520;
@@ -105,6 +106,8 @@ export function orderFigure(found: SimilarityFound): Figure | null {
         x: dated.map(({ span }) => span.middle),
         y: dated.map(({ at }) => at),
         ...labelled(labels, named),
+        customdata: dated.map(({ span }) => `${printYear(span.from)} to ${printYear(span.to)}`),
+        hovertemplate: '%{hovertext}: %{customdata}<extra></extra>',
         textfont: { size: 10 },
         error_x: {
           type: 'data',
@@ -120,7 +123,10 @@ export function orderFigure(found: SimilarityFound): Figure | null {
       },
     ],
     layout: figureLayout({
-      x: axis('year (astronomical; 0 is 1 BC)'),
+      x: yearAxis(
+        'date',
+        dated.flatMap(({ span }) => [span.from, span.to]),
+      ),
       y: axis('place on the first axis'),
       height: 420,
     }),

@@ -1,5 +1,6 @@
 import type { FactorPoints } from '../../numerics/duality.ts';
 import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
+import { yearColumn } from '../years.ts';
 import type { SimilarityFound } from './compute.ts';
 
 const col = (id: string, label: string): ResultColumn => ({ id, label });
@@ -87,8 +88,8 @@ export function axesTables({
       columns: [
         col('place', 'place'),
         col('assemblage', assemblagesLabel),
-        col('from', 'from (year)'),
-        col('to', 'to (year)'),
+        yearColumn('from', 'from'),
+        yearColumn('to', 'to'),
       ],
       rows: axes.order.map((row, place): TableCell[] => {
         const span = whereWhen.spans[row];

@@ -2,6 +2,7 @@ import { condensedIndex } from '../../numerics/condensed.ts';
 import { NAMED, SAID } from '../coefficient-option.ts';
 import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { printNumber } from '../phrasing.ts';
+import { YEARS_IN_FILES, yearColumn } from '../years.ts';
 import { axesTables } from './axes-tables.ts';
 import type { SimilarityFound } from './compute.ts';
 import { newcomerTables } from './newcomer-tables.ts';
@@ -30,8 +31,8 @@ function countsTable({ table, assemblagesLabel, whereWhen, unit }: Compared): Re
       col('assemblage', assemblagesLabel),
       ...table.columns.map((label, place) => col(`kind${place + 1}`, label)),
       col('n', 'n'),
-      col('from', 'from (year)'),
-      col('to', 'to (year)'),
+      yearColumn('from', 'from'),
+      yearColumn('to', 'to'),
     ],
     rows: table.rows.map((label, row): TableCell[] => {
       const span = whereWhen.spans[row];
@@ -42,7 +43,7 @@ function countsTable({ table, assemblagesLabel, whereWhen, unit }: Compared): Re
         ...(span === null ? [{ why: 'not dated' }, { why: 'not dated' }] : [span.from, span.to]),
       ];
     }),
-    note: 'Years are astronomical: 0 is 1 BC.',
+    note: YEARS_IN_FILES,
   };
 }
 

@@ -9,6 +9,7 @@ import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
 import { exactShareLimits, jeffreysShareLimits } from '../../numerics/shares.ts';
 import { wilsonLimits } from '../../numerics/wilson.ts';
 import type { AnalysisInput, Findings, ResultColumn, ResultTable, TableCell } from '../contract.ts';
+import { YEARS_IN_FILES } from '../years.ts';
 import { COUNT_COLUMNS, countCells } from './count.ts';
 import { describeNumbers, numberColumns } from './describe-numbers.ts';
 import { limitsTable } from './limits.ts';
@@ -170,7 +171,8 @@ function numbersTable(
     ],
     note:
       'Quartiles are type 7 (Hyndman & Fan 1996). "At least" and "at most" are the bounds that interval, ' +
-      'approximate and open-ended readings allow; a point value takes the middle of an interval.',
+      'approximate and open-ended readings allow; a point value takes the middle of an interval.' +
+      (columns.some(isYears) ? ` ${YEARS_IN_FILES}` : ''),
   };
 }
 

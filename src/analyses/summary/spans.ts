@@ -4,7 +4,8 @@ import type { NumericColumn } from '../../fragments/table.ts';
 import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
 import type { Figure, ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindStyle } from '../figure-style.ts';
-import { printCount, printYear } from '../phrasing.ts';
+import { DATE_UNIT, printCount, printYear } from '../phrasing.ts';
+import { YEARS_IN_FILES, yearAxis, yearColumn } from '../years.ts';
 import type { Part } from './compute.ts';
 
 /** The years that a group of records spans: hull of their dates, and the median of their middles. */
@@ -18,7 +19,7 @@ export interface SpanGroup {
 }
 
 /** Attributes of this unit are drawn as spans of time. */
-export const isYears = ({ attribute }: NumericColumn) => attribute.unit === 'year';
+export const isYears = ({ attribute }: NumericColumn) => attribute.unit === DATE_UNIT;
 
 /** When each group dates to, earliest middle first; groups without a closed date last. */
 export function spansOf(column: NumericColumn, parts: readonly Part[]): readonly SpanGroup[] {
@@ -57,9 +58,9 @@ export function spansTable(groups: readonly SpanGroup[], heads: readonly ResultC
     title: 'Spans of time',
     columns: [
       ...heads,
-      { id: 'from', label: 'from (year)' },
-      { id: 'to', label: 'to (year)' },
-      { id: 'middle', label: 'median of the middles' },
+      yearColumn('from', 'from'),
+      yearColumn('to', 'to'),
+      yearColumn('middle', 'median of the middles'),
       { id: 'n', label: 'n dated' },
       { id: 'missing', label: 'undated' },
     ],
@@ -69,7 +70,7 @@ export function spansTable(groups: readonly SpanGroup[], heads: readonly ResultC
       n,
       missing,
     ]),
-    note: 'The hull of the dates of the records, earliest middle first. Years are astronomical: 0 is 1 BC.',
+    note: `The hull of the dates of the records, earliest middle first. ${YEARS_IN_FILES}`,
   };
 }
 
@@ -100,11 +101,15 @@ export function spansFigure(groups: readonly SpanGroup[], unit: 'fragment' | 'it
         y: dated.map(name),
         x: dated.map(({ span }) => span.middle),
         marker: { symbol: 'line-ns', size: 16, line: { color: GROUND.ink, width: 2 } },
-        hovertemplate: 'middle %{x}<extra>%{y}</extra>',
+        text: dated.map(({ span }) => printYear(span.middle)),
+        hovertemplate: 'middle %{text}<extra>%{y}</extra>',
       },
     ],
     layout: figureLayout({
-      x: axis('year (astronomical; 0 is 1 BC)'),
+      x: yearAxis(
+        'date',
+        dated.flatMap(({ span }) => [span.from, span.to]),
+      ),
       y: axis(by, { autorange: 'reversed', type: 'category' }),
       height: 120 + 32 * Math.max(dated.length, 2),
       more: { bargap: 0.5 },

@@ -5,6 +5,7 @@ import { isMissing } from '../../fragments/missing.ts';
 import type { NumericColumn, TermColumn } from '../../fragments/table.ts';
 import { overlapShares } from '../../numerics/time-overlap.ts';
 import type { AnalysisInput, ResultColumn, ResultTable, TableCell } from '../contract.ts';
+import { YEARS_IN_FILES, yearColumn } from '../years.ts';
 import type { Part } from './compute.ts';
 import { MOST_BINS, type SummaryOptions } from './options.ts';
 
@@ -78,8 +79,8 @@ export function timeTable(
       { id: 'attribute', label: 'attribute' },
       ...heads,
       { id: 'term', label: 'kind' },
-      { id: 'from', label: 'from (year)', unit: 'year' },
-      { id: 'to', label: 'to (year)', unit: 'year' },
+      yearColumn('from', 'from'),
+      yearColumn('to', 'to'),
       { id: 'weight', label: 'weight' },
       { id: 'mean', label: 'weighted mean' },
       { id: 'n', label: 'n dated' },
@@ -88,7 +89,7 @@ export function timeTable(
     rows: columns.flatMap((column) => parts.flatMap((part) => lines(column, part))),
     note:
       'Each record counts 1 in all, shared out evenly over its span of years (aoristic weights; Ratcliffe 2000, Crema 2012); what lies outside the bins is not shown. ' +
-      'Bins hold their first year and not their last; years are astronomical, 0 is 1 BC. A peak may be no more than an edge of a period.',
+      `Bins hold their first year and not their last. A peak may be no more than an edge of a period. ${YEARS_IN_FILES}`,
   };
 }
 

@@ -2,7 +2,7 @@ import { useVirtualizer } from '@tanstack/react-virtual';
 import { useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { ResultTable, TableCell } from '../../analyses/contract.ts';
-import { columnPrinter } from '../../analyses/table-numbers.ts';
+import { columnHead, type PrintedNumber, tablePrinter } from '../../analyses/table-numbers.ts';
 import { tableCsv } from '../../report/table-csv.ts';
 import { download, fileStem } from '../files.ts';
 import { Button as SaveButton } from './controls.tsx';
@@ -25,16 +25,7 @@ const MOST_DRAWN_WHOLE = 120;
 export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }: ResultTableProps) {
   const [order, setOrder] = useState<{ column: number; down: boolean } | null>(null);
   const frame = useRef<HTMLDivElement>(null);
-  const printers = useMemo(
-    () =>
-      table.columns.map((column, i) =>
-        columnPrinter(
-          column,
-          table.rows.map((row) => row[i] ?? null),
-        ),
-      ),
-    [table],
-  );
+  const printer = useMemo(() => tablePrinter(table), [table]);
   const rows = useMemo(() => sorted(table.rows, order), [table.rows, order]);
   const pickColumn = pickBy === undefined ? -1 : table.columns.findIndex((column) => column.id === pickBy);
   const virtual = useVirtualizer({
@@ -76,8 +67,7 @@ export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }:
                       )
                     }
                   >
-                    {column.label}
-                    {column.unit === undefined ? '' : ` (${column.unit})`}
+                    {columnHead(column)}
                     <span aria-hidden="true">{order?.column === i ? (order.down ? ' ↓' : ' ↑') : ''}</span>
                   </Button>
                 </th>
@@ -107,7 +97,7 @@ export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }:
                       {i === pickColumn && id !== undefined && onPick !== undefined ? (
                         <PickButton id={id} picked={picked?.includes(id) ?? false} onPick={onPick} />
                       ) : (
-                        <Cell cell={row[i] ?? null} print={printers[i]} />
+                        <Cell cell={row[i] ?? null} print={printer(row, i)} />
                       )}
                     </td>
                   ))}
@@ -160,12 +150,19 @@ function Spacer({ height, columns }: { height: number; columns: number }) {
   );
 }
 
-export function Cell({ cell, print = readable }: { cell: TableCell; print?: (value: number) => string }) {
+export function Cell({ cell, print = plain }: { cell: TableCell; print?: (value: number) => PrintedNumber }) {
   if (cell === null) return <span className="soft">–</span>;
-  if (typeof cell === 'number') return <span title={String(cell)}>{print(cell)}</span>;
+  if (typeof cell === 'number') {
+    const { text, full } = print(cell);
+    return <span title={full}>{text}</span>;
+  }
   if (typeof cell === 'boolean') return <>{cell ? 'yes' : 'no'}</>;
   if (typeof cell === 'string') return <>{cell}</>;
   return <span className="why">{cell.why}</span>;
+}
+
+function plain(value: number): PrintedNumber {
+  return { text: readable(value), full: String(value) };
 }
 
 /** Texts of more than a few words get room, so that they do not stand one word a line. */

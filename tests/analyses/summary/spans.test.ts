@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { summary } from '../../../src/analyses/summary/index.ts';
+import { tablePart } from '../../../src/report/html-parts.ts';
+import { tableCsv } from '../../../src/report/table-csv.ts';
 import { ask, inputFrom, linesOf } from '../ask.ts';
 
 describe('spans of time and what is recorded where', () => {
@@ -35,6 +37,19 @@ describe('spans of time and what is recorded where', () => {
     );
     expect(figures.date.caption).toContain('2 fragments without a closed date left out');
     expect(figures.date.data[0]).toMatchObject({ base: [-100, 100], x: [50, 200] });
+    expect(figures.date.data[1].text).toEqual(['76 BC', 'AD 188']);
+    expect(figures.date.layout.xaxis).toMatchObject({
+      ticktext: ['200 BC', '100 BC', 'AD 1', 'AD 100', 'AD 200', 'AD 300'],
+    });
+    const tables = Object.values(found.tables);
+    expect(tables.map((table) => tableCsv(table).csv.split('\r\n')[0])).toEqual([
+      expect.stringContaining('site'),
+      'site,from (astronomical year; 0 = 1 BC),to (astronomical year; 0 = 1 BC),median of the middles (astronomical year; 0 = 1 BC),n dated,undated',
+    ]);
+    expect(tableCsv(found.tables.spans).csv).toContain('q,-100,-50,-75,1,1');
+    const page = tablePart(found.tables.spans);
+    expect(page).toContain('<th scope="col" class="number">from</th>');
+    expect(page).toContain('<span title="astronomical year -100">101 BC</span>');
   });
   it('counts the values of each attribute at each place', () => {
     const { found, figures } = ask(summary, inputFrom(rows), {
