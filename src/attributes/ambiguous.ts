@@ -12,6 +12,31 @@ export interface AmbiguousWords {
   readonly accented?: Readonly<Record<string, string>>;
 }
 
+/** What was measured across, and what was measured, by language; the words that may stand between them. */
+// biome-ignore format: one language a line
+const THREAD_DIAMETERS: readonly (readonly [measures: readonly string[], between: readonly string[], threads: readonly string[]])[] = [
+  [['Ø', 'diam', 'dia', 'dm', 'diameter', 'diameters', 'thickness'], ['of', 'of the'], ['yarn', 'yarns', 'thread', 'threads', 'strand', 'strands', 'element', 'elements', 'cord']],
+  [['Ø', 'Dm', 'Dmr', 'Durchm', 'Durchmesser', 'Dicke', 'Stärke', 'Stärken'], ['der', 'des'], ['Faden', 'Fäden', 'Garn', 'Garne', 'Zwirn', 'Schnur']],
+  [['Ø', 'diam', 'diamètre', 'épaisseur'], ['du', 'des'], ['fil', 'fils', 'brin', 'brins']],
+  [['Ø', 'diam', 'diametro', 'spessore'], ['del', 'dei'], ['filo', 'fili', 'filato']],
+  [['Ø', 'diám', 'diámetro', 'grosor'], ['del', 'de los'], ['hilo', 'hilos']],
+  [['Ø', 'diameter', 'tykkelse'], ['af', 'av'], ['tråd', 'garn']],
+];
+
+/** "yarn Ø", "Ø yarn", "Ø of yarn"; compounds ("Fadendurchmesser") fold to the same key as two words. */
+function threadDiameters(): readonly string[] {
+  const joined = THREAD_DIAMETERS.flatMap(([measures, between, threads]) =>
+    measures.flatMap((what) =>
+      threads.flatMap((thread) => [
+        `${thread} ${what}`,
+        `${what} ${thread}`,
+        ...between.map((word) => `${what} ${word} ${thread}`),
+      ]),
+    ),
+  );
+  return ['Ø', ...joined];
+}
+
 export const AMBIGUOUS_HEADERS: readonly AmbiguousWords[] = [
   {
     words: ['object', 'Objekt', 'objet', 'oggetto', 'objeto', 'genstand', 'gjenstand'],
@@ -24,38 +49,7 @@ export const AMBIGUOUS_HEADERS: readonly AmbiguousWords[] = [
     why: 'it may be the diameter of either system, of the thread, or a decimetre',
   },
   {
-    words: [
-      'yarn diam',
-      'yarn diameter',
-      'yarn diameters',
-      'thread diam',
-      'thread diameter',
-      'thread diameters',
-      'yarn thickness',
-      'thread thickness',
-      'element diameter',
-      'strand diameter',
-      'Fadendurchmesser',
-      'Fadenstärke',
-      'Fadenstärken',
-      'Fadendicke',
-      'Garnstärke',
-      'Garndurchmesser',
-      'diamètre des fils',
-      'diamètre fils',
-      'diam fils',
-      'diamètre des brins',
-      'épaisseur des fils',
-      'diametro fili',
-      'diametro dei fili',
-      'diam fili',
-      'diámetro hilos',
-      'diámetro de los hilos',
-      'diámetro del hilo',
-      'grosor hilos',
-      'tråddiameter',
-      'trådtykkelse',
-    ],
+    words: threadDiameters(),
     candidates: ['diameter1'],
     why: 'it may be the diameter of either system, or hold both',
   },

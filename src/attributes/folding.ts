@@ -41,9 +41,13 @@ export function lookupKey(text: string): string {
   return folded === '' ? text.trim() : folded.replace(/(?<!\d) | (?!\d)/g, '');
 }
 
-/** Parts words at a change of case and between letters and digits: "rowSpacing2" -> "row Spacing 2". */
+/**
+ * Parts words at a change of case and between letters and digits: "rowSpacing2" -> "row Spacing 2". The
+ * signs for a diameter and for an empty set, often typed for Ø, become the letter, which folding keeps.
+ */
 export function splitWords(text: string): string {
   return text
+    .replace(/[⌀∅]/gu, 'Ø')
     .replace(/(\p{Ll})(\p{Lu})/gu, '$1 $2')
     .replace(/(\p{L})(\p{N})/gu, '$1 $2')
     .replace(/(\p{N})(\p{L})/gu, '$1 $2');

@@ -106,6 +106,8 @@ function fitsUnit(
   if (kind === undefined) return 1;
   const wanted = attribute.unit === undefined ? undefined : unitKind(attribute.unit);
   if (wanted === kind) return 1;
+  // What was measured or counted is no kind: "Yarn Ø (mm)" is not the make-up of a yarn.
+  if (wanted === undefined) return MEASURES.has(kind) ? 0 : ROUNDABOUT;
   // Counts and spacings of one attribute are turned over; "Länge / cm" is a length in cm.
   const spacing = attribute.block === 'spacing' && kind === 'count' && wanted === 'length';
   const divided = unitKind(/^per (\D+)$/u.exec(unit ?? '')?.[1] ?? '') === wanted;

@@ -214,6 +214,34 @@ it('a header gives up its unit wherever it stands', () => {
   expect(splitHeader('Remarks (see p. 3)')).toEqual({ name: 'Remarks (see p. 3)' });
 });
 
+/** Common practice, no source: how the thickness of a thread is headed. */
+describe('a diameter beside a length', () => {
+  // biome-ignore format: one language a line
+  it.each([
+    'Yarn Ø (mm)', 'Yarn Ø', 'thread Ø (mm)', 'Thread Ø mm', 'Ø of yarn (mm)', 'yarn diam. (mm)', 'Yarn dia. (mm)', 'Thread thickness, mm', 'Strand Ø (mm)', 'Cord Ø (cm)', 'Yarn ⌀ (mm)', 'Yarn ∅ (mm)', 'Ø (mm)',
+    'Fadendurchmesser (mm)', 'Faden-Ø (mm)', 'Faden-Dm. (mm)', 'Durchmesser Garn (mm)', 'Garn Ø [mm]', 'Garndicke (mm)',
+    'Ø fil (mm)', 'Ø des fils (mm)', 'Ø filo (mm)', 'Ø hilo (mm)', 'tråd-Ø (mm)',
+    'Ø warp (mm)', 'dia. of warp (mm)', 'Yarn Ø warp (mm)', 'Yarn ⌀ warp (mm)',
+  ])('%s is suggested as that of the first system', (header) => {
+    expect(matchAttribute(header, register)).toMatchObject({ kind: 'suggested', id: 'diameter1' });
+  });
+
+  it.each(['Ø weft (mm)', 'dia. of weft (mm)', 'yarn Ø weft [mm]', 'Thickness of yarn, weft (mm)'])(
+    '%s is suggested as that of the second system',
+    (header) => {
+      expect(matchAttribute(header, register)).toMatchObject({ kind: 'suggested', id: 'diameter2' });
+    },
+  );
+
+  it('a kind is not suggested for what was measured', () => {
+    for (const header of ['Yarn girth (mm)', 'twist Ø (mm)', 'hole Ø (mm)']) {
+      const match = matchAttribute(header, register);
+      const unit = match.kind === 'none' ? 'mm' : register.attributes.get(match.id)?.unit;
+      expect(unit, header).toBe('mm');
+    }
+  });
+});
+
 describe('a unit beside a near wording', () => {
   it('speaks for the attribute that is measured in it', () => {
     expect(matchAttribute('Fil de tramme/cm', register)).toMatchObject({ kind: 'suggested', id: 'density2' });
