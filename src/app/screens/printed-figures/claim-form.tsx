@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import type { ClaimRow } from '../../../analyses/claims/claim.ts';
 import { METHODS, QUANTITIES, QUANTITY_NAMES, type Quantity } from '../../../analyses/claims/terms.ts';
 import { Button, Choice, Entry } from '../../parts/controls.tsx';
 import type { Draft } from './claims-list.ts';
@@ -15,7 +16,7 @@ export interface ClaimFormProps {
   readonly onRemove: () => void;
 }
 
-type Column = keyof Draft;
+type Column = keyof ClaimRow;
 
 /** Column -> its name on screen, and how it is filled in. */
 const FIELDS: readonly (readonly [column: Column, label: string, hint: string])[] = [

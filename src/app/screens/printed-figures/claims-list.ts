@@ -6,10 +6,25 @@ import { restoreText, writeCsv } from '../../../sources/export.ts';
 import { parseCsv } from '../../../sources/parse-csv.ts';
 import { type Workspace, withAnalysis, withFile } from '../../state/workspace.ts';
 
-/** A claims file as the form edits it: texts only. Whether they can be read is for the worker to say. */
-export type Draft = Readonly<Record<keyof ClaimRow, string>>;
+/** A claim as the form edits it: texts only. Whether they can be read is for the worker to say. */
+export type Draft = Readonly<Record<keyof ClaimRow, string>> & {
+  /** Its texts in the columns of the file that are no claim's, in their order. */
+  readonly others: readonly string[];
+};
 
-const EMPTY = Object.fromEntries(CLAIM_COLUMNS.map((column) => [column, ''])) as Draft;
+/** A claims file as the form edits it. */
+export interface ClaimsSheet {
+  /** The columns of the file as it heads them, also those that are no claim's. */
+  readonly head: readonly string[];
+  readonly drafts: readonly Draft[];
+}
+
+type ClaimColumn = keyof ClaimRow;
+
+const EMPTY: Draft = {
+  ...(Object.fromEntries(CLAIM_COLUMNS.map((column) => [column, ''])) as Record<ClaimColumn, string>),
+  others: [],
+};
 
 function gridOf(bytes: Uint8Array, name: string): readonly (readonly string[])[] {
   try {
@@ -27,24 +42,43 @@ export function holdsClaims(bytes: Uint8Array, name: string): boolean {
   return head.includes('quantity') && head.includes('printed');
 }
 
-/** The lines with text, in their order; texts of columns that are no claim's are not kept. */
-export function readDrafts(bytes: Uint8Array | undefined, name: string): readonly Draft[] {
-  if (bytes === undefined) return [];
-  const [head = [], ...lines] = gridOf(bytes, name);
-  const columns = head.map((cell) => CLAIM_COLUMNS.find((column) => column === foldText(cell)));
-  return lines
-    .filter((cells) => cells.some((cell) => cell.trim() !== ''))
-    .map((cells) => {
-      const texts = columns.flatMap((column, i) =>
-        column === undefined ? [] : [[column, restoreText((cells[i] ?? '').trim())] as const],
-      );
-      return { ...EMPTY, ...Object.fromEntries(texts) };
-    });
+/** The lines with text, in their order. A file that cannot be read, or is not there, has none. */
+export function readSheet(bytes: Uint8Array | undefined, name: string): ClaimsSheet {
+  const [first = [], ...rest] = bytes === undefined ? [] : gridOf(bytes, name);
+  const lines = rest.filter((cells) => cells.some((cell) => cell.trim() !== ''));
+  const width = Math.max(first.length, ...lines.map((cells) => cells.length));
+  const head = Array.from({ length: width }, (_, i) => restoreText(first[i] ?? ''));
+  const columns = claimColumns(head);
+  const drafts = lines.map((cells) => {
+    const texts = columns.flatMap((column, i) =>
+      column === undefined ? [] : [[column, restoreText((cells[i] ?? '').trim())] as const],
+    );
+    const others = columns.flatMap((column, i) => (column === undefined ? restoreText(cells[i] ?? '') : []));
+    return { ...EMPTY, ...Object.fromEntries(texts), others };
+  });
+  return { head, drafts };
 }
 
-export function draftBytes(drafts: readonly Draft[]): Uint8Array {
-  const lines = drafts.map((draft) => CLAIM_COLUMNS.map((column) => draft[column]));
-  return new TextEncoder().encode(writeCsv([[...CLAIM_COLUMNS], ...lines]));
+/** As CSV: the columns of the file in their order, then those of a claim that it has not had so far. */
+export function sheetBytes({ head, drafts }: ClaimsSheet): Uint8Array {
+  const columns = claimColumns(head);
+  const added = CLAIM_COLUMNS.filter((column) => !columns.includes(column));
+  const lines = drafts.map((draft) => {
+    let other = 0;
+    const kept = columns.map((column) =>
+      column === undefined ? (draft.others[other++] ?? '') : draft[column],
+    );
+    return [...kept, ...added.map((column) => draft[column])];
+  });
+  return new TextEncoder().encode(writeCsv([[...head, ...added], ...lines]));
+}
+
+/** What each column holds of a claim; of two with one name the first does, as where claims are checked. */
+function claimColumns(head: readonly string[]): readonly (ClaimColumn | undefined)[] {
+  const names = head.map((cell) => foldText(cell));
+  return names.map((name, i) =>
+    names.indexOf(name) === i ? CLAIM_COLUMNS.find((column) => column === name) : undefined,
+  );
 }
 
 /** A new figure, of the same sample and place as the one before it, since figures come in rows. */

@@ -9,13 +9,14 @@ import {
 } from '../../state/workspace.ts';
 import { tablesOf } from './bring.tsx';
 import {
+  type ClaimsSheet,
   type Draft,
-  draftBytes,
   freeId,
   freeName,
   holdsClaims,
   nextDraft,
-  readDrafts,
+  readSheet,
+  sheetBytes,
   withClaims,
 } from './claims-list.ts';
 import { blankGrid, type Grid, gridBytes, readGrid } from './table-grid.ts';
@@ -46,12 +47,12 @@ export function useClaimsDesk(): ClaimsDesk {
   const lists = listsOf(workspace);
   const [openId, setOpenId] = useState<string | null>(null);
   const open = lists.find(({ id }) => id === openId) ?? lists[0] ?? null;
-  const drafts = open === null ? [] : draftsOf(workspace, open);
+  const drafts = open === null ? [] : sheetOf(workspace, open).drafts;
   const edit = (update: (drafts: readonly Draft[]) => readonly Draft[], what: string) =>
     change((now) => {
       const { list, workspace: base } = listIn(now, open?.id ?? null);
-      const name = String(list.file);
-      return withFile(base, name, draftBytes(update(draftsOf(base, list))));
+      const sheet = sheetOf(base, list);
+      return withFile(base, String(list.file), sheetBytes({ ...sheet, drafts: update(sheet.drafts) }));
     }, what);
   return {
     lists,
@@ -104,9 +105,9 @@ function listsOf({ study }: Workspace): readonly StudyAnalysis[] {
   return study.analyses.filter(({ kind }) => kind === 'claims');
 }
 
-function draftsOf({ files }: Workspace, list: StudyAnalysis): readonly Draft[] {
+function sheetOf({ files }: Workspace, list: StudyAnalysis): ClaimsSheet {
   const name = String(list.file ?? '');
-  return readDrafts(files.get(name), name);
+  return readSheet(files.get(name), name);
 }
 
 /** Adds a printed table to the list of this id, or to a list that is started for it. */
@@ -126,5 +127,10 @@ function listIn(now: Workspace, id: string | null): { list: StudyAnalysis; works
 
 function startList(now: Workspace, id: string, list?: StudyAnalysis): Workspace {
   const file = freeName(now, 'claims.csv');
-  return withAnalysis(withFile(now, file, draftBytes([])), { ...list, id, kind: 'claims', file });
+  return withAnalysis(withFile(now, file, sheetBytes({ head: [], drafts: [] })), {
+    ...list,
+    id,
+    kind: 'claims',
+    file,
+  });
 }
