@@ -3,6 +3,7 @@ import { InputError } from '../errors.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import { writeNormalised } from './export.ts';
 import type { ColumnRule, ProfileInput } from './profile.ts';
+import { schemaFault } from './schema-fault.ts';
 
 /**
  * Frictionless Data Package (https://datapackage.org/standard/data-package/) with Table Schema, versions
@@ -57,14 +58,7 @@ export function readDataPackage(text: string, file: string): PackagedTable[] {
     throw new InputError(`the file is not JSON (${reason})`, { file }, 'correct the JSON');
   }
   const parsed = descriptor.safeParse(value);
-  if (!parsed.success) {
-    const issue = parsed.error.issues[0]!;
-    throw new InputError(
-      `the data package is not as the standard says (${issue.message})`,
-      { file, path: issue.path.map(String).join('.') },
-      'correct that part',
-    );
-  }
+  if (!parsed.success) throw schemaFault(parsed.error.issues[0]!, descriptor, value, file);
   return parsed.data.resources.flatMap((one) => {
     const paths = one.path === undefined ? [] : [one.path].flat();
     return paths

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { CELL_STATES } from '../cells/reading.ts';
-import { InputError } from '../errors.ts';
 import { repeatedIds } from './decisions.ts';
+import { schemaFault } from './schema-fault.ts';
 
 /**
  * The source profile: JSON beside a table that says how it is to be read. Everything in it is optional;
@@ -167,11 +167,5 @@ export type ProfileInput = z.input<typeof sourceProfile>;
 export function checkProfile(value: unknown, file: string): SourceProfile {
   const parsed = sourceProfile.safeParse(value);
   if (parsed.success) return parsed.data;
-  const issue = parsed.error.issues[0]!;
-  const path = issue.path.map(String).join('.');
-  throw new InputError(
-    `the profile is not as expected (${issue.message})`,
-    { file, ...(path === '' ? {} : { path }) },
-    'correct or remove that part of the profile',
-  );
+  throw schemaFault(parsed.error.issues[0]!, sourceProfile, value, file);
 }

@@ -1,10 +1,10 @@
-import type { z } from 'zod';
 import { ANALYSES } from '../analyses/register.ts';
 import type { Register } from '../attributes/definition.ts';
+import { suggest } from '../attributes/near-matches.ts';
 import { defaultRegister, extendRegister } from '../attributes/register.ts';
 import { InputError } from '../errors.ts';
+import { printPath, schemaFault } from '../sources/schema-fault.ts';
 import { findJsonFault } from './json-fault.ts';
-import { suggest } from './near-matches.ts';
 import { findReferences } from './references.ts';
 import { type AnalysisEntry, type Study, study } from './schema.ts';
 
@@ -23,7 +23,7 @@ export function loadStudy(text: string, name: string): Study {
 export function checkStudy(value: unknown, name: string): Study {
   checkKinds(value, name);
   const parsed = study.safeParse(value);
-  if (!parsed.success) throw issueToError(parsed.error.issues[0], value, name);
+  if (!parsed.success) throw schemaFault(parsed.error.issues[0], study, value, name);
   checkNames(parsed.data, studyRegister(parsed.data), name);
   return parsed.data;
 }
@@ -108,7 +108,7 @@ function checkNames(checked: Study, register: Register, file: string): void {
     }
     seen.add(entry.id);
     for (const reference of referencesOf(entry)) {
-      const where = `${path}${printPath(reference.path)}`;
+      const where = printPath(['analyses', place, ...reference.path]);
       if (reference.refersTo === 'attribute') check(reference.name, where);
       if (reference.refersTo === 'grouping') check(reference.name, where, ['assemblage']);
     }
@@ -118,67 +118,4 @@ function checkNames(checked: Study, register: Register, file: string): void {
 function referencesOf(entry: AnalysisEntry) {
   const analysis = ANALYSES.find(({ kind }) => kind === entry.kind);
   return analysis === undefined ? [] : findReferences(analysis.options, entry);
-}
-
-/** ".of[0]" for ["of", 0]. */
-function printPath(path: readonly PropertyKey[]): string {
-  return path.map((part) => (typeof part === 'number' ? `[${part}]` : `.${String(part)}`)).join('');
-}
-
-/** The first thing that a schema found wrong, as one sentence with its place and a remedy. */
-function issueToError(issue: z.core.$ZodIssue, value: unknown, file: string): InputError {
-  const path = printPath(issue.path).replace(/^\./, '');
-  const where = path === '' ? { file } : { file, path };
-  if (issue.code === 'unrecognized_keys') {
-    const key = issue.keys[0];
-    const allowed = allowedKeys(issue.path, value);
-    return new InputError(
-      `"${key}" is not known here`,
-      where,
-      suggest(key, allowed, allowed.length > 0 ? `use one of ${allowed.join(', ')}` : 'remove it'),
-    );
-  }
-  if (issue.code === 'invalid_type' && issue.message.endsWith('received undefined')) {
-    return new InputError(
-      `${issue.expected === 'array' ? 'a list' : `a ${issue.expected}`} is missing`,
-      where,
-      'add it',
-    );
-  }
-  const options = issue.code === 'invalid_value' ? issue.values.map(String) : [];
-  const given = issue.path.reduce<unknown>(
-    (at, key) => (at as Record<PropertyKey, unknown> | undefined)?.[key],
-    value,
-  );
-  if (options.length > 0) {
-    return new InputError(
-      `${JSON.stringify(given) ?? 'nothing'} is not allowed`,
-      where,
-      suggest(String(given), options, `use ${options.length === 1 ? '' : 'one of '}${options.join(', ')}`),
-    );
-  }
-  if (issue.code === 'too_small') {
-    const least = `${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}`;
-    return new InputError(`${sized(issue.origin, given)} too small`, where, `give ${least}`);
-  }
-  if (issue.code === 'too_big') {
-    const most = `${issue.inclusive === false ? 'less than' : 'at most'} ${issue.maximum}`;
-    return new InputError(`${sized(issue.origin, given)} too large`, where, `give ${most}`);
-  }
-  const said = issue.message.replace(/^Invalid input: /, '');
-  return new InputError(said, where, 'correct this part (docs/file-formats.md lists what it may hold)');
-}
-
-/** What a bound was put on: "99 is", "the number of entries is". */
-function sized(origin: string, given: unknown): string {
-  if (origin === 'array') return 'the number of entries is';
-  return origin === 'string' ? 'the number of letters is' : `${String(given)} is`;
-}
-
-function allowedKeys(path: readonly PropertyKey[], value: unknown): string[] {
-  if (path.length === 0) return Object.keys(study.shape).filter((key) => key !== '$schema');
-  if (path[0] !== 'analyses' || path.length !== 2) return [];
-  const entry = (value as { analyses: Record<PropertyKey, AnalysisEntry> }).analyses[path[1]];
-  const analysis = ANALYSES.find(({ kind }) => kind === entry.kind);
-  return analysis === undefined ? [] : ['id', 'kind', 'title', ...Object.keys(analysis.options.shape)];
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { innerOf } from '../sources/schema-parts.ts';
 
 /** A text in a study's options that names something else, and where it stands. */
 export interface Reference {
@@ -46,16 +47,4 @@ export function findReferences(
   }
   const inner = innerOf(schema);
   return inner === null ? [] : findReferences(inner, value, path);
-}
-
-function innerOf(schema: z.ZodType): z.ZodType | null {
-  if (schema instanceof z.ZodPipe) return schema.def.in as z.ZodType;
-  const wraps =
-    schema instanceof z.ZodOptional ||
-    schema instanceof z.ZodExactOptional ||
-    schema instanceof z.ZodNullable ||
-    schema instanceof z.ZodDefault ||
-    schema instanceof z.ZodPrefault ||
-    schema instanceof z.ZodReadonly;
-  return wraps ? (schema.def.innerType as z.ZodType) : null;
 }

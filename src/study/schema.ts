@@ -108,6 +108,7 @@ export const study = z
   .refine(({ sources, analyses }) => sources.length > 0 || onlyClaims(analyses), {
     path: ['sources'],
     message: 'no table is named',
+    params: { mend: 'name at least one, or ask about printed figures alone' },
   })
   .meta({ id: 'study', title: 'Study file' });
 

@@ -55,6 +55,11 @@ describe('thrum read', () => {
     const run = await thrum('run', study, '--out', join(folder, 'begun'), '--no-report');
     expect([run.status, run.err]).toEqual([0, '']);
     expect(run.out).not.toContain('Could not be computed');
+    const older = join(folder, 'begun', 'report.html');
+    writeFileSync(older, 'of an earlier run');
+    const anew = await thrum('run', study, '--out', join(folder, 'begun'), '--no-report');
+    expect(anew.err).toBe(`${older} is of an earlier run and does not show these results.\n`);
+    expect(readFileSync(older, 'utf8')).toBe('of an earlier run');
     const again = await thrum('read', table, '--save-study');
     expect([again.status, again.err]).toEqual([
       2,

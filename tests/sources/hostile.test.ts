@@ -56,7 +56,7 @@ describe('refused with one sentence', () => {
       'finds.csv, column "a": the profile names the attribute "rowSpacingg", which is not known; did you mean "rowSpacing"? Otherwise name a default attribute, or define it under "attributes" in the study.',
     );
     expect(refusal(() => checkProfile({ column: [] }, 'finds.profile.json'))).toBe(
-      'finds.profile.json: the profile is not as expected (Unrecognized key: "column"); correct or remove that part of the profile.',
+      'finds.profile.json: "column" is not known here; write "columns" if that is meant.',
     );
     expect(refusal(() => read('fibre\nx\n', { terms: { fibre: { x: 'flaxx' } } }))).toMatch(
       /^finds\.csv, terms\.fibre: the profile reads "x" as "flaxx", which is no term of "Fibre"; did you mean "flax"\?/,

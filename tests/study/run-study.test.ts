@@ -146,7 +146,7 @@ describe('a study that cannot be run is refused in one sentence', () => {
   };
 
   it.each([
-    ['no title', { sources: [{ file: 'a.csv' }] }, 'study.json, title: a string is missing; add it.'],
+    ['no title', { sources: [{ file: 'a.csv' }] }, 'study.json, title: a text is missing; add it.'],
     [
       'a misspelt key',
       { ...base, sedd: 4 },

@@ -61,7 +61,8 @@ function cautionsOf(found: CrosstabFound): string[] {
   const sums = margins(table.counts);
   const cautions: string[] = [];
   if (!('why' in test) && test.reason !== 'as asked' && test.method !== 'chi-squared') {
-    cautions.push(`p by ${test.name} (${test.method}), because ${test.reason}.`);
+    const by = test.method === 'exact' ? test.name : `${test.name} (${test.method})`;
+    cautions.push(`p by ${by}, because ${test.reason}.`);
   }
   if (
     !('why' in test) &&

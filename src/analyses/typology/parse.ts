@@ -1,5 +1,5 @@
-import type { z } from 'zod';
 import { InputError } from '../../errors.ts';
+import { schemaFault } from '../../sources/schema-fault.ts';
 import { type Rule, type Typology, typologyFile } from './rules.ts';
 
 /** Reads a typology from the text of its file; InputError names the place that does not fit. */
@@ -15,14 +15,7 @@ export function parseTypology(text: string, file: string): Typology {
     );
   }
   const parsed = typologyFile.safeParse(data);
-  if (!parsed.success) {
-    const { message, path } = deepest(parsed.error.issues[0], data);
-    throw new InputError(
-      message,
-      { file, path: path.join('.') },
-      'see docs/type-rules.md for the form of a rule file',
-    );
-  }
+  if (!parsed.success) throw schemaFault(parsed.error.issues[0]!, typologyFile, data, file);
   const typology = parsed.data;
   const ids = typology.types.map((type) => type.id);
   const twice = ids.find((id, place) => ids.indexOf(id) !== place);
@@ -42,33 +35,6 @@ export function parseTypology(text: string, file: string): Typology {
       );
   }
   return typology;
-}
-
-type Issue = z.core.$ZodIssue;
-interface Place {
-  readonly message: string;
-  readonly path: readonly PropertyKey[];
-}
-
-/** A rule may have four forms; the fault that helps is the one of the form that was meant. */
-function deepest(issue: Issue, data: unknown): Place {
-  if (issue.code !== 'invalid_union') return issue;
-  const meant = at(data, issue.path);
-  const form = ['all', 'any', 'not'].findIndex(
-    (key) => typeof meant === 'object' && meant !== null && key in meant,
-  );
-  const inner = issue.errors[form + 1]?.[0];
-  if (inner === undefined) return issue;
-  const found = deepest(inner, meant);
-  return { message: found.message, path: [...issue.path, ...found.path] };
-}
-
-function at(data: unknown, path: readonly PropertyKey[]): unknown {
-  return path.reduce<unknown>(
-    (inner, key) =>
-      typeof inner === 'object' && inner !== null ? (inner as Record<PropertyKey, unknown>)[key] : undefined,
-    data,
-  );
 }
 
 /** Why no number can meet a rule, as far as its limits tell; undefined where some can. */

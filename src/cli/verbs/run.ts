@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { Command } from 'commander';
 import { printCount, printList } from '../../analyses/phrasing.ts';
@@ -49,6 +50,9 @@ export const runVerb: Verb = (terminal, setStatus) =>
       terminal.progress(1, 'writing');
       const written = await writeReport({ prepared, results, folder: options.out, report: options.report });
       terminal.endProgress();
+      const older = join(options.out, 'report.html');
+      if (!options.report && existsSync(older))
+        terminal.err(`${older} is of an earlier run and does not show these results.\n`);
       if (options.json) terminal.out(serializeResults(results));
       else {
         printResults(terminal, results);

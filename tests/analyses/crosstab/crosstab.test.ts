@@ -75,7 +75,7 @@ describe('the test', () => {
       /^site and fibre are not distinguishable from unassociated: Fisher exact test, p = 0.49; chi-square = 2, df = 1;/,
     );
     expect(words.cautions[0]).toBe(
-      'p by Fisher exact (exact), because 4 of 4 expected counts are below 5, the smallest is 2.',
+      'p by Fisher exact, because 4 of 4 expected counts are below 5, the smallest is 2.',
     );
   });
 

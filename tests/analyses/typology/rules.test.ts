@@ -28,21 +28,21 @@ describe('a rule file that does not hold says where, in one sentence', () => {
       '{"title": "T", "types": [',
       /^mine\.types\.json: it is not valid JSON \(.+\); correct the punctuation there\.$/,
     ],
-    ['no types', claim([]), /^mine\.types\.json, types: .+; see docs\/type-rules\.md/],
+    ['no types', claim([]), /^mine\.types\.json, types: the list is empty; name at least 1\.$/],
     [
       'a limit that is text',
       claim([type('a', { attribute: 'rowSpacing', below: '8' })]),
-      /types\.0\.when\.below: .*number/,
+      /types\[0\]\.when\.below: .*number/,
     ],
     [
       'a misspelt key',
       claim([type('a', { attribute: 'rowSpacing', under: 8 })]),
-      /types\.0\.when: .*"under"/,
+      /types\[0\]\.when: .*"under"/,
     ],
     [
       'a fault deep in a rule',
       claim([type('a', { all: [{ any: [{ attribute: 'rowSpacing', below: null }] }] })]),
-      /types\.0\.when\.all\.0\.any\.0\.below/,
+      /types\[0\]\.when\.all\[0\]\.any\[0\]\.below/,
     ],
     ['an id twice', claim([twice[0], twice[0]]), /types: two types are called "close"; give each type an id/],
     [

@@ -1,5 +1,5 @@
-import { editDistance } from '../attributes/likeness.ts';
-import { foldText } from '../attributes/matching.ts';
+import { editDistance } from './likeness.ts';
+import { foldText } from './matching.ts';
 
 /** Up to `most` known names that look like the one given, the nearest first; empty where none does. */
 export function nearMatches(name: string, known: Iterable<string>, most = 3): string[] {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nearMatches, suggest } from '../../src/study/near-matches.ts';
+import { nearMatches, suggest } from '../../src/attributes/near-matches.ts';
 
 const known = ['rowSpacing', 'rowSlant', 'density1', 'density2', 'summary', 'placement'];
 
