@@ -50,7 +50,7 @@ function roundYears(years: readonly number[]): number[] {
 
 /** The least of 1, 2, 5, 10, 20 … that is no less than `width`. */
 function roundStep(width: number): number {
-  if (width <= 1) return 1;
-  const power = 10 ** Math.floor(Math.log10(width));
-  return [1, 2, 5, 10].map((digit) => digit * power).find((step) => step >= width) ?? 10 * power;
+  let power = 1;
+  while (10 * power < width) power *= 10;
+  return [1, 2, 5].map((digit) => digit * power).find((step) => step >= width) ?? 10 * power;
 }
