@@ -3,6 +3,7 @@ import { readTable } from '../../src/analyses/claims/printed-table.ts';
 import {
   blankGrid,
   gridBytes,
+  isBlank,
   readGrid,
   withCell,
   withColumn,
@@ -52,6 +53,12 @@ describe('the cells of a printed table, as they are edited', () => {
     expect(() => readTable(gridBytes(blankGrid(3, 4)), 'table.csv')).toThrow(
       'table.csv: this is no table with labels in its first row and column; give it a row of heads and a column of labels.',
     );
+  });
+
+  it('one that is laid out is blank until something stands in it; a file without cells is not', () => {
+    expect(isBlank(blankGrid(3, 4))).toBe(true);
+    expect(isBlank(withCell(blankGrid(3, 4), 2, 1, '4'))).toBe(false);
+    expect(isBlank(readGrid(bytes('a,"b\n'), 'table.csv'))).toBe(false);
   });
 
   it('a file that cannot be parted into cells has none', () => {

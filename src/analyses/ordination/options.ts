@@ -41,16 +41,16 @@ export const ordinationOptions = z.strictObject({
   }),
   correction: z.enum(['none', 'square-root', 'lingoes', 'cailliez']).default('none').meta({
     title: 'Correction',
-    description: 'pcoa: how dissimilarities are made Euclidean, if they are to be',
+    description: 'How dissimilarities are made Euclidean, if they are to be (pcoa)',
   }),
   scale: z.boolean().default(true).meta({
     title: 'Equal say',
-    description: 'pca: divide each attribute by its standard deviation',
+    description: 'Divide each attribute by its standard deviation (pca)',
   }),
   gaps: z.enum(['set-aside', 'mean']).default('set-aside').meta({
     title: 'Gaps',
     description:
-      'pca, mca, mixed: records with a gap are set aside, or a missing number takes the mean of the attribute (and is counted)',
+      'Records with a gap are set aside, or a missing number takes the mean of the attribute and is counted (pca, mca, mixed)',
   }),
   rows: groupingId().exactOptional().meta({
     title: 'Rows',

@@ -1,6 +1,7 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
 import { type CSSProperties, useEffect, useMemo, useRef, useState } from 'react';
 import { useWorkbench } from '../state/workbench.tsx';
+import { ScrollRegion } from './scroll-region.tsx';
 
 /** The raw rows of a source as they stand in the file; only those in sight are fetched and drawn. */
 
@@ -73,13 +74,11 @@ export function RawGrid(props: RawGridProps) {
   const width = across.getTotalSize() + GUTTER;
   const place = (start: number, size: number): CSSProperties => ({ left: start + GUTTER, width: size });
   return (
-    <section
+    <ScrollRegion
+      name="Rows as they stand in the file"
       className="raw-grid"
       ref={frame}
       style={{ height: Math.min(TALLEST, HEAD + rows * ROW + SCROLLBAR) }}
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by key
-      tabIndex={0}
-      aria-label="Rows as they stand in the file"
     >
       <div className="raw-head" style={{ width }}>
         {seenColumns.map((item) => {
@@ -137,7 +136,7 @@ export function RawGrid(props: RawGridProps) {
           );
         })}
       </div>
-    </section>
+    </ScrollRegion>
   );
 }
 

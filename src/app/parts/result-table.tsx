@@ -7,6 +7,7 @@ import { tableCsv } from '../../report/table-csv.ts';
 import { download, fileStem } from '../files.ts';
 import { Button as SaveButton } from './controls.tsx';
 import { readable } from './numbers.ts';
+import { ScrollRegion } from './scroll-region.tsx';
 
 export interface ResultTableProps {
   readonly table: ResultTable;
@@ -40,14 +41,7 @@ export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }:
   const after = virtual.getTotalSize() - (seen.at(-1)?.end ?? 0);
   return (
     <div className="stack tight">
-      <section
-        className="table-frame"
-        ref={frame}
-        style={{ maxHeight: height }}
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by key
-        tabIndex={0}
-        aria-label={table.title}
-      >
+      <ScrollRegion name={table.title} className="table-frame" ref={frame} style={{ maxHeight: height }}>
         <table className="table" aria-rowcount={rows.length}>
           <caption>{table.title}</caption>
           <thead>
@@ -107,7 +101,7 @@ export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }:
             {after > 0 ? <Spacer height={after} columns={table.columns.length} /> : null}
           </tbody>
         </table>
-      </section>
+      </ScrollRegion>
       <div className="line note-and-file">
         <p className="small soft">{table.note}</p>
         <SaveButton

@@ -27,6 +27,11 @@ export function blankGrid(rows: number, columns: number): Grid {
   return Array.from({ length: rows }, () => Array.from({ length: columns }, () => ''));
 }
 
+/** A table that is laid out and holds nothing yet. */
+export function isBlank(grid: Grid): boolean {
+  return grid.length > 0 && grid.every((line) => line.every((cell) => cell === ''));
+}
+
 export function withCell(grid: Grid, row: number, column: number, text: string): Grid {
   return grid.map((line, i) => (i === row ? line.with(column, text) : line));
 }

@@ -5,6 +5,7 @@ import type { SourceView } from '../../engine/protocol.ts';
 import { download } from '../../files.ts';
 import { Button, Choice, Entry } from '../../parts/controls.tsx';
 import { count } from '../../parts/numbers.ts';
+import { ScrollRegion } from '../../parts/scroll-region.tsx';
 import type { Target } from './source-desk.tsx';
 
 const LEVELS: readonly { id: 'all' | LedgerEntry['level']; label: string }[] = [
@@ -76,8 +77,7 @@ export function LedgerView({ source, onTarget }: { source: SourceView; onTarget:
             : 'Nothing in the ledger fits this.'}
         </p>
       ) : (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by key
-        <section className="ledger" ref={frame} tabIndex={0} aria-label="Ledger entries">
+        <ScrollRegion name="Ledger entries" className="ledger" ref={frame}>
           <div style={{ height: virtual.getTotalSize(), position: 'relative' }}>
             {virtual.getVirtualItems().map((item) => {
               const entry = entries[item.index];
@@ -108,7 +108,7 @@ export function LedgerView({ source, onTarget }: { source: SourceView; onTarget:
               );
             })}
           </div>
-        </section>
+        </ScrollRegion>
       )}
     </div>
   );
