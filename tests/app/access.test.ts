@@ -1,18 +1,10 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { type Bench, type Desk, openBench } from './workbench.ts';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { benchForTests } from './bench.ts';
+import type { Desk } from './workbench.ts';
 
-/** Generous, for machines that do much else at the same time. */
-vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
-
-let bench: Bench;
-beforeAll(async () => {
-  bench = await openBench();
-});
-afterAll(async () => {
-  await bench?.close();
-});
+const bench = benchForTests();
 
 /** What axe-core finds that keeps somebody out, by the rules of WCAG 2.2 AA. */
 async function grave(page: Page): Promise<string[]> {

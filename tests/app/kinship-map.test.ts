@@ -1,17 +1,7 @@
-import { afterAll, beforeAll, expect, it, vi } from 'vitest';
-import { type Bench, openBench } from './workbench.ts';
+import { expect, it } from 'vitest';
+import { benchForTests } from './bench.ts';
 
-/** Generous, for machines that do much else at the same time. */
-const PATIENCE = 300_000;
-vi.setConfig({ testTimeout: PATIENCE, hookTimeout: PATIENCE });
-
-let bench: Bench;
-beforeAll(async () => {
-  bench = await openBench();
-});
-afterAll(async () => {
-  await bench?.close();
-});
+const bench = benchForTests();
 
 it('Kinship places the finds of a site on the axes of the others: hollow, in the legend and in the table', async () => {
   const desk = await bench.open();

@@ -1,21 +1,12 @@
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { type Bench, type Desk, openBench, saved } from './workbench.ts';
+import { describe, expect, it } from 'vitest';
+import { benchForTests } from './bench.ts';
+import { type Desk, saved } from './workbench.ts';
 
-/** Generous, for machines that do much else at the same time. */
-const PATIENCE = 300_000;
-vi.setConfig({ testTimeout: PATIENCE, hookTimeout: PATIENCE });
-
-let bench: Bench;
 let desk: Desk;
-beforeAll(async () => {
-  bench = await openBench();
-  desk = await bench.open();
+benchForTests(async (opened) => {
+  desk = await opened.open();
   await desk.demo();
   await desk.go('Placement');
-});
-afterAll(async () => {
-  await desk?.close();
-  await bench?.close();
 });
 
 const bring = async (name: string, text: string) =>

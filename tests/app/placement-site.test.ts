@@ -1,24 +1,15 @@
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { checkStudy } from '../../src/study/load.ts';
-import { type Bench, type Desk, openBench, saved } from './workbench.ts';
+import { benchForTests } from './bench.ts';
+import { type Desk, saved } from './workbench.ts';
 
-/** Generous, for machines that do much else at the same time. */
-const PATIENCE = 300_000;
-vi.setConfig({ testTimeout: PATIENCE, hookTimeout: PATIENCE });
-
-let bench: Bench;
 let desk: Desk;
-beforeAll(async () => {
-  bench = await openBench();
-  desk = await bench.open();
+benchForTests(async (opened) => {
+  desk = await opened.open();
   desk.page.setDefaultTimeout(120_000);
   await desk.demo();
   await desk.go('Placement');
   await desk.page.getByRole('radio', { name: 'a whole site' }).click();
-});
-afterAll(async () => {
-  await desk?.close();
-  await bench?.close();
 });
 
 describe('placing a whole site', () => {

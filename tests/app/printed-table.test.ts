@@ -2,20 +2,12 @@ import { mkdtemp, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { thrum } from '../cli/thrum.ts';
-import { type Bench, type Desk, openBench, saved } from './workbench.ts';
+import { benchForTests } from './bench.ts';
+import { type Desk, saved } from './workbench.ts';
 
-/** Generous, for machines that do much else at the same time. */
-vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
-
-let bench: Bench;
-beforeAll(async () => {
-  bench = await openBench();
-});
-afterAll(async () => {
-  await bench?.close();
-});
+const bench = benchForTests();
 
 const said = ({ page }: Desk) => page.getByRole('region', { name: 'What can be said' });
 const chosen = ({ page }: Desk) => page.getByRole('region', { name: 'The chosen figure' });

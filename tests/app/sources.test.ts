@@ -1,20 +1,11 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { type Bench, openBench } from './workbench.ts';
+import { describe, expect, it } from 'vitest';
+import { benchForTests } from './bench.ts';
 
 /** What an untidy table asks, answered with clicks. Invented tables; what is expected follows from their texts. */
 
-const PATIENCE = 300_000;
-vi.setConfig({ testTimeout: PATIENCE, hookTimeout: PATIENCE });
-
-let bench: Bench;
-beforeAll(async () => {
-  bench = await openBench();
-});
-afterAll(async () => {
-  await bench?.close();
-});
+const bench = benchForTests();
 
 const file = (name: string, text: string) => ({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
 const bring = async (page: Page, ...files: { name: string; mimeType: string; buffer: Buffer }[]) => {

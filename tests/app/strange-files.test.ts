@@ -1,16 +1,7 @@
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { type Bench, openBench } from './workbench.ts';
+import { describe, expect, it } from 'vitest';
+import { benchForTests } from './bench.ts';
 
-/** Generous, for machines that do much else at the same time. */
-vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
-
-let bench: Bench;
-beforeAll(async () => {
-  bench = await openBench();
-});
-afterAll(async () => {
-  await bench?.close();
-});
+const bench = benchForTests();
 
 const study = (parts: object) => JSON.stringify({ title: 's', ...parts });
 

@@ -11,6 +11,7 @@ import {
   withoutRow,
   withRow,
 } from '../../src/app/screens/printed-figures/table-grid.ts';
+import { withoutBlankTables } from '../../src/app/screens/printed-figures/use-claims.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 const kept = (grid: ReturnType<typeof readGrid>) => readGrid(gridBytes(grid), 'table.csv');
@@ -59,6 +60,17 @@ describe('the cells of a printed table, as they are edited', () => {
     expect(isBlank(blankGrid(3, 4))).toBe(true);
     expect(isBlank(withCell(blankGrid(3, 4), 2, 1, '4'))).toBe(false);
     expect(isBlank(readGrid(bytes('a,"b\n'), 'table.csv'))).toBe(false);
+  });
+
+  it('one that is blank is not checked yet; what stands beside it is', () => {
+    const grids: Record<string, ReturnType<typeof blankGrid>> = {
+      'new.csv': blankGrid(3, 4),
+      'old.csv': withCell(blankGrid(3, 4), 0, 1, 'tabby'),
+    };
+    const list = { id: 'paper', kind: 'claims', tables: [{ file: 'new.csv' }, { file: 'old.csv' }] };
+    const asked = withoutBlankTables(list, (file) => grids[file] ?? []);
+    expect(asked?.tables).toEqual([{ file: 'old.csv' }]);
+    expect(withoutBlankTables({ ...list, tables: [{ file: 'new.csv' }] }, () => blankGrid(3, 4))).toBeNull();
   });
 
   it('a file that cannot be parted into cells has none', () => {

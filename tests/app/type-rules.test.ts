@@ -1,20 +1,13 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { type Bench, type Desk, openBench, saved } from './workbench.ts';
+import { describe, expect, it } from 'vitest';
+import { benchForTests } from './bench.ts';
+import { type Desk, saved } from './workbench.ts';
 
-/** Generous, for machines that do much else at the same time. */
-vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
-
-let bench: Bench;
 let desk: Desk;
-beforeAll(async () => {
-  bench = await openBench();
-  desk = await bench.open();
+benchForTests(async (opened) => {
+  desk = await opened.open();
   await desk.demo();
   await desk.go('Type rules');
-});
-afterAll(async () => {
-  await bench?.close();
 });
 
 const fits = () => desk.page.getByRole('region', { name: 'Who fits' });

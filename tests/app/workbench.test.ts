@@ -1,24 +1,15 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { unzipSync } from 'fflate';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { checkStudy } from '../../src/study/load.ts';
 import { freshFolder, thrum } from '../cli/thrum.ts';
-import { type Bench, type Desk, openBench, saved, savedBytes } from './workbench.ts';
+import { benchForTests } from './bench.ts';
+import { type Desk, saved, savedBytes } from './workbench.ts';
 
 const SCREENS = ['Sources', 'Kinship', 'Placement', 'Take away'];
 
-/** Generous, for machines that do much else at the same time. */
-const PATIENCE = 300_000;
-vi.setConfig({ testTimeout: PATIENCE, hookTimeout: PATIENCE });
-
-let bench: Bench;
-beforeAll(async () => {
-  bench = await openBench();
-});
-afterAll(async () => {
-  await bench?.close();
-});
+const bench = benchForTests();
 
 describe('the workbench, first page', () => {
   it('says where the data stay, and asks nobody else for anything', async () => {

@@ -1,5 +1,6 @@
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import { METHODS } from '../../../analyses/grouping/options.ts';
+import { AttributeCount } from '../../parts/attribute-count.tsx';
 import { isComparable } from '../../parts/attribute-options.ts';
 import { Button, Check, Choice } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
@@ -103,10 +104,7 @@ export function AskForm(props: AskFormProps) {
                           );
                       }}
                     >
-                      {definition.label}{' '}
-                      <span className="soft small">
-                        {filled} of {records}
-                      </span>
+                      <AttributeCount label={definition.label} filled={filled} records={records} />
                     </Check>
                   ))}
               </fieldset>

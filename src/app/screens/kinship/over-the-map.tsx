@@ -1,4 +1,5 @@
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
+import { AttributeCount } from '../../parts/attribute-count.tsx';
 import { Check } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
@@ -47,10 +48,7 @@ export function OverTheMap({
                 )
               }
             >
-              {definition.label}{' '}
-              <span className="soft small">
-                {filled} of {records}
-              </span>
+              <AttributeCount label={definition.label} filled={filled} records={records} />
             </Check>
           ))}
         </fieldset>

@@ -4,32 +4,19 @@ import { Button } from '../../parts/controls.tsx';
 import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
 import { Tables } from '../../parts/tables.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import type { StudyAnalysis } from '../../state/workspace.ts';
 import type { Screen } from '../register.ts';
 import { Bring, tablesOf } from './bring.tsx';
 import { ClaimForm } from './claim-form.tsx';
 import { FigureList, listLines } from './figure-list.tsx';
 import { SaveClaims } from './save.tsx';
 import { TableForm } from './table-form.tsx';
-import { type Grid, isBlank } from './table-grid.ts';
-import { useClaims } from './use-claims.ts';
+import { useClaims, withoutBlankTables } from './use-claims.ts';
 import { useClaimsDesk } from './use-list.ts';
 import { VerdictWorking } from './verdict-working.tsx';
 
 const QUESTION = 'Which printed figures agree, and which cannot be?';
 const LEAD =
   'Type what a paper prints, or drop it as a file. Figures are held against each other, and against data where they are open. Printing slips, other rounding or other records can explain a difference.';
-
-/** What can be checked: a table just laid out has nothing wrong with it; null where nothing else is there. */
-function withoutBlankTables(
-  open: StudyAnalysis | null,
-  gridOf: (file: string) => Grid,
-): StudyAnalysis | null {
-  const tables = tablesOf(open);
-  const written = tables.filter(({ file }) => !isBlank(gridOf(file)));
-  if (open === null || written.length === tables.length) return open;
-  return written.length === 0 && open.file === undefined ? null : { ...open, tables: written };
-}
 
 function PrintedFiguresScreen() {
   const { workspace, view } = useWorkbench();

@@ -3,6 +3,8 @@ import { faultText, Stopped } from '../../engine/client.ts';
 import type { ClaimsView } from '../../engine/protocol.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
+import { tablesOf } from './bring.tsx';
+import { type Grid, isBlank } from './table-grid.ts';
 
 export interface ClaimsAnswer {
   /** The last answer; it stays in sight while the next one is computed. */
@@ -51,4 +53,15 @@ export function useClaims(analysis: StudyAnalysis | null): ClaimsAnswer {
     };
   }, [key, files, view, reading, engine]);
   return { answer, fault, busy };
+}
+
+/** What can be checked: a table just laid out has nothing wrong with it; null where nothing else is there. */
+export function withoutBlankTables(
+  open: StudyAnalysis | null,
+  gridOf: (file: string) => Grid,
+): StudyAnalysis | null {
+  const tables = tablesOf(open);
+  const written = tables.filter(({ file }) => !isBlank(gridOf(file)));
+  if (open === null || written.length === tables.length) return open;
+  return written.length === 0 && open.file === undefined ? null : { ...open, tables: written };
 }

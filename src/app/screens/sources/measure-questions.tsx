@@ -3,6 +3,7 @@ import type { SourceProfile } from '../../../sources/profile.ts';
 import type { ColumnReading } from '../../../sources/source-reading.ts';
 import type { SourceView } from '../../engine/protocol.ts';
 import { Button } from '../../parts/controls.tsx';
+import { Examples } from './examples.tsx';
 import type { Target } from './source-desk.tsx';
 import { useProfile } from './use-profile.ts';
 
@@ -46,7 +47,9 @@ export function UnitQuestion({ source, column, unit, onTarget }: MeasureProps & 
         <ColumnLink column={column} onTarget={onTarget} /> states no unit. Its numbers are taken as {unit}. In
         which unit are they?
       </p>
-      <Examples source={source} column={column} />
+      <p className="small soft">
+        <Examples of={source.examples[column.index]} />
+      </p>
       <div className="line">
         {units.map((one) => (
           <Button key={one} look="small" label={`“${header}” is in ${one}`} onPress={() => say(one)}>
@@ -83,7 +86,9 @@ export function PiecesQuestion({
         {count === 1 ? 'lists' : 'list'} the sizes of several pieces, and a row is one fragment. Which piece
         stands for it?
       </p>
-      <Examples source={source} column={column} />
+      <p className="small soft">
+        <Examples of={source.examples[column.index]} />
+      </p>
       <p className="small soft">Until you answer, the largest is read; the others stand in the ledger.</p>
       <div className="line">
         {PIECES.map(({ id, label, done }) => (
@@ -106,21 +111,5 @@ function ColumnLink({ column, onTarget }: Pick<MeasureProps, 'column' | 'onTarge
     <button type="button" className="to-column" onClick={() => onTarget({ row: 0, column: column.index })}>
       “{column.header}”
     </button>
-  );
-}
-
-function Examples({ source, column }: Pick<MeasureProps, 'source' | 'column'>) {
-  const examples = source.examples[column.index] ?? [];
-  if (examples.length === 0) return null;
-  return (
-    <p className="small soft">
-      It holds{' '}
-      {examples.map((example, i) => (
-        <span key={example}>
-          {i > 0 ? ' · ' : ''}
-          <span className="quoted">{example}</span>
-        </span>
-      ))}
-    </p>
   );
 }

@@ -8,6 +8,7 @@ import { useWorkbench } from '../../state/workbench.tsx';
 import { AttributePicker } from './attribute-picker.tsx';
 import { BlanksQuestion, RepeatedAllQuestion, RepeatedQuestion, SheetQuestion } from './decisions.tsx';
 import { DuplicateAllQuestion, DuplicateQuestion } from './duplicate-questions.tsx';
+import { Examples } from './examples.tsx';
 import { PiecesQuestion, UnitQuestion } from './measure-questions.tsx';
 import { type ColumnQuestionKind, type Question, questionKey, questionsOf } from './question-list.ts';
 import type { Target } from './source-desk.tsx';
@@ -134,7 +135,6 @@ function ColumnQuestion({ source, question, onTarget }: ColumnQuestionProps) {
     );
   const asText = () =>
     setRule(column.header, { attribute: null, ignore: undefined }, `“${column.header}” stays text`);
-  const examples = source.examples[column.index] ?? [];
   const suggestion = column.suggestion;
   return (
     <div className="stack tight">
@@ -166,13 +166,7 @@ function ColumnQuestion({ source, question, onTarget }: ColumnQuestionProps) {
       <p className="small soft">
         {question.kind === 'suggested' && suggestion !== undefined ? `${suggestion.reason}. ` : ''}
         {question.kind === 'doubt' ? `${question.doubt} ` : ''}
-        {examples.length === 0 ? '' : 'It holds '}
-        {examples.map((example, i) => (
-          <span key={example}>
-            {i > 0 ? ' · ' : ''}
-            <span className="quoted">{example}</span>
-          </span>
-        ))}
+        <Examples of={source.examples[column.index]} />
       </p>
       <div className="line">
         {split !== undefined && question.kind === 'suggested' ? (

@@ -1,0 +1,35 @@
+import { afterAll, beforeAll, vi } from 'vitest';
+import { type Bench, openBench } from './workbench.ts';
+
+/** Generous, for machines that do much else at the same time. */
+const PATIENCE = 300_000;
+
+/**
+ * The workbench for the tests of one file: opened before the first of them, closed with its pages after the last.
+ *
+ * @param start what is done once it is open
+ */
+export function benchForTests(start?: (bench: Bench) => Promise<void>): Omit<Bench, 'close'> {
+  vi.setConfig({ testTimeout: PATIENCE, hookTimeout: PATIENCE });
+  let opened: Bench | undefined;
+  const own = (): Bench => {
+    if (opened === undefined) throw new Error('the workbench is open within tests only');
+    return opened;
+  };
+  beforeAll(async () => {
+    opened = await openBench();
+    await start?.(opened);
+  });
+  afterAll(async () => {
+    await opened?.close();
+  });
+  return {
+    get browser() {
+      return own().browser;
+    },
+    get served() {
+      return own().served;
+    },
+    open: (width) => own().open(width),
+  };
+}
