@@ -5,7 +5,7 @@
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { createRandom } from '../../src/numerics/random.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { countsCatalogue } from './demo/counts.ts';
 import { type Fragment, makeWorld, type World } from './demo/fragments.ts';
 import { germanCatalogue } from './demo/german.ts';

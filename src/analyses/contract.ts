@@ -1,15 +1,15 @@
 import type { z } from 'zod';
 import type { Register } from '../attributes/definition.ts';
 import type { FragmentTable } from '../fragments/table.ts';
-import type { Random } from '../numerics/random.ts';
-import type { Unavailable } from '../numerics/unavailable.ts';
+import type { Random } from '../numerics/foundation/random.ts';
+import type { Unavailable } from '../numerics/foundation/unavailable.ts';
 
 /**
  * The shape that every analysis shares: options in, findings out, and from the findings the figures
  * and the words. One folder an analysis: options.ts, compute.ts, figures.ts, words.ts.
  */
 
-export type { Unavailable } from '../numerics/unavailable.ts';
+export type { Unavailable } from '../numerics/foundation/unavailable.ts';
 
 export type TableCell = number | string | boolean | null | Unavailable;
 

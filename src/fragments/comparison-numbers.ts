@@ -1,6 +1,6 @@
-import type { QuantityVariable } from '../numerics/dissimilarity.ts';
-import { ln } from '../numerics/elementary.ts';
-import { quantileSorted, sortedValues } from '../numerics/quantile.ts';
+import { quantileSorted, sortedValues } from '../numerics/describing/quantile.ts';
+import type { QuantityVariable } from '../numerics/dissimilarity/dissimilarity.ts';
+import { ln } from '../numerics/foundation/elementary.ts';
 import type { NumericColumn } from './table.ts';
 
 /** How the numbers of one attribute become comparable. */

@@ -1,7 +1,7 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import { isWithin } from '../attributes/tree.ts';
 import { CELL_STATES } from '../cells/reading.ts';
-import { ln } from '../numerics/elementary.ts';
+import { ln } from '../numerics/foundation/elementary.ts';
 import { termAt } from './accessors.ts';
 import { difference, type Interval, isNothing, NOTHING, product, quotient, tenOver } from './intervals.ts';
 import { isMissing } from './missing.ts';

@@ -1,6 +1,6 @@
 import type { Register } from '../attributes/definition.ts';
 import { CELL_STATES, type CellState } from '../cells/reading.ts';
-import { quantile } from '../numerics/quantile.ts';
+import { quantile } from '../numerics/describing/quantile.ts';
 import { midpoint } from './accessors.ts';
 import { contradictEachOther } from './contradiction.ts';
 import { agreedTerm } from './item-terms.ts';

@@ -1,7 +1,7 @@
-import type { Condensed } from '../numerics/condensed.ts';
-import { chordDistance } from '../numerics/great-circle.ts';
-import { quantileSorted, sortedValues } from '../numerics/quantile.ts';
-import type { Unavailable } from '../numerics/unavailable.ts';
+import { quantileSorted, sortedValues } from '../numerics/describing/quantile.ts';
+import type { Condensed } from '../numerics/dissimilarity/condensed.ts';
+import { chordDistance } from '../numerics/dissimilarity/great-circle.ts';
+import type { Unavailable } from '../numerics/foundation/unavailable.ts';
 import { midpoint } from './accessors.ts';
 import type { CrossedTable } from './crossed-table.ts';
 import type { FragmentTable, NumericColumn } from './table.ts';

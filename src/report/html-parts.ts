@@ -1,6 +1,6 @@
 import type { Figure, ResultTable, TableCell } from '../analyses/contract.ts';
 import { columnHead, type PrintedNumber, tablePrinter } from '../analyses/table-numbers.ts';
-import { isUnavailable } from '../numerics/unavailable.ts';
+import { isUnavailable } from '../numerics/foundation/unavailable.ts';
 
 /** Text as it stands, wherever it may come from, safe in element content and in quoted attributes. */
 export function escapeHtml(text: string): string {

@@ -1,7 +1,7 @@
 import type { AnalysisInput, Counts } from '../analyses/contract.ts';
 import { ANALYSES } from '../analyses/register.ts';
 import { InputError } from '../errors.ts';
-import { createRandom } from '../numerics/random.ts';
+import { createRandom } from '../numerics/foundation/random.ts';
 import { entriesOf } from './load.ts';
 import { materialCautions } from './material-cautions.ts';
 import { type Prepared, type Progress, prepareStudy } from './prepare.ts';

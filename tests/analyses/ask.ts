@@ -8,7 +8,7 @@ import type {
 import type { AttributeDefinition, Register } from '../../src/attributes/definition.ts';
 import { collapseItems } from '../../src/fragments/items.ts';
 import type { FragmentTable } from '../../src/fragments/table.ts';
-import { createRandom } from '../../src/numerics/random.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { type Cell, makeTable, register as small } from '../fragments/make-table.ts';
 
 /** The small register with what comparisons of groups need besides; made up for these tests. */

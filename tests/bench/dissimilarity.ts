@@ -3,9 +3,9 @@ import {
   dissimilarities,
   plainRows,
   type Variable,
-} from '../../src/numerics/dissimilarity.ts';
-import { prepareComparison } from '../../src/numerics/dissimilarity-prepare.ts';
-import { createRandom } from '../../src/numerics/random.ts';
+} from '../../src/numerics/dissimilarity/dissimilarity.ts';
+import { prepareComparison } from '../../src/numerics/dissimilarity/prepare.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { asked, handOver, python, report, rscript, seconds } from './tools/yardstick.ts';
 
 /**

@@ -1,10 +1,10 @@
 import { grouping } from '../../src/analyses/grouping/index.ts';
 import { groupingOptions } from '../../src/analyses/grouping/options.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { densityGroups } from '../../src/numerics/grouping/density.ts';
 import { kmeans } from '../../src/numerics/grouping/kmeans.ts';
 import { type Linkage, linkage } from '../../src/numerics/grouping/linkage.ts';
 import { medoids } from '../../src/numerics/grouping/medoids.ts';
-import { createRandom } from '../../src/numerics/random.ts';
 import { attribute, madeInput } from '../analyses/grouping/made-table.ts';
 import { cloud, distances } from './tools/cloud.ts';
 import { asked, handOver, memory, python, report, rscript, seconds } from './tools/yardstick.ts';

@@ -1,8 +1,8 @@
 import { EigenvalueDecomposition, Matrix } from 'ml-matrix';
-import { symmetricEigen } from '../../src/numerics/eigen.ts';
-import { permanova } from '../../src/numerics/permanova.ts';
-import { principalCoordinates } from '../../src/numerics/principal-coordinates.ts';
-import { createRandom } from '../../src/numerics/random.ts';
+import { symmetricEigen } from '../../src/numerics/foundation/eigen.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
+import { principalCoordinates } from '../../src/numerics/ordination/principal-coordinates.ts';
+import { permanova } from '../../src/numerics/tests/permanova.ts';
 import { cloud, distances } from './tools/cloud.ts';
 import { asked, handOver, report, rscript, seconds } from './tools/yardstick.ts';
 

@@ -3,7 +3,7 @@ import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { defaultRegister } from '../../src/attributes/register.ts';
-import { createRandom } from '../../src/numerics/random.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { readSource } from '../../src/sources/read-source.ts';
 
 /**

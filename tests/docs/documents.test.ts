@@ -35,7 +35,7 @@ describe('docs/architecture.md', () => {
   });
 
   it('names files that exist', () => {
-    const files = [...text.matchAll(/`?([a-z]+\/[a-z-]+\.ts)\b/g)].map(([, file]) => file);
+    const files = [...text.matchAll(/((?:[a-z-]+\/)+[a-z-]+\.ts)\b/g)].map(([, file]) => file);
     const absent = files.filter(
       (file) => !exists(`src/${file}`) && !exists(`tests/${file}`) && !exists(file),
     );

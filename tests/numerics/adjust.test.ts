@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { adjustKnown, adjustP } from '../../src/numerics/adjust.ts';
+import { adjustKnown, adjustP } from '../../src/numerics/tests/adjust.ts';
 import { reference } from '../references/reference.ts';
 import { expectClose } from './close.ts';
 

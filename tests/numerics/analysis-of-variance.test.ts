@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { oneWayAnova } from '../../src/numerics/analysis-of-variance.ts';
+import { oneWayAnova } from '../../src/numerics/tests/analysis-of-variance.ts';
 import { available } from './close.ts';
 
 /**

@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { oneWayAnova } from '../../src/numerics/analysis-of-variance.ts';
+import { diversity, rarefiedRichness } from '../../src/numerics/assemblages/diversity.ts';
 import {
   assemblageSimilarity,
   type SimilarityCoefficient,
-} from '../../src/numerics/assemblage-similarity.ts';
-import { centroidDistances, dispersionTest } from '../../src/numerics/dispersion.ts';
-import { diversity, rarefiedRichness } from '../../src/numerics/diversity.ts';
-import { mantelTest } from '../../src/numerics/mantel.ts';
-import { permanova, similarityAnalysis } from '../../src/numerics/permanova.ts';
-import { createRandom } from '../../src/numerics/random.ts';
-import { midranks } from '../../src/numerics/ranks.ts';
+} from '../../src/numerics/assemblages/similarity.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
+import { midranks } from '../../src/numerics/foundation/ranks.ts';
+import { oneWayAnova } from '../../src/numerics/tests/analysis-of-variance.ts';
+import { centroidDistances, dispersionTest } from '../../src/numerics/tests/dispersion.ts';
+import { mantelTest } from '../../src/numerics/tests/mantel.ts';
+import { permanova, similarityAnalysis } from '../../src/numerics/tests/permanova.ts';
 import { reference } from '../references/reference.ts';
 import { available, expectClose } from './close.ts';
 

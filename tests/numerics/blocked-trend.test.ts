@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { blockedSample } from '../../src/numerics/blocked-sample.ts';
-import { blockedTrendTest } from '../../src/numerics/blocked-trend.ts';
-import { createRandom } from '../../src/numerics/random.ts';
-import { jonckheereTerpstra } from '../../src/numerics/trend.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
+import { blockedSample } from '../../src/numerics/tests/blocked-sample.ts';
+import { blockedTrendTest } from '../../src/numerics/tests/blocked-trend.ts';
+import { jonckheereTerpstra } from '../../src/numerics/tests/trend.ts';
 import { expectClose } from './close.ts';
 
 const random = createRandom(7);

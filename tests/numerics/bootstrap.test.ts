@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { bootstrapInterval } from '../../src/numerics/bootstrap.ts';
-import { quantileSorted } from '../../src/numerics/quantile.ts';
-import { createRandom } from '../../src/numerics/random.ts';
+import { quantileSorted } from '../../src/numerics/describing/quantile.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
+import { bootstrapInterval } from '../../src/numerics/resampling/bootstrap.ts';
 import { reference } from '../references/reference.ts';
 import { available } from './close.ts';
 

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { Unavailable } from '../../src/numerics/unavailable.ts';
+import type { Unavailable } from '../../src/numerics/foundation/unavailable.ts';
 
 /** Fails unless `computed` equals `expected` within a relative tolerance (absolute below 1e-300). */
 export function expectClose(computed: number, expected: number, relative = 1e-9): void {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { kindBits, numberBits } from '../../src/numerics/code-length.ts';
+import { kindBits, numberBits } from '../../src/numerics/grouping/code-length.ts';
 import { reference } from '../references/reference.ts';
 import { available, expectClose } from './close.ts';
 

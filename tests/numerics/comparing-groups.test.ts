@@ -1,25 +1,25 @@
 import { describe, expect, it } from 'vitest';
+import { chaoInterval } from '../../src/numerics/assemblages/chao.ts';
+import { densityCurve } from '../../src/numerics/describing/density.ts';
+import { chordDistance, EARTH_RADIUS } from '../../src/numerics/dissimilarity/great-circle.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
+import { expandedLevel } from '../../src/numerics/resampling/bootstrap.ts';
 import {
   blockedSample,
   blockMedians,
   blockMembers,
   gatherBlocks,
   sharesBlocks,
-} from '../../src/numerics/blocked-sample.ts';
+} from '../../src/numerics/tests/blocked-sample.ts';
 import {
   blockedRankTest,
   blockedShapeTest,
   blockedSmirnovTest,
   blockedSpreadTest,
-} from '../../src/numerics/blocked-tests.ts';
-import { expandedLevel } from '../../src/numerics/bootstrap.ts';
-import { chaoInterval } from '../../src/numerics/chao.ts';
-import { densityCurve } from '../../src/numerics/density.ts';
-import { chordDistance, EARTH_RADIUS } from '../../src/numerics/great-circle.ts';
-import { kolmogorovSmirnov } from '../../src/numerics/kolmogorov-smirnov.ts';
-import { mannWhitney } from '../../src/numerics/mann-whitney.ts';
-import { medianDifference } from '../../src/numerics/pairwise-median.ts';
-import { createRandom } from '../../src/numerics/random.ts';
+} from '../../src/numerics/tests/blocked-tests.ts';
+import { kolmogorovSmirnov } from '../../src/numerics/tests/kolmogorov-smirnov.ts';
+import { mannWhitney } from '../../src/numerics/tests/mann-whitney.ts';
+import { medianDifference } from '../../src/numerics/tests/pairwise-median.ts';
 import { reference } from '../references/reference.ts';
 import { available, expectClose } from './close.ts';
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { condensedIndex, pairCount } from '../../src/numerics/condensed.ts';
-import { calibrate, conformalP, fewestToExclude, verdictAt } from '../../src/numerics/conformal.ts';
-import { percentileBounds } from '../../src/numerics/percentile.ts';
-import { createRandom } from '../../src/numerics/random.ts';
-import { chanceOfUnseen } from '../../src/numerics/unseen-kinds.ts';
+import { chanceOfUnseen } from '../../src/numerics/assemblages/unseen-kinds.ts';
+import { percentileBounds } from '../../src/numerics/describing/percentile.ts';
+import { condensedIndex, pairCount } from '../../src/numerics/dissimilarity/condensed.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
+import { calibrate, conformalP, fewestToExclude, verdictAt } from '../../src/numerics/tests/conformal.ts';
 import { available } from './compare-up-to-sign.ts';
 
 function within(points: readonly (readonly number[])[]) {

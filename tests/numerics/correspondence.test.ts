@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { correspondence, projectColumn, projectRow } from '../../src/numerics/correspondence.ts';
-import { type MixedColumn, mixedAnalysis, projectMixed } from '../../src/numerics/mixed.ts';
+import { correspondence, projectColumn, projectRow } from '../../src/numerics/ordination/correspondence.ts';
+import { type MixedColumn, mixedAnalysis, projectMixed } from '../../src/numerics/ordination/mixed.ts';
 import {
   type KindsColumn,
   multipleCorrespondence,
   projectKinds,
-} from '../../src/numerics/multiple-correspondence.ts';
-import { principalComponents, projectScores } from '../../src/numerics/pca.ts';
+} from '../../src/numerics/ordination/multiple-correspondence.ts';
+import { principalComponents, projectScores } from '../../src/numerics/ordination/pca.ts';
 import { reference } from '../references/reference.ts';
 import { available, columnOf, expectClose, expectUpToSign, type MatrixRows } from './compare-up-to-sign.ts';
 

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { association, withoutEmptyLines } from '../../src/numerics/contingency.ts';
-import { ln } from '../../src/numerics/elementary.ts';
-import { equivalentMeans, smallestDetectableDelta } from '../../src/numerics/equivalence.ts';
-import { fisherExact } from '../../src/numerics/fisher-exact.ts';
-import { permutationTest } from '../../src/numerics/permutation.ts';
-import { createRandom } from '../../src/numerics/random.ts';
-import { exactShareLimits, jeffreysShareLimits } from '../../src/numerics/shares.ts';
-import { jonckheereTerpstra, spearman } from '../../src/numerics/trend.ts';
-import { intervalDistribution, intervalQuantile } from '../../src/numerics/turnbull.ts';
+import { exactShareLimits, jeffreysShareLimits } from '../../src/numerics/assemblages/shares.ts';
+import { intervalDistribution, intervalQuantile } from '../../src/numerics/describing/turnbull.ts';
+import { ln } from '../../src/numerics/foundation/elementary.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
+import { permutationTest } from '../../src/numerics/resampling/permutation.ts';
+import { association, withoutEmptyLines } from '../../src/numerics/tests/contingency.ts';
+import { equivalentMeans, smallestDetectableDelta } from '../../src/numerics/tests/equivalence.ts';
+import { fisherExact } from '../../src/numerics/tests/fisher-exact.ts';
+import { jonckheereTerpstra, spearman } from '../../src/numerics/tests/trend.ts';
 import { reference } from '../references/reference.ts';
 import { available, expectClose } from './close.ts';
 

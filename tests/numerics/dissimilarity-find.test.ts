@@ -6,9 +6,9 @@ import {
   quantityValue,
   type RecordValue,
   type Variable,
-} from '../../src/numerics/dissimilarity.ts';
-import { prepareComparison } from '../../src/numerics/dissimilarity-prepare.ts';
-import { createRandom } from '../../src/numerics/random.ts';
+} from '../../src/numerics/dissimilarity/dissimilarity.ts';
+import { prepareComparison } from '../../src/numerics/dissimilarity/prepare.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
 
 /** Enough records for the kernel that compares two pairs at a time. */
 const N = 20_001;

@@ -1,9 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type DissimilaritySpec, plainRows, type Variable } from '../../src/numerics/dissimilarity.ts';
-import { prepareComparison } from '../../src/numerics/dissimilarity-prepare.ts';
-import { SIMD_FROM, simdRows } from '../../src/numerics/dissimilarity-simd.ts';
-import { createRandom } from '../../src/numerics/random.ts';
+import {
+  type DissimilaritySpec,
+  plainRows,
+  type Variable,
+} from '../../src/numerics/dissimilarity/dissimilarity.ts';
+import { prepareComparison } from '../../src/numerics/dissimilarity/prepare.ts';
+import { SIMD_FROM, simdRows } from '../../src/numerics/dissimilarity/simd.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
 
 type Made = {
   kinds: readonly { kind: 'quantity' | 'kinds'; gaps: number; block: number; weight: number }[];

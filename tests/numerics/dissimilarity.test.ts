@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { condensedIndex, dissimilarityAt } from '../../src/numerics/condensed.ts';
+import { condensedIndex, dissimilarityAt } from '../../src/numerics/dissimilarity/condensed.ts';
 import {
   codeValue,
   type DissimilaritySpec,
@@ -11,11 +11,11 @@ import {
   quantityValue,
   type Variable,
   valueAt,
-} from '../../src/numerics/dissimilarity.ts';
-import { explainPair } from '../../src/numerics/explain-pair.ts';
-import { rankDistances } from '../../src/numerics/grade-distance.ts';
-import { createRandom } from '../../src/numerics/random.ts';
-import { kindDistances } from '../../src/numerics/term-distance.ts';
+} from '../../src/numerics/dissimilarity/dissimilarity.ts';
+import { explainPair } from '../../src/numerics/dissimilarity/explain-pair.ts';
+import { rankDistances } from '../../src/numerics/dissimilarity/grade-distance.ts';
+import { kindDistances } from '../../src/numerics/dissimilarity/term-distance.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { reference } from '../references/reference.ts';
 
 interface Cases {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import * as distributions from '../../src/numerics/distributions.ts';
+import * as distributions from '../../src/numerics/foundation/distributions.ts';
 import { reference } from '../references/reference.ts';
 
 type Case = [name: keyof typeof distributions, args: number[], expected: number];

@@ -1,8 +1,12 @@
 import { EigenvalueDecomposition, Matrix } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
-import { leadingEigenpairs, symmetricEigen, symmetricEigenvalues } from '../../src/numerics/eigen.ts';
-import { createRandom } from '../../src/numerics/random.ts';
-import { solveSymmetric } from '../../src/numerics/solve.ts';
+import {
+  leadingEigenpairs,
+  symmetricEigen,
+  symmetricEigenvalues,
+} from '../../src/numerics/foundation/eigen.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
+import { solveSymmetric } from '../../src/numerics/foundation/solve.ts';
 import { expectClose } from './compare-up-to-sign.ts';
 
 function symmetric(n: number, seed: number): Float64Array {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { exp, ln, pow } from '../../src/numerics/elementary.ts';
+import { exp, ln, pow } from '../../src/numerics/foundation/elementary.ts';
 
 describe('elementary functions', () => {
   it.each([1e-300, 1e-5, 0.1, 0.5, 1, 2, 10, 12345.678, 1e300])(

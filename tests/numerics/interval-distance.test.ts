@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { intervalDistance } from '../../src/numerics/interval-distance.ts';
-import { createRandom } from '../../src/numerics/random.ts';
+import { intervalDistance } from '../../src/numerics/dissimilarity/interval-distance.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
 
 describe('distance of two intervals', () => {
   it('two equal intervals of length 1 are expected a third apart, at least 0, at most 1', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cohenKappa } from '../../src/numerics/kappa.ts';
+import { cohenKappa } from '../../src/numerics/tests/kappa.ts';
 import { reference } from '../references/reference.ts';
 import { available, expectClose } from './close.ts';
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { discriminant } from '../../src/numerics/discriminant.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { dip, dipTest } from '../../src/numerics/modes/dip.ts';
 import { gaussianMixture } from '../../src/numerics/modes/gaussian-mixture.ts';
 import { crossing } from '../../src/numerics/modes/mixture-parts.ts';
-import { createRandom } from '../../src/numerics/random.ts';
+import { discriminant } from '../../src/numerics/ordination/discriminant.ts';
 import { reference } from '../references/reference.ts';
 import { available, expectClose } from './close.ts';
 

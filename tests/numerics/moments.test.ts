@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { coefficientOfVariation, mean, skewness, standardDeviation } from '../../src/numerics/moments.ts';
+import {
+  coefficientOfVariation,
+  mean,
+  skewness,
+  standardDeviation,
+} from '../../src/numerics/describing/moments.ts';
 import { reference } from '../references/reference.ts';
 import { available, expectClose } from './close.ts';
 

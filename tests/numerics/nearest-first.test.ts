@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { nearestFirst } from '../../src/numerics/nearest-first.ts';
+import { nearestFirst } from '../../src/numerics/dissimilarity/nearest-first.ts';
 
 const distance = fc.oneof(
   fc.constantFrom(0, 0.25, 0.5, Number.NaN),

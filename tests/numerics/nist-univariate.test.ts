@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { mean, standardDeviation } from '../../src/numerics/moments.ts';
+import { mean, standardDeviation } from '../../src/numerics/describing/moments.ts';
 import { reference } from '../references/reference.ts';
 import { available } from './close.ts';
 

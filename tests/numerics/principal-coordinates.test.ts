@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { condensedIndex, dissimilarityAt } from '../../src/numerics/condensed.ts';
-import { dissimilarities } from '../../src/numerics/dissimilarity.ts';
-import { centredEigenvalues, euclideanReport } from '../../src/numerics/euclidean.ts';
-import { correctDissimilarities } from '../../src/numerics/euclidean-correction.ts';
-import { principalCoordinates, projectRecord } from '../../src/numerics/principal-coordinates.ts';
-import { createRandom } from '../../src/numerics/random.ts';
+import { condensedIndex, dissimilarityAt } from '../../src/numerics/dissimilarity/condensed.ts';
+import { dissimilarities } from '../../src/numerics/dissimilarity/dissimilarity.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
+import { centredEigenvalues, euclideanReport } from '../../src/numerics/ordination/euclidean.ts';
+import { correctDissimilarities } from '../../src/numerics/ordination/euclidean-correction.ts';
+import { principalCoordinates, projectRecord } from '../../src/numerics/ordination/principal-coordinates.ts';
 import { reference } from '../references/reference.ts';
 import { available, columnOf, expectClose, expectUpToSign, type MatrixRows } from './compare-up-to-sign.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { quantile } from '../../src/numerics/quantile.ts';
-import { quantileBounds } from '../../src/numerics/quantile-bounds.ts';
+import { quantile } from '../../src/numerics/describing/quantile.ts';
+import { quantileBounds } from '../../src/numerics/describing/quantile-bounds.ts';
 import { available } from './close.ts';
 
 describe('bounds of a quantile under interval readings', () => {

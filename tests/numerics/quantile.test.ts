@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type QuantileType, quantile, quantileSorted } from '../../src/numerics/quantile.ts';
+import { type QuantileType, quantile, quantileSorted } from '../../src/numerics/describing/quantile.ts';
 import { reference } from '../references/reference.ts';
 
 const r = reference<{

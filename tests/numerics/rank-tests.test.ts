@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { brownForsythe, oneWayAnova, welchAnova } from '../../src/numerics/analysis-of-variance.ts';
-import { andersonDarling } from '../../src/numerics/anderson-darling.ts';
-import { kolmogorovSmirnov } from '../../src/numerics/kolmogorov-smirnov.ts';
-import { dunnPairs, kruskalWallis } from '../../src/numerics/kruskal-wallis.ts';
-import { cliffsDelta, mannWhitney } from '../../src/numerics/mann-whitney.ts';
-import { medianDifference } from '../../src/numerics/pairwise-median.ts';
-import { permutationTest } from '../../src/numerics/permutation.ts';
-import { createRandom } from '../../src/numerics/random.ts';
+import { createRandom } from '../../src/numerics/foundation/random.ts';
+import { permutationTest } from '../../src/numerics/resampling/permutation.ts';
+import { brownForsythe, oneWayAnova, welchAnova } from '../../src/numerics/tests/analysis-of-variance.ts';
+import { andersonDarling } from '../../src/numerics/tests/anderson-darling.ts';
+import { kolmogorovSmirnov } from '../../src/numerics/tests/kolmogorov-smirnov.ts';
+import { dunnPairs, kruskalWallis } from '../../src/numerics/tests/kruskal-wallis.ts';
+import { cliffsDelta, mannWhitney } from '../../src/numerics/tests/mann-whitney.ts';
+import { medianDifference } from '../../src/numerics/tests/pairwise-median.ts';
 import { reference } from '../references/reference.ts';
 import { available, expectClose } from './close.ts';
 

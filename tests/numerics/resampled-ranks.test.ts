@@ -1,16 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { gatherBlocks } from '../../src/numerics/blocked-sample.ts';
-import { kruskalWallis } from '../../src/numerics/kruskal-wallis.ts';
-import { cliffsDelta } from '../../src/numerics/mann-whitney.ts';
-import { medianDifference } from '../../src/numerics/pairwise-median.ts';
-import { quantileSorted } from '../../src/numerics/quantile.ts';
+import { quantileSorted } from '../../src/numerics/describing/quantile.ts';
 import {
   drawnDelta,
   drawnEpsilonSquared,
   drawnMedian,
   drawnMedianDifference,
-} from '../../src/numerics/resampled-ranks.ts';
+} from '../../src/numerics/resampling/resampled-ranks.ts';
+import { gatherBlocks } from '../../src/numerics/tests/blocked-sample.ts';
+import { kruskalWallis } from '../../src/numerics/tests/kruskal-wallis.ts';
+import { cliffsDelta } from '../../src/numerics/tests/mann-whitney.ts';
+import { medianDifference } from '../../src/numerics/tests/pairwise-median.ts';
 
 /** Values that tie often, and values that hardly do. */
 const value = fc.oneof(

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { kindDistances, termDistances } from '../../src/numerics/term-distance.ts';
+import { kindDistances, termDistances } from '../../src/numerics/dissimilarity/term-distance.ts';
 
 // root 0 > plant 1 > tree bast 2 > (lime 3, willow 4); root 0 > animal 5 > wool 6; another root 7.
 const PARENTS = [-1, 0, 1, 2, 2, 0, 5, -1];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { symmetricEigenvalues } from '../../src/numerics/eigen.ts';
+import { symmetricEigenvalues } from '../../src/numerics/foundation/eigen.ts';
 
 describe('tridiagonalEigenvalues', () => {
   it('settles where nearly all eigenvalues are 0, as for many equal records', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { wilsonLimits } from '../../src/numerics/wilson.ts';
+import { wilsonLimits } from '../../src/numerics/describing/wilson.ts';
 
 // Newcombe 1998, Stat. Med. 17:857, Table I: the four worked cases (from memory); limits recomputed in
 // R 4.2.2 with prop.test(x, n, correct = FALSE), printed to six decimals. 23/60 by the same call.

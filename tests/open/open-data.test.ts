@@ -8,12 +8,15 @@ import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { compareRecords } from '../../src/fragments/comparison.ts';
 import { takeRows } from '../../src/fragments/subset.ts';
-import { type Condensed, pairCount } from '../../src/numerics/condensed.ts';
-import { dissimilarities } from '../../src/numerics/dissimilarity.ts';
+import { type Condensed, pairCount } from '../../src/numerics/dissimilarity/condensed.ts';
+import { dissimilarities } from '../../src/numerics/dissimilarity/dissimilarity.ts';
 import { linkage } from '../../src/numerics/grouping/linkage.ts';
 import { type MedoidGrouping, medoids } from '../../src/numerics/grouping/medoids.ts';
 import { silhouette } from '../../src/numerics/grouping/silhouette.ts';
-import { type PrincipalCoordinates, principalCoordinates } from '../../src/numerics/principal-coordinates.ts';
+import {
+  type PrincipalCoordinates,
+  principalCoordinates,
+} from '../../src/numerics/ordination/principal-coordinates.ts';
 import { loadStudy, studyFiles } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
 import { reference } from '../references/reference.ts';

@@ -6,19 +6,20 @@
  *
  * npx tsx tests/simulations/item-aware-contrast.ts [runs] > results, some minutes for 2000 runs.
  */
+
+import { quantileSorted } from '../../src/numerics/describing/quantile.ts';
+import { normalQuantileUpper } from '../../src/numerics/foundation/distributions.ts';
+import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
+import { bootstrapInterval, expandedLevel } from '../../src/numerics/resampling/bootstrap.ts';
 import {
   type BlockedSample,
   blockedSample,
   blockMembers,
   gatherBlocks,
-} from '../../src/numerics/blocked-sample.ts';
-import { blockedRankTest } from '../../src/numerics/blocked-tests.ts';
-import { bootstrapInterval, expandedLevel } from '../../src/numerics/bootstrap.ts';
-import { normalQuantileUpper } from '../../src/numerics/distributions.ts';
-import { kruskalWallis } from '../../src/numerics/kruskal-wallis.ts';
-import { mannWhitney } from '../../src/numerics/mann-whitney.ts';
-import { quantileSorted } from '../../src/numerics/quantile.ts';
-import { createRandom, type Random } from '../../src/numerics/random.ts';
+} from '../../src/numerics/tests/blocked-sample.ts';
+import { blockedRankTest } from '../../src/numerics/tests/blocked-tests.ts';
+import { kruskalWallis } from '../../src/numerics/tests/kruskal-wallis.ts';
+import { mannWhitney } from '../../src/numerics/tests/mann-whitney.ts';
 
 const runs = Number(process.argv[2] ?? 2000);
 const CORRELATION = 0.7;

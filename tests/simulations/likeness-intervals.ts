@@ -5,12 +5,12 @@
  *
  * npx tsx tests/simulations/likeness-intervals.ts [runs]
  */
-import { type ItemKinds, likenessInterval } from '../../src/numerics/assemblage-draws.ts';
+import { type ItemKinds, likenessInterval } from '../../src/numerics/assemblages/draws.ts';
 import {
   assemblageSimilarity,
   type SimilarityCoefficient,
-} from '../../src/numerics/assemblage-similarity.ts';
-import { createRandom, type Random } from '../../src/numerics/random.ts';
+} from '../../src/numerics/assemblages/similarity.ts';
+import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
 
 const runs = Number(process.argv[2] ?? 500);
 const RESAMPLES = 399;

@@ -1,7 +1,7 @@
 import { grouping } from '../../src/analyses/grouping/index.ts';
 import { groupingOptions, type Method } from '../../src/analyses/grouping/options.ts';
-import { exp } from '../../src/numerics/elementary.ts';
-import { createRandom, type Random } from '../../src/numerics/random.ts';
+import { exp } from '../../src/numerics/foundation/elementary.ts';
+import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
 import { attribute, type MadeColumn, madeInput } from '../analyses/grouping/made-table.ts';
 
 /**

@@ -10,15 +10,15 @@
 import type { LabelAttribute } from '../../src/analyses/placement/labels.ts';
 import { bagOf, typicality } from '../../src/analyses/placement/typicality.ts';
 import { isKnown } from '../../src/fragments/comparison-find.ts';
-import { verdictAt } from '../../src/numerics/conformal.ts';
 import {
   type DissimilaritySpec,
   pickVariables,
   type Variable,
   valueAt,
-} from '../../src/numerics/dissimilarity.ts';
-import { createRandom, type Random } from '../../src/numerics/random.ts';
-import { kindDistances } from '../../src/numerics/term-distance.ts';
+} from '../../src/numerics/dissimilarity/dissimilarity.ts';
+import { kindDistances } from '../../src/numerics/dissimilarity/term-distance.ts';
+import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
+import { verdictAt } from '../../src/numerics/tests/conformal.ts';
 import { openRecords } from './parts/open-records.ts';
 
 const LEVELS = [0.8, 0.9, 0.95] as const;

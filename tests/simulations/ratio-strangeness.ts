@@ -6,8 +6,8 @@
  *
  * npx tsx tests/simulations/ratio-strangeness.ts
  */
-import { dissimilarityAt } from '../../src/numerics/condensed.ts';
-import { dissimilarities } from '../../src/numerics/dissimilarity.ts';
+import { dissimilarityAt } from '../../src/numerics/dissimilarity/condensed.ts';
+import { dissimilarities } from '../../src/numerics/dissimilarity/dissimilarity.ts';
 import { openRecords } from './parts/open-records.ts';
 
 const NEIGHBOURS = 3;

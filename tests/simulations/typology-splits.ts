@@ -1,11 +1,11 @@
 import { fallsApart, heapsOf } from '../../src/analyses/typology/split.ts';
 import { thresholdOf } from '../../src/analyses/typology/threshold.ts';
-import { exp, ln } from '../../src/numerics/elementary.ts';
+import { exp, ln } from '../../src/numerics/foundation/elementary.ts';
+import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
+import { isUnavailable } from '../../src/numerics/foundation/unavailable.ts';
 import { dipTest } from '../../src/numerics/modes/dip.ts';
 import { crossing, type GaussianPart, sampleMixture } from '../../src/numerics/modes/mixture-parts.ts';
 import { bandwidthTest } from '../../src/numerics/modes/silverman.ts';
-import { createRandom, type Random } from '../../src/numerics/random.ts';
-import { isUnavailable } from '../../src/numerics/unavailable.ts';
 
 /**
  * How often does the interval of a threshold hold the true one, and how often is a split found where

@@ -1,4 +1,4 @@
-import type { Random } from '../../../src/numerics/random.ts';
+import type { Random } from '../../../src/numerics/foundation/random.ts';
 
 /** About normal with mean 0 and standard deviation 1: the sum of twelve uniforms, exact on every machine. */
 export function bell(random: Random): number {

@@ -1,4 +1,4 @@
-import type { Random } from '../../../src/numerics/random.ts';
+import type { Random } from '../../../src/numerics/foundation/random.ts';
 import { around, byShare, chance, dealt } from './draw.ts';
 import {
   CHARRING,

@@ -1,4 +1,4 @@
-import type { Random } from '../../../src/numerics/random.ts';
+import type { Random } from '../../../src/numerics/foundation/random.ts';
 import { picked } from './draw.ts';
 import type { Fragment } from './fragments.ts';
 import type { Resource } from './package.ts';

@@ -1,4 +1,4 @@
-import type { Random } from '../../../src/numerics/random.ts';
+import type { Random } from '../../../src/numerics/foundation/random.ts';
 import type { Fragment } from './fragments.ts';
 import { type Catalogue, chosen, createTally } from './mess.ts';
 import type { Fibre, Kind, Measure, Mode } from './scenario.ts';

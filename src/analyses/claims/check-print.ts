@@ -1,4 +1,4 @@
-import type { Random } from '../../numerics/random.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
 import type { Check } from './check.ts';
 import type { Evidence } from './evidence.ts';
 import { checkBounds } from './self/bounds.ts';

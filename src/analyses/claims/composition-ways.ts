@@ -1,6 +1,6 @@
-import { assemblageSimilarity } from '../../numerics/assemblage-similarity.ts';
-import { diversity } from '../../numerics/diversity.ts';
-import { ln } from '../../numerics/elementary.ts';
+import { diversity } from '../../numerics/assemblages/diversity.ts';
+import { assemblageSimilarity } from '../../numerics/assemblages/similarity.ts';
+import { ln } from '../../numerics/foundation/elementary.ts';
 import type { Way } from './self/table-tests.ts';
 import type { Method } from './terms.ts';
 

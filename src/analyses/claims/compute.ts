@@ -1,5 +1,5 @@
 import { InputError } from '../../errors.ts';
-import type { Random } from '../../numerics/random.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
 import type { AnalysisInput, Findings } from '../contract.ts';
 import { VERDICTS, type Verdict } from './check.ts';
 import { checkPrint } from './check-print.ts';

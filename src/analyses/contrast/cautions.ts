@@ -1,4 +1,4 @@
-import { countRelabellings } from '../../numerics/permutation.ts';
+import { countRelabellings } from '../../numerics/resampling/permutation.ts';
 import { printCount, printList, printNumber } from '../phrasing.ts';
 import type { AttributeContrast, ContrastFound } from './compute.ts';
 

@@ -3,12 +3,16 @@ import { countBehind } from '../../fragments/behind.ts';
 import { type Grouping, groupRows } from '../../fragments/groups.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column } from '../../fragments/table.ts';
-import { type BlockedSample, blockMembers, sharesBlocks } from '../../numerics/blocked-sample.ts';
-import { bootstrapInterval, expandedLevel, type ResampledInterval } from '../../numerics/bootstrap.ts';
-import { kruskalWallis } from '../../numerics/kruskal-wallis.ts';
-import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
-import type { Random } from '../../numerics/random.ts';
-import { drawnEpsilonSquared, drawnMedian } from '../../numerics/resampled-ranks.ts';
+import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import {
+  bootstrapInterval,
+  expandedLevel,
+  type ResampledInterval,
+} from '../../numerics/resampling/bootstrap.ts';
+import { drawnEpsilonSquared, drawnMedian } from '../../numerics/resampling/resampled-ranks.ts';
+import { type BlockedSample, blockMembers, sharesBlocks } from '../../numerics/tests/blocked-sample.ts';
+import { kruskalWallis } from '../../numerics/tests/kruskal-wallis.ts';
 import type { AnalysisInput, Findings, SetAside, Unavailable } from '../contract.ts';
 import type { ContrastOptions } from './options.ts';
 import { type Effect, type PairContrast, pairContrasts } from './pairs.ts';

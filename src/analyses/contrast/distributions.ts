@@ -1,6 +1,6 @@
-import { densityCurve } from '../../numerics/density.ts';
-import { exp, ln } from '../../numerics/elementary.ts';
-import { sortedValues } from '../../numerics/quantile.ts';
+import { densityCurve } from '../../numerics/describing/density.ts';
+import { sortedValues } from '../../numerics/describing/quantile.ts';
+import { exp, ln } from '../../numerics/foundation/elementary.ts';
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../figure-style.ts';
 import { logTicks } from '../log-axis.ts';

@@ -1,5 +1,5 @@
-import { adjustKnown } from '../../numerics/adjust.ts';
-import { exp } from '../../numerics/elementary.ts';
+import { exp } from '../../numerics/foundation/elementary.ts';
+import { adjustKnown } from '../../numerics/tests/adjust.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
 import { col, effectCells, percent } from './cells.ts';
 import type { ContrastFound } from './compute.ts';

@@ -1,25 +1,25 @@
+import { standardDeviation } from '../../numerics/describing/moments.ts';
+import { quantileSorted } from '../../numerics/describing/quantile.ts';
+import { exp, ln } from '../../numerics/foundation/elementary.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { bootstrapInterval, type ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
+import { drawnDelta, drawnMedian, drawnMedianDifference } from '../../numerics/resampling/resampled-ranks.ts';
 import {
   type BlockedSample,
   blockMedians,
   blockMembers,
   gatherBlocks,
   sharesBlocks,
-} from '../../numerics/blocked-sample.ts';
-import { bootstrapInterval, type ResampledInterval } from '../../numerics/bootstrap.ts';
-import { exp, ln } from '../../numerics/elementary.ts';
+} from '../../numerics/tests/blocked-sample.ts';
 import {
   type Equivalence,
   equivalentMeans,
   normalShiftOfDelta,
   smallestDetectableDelta,
-} from '../../numerics/equivalence.ts';
-import { dunnPairs } from '../../numerics/kruskal-wallis.ts';
-import { cliffsDelta } from '../../numerics/mann-whitney.ts';
-import { standardDeviation } from '../../numerics/moments.ts';
-import { medianDifference } from '../../numerics/pairwise-median.ts';
-import { quantileSorted } from '../../numerics/quantile.ts';
-import type { Random } from '../../numerics/random.ts';
-import { drawnDelta, drawnMedian, drawnMedianDifference } from '../../numerics/resampled-ranks.ts';
+} from '../../numerics/tests/equivalence.ts';
+import { dunnPairs } from '../../numerics/tests/kruskal-wallis.ts';
+import { cliffsDelta } from '../../numerics/tests/mann-whitney.ts';
+import { medianDifference } from '../../numerics/tests/pairwise-median.ts';
 import type { Unavailable } from '../contract.ts';
 import type { ContrastOptions } from './options.ts';
 import type { AttributeSamples } from './samples.ts';

@@ -3,7 +3,7 @@ import { isOpenEnded, pointOf } from '../../fragments/accessors.ts';
 import type { Grouping } from '../../fragments/groups.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
-import { type BlockedSample, blockedSample } from '../../numerics/blocked-sample.ts';
+import { type BlockedSample, blockedSample } from '../../numerics/tests/blocked-sample.ts';
 
 /** The values of one group, fragments of one item as one block. */
 export interface ContrastGroup {

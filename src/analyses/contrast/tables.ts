@@ -1,5 +1,5 @@
 import { countBehind } from '../../fragments/behind.ts';
-import { adjustKnown } from '../../numerics/adjust.ts';
+import { adjustKnown } from '../../numerics/tests/adjust.ts';
 import type { AnalysisInput, ResultTable, TableCell, Unavailable } from '../contract.ts';
 import { col, effectCells, percent } from './cells.ts';
 import { type ContrastFound, quartilesOf } from './compute.ts';

@@ -1,17 +1,17 @@
-import { brownForsythe, oneWayAnova, welchAnova } from '../../numerics/analysis-of-variance.ts';
-import { type BlockedSample, blockMedians, sharesBlocks } from '../../numerics/blocked-sample.ts';
+import { ln } from '../../numerics/foundation/elementary.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { countRelabellings, type PermutationTest } from '../../numerics/resampling/permutation.ts';
+import { brownForsythe, oneWayAnova, welchAnova } from '../../numerics/tests/analysis-of-variance.ts';
+import { type BlockedSample, blockMedians, sharesBlocks } from '../../numerics/tests/blocked-sample.ts';
 import {
   blockedRankTest,
   blockedShapeTest,
   blockedSmirnovTest,
   blockedSpreadTest,
-} from '../../numerics/blocked-tests.ts';
-import { ln } from '../../numerics/elementary.ts';
-import { kolmogorovSmirnov } from '../../numerics/kolmogorov-smirnov.ts';
-import { kruskalWallis } from '../../numerics/kruskal-wallis.ts';
-import { mannWhitney } from '../../numerics/mann-whitney.ts';
-import { countRelabellings, type PermutationTest } from '../../numerics/permutation.ts';
-import type { Random } from '../../numerics/random.ts';
+} from '../../numerics/tests/blocked-tests.ts';
+import { kolmogorovSmirnov } from '../../numerics/tests/kolmogorov-smirnov.ts';
+import { kruskalWallis } from '../../numerics/tests/kruskal-wallis.ts';
+import { mannWhitney } from '../../numerics/tests/mann-whitney.ts';
 import type { Unavailable } from '../contract.ts';
 import type { AttributeSamples } from './samples.ts';
 

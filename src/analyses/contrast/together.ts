@@ -3,18 +3,18 @@ import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import { collapseItems } from '../../fragments/items.ts';
 import { takeRows } from '../../fragments/subset.ts';
-import { takeRecords } from '../../numerics/condensed.ts';
-import { type DispersionTest, dispersionTest } from '../../numerics/dispersion.ts';
-import { dissimilarities } from '../../numerics/dissimilarity.ts';
+import { takeRecords } from '../../numerics/dissimilarity/condensed.ts';
+import { dissimilarities } from '../../numerics/dissimilarity/dissimilarity.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { midranks } from '../../numerics/foundation/ranks.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
+import { type DispersionTest, dispersionTest } from '../../numerics/tests/dispersion.ts';
 import {
   type PermutationalAnova,
   permanova,
   type SimilarityAnalysis,
   similarityAnalysis,
-} from '../../numerics/permanova.ts';
-import type { Random } from '../../numerics/random.ts';
-import { midranks } from '../../numerics/ranks.ts';
+} from '../../numerics/tests/permanova.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
 import type { ContrastOptions } from './options.ts';

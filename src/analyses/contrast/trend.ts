@@ -1,11 +1,11 @@
 import { midpoint } from '../../fragments/accessors.ts';
 import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
-import { blockedSample } from '../../numerics/blocked-sample.ts';
-import { blockedTrendTest } from '../../numerics/blocked-trend.ts';
-import { permutationTest } from '../../numerics/permutation.ts';
-import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
-import type { Random } from '../../numerics/random.ts';
-import { jonckheereTerpstra, spearman } from '../../numerics/trend.ts';
+import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { permutationTest } from '../../numerics/resampling/permutation.ts';
+import { blockedSample } from '../../numerics/tests/blocked-sample.ts';
+import { blockedTrendTest } from '../../numerics/tests/blocked-trend.ts';
+import { jonckheereTerpstra, spearman } from '../../numerics/tests/trend.ts';
 import type { Unavailable } from '../contract.ts';
 import type { ContrastOptions } from './options.ts';
 import type { AttributeSamples } from './samples.ts';

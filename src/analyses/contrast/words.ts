@@ -1,5 +1,5 @@
-import { adjustKnown } from '../../numerics/adjust.ts';
-import { exp } from '../../numerics/elementary.ts';
+import { exp } from '../../numerics/foundation/elementary.ts';
+import { adjustKnown } from '../../numerics/tests/adjust.ts';
 import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP, printQuantity, printReading } from '../phrasing.ts';
 import { contrastCautions } from './cautions.ts';

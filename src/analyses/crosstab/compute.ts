@@ -1,7 +1,7 @@
 import { countBehind } from '../../fragments/behind.ts';
 import { type CrossedTable, crossedTable } from '../../fragments/crossed-table.ts';
-import type { ResampledInterval } from '../../numerics/bootstrap.ts';
-import { type Association, association } from '../../numerics/contingency.ts';
+import type { ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
+import { type Association, association } from '../../numerics/tests/contingency.ts';
 import type { AnalysisInput, Findings, Unavailable } from '../contract.ts';
 import type { CrosstabOptions } from './options.ts';
 import { crosstabTables } from './tables.ts';

@@ -1,4 +1,4 @@
-import { margins } from '../../numerics/contingency.ts';
+import { margins } from '../../numerics/tests/contingency.ts';
 import type { Figure } from '../contract.ts';
 import {
   axis,

@@ -1,5 +1,5 @@
 import { countBehind } from '../../fragments/behind.ts';
-import { margins } from '../../numerics/contingency.ts';
+import { margins } from '../../numerics/tests/contingency.ts';
 import type { AnalysisInput, ResultTable, TableCell } from '../contract.ts';
 import type { CrosstabFound } from './compute.ts';
 

@@ -1,14 +1,14 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
-import { bootstrapInterval, type ResampledInterval } from '../../numerics/bootstrap.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { bootstrapInterval, type ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
+import { permutationTest } from '../../numerics/resampling/permutation.ts';
 import {
   type Association,
   association,
   type CountTable,
   withoutEmptyLines,
-} from '../../numerics/contingency.ts';
-import { fisherExact } from '../../numerics/fisher-exact.ts';
-import { permutationTest } from '../../numerics/permutation.ts';
-import type { Random } from '../../numerics/random.ts';
+} from '../../numerics/tests/contingency.ts';
+import { fisherExact } from '../../numerics/tests/fisher-exact.ts';
 import type { Unavailable } from '../contract.ts';
 import type { CrosstabOptions } from './options.ts';
 

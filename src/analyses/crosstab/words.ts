@@ -1,4 +1,4 @@
-import { margins } from '../../numerics/contingency.ts';
+import { margins } from '../../numerics/tests/contingency.ts';
 import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import type { CrosstabFound } from './compute.ts';

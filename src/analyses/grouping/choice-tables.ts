@@ -1,5 +1,5 @@
+import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { validity } from '../../numerics/grouping/validity.ts';
-import { isUnavailable } from '../../numerics/unavailable.ts';
 import type { ResultTable, TableCell, Unavailable } from '../contract.ts';
 import type { Reference } from './reference-tables.ts';
 import type { Compared } from './tables.ts';

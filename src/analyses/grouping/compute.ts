@@ -1,10 +1,10 @@
 import { countBehind } from '../../fragments/behind.ts';
 import { compareRecords } from '../../fragments/comparison.ts';
-import type { Condensed } from '../../numerics/condensed.ts';
+import type { Condensed } from '../../numerics/dissimilarity/condensed.ts';
+import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { fuzzyMembership } from '../../numerics/grouping/fuzzy-membership.ts';
 import type { GroupStability } from '../../numerics/grouping/stability.ts';
 import { copheneticCorrelation, type MergeTree } from '../../numerics/grouping/tree.ts';
-import { isUnavailable } from '../../numerics/unavailable.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput, Findings, Unavailable } from '../contract.ts';
 import { type Agreement, agreementWith } from './compare-with.ts';

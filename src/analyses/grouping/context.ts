@@ -1,7 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { association } from '../../numerics/contingency.ts';
+import { association } from '../../numerics/tests/contingency.ts';
 
 /** How the groups are spread over the values of one attribute of context. */
 export interface ContextTally {

@@ -1,12 +1,13 @@
 import { InputError } from '../../errors.ts';
-import { type Condensed, dissimilarityAt, takeRecords } from '../../numerics/condensed.ts';
+import { type Condensed, dissimilarityAt, takeRecords } from '../../numerics/dissimilarity/condensed.ts';
 import {
   type DissimilaritySpec,
   dissimilarities,
   dissimilaritiesTo,
   valueAt,
-} from '../../numerics/dissimilarity.ts';
-import { prepareComparison } from '../../numerics/dissimilarity-prepare.ts';
+} from '../../numerics/dissimilarity/dissimilarity.ts';
+import { prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
 import {
   type DissimilaritySource,
@@ -16,7 +17,6 @@ import {
 } from '../../numerics/grouping/sampled-medoids.ts';
 import { groupSizes, silhouette } from '../../numerics/grouping/silhouette.ts';
 import type { MergeTree } from '../../numerics/grouping/tree.ts';
-import type { Random } from '../../numerics/random.ts';
 import { printCount } from '../phrasing.ts';
 import { type Compared, compareAll, takeVariables } from './compared.ts';
 import type { GroupingOptions } from './options.ts';

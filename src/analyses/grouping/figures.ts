@@ -1,4 +1,4 @@
-import { isUnavailable } from '../../numerics/unavailable.ts';
+import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure, Unavailable } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindBar, kindMarker, kindStyle } from '../figure-style.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';

@@ -1,6 +1,6 @@
+import type { Random } from '../../numerics/foundation/random.ts';
 import { adjustedRand, contingency } from '../../numerics/grouping/agreement.ts';
 import { bestJaccard } from '../../numerics/grouping/stability.ts';
-import type { Random } from '../../numerics/random.ts';
 import type { ResultTable, TableCell, Unavailable } from '../contract.ts';
 import { printList, printNumber } from '../phrasing.ts';
 import { type Compared, takeCompared } from './compared.ts';

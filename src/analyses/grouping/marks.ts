@@ -2,8 +2,8 @@ import type { Register } from '../../attributes/definition.ts';
 import { pointOf } from '../../fragments/accessors.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import type { FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
-import { cliffsDelta } from '../../numerics/mann-whitney.ts';
-import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
+import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
+import { cliffsDelta } from '../../numerics/tests/mann-whitney.ts';
 
 /** How one attribute sets one group apart from the rest. */
 export interface Mark {

@@ -1,7 +1,7 @@
 import { type ComparisonSettings, compareRecords } from '../../fragments/comparison.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { dissimilaritiesTo, valueAt } from '../../numerics/dissimilarity.ts';
-import { prepareComparison } from '../../numerics/dissimilarity-prepare.ts';
+import { dissimilaritiesTo, valueAt } from '../../numerics/dissimilarity/dissimilarity.ts';
+import { prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
 import type { AnalysisInput } from '../contract.ts';
 
 /**

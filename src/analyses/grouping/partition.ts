@@ -1,10 +1,10 @@
+import type { Random } from '../../numerics/foundation/random.ts';
 import { densityGroups } from '../../numerics/grouping/density.ts';
 import { kmeans } from '../../numerics/grouping/kmeans.ts';
 import { linkage } from '../../numerics/grouping/linkage.ts';
 import { medoidsForEach } from '../../numerics/grouping/medoids.ts';
 import { groupSizes, silhouette } from '../../numerics/grouping/silhouette.ts';
 import { cutTree, type MergeTree } from '../../numerics/grouping/tree.ts';
-import type { Random } from '../../numerics/random.ts';
 import type { Compared } from './compared.ts';
 import type { GroupingOptions } from './options.ts';
 

@@ -1,6 +1,6 @@
+import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
 import { logDispersion } from '../../numerics/grouping/gap.ts';
-import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
-import type { Random } from '../../numerics/random.ts';
 import type { Unavailable } from '../contract.ts';
 import type { Compared } from './compared.ts';
 import { bestPartition, type How, type Partition, partitionsOf } from './partition.ts';

@@ -3,7 +3,7 @@ import { ancestors, isWithin } from '../../attributes/tree.ts';
 import { pointOf } from '../../fragments/accessors.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import type { FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
-import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
+import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import { printQuantity } from '../phrasing.ts';
 
 /** A short description that picks out most of a group and little else. */

@@ -1,4 +1,4 @@
-import { isUnavailable } from '../../numerics/unavailable.ts';
+import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
 import { choiceTable, referencesTable } from './choice-tables.ts';
 import type { Agreement } from './compare-with.ts';

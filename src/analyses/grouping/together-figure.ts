@@ -1,4 +1,4 @@
-import { dissimilarityAt } from '../../numerics/condensed.ts';
+import { dissimilarityAt } from '../../numerics/dissimilarity/condensed.ts';
 import type { Figure } from '../contract.ts';
 import { axis, figureLayout } from '../figure-style.ts';
 import { printCount } from '../phrasing.ts';

@@ -1,14 +1,17 @@
 import { COMPARED_BLOCKS } from '../../fragments/comparison.ts';
-import type { DissimilaritySpec } from '../../numerics/dissimilarity.ts';
+import type { DissimilaritySpec } from '../../numerics/dissimilarity/dissimilarity.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { type CloudShape, cloudMaker } from '../../numerics/grouping/cloud-reference.ts';
 import { type Gap, gapStatistic, groupsByGap } from '../../numerics/grouping/gap.ts';
 import { permutedVariables } from '../../numerics/grouping/permuted.ts';
 import { predictionStrength } from '../../numerics/grouping/prediction-strength.ts';
 import { sampleRows } from '../../numerics/grouping/sampled-medoids.ts';
 import { type GroupStability, groupStability } from '../../numerics/grouping/stability.ts';
-import { type PrincipalCoordinates, principalCoordinates } from '../../numerics/principal-coordinates.ts';
-import type { Random } from '../../numerics/random.ts';
-import { isUnavailable } from '../../numerics/unavailable.ts';
+import {
+  type PrincipalCoordinates,
+  principalCoordinates,
+} from '../../numerics/ordination/principal-coordinates.ts';
 import type { Unavailable } from '../contract.ts';
 import { type Compared, compareAll, takeCompared, takeVariables } from './compared.ts';
 import { type LeftOut, leaveOneOut } from './leave-out.ts';

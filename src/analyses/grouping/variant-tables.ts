@@ -1,4 +1,4 @@
-import { isUnavailable } from '../../numerics/unavailable.ts';
+import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
 import { printList, printNumber } from '../phrasing.ts';
 import type { GroupedRecord } from './compute.ts';

@@ -1,8 +1,8 @@
-import type { DissimilaritySpec } from '../../numerics/dissimilarity.ts';
+import type { DissimilaritySpec } from '../../numerics/dissimilarity/dissimilarity.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
 import { adjustedRand, contingency } from '../../numerics/grouping/agreement.ts';
 import { coMembership } from '../../numerics/grouping/co-membership.ts';
 import { silhouette } from '../../numerics/grouping/silhouette.ts';
-import type { Random } from '../../numerics/random.ts';
 import type { Unavailable } from '../contract.ts';
 import { compareAll } from './compared.ts';
 import type { Method } from './options.ts';

@@ -1,4 +1,4 @@
-import { isUnavailable } from '../../numerics/unavailable.ts';
+import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import { BORDERLINE, type GroupingFound } from './compute.ts';

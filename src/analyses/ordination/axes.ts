@@ -1,4 +1,4 @@
-import { type PassivePoint, passiveCos2 } from '../../numerics/passive-point.ts';
+import { type PassivePoint, passiveCos2 } from '../../numerics/ordination/passive-point.ts';
 import type { Unavailable } from '../contract.ts';
 
 /** One thing that has a place on the axes: a record, a row, a column, a category, an attribute. */

@@ -1,6 +1,6 @@
 import { InputError } from '../../errors.ts';
 import { groupRows } from '../../fragments/groups.ts';
-import { correspondence, projectColumn, projectRow } from '../../numerics/correspondence.ts';
+import { correspondence, projectColumn, projectRow } from '../../numerics/ordination/correspondence.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { printNumber } from '../phrasing.ts';
 import { type AxesOrWhy, entriesOf, type Place, passivePlace } from './axes.ts';

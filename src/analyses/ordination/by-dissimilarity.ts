@@ -2,22 +2,26 @@ import { midpoint, termAt } from '../../fragments/accessors.ts';
 import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
 import { recordOfRow } from '../../fragments/comparison-find.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
-import { takeRecords } from '../../numerics/condensed.ts';
-import { dissimilarities, dissimilaritiesTo, pickRecords } from '../../numerics/dissimilarity.ts';
-import { prepareComparison } from '../../numerics/dissimilarity-prepare.ts';
-import { euclideanReport } from '../../numerics/euclidean.ts';
+import { takeRecords } from '../../numerics/dissimilarity/condensed.ts';
+import {
+  dissimilarities,
+  dissimilaritiesTo,
+  pickRecords,
+} from '../../numerics/dissimilarity/dissimilarity.ts';
+import { prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
+import { knownRecords } from '../../numerics/grouping/known-records.ts';
+import { euclideanReport } from '../../numerics/ordination/euclidean.ts';
 import {
   type Corrected,
   correctDissimilarities,
   correctValues,
-} from '../../numerics/euclidean-correction.ts';
-import { knownRecords } from '../../numerics/grouping/known-records.ts';
-import { correlation, correlationRatio } from '../../numerics/in-common.ts';
+} from '../../numerics/ordination/euclidean-correction.ts';
+import { correlation, correlationRatio } from '../../numerics/ordination/in-common.ts';
 import {
   type PrincipalCoordinates,
   principalCoordinates,
   projectRecord,
-} from '../../numerics/principal-coordinates.ts';
+} from '../../numerics/ordination/principal-coordinates.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { printCount, printNumber } from '../phrasing.ts';

@@ -1,5 +1,5 @@
 import { groupRows } from '../../fragments/groups.ts';
-import type { Random } from '../../numerics/random.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
 import type { AnalysisInput } from '../contract.ts';
 import type { Axes } from './axes.ts';
 import type { OrdinationOptions } from './options.ts';

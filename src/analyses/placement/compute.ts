@@ -1,14 +1,14 @@
 import { countBehind } from '../../fragments/behind.ts';
 import { isKnown, recordOfRow } from '../../fragments/comparison-find.ts';
 import { readFind } from '../../fragments/find-table.ts';
-import type { ConformalP } from '../../numerics/conformal.ts';
 import {
   type DissimilaritySpec,
   dissimilaritiesTo,
   pickVariables,
   type RecordValue,
-} from '../../numerics/dissimilarity.ts';
-import { type NearestFirst, nearestFirst } from '../../numerics/nearest-first.ts';
+} from '../../numerics/dissimilarity/dissimilarity.ts';
+import { type NearestFirst, nearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
+import type { ConformalP } from '../../numerics/tests/conformal.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
 import type { MapPosition, PlacementFound } from './found.ts';
 import type { LabelAttribute } from './labels.ts';

@@ -1,5 +1,5 @@
-import type { ConformalP, Verdict } from '../../numerics/conformal.ts';
-import type { UnseenChance } from '../../numerics/unseen-kinds.ts';
+import type { UnseenChance } from '../../numerics/assemblages/unseen-kinds.ts';
+import type { ConformalP, Verdict } from '../../numerics/tests/conformal.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { Move } from './moves.ts';
 import type { Neighbour } from './neighbours.ts';

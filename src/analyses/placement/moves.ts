@@ -1,7 +1,11 @@
 import { COMPARED_BLOCKS } from '../../fragments/comparison.ts';
-import { verdictAt } from '../../numerics/conformal.ts';
-import { type DissimilaritySpec, quantityValue, type RecordValue } from '../../numerics/dissimilarity.ts';
-import type { Random } from '../../numerics/random.ts';
+import {
+  type DissimilaritySpec,
+  quantityValue,
+  type RecordValue,
+} from '../../numerics/dissimilarity/dissimilarity.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { verdictAt } from '../../numerics/tests/conformal.ts';
 import type { Unavailable } from '../contract.ts';
 import { type Bag, typicality, typicalityWithout } from './typicality.ts';
 

@@ -1,8 +1,8 @@
 import type { Comparison } from '../../fragments/comparison.ts';
 import { isKnown } from '../../fragments/comparison-find.ts';
-import { verdictAt } from '../../numerics/conformal.ts';
-import { type RecordValue, valueAt } from '../../numerics/dissimilarity.ts';
-import type { NearestFirst } from '../../numerics/nearest-first.ts';
+import { type RecordValue, valueAt } from '../../numerics/dissimilarity/dissimilarity.ts';
+import type { NearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
+import { verdictAt } from '../../numerics/tests/conformal.ts';
 import type { LabelAttribute } from './labels.ts';
 import { type Bag, typicality } from './typicality.ts';
 

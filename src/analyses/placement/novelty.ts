@@ -1,5 +1,5 @@
-import { type Verdict, verdictAt } from '../../numerics/conformal.ts';
-import { chanceOfUnseen } from '../../numerics/unseen-kinds.ts';
+import { chanceOfUnseen } from '../../numerics/assemblages/unseen-kinds.ts';
+import { type Verdict, verdictAt } from '../../numerics/tests/conformal.ts';
 import type { JudgedLabel, Novelty } from './found.ts';
 
 /** Whether every label of an attribute that can be judged at this level is excluded there. */

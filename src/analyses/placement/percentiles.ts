@@ -5,7 +5,7 @@ import {
   knownEnds,
   type PercentileBounds,
   percentileAmong,
-} from '../../numerics/percentile.ts';
+} from '../../numerics/describing/percentile.ts';
 import type { Unavailable } from '../contract.ts';
 import type { LabelAttribute } from './labels.ts';
 

@@ -1,4 +1,4 @@
-import { takeRecords } from '../../numerics/condensed.ts';
+import { takeRecords } from '../../numerics/dissimilarity/condensed.ts';
 import {
   type DissimilaritySpec,
   dissimilarities,
@@ -6,15 +6,15 @@ import {
   pickRecords,
   type RecordValue,
   valueAt,
-} from '../../numerics/dissimilarity.ts';
-import { prepareComparison } from '../../numerics/dissimilarity-prepare.ts';
+} from '../../numerics/dissimilarity/dissimilarity.ts';
+import { prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
 import {
   type PrincipalCoordinates,
   principalCoordinates,
   projectRecord,
-} from '../../numerics/principal-coordinates.ts';
-import type { Random } from '../../numerics/random.ts';
+} from '../../numerics/ordination/principal-coordinates.ts';
 import type { Unavailable } from '../contract.ts';
 import { drawRows } from './typicality.ts';
 

@@ -1,8 +1,8 @@
 import { countsBehind } from '../../fragments/behind.ts';
 import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { pickVariables } from '../../numerics/dissimilarity.ts';
-import { type PreparedComparison, prepareComparison } from '../../numerics/dissimilarity-prepare.ts';
+import { pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
+import { type PreparedComparison, prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
 import { type LabelAttribute, labelAttributes } from './labels.ts';

@@ -1,4 +1,4 @@
-import { fewestToExclude, verdictAt } from '../../numerics/conformal.ts';
+import { fewestToExclude, verdictAt } from '../../numerics/tests/conformal.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
 import type { PlacementFound } from './found.ts';
 import { LEVELS } from './options.ts';

@@ -1,14 +1,14 @@
-import { type Condensed, takeRecords } from '../../numerics/condensed.ts';
-import { type Calibration, type ConformalP, calibrate, conformalP } from '../../numerics/conformal.ts';
+import { type Condensed, takeRecords } from '../../numerics/dissimilarity/condensed.ts';
 import {
   type DissimilaritySpec,
   dissimilarities,
   dissimilaritiesTo,
   pickRecords,
   type RecordValue,
-} from '../../numerics/dissimilarity.ts';
-import { type PreparedComparison, prepareComparison } from '../../numerics/dissimilarity-prepare.ts';
-import type { Random } from '../../numerics/random.ts';
+} from '../../numerics/dissimilarity/dissimilarity.ts';
+import { type PreparedComparison, prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { type Calibration, type ConformalP, calibrate, conformalP } from '../../numerics/tests/conformal.ts';
 import type { Unavailable } from '../contract.ts';
 import type { LabelAttribute } from './labels.ts';
 

@@ -1,4 +1,4 @@
-import { verdictAt } from '../../numerics/conformal.ts';
+import { verdictAt } from '../../numerics/tests/conformal.ts';
 import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import type { JudgedLabel, Novelty, PlacementFound } from './found.ts';

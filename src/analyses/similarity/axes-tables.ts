@@ -1,4 +1,4 @@
-import type { FactorPoints } from '../../numerics/duality.ts';
+import type { FactorPoints } from '../../numerics/ordination/duality.ts';
 import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { yearColumn } from '../years.ts';
 import type { SimilarityFound } from './compute.ts';

@@ -1,7 +1,7 @@
 import { spaceDistances, timeDistances, type WhereWhen } from '../../fragments/where-when.ts';
-import { assemblageSimilarity, unlikeness } from '../../numerics/assemblage-similarity.ts';
-import { type MantelTest, mantelTest } from '../../numerics/mantel.ts';
-import type { Random } from '../../numerics/random.ts';
+import { assemblageSimilarity, unlikeness } from '../../numerics/assemblages/similarity.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { type MantelTest, mantelTest } from '../../numerics/tests/mantel.ts';
 import type { Unavailable } from '../contract.ts';
 import type { SimilarityOptions } from './options.ts';
 

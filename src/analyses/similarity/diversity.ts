@@ -1,8 +1,8 @@
-import { drawnCounts } from '../../numerics/assemblage-draws.ts';
-import { bootstrapInterval } from '../../numerics/bootstrap.ts';
-import { chaoInterval } from '../../numerics/chao.ts';
-import { diversity, rarefiedRichness } from '../../numerics/diversity.ts';
-import type { Random } from '../../numerics/random.ts';
+import { chaoInterval } from '../../numerics/assemblages/chao.ts';
+import { diversity, rarefiedRichness } from '../../numerics/assemblages/diversity.ts';
+import { drawnCounts } from '../../numerics/assemblages/draws.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { bootstrapInterval } from '../../numerics/resampling/bootstrap.ts';
 import type { Unavailable } from '../contract.ts';
 import type { SimilarityOptions } from './options.ts';
 

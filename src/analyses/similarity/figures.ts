@@ -1,5 +1,5 @@
-import { isDistance } from '../../numerics/assemblage-similarity.ts';
-import { condensedIndex } from '../../numerics/condensed.ts';
+import { isDistance } from '../../numerics/assemblages/similarity.ts';
+import { condensedIndex } from '../../numerics/dissimilarity/condensed.ts';
 import { SAID } from '../coefficient-option.ts';
 import type { Figure } from '../contract.ts';
 import {

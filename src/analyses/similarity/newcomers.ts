@@ -2,12 +2,12 @@ import type { Register } from '../../attributes/definition.ts';
 import { matchTerm } from '../../attributes/matching.ts';
 import { InputError } from '../../errors.ts';
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
-import { drawnCounts, type ItemKinds, likenessInterval } from '../../numerics/assemblage-draws.ts';
-import { assemblageSimilarity, isDistance } from '../../numerics/assemblage-similarity.ts';
-import type { ResampledInterval } from '../../numerics/bootstrap.ts';
-import { type Correspondence, projectRow } from '../../numerics/correspondence.ts';
-import { quantileSorted } from '../../numerics/quantile.ts';
-import type { Random } from '../../numerics/random.ts';
+import { drawnCounts, type ItemKinds, likenessInterval } from '../../numerics/assemblages/draws.ts';
+import { assemblageSimilarity, isDistance } from '../../numerics/assemblages/similarity.ts';
+import { quantileSorted } from '../../numerics/describing/quantile.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { type Correspondence, projectRow } from '../../numerics/ordination/correspondence.ts';
+import type { ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
 import type { Unavailable } from '../contract.ts';
 import type { SimilarityOptions } from './options.ts';
 

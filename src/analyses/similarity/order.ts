@@ -1,10 +1,10 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import type { Span } from '../../fragments/where-when.ts';
-import { type Correspondence, correspondence, projectRow } from '../../numerics/correspondence.ts';
-import { permutationTest } from '../../numerics/permutation.ts';
-import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
-import type { Random } from '../../numerics/random.ts';
-import { spearman } from '../../numerics/trend.ts';
+import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { type Correspondence, correspondence, projectRow } from '../../numerics/ordination/correspondence.ts';
+import { permutationTest } from '../../numerics/resampling/permutation.ts';
+import { spearman } from '../../numerics/tests/trend.ts';
 import type { Unavailable } from '../contract.ts';
 import type { SimilarityOptions } from './options.ts';
 

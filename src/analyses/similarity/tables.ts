@@ -1,4 +1,4 @@
-import { condensedIndex } from '../../numerics/condensed.ts';
+import { condensedIndex } from '../../numerics/dissimilarity/condensed.ts';
 import { NAMED, SAID } from '../coefficient-option.ts';
 import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { printNumber } from '../phrasing.ts';

@@ -1,4 +1,4 @@
-import { isDistance } from '../../numerics/assemblage-similarity.ts';
+import { isDistance } from '../../numerics/assemblages/similarity.ts';
 import { LIMITS_OF_LIKENESS, NAMED } from '../coefficient-option.ts';
 import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';

@@ -2,12 +2,12 @@ import type { AttributeDefinition, Register } from '../../attributes/definition.
 import { midpoint, termAt } from '../../fragments/accessors.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import type { Column, FragmentTable, TermColumn } from '../../fragments/table.ts';
-import { adjustKnown } from '../../numerics/adjust.ts';
-import { association, withoutEmptyLines } from '../../numerics/contingency.ts';
-import { fisherExact } from '../../numerics/fisher-exact.ts';
-import { cliffsDelta, mannWhitney } from '../../numerics/mann-whitney.ts';
-import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
-import type { Random } from '../../numerics/random.ts';
+import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { adjustKnown } from '../../numerics/tests/adjust.ts';
+import { association, withoutEmptyLines } from '../../numerics/tests/contingency.ts';
+import { fisherExact } from '../../numerics/tests/fisher-exact.ts';
+import { cliffsDelta, mannWhitney } from '../../numerics/tests/mann-whitney.ts';
 import type { Unavailable } from '../contract.ts';
 import { printNumber, printQuantity } from '../phrasing.ts';
 import type { Apart } from './found.ts';

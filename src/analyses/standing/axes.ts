@@ -1,9 +1,9 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { itemCounts } from '../../fragments/item-counts.ts';
-import { drawnCounts } from '../../numerics/assemblage-draws.ts';
-import { correspondence, projectRow } from '../../numerics/correspondence.ts';
-import { quantileSorted } from '../../numerics/quantile.ts';
-import type { Random } from '../../numerics/random.ts';
+import { drawnCounts } from '../../numerics/assemblages/draws.ts';
+import { quantileSorted } from '../../numerics/describing/quantile.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { correspondence, projectRow } from '../../numerics/ordination/correspondence.ts';
 import type { Unavailable } from '../contract.ts';
 import type { AxesPlace, Point } from './found.ts';
 import type { StandingOptions } from './options.ts';

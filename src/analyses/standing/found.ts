@@ -1,5 +1,5 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
-import type { MantelTest } from '../../numerics/mantel.ts';
+import type { MantelTest } from '../../numerics/tests/mantel.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { StandingOptions } from './options.ts';
 

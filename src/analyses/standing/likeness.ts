@@ -1,10 +1,10 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { itemCounts } from '../../fragments/item-counts.ts';
-import { adjustP } from '../../numerics/adjust.ts';
-import { likenessInterval, sameSource } from '../../numerics/assemblage-draws.ts';
-import { assemblageSimilarity, isDistance } from '../../numerics/assemblage-similarity.ts';
-import { condensedIndex } from '../../numerics/condensed.ts';
-import type { Random } from '../../numerics/random.ts';
+import { likenessInterval, sameSource } from '../../numerics/assemblages/draws.ts';
+import { assemblageSimilarity, isDistance } from '../../numerics/assemblages/similarity.ts';
+import { condensedIndex } from '../../numerics/dissimilarity/condensed.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { adjustP } from '../../numerics/tests/adjust.ts';
 import type { Likeness } from './found.ts';
 import type { StandingOptions } from './options.ts';
 

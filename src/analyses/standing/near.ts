@@ -1,12 +1,12 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { spaceDistances, timeDistances, whereAndWhen } from '../../fragments/where-when.ts';
-import { assemblageSimilarity, unlikeness } from '../../numerics/assemblage-similarity.ts';
-import { dissimilarityAt } from '../../numerics/condensed.ts';
-import { mantelTest } from '../../numerics/mantel.ts';
-import { permutationTest } from '../../numerics/permutation.ts';
-import type { Random } from '../../numerics/random.ts';
-import { spearman } from '../../numerics/trend.ts';
+import { assemblageSimilarity, unlikeness } from '../../numerics/assemblages/similarity.ts';
+import { dissimilarityAt } from '../../numerics/dissimilarity/condensed.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { permutationTest } from '../../numerics/resampling/permutation.ts';
+import { mantelTest } from '../../numerics/tests/mantel.ts';
+import { spearman } from '../../numerics/tests/trend.ts';
 import type { NearerIn } from './found.ts';
 import type { StandingOptions } from './options.ts';
 

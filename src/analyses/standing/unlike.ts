@@ -1,15 +1,15 @@
 import type { Grouping } from '../../fragments/groups.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { bootstrapInterval } from '../../numerics/bootstrap.ts';
 import {
   type DissimilaritySpec,
   dissimilarities,
   dissimilaritiesTo,
   pickRecords,
   valueAt,
-} from '../../numerics/dissimilarity.ts';
-import { prepareComparison } from '../../numerics/dissimilarity-prepare.ts';
-import type { Random } from '../../numerics/random.ts';
+} from '../../numerics/dissimilarity/dissimilarity.ts';
+import { prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { bootstrapInterval } from '../../numerics/resampling/bootstrap.ts';
 import type { Unavailable } from '../contract.ts';
 import type { AtHome, Elsewhere, Unlike } from './found.ts';
 import type { StandingOptions } from './options.ts';

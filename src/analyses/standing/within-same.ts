@@ -2,7 +2,7 @@ import type { Register } from '../../attributes/definition.ts';
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import type { Random } from '../../numerics/random.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
 import type { StandingFound } from './found.ts';
 import { likenessTo } from './likeness.ts';
 import type { StandingOptions } from './options.ts';

@@ -1,10 +1,15 @@
 import { CELL_STATES } from '../../cells/reading.ts';
 import { isOpenEnded, pointOf } from '../../fragments/accessors.ts';
 import type { NumericColumn } from '../../fragments/table.ts';
-import { coefficientOfVariation, mean, skewness, standardDeviation } from '../../numerics/moments.ts';
-import { quantile } from '../../numerics/quantile.ts';
-import { quantileBounds } from '../../numerics/quantile-bounds.ts';
-import type { Unavailable } from '../../numerics/unavailable.ts';
+import {
+  coefficientOfVariation,
+  mean,
+  skewness,
+  standardDeviation,
+} from '../../numerics/describing/moments.ts';
+import { quantile } from '../../numerics/describing/quantile.ts';
+import { quantileBounds } from '../../numerics/describing/quantile-bounds.ts';
+import type { Unavailable } from '../../numerics/foundation/unavailable.ts';
 import type { ResultColumn, TableCell } from '../contract.ts';
 
 /** Below this many values a standard deviation is not given: it would say no more than the values do. */

@@ -1,11 +1,11 @@
 import { isOpenEnded, pointOf } from '../../fragments/accessors.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import type { NumericColumn } from '../../fragments/table.ts';
-import { blockedSample, blockMembers, gatherBlocks } from '../../numerics/blocked-sample.ts';
-import { bootstrapInterval, expandedLevel } from '../../numerics/bootstrap.ts';
-import { mean } from '../../numerics/moments.ts';
-import { quantileSorted } from '../../numerics/quantile.ts';
-import { intervalDistribution, intervalQuantile } from '../../numerics/turnbull.ts';
+import { mean } from '../../numerics/describing/moments.ts';
+import { quantileSorted } from '../../numerics/describing/quantile.ts';
+import { intervalDistribution, intervalQuantile } from '../../numerics/describing/turnbull.ts';
+import { bootstrapInterval, expandedLevel } from '../../numerics/resampling/bootstrap.ts';
+import { blockedSample, blockMembers, gatherBlocks } from '../../numerics/tests/blocked-sample.ts';
 import type { AnalysisInput, ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import type { Part } from './compute.ts';
 import type { SummaryOptions } from './options.ts';

@@ -1,7 +1,7 @@
 import { midpoint } from '../../fragments/accessors.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import type { NumericColumn } from '../../fragments/table.ts';
-import { quantileSorted, sortedValues } from '../../numerics/quantile.ts';
+import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import type { Figure, ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindStyle } from '../figure-style.ts';
 import { DATE_UNIT, printCount, printYear } from '../phrasing.ts';

@@ -3,7 +3,7 @@ import { pointOf, termAt } from '../../fragments/accessors.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import type { NumericColumn, TermColumn } from '../../fragments/table.ts';
-import { overlapShares } from '../../numerics/time-overlap.ts';
+import { overlapShares } from '../../numerics/assemblages/time-overlap.ts';
 import type { AnalysisInput, ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { YEARS_IN_FILES, yearColumn } from '../years.ts';
 import type { Part } from './compute.ts';

@@ -2,8 +2,8 @@ import { midpoint } from '../../fragments/accessors.ts';
 import type { Condition } from '../../fragments/select.ts';
 import { takeRows } from '../../fragments/subset.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
-import { kindBits, numberBits } from '../../numerics/code-length.ts';
-import { ln } from '../../numerics/elementary.ts';
+import { ln } from '../../numerics/foundation/elementary.ts';
+import { kindBits, numberBits } from '../../numerics/grouping/code-length.ts';
 import { conditionsOf, type Rule, type Typology } from './rules.ts';
 
 /** What a typology costs to say, and what it saves in saying everything else. */

@@ -1,5 +1,5 @@
-import { exp, ln } from '../../numerics/elementary.ts';
-import { isUnavailable } from '../../numerics/unavailable.ts';
+import { exp, ln } from '../../numerics/foundation/elementary.ts';
+import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindBar, kindStyle, SEQUENTIAL } from '../figure-style.ts';
 import { logTicks } from '../log-axis.ts';

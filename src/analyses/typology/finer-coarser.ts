@@ -1,9 +1,9 @@
-import { type Condensed, dissimilarityAt, takeRecords } from '../../numerics/condensed.ts';
+import { type Condensed, dissimilarityAt, takeRecords } from '../../numerics/dissimilarity/condensed.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
 import { medoids } from '../../numerics/grouping/medoids.ts';
 import { predictionStrength } from '../../numerics/grouping/prediction-strength.ts';
 import { silhouette } from '../../numerics/grouping/silhouette.ts';
-import { type PermutationalAnova, permanova } from '../../numerics/permanova.ts';
-import type { Random } from '../../numerics/random.ts';
+import { type PermutationalAnova, permanova } from '../../numerics/tests/permanova.ts';
 import type { Unavailable } from '../contract.ts';
 
 /** Would one type fewer do, or one more? Both judged in attributes that did not define the types. */

@@ -1,4 +1,5 @@
-import { type Condensed, takeRecords } from '../../numerics/condensed.ts';
+import { type Condensed, takeRecords } from '../../numerics/dissimilarity/condensed.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
 import {
   adjustedMutualInformation,
   adjustedRand,
@@ -7,7 +8,6 @@ import {
 } from '../../numerics/grouping/agreement.ts';
 import { medoids } from '../../numerics/grouping/medoids.ts';
 import { type GroupStability, groupStability } from '../../numerics/grouping/stability.ts';
-import type { Random } from '../../numerics/random.ts';
 import type { Unavailable } from '../contract.ts';
 
 /** Groups found without the types, set against them. */

@@ -1,10 +1,10 @@
 import type { Register } from '../../attributes/definition.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { adjustKnown } from '../../numerics/adjust.ts';
-import { type Association, association, withoutEmptyLines } from '../../numerics/contingency.ts';
-import { fisherExact } from '../../numerics/fisher-exact.ts';
-import type { Random } from '../../numerics/random.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { adjustKnown } from '../../numerics/tests/adjust.ts';
+import { type Association, association, withoutEmptyLines } from '../../numerics/tests/contingency.ts';
+import { fisherExact } from '../../numerics/tests/fisher-exact.ts';
 import type { Unavailable } from '../contract.ts';
 
 /** Whether the types go with something outside themselves. */

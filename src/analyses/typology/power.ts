@@ -1,7 +1,7 @@
+import { quantileSorted } from '../../numerics/describing/quantile.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
 import { dip } from '../../numerics/modes/dip.ts';
 import { type GaussianPart, sampleMixture } from '../../numerics/modes/mixture-parts.ts';
-import { quantileSorted } from '../../numerics/quantile.ts';
-import type { Random } from '../../numerics/random.ts';
 import type { Unavailable } from '../contract.ts';
 import { likelihoodRatio } from './threshold.ts';
 

@@ -1,11 +1,11 @@
 import { midpoint } from '../../fragments/accessors.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { type Condensed, dissimilarityAt } from '../../numerics/condensed.ts';
-import { discriminant } from '../../numerics/discriminant.ts';
-import { ln } from '../../numerics/elementary.ts';
-import { cohenKappa, type Kappa } from '../../numerics/kappa.ts';
-import { permutationTest } from '../../numerics/permutation.ts';
-import type { Random } from '../../numerics/random.ts';
+import { type Condensed, dissimilarityAt } from '../../numerics/dissimilarity/condensed.ts';
+import { ln } from '../../numerics/foundation/elementary.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { discriminant } from '../../numerics/ordination/discriminant.ts';
+import { permutationTest } from '../../numerics/resampling/permutation.ts';
+import { cohenKappa, type Kappa } from '../../numerics/tests/kappa.ts';
 import type { Unavailable } from '../contract.ts';
 
 /** Types predicted for each fold from all the others. */

@@ -1,11 +1,11 @@
 import { midpoint } from '../../fragments/accessors.ts';
 import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
-import { exp, ln } from '../../numerics/elementary.ts';
+import { exp, ln } from '../../numerics/foundation/elementary.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { type DipTest, dipTest } from '../../numerics/modes/dip.ts';
 import { type GaussianMixture, gaussianMixture } from '../../numerics/modes/gaussian-mixture.ts';
 import { type BandwidthTest, bandwidthTest, valleyOfTwo } from '../../numerics/modes/silverman.ts';
-import type { Random } from '../../numerics/random.ts';
-import { isUnavailable } from '../../numerics/unavailable.ts';
 import type { Unavailable } from '../contract.ts';
 import { denseItems } from './finer-coarser.ts';
 import { conditionsOf, type Typology } from './rules.ts';

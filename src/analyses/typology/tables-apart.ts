@@ -1,4 +1,4 @@
-import { isUnavailable } from '../../numerics/unavailable.ts';
+import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
 import type { Apart } from './apart.ts';
 import { column, orWhy, type Parts } from './table-parts.ts';

@@ -1,4 +1,4 @@
-import { isUnavailable } from '../../numerics/unavailable.ts';
+import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { ResultTable } from '../contract.ts';
 import type { TypeMap } from './apart.ts';
 import { column, orWhy, type Parts } from './table-parts.ts';

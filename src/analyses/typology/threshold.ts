@@ -1,8 +1,8 @@
-import { DRAWS_AGREE, drawsAgree, expandedTail } from '../../numerics/bootstrap.ts';
+import { quantileSorted } from '../../numerics/describing/quantile.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
 import { gaussianMixture } from '../../numerics/modes/gaussian-mixture.ts';
 import { crossing, sampleMixture } from '../../numerics/modes/mixture-parts.ts';
-import { quantileSorted } from '../../numerics/quantile.ts';
-import type { Random } from '../../numerics/random.ts';
+import { DRAWS_AGREE, drawsAgree, expandedTail } from '../../numerics/resampling/bootstrap.ts';
 import type { Unavailable } from '../contract.ts';
 
 export interface Threshold {

@@ -1,11 +1,11 @@
 import type { Register } from '../../attributes/definition.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { adjustKnown } from '../../numerics/adjust.ts';
-import { type Condensed, takeRecords } from '../../numerics/condensed.ts';
-import { type PermutationalAnova, permanova } from '../../numerics/permanova.ts';
-import type { Random } from '../../numerics/random.ts';
-import { isUnavailable } from '../../numerics/unavailable.ts';
+import { type Condensed, takeRecords } from '../../numerics/dissimilarity/condensed.ts';
+import type { Random } from '../../numerics/foundation/random.ts';
+import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
+import { adjustKnown } from '../../numerics/tests/adjust.ts';
+import { type PermutationalAnova, permanova } from '../../numerics/tests/permanova.ts';
 import type { Unavailable } from '../contract.ts';
 
 /** The types compared among records of one kind alone, such as the charred ones. */

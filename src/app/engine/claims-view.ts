@@ -5,7 +5,7 @@ import { type ClaimsOptions, claimsOptions } from '../../analyses/claims/options
 import { type PrintedTable, readTable } from '../../analyses/claims/printed-table.ts';
 import { claimsWords } from '../../analyses/claims/words.ts';
 import { InputError } from '../../errors.ts';
-import { createRandom } from '../../numerics/random.ts';
+import { createRandom } from '../../numerics/foundation/random.ts';
 import { claimsCsv, claimsJson } from '../../report/claims-data.ts';
 import { claimsLetter } from '../../report/claims-letter.ts';
 import { renderClaimsPage } from '../../report/claims-page.ts';

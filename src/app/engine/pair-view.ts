@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { comparisonOptions, comparisonSettings } from '../../analyses/comparison-options.ts';
 import { nearestMedoids } from '../../analyses/grouping/nearest-medoids.ts';
 import { COMPARED_BLOCKS, compareRecords } from '../../fragments/comparison.ts';
-import { explainPair } from '../../numerics/explain-pair.ts';
+import { explainPair } from '../../numerics/dissimilarity/explain-pair.ts';
 import type { Prepared } from '../../study/prepare.ts';
 import type { PairView } from './protocol.ts';
 import { readingWords } from './record-view.ts';

@@ -4,7 +4,7 @@ import { checkClaims } from '../../analyses/claims/compute.ts';
 import { type ClaimsOptions, claimsOptions } from '../../analyses/claims/options.ts';
 import { claimsTemplate } from '../../analyses/claims/template.ts';
 import { InputError } from '../../errors.ts';
-import { createRandom } from '../../numerics/random.ts';
+import { createRandom } from '../../numerics/foundation/random.ts';
 import { claimsCsv, claimsJson } from '../../report/claims-data.ts';
 import { claimsLetter } from '../../report/claims-letter.ts';
 import { renderClaimsPage } from '../../report/claims-page.ts';

@@ -1,5 +1,5 @@
-import { exp, ln } from '../elementary.ts';
-import type { Unavailable } from '../unavailable.ts';
+import { exp, ln } from '../foundation/elementary.ts';
+import type { Unavailable } from '../foundation/unavailable.ts';
 
 /** Counts of records by group in a first and in a second grouping. */
 export interface Contingency {

@@ -1,4 +1,4 @@
-import { type Condensed, condensedIndex } from '../condensed.ts';
+import { type Condensed, condensedIndex } from '../dissimilarity/condensed.ts';
 import type { RawMerge } from './tree.ts';
 
 /**

@@ -1,7 +1,7 @@
-import { type Condensed, pairCount } from '../condensed.ts';
-import { normalQuantileUpper } from '../distributions.ts';
-import type { PrincipalCoordinates } from '../principal-coordinates.ts';
-import type { Random } from '../random.ts';
+import { type Condensed, pairCount } from '../dissimilarity/condensed.ts';
+import { normalQuantileUpper } from '../foundation/distributions.ts';
+import type { Random } from '../foundation/random.ts';
+import type { PrincipalCoordinates } from '../ordination/principal-coordinates.ts';
 import { criticalBandwidth } from './critical-bandwidth.ts';
 
 /** A table without groups: its dissimilarities, and the drawn coordinates that they come from (row by row). */

@@ -1,4 +1,4 @@
-import type { Condensed } from '../condensed.ts';
+import type { Condensed } from '../dissimilarity/condensed.ts';
 import { type KernelMemory, withKernels } from '../wasm/kernels.ts';
 import { requireKnown } from './known-records.ts';
 import type { RawMerge } from './tree.ts';

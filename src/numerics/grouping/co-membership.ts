@@ -1,4 +1,4 @@
-import { type Condensed, pairCount } from '../condensed.ts';
+import { type Condensed, pairCount } from '../dissimilarity/condensed.ts';
 
 /**
  * How often do two records fall into one group, over several groupings (methods, weights, numbers of

@@ -1,4 +1,4 @@
-import { exp } from '../elementary.ts';
+import { exp } from '../foundation/elementary.ts';
 
 /** Points of the grid on which modes are counted. */
 const GRID = 128;

@@ -1,4 +1,4 @@
-import type { Condensed } from '../condensed.ts';
+import type { Condensed } from '../dissimilarity/condensed.ts';
 import { excessOfMass } from './condensed-tree.ts';
 import { requireKnown } from './known-records.ts';
 import { spanningMerges } from './spanning-tree.ts';

@@ -1,5 +1,5 @@
-import { type Condensed, dissimilarityAt } from '../condensed.ts';
-import { pow } from '../elementary.ts';
+import { type Condensed, dissimilarityAt } from '../dissimilarity/condensed.ts';
+import { pow } from '../foundation/elementary.ts';
 
 /**
  * How much does each record belong to each medoid's group, when it may belong to several?

@@ -1,5 +1,5 @@
-import type { Condensed } from '../condensed.ts';
-import { ln } from '../elementary.ts';
+import type { Condensed } from '../dissimilarity/condensed.ts';
+import { ln } from '../foundation/elementary.ts';
 import { groupSizes } from './silhouette.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { kmeans as mlKmeans } from 'ml-kmeans';
-import type { Random } from '../random.ts';
-import type { Unavailable } from '../unavailable.ts';
+import type { Random } from '../foundation/random.ts';
+import type { Unavailable } from '../foundation/unavailable.ts';
 import { lloyd, type Start } from './lloyd.ts';
 import { plusPlus } from './plus-plus.ts';
 import { narrow, type Records, widen, withRecords } from './records.ts';

@@ -1,4 +1,4 @@
-import type { Condensed } from '../condensed.ts';
+import type { Condensed } from '../dissimilarity/condensed.ts';
 
 export interface KnownRecords {
   /** Rows kept, ascending: every pair among them is known. */

@@ -1,4 +1,4 @@
-import type { Condensed } from '../condensed.ts';
+import type { Condensed } from '../dissimilarity/condensed.ts';
 import { closestPairMerges } from './closest-pair.ts';
 import { withClusters } from './clusters.ts';
 import { requireKnown } from './known-records.ts';

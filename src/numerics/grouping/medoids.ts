@@ -1,4 +1,4 @@
-import { type Condensed, dissimilarityAt } from '../condensed.ts';
+import { type Condensed, dissimilarityAt } from '../dissimilarity/condensed.ts';
 import { requireKnown } from './known-records.ts';
 
 export interface MedoidGrouping {

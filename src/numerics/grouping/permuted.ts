@@ -1,5 +1,5 @@
-import type { Variable } from '../dissimilarity.ts';
-import type { Random } from '../random.ts';
+import type { Variable } from '../dissimilarity/dissimilarity.ts';
+import type { Random } from '../foundation/random.ts';
 
 /**
  * The same values with every tie between attributes cut: each variable is dealt out anew among the items,

@@ -1,4 +1,4 @@
-import type { Random } from '../random.ts';
+import type { Random } from '../foundation/random.ts';
 import type { Records } from './records.ts';
 
 /**

@@ -1,5 +1,5 @@
-import { type Condensed, dissimilarityAt } from '../condensed.ts';
-import type { Random } from '../random.ts';
+import { type Condensed, dissimilarityAt } from '../dissimilarity/condensed.ts';
+import type { Random } from '../foundation/random.ts';
 
 /** Groups some of the records into k groups; labels 0, 1, … run alongside `rows`. */
 export type Regroup = (rows: Int32Array, k: number) => ArrayLike<number>;

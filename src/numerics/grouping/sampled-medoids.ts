@@ -1,5 +1,5 @@
-import type { Condensed } from '../condensed.ts';
-import type { Random } from '../random.ts';
+import type { Condensed } from '../dissimilarity/condensed.ts';
+import type { Random } from '../foundation/random.ts';
 import { medoidsForEach } from './medoids.ts';
 
 /** Dissimilarities worked out on demand, for tables whose full matrix would not fit. */

@@ -1,4 +1,4 @@
-import type { Condensed } from '../condensed.ts';
+import type { Condensed } from '../dissimilarity/condensed.ts';
 
 export interface Silhouette {
   /** s(i) = (b - a) / max(a, b), one a record; NaN for a record in no group (membership -1). */

@@ -1,4 +1,4 @@
-import type { Random } from '../random.ts';
+import type { Random } from '../foundation/random.ts';
 
 export interface GroupStability {
   /** Mean over resamples of the Jaccard coefficient with the most similar new group; NaN without any. */

@@ -1,4 +1,4 @@
-import { type Condensed, condensedIndex, pairCount } from '../condensed.ts';
+import { type Condensed, condensedIndex, pairCount } from '../dissimilarity/condensed.ts';
 
 /**
  * A tree of merges in the layout of scipy: cluster 0 … n - 1 are the records, cluster n + m is made by

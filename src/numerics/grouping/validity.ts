@@ -1,5 +1,5 @@
-import type { Condensed } from '../condensed.ts';
-import type { Unavailable } from '../unavailable.ts';
+import type { Condensed } from '../dissimilarity/condensed.ts';
+import type { Unavailable } from '../foundation/unavailable.ts';
 import { groupSizes } from './silhouette.ts';
 
 export interface Validity {

@@ -1,5 +1,5 @@
-import type { Random } from '../random.ts';
-import type { Unavailable } from '../unavailable.ts';
+import type { Random } from '../foundation/random.ts';
+import type { Unavailable } from '../foundation/unavailable.ts';
 
 /**
  * The dip: the largest distance between the empirical distribution and the nearest one that has a

@@ -1,6 +1,6 @@
-import { ln } from '../elementary.ts';
-import { quantileSorted } from '../quantile.ts';
-import type { Unavailable } from '../unavailable.ts';
+import { quantileSorted } from '../describing/quantile.ts';
+import { ln } from '../foundation/elementary.ts';
+import type { Unavailable } from '../foundation/unavailable.ts';
 import { type Climbed, climb, tally } from './mixture-climb.ts';
 import type { GaussianPart } from './mixture-parts.ts';
 

@@ -1,4 +1,4 @@
-import { exp, ln } from '../elementary.ts';
+import { exp, ln } from '../foundation/elementary.ts';
 import type { GaussianPart } from './mixture-parts.ts';
 
 /** Distinct values ascending, with how often each stands in the sample. */

@@ -1,5 +1,5 @@
-import { ln } from '../elementary.ts';
-import type { Random } from '../random.ts';
+import { ln } from '../foundation/elementary.ts';
+import type { Random } from '../foundation/random.ts';
 
 export interface GaussianPart {
   readonly share: number;

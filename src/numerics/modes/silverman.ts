@@ -1,6 +1,6 @@
-import { exp } from '../elementary.ts';
-import type { Random } from '../random.ts';
-import type { Unavailable } from '../unavailable.ts';
+import { exp } from '../foundation/elementary.ts';
+import type { Random } from '../foundation/random.ts';
+import type { Unavailable } from '../foundation/unavailable.ts';
 import { standardNormal } from './mixture-parts.ts';
 
 /** Points at which a density is looked at, a bandwidth. */

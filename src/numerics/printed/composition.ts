@@ -1,4 +1,4 @@
-import { ln } from '../elementary.ts';
+import { ln } from '../foundation/elementary.ts';
 import { exactly, minus, over, type Range, size, square, times, total } from './range.ts';
 
 /**

@@ -1,5 +1,5 @@
 import gammaln from '@stdlib/math-base-special-gammaln';
-import { exp } from '../elementary.ts';
+import { exp } from '../foundation/elementary.ts';
 
 /**
  * The other p values that are printed for Fisher's exact test of a 2 x 2 table: each tail, twice the

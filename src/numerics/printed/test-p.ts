@@ -1,4 +1,9 @@
-import { chiSquaredUpper, fisherUpper, normalTwoSided, studentTwoSided } from '../distributions.ts';
+import {
+  chiSquaredUpper,
+  fisherUpper,
+  normalTwoSided,
+  studentTwoSided,
+} from '../foundation/distributions.ts';
 import { type Range, size } from './range.ts';
 
 /** Tests whose p follows from the printed statistic and its degrees of freedom. */

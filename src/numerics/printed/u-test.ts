@@ -1,4 +1,4 @@
-import { normalTwoSided } from '../distributions.ts';
+import { normalTwoSided } from '../foundation/distributions.ts';
 
 export interface UWay {
   readonly method: string;

@@ -1,5 +1,5 @@
 import type { Column, FragmentTable, NumericColumn } from '../../fragments/table.ts';
-import { ln } from '../../numerics/elementary.ts';
+import { ln } from '../../numerics/foundation/elementary.ts';
 
 /** Rows of one source that may be one find, written down twice under two identifiers. */
 

@@ -1,5 +1,5 @@
 import type { FragmentTable } from '../../fragments/table.ts';
-import { chiSquaredUpper } from '../../numerics/distributions.ts';
+import { chiSquaredUpper } from '../../numerics/foundation/distributions.ts';
 
 /** Preference for certain last digits, which says how finely somebody really measured. */
 export interface Heaping {

@@ -1,8 +1,8 @@
 import { midpoint } from '../../fragments/accessors.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { adjustP } from '../../numerics/adjust.ts';
-import { mannWhitney } from '../../numerics/mann-whitney.ts';
-import { quantile } from '../../numerics/quantile.ts';
+import { quantile } from '../../numerics/describing/quantile.ts';
+import { adjustP } from '../../numerics/tests/adjust.ts';
+import { mannWhitney } from '../../numerics/tests/mann-whitney.ts';
 import { nameIn } from '../assemble.ts';
 
 /** Two recorders (or sources) whose readings of one attribute differ on the same assemblages. */

@@ -1,7 +1,7 @@
 import { CLAIM_COLUMNS } from '../../../src/analyses/claims/claim.ts';
 import { type ClaimsFound, checkClaims } from '../../../src/analyses/claims/compute.ts';
 import type { Judged } from '../../../src/analyses/claims/verdicts.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { writeCsv } from '../../../src/sources/export.ts';
 
 export type Row = Partial<Record<(typeof CLAIM_COLUMNS)[number], string>>;

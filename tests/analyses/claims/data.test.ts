@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkClaims } from '../../../src/analyses/claims/compute.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { loadStudy, studyFiles } from '../../../src/study/load.ts';
 import { prepareStudy } from '../../../src/study/prepare.ts';
 import { reference } from '../../references/reference.ts';

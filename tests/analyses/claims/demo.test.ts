@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type ClaimsFound, checkClaims } from '../../../src/analyses/claims/compute.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { prepareDemo } from '../../demo/prepared.ts';
 import { demoBytes, demoText } from '../../demo/truth.ts';
 import { verdictOf } from './claims.ts';

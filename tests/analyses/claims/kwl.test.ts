@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkClaims } from '../../../src/analyses/claims/compute.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { checkStudy } from '../../../src/study/load.ts';
 import { prepareStudy } from '../../../src/study/prepare.ts';
 import { claimsBytes, type Row } from './claims.ts';

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { assemblageSimilarity } from '../../../src/numerics/assemblage-similarity.ts';
+import { assemblageSimilarity } from '../../../src/numerics/assemblages/similarity.ts';
 import {
   fisherUpper,
   normalTwoSided,
   studentQuantileUpper,
   studentTwoSided,
-} from '../../../src/numerics/distributions.ts';
+} from '../../../src/numerics/foundation/distributions.ts';
 import type { Row } from './claims.ts';
 import { average, neverCannotBe, print, rounding, runs, spread, tried } from './print.ts';
 

@@ -1,8 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chiSquaredUpper, fisherUpper, studentTwoSided } from '../../../src/numerics/distributions.ts';
-import { diversity } from '../../../src/numerics/diversity.ts';
-import { quantile } from '../../../src/numerics/quantile.ts';
+import { diversity } from '../../../src/numerics/assemblages/diversity.ts';
+import { quantile } from '../../../src/numerics/describing/quantile.ts';
+import {
+  chiSquaredUpper,
+  fisherUpper,
+  studentTwoSided,
+} from '../../../src/numerics/foundation/distributions.ts';
 import type { Row } from './claims.ts';
 import { average, neverCannotBe, print, rounding, runs, spread, tried } from './print.ts';
 

@@ -3,7 +3,7 @@ import type { GroupingFound } from '../../../src/analyses/grouping/compute.ts';
 import { grouping } from '../../../src/analyses/grouping/index.ts';
 import { type GroupingOptions, groupingOptions, METHODS } from '../../../src/analyses/grouping/options.ts';
 import { InputError } from '../../../src/errors.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { attribute, type MadeColumn, madeInput } from './made-table.ts';
 
 const spacing = attribute('rowSpacing', 'spacing', 'ratio', { unit: 'mm', transform: 'log' });

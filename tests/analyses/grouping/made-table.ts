@@ -1,7 +1,7 @@
 import type { AnalysisInput } from '../../../src/analyses/contract.ts';
 import type { AttributeDefinition, Register, Vocabulary } from '../../../src/attributes/definition.ts';
 import type { Column, FragmentTable } from '../../../src/fragments/table.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 
 type Values = readonly (number | string | null)[];
 export interface MadeColumn {

@@ -5,8 +5,8 @@ import type { GroupingFound } from '../../../src/analyses/grouping/compute.ts';
 import { grouping } from '../../../src/analyses/grouping/index.ts';
 import { nearestMedoids } from '../../../src/analyses/grouping/nearest-medoids.ts';
 import { type GroupingOptions, groupingOptions } from '../../../src/analyses/grouping/options.ts';
-import { dissimilarityAt } from '../../../src/numerics/condensed.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
+import { dissimilarityAt } from '../../../src/numerics/dissimilarity/condensed.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { attribute, type MadeColumn, madeInput } from './made-table.ts';
 
 const spacing = attribute('rowSpacing', 'spacing', 'ratio', { unit: 'mm', transform: 'log' });

@@ -3,7 +3,7 @@ import type { AnalysisInput } from '../../../src/analyses/contract.ts';
 import { computePlacement } from '../../../src/analyses/placement/compute.ts';
 import { placement } from '../../../src/analyses/placement/index.ts';
 import { type PlacementOptions, placementOptions } from '../../../src/analyses/placement/options.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { prepareDemo } from '../../demo/prepared.ts';
 import { attribute, type MadeColumn, madeInput } from '../grouping/made-table.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { COEFFICIENTS } from '../../../src/analyses/coefficient-option.ts';
 import { similarity } from '../../../src/analyses/similarity/index.ts';
-import { condensedIndex } from '../../../src/numerics/condensed.ts';
+import { condensedIndex } from '../../../src/numerics/dissimilarity/condensed.ts';
 import { expectClose } from '../../numerics/close.ts';
 import { reference } from '../../references/reference.ts';
 import { ask, everyNumber, inputFrom, linesOf } from '../ask.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { standing } from '../../../src/analyses/standing/index.ts';
-import { condensedIndex } from '../../../src/numerics/condensed.ts';
+import { condensedIndex } from '../../../src/numerics/dissimilarity/condensed.ts';
 import { expectClose } from '../../numerics/close.ts';
 import { reference } from '../../references/reference.ts';
 import { ask, everyNumber, inputFrom, linesOf } from '../ask.ts';

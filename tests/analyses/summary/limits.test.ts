@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { summary } from '../../../src/analyses/summary/index.ts';
-import { overlapShares } from '../../../src/numerics/time-overlap.ts';
+import { overlapShares } from '../../../src/numerics/assemblages/time-overlap.ts';
 import { expectClose } from '../../numerics/close.ts';
 import { ask, everyNumber, inputFrom, linesOf } from '../ask.ts';
 

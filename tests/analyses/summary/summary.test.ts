@@ -5,7 +5,7 @@ import type { AttributeDefinition } from '../../../src/attributes/definition.ts'
 import { CELL_STATES, type CellState } from '../../../src/cells/reading.ts';
 import { collapseItems } from '../../../src/fragments/items.ts';
 import type { Column, FragmentTable } from '../../../src/fragments/table.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { expectClose } from '../../numerics/close.ts';
 import { reference } from '../../references/reference.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { visibleSplit } from '../../../src/analyses/typology/power.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
-import { isUnavailable } from '../../../src/numerics/unavailable.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
+import { isUnavailable } from '../../../src/numerics/foundation/unavailable.ts';
 import { reference } from '../../references/reference.ts';
 
 /** Powers simulated with R `diptest` and `mclust`: tests/references/scripts/split-power.R. */

@@ -1,5 +1,5 @@
-import type { Condensed } from '../../../src/numerics/condensed.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
+import type { Condensed } from '../../../src/numerics/dissimilarity/condensed.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 
 /** n points about a few centres, row by row. */
 export function cloud(n: number, columns: number, centres: number, seed: number): Float64Array {

@@ -1,4 +1,4 @@
-import { createRandom } from '../../../src/numerics/random.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 
 /** A CSV of fragments of four structures with gaps, invented, for the workbench to open. */
 export function madeCsv(fragments: number): Buffer {

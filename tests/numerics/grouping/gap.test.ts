@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { cloudMaker } from '../../../src/numerics/grouping/cloud-reference.ts';
 import { gapStatistic, groupsByGap, logDispersion } from '../../../src/numerics/grouping/gap.ts';
 import { medoids } from '../../../src/numerics/grouping/medoids.ts';
-import { principalCoordinates } from '../../../src/numerics/principal-coordinates.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
+import { principalCoordinates } from '../../../src/numerics/ordination/principal-coordinates.ts';
 import { reference } from '../../references/reference.ts';
 import { euclidean } from './helpers.ts';
 

@@ -1,4 +1,4 @@
-import type { Condensed } from '../../../src/numerics/condensed.ts';
+import type { Condensed } from '../../../src/numerics/dissimilarity/condensed.ts';
 
 /** Euclidean distances in the order of scipy's pdist. */
 export function euclidean(points: readonly (readonly number[])[]): Condensed {

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Condensed } from '../../../src/numerics/condensed.ts';
-import { dissimilarities } from '../../../src/numerics/dissimilarity.ts';
+import type { Condensed } from '../../../src/numerics/dissimilarity/condensed.ts';
+import { dissimilarities } from '../../../src/numerics/dissimilarity/dissimilarity.ts';
 import { linkage } from '../../../src/numerics/grouping/linkage.ts';
 import {
   copheneticCorrelation,

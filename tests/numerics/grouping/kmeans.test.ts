@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { kmeans, type Points } from '../../../src/numerics/grouping/kmeans.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
 import { reference } from '../../references/reference.ts';
 import { renumbered } from './helpers.ts';
 

@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Condensed, condensedIndex, dissimilarityAt } from '../../../src/numerics/condensed.ts';
+import {
+  type Condensed,
+  condensedIndex,
+  dissimilarityAt,
+} from '../../../src/numerics/dissimilarity/condensed.ts';
 import { knownRecords } from '../../../src/numerics/grouping/known-records.ts';
 
 const withUnknown = (n: number, pairs: readonly (readonly [number, number])[]): Condensed => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Condensed, dissimilarityAt } from '../../../src/numerics/condensed.ts';
+import { type Condensed, dissimilarityAt } from '../../../src/numerics/dissimilarity/condensed.ts';
 import { LINKAGES, type Linkage, linkage } from '../../../src/numerics/grouping/linkage.ts';
 import {
   agglomerativeCoefficient,

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Condensed, dissimilarityAt } from '../../../src/numerics/condensed.ts';
+import { type Condensed, dissimilarityAt } from '../../../src/numerics/dissimilarity/condensed.ts';
 import { medoids, medoidsForEach } from '../../../src/numerics/grouping/medoids.ts';
 import { reference } from '../../references/reference.ts';
 import { euclidean, relativeError, renumbered } from './helpers.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Variable } from '../../../src/numerics/dissimilarity.ts';
+import type { Variable } from '../../../src/numerics/dissimilarity/dissimilarity.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { permutedVariables } from '../../../src/numerics/grouping/permuted.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
 
 const number = (values: number[]): Variable => ({
   kind: 'quantity',

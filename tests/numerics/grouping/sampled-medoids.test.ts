@@ -1,9 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Condensed, dissimilarityAt, takeRecords } from '../../../src/numerics/condensed.ts';
+import {
+  type Condensed,
+  dissimilarityAt,
+  takeRecords,
+} from '../../../src/numerics/dissimilarity/condensed.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { medoids } from '../../../src/numerics/grouping/medoids.ts';
 import { sampledMedoids, sampleRows } from '../../../src/numerics/grouping/sampled-medoids.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
 import { reference } from '../../references/reference.ts';
 import { euclidean, renumbered } from './helpers.ts';
 

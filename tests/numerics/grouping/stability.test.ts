@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { takeRecords } from '../../../src/numerics/condensed.ts';
+import { takeRecords } from '../../../src/numerics/dissimilarity/condensed.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { medoids } from '../../../src/numerics/grouping/medoids.ts';
 import { groupStability } from '../../../src/numerics/grouping/stability.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
 import { reference } from '../../references/reference.ts';
 import { euclidean } from './helpers.ts';
 

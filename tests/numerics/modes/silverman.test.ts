@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import {
   bandwidthTest,
   criticalBandwidth,
   turnsOf,
   valleyOfTwo,
 } from '../../../src/numerics/modes/silverman.ts';
-import { createRandom } from '../../../src/numerics/random.ts';
 import { reference } from '../../references/reference.ts';
 import { available } from '../close.ts';
 

@@ -1,9 +1,9 @@
-import { normalQuantileUpper, studentQuantileUpper } from '../../../numerics/distributions.ts';
-import { mean, standardDeviation } from '../../../numerics/moments.ts';
-import { type QuantileType, quantile } from '../../../numerics/quantile.ts';
-import { exactShareLimits, jeffreysShareLimits } from '../../../numerics/shares.ts';
-import { isUnavailable } from '../../../numerics/unavailable.ts';
-import { wilsonLimits } from '../../../numerics/wilson.ts';
+import { exactShareLimits, jeffreysShareLimits } from '../../../numerics/assemblages/shares.ts';
+import { mean, standardDeviation } from '../../../numerics/describing/moments.ts';
+import { type QuantileType, quantile } from '../../../numerics/describing/quantile.ts';
+import { wilsonLimits } from '../../../numerics/describing/wilson.ts';
+import { normalQuantileUpper, studentQuantileUpper } from '../../../numerics/foundation/distributions.ts';
+import { isUnavailable } from '../../../numerics/foundation/unavailable.ts';
 import type { Unavailable } from '../../contract.ts';
 import type { PrintedFigure } from '../claim.ts';
 import { diversityWays, similarityWays } from '../composition-ways.ts';

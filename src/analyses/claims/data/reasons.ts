@@ -1,5 +1,5 @@
 import type { FragmentTable } from '../../../fragments/table.ts';
-import type { QuantileType } from '../../../numerics/quantile.ts';
+import type { QuantileType } from '../../../numerics/describing/quantile.ts';
 import { printList } from '../../phrasing.ts';
 import type { PrintedFigure } from '../claim.ts';
 import { fitOfWays } from '../self/table-tests.ts';

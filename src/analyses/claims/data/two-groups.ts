@@ -1,7 +1,7 @@
-import { normalTwoSided, studentTwoSided } from '../../../numerics/distributions.ts';
-import { mannWhitney } from '../../../numerics/mann-whitney.ts';
-import { mean, standardDeviation } from '../../../numerics/moments.ts';
-import { isUnavailable } from '../../../numerics/unavailable.ts';
+import { mean, standardDeviation } from '../../../numerics/describing/moments.ts';
+import { normalTwoSided, studentTwoSided } from '../../../numerics/foundation/distributions.ts';
+import { isUnavailable } from '../../../numerics/foundation/unavailable.ts';
+import { mannWhitney } from '../../../numerics/tests/mann-whitney.ts';
 import type { Unavailable } from '../../contract.ts';
 import type { PrintedFigure } from '../claim.ts';
 import { known, rowsOf, type View, valuesOf } from './values.ts';

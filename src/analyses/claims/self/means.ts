@@ -1,4 +1,4 @@
-import { normalQuantileUpper, studentQuantileUpper } from '../../../numerics/distributions.ts';
+import { normalQuantileUpper, studentQuantileUpper } from '../../../numerics/foundation/distributions.ts';
 import {
   exactly,
   minus,

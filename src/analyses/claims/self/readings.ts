@@ -1,6 +1,6 @@
-import { chiSquaredUpper } from '../../../numerics/distributions.ts';
+import { quantile } from '../../../numerics/describing/quantile.ts';
+import { chiSquaredUpper } from '../../../numerics/foundation/distributions.ts';
 import { exactly, over, type PrintHabit, total } from '../../../numerics/printed/range.ts';
-import { quantile } from '../../../numerics/quantile.ts';
 import { type Check, checkByRange, rangeOfFigure, wholeOf } from '../check.ts';
 import type { PrintedFigure } from '../claim.ts';
 import type { Evidence, Sample } from '../evidence.ts';

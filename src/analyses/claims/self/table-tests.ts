@@ -1,11 +1,11 @@
-import { association, withoutEmptyLines } from '../../../numerics/contingency.ts';
-import { fisherExact } from '../../../numerics/fisher-exact.ts';
+import type { Random } from '../../../numerics/foundation/random.ts';
 import { fisherTails } from '../../../numerics/printed/fisher-tails.ts';
 import type { Rounding } from '../../../numerics/printed/printed-number.ts';
 import { exactly, overlap } from '../../../numerics/printed/range.ts';
 import { roundingsOf } from '../../../numerics/printed/rounding-of.ts';
 import { pOf } from '../../../numerics/printed/test-p.ts';
-import type { Random } from '../../../numerics/random.ts';
+import { association, withoutEmptyLines } from '../../../numerics/tests/contingency.ts';
+import { fisherExact } from '../../../numerics/tests/fisher-exact.ts';
 import { type Check, rangeOfFigure, shown, wholeOf } from '../check.ts';
 import type { PrintedFigure } from '../claim.ts';
 import type { Evidence } from '../evidence.ts';

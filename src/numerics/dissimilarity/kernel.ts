@@ -1,0 +1,267 @@
+import type { IntervalRule, RecordValue } from './dissimilarity.ts';
+import { intervalDistance } from './interval-distance.ts';
+import type { Lane, PreparedComparison } from './prepare.ts';
+
+/**
+ * The inner loops of the block dissimilarity. One record is compared with a run of others, variable by
+ * variable, so that every loop runs over one typed array and adds to one buffer: two to three times as
+ * fast as looking at one pair after the other. A gap is a weight of 0, never a branch.
+ */
+
+/** Records compared in one run: buffers of this length stay in the processor's nearest cache. */
+const RUN = 1024;
+
+/** Buffers of one run, by block. */
+export interface Run {
+  readonly sums: readonly Float64Array[];
+  readonly weights: readonly Float64Array[];
+  readonly seen: Float64Array;
+  readonly total: Float64Array;
+  readonly weight: Float64Array;
+}
+
+export function createRun(prepared: PreparedComparison): Run {
+  const buffers = () => prepared.blockWeights.map(() => new Float64Array(RUN));
+  const buffer = () => new Float64Array(RUN);
+  return { sums: buffers(), weights: buffers(), seen: buffer(), total: buffer(), weight: buffer() };
+}
+
+const shared = new Map<number, Run>();
+
+/** The same buffers again for whoever needs them only until it returns: a find is compared with many small sets. */
+export function sharedRun(prepared: PreparedComparison): Run {
+  const blocks = prepared.blockWeights.length;
+  const before = shared.get(blocks);
+  if (before !== undefined) return before;
+  const made = createRun(prepared);
+  shared.set(blocks, made);
+  return made;
+}
+
+/**
+ * Dissimilarities of one record to the records from … to - 1, written to `out` from `place` on.
+ * The record's values stand in the order of the spec's active variables.
+ */
+export function compareRun(
+  prepared: PreparedComparison,
+  record: readonly RecordValue[],
+  from: number,
+  to: number,
+  out: Float64Array,
+  place: number,
+  run: Run,
+): void {
+  for (let start = from; start < to; start += RUN) {
+    const count = Math.min(RUN, to - start);
+    compareChunk(prepared, record, start, count, run);
+    finish(prepared, run, count, out, place + start - from);
+  }
+}
+
+function compareChunk(
+  prepared: PreparedComparison,
+  record: readonly RecordValue[],
+  start: number,
+  count: number,
+  run: Run,
+): void {
+  const { lanes, masks, spec } = prepared;
+  for (let block = 0; block < run.sums.length; block++) {
+    run.sums[block].fill(0, 0, count);
+    run.weights[block].fill(alwaysKnown(lanes, record, block), 0, count);
+  }
+  for (const mask of masks) {
+    let own = 0;
+    for (let bit = 0; bit < mask.lanes.length; bit++) if (isKnown(record[mask.lanes[bit]])) own |= 1 << bit;
+    addMask(mask.bits, mask.weights, own, start, count, run.weights[mask.block]);
+  }
+  if (spec.minimumOverlap > 0) run.seen.fill(0, 0, count);
+  for (let index = 0; index < lanes.length; index++) {
+    const lane = lanes[index];
+    const value = record[index];
+    if (!isKnown(value)) continue;
+    if (spec.minimumOverlap > 0) addKnown(lane.known, lane.share, start, count, run.seen);
+    addLane(lane, value, spec.intervals, start, count, run.sums[lane.block], run.weights[lane.block]);
+  }
+}
+
+/** Weight of the variables that every record has, this one included. */
+function alwaysKnown(lanes: readonly Lane[], record: readonly RecordValue[], block: number): number {
+  let weight = 0;
+  for (let index = 0; index < lanes.length; index++) {
+    const lane = lanes[index];
+    if (lane.block === block && lane.known === null && isKnown(record[index])) weight += lane.weight;
+  }
+  return weight;
+}
+
+function isKnown(value: RecordValue): boolean {
+  return value.code >= 0 && !Number.isNaN(value.low);
+}
+
+function addLane(
+  lane: Lane,
+  value: RecordValue,
+  rule: IntervalRule,
+  start: number,
+  count: number,
+  sums: Float64Array,
+  weights: Float64Array,
+): void {
+  if (lane.kind === 'presence') {
+    if (value.code > 0) addPresent(lane, start, count, sums, weights);
+    else addAbsent(lane, start, count, sums, weights);
+    return;
+  }
+  if (lane.kind === 'kinds') {
+    addKinds(lane.codes, lane.between, value.code * (lane.levels + 1), start, count, sums);
+    return;
+  }
+  if (lane.scale === 0) {
+    addConstant(lane, value, start, count, sums);
+    return;
+  }
+  const low = (value.low - lane.offset) * lane.scale;
+  const high = (value.high - lane.offset) * lane.scale;
+  if (lane.exact && (low === high || rule === 'midpoint')) {
+    const middle = (low + high) / 2;
+    if (lane.known === null) addExact(lane.middle, middle, start, count, sums);
+    else addExactWithGaps(lane.middle, lane.known, middle, start, count, sums);
+  } else addIntervals(lane, rule, low, high, start, count, sums);
+}
+
+function addMask(
+  bits: Uint16Array,
+  table: Float64Array,
+  own: number,
+  start: number,
+  count: number,
+  weights: Float64Array,
+): void {
+  for (let j = 0; j < count; j++) weights[j] += table[own & bits[start + j]];
+}
+
+function addExact(values: Float64Array, x: number, start: number, count: number, sums: Float64Array): void {
+  for (let j = 0; j < count; j++) sums[j] += Math.abs(values[start + j] - x);
+}
+
+function addExactWithGaps(
+  values: Float64Array,
+  known: Float64Array,
+  x: number,
+  start: number,
+  count: number,
+  sums: Float64Array,
+): void {
+  for (let j = 0; j < count; j++) sums[j] += Math.abs(values[start + j] - x) * known[start + j];
+}
+
+function addKnown(
+  known: Float64Array | null,
+  weight: number,
+  start: number,
+  count: number,
+  weights: Float64Array,
+): void {
+  if (known === null) for (let j = 0; j < count; j++) weights[j] += weight;
+  else for (let j = 0; j < count; j++) weights[j] += weight * known[start + j];
+}
+
+function addKinds(
+  codes: Int32Array,
+  between: Float64Array,
+  row: number,
+  start: number,
+  count: number,
+  sums: Float64Array,
+): void {
+  for (let j = 0; j < count; j++) sums[j] += between[row + codes[start + j]];
+}
+
+/** The record has the trait: compared with all who are known, distance 1 from those without it. */
+function addPresent(
+  lane: Lane,
+  start: number,
+  count: number,
+  sums: Float64Array,
+  weights: Float64Array,
+): void {
+  const { weight, middle } = lane;
+  const known = lane.known!;
+  for (let j = 0; j < count; j++) {
+    weights[j] += weight * known[start + j];
+    sums[j] += weight * (known[start + j] - middle[start + j]);
+  }
+}
+
+/** The record lacks the trait: compared only with those who have it, all at distance 1. */
+function addAbsent(
+  lane: Lane,
+  start: number,
+  count: number,
+  sums: Float64Array,
+  weights: Float64Array,
+): void {
+  const { weight, middle } = lane;
+  for (let j = 0; j < count; j++) {
+    const term = weight * middle[start + j];
+    weights[j] += term;
+    sums[j] += term;
+  }
+}
+
+function addIntervals(
+  lane: Lane,
+  rule: IntervalRule,
+  low: number,
+  high: number,
+  start: number,
+  count: number,
+  sums: Float64Array,
+): void {
+  for (let j = 0; j < count; j++) {
+    if (lane.known !== null && lane.known[start + j] === 0) continue;
+    sums[j] += intervalDistance(rule, low, high, lane.low[start + j], lane.high[start + j]);
+  }
+}
+
+/** All values of the sample are equal: there is no scale, so another value is simply another kind. */
+function addConstant(lane: Lane, value: RecordValue, start: number, count: number, sums: Float64Array): void {
+  if (value.low <= lane.offset && value.high >= lane.offset) return;
+  addKnown(lane.known, lane.weight, start, count, sums);
+}
+
+function finish(
+  prepared: PreparedComparison,
+  run: Run,
+  count: number,
+  out: Float64Array,
+  place: number,
+): void {
+  const { blockWeights, spec } = prepared;
+  const total = run.total.fill(0, 0, count);
+  const weight = run.weight.fill(0, 0, count);
+  for (let block = 0; block < blockWeights.length; block++) {
+    addBlock(run.sums[block], run.weights[block], blockWeights[block], count, total, weight);
+  }
+  for (let j = 0; j < count; j++) out[place + j] = weight[j] > 0 ? total[j] / weight[j] : Number.NaN;
+  if (spec.minimumOverlap <= 0) return;
+  const least = spec.minimumOverlap - 1e-9;
+  for (let j = 0; j < count; j++) if (run.seen[j] < least) out[place + j] = Number.NaN;
+}
+
+function addBlock(
+  sums: Float64Array,
+  weights: Float64Array,
+  blockWeight: number,
+  count: number,
+  total: Float64Array,
+  weight: Float64Array,
+): void {
+  for (let j = 0; j < count; j++) {
+    if (weights[j] > 0) {
+      total[j] += (blockWeight * sums[j]) / weights[j];
+      weight[j] += blockWeight;
+    }
+  }
+}
