@@ -4,6 +4,7 @@ import { quantile } from '../numerics/describing/quantile.ts';
 import { midpoint } from './accessors.ts';
 import { contradictEachOther } from './contradiction.ts';
 import { agreedTerm } from './item-terms.ts';
+import { QUANTITY } from './quantity.ts';
 import { takeRows } from './subset.ts';
 import type { Column, FragmentTable, NumericColumn, TermColumn } from './table.ts';
 
@@ -38,11 +39,38 @@ export function collapseItems(table: FragmentTable, register: Register): Collaps
   const columns = new Map<string, Column>();
   const disagreements: { attribute: string; items: number }[] = [];
   for (const [id, column] of table.columns) {
+    if (id === QUANTITY) {
+      columns.set(id, oncePerItem(column, groups));
+      continue;
+    }
     const { collapsed, items } = collapseColumn(column, groups, register);
     columns.set(id, collapsed);
     if (items > 0) disagreements.push({ attribute: id, items });
   }
   return { table: { ...first, id: [...rowsOf.keys()], columns }, disagreements };
+}
+
+/** Rows of one object are one object, whatever number of pieces each of them counts. */
+function oncePerItem(column: Column, groups: readonly number[][]): Column {
+  const first = groups.map((rows) => rows[0]);
+  if (column.kind !== 'numeric') return { ...column, ...pickRows(column, first) };
+  const one = (values: Float64Array, several: number) =>
+    Float64Array.from(groups, (rows) => (rows.length > 1 ? several : values[rows[0]]));
+  return {
+    ...column,
+    ...pickRows(column, first),
+    low: one(column.low, 1),
+    high: one(column.high, 1),
+    step: one(column.step, Number.NaN),
+    readings: new Map(),
+  };
+}
+
+function pickRows(column: Column, rows: readonly number[]): { raw: string[]; state: Uint8Array } {
+  return {
+    raw: rows.map((row) => column.raw[row]),
+    state: Uint8Array.from(rows, (row) => column.state[row]),
+  };
 }
 
 interface Collapsed {

@@ -30,6 +30,7 @@ export const register: Register = {
         { id: 'openness', block: 'spacing', scale: 'ratio' },
         { id: 'balance', block: 'spacing', scale: 'ratio' },
         { id: 'logBalance', block: 'spacing', scale: 'interval' },
+        { id: 'quantity', block: 'context', scale: 'ratio' },
         { id: 'site', block: 'context', scale: 'nominal' },
         { id: 'remarks', block: 'context', scale: 'text' },
       ] as Omit<AttributeDefinition, 'label' | 'source'>[]

@@ -74,6 +74,25 @@ export const RECORD: readonly AttributeDefinition[] = [
     },
   },
   {
+    id: 'quantity',
+    label: 'Number of objects',
+    block: 'context',
+    scale: 'ratio',
+    plausible: { limit: [0, 1000000] },
+    definition:
+      'How many objects the row stands for; 1 where it is not recorded. A table of counts has one row a place and kind. Half counts are allowed.',
+    source: 'common practice, no source',
+    synonyms: {
+      en: ['object count', 'count of objects', 'number of items', 'number of finds'],
+      de: ['Anzahl der Objekte', 'Anzahl Objekte', 'Anzahl der Funde'],
+      fr: ['nombre d’objets', 'nombre d’individus'],
+      it: ['numero di oggetti', 'numero di reperti'],
+      es: ['número de objetos', 'número de piezas'],
+      da: ['antal genstande', 'antal fund'],
+      no: ['antall gjenstander', 'antall funn'],
+    },
+  },
+  {
     id: 'recorder',
     label: 'Recorder',
     block: 'context',
