@@ -6,16 +6,17 @@
 export type {
   Analysis,
   AnalysisInput,
+  Answer,
   Counts,
   Figure,
   Findings,
   ResultColumn,
   ResultTable,
   TableCell,
+  Turn,
   Unavailable,
-  Words,
 } from './analyses/contract.ts';
-export { ANALYSES, type Answer, type RegisteredAnalysis } from './analyses/register.ts';
+export { ANALYSES, type Answered, type RegisteredAnalysis } from './analyses/register.ts';
 export type { AttributeDefinition, Register, Term, Vocabulary } from './attributes/definition.ts';
 export { matchAttribute, matchTerm } from './attributes/matching.ts';
 export { defaultRegister, extendRegister } from './attributes/register.ts';

@@ -5,8 +5,10 @@ import type { Random } from '../numerics/foundation/random.ts';
 import type { Unavailable } from '../numerics/foundation/unavailable.ts';
 
 /**
- * The shape that every analysis shares: options in, findings out, and from the findings the figures
- * and the words. One folder an analysis: options.ts, compute.ts, figures.ts, words.ts.
+ * The shape that every analysis shares: options in, findings out, and from the findings the tables, the
+ * figures and the answer. One folder an analysis: options.ts (what may be asked), found.ts (the typed
+ * findings, verdicts among them), compute.ts (table and options -> found), tables.ts, figures.ts, words.ts
+ * (found -> what is shown), index.ts (binds them).
  */
 
 export type { Unavailable } from '../numerics/foundation/unavailable.ts';
@@ -42,9 +44,12 @@ export interface Counts {
   readonly setAside: readonly SetAside[];
 }
 
+/**
+ * What an analysis found. Verdicts (does p pass the level, does a label stay in the set, is a group stable)
+ * are typed values in here, made once in compute.ts; everything that shows them only words them.
+ */
 export interface Findings {
   readonly n: Counts;
-  readonly tables: Readonly<Record<string, ResultTable>>;
 }
 
 /** A plotly figure: data and layout, plain JSON. */
@@ -55,10 +60,26 @@ export interface Figure {
   readonly caption: string;
 }
 
-export interface Words {
-  /** One sentence fit to print. */
-  readonly sentence: string;
-  readonly cautions: readonly string[];
+/** What would change a verdict: how the finds were recorded, kept, dated or counted. */
+export interface Turn {
+  /** What is done or known otherwise: "counted by what all five catalogues record". */
+  readonly what: string;
+  /** What the verdict then is, or how far it moves: "Saltmere is the most alike, 152 of 200". */
+  readonly size: string;
+  /** Whether it was tried and does change the verdict, or only could. */
+  readonly overturns: boolean;
+}
+
+/** What is said of a question, through every door in the same words. */
+export interface Answer {
+  /** The verdict in one sentence of at most 30 words, without symbols but units: made after the cautions. */
+  readonly answer: string;
+  /** At most four lines of evidence: n, the effect with its interval, p; what a colleague would check. */
+  readonly because: readonly string[];
+  /** What would change this verdict here, worst first. */
+  readonly unless: readonly Turn[];
+  /** What would settle it: a measurement, a table, a confirmation. */
+  readonly next?: readonly string[];
 }
 
 export interface AnalysisInput {
@@ -82,7 +103,10 @@ export interface Analysis<Options, Found extends Findings> {
   readonly question: string;
   /** The one schema: types, checks, messages, command-line help, form and JSON Schema come from it. */
   readonly options: z.ZodType<Options>;
+  /** What holds of every answer of this kind; said once at the end of a report, not under each answer. */
+  readonly always?: readonly string[];
   readonly compute: (input: AnalysisInput, options: Options) => Found;
+  readonly tables: (found: Found) => Readonly<Record<string, ResultTable>>;
   readonly figures: (found: Found) => Readonly<Record<string, Figure>>;
-  readonly words: (found: Found) => Words;
+  readonly words: (found: Found) => Answer;
 }

@@ -1,3 +1,5 @@
+import type { Turn } from './contract.ts';
+
 /** How numbers and lists are put into sentences, the same in every analysis. */
 
 /**
@@ -45,4 +47,11 @@ export function printCount(count: number, noun: string, plural = `${noun}s`): st
 export function printYear(year: number): string {
   const whole = Math.round(year);
   return whole > 0 ? `AD ${whole}` : `${1 - whole} BC`;
+}
+
+/** "Counted by what all catalogues record: Saltmere is the most alike." */
+export function printTurn({ what, size }: Turn): string {
+  const said = size === '' ? what : `${what}: ${size}`;
+  const start = said.charAt(0).toUpperCase() + said.slice(1);
+  return /[.!?]$/.test(start) ? start : `${start}.`;
 }

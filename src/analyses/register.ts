@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { claims } from './claims/index.ts';
-import type { Analysis, AnalysisInput, Figure, Findings, Words } from './contract.ts';
+import type { Analysis, AnalysisInput, Answer, Counts, Figure, Findings, ResultTable } from './contract.ts';
 import { contrast } from './contrast/index.ts';
 import { crosstab } from './crosstab/index.ts';
 import { grouping } from './grouping/index.ts';
@@ -16,13 +16,16 @@ export interface RegisteredAnalysis {
   readonly kind: string;
   readonly question: string;
   readonly options: z.ZodObject;
-  readonly run: (input: AnalysisInput, options: unknown) => Answer;
+  readonly always: readonly string[];
+  readonly run: (input: AnalysisInput, options: unknown) => Answered;
 }
 
-export interface Answer {
-  readonly found: Findings;
+/** All that is shown of one question. */
+export interface Answered {
+  readonly n: Counts;
+  readonly tables: Readonly<Record<string, ResultTable>>;
   readonly figures: Readonly<Record<string, Figure>>;
-  readonly words: Words;
+  readonly words: Answer;
 }
 
 /** Every analysis that a study can name, by its kind. A new one is a folder and a line here. */
@@ -40,15 +43,21 @@ export const ANALYSES: readonly RegisteredAnalysis[] = [
 ];
 
 function registered<Options, Found extends Findings>(analysis: Analysis<Options, Found>): RegisteredAnalysis {
-  const { kind, question, options } = analysis;
+  const { kind, question, options, always = [] } = analysis;
   if (!(options instanceof z.ZodObject)) throw new Error(`the options of "${kind}" must be one zod object`);
   return {
     kind,
     question,
     options,
+    always,
     run: (input, given) => {
       const found = analysis.compute(input, analysis.options.parse(given));
-      return { found, figures: analysis.figures(found), words: analysis.words(found) };
+      return {
+        n: found.n,
+        tables: analysis.tables(found),
+        figures: analysis.figures(found),
+        words: analysis.words(found),
+      };
     },
   };
 }

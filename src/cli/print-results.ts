@@ -1,46 +1,78 @@
 import type { Counts, ResultTable, TableCell } from '../analyses/contract.ts';
-import { printCount, printList } from '../analyses/phrasing.ts';
+import { printCount, printList, printTurn } from '../analyses/phrasing.ts';
 import { columnHead, tablePrinter } from '../analyses/table-numbers.ts';
 import type { AnalysisResult, Results } from '../study/results.ts';
 import type { Terminal } from './terminal.ts';
 import { columnsThatFit, tame, textTable, wrap } from './text-table.ts';
 
-/** The whole of a run, as a person reads it: what was read, then each answer with its cautions. */
-export function printResults(terminal: Terminal, results: Results): void {
+/** How much of a run is printed: the answers alone, with their evidence, or with every table as well. */
+export type Detail = 'quiet' | 'brief' | 'full';
+
+export interface Printing {
+  readonly detail: Detail;
+  /** The report in which everything stands; none where none was written. */
+  readonly report?: string;
+}
+
+/** A run as a person reads it: what was read, then each answer; the whole stands in the report. */
+export function printResults(terminal: Terminal, results: Results, printing: Printing): void {
   const { study } = results;
+  if (printing.detail === 'quiet') {
+    for (const [id, result] of Object.entries(results.analyses))
+      terminal.out(`${line(`${id}: ${result.words.answer}`, terminal.width)}\n`);
+    return;
+  }
   terminal.out(`${terminal.colour.bold(tame(study.title))}\n\n`);
   printSources(terminal, results);
   terminal.out(`${line(countSentence(study.n, study.unit), terminal.width)}\n`);
   if (study.disagreements.length > 0) terminal.out(`${line(disagreementSentence(study), terminal.width)}\n`);
-  for (const [id, result] of Object.entries(results.analyses)) printAnalysis(terminal, id, result);
+  for (const [id, result] of Object.entries(results.analyses)) printAnalysis(terminal, id, result, printing);
+  if (printing.detail === 'full')
+    for (const truth of study.always) terminal.out(`\n${line(truth, terminal.width)}\n`);
 }
 
-/** Longer tables are named only; they stand in results.json and in the report. */
-const MOST_ROWS = 30;
-
 /**
- * One answer: heading, sentence, tables, cautions.
- *
- * @param tables how many tables to print; the others are named.
+ * One answer: heading, verdict, evidence, the worst of what would change it, and where the rest stands; in
+ * full also every turn, what would settle it, what was set aside and every table.
  */
-export function printAnalysis(terminal: Terminal, id: string, result: AnalysisResult, tables = 1): void {
+export function printAnalysis(
+  terminal: Terminal,
+  id: string,
+  result: AnalysisResult,
+  { detail, report }: Printing,
+): void {
   const { colour, width } = terminal;
-  terminal.out(`\n${colour.bold(`${id}  ${tame(result.title)}`)}\n`);
-  terminal.out(`${line(result.sentence, width)}\n`);
-  const all = Object.values(result.tables);
-  const shown = all
-    .filter((table) => table.rows.length > 0 && table.rows.length <= MOST_ROWS)
-    .slice(0, tables);
-  for (const table of shown) printTable(terminal, table);
-  const others = all.filter((table) => table.rows.length > 0 && !shown.includes(table));
-  if (others.length > 0) {
-    const names = others.map(({ title, rows }) => `${title} (${printCount(rows.length, 'line')})`);
-    terminal.out(`${line(`Further tables in the results: ${names.join(', ')}.`, width)}\n`);
+  const { answer, because, unless, next = [] } = result.words;
+  const full = detail === 'full';
+  const shown = full ? unless : unless.slice(0, 1);
+  const more = unless.length - shown.length;
+  terminal.out(`\n${colour.dim(`${id}  ${tame(result.title)}`)}\n${colour.bold(line(answer, width))}\n`);
+  for (const reason of because) terminal.out(`${item('·', reason, width)}\n`);
+  for (const [place, turn] of shown.entries()) {
+    const rest = more > 0 && place === shown.length - 1 ? ` (and ${more} more)` : '';
+    terminal.out(`${colour.yellow(item('!', `${printTurn(turn)}${rest}`, width))}\n`);
   }
-  for (const { reason, fragments } of result.n.setAside) {
-    terminal.out(`${line(`Set aside: ${printCount(fragments, 'fragment')}, ${reason}.`, width)}\n`);
+  if (full) {
+    for (const step of next) terminal.out(`${item('>', step, width)}\n`);
+    for (const { reason, fragments } of result.n.setAside)
+      terminal.out(`${line(`Set aside: ${printCount(fragments, 'fragment')}, ${reason}.`, width)}\n`);
+    for (const table of Object.values(result.tables)) if (table.rows.length > 0) printTable(terminal, table);
+  } else if (report !== undefined) {
+    terminal.out(`${colour.dim(`  ${countOf(result)}: ${report}#${id}`)}\n`);
   }
-  for (const caution of result.cautions) terminal.out(`${colour.yellow(line(`Mind: ${caution}`, width))}\n`);
+}
+
+/** "3 tables and 2 figures". */
+function countOf(result: AnalysisResult): string {
+  const tables = Object.values(result.tables).filter(({ rows }) => rows.length > 0).length;
+  const figures = Object.keys(result.figures).length;
+  return printList([printCount(tables, 'table'), printCount(figures, 'figure')]);
+}
+
+/** A line of a list: its mark, then the text, further lines under the text. */
+function item(mark: string, text: string, width: number): string {
+  const lines = wrap(tame(text), Math.min(width, WIDEST) - 4);
+  return lines.map((part, place) => `${place === 0 ? `  ${mark} ` : '    '}${part}`).join('\n');
 }
 
 function printTable(terminal: Terminal, table: ResultTable): void {
@@ -163,6 +195,9 @@ function disagreementSentence({ disagreements }: Results['study']): string {
   return `Fragments of one item differ in ${printList(parts)}; number of items in brackets.`;
 }
 
+/** Longer lines are hard to read, however wide the terminal. */
+const WIDEST = 100;
+
 function line(text: string, width: number): string {
-  return wrap(tame(text), Math.min(width, 100)).join('\n');
+  return wrap(tame(text), Math.min(width, WIDEST)).join('\n');
 }

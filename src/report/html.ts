@@ -1,4 +1,5 @@
-import { printCount } from '../analyses/phrasing.ts';
+import type { Answer } from '../analyses/contract.ts';
+import { printCount, printTurn } from '../analyses/phrasing.ts';
 import type { Prepared } from '../study/prepare.ts';
 import type { AnalysisResult, Results } from '../study/results.ts';
 import { escapeHtml, figurePart, tablePart } from './html-parts.ts';
@@ -36,6 +37,7 @@ export function renderReport({ prepared, results, plotly }: ReportRequest): stri
 <p>${printCount(study.n.fragments, 'fragment')} of ${printCount(study.n.items, 'item')}; one record is one ${study.unit}. Seed ${study.seed}, Thrum ${escapeHtml(study.version)}.</p>
 <nav aria-label="Contents"><ol>
 ${entries.map(([id, result]) => `<li><a href="#${escapeHtml(id)}">${escapeHtml(`${id}: ${result.title}`)}</a></li>`).join('\n')}
+<li><a href="#always">What always holds</a></li>
 <li><a href="#set-aside">What was set aside</a></li>
 <li><a href="#sources">Sources</a></li>
 <li><a href="#minding">Minding finds, people and rights</a></li>
@@ -43,6 +45,7 @@ ${entries.map(([id, result]) => `<li><a href="#${escapeHtml(id)}">${escapeHtml(`
 </header>
 <main>
 ${entries.map(([id, result]) => analysisPart(id, result)).join('\n')}
+${alwaysPart(study.always)}
 ${setAsidePart(prepared, results)}
 ${sourcesPart(prepared, results)}
 <section id="minding"><h2>Minding finds, people and rights</h2>
@@ -55,24 +58,44 @@ ${sourcesPart(prepared, results)}
 `;
 }
 
+function alwaysPart(truths: readonly string[]): string {
+  if (truths.length === 0) return '';
+  return `<section id="always"><h2>What always holds</h2>
+<ul>${truths.map((truth) => `<li>${escapeHtml(truth)}</li>`).join('\n')}</ul></section>`;
+}
+
 function analysisPart(id: string, result: AnalysisResult): string {
   const figures = Object.entries(result.figures).map(([name, figure]) => figurePart(`${id}-${name}`, figure));
   const tables = Object.values(result.tables).map((table) => tablePart(table));
   const aside = result.n.setAside.map(
     ({ reason, fragments }) => `<li>${escapeHtml(`${printCount(fragments, 'fragment')}: ${reason}`)}</li>`,
   );
-  const cautions = result.cautions.map((caution) => `<li>${escapeHtml(caution)}</li>`);
   return `<section id="${escapeHtml(id)}">
 <p class="over">${escapeHtml(`${id} · ${result.kind}`)}</p>
 <h2>${escapeHtml(result.title)}</h2>
-<p class="say">${escapeHtml(result.sentence)}</p>
+${answerPart(result.words)}
 <p class="n">${printCount(result.n.fragments, 'fragment')} of ${printCount(result.n.items, 'item')}.</p>
-${cautions.length > 0 ? `<div class="mind"><h3>Mind</h3><ul>${cautions.join('\n')}</ul></div>` : ''}
 ${figures.join('\n')}
 ${aside.length > 0 ? `<h3>Set aside here</h3><ul>${aside.join('\n')}</ul>` : ''}
 ${tables.join('\n')}
 <details><summary>Settings</summary><pre>${escapeHtml(JSON.stringify({ kind: result.kind, ...result.options }, null, 2))}</pre></details>
 </section>`;
+}
+
+/** The verdict, its evidence, what would change it, what would settle it. */
+export function answerPart({ answer, because, unless, next = [] }: Answer): string {
+  const list = (parts: readonly string[]) =>
+    `<ul>${parts.map((part) => `<li>${escapeHtml(part)}</li>`).join('\n')}</ul>`;
+  return [
+    `<p class="say">${escapeHtml(answer)}</p>`,
+    because.length > 0 ? `<div class="because">${list(because)}</div>` : '',
+    unless.length > 0
+      ? `<div class="mind"><h3>What would change this</h3>${list(unless.map(printTurn))}</div>`
+      : '',
+    next.length > 0 ? `<div class="next"><h3>What would settle it</h3>${list(next)}</div>` : '',
+  ]
+    .filter((part) => part !== '')
+    .join('\n');
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { ResultTable, TableCell } from '../analyses/contract.ts';
+import { printTurn } from '../analyses/phrasing.ts';
 import { LEVELS } from '../analyses/placement/options.ts';
 import type { ListedFind } from './listed-finds.ts';
 import type { AnalysisResult } from './results.ts';
@@ -60,7 +61,7 @@ export function findsTable(placed: readonly PlacedFind[]): ResultTable {
     ],
     rows: placed.map(({ name, row, result }, find): TableCell[] => {
       const [nearest] = recordsOf(result.tables.neighbours);
-      const why = { why: result.why ?? result.sentence };
+      const why = { why: result.why ?? result.words.answer };
       if (nearest === undefined)
         return [name, row, why, ...Array.from({ length: attributes.length + 3 }, () => null)];
       return [
@@ -70,7 +71,7 @@ export function findsTable(placed: readonly PlacedFind[]): ResultTable {
         nearest.assemblage ?? null,
         nearest.distance ?? null,
         ...attributes.map((attribute) => said(sets[find].find((one) => one.attribute === attribute))),
-        result.cautions.join(' '),
+        result.words.unless.map(printTurn).join(' '),
       ];
     }),
     note: 'Each find is compared on what is known of it, so that finds with more gaps rest on less. Labels with too few records to judge are neither in nor out and not listed.',

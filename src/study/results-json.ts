@@ -12,6 +12,22 @@ export function serializeResults(results: Results): string {
   return `${write(results, '', '$')}\n`;
 }
 
+/**
+ * Refuses a value that results.json could not hold.
+ *
+ * @throws Error as `serializeResults` does.
+ */
+export function requireWritable(value: unknown, path = '$'): void {
+  if (writePlain(value, path) !== null) return;
+  if (isList(value)) {
+    // Typed arrays hold numbers by the thousand: no list of them is made.
+    for (let place = 0; place < value.length; place++) requireWritable(value[place], `${path}[${place}]`);
+    return;
+  }
+  for (const [key, part] of Object.entries(value as Record<string, unknown>))
+    if (part !== undefined) requireWritable(part, `${path}.${key}`);
+}
+
 function write(value: unknown, indent: string, path: string): string {
   const plain = writePlain(value, path);
   if (plain !== null) return plain;

@@ -46,6 +46,21 @@ const figure = z.strictObject({
   caption: z.string(),
 });
 
+const answer = z.strictObject({
+  answer: z.string().meta({ description: 'The verdict in one sentence, made after the cautions' }),
+  because: z.array(z.string()).meta({ description: 'The evidence: n, effects with their intervals, p' }),
+  unless: z
+    .array(
+      z.strictObject({
+        what: z.string().meta({ description: 'What is done or known otherwise' }),
+        size: z.string().meta({ description: 'What the verdict then is, or how far it moves' }),
+        overturns: z.boolean().meta({ description: 'Whether it was tried and does change the verdict' }),
+      }),
+    )
+    .meta({ description: 'What would change this verdict, worst first' }),
+  next: z.array(z.string()).exactOptional().meta({ description: 'What would settle it' }),
+});
+
 const source = z.strictObject({
   file: z.string(),
   role: z.enum(['fragments', 'assemblages']),
@@ -71,6 +86,9 @@ export const resultsSchema = z
         .array(z.strictObject({ attribute: z.string(), items: z.int().min(1) }))
         .meta({ description: 'Attributes in which fragments of one item contradict each other' }),
       cautions: z.array(z.string()),
+      always: z
+        .array(z.string())
+        .meta({ description: 'What holds of every answer of the kinds that were asked' }),
     }),
     analyses: z.record(
       z.string(),
@@ -81,8 +99,7 @@ export const resultsSchema = z
         n: counts,
         tables: z.record(z.string(), table),
         figures: z.record(z.string(), figure),
-        sentence: z.string(),
-        cautions: z.array(z.string()),
+        words: answer,
         why: z
           .string()
           .exactOptional()

@@ -1,4 +1,4 @@
-import type { Counts, Figure, ResultTable } from '../analyses/contract.ts';
+import type { Answer, Counts, Figure, ResultTable } from '../analyses/contract.ts';
 
 /** What a study's run hands over; `results-json.ts` writes it, the schema of it is in `results-schema.ts`. */
 export interface Results {
@@ -19,6 +19,8 @@ export interface StudyHead {
   readonly disagreements: readonly { readonly attribute: string; readonly items: number }[];
   /** What finds, people and rights may need to be spared. */
   readonly cautions: readonly string[];
+  /** What holds of every answer of the kinds that were asked, said once. */
+  readonly always: readonly string[];
 }
 
 export interface SourceHead {
@@ -39,8 +41,7 @@ export interface AnalysisResult {
   readonly n: Counts;
   readonly tables: Readonly<Record<string, ResultTable>>;
   readonly figures: Readonly<Record<string, Figure>>;
-  readonly sentence: string;
-  readonly cautions: readonly string[];
+  readonly words: Answer;
   /** Present where the analysis could not be computed. */
   readonly why?: string;
 }

@@ -6,6 +6,7 @@ import { entriesOf } from './load.ts';
 import { materialCautions } from './material-cautions.ts';
 import { type Prepared, type Progress, prepareStudy } from './prepare.ts';
 import type { AnalysisResult, Results, StudyHead } from './results.ts';
+import { requireWritable } from './results-json.ts';
 import type { AnalysisEntry, Study } from './schema.ts';
 import { VERSION } from './version.ts';
 import type { Sheets } from './workbooks.ts';
@@ -88,17 +89,11 @@ export function analyseOne(
     if (analysis === undefined)
       throw new InputError(`there is no analysis of kind "${kind}"`, {}, 'name another');
     report(0, `computing ${id}`);
-    const { found, figures, words } = analysis.run(inputOf(prepared, id, files, report), options);
-    return {
-      kind,
-      title: heading,
-      options,
-      n: found.n,
-      tables: found.tables,
-      figures,
-      sentence: words.sentence,
-      cautions: words.cautions,
-    };
+    const answered = analysis.run(inputOf(prepared, id, files, report), options);
+    const result = { kind, title: heading, options, ...answered };
+    // What cannot be written would otherwise be found when all results are, and cost every other analysis its own.
+    requireWritable(result);
+    return result;
   } catch (fault) {
     if (cancelled) throw fault;
     if (!(fault instanceof InputError)) onFault?.(id, fault);
@@ -140,10 +135,15 @@ function notComputed(
     n,
     tables: {},
     figures: {},
-    sentence: `Could not be computed: ${why}.`,
-    cautions: [],
+    words: { answer: `Could not be computed: ${why}.`, because: [], unless: [] },
     why,
   };
+}
+
+/** What holds of every answer of the kinds that the study asks, each truth once. */
+function alwaysOf(study: Study): readonly string[] {
+  const asked = new Set(entriesOf(study).map(({ kind }) => kind));
+  return [...new Set(ANALYSES.filter(({ kind }) => asked.has(kind)).flatMap(({ always }) => always))];
 }
 
 function headOf({ study, heads, n, disagreements, fragments }: Prepared): StudyHead {
@@ -156,5 +156,6 @@ function headOf({ study, heads, n, disagreements, fragments }: Prepared): StudyH
     n,
     disagreements,
     cautions: materialCautions(fragments),
+    always: alwaysOf(study),
   };
 }

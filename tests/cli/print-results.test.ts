@@ -23,12 +23,11 @@ function printed(
   };
   const result = {
     title: 'Spacing',
-    sentence: 'A sentence.',
+    words: { answer: 'A sentence.', because: [], unless: [] },
     n: { fragments: 2, items: 2, setAside: [] },
     tables: { summary: { title: 'Summary', columns, rows } },
-    cautions: [],
   } as unknown as AnalysisResult;
-  printAnalysis(terminal, 'spacing', result);
+  printAnalysis(terminal, 'spacing', result, { detail: 'full' });
   return text;
 }
 

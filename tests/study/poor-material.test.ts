@@ -133,7 +133,10 @@ describe.each(Object.entries(TABLES))('%s', (_, text) => {
   const analyses = run(text);
 
   it.each(ANALYSES.map(({ id }) => id))('%s answers in words, without a number that is none', (id) => {
-    const { sentence, why } = analyses[id];
+    const {
+      words: { answer: sentence },
+      why,
+    } = analyses[id];
     expect(sentence).toMatch(/^[A-Z"0-9].*\.$/s);
     expect(JSON.stringify(analyses[id])).not.toMatch(/NaN|undefined|e\+308|null sd/);
     if (why !== undefined) expect(sentence).toContain(why);
@@ -151,9 +154,11 @@ describe.each(Object.entries(TABLES))('%s', (_, text) => {
 
 it('groups that are wholly apart differ, without limits and without an F', () => {
   const { contrast, crosstab } = run(TABLES['wholly apart, nothing varies within']);
-  expect(contrast.sentence).toContain('Cliff’s delta 1; shift');
-  expect(contrast.sentence).toContain('without F (nothing varies within the groups), df = 1, 10, p = 0.0');
-  expect(crosstab.sentence).toContain("Cramér's V 1; n = 12");
+  expect(contrast.words.answer).toContain('Cliff’s delta 1; shift');
+  expect(contrast.words.answer).toContain(
+    'without F (nothing varies within the groups), df = 1, 10, p = 0.0',
+  );
+  expect(crosstab.words.answer).toContain("Cramér's V 1; n = 12");
 });
 
 it.each([
@@ -165,8 +170,8 @@ it.each([
       times(6, ['Holm', 'open twining', spacing, 2, 'lime bast'], ['Ness', 'open twining', '', 4, 'wool']),
     ),
   );
-  expect(contrast.sentence).toContain(`Row spacing by Site cannot be tested: ${why}`);
-  expect(contrast.sentence).toContain('Density of system 1 tends to be smaller in Holm');
+  expect(contrast.words.answer).toContain(`Row spacing by Site cannot be tested: ${why}`);
+  expect(contrast.words.answer).toContain('Density of system 1 tends to be smaller in Holm');
   expect(JSON.stringify(contrast)).not.toMatch(/NaN|undefined/);
 });
 
@@ -177,7 +182,7 @@ it('axes that carry more than the whole say what the others take back', () => {
   });
   const [, carried, back] =
     /carry ([\d.]+) % of the spread of 6 items, the others together −([\d.]+) %/.exec(
-      run(table(rows)).ordination.sentence,
+      run(table(rows)).ordination.words.answer,
     ) ?? [];
   expect(Number(carried)).toBeGreaterThan(100);
   expect(Number(back)).toBeCloseTo(Number(carried) - 100, 0);
@@ -185,8 +190,8 @@ it('axes that carry more than the whole say what the others take back', () => {
 
 it('numbers that cannot be weighed together are still answered one by one', () => {
   const { contrast } = run(TABLES['zeros alone']);
-  expect(contrast.sentence).toContain('Row spacing by Site cannot be tested: all values are equal');
-  expect(contrast.sentence).toContain(
+  expect(contrast.words.answer).toContain('Row spacing by Site cannot be tested: all values are equal');
+  expect(contrast.words.answer).toContain(
     'All attributes together cannot be tested: none of the chosen attributes',
   );
 });

@@ -101,7 +101,7 @@ describe('an analysis that cannot be computed', () => {
   it('says why, and the others are computed all the same', () => {
     const results = runStudy(studyOf({ analyses: [failing, ...analyses] }), files);
     expect(results.analyses.nothing.why).toContain('no source records the attribute');
-    expect(results.analyses.nothing.sentence).toMatch(/^Could not be computed: .*\.$/);
+    expect(results.analyses.nothing.words.answer).toMatch(/^Could not be computed: .*\.$/);
     expect(results.analyses.density.why).toBeUndefined();
     expect(resultsSchema.safeParse(JSON.parse(serializeResults(results))).success).toBe(true);
   });
@@ -183,7 +183,7 @@ describe('a study that cannot be run is refused in one sentence', () => {
     const study = checkStudy({ title: 'A paper', sources: [], analyses: [claims] }, 'study.json');
     const printed = new Map([['claims.csv', bytes('quantity,set,step,printed\nn,s,,28\nmean,s,1,5.19\n')]]);
     // Brown & Heathers 2017: 5.19 is no mean of 28 whole numbers.
-    expect(runStudy(study, printed).analyses.paper.sentence).toBe(
+    expect(runStudy(study, printed).analyses.paper.words.answer).toBe(
       'Of 2 printed figures, held against each other, 1 cannot be and 1 cannot be checked.',
     );
   });

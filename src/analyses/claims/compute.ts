@@ -1,6 +1,7 @@
 import { InputError } from '../../errors.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
-import type { AnalysisInput, Findings } from '../contract.ts';
+import type { FindingsWithTables } from '../before-answers.ts';
+import type { AnalysisInput } from '../contract.ts';
 import { VERDICTS, type Verdict } from './check.ts';
 import { checkPrint } from './check-print.ts';
 import type { PrintedFigure } from './claim.ts';
@@ -13,7 +14,7 @@ import { claimsTables } from './result-tables.ts';
 import { type LastDigits, lastDigits } from './self/readings.ts';
 import { type Judged, judge } from './verdicts.ts';
 
-export interface ClaimsFound extends Findings {
+export interface ClaimsFound extends FindingsWithTables {
   readonly judged: readonly Judged[];
   readonly counts: Readonly<Record<Verdict, number>>;
   readonly digits: readonly LastDigits[];

@@ -1,3 +1,4 @@
+import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
 import { type ClaimsFound, computeClaims } from './compute.ts';
 import { claimsFigures } from './figures.ts';
@@ -10,5 +11,6 @@ export const claims: Analysis<ClaimsOptions, ClaimsFound> = {
   options: claimsOptions,
   compute: computeClaims,
   figures: claimsFigures,
-  words: claimsWords,
+  tables: ({ tables }) => tables,
+  words: (found) => answerOf(claimsWords(found)),
 };

@@ -1,4 +1,4 @@
-import type { Words } from '../contract.ts';
+import type { Words } from '../before-answers.ts';
 import { printCount, printList, printP } from '../phrasing.ts';
 import { VERDICTS } from './check.ts';
 import type { ClaimsFound } from './compute.ts';

@@ -13,7 +13,8 @@ import {
 import { drawnEpsilonSquared, drawnMedian } from '../../numerics/resampling/resampled-ranks.ts';
 import { type BlockedSample, blockMembers, sharesBlocks } from '../../numerics/tests/blocked-sample.ts';
 import { kruskalWallis } from '../../numerics/tests/kruskal-wallis.ts';
-import type { AnalysisInput, Findings, SetAside, Unavailable } from '../contract.ts';
+import type { FindingsWithTables } from '../before-answers.ts';
+import type { AnalysisInput, SetAside, Unavailable } from '../contract.ts';
 import type { ContrastOptions } from './options.ts';
 import { type Effect, type PairContrast, pairContrasts } from './pairs.ts';
 import {
@@ -48,7 +49,7 @@ export interface AttributeContrast {
   readonly shared: boolean;
 }
 
-export interface ContrastFound extends Findings {
+export interface ContrastFound extends FindingsWithTables {
   readonly options: ContrastOptions;
   readonly unit: 'fragment' | 'item';
   readonly by: string;

@@ -1,3 +1,4 @@
+import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
 import { type ContrastFound, computeContrast } from './compute.ts';
 import { contrastFigures } from './figures.ts';
@@ -10,5 +11,6 @@ export const contrast: Analysis<ContrastOptions, ContrastFound> = {
   options: contrastOptions,
   compute: computeContrast,
   figures: contrastFigures,
-  words: contrastWords,
+  tables: ({ tables }) => tables,
+  words: (found) => answerOf(contrastWords(found)),
 };

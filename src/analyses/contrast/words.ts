@@ -1,6 +1,6 @@
 import { exp } from '../../numerics/foundation/elementary.ts';
 import { adjustKnown } from '../../numerics/tests/adjust.ts';
-import type { Words } from '../contract.ts';
+import type { Words } from '../before-answers.ts';
 import { printCount, printList, printNumber, printP, printQuantity, printReading } from '../phrasing.ts';
 import { contrastCautions } from './cautions.ts';
 import { percent } from './cells.ts';

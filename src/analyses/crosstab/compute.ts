@@ -2,12 +2,13 @@ import { countBehind } from '../../fragments/behind.ts';
 import { type CrossedTable, crossedTable } from '../../fragments/crossed-table.ts';
 import type { ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
 import { type Association, association } from '../../numerics/tests/contingency.ts';
-import type { AnalysisInput, Findings, Unavailable } from '../contract.ts';
+import type { FindingsWithTables } from '../before-answers.ts';
+import type { AnalysisInput, Unavailable } from '../contract.ts';
 import type { CrosstabOptions } from './options.ts';
 import { crosstabTables } from './tables.ts';
 import { type ChosenTest, chooseTest, cramersInterval } from './tests.ts';
 
-export interface CrosstabFound extends Findings {
+export interface CrosstabFound extends FindingsWithTables {
   readonly options: CrosstabOptions;
   readonly unit: 'fragment' | 'item';
   readonly rowsLabel: string;

@@ -1,3 +1,4 @@
+import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
 import { type CrosstabFound, computeCrosstab } from './compute.ts';
 import { crosstabFigures } from './figures.ts';
@@ -10,5 +11,6 @@ export const crosstab: Analysis<CrosstabOptions, CrosstabFound> = {
   options: crosstabOptions,
   compute: computeCrosstab,
   figures: crosstabFigures,
-  words: crosstabWords,
+  tables: ({ tables }) => tables,
+  words: (found) => answerOf(crosstabWords(found)),
 };

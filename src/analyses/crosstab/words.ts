@@ -1,5 +1,5 @@
 import { margins } from '../../numerics/tests/contingency.ts';
-import type { Words } from '../contract.ts';
+import type { Words } from '../before-answers.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import type { CrosstabFound } from './compute.ts';
 import { LOUD, share } from './tables.ts';

@@ -5,8 +5,9 @@ import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { fuzzyMembership } from '../../numerics/grouping/fuzzy-membership.ts';
 import type { GroupStability } from '../../numerics/grouping/stability.ts';
 import { copheneticCorrelation, type MergeTree } from '../../numerics/grouping/tree.ts';
+import type { FindingsWithTables } from '../before-answers.ts';
 import { comparisonSettings } from '../comparison-options.ts';
-import type { AnalysisInput, Findings, Unavailable } from '../contract.ts';
+import type { AnalysisInput, Unavailable } from '../contract.ts';
 import { type Agreement, agreementWith } from './compare-with.ts';
 import { requireNumbers } from './compared.ts';
 import { type ContextTally, contextTallies } from './context.ts';
@@ -48,7 +49,7 @@ export interface Group {
   readonly borderline: number;
 }
 
-export interface GroupingFound extends Findings {
+export interface GroupingFound extends FindingsWithTables {
   readonly options: GroupingOptions;
   readonly unit: 'fragment' | 'item';
   readonly k: number;

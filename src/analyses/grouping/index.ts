@@ -1,3 +1,4 @@
+import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
 import { computeGrouping, type GroupingFound } from './compute.ts';
 import { groupingFigures } from './figures.ts';
@@ -10,5 +11,6 @@ export const grouping: Analysis<GroupingOptions, GroupingFound> = {
   options: groupingOptions,
   compute: computeGrouping,
   figures: groupingFigures,
-  words: groupingWords,
+  tables: ({ tables }) => tables,
+  words: (found) => answerOf(groupingWords(found)),
 };

@@ -1,5 +1,5 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
-import type { Words } from '../contract.ts';
+import type { Words } from '../before-answers.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import { BORDERLINE, type GroupingFound } from './compute.ts';
 import { leaveOutWords } from './leave-out.ts';

@@ -1,7 +1,8 @@
 import { InputError } from '../../errors.ts';
 import { countBehind } from '../../fragments/behind.ts';
 import { groupRows } from '../../fragments/groups.ts';
-import type { AnalysisInput, Findings, ResultColumn, ResultTable, TableCell } from '../contract.ts';
+import type { FindingsWithTables } from '../before-answers.ts';
+import type { AnalysisInput, ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { type Axes, type AxesOrWhy, PASSIVE_RECORD, type Place } from './axes.ts';
 import { componentsOf, kindsOf, mixtureOf } from './by-attributes.ts';
 import { countsOf } from './by-counts.ts';
@@ -11,7 +12,7 @@ import type { Method, OrdinationOptions } from './options.ts';
 import { type Supplementary, supplementaryOf, supplementaryTable } from './supplementary.ts';
 import { NO_SAY, type Split, splitRecords } from './supplementary-records.ts';
 
-export interface OrdinationFound extends Findings {
+export interface OrdinationFound extends FindingsWithTables {
   readonly options: OrdinationOptions;
   readonly unit: 'fragment' | 'item';
   readonly axes: AxesOrWhy;

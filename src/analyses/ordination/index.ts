@@ -1,3 +1,4 @@
+import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
 import { computeOrdination, type OrdinationFound } from './compute.ts';
 import { ordinationFigures } from './figures.ts';
@@ -10,5 +11,6 @@ export const ordination: Analysis<OrdinationOptions, OrdinationFound> = {
   options: ordinationOptions,
   compute: computeOrdination,
   figures: ordinationFigures,
-  words: ordinationWords,
+  tables: ({ tables }) => tables,
+  words: (found) => answerOf(ordinationWords(found)),
 };

@@ -1,4 +1,4 @@
-import type { Words } from '../contract.ts';
+import type { Words } from '../before-answers.ts';
 import { printCount, printList, printNumber } from '../phrasing.ts';
 import type { Axes, Place } from './axes.ts';
 import type { OrdinationFound } from './compute.ts';

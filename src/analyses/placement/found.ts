@@ -1,6 +1,7 @@
 import type { UnseenChance } from '../../numerics/assemblages/unseen-kinds.ts';
 import type { ConformalP, Verdict } from '../../numerics/tests/conformal.ts';
-import type { Findings, Unavailable } from '../contract.ts';
+import type { FindingsWithTables } from '../before-answers.ts';
+import type { Unavailable } from '../contract.ts';
 import type { Move } from './moves.ts';
 import type { Neighbour } from './neighbours.ts';
 import type { NextMeasurement } from './next.ts';
@@ -39,7 +40,7 @@ export interface MapPosition {
   readonly cloud: readonly (readonly [number, number])[];
 }
 
-export interface PlacementFound extends Findings {
+export interface PlacementFound extends FindingsWithTables {
   readonly options: PlacementOptions;
   readonly unit: 'fragment' | 'item';
   /** Why the find could not be placed at all; null when it could. */

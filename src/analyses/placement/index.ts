@@ -1,3 +1,4 @@
+import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
 import { computePlacement } from './compute.ts';
 import { placementFigures } from './figures.ts';
@@ -11,5 +12,6 @@ export const placement: Analysis<PlacementOptions, PlacementFound> = {
   options: placementOptions,
   compute: computePlacement,
   figures: placementFigures,
-  words: placementWords,
+  tables: ({ tables }) => tables,
+  words: (found) => answerOf(placementWords(found)),
 };

@@ -1,5 +1,5 @@
 import { verdictAt } from '../../numerics/tests/conformal.ts';
-import type { Words } from '../contract.ts';
+import type { Words } from '../before-answers.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import type { JudgedLabel, Novelty, PlacementFound } from './found.ts';
 

@@ -11,7 +11,8 @@ import { linkage } from '../../numerics/grouping/linkage.ts';
 import { leafOrder } from '../../numerics/grouping/tree.ts';
 import type { ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
 import { adjustP } from '../../numerics/tests/adjust.ts';
-import type { AnalysisInput, Findings, Unavailable } from '../contract.ts';
+import type { FindingsWithTables } from '../before-answers.ts';
+import type { AnalysisInput, Unavailable } from '../contract.ts';
 import { type DistanceTest, distanceTests } from './distance.ts';
 import { type AssemblageDiversity, assemblageDiversity } from './diversity.ts';
 import { itemsOf, likenessOf, type Newcomer, placeLate, type TypedSite, typedSites } from './newcomers.ts';
@@ -19,7 +20,7 @@ import type { SimilarityOptions } from './options.ts';
 import { type AxisPlaces, axisPlaces } from './order.ts';
 import { similarityTables } from './tables.ts';
 
-export interface SimilarityFound extends Findings {
+export interface SimilarityFound extends FindingsWithTables {
   readonly options: SimilarityOptions;
   readonly unit: 'fragment' | 'item';
   readonly assemblagesLabel: string;

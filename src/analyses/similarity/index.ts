@@ -1,3 +1,4 @@
+import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
 import { computeSimilarity, type SimilarityFound } from './compute.ts';
 import { similarityFigures } from './figures.ts';
@@ -10,5 +11,6 @@ export const similarity: Analysis<SimilarityOptions, SimilarityFound> = {
   options: similarityOptions,
   compute: computeSimilarity,
   figures: similarityFigures,
-  words: similarityWords,
+  tables: ({ tables }) => tables,
+  words: (found) => answerOf(similarityWords(found)),
 };

@@ -1,6 +1,6 @@
 import { isDistance } from '../../numerics/assemblages/similarity.ts';
+import type { Words } from '../before-answers.ts';
 import { LIMITS_OF_LIKENESS, NAMED } from '../coefficient-option.ts';
-import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import type { SimilarityFound } from './compute.ts';
 

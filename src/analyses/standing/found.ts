@@ -1,6 +1,7 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import type { MantelTest } from '../../numerics/tests/mantel.ts';
-import type { Findings, Unavailable } from '../contract.ts';
+import type { FindingsWithTables } from '../before-answers.ts';
+import type { Unavailable } from '../contract.ts';
 import type { StandingOptions } from './options.ts';
 
 export interface Limits {
@@ -113,7 +114,7 @@ export interface NearerIn {
   readonly answer: Pick<MantelTest, 'statistic' | 'p' | 'n' | 'method' | 'relabellings'> | Unavailable;
 }
 
-export interface StandingFound extends Findings {
+export interface StandingFound extends FindingsWithTables {
   readonly options: StandingOptions;
   readonly amongLabel: string;
   readonly kindsLabel: string;

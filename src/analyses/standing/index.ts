@@ -1,3 +1,4 @@
+import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
 import { computeStanding } from './compute.ts';
 import { standingFigures } from './figures.ts';
@@ -11,5 +12,6 @@ export const standing: Analysis<StandingOptions, StandingFound> = {
   options: standingOptions,
   compute: computeStanding,
   figures: standingFigures,
-  words: standingWords,
+  tables: ({ tables }) => tables,
+  words: (found) => answerOf(standingWords(found)),
 };

@@ -1,5 +1,5 @@
+import type { Words } from '../before-answers.ts';
 import { LIMITS_OF_LIKENESS, NAMED } from '../coefficient-option.ts';
-import type { Words } from '../contract.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import type { Apart, Likeness, NearerIn, StandingFound } from './found.ts';
 

@@ -8,7 +8,8 @@ import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fra
 import { exactShareLimits, jeffreysShareLimits } from '../../numerics/assemblages/shares.ts';
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import { wilsonLimits } from '../../numerics/describing/wilson.ts';
-import type { AnalysisInput, Findings, ResultColumn, ResultTable, TableCell } from '../contract.ts';
+import type { FindingsWithTables } from '../before-answers.ts';
+import type { AnalysisInput, ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { YEARS_IN_FILES } from '../years.ts';
 import { COUNT_COLUMNS, countCells } from './count.ts';
 import { describeNumbers, numberColumns } from './describe-numbers.ts';
@@ -43,7 +44,7 @@ export interface TermGroup {
   readonly missing: number;
 }
 
-export interface SummaryFound extends Findings {
+export interface SummaryFound extends FindingsWithTables {
   readonly unit: 'fragment' | 'item';
   /** Labels of the grouping attributes. */
   readonly by: readonly string[];

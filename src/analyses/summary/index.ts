@@ -1,3 +1,4 @@
+import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
 import { computeSummary, type SummaryFound } from './compute.ts';
 import { summaryFigures } from './figures.ts';
@@ -10,5 +11,6 @@ export const summary: Analysis<SummaryOptions, SummaryFound> = {
   options: summaryOptions,
   compute: computeSummary,
   figures: summaryFigures,
-  words: summaryWords,
+  tables: ({ tables }) => tables,
+  words: (found) => answerOf(summaryWords(found)),
 };

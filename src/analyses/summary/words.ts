@@ -1,4 +1,4 @@
-import type { Words } from '../contract.ts';
+import type { Words } from '../before-answers.ts';
 import { printCount, printList, printNumber, printQuantity, printYear } from '../phrasing.ts';
 import { ALL, type NumberGroup, type SummaryFound, type TermGroup } from './compute.ts';
 import type { SpanGroup } from './spans.ts';

@@ -2,8 +2,9 @@ import { InputError } from '../../errors.ts';
 import { countBehind } from '../../fragments/behind.ts';
 import { defaultAttributes } from '../../fragments/comparison.ts';
 import { groupRows } from '../../fragments/groups.ts';
+import type { FindingsWithTables } from '../before-answers.ts';
 import { comparisonSettings } from '../comparison-options.ts';
-import type { AnalysisInput, Findings } from '../contract.ts';
+import type { AnalysisInput } from '../contract.ts';
 import { type Apart, howApart, type NotApart } from './apart.ts';
 import { type Assignment, assignTypes, NO_TYPE } from './assign.ts';
 import { type Complexity, complexityOf } from './complexity.ts';
@@ -30,7 +31,7 @@ export interface Weighed extends Judged {
   readonly complexity: Complexity;
 }
 
-export interface TypologyFound extends Findings, Weighed {
+export interface TypologyFound extends FindingsWithTables, Weighed {
   readonly unit: 'fragment' | 'item';
   /** Ids of the records that the typology speaks of, in the order of the assignment. */
   readonly ids: readonly string[];

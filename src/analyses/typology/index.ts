@@ -1,3 +1,4 @@
+import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
 import { computeTypology, type TypologyFound } from './compute.ts';
 import { typologyFigures } from './figures.ts';
@@ -10,5 +11,6 @@ export const typology: Analysis<TypologyOptions, TypologyFound> = {
   options: typologyOptions,
   compute: computeTypology,
   figures: typologyFigures,
-  words: typologyWords,
+  tables: ({ tables }) => tables,
+  words: (found) => answerOf(typologyWords(found)),
 };

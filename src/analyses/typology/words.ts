@@ -1,5 +1,5 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
-import type { Words } from '../contract.ts';
+import type { Words } from '../before-answers.ts';
 import { printCount, printList, printNumber, printP, printQuantity } from '../phrasing.ts';
 import type { Apart } from './apart.ts';
 import { NO_TYPE } from './assign.ts';

@@ -1,9 +1,11 @@
+import { answerOf } from '../../analyses/before-answers.ts';
 import { readClaimLines } from '../../analyses/claims/claims-file.ts';
 import { type Claimed, type ClaimsFound, judgeClaims } from '../../analyses/claims/compute.ts';
 import { claimsFigures } from '../../analyses/claims/figures.ts';
 import { type ClaimsOptions, claimsOptions } from '../../analyses/claims/options.ts';
 import { type PrintedTable, readTable } from '../../analyses/claims/printed-table.ts';
 import { claimsWords } from '../../analyses/claims/words.ts';
+import type { Answer } from '../../analyses/contract.ts';
 import { InputError } from '../../errors.ts';
 import { createRandom } from '../../numerics/foundation/random.ts';
 import { claimsCsv, claimsJson } from '../../report/claims-data.ts';
@@ -13,7 +15,7 @@ import { firstFault, type Prepared } from '../../study/prepare.ts';
 import type { StudyAnalysis } from '../state/workspace.ts';
 import type { ClaimsForm, ClaimsView } from './protocol.ts';
 
-interface Answer {
+interface Checked {
   readonly found: ClaimsFound;
   readonly lines: ClaimsView['lines'];
   readonly printed: ClaimsView['printed'];
@@ -31,7 +33,7 @@ export function claimsView(
   prepared: Prepared | null,
 ): ClaimsView {
   const { found, lines, printed, fault } = answer(id, claimsOptions.parse(options), files, seed, prepared);
-  const { sentence, cautions } = claimsWords(found);
+  const words = answerOf(claimsWords(found));
   const doubt = prepared === null || !found.withData ? null : firstFault(prepared);
   return {
     fault,
@@ -51,11 +53,15 @@ export function claimsView(
     })),
     counts: found.counts,
     withData: found.withData,
-    sentence: found.judged.length === 0 ? '' : sentence,
-    cautions: doubt === null ? cautions : [...cautions, `A table has an open question: ${doubt.message}`],
+    words: found.judged.length === 0 ? null : doubt === null ? words : withDoubt(words, doubt.message),
     tables: found.tables,
     figures: found.judged.length === 0 ? {} : claimsFigures(found),
   };
+}
+
+function withDoubt(words: Answer, message: string): Answer {
+  const turn = { what: 'A table has an open question', size: message, overturns: false };
+  return { ...words, unless: [...words.unless, turn] };
 }
 
 /** The same answer in the form of a file; byte for byte what the command line writes. */
@@ -86,7 +92,7 @@ function answer(
   files: ReadonlyMap<string, Uint8Array>,
   seed: number,
   prepared: Prepared | null,
-): Answer {
+): Checked {
   const listed = readList(options.file, files);
   const read = options.tables.map((says) => readPrinted(says, files));
   const tables = read.flatMap(({ table }) => table ?? []);

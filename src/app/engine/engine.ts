@@ -82,8 +82,12 @@ export function createEngine(): Engine {
       const result = analyseOne(prepared, entry, files, { onProgress });
       const unread = prepared.sources.filter(isUnread).map(({ name }) => name);
       if (unread.length === 0) return result;
-      const caution = `${unread.join(', ')} could not be read and is not part of this.`;
-      return { ...result, cautions: [caution, ...result.cautions] };
+      const turn = {
+        what: `${unread.join(', ')} could not be read`,
+        size: 'not part of this',
+        overturns: false,
+      };
+      return { ...result, words: { ...result.words, unless: [turn, ...result.words.unless] } };
     },
     labels: async (document, attributes) =>
       labelsOf(await prepare({ ...document, analyses: [] }), attributes),

@@ -1,5 +1,5 @@
 import type { Check, Verdict } from '../../analyses/claims/check.ts';
-import type { Figure, ResultTable } from '../../analyses/contract.ts';
+import type { Answer, Figure, ResultTable } from '../../analyses/contract.ts';
 import type { AttributeDefinition, Term } from '../../attributes/definition.ts';
 import type { QualityReport } from '../../sources/quality.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
@@ -212,8 +212,8 @@ export interface ClaimsView {
   readonly judged: readonly JudgedView[];
   readonly counts: Readonly<Record<Verdict, number>>;
   readonly withData: boolean;
-  readonly sentence: string;
-  readonly cautions: readonly string[];
+  /** Null while no figure is there. */
+  readonly words: Answer | null;
   readonly tables: Readonly<Record<string, ResultTable>>;
   readonly figures: Readonly<Record<string, Figure>>;
 }

@@ -27,5 +27,5 @@ export function RunStatus({ run }: { run: Run }) {
 export function RunSaid({ run, asked = true }: { run: Run; asked?: boolean }) {
   if (run.result === null)
     return <p className="soft">{asked ? 'Waiting for the first answer.' : 'Nothing is asked yet.'}</p>;
-  return <Said sentence={run.result.sentence} cautions={run.result.cautions} />;
+  return <Said words={run.result.words} />;
 }

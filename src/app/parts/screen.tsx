@@ -1,4 +1,6 @@
 import type { ReactNode } from 'react';
+import type { Answer } from '../../analyses/contract.ts';
+import { printTurn } from '../../analyses/phrasing.ts';
 import { Crossing } from './fringe.tsx';
 
 /** The four parts of every screen, in reading order. */
@@ -32,20 +34,62 @@ export function Part({ name, title, children }: { name: PartName; title: string;
   );
 }
 
-/** The sentence fit to print, and what must be said with it. */
-export function Said({ sentence, cautions }: { sentence: string; cautions: readonly string[] }) {
+/** The verdict, its evidence, what would change it and what would settle it. */
+export function Said({ words }: { words: Answer }) {
   return (
-    <div className="stack">
-      <p className="sentence">{sentence}</p>
-      <Cautions cautions={cautions} />
+    <div className="stack said">
+      <p className="sentence">{words.answer}</p>
+      <Evidence because={words.because} />
+      <Turns words={words} />
     </div>
   );
 }
 
-export function Cautions({ cautions }: { cautions: readonly string[] }) {
-  if (cautions.length === 0) return null;
+function Evidence({ because }: Pick<Answer, 'because'>) {
+  if (because.length === 0) return null;
   return (
-    <ul className="cautions" aria-label="Cautions">
+    <ul className="because" aria-label="Because">
+      {because.map((reason) => (
+        <li key={reason}>{reason}</li>
+      ))}
+    </ul>
+  );
+}
+
+/** What would change the verdict, the worst in sight and the rest one step away, and what would settle it. */
+function Turns({ words: { unless, next = [] } }: { words: Answer }) {
+  const [worst, ...rest] = unless;
+  return (
+    <>
+      {worst === undefined ? null : (
+        <div className="stack tight">
+          <h3 className="small">What would change this</h3>
+          <Cautions cautions={[printTurn(worst)]} />
+          {rest.length === 0 ? null : (
+            <details>
+              <summary className="small">{rest.length} more</summary>
+              <Cautions cautions={rest.map(printTurn)} />
+            </details>
+          )}
+        </div>
+      )}
+      {next.length === 0 ? null : (
+        <div className="stack tight">
+          <h3 className="small">What would settle it</h3>
+          <ul className="next">
+            {next.map((step) => (
+              <li key={step}>{step}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </>
+  );
+}
+
+function Cautions({ cautions }: { cautions: readonly string[] }) {
+  return (
+    <ul className="cautions" aria-label="What would change this">
       {cautions.map((caution) => (
         <li key={caution}>
           <Crossing colour="var(--copper)" />

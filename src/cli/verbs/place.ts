@@ -63,9 +63,9 @@ export const placeVerb: Verb = (terminal, setStatus) =>
       if (result.why !== undefined)
         throw new InputError(result.why, { file: path }, 'change the find or the study');
       if (options.json) printJson(terminal, result);
-      else printAnalysis(terminal, entry.id, result, ALL_TABLES);
+      else printAnalysis(terminal, entry.id, result, { detail: 'full' });
       if (Object.keys(result.tables).length === 0) {
-        const what = result.sentence.replace(/\.$/, '').toLowerCase();
+        const what = result.words.answer.replace(/\.$/, '').toLowerCase();
         terminal.err(
           `${new InputError(what, { file: path }, 'give readings that the records have too').message}\n`,
         );
@@ -128,7 +128,7 @@ async function placeMany(
 /** Nearest comparandum, then per attribute the labels that cannot be excluded; why not, where there is none. */
 function inOneLine(result: AnalysisResult): string {
   const nearest = recordsOf(result.tables.neighbours)[0];
-  if (nearest === undefined) return result.sentence;
+  if (nearest === undefined) return result.words.answer;
   const from = nearest.assemblage === '' ? '' : ` (${nearest.assemblage})`;
   const sets = setsInShort(result).map(({ attribute, kept, judged }) => {
     const said =
@@ -143,8 +143,6 @@ function inOneLine(result: AnalysisResult): string {
     '; ',
   );
 }
-
-const ALL_TABLES = Number.POSITIVE_INFINITY;
 
 /** "rowSpacing=c. 32 mm" and the like, with the attribute given by id or by any exact synonym. */
 function readFind(parts: readonly string[], register: Register): Record<string, string> {

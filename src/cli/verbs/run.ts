@@ -16,6 +16,8 @@ interface RunOptions {
   readonly out: string;
   readonly json?: true;
   readonly report: boolean;
+  readonly full?: true;
+  readonly quiet?: true;
   readonly trace?: true;
 }
 
@@ -29,6 +31,8 @@ export const runVerb: Verb = (terminal, setStatus) =>
     .argument('<study>', 'study file (JSON)')
     .option('--out <folder>', 'folder to write into', 'out')
     .option('--no-report', 'write results.json alone')
+    .option('--full', 'print every table and everything that could change an answer, too')
+    .option('--quiet', 'print the answers alone')
     .option('--json', 'print the results as JSON instead of a summary')
     .action(async (path: string, options: RunOptions) => {
       const { study, files, sheets } = await readStudy(path);
@@ -55,8 +59,12 @@ export const runVerb: Verb = (terminal, setStatus) =>
         terminal.err(`${older} is of an earlier run and does not show these results.\n`);
       if (options.json) terminal.out(serializeResults(results));
       else {
-        printResults(terminal, results);
-        printDuplicates(terminal, prepared.duplicates);
+        const detail = options.full ? 'full' : options.quiet ? 'quiet' : 'brief';
+        printResults(terminal, results, {
+          detail,
+          ...(options.report ? { report: join(options.out, 'report.html') } : {}),
+        });
+        if (detail !== 'quiet') printDuplicates(terminal, prepared.duplicates);
       }
       const say = options.json ? terminal.err : terminal.out;
       say(`\n${writtenSentence(written, options.out)}\n`);

@@ -102,14 +102,14 @@ describe('Hollander & Wolfe 1999, table 4.1 (data from memory): two groups', () 
   });
 
   it('says that the groups are not distinguishable, and what could have been missed', () => {
-    expect(words.sentence).toMatch(
+    expect(words.answer).toMatch(
       /^rowSpacing is not distinguishable between a \(median 1\.4\d* mm, n = 10 items\) and b/,
     );
-    expect(words.sentence).toContain('Mann-Whitney U = 35, p = 0.25 (exact)');
-    expect(words.sentence).toMatch(
+    expect(words.answer).toContain('Mann-Whitney U = 35, p = 0.25 (exact)');
+    expect(words.answer).toMatch(
       /a difference below delta 0\.\d+, about [\d.]+ mm would be found less often than 80 % of the time/,
     );
-    expect(words.sentence).toContain('that they are alike within 20 % is not shown');
+    expect(words.answer).toContain('that they are alike within 20 % is not shown');
   });
 
   it('effects favour the first group where they are positive', () => {
@@ -136,8 +136,10 @@ describe('items', () => {
     const [line] = linesOf(found.tables.tests);
     expect(line.p).toBeCloseTo(2 / 6, 12);
     expect(line.method).toBe('exact, all 6 ways to deal the items');
-    expect(words.cautions.join(' ')).toContain('24 fragments come from 4 items');
-    expect(words.cautions.join(' ')).toContain('with 2 and 2 items no p below 0.33 is possible');
+    expect(words.unless.map((turn) => turn.what).join(' ')).toContain('24 fragments come from 4 items');
+    expect(words.unless.map((turn) => turn.what).join(' ')).toContain(
+      'with 2 and 2 items no p below 0.33 is possible',
+    );
   });
 
   it('as units give one value each', () => {
@@ -152,7 +154,9 @@ describe('items', () => {
   it('in two groups are counted and said', () => {
     const straddling = [...rows, { site: 'b', item: 'a0', rowSpacing: 3 }];
     const { words } = ask(contrast, inputFrom(straddling), { of: ['rowSpacing'], by: 'site', ...quick });
-    expect(words.cautions.join(' ')).toContain('1 item has fragments in more than one group');
+    expect(words.unless.map((turn) => turn.what).join(' ')).toContain(
+      '1 item has fragments in more than one group',
+    );
   });
 });
 
@@ -167,7 +171,7 @@ describe('likeness', () => {
     const [pair] = linesOf(found.tables.pairs);
     expectClose(pair.meanRatio as number, 1 / 1.01, 1e-9);
     expect(pair.alikeP as number).toBeLessThan(0.001);
-    expect(words.sentence).toContain('the two are alike within 20 %');
+    expect(words.answer).toContain('the two are alike within 20 %');
   });
 });
 
@@ -182,7 +186,7 @@ describe('ranges', () => {
     expect(ps).toHaveLength(5);
     // All low ends below b: U = 0 of 36, two of 924 arrangements are as extreme.
     expectClose(ps[1], 2 / 924, 1e-9);
-    expect(words.cautions.join(' ')).toMatch(/the verdict changes with/);
+    expect(words.unless.map((turn) => turn.what).join(' ')).toMatch(/the verdict changes with/);
   });
 
   it('that are open-ended stand at their known end and as infinite at the other', () => {
@@ -223,10 +227,10 @@ describe('refusals', () => {
   it('equal values, single items and groups without spread are answered in words, never in NaN', () => {
     const say = (groups: Record<string, number[]>) =>
       ask(contrast, inputFrom(rowsOf(groups)), { of: ['rowSpacing'], by: 'site', means: true, ...quick });
-    expect(say({ a: [2, 2, 2], b: [2, 2] }).words.sentence).toBe(
+    expect(say({ a: [2, 2, 2], b: [2, 2] }).words.answer).toBe(
       'rowSpacing by site cannot be tested: all values are equal.',
     );
-    expect(say({ a: [2], b: [3] }).words.sentence).toBe(
+    expect(say({ a: [2], b: [3] }).words.answer).toBe(
       'rowSpacing by site cannot be tested: fewer than two groups have values of two items or more (single ones: "a", "b").',
     );
     const still = say({ a: [2, 2, 2], b: [3, 3, 3] });
@@ -261,10 +265,12 @@ describe('several attributes', () => {
     const adjusted = place.map(({ pAdjusted }) => pAdjusted as number).sort((a, b) => a - b);
     expect(adjusted).toEqual([2 * low, Math.max(2 * low, high)]);
     expect(linesOf(found.tables.together).map(({ items }) => items)).toEqual([24, 24, 24]);
-    expect(words.sentence).toContain(
+    expect(words.answer).toContain(
       'In all attributes together the groups of site differ: permutational analysis of variance F =',
     );
-    expect(words.cautions.join(' ')).toContain('structure: kinds, compared only together');
+    expect(words.unless.map((turn) => turn.what).join(' ')).toContain(
+      'structure: kinds, compared only together',
+    );
   });
 
   it('keep R squared = 1 - within / total', () => {
@@ -294,7 +300,7 @@ describe('trend', () => {
     expect(spearman.statistic as number).toBeGreaterThan(0.9);
     expect(jonckheere.statistic as number).toBeGreaterThan(3);
     expect(spearman.low as number).toBeLessThanOrEqual(spearman.high as number);
-    expect(words.sentence).toContain('rowSpacing rises with time');
+    expect(words.answer).toContain('rowSpacing rises with time');
     const trend = found.attributes[0].trend;
     expect(trend !== null && !('why' in trend) && trend.order).toEqual(['early', 'middle', 'late', 'last']);
   });
@@ -306,7 +312,9 @@ describe('trend', () => {
       trend: true,
       ...quick,
     });
-    expect(words.cautions).toContain('rowSpacing: no trend was tested, no source records dates.');
+    expect(words.unless.map((turn) => turn.what)).toContain(
+      'rowSpacing: no trend was tested, no source records dates.',
+    );
   });
 });
 

@@ -71,10 +71,10 @@ describe('the test', () => {
     expect(chosen.test).toBe('chosen: Fisher exact');
     expectClose(chosen.p as number, 34 / 70);
     expect(chosen.reason).toBe('4 of 4 expected counts are below 5, the smallest is 2');
-    expect(words.sentence).toMatch(
+    expect(words.answer).toMatch(
       /^site and fibre are not distinguishable from unassociated: Fisher exact test, p = 0.49; chi-square = 2, df = 1;/,
     );
-    expect(words.cautions[0]).toBe(
+    expect(words.unless.map((turn) => turn.what)[0]).toBe(
       'p by Fisher exact, because 4 of 4 expected counts are below 5, the smallest is 2.',
     );
   });
@@ -100,7 +100,7 @@ describe('the test', () => {
       ),
       { ...question, test: 'chi-square' },
     );
-    expect(asked.words.cautions[0]).toContain(
+    expect(asked.words.unless.map((turn) => turn.what)[0]).toContain(
       'Chi-square was asked for; its p is doubtful, the smallest expected count is 2',
     );
   });
@@ -115,7 +115,7 @@ describe('the test', () => {
     const [chosen] = linesOf(found.tables.tests);
     // Two of the six ways to deal four items give a table as extreme.
     expectClose(chosen.p as number, 2 / 6);
-    expect(words.cautions.join(' ')).toContain('40 fragments come from 4 items');
+    expect(words.unless.map((turn) => turn.what).join(' ')).toContain('40 fragments come from 4 items');
     expect(linesOf(found.tables.cells)[0]).toMatchObject({ count: 20, fragments: 20, items: 2 });
   });
 });
@@ -155,7 +155,7 @@ describe('shares', () => {
     expectClose(parts, 1);
   });
   it('name the cells that carry the association', () => {
-    expect(words.sentence).toMatch(
+    expect(words.answer).toMatch(
       /are associated: .* n = 32 items; carried most by .*fewer c0 in r0 \(0\/7\)/,
     );
   });
@@ -183,7 +183,7 @@ describe('what is left out', () => {
         { reason: 'site not recorded', fragments: 1 },
       ],
     });
-    expect(words.cautions.join(' ')).toContain('A gap is no absence');
+    expect(words.unless.map((turn) => turn.what).join(' ')).toContain('A gap is no absence');
   });
   it('broader kinds beside narrower ones are pointed out', () => {
     const rows = [
@@ -192,9 +192,11 @@ describe('what is left out', () => {
       ['b', 'limeBast'],
       ['b', 'wool'],
     ].map(([site, fibre]) => ({ site, fibre }));
-    expect(ask(crosstab, inputFrom(rows), question).words.cautions.join(' ')).toContain(
-      'tree bast stands beside narrower kinds of the same',
-    );
+    expect(
+      ask(crosstab, inputFrom(rows), question)
+        .words.unless.map((turn) => turn.what)
+        .join(' '),
+    ).toContain('tree bast stands beside narrower kinds of the same');
   });
 });
 

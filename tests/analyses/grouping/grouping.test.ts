@@ -99,7 +99,7 @@ describe('grouping', () => {
         a === spacing ? 1 + 20 * random.next() : ['a', 'b', 'c'][random.integer(3)],
       ),
     }));
-    const { sentence } = grouping.words(run(noise, { permutations: 39 }));
+    const { answer: sentence } = grouping.words(run(noise, { permutations: 39 }));
     expect(sentence).toContain('not distinguishable');
   });
 
@@ -119,8 +119,8 @@ describe('grouping', () => {
         return value;
       });
       expect(bad).toEqual([]);
-      const { sentence, cautions } = grouping.words(found);
-      expect([sentence, ...cautions].join(' ')).not.toMatch(/NaN|undefined|Infinity/);
+      const { answer: sentence, unless } = grouping.words(found);
+      expect([sentence, ...unless.map((turn) => turn.what)].join(' ')).not.toMatch(/NaN|undefined|Infinity/);
     }
   });
 
@@ -166,14 +166,14 @@ describe('grouping', () => {
     const found = run([odd], { of: ['rowSpacing'], method: 'density', smallestGroup: 12 });
     expect(found.records[5].group).toBe(-1);
     expect(found.k).toBe(3);
-    expect(grouping.words(found).sentence).toContain('1 fragment into none');
+    expect(grouping.words(found).answer).toContain('1 fragment into none');
     const flat = { attribute: spacing, values: columns[0].values.map((_, row) => 1 + row) };
     const none = run([{ ...flat, attribute: { ...spacing, transform: undefined } as never }], {
       of: ['rowSpacing'],
       method: 'density',
       smallestGroup: 25,
     });
-    expect(grouping.words(none).sentence).toBe('No two groups stand out among 60 fragments (density).');
+    expect(grouping.words(none).answer).toBe('No two groups stand out among 60 fragments (density).');
     expect(() => run(columns, { method: 'density', k: 3 })).toThrow(/finds the number of groups itself/);
   });
 
@@ -186,7 +186,7 @@ describe('grouping', () => {
     }));
     const found = run(gradient, { of: [], permutations: 39 });
     expect(found.trust.shuffled).toMatchObject({ p: 1 / 40 });
-    expect(grouping.words(found).sentence).toContain('a gradient without groups cannot be excluded');
+    expect(grouping.words(found).answer).toContain('a gradient without groups cannot be excluded');
   });
 
   it('takes a table too large for all dissimilarities by samples, and says so', () => {
@@ -206,7 +206,12 @@ describe('grouping', () => {
     expect(found.k).toBe(3);
     expect(found.agreement?.adjustedRand).toBe(1);
     expect(found.n.fragments).toBe(5200);
-    expect(grouping.words(found).cautions.join(' ')).toContain('found in samples of the table');
+    expect(
+      grouping
+        .words(found)
+        .unless.map((turn) => turn.what)
+        .join(' '),
+    ).toContain('found in samples of the table');
     expect(() => run(columns, { of: [], method: 'average' })).toThrow(/choose medoids, which large tables/);
   }, 60_000);
 });

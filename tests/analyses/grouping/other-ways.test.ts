@@ -81,7 +81,7 @@ describe('other ways to group', () => {
         expect(adjustedRand).toBe(1);
       }
     }
-    expect(grouping.words(found).sentence).toContain(`without Vorral group ${alone + 1}`);
+    expect(grouping.words(found).answer).toContain(`without Vorral group ${alone + 1}`);
   });
 
   it('left out, a far heap lets the rest part anew: Jaccard and adjusted Rand by hand', () => {

@@ -43,7 +43,12 @@ describe('ordination of a table', () => {
     expect(filled.n.fragments).toBe(51);
     expect(coordinates(filled).length).toBe(51 * 3);
     expect(coordinates(filled).every(Number.isFinite)).toBe(true);
-    expect(ordination.words(filled).cautions.join(' ')).toContain('1 missing number took the mean');
+    expect(
+      ordination
+        .words(filled)
+        .unless.map((turn) => turn.what)
+        .join(' '),
+    ).toContain('1 missing number took the mean');
   });
 
   it('ca of records counted into the smoking table (Greenacre 1984) has the rows of R ca', () => {
@@ -88,7 +93,7 @@ describe('ordination of a table', () => {
   it('says why there is no ordination', () => {
     const input = madeInput([{ attribute: attribute('size', 'spacing', 'ratio'), values: [2, 2, 2] }]);
     const found = computeOrdination(input, options({}));
-    expect(ordination.words(found).sentence).toBe(
+    expect(ordination.words(found).answer).toBe(
       'No ordination: all records are alike, so there is nothing to spread out.',
     );
     expect(ordination.figures(found)).toEqual({});
@@ -96,7 +101,7 @@ describe('ordination of a table', () => {
       { attribute: attribute('size', 'spacing', 'ratio'), values: [1, null, 3] },
       { attribute: attribute('width', 'spacing', 'ratio'), values: [null, 2, null] },
     ]);
-    expect(ordination.words(computeOrdination(gappy, options({ method: 'pca' }))).sentence).toBe(
+    expect(ordination.words(computeOrdination(gappy, options({ method: 'pca' }))).answer).toBe(
       'No ordination: no fragment has a value of every one of the 2 attributes; compare fewer, or choose principal coordinates (pcoa), which take gaps.',
     );
   });
@@ -134,8 +139,13 @@ describe('ordination of the demo', () => {
     const axes = available(found.axes);
     const sum = axes.records.reduce((total, { contributions }) => total + contributions[0], 0);
     expect(sum).toBeCloseTo(1, 9);
-    expect(ordination.words(found).sentence).toMatch(/^The first two axes carry \d/);
-    expect(ordination.words(found).cautions.join(' ')).toContain('Euclidean');
+    expect(ordination.words(found).answer).toMatch(/^The first two axes carry \d/);
+    expect(
+      ordination
+        .words(found)
+        .unless.map((turn) => turn.what)
+        .join(' '),
+    ).toContain('Euclidean');
   });
 
   it('draws each site with its own colour and shape, n in the caption', () => {

@@ -127,7 +127,12 @@ describe('supplementary records lie where R puts them, within 1e-9', () => {
     expectPlaces(run(cars, pcoa), given.plain, 3);
     const found = run(cars, { ...pcoa, correction: 'lingoes' });
     expectPlaces(found, given.lingoes, 3);
-    expect(ordination.words(found).cautions.join(' ')).toContain('constant of the correction (lingoes)');
+    expect(
+      ordination
+        .words(found)
+        .unless.map((turn) => turn.what)
+        .join(' '),
+    ).toContain('constant of the correction (lingoes)');
   });
 
   it('pcoa: a copy of an active record falls on it, under the constant c of Lingoes at 1 - c / eigenvalue of its way', () => {
@@ -186,10 +191,10 @@ describe('supplementary records', () => {
     expect(map.caption).toContain('Hollow: 50 supplementary fragments, placed without a say in the axes.');
     expect(map.caption).toContain('n = 100 fragments');
     const words = ordination.words(found);
-    expect(words.sentence).toMatch(
+    expect(words.answer).toMatch(
       /spread of 100 fragments .* 50 supplementary fragments placed without a say/,
     );
-    expect(words.cautions.join(' ')).not.toContain('set aside');
+    expect(words.unless.map((turn) => turn.what).join(' ')).not.toContain('set aside');
     const centre = found.tables.centres.rows.find(([label]) => label === 'virginica');
     const mean = available(found.axes).passive.reduce((sum, { at }) => sum + at[0] / 50, 0);
     expect(centre?.slice(1, 3)).toEqual(['supplementary records', 50]);
@@ -205,7 +210,12 @@ describe('supplementary records', () => {
     expect(found.n.setAside[0]).toEqual({ reason: 'supplementary, but a value is missing', fragments: 1 });
     const filled = run(gappy, { ...base, gaps: 'mean', supplementaryRecords: late });
     expect(available(filled.axes).passive).toHaveLength(50);
-    expect(ordination.words(filled).cautions.join(' ')).toContain('1 missing number took the mean');
+    expect(
+      ordination
+        .words(filled)
+        .unless.map((turn) => turn.what)
+        .join(' '),
+    ).toContain('1 missing number took the mean');
     const odd = run(iris, {
       ...base,
       method: 'mixed',

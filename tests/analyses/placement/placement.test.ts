@@ -82,9 +82,11 @@ describe('placing the find of the demo', () => {
   });
 
   it('never says what it is', () => {
-    const { sentence, cautions } = placement.words(found);
+    const { answer: sentence, unless } = placement.words(found);
     expect(sentence).toContain('cannot be excluded');
-    expect([sentence, ...cautions].join(' ')).not.toMatch(/\bproves?\b|\bis a (cape|bag|garment|net)\b/);
+    expect([sentence, ...unless.map((turn) => turn.what)].join(' ')).not.toMatch(
+      /\bproves?\b|\bis a (cape|bag|garment|net)\b/,
+    );
   });
 
   it('draws figures that say their n, and no raw text of a source as markup', () => {
@@ -116,7 +118,8 @@ describe('placing, where the truth is plain', () => {
     const found = place({ size: '14', width: '14' });
     expect(found.novelty[0].verdict).toBe('excluded');
     expect(found.tables.novelty.rows[0][2]).toBe('none of these');
-    const { sentence, cautions } = placement.words(found);
+    const { answer: sentence, unless } = placement.words(found);
+    const cautions = unless.map((turn) => turn.what);
     expect(sentence).toContain('at 95 % the find is unlike any site known here; too few to judge: islet');
     expect(cautions.join(' ')).toContain('above the observed range (n = 62)');
   });
@@ -125,9 +128,12 @@ describe('placing, where the truth is plain', () => {
     const found = place({ size: '1-9' });
     const moved = found.moves.filter(({ change, turned }) => change === 'its own ranges' && turned > 0);
     expect(moved.map(({ label }) => label)).toContain('north');
-    expect(placement.words(found).cautions.join(' ')).toContain(
-      'Fragile when its values move within their ranges',
-    );
+    expect(
+      placement
+        .words(found)
+        .unless.map((turn) => turn.what)
+        .join(' '),
+    ).toContain('Fragile when its values move within their ranges');
   });
 
   it('the missing measurement that tells the sites apart is expected to shrink the set', () => {
@@ -150,7 +156,8 @@ describe('placing, where the truth is plain', () => {
   it('everything missing, a text that is not understood: a useful sentence', () => {
     for (const find of [{}, { size: '?' }, { size: 'quite large' }]) {
       const found = place(find as Record<string, string>);
-      const { sentence, cautions } = placement.words(found);
+      const { answer: sentence, unless } = placement.words(found);
+      const cautions = unless.map((turn) => turn.what);
       expect(sentence).toBe(
         'The find could not be placed: nothing is known of the find that the comparanda record too.',
       );
@@ -164,13 +171,23 @@ describe('placing, where the truth is plain', () => {
       input,
       options({ of: OF, find: { structure: 'netting', pileLength: '20 mm' } }),
     );
-    expect(placement.words(net).cautions.join(' ')).toContain('makes no sense for the structure');
+    expect(
+      placement
+        .words(net)
+        .unless.map((turn) => turn.what)
+        .join(' '),
+    ).toContain('makes no sense for the structure');
     const odd = computePlacement(
       input,
       options({ of: OF, find: { structure: 'blorple weave', fibre: 'flax' } }),
     );
     expect(odd.unplaced).toBeNull();
-    expect(placement.words(odd).cautions.join(' ')).toMatch(/blorple/);
+    expect(
+      placement
+        .words(odd)
+        .unless.map((turn) => turn.what)
+        .join(' '),
+    ).toMatch(/blorple/);
   });
 
   it('does not change its input', () => {

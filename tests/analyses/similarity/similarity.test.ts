@@ -129,7 +129,7 @@ describe('order, time and space', () => {
       't',
       'u',
     ]);
-    expect(words.sentence).toContain('The order along the first axis goes with the dates (Spearman rho 1');
+    expect(words.answer).toContain('The order along the first axis goes with the dates (Spearman rho 1');
     // Of 720 orders two are perfect.
     const axes = found.axes;
     if ('why' in axes || 'why' in axes.againstDates) throw new Error('expected an order against dates');
@@ -229,7 +229,7 @@ describe('assemblages placed afterwards', () => {
     expect((line.high1 as number) > (line.axis1 as number)).toBe(true);
     const [likest] = linesOf(found.tables.newcomerLikeness);
     expect([likest.label, likest.likeness]).toEqual(['p', 200]);
-    expect(words.sentence).toContain('new (n = 14) is most like p (200;');
+    expect(words.answer).toContain('new (n = 14) is most like p (200;');
     expect(figures.biplot.caption).toContain('Stars: placed afterwards');
   });
 

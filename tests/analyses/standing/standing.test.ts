@@ -55,7 +55,7 @@ describe('relations', () => {
     expect(first.p).toBe(1);
     const axes = linesOf(found.tables.axes);
     expectClose(axes[0].axis1 as number, lineOf(axes.slice(1), 'q').axis1 as number);
-    expect(words.sentence).toContain('that it is a draw from the same source as');
+    expect(words.answer).toContain('that it is a draw from the same source as');
     const unlike = linesOf(found.tables.unlike);
     expect(unlike[0].label).toBe('q');
   });
@@ -111,7 +111,7 @@ describe('what sets it apart', () => {
     ]);
     expectClose(first.p as number, 2 / 3003, 1e-9);
     expectClose(first.pAdjusted as number, (2 * 2) / 3003, 1e-9);
-    expect(words.sentence).toContain(
+    expect(words.answer).toContain(
       'density1 (median 10 per cm against 3.5 per cm; Cliff’s delta 1, p = 0.0013)',
     );
     expect(Object.keys(figures)).toContain('apart');
@@ -135,10 +135,10 @@ describe('like with like, space and time', () => {
   it('says what is not recorded', () => {
     const { found, words } = ask(standing, inputFrom(rowsOf(table)), question);
     expect(linesOf(found.tables.sameWithin)[0].likeness).toEqual({ why: 'no source records preservation' });
-    expect(words.sentence).toContain(
+    expect(words.answer).toContain(
       'Whether it is nearer in space or in time cannot be said: no source records latitude and longitude',
     );
-    expect(words.cautions.join(' ')).toContain('Like could not be compared with like');
+    expect(words.unless.map((turn) => turn.what).join(' ')).toContain('Like could not be compared with like');
   });
   it('tests both where places and dates are known', () => {
     const { found } = ask(standing, inputFrom(rowsOf(table, placed)), {
@@ -183,7 +183,7 @@ describe('within its region', () => {
     // 7 of s, 7 of t and the one of the site that is twined.
     expect(found.n.fragments).toBe(18);
     expect(found.n.setAside).toEqual([{ reason: 'structure is not tabby, or not recorded', fragments: 15 }]);
-    expect(words.sentence).toMatch(/^Within structure tabby, in fibre p \(6 items\) is most like q/);
+    expect(words.answer).toMatch(/^Within structure tabby, in fibre p \(6 items\) is most like q/);
     expect(figures.likeness.caption).toContain('Only items of structure tabby are compared.');
     const alone = rows.filter(({ structure }) => structure === 'tabby');
     const plain = ask(standing, inputFrom(alone), { ...question, attributes: ['fibre'] });

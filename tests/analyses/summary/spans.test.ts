@@ -32,7 +32,7 @@ describe('spans of time and what is recorded where', () => {
       ['p', 100, 300, 187.5, 2, 0],
       ['r', undated, undated, undated, 0, 1],
     ]);
-    expect(words.sentence).toBe(
+    expect(words.answer).toBe(
       'date: of 2 groups dated the middle is earliest in q (101 BC to 51 BC, n = 1) and latest in p (AD 100 to AD 300, n = 2).',
     );
     expect(figures.date.caption).toContain('2 fragments without a closed date left out');

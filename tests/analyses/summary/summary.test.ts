@@ -144,7 +144,7 @@ describe('gaps', () => {
     });
     const cells = (found.tables.numbers?.rows ?? []).flat();
     expect(cells.some((cell) => typeof cell === 'number' && Number.isNaN(cell))).toBe(false);
-    expect(words.sentence).toBe('Spacing: no fragment has a value.');
+    expect(words.answer).toBe('Spacing: no fragment has a value.');
     expect(Object.keys(figures)).toEqual(['spacing']);
   });
 
@@ -183,7 +183,7 @@ describe('interval readings', () => {
     expect(row.sd).toEqual({ why: '1 of 5 readings is open-ended' });
     expect(row.max).toEqual({ why: 'a reading is open-ended' });
     expect([row.medianLow, row.median, row.medianHigh]).toEqual([3, 3, 3]);
-    expect(words.cautions.join(' ')).toContain('Open-ended readings in Spacing');
+    expect(words.unless.map((turn) => turn.what).join(' ')).toContain('Open-ended readings in Spacing');
   });
 });
 
@@ -198,7 +198,7 @@ describe('groups', () => {
       ['Site 10', 3, 20],
       ['all', 7, 4],
     ]);
-    expect(words.sentence).toBe(
+    expect(words.answer).toBe(
       'Spacing (mm): medians of 2 groups run from 2.5 in Site 2 (n = 4) to 20 in Site 10 (n = 3).',
     );
   });
@@ -255,6 +255,6 @@ describe('shares of kinds', () => {
     expect(open).toMatchObject({ term: 'open', count: 15, n: 148 });
     expect(open.low as number).toBeCloseTo(0.062386, 6);
     expect(open.high as number).toBeCloseTo(0.160487, 6);
-    expect(words.sentence).toBe('Site: of 148 fragments, close 133 and open 15.');
+    expect(words.answer).toBe('Site: of 148 fragments, close 133 and open 15.');
   });
 });

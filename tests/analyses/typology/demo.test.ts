@@ -27,7 +27,7 @@ describe('the split that was planted', () => {
   const twining = () => results.get('twiningTypes')!;
 
   it('is supported', () => {
-    expect(twining().sentence).toContain('Verdict: supported on');
+    expect(twining().words.answer).toContain('Verdict: supported on');
   });
 
   it('lies between 6 and 10 mm, where nothing was planted, with nothing between cut and threshold', () => {
@@ -37,7 +37,7 @@ describe('the split that was planted', () => {
       expect(split[id]).toBeLessThan(10);
     }
     expect(split.between).toBe('0');
-    expect(twining().sentence).toMatch(
+    expect(twining().words.answer).toMatch(
       /between the cut at 8 mm and the crossing at 9\.\d+ mm lie 0 of \d+ readings/,
     );
   });
@@ -65,16 +65,16 @@ describe('the hypothesis that is false', () => {
   const tabby = () => results.get('tabbyTypes')!;
 
   it('is not supported: one continuous range cannot be excluded', () => {
-    expect(tabby().sentence).toContain('one continuous range cannot be excluded');
-    expect(tabby().sentence).toContain('Verdict: not supported');
-    expect(tabby().sentence).not.toContain('Verdict: supported');
+    expect(tabby().words.answer).toContain('one continuous range cannot be excluded');
+    expect(tabby().words.answer).toContain('Verdict: not supported');
+    expect(tabby().words.answer).not.toContain('Verdict: supported');
   });
 
   it('says what could have been seen, and that the types do not pay for themselves', () => {
     expect(
-      tabby().cautions.some((caution) =>
-        caution.includes('standard deviations apart would be found by the dip'),
-      ),
+      tabby()
+        .words.unless.map((turn) => turn.what)
+        .some((caution) => caution.includes('standard deviations apart would be found by the dip')),
     ).toBe(true);
     const [pay] = lines(tabby(), 'apart').filter(
       ({ question }) => question === 'Do they pay for themselves?',
@@ -86,19 +86,21 @@ describe('the hypothesis that is false', () => {
 describe('a claim tested on its own measurement', () => {
   it('is called circular, whichever of the two units is asked for', () => {
     for (const of of [['density2', 'rowSpacing'], ['spacingClass']]) {
-      const { sentence } = ask('twiningTypes', { of, relabellings: 99, resamples: 19 });
+      const { answer: sentence } = ask('twiningTypes', { of, relabellings: 99, resamples: 19 }).words;
       expect(sentence).toContain('Verdict: circular');
       expect(sentence).not.toContain('supported');
     }
   }, 60_000);
 
   it('keeps the free attributes and names the one used twice', () => {
-    const { cautions, tables } = ask('twiningTypes', {
+    const { words, tables } = ask('twiningTypes', {
       of: ['rowSpacing', 'fibre'],
       relabellings: 99,
       resamples: 19,
     });
-    expect(cautions.some((caution) => caution.startsWith('Circular: Row spacing'))).toBe(true);
+    expect(
+      words.unless.map((turn) => turn.what).some((caution) => caution.startsWith('Circular: Row spacing')),
+    ).toBe(true);
     expect(tables.apart!.note).toContain('Compared on Fibre');
   }, 60_000);
 });
@@ -180,7 +182,9 @@ describe('every run', () => {
   });
 
   it('says nothing that the numbers do not: no proof, no certainty', () => {
-    for (const { sentence, cautions } of results.values())
-      expect([sentence, ...cautions].join(' ')).not.toMatch(/\b(prove[sd]?|certain(ly)?|clearly|confirm)/i);
+    for (const { words } of results.values())
+      expect([words.answer, ...words.unless.map((turn) => turn.what)].join(' ')).not.toMatch(
+        /\b(prove[sd]?|certain(ly)?|clearly|confirm)/i,
+      );
   });
 });

@@ -5,7 +5,7 @@ import { useRun } from '../../engine/use-run.ts';
 import { isComparable, NOTHING_COMPARABLE } from '../../parts/attribute-options.ts';
 import { Button } from '../../parts/controls.tsx';
 import { PickedPanel } from '../../parts/picked-panel.tsx';
-import { Cautions, FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
+import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
 import { withOptions } from '../../parts/settings.ts';
 import { Working } from '../../parts/working.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
@@ -106,7 +106,7 @@ function KinshipScreen() {
             <p className="soft">Waiting for the first answer.</p>
           ) : (
             <div className="stack">
-              <Said sentence={result.sentence} cautions={result.cautions} />
+              <Said words={result.words} />
               {!computed || trusted ? null : (
                 <div className="line">
                   <Button onPress={() => setTrustFor(key)}>Test how far to trust these groups</Button>
@@ -132,11 +132,10 @@ function KinshipScreen() {
 }
 
 /** What the axes carry, and what to mind about them, below what is said of the groups. */
-function AboutTheMap({ sentence, cautions }: Pick<AnalysisResult, 'sentence' | 'cautions'>) {
+function AboutTheMap({ words }: Pick<AnalysisResult, 'words'>) {
   return (
     <section className="stack tight small" aria-label="About the map">
-      <p>{sentence}</p>
-      <Cautions cautions={cautions} />
+      <Said words={words} />
     </section>
   );
 }
@@ -144,7 +143,7 @@ function AboutTheMap({ sentence, cautions }: Pick<AnalysisResult, 'sentence' | '
 /** Why there is no map, where an answer holds none. */
 function mapless(result: AnalysisResult | null): string | null {
   if (result === null || result.tables.coordinates !== undefined) return null;
-  return `The map cannot be drawn. ${result.sentence}`;
+  return `The map cannot be drawn. ${result.words.answer}`;
 }
 
 function medoidsOf(result: AnalysisResult | null): readonly string[] {

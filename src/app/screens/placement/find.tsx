@@ -100,7 +100,7 @@ export function PlaceFind() {
                 : 'The find is being compared.'}
           </p>
         ) : (
-          <Said sentence={answered.sentence} cautions={answered.cautions} />
+          <Said words={answered.words} />
         )}
       </Part>
       <Part name="trace" title="Nearest comparanda">

@@ -79,13 +79,13 @@ function PrintedFiguresScreen() {
           />
         </Part>
         <Part name="say" title="What can be said">
-          {answer === null || answer.sentence === '' ? (
+          {answer === null || answer.words === null ? (
             <p className="soft">
               {busy ? 'The figures are being checked.' : 'The verdict comes with the first figure.'}
             </p>
           ) : (
             <div className="stack">
-              <Said sentence={answer.sentence} cautions={answer.cautions} />
+              <Said words={answer.words} />
               {open === null ? null : <SaveClaims list={open} stem={stem} />}
             </div>
           )}

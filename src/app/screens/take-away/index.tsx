@@ -234,7 +234,7 @@ function FigureList({ results, stem }: { results: Results; stem: string }) {
       {entries.map(([id, result]) => (
         <div key={id} className="stack tight">
           <h3>{result.title}</h3>
-          <Said sentence={result.sentence} cautions={[]} />
+          <Said words={{ ...result.words, unless: [] }} />
           <p className="small soft">
             {count(result.n.fragments, 'fragment')} of {count(result.n.items, 'item')}
           </p>
