@@ -59,6 +59,11 @@ export interface Term {
   readonly label: string;
   /** Id of the broader term; absent for a root. */
   readonly parent?: string;
+  /**
+   * What a broader term says of itself. `exhausted` (the default of a term that has narrower ones): each find is
+   * of a narrower kind, only which is not said. `variants`: a kind in its own right, some of whose forms have names.
+   */
+  readonly inner?: 'exhausted' | 'variants';
   readonly definition?: string;
   readonly synonyms?: Synonyms;
   /** Published source, or "common practice, no source". */
