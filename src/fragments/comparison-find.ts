@@ -1,4 +1,4 @@
-import { codeValue, quantityValue, type RecordValue } from '../numerics/dissimilarity/dissimilarity.ts';
+import { codeValue, quantityValue, type RecordValue } from '../numerics/dissimilarity/variables.ts';
 import { termAt } from './accessors.ts';
 import type { Comparison } from './comparison.ts';
 import { codeInterval } from './comparison-numbers.ts';

@@ -1,5 +1,5 @@
 import { quantileSorted, sortedValues } from '../numerics/describing/quantile.ts';
-import type { QuantityVariable } from '../numerics/dissimilarity/dissimilarity.ts';
+import type { QuantityVariable } from '../numerics/dissimilarity/variables.ts';
 import { ln } from '../numerics/foundation/elementary.ts';
 import type { NumericColumn } from './table.ts';
 

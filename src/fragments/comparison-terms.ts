@@ -1,8 +1,8 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import { parentIndices } from '../attributes/tree.ts';
-import type { KindsVariable, PresenceVariable } from '../numerics/dissimilarity/dissimilarity.ts';
 import { gradeDistances, rankDistances } from '../numerics/dissimilarity/grade-distance.ts';
 import { kindDistances, termDistances } from '../numerics/dissimilarity/term-distance.ts';
+import type { KindsVariable, PresenceVariable } from '../numerics/dissimilarity/variables.ts';
 import { termAt } from './accessors.ts';
 import type { Place } from './comparison-numbers.ts';
 import type { TermColumn } from './table.ts';

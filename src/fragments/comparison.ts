@@ -1,6 +1,6 @@
 import type { AttributeDefinition, Block, Register } from '../attributes/definition.ts';
 import { InputError } from '../errors.ts';
-import type { DissimilaritySpec, IntervalRule, Variable } from '../numerics/dissimilarity/dissimilarity.ts';
+import type { DissimilaritySpec, IntervalRule, Variable } from '../numerics/dissimilarity/variables.ts';
 import { atCentre } from './accessors.ts';
 import { type NumberCoding, numberCoding } from './comparison-numbers.ts';
 import { type TermCoding, termCoding } from './comparison-terms.ts';

@@ -1,10 +1,6 @@
-import {
-  type DissimilaritySpec,
-  dissimilarities,
-  plainRows,
-  type Variable,
-} from '../../src/numerics/dissimilarity/dissimilarity.ts';
+import { dissimilarities, plainRows } from '../../src/numerics/dissimilarity/dissimilarity.ts';
 import { prepareComparison } from '../../src/numerics/dissimilarity/prepare.ts';
+import type { DissimilaritySpec, Variable } from '../../src/numerics/dissimilarity/variables.ts';
 import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { asked, handOver, python, report, rscript, seconds } from './tools/yardstick.ts';
 

@@ -1,10 +1,7 @@
 import { placement } from '../../src/analyses/placement/index.ts';
-import {
-  dissimilaritiesTo,
-  type RecordValue,
-  type Variable,
-} from '../../src/numerics/dissimilarity/dissimilarity.ts';
+import { dissimilaritiesTo } from '../../src/numerics/dissimilarity/dissimilarity.ts';
 import { prepareComparison } from '../../src/numerics/dissimilarity/prepare.ts';
+import type { RecordValue, Variable } from '../../src/numerics/dissimilarity/variables.ts';
 import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { attribute, type MadeColumn, madeInput } from '../analyses/grouping/made-table.ts';
 import { asked, handOver, python, report, seconds } from './tools/yardstick.ts';

@@ -9,11 +9,8 @@ import { recordOfRow } from '../../src/fragments/comparison-find.ts';
 import { readFind } from '../../src/fragments/find-table.ts';
 import { collapseItems } from '../../src/fragments/items.ts';
 import { dissimilarityAt } from '../../src/numerics/dissimilarity/condensed.ts';
-import {
-  dissimilarities,
-  dissimilaritiesTo,
-  valueAt,
-} from '../../src/numerics/dissimilarity/dissimilarity.ts';
+import { dissimilarities, dissimilaritiesTo } from '../../src/numerics/dissimilarity/dissimilarity.ts';
+import { valueAt } from '../../src/numerics/dissimilarity/variables.ts';
 import { makeTable, register } from './make-table.ts';
 
 const SETTINGS: ComparisonSettings = {

@@ -1,13 +1,13 @@
 import { expect, it } from 'vitest';
+import { dissimilaritiesTo } from '../../src/numerics/dissimilarity/dissimilarity.ts';
+import { prepareComparison } from '../../src/numerics/dissimilarity/prepare.ts';
 import {
   codeValue,
   type DissimilaritySpec,
-  dissimilaritiesTo,
   quantityValue,
   type RecordValue,
   type Variable,
-} from '../../src/numerics/dissimilarity/dissimilarity.ts';
-import { prepareComparison } from '../../src/numerics/dissimilarity/prepare.ts';
+} from '../../src/numerics/dissimilarity/variables.ts';
 import { createRandom } from '../../src/numerics/foundation/random.ts';
 
 /** Enough records for the kernel that compares two pairs at a time. */

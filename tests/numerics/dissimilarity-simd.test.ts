@@ -1,12 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  type DissimilaritySpec,
-  plainRows,
-  type Variable,
-} from '../../src/numerics/dissimilarity/dissimilarity.ts';
+import { plainRows } from '../../src/numerics/dissimilarity/dissimilarity.ts';
 import { prepareComparison } from '../../src/numerics/dissimilarity/prepare.ts';
 import { SIMD_FROM, simdRows } from '../../src/numerics/dissimilarity/simd.ts';
+import type { DissimilaritySpec, Variable } from '../../src/numerics/dissimilarity/variables.ts';
 import { createRandom } from '../../src/numerics/foundation/random.ts';
 
 type Made = {

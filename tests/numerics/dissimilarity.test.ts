@@ -2,19 +2,18 @@ import { existsSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { condensedIndex, dissimilarityAt } from '../../src/numerics/dissimilarity/condensed.ts';
+import { dissimilarities, dissimilaritiesTo } from '../../src/numerics/dissimilarity/dissimilarity.ts';
+import { explainPair } from '../../src/numerics/dissimilarity/explain-pair.ts';
+import { rankDistances } from '../../src/numerics/dissimilarity/grade-distance.ts';
+import { kindDistances } from '../../src/numerics/dissimilarity/term-distance.ts';
 import {
   codeValue,
   type DissimilaritySpec,
-  dissimilarities,
-  dissimilaritiesTo,
   type QuantityVariable,
   quantityValue,
   type Variable,
   valueAt,
-} from '../../src/numerics/dissimilarity/dissimilarity.ts';
-import { explainPair } from '../../src/numerics/dissimilarity/explain-pair.ts';
-import { rankDistances } from '../../src/numerics/dissimilarity/grade-distance.ts';
-import { kindDistances } from '../../src/numerics/dissimilarity/term-distance.ts';
+} from '../../src/numerics/dissimilarity/variables.ts';
 import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { reference } from '../references/reference.ts';
 

@@ -10,13 +10,13 @@
 import type { LabelAttribute } from '../../src/analyses/placement/labels.ts';
 import { bagOf, typicality } from '../../src/analyses/placement/typicality.ts';
 import { isKnown } from '../../src/fragments/comparison-find.ts';
+import { pickVariables } from '../../src/numerics/dissimilarity/dissimilarity.ts';
+import { kindDistances } from '../../src/numerics/dissimilarity/term-distance.ts';
 import {
   type DissimilaritySpec,
-  pickVariables,
   type Variable,
   valueAt,
-} from '../../src/numerics/dissimilarity/dissimilarity.ts';
-import { kindDistances } from '../../src/numerics/dissimilarity/term-distance.ts';
+} from '../../src/numerics/dissimilarity/variables.ts';
 import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
 import { verdictAt } from '../../src/numerics/tests/conformal.ts';
 import { openRecords } from './parts/open-records.ts';

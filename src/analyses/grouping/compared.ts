@@ -1,11 +1,8 @@
 import { InputError } from '../../errors.ts';
 import type { Comparison } from '../../fragments/comparison.ts';
 import { type Condensed, pairCount, takeRecords } from '../../numerics/dissimilarity/condensed.ts';
-import {
-  type DissimilaritySpec,
-  dissimilarities,
-  type Variable,
-} from '../../numerics/dissimilarity/dissimilarity.ts';
+import { dissimilarities } from '../../numerics/dissimilarity/dissimilarity.ts';
+import type { DissimilaritySpec, Variable } from '../../numerics/dissimilarity/variables.ts';
 import type { Points } from '../../numerics/grouping/kmeans.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
 import type { Method } from './options.ts';

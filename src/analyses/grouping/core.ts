@@ -1,12 +1,8 @@
 import { InputError } from '../../errors.ts';
 import { type Condensed, dissimilarityAt, takeRecords } from '../../numerics/dissimilarity/condensed.ts';
-import {
-  type DissimilaritySpec,
-  dissimilarities,
-  dissimilaritiesTo,
-  valueAt,
-} from '../../numerics/dissimilarity/dissimilarity.ts';
+import { dissimilarities, dissimilaritiesTo } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
+import { type DissimilaritySpec, valueAt } from '../../numerics/dissimilarity/variables.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
 import {

@@ -1,7 +1,8 @@
 import { type ComparisonSettings, compareRecords } from '../../fragments/comparison.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { dissimilaritiesTo, valueAt } from '../../numerics/dissimilarity/dissimilarity.ts';
+import { dissimilaritiesTo } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
+import { valueAt } from '../../numerics/dissimilarity/variables.ts';
 import type { AnalysisInput } from '../contract.ts';
 
 /**

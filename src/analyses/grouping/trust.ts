@@ -1,5 +1,5 @@
 import { COMPARED_BLOCKS } from '../../fragments/comparison.ts';
-import type { DissimilaritySpec } from '../../numerics/dissimilarity/dissimilarity.ts';
+import type { DissimilaritySpec } from '../../numerics/dissimilarity/variables.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { type CloudShape, cloudMaker } from '../../numerics/grouping/cloud-reference.ts';

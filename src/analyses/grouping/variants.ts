@@ -1,4 +1,4 @@
-import type { DissimilaritySpec } from '../../numerics/dissimilarity/dissimilarity.ts';
+import type { DissimilaritySpec } from '../../numerics/dissimilarity/variables.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { adjustedRand, contingency } from '../../numerics/grouping/agreement.ts';
 import { coMembership } from '../../numerics/grouping/co-membership.ts';

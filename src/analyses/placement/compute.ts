@@ -1,13 +1,9 @@
 import { countBehind } from '../../fragments/behind.ts';
 import { isKnown, recordOfRow } from '../../fragments/comparison-find.ts';
 import { readFind } from '../../fragments/find-table.ts';
-import {
-  type DissimilaritySpec,
-  dissimilaritiesTo,
-  pickVariables,
-  type RecordValue,
-} from '../../numerics/dissimilarity/dissimilarity.ts';
+import { dissimilaritiesTo, pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { type NearestFirst, nearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
+import type { DissimilaritySpec, RecordValue } from '../../numerics/dissimilarity/variables.ts';
 import type { ConformalP } from '../../numerics/tests/conformal.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
 import type { MapPosition, PlacementFound } from './found.ts';

@@ -3,7 +3,7 @@ import {
   type DissimilaritySpec,
   quantityValue,
   type RecordValue,
-} from '../../numerics/dissimilarity/dissimilarity.ts';
+} from '../../numerics/dissimilarity/variables.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { verdictAt } from '../../numerics/tests/conformal.ts';
 import type { Unavailable } from '../contract.ts';

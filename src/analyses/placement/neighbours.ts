@@ -2,8 +2,9 @@ import { termAt } from '../../fragments/accessors.ts';
 import { COMPARED_BLOCKS, type Comparison } from '../../fragments/comparison.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import { isMissing } from '../../fragments/missing.ts';
-import { pickVariables, type RecordValue } from '../../numerics/dissimilarity/dissimilarity.ts';
+import { pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { explainPairTo } from '../../numerics/dissimilarity/explain-pair.ts';
+import type { RecordValue } from '../../numerics/dissimilarity/variables.ts';
 import type { AnalysisInput } from '../contract.ts';
 
 /** One of the nearest comparanda. */

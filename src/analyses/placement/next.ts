@@ -1,7 +1,7 @@
 import type { Comparison } from '../../fragments/comparison.ts';
 import { isKnown } from '../../fragments/comparison-find.ts';
-import { type RecordValue, valueAt } from '../../numerics/dissimilarity/dissimilarity.ts';
 import type { NearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
+import { type RecordValue, valueAt } from '../../numerics/dissimilarity/variables.ts';
 import { verdictAt } from '../../numerics/tests/conformal.ts';
 import type { LabelAttribute } from './labels.ts';
 import { type Bag, typicality } from './typicality.ts';

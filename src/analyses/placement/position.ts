@@ -1,13 +1,11 @@
 import { takeRecords } from '../../numerics/dissimilarity/condensed.ts';
 import {
-  type DissimilaritySpec,
   dissimilarities,
   dissimilaritiesTo,
   pickRecords,
-  type RecordValue,
-  valueAt,
 } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
+import { type DissimilaritySpec, type RecordValue, valueAt } from '../../numerics/dissimilarity/variables.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
 import {

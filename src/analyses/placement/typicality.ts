@@ -1,12 +1,11 @@
 import { type Condensed, takeRecords } from '../../numerics/dissimilarity/condensed.ts';
 import {
-  type DissimilaritySpec,
   dissimilarities,
   dissimilaritiesTo,
   pickRecords,
-  type RecordValue,
 } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { type PreparedComparison, prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
+import type { DissimilaritySpec, RecordValue } from '../../numerics/dissimilarity/variables.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { type Calibration, type ConformalP, calibrate, conformalP } from '../../numerics/tests/conformal.ts';
 import type { Unavailable } from '../contract.ts';

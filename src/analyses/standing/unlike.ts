@@ -1,13 +1,12 @@
 import type { Grouping } from '../../fragments/groups.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import {
-  type DissimilaritySpec,
   dissimilarities,
   dissimilaritiesTo,
   pickRecords,
-  valueAt,
 } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
+import { type DissimilaritySpec, valueAt } from '../../numerics/dissimilarity/variables.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { bootstrapInterval } from '../../numerics/resampling/bootstrap.ts';
 import type { Unavailable } from '../contract.ts';

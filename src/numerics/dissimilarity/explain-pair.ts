@@ -1,6 +1,6 @@
-import type { DissimilaritySpec, IntervalRule, RecordValue, Variable } from './dissimilarity.ts';
-import { valueAt } from './dissimilarity.ts';
 import { intervalDistance } from './interval-distance.ts';
+import type { DissimilaritySpec, IntervalRule, RecordValue, Variable } from './variables.ts';
+import { valueAt } from './variables.ts';
 
 /** What one variable says about a pair. */
 export interface VariableShare {

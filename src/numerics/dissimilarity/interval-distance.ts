@@ -1,4 +1,4 @@
-import type { IntervalRule } from './dissimilarity.ts';
+import type { IntervalRule } from './variables.ts';
 
 /**
  * How far two readings are apart when each is an interval with finite ends.

@@ -1,6 +1,6 @@
-import type { IntervalRule, RecordValue } from './dissimilarity.ts';
 import { intervalDistance } from './interval-distance.ts';
 import type { Lane, PreparedComparison } from './prepare.ts';
+import type { IntervalRule, RecordValue } from './variables.ts';
 
 /**
  * The inner loops of the block dissimilarity. One record is compared with a run of others, variable by

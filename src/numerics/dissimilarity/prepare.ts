@@ -1,4 +1,4 @@
-import type { DissimilaritySpec, IntervalRule, KindsVariable, Variable } from './dissimilarity.ts';
+import type { DissimilaritySpec, IntervalRule, KindsVariable, Variable } from './variables.ts';
 
 /**
  * A comparison laid out for the inner loops: numbers scaled once, gaps as weights and bit masks, so

@@ -1,5 +1,12 @@
-import type { DensityGrouping } from './density.ts';
 import type { MergeTree } from './tree.ts';
+
+export interface DensityGrouping {
+  readonly k: number;
+  /** Group of each record, -1 for noise. */
+  readonly membership: Int32Array;
+  /** How deep in its group each record lies: 0 (noise) to 1 (in the densest part). */
+  readonly strength: Float64Array;
+}
 
 /** A cluster of the condensed tree: it lives from the density `birth` until it splits or is used up. */
 interface Cluster {

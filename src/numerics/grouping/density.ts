@@ -1,5 +1,5 @@
 import type { Condensed } from '../dissimilarity/condensed.ts';
-import { excessOfMass } from './condensed-tree.ts';
+import { type DensityGrouping, excessOfMass } from './condensed-tree.ts';
 import { requireKnown } from './known-records.ts';
 import { spanningMerges } from './spanning-tree.ts';
 import { numberMerges } from './tree.ts';
@@ -9,14 +9,6 @@ export interface DensitySettings {
   readonly smallestGroup: number;
   /** Records, the record itself included, within whose reach a record is dense; 1 or more. */
   readonly neighbours: number;
-}
-
-export interface DensityGrouping {
-  readonly k: number;
-  /** Group of each record, -1 for noise. */
-  readonly membership: Int32Array;
-  /** How deep in its group each record lies: 0 (noise) to 1 (in the densest part). */
-  readonly strength: Float64Array;
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { Variable } from '../dissimilarity/dissimilarity.ts';
+import type { Variable } from '../dissimilarity/variables.ts';
 import type { Random } from '../foundation/random.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Variable } from '../../../src/numerics/dissimilarity/dissimilarity.ts';
+import type { Variable } from '../../../src/numerics/dissimilarity/variables.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { permutedVariables } from '../../../src/numerics/grouping/permuted.ts';
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { compareRecords } from '../../../src/fragments/comparison.ts';
 import { groupRows } from '../../../src/fragments/groups.ts';
-import type { DissimilaritySpec } from '../../../src/numerics/dissimilarity/dissimilarity.ts';
+import type { DissimilaritySpec } from '../../../src/numerics/dissimilarity/variables.ts';
 import { loadStudy, studyFiles } from '../../../src/study/load.ts';
 import { prepareStudy } from '../../../src/study/prepare.ts';
 

@@ -11,7 +11,7 @@ import { Part, ScreenFrame } from '../../parts/screen.tsx';
 import { Tables } from '../../parts/tables.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
-import type { Screen } from '../register.ts';
+import type { Screen } from '../screen.ts';
 import { NewSite, type TypedSite } from './new-site.tsx';
 import { useRecordedWhere } from './recorded-where.tsx';
 

@@ -11,7 +11,7 @@ import { Part, ScreenFrame } from '../../parts/screen.tsx';
 import { Tables } from '../../parts/tables.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
-import type { Screen } from '../register.ts';
+import type { Screen } from '../screen.ts';
 
 const QUESTION = 'Do these groups differ, and by how much?';
 

@@ -10,7 +10,7 @@ import { withOptions } from '../../parts/settings.ts';
 import { Working } from '../../parts/working.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
-import type { Screen } from '../register.ts';
+import type { Screen } from '../screen.ts';
 import { AskForm } from './ask-form.tsx';
 import { aligned, axesOf, groupsOf, withAxes } from './kin-axes.ts';
 import { KinFigures } from './kin-figures.tsx';

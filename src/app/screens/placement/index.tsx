@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Toggles } from '../../parts/controls.tsx';
 import { ScreenFrame } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import type { Screen } from '../register.ts';
+import type { Screen } from '../screen.ts';
 import { PlaceFind } from './find.tsx';
 import { PlaceSite } from './site.tsx';
 

@@ -4,7 +4,7 @@ import { Button } from '../../parts/controls.tsx';
 import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
 import { Tables } from '../../parts/tables.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import type { Screen } from '../register.ts';
+import type { Screen } from '../screen.ts';
 import { Bring, tablesOf } from './bring.tsx';
 import { ClaimForm } from './claim-form.tsx';
 import { FigureList, listLines } from './figure-list.tsx';

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { ScreenFrame } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import type { Screen } from '../register.ts';
+import type { Screen } from '../screen.ts';
 import { SourceDesk } from './source-desk.tsx';
 import { Welcome } from './welcome.tsx';
 

@@ -14,7 +14,7 @@ import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
 import { Working } from '../../parts/working.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { studyText } from '../../state/workspace.ts';
-import type { Screen } from '../register.ts';
+import type { Screen } from '../screen.ts';
 import { HANDLING, RIGHTS } from './cautions.ts';
 import { StudyForm } from './study-form.tsx';
 

@@ -9,7 +9,7 @@ import { FaultNote, Part, ScreenFrame } from '../../parts/screen.tsx';
 import { Tables } from '../../parts/tables.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
-import type { Screen } from '../register.ts';
+import type { Screen } from '../screen.ts';
 import { Claims } from './claims.tsx';
 import { Cuts, type Drag } from './cuts.tsx';
 import { type RuleFile, readRuleFile, ruleText, withCut } from './rule-file.ts';
