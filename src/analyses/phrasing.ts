@@ -55,3 +55,50 @@ export function printTurn({ what, size }: Turn): string {
   const start = said.charAt(0).toUpperCase() + said.slice(1);
   return /[.!?]$/.test(start) ? start : `${start}.`;
 }
+
+const SMALL = [
+  'no',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
+
+/** Small whole numbers as words, larger ones as figures: "three", "13"; 0 is "no". */
+export function printSmall(count: number): string {
+  return SMALL[count] ?? String(count);
+}
+
+/** The first of these and how many more: "a, b and 3 more". */
+export function printSome(parts: readonly string[], most: number): string {
+  if (parts.length <= most) return printList(parts);
+  return printList([...parts.slice(0, most), `${parts.length - most} more`]);
+}
+
+/** A label within a sentence: "Row spacing" becomes "row spacing", "DNA" and "S-plied" stay. */
+export function inSentence(label: string): string {
+  return /^\p{Lu}[\p{Ll} ]/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+}
+
+/** A share of certainty in per cent: "95 %". */
+export function printLevel(share: number): string {
+  return `${Number((share * 100).toPrecision(6))} %`;
+}
+
+/** Most words of an answer. */
+const MOST_WORDS = 30;
+
+/** The first of these sentences that is short enough for an answer; the last one where none is. */
+export function firstShort(sentences: readonly string[]): string {
+  const short = sentences.find((sentence) => sentence.split(/\s+/).length <= MOST_WORDS);
+  const said = short ?? sentences[sentences.length - 1] ?? '';
+  return said.charAt(0).toUpperCase() + said.slice(1);
+}

@@ -39,7 +39,12 @@ export function ask<Options, Found extends Findings>(
   options: object,
 ) {
   const found = analysis.compute(input, analysis.options.parse(options));
-  return { found, words: analysis.words(found), figures: analysis.figures(found) };
+  return {
+    found,
+    tables: analysis.tables(found),
+    words: analysis.words(found),
+    figures: analysis.figures(found),
+  };
 }
 
 /** Rows of a result table as records by column id. */

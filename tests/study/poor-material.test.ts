@@ -158,7 +158,10 @@ it('groups that are wholly apart differ, without limits and without an F', () =>
   expect(contrast.words.answer).toContain(
     'without F (nothing varies within the groups), df = 1, 10, p = 0.0',
   );
-  expect(crosstab.words.answer).toContain("Cramér's V 1; n = 12");
+  expect(crosstab.words.answer).toBe(
+    'Site and structure go together: more close twining in Ness and more open twining in Holm.',
+  );
+  expect(crosstab.words.because[1]).toBe('Strength: bias-corrected Cramér’s V 1.');
 });
 
 it.each([

@@ -1,27 +1,21 @@
 import { countBehind } from '../../fragments/behind.ts';
 import { type CrossedTable, crossedTable } from '../../fragments/crossed-table.ts';
-import type { ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
-import { type Association, association } from '../../numerics/tests/contingency.ts';
-import type { FindingsWithTables } from '../before-answers.ts';
-import type { AnalysisInput, Unavailable } from '../contract.ts';
+import { normalQuantileUpper } from '../../numerics/foundation/distributions.ts';
+import { type Association, association, margins } from '../../numerics/tests/contingency.ts';
+import type { AnalysisInput } from '../contract.ts';
+import { toldAt } from '../verdicts.ts';
+import { chooseTest, cramersInterval, isCarried } from './choose-test.ts';
+import { countedOtherwise, foldBroad } from './counted-otherwise.ts';
+import type { Cell, CrosstabFound, QuotedCell, SmallLine } from './found.ts';
 import type { CrosstabOptions } from './options.ts';
-import { crosstabTables } from './tables.ts';
-import { type ChosenTest, chooseTest, cramersInterval } from './tests.ts';
 
-export interface CrosstabFound extends FindingsWithTables {
-  readonly options: CrosstabOptions;
-  readonly unit: 'fragment' | 'item';
-  readonly rowsLabel: string;
-  readonly columnsLabel: string;
-  readonly table: CrossedTable;
-  readonly association: Association;
-  readonly test: ChosenTest | Unavailable;
-  readonly interval: ResampledInterval | Unavailable;
-}
+/** Below this many records a row or column is not quoted as evidence. */
+const FEWEST_QUOTED = 5;
 
 /**
- * Which kinds go with which? Counts of two attributes, their association, its strength, and the cells
- * that carry it. Records that lack either are set aside and counted.
+ * Which kinds go with which? Counts of two attributes, their association, its strength, the cells that
+ * carry it, and whether the verdict stands when the table is counted otherwise. Records that lack either
+ * are set aside and counted.
  *
  * @throws InputError for numbers, and when either attribute has fewer than two values.
  */
@@ -33,8 +27,17 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
   const labelOf = (id: string) =>
     register.attributes.get(id)?.label ?? (id === 'assemblage' ? 'Assemblage' : id);
   const test = chooseTest(table, found, options, random.stream('test'));
-  input.onProgress?.(0.5, 'drawing items');
-  const compared = {
+  input.onProgress?.(0.4, 'drawing items');
+  const told = toldAt('why' in test ? test : test.p, options.confidence);
+  const folded = foldBroad(table, options, register);
+  const otherwise =
+    told === 'cannot be told'
+      ? []
+      : countedOtherwise(table, folded, options, random.stream('counted otherwise'));
+  const standsBeyond = normalQuantileUpper((1 - options.confidence) / 2);
+  const cells = cellsOf(input, table, found, standsBeyond);
+  const behind = (rows: readonly number[]) => countBehind(input.fragments, records, unit, rows);
+  return {
     options,
     unit,
     rowsLabel: labelOf(options.rows),
@@ -42,11 +45,16 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
     table,
     association: found,
     test,
+    told,
+    otherwise,
+    hangsOn: otherwise.filter((one) => one.told !== told),
     interval: cramersInterval(table, options, random.stream('interval')),
-  };
-  const behind = (rows: readonly number[]) => countBehind(input.fragments, records, unit, rows);
-  return {
-    ...compared,
+    cells,
+    standsBeyond,
+    quoted: quotedCells(folded ?? table, standsBeyond),
+    smallLines: smallLines(table),
+    doubtful: !('why' in test) && test.asked && test.name === 'chi-square' && !isCarried(table, found),
+    oneSourceEach: oneSourceEach(input, table),
     n: {
       ...behind(table.entries.map(({ record }) => record)),
       setAside: table.lacking.map(({ attribute, rows }) => ({
@@ -54,6 +62,75 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
         fragments: behind(rows).fragments,
       })),
     },
-    tables: crosstabTables(input, compared),
   };
+}
+
+function cellsOf(
+  input: AnalysisInput,
+  table: CrossedTable,
+  { expected, residuals, contributions }: Association,
+  beyond: number,
+): Cell[][] {
+  return table.rows.map((_, row) =>
+    table.columns.map((__, column): Cell => {
+      const own = table.entries.filter((entry) => entry.row === row && entry.column === column);
+      const residual = residuals[row][column];
+      return {
+        count: table.counts[row][column],
+        ...countBehind(
+          input.fragments,
+          input.records,
+          input.unit,
+          own.map(({ record }) => record),
+        ),
+        expected: expected[row][column],
+        residual,
+        contribution: contributions[row][column],
+        stands: residual >= beyond ? 'more' : residual <= -beyond ? 'fewer' : 'as expected',
+      };
+    }),
+  );
+}
+
+/** Of a table whose broad kinds have taken in their narrower ones: how closely somebody recorded is no evidence. */
+function quotedCells(table: CrossedTable, beyond: number): QuotedCell[] {
+  const found = association(table.counts);
+  if ('why' in found) return [];
+  const sums = margins(table.counts);
+  return found.residuals
+    .flatMap((line, row) => line.map((residual, column) => ({ residual, row, column })))
+    .filter(
+      ({ residual, row, column }) =>
+        Math.abs(residual) >= beyond && Math.min(sums.rows[row], sums.columns[column]) >= FEWEST_QUOTED,
+    )
+    .sort((a, b) => Math.abs(b.residual) - Math.abs(a.residual))
+    .map(({ residual, row, column }) => ({
+      row: table.rows[row],
+      column: table.columns[column],
+      stands: residual > 0 ? 'more' : 'fewer',
+      count: table.counts[row][column],
+      of: sums.rows[row],
+    }));
+}
+
+function smallLines({ rows, columns, counts }: CrossedTable): SmallLine[] {
+  const sums = margins(counts);
+  return [
+    ...rows.map((label, row) => ({ label, records: sums.rows[row] })),
+    ...columns.map((label, column) => ({ label, records: sums.columns[column] })),
+  ].filter(({ records }) => records < FEWEST_QUOTED);
+}
+
+function oneSourceEach({ records }: AnalysisInput, { rows, entries }: CrossedTable): boolean {
+  const sources = rows.map(
+    (_, row) =>
+      new Set(
+        entries.filter((entry) => entry.row === row).map(({ record }) => records.origin[record]?.source),
+      ),
+  );
+  return (
+    records.sources.length > 1 &&
+    sources.every((own) => own.size === 1) &&
+    new Set(sources.flatMap((own) => [...own])).size > 1
+  );
 }

@@ -11,8 +11,8 @@ import {
   kindStyle,
 } from '../figure-style.ts';
 import { printCount, printNumber } from '../phrasing.ts';
-import type { CrosstabFound } from './compute.ts';
-import { mosaicFigure } from './mosaic.ts';
+import type { CrosstabFound } from './found.ts';
+import { mosaicFigure, widest } from './mosaic-figure.ts';
 
 /** Stacked shares by row, the same as a mosaic with the sizes of the rows, and the residuals of every cell. */
 export function crosstabFigures(found: CrosstabFound): Readonly<Record<string, Figure>> {
@@ -54,8 +54,8 @@ function sharesFigure(found: CrosstabFound): Figure {
 }
 
 function residualsFigure(found: CrosstabFound): Figure {
-  const { table, association, unit } = found;
-  const most = Math.max(4, ...association.residuals.flat().map(Math.abs));
+  const { table, association, unit, standsBeyond } = found;
+  const most = widest(association.residuals);
   return {
     data: [
       {
@@ -87,6 +87,6 @@ function residualsFigure(found: CrosstabFound): Figure {
     }),
     caption:
       `${found.columnsLabel} by ${found.rowsLabel}: adjusted residuals, with counts in brackets (${printCount(table.entries.length, unit)}). ` +
-      'Plus: more than if the two had nothing to do with each other; beyond ±1.96 a cell carries the association.',
+      `Plus: more than if the two had nothing to do with each other; beyond ±${printNumber(standsBeyond)} a cell stands out.`,
   };
 }

@@ -1,16 +1,21 @@
-import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
-import { type CrosstabFound, computeCrosstab } from './compute.ts';
+import { computeCrosstab } from './compute.ts';
 import { crosstabFigures } from './figures.ts';
+import type { CrosstabFound } from './found.ts';
 import { type CrosstabOptions, crosstabOptions } from './options.ts';
+import { crosstabTables } from './tables.ts';
 import { crosstabWords } from './words.ts';
 
 export const crosstab: Analysis<CrosstabOptions, CrosstabFound> = {
   kind: 'crosstab',
   question: 'Which kinds go with which?',
   options: crosstabOptions,
+  always: [
+    'The shares of one line add up to 1: where one kind takes more, the others take less.',
+    'Of twenty cells about one stands out by chance alone.',
+  ],
   compute: computeCrosstab,
+  tables: crosstabTables,
   figures: crosstabFigures,
-  tables: ({ tables }) => tables,
-  words: (found) => answerOf(crosstabWords(found)),
+  words: crosstabWords,
 };

@@ -1,35 +1,32 @@
-import { countBehind } from '../../fragments/behind.ts';
 import { margins } from '../../numerics/tests/contingency.ts';
-import type { AnalysisInput, ResultTable, TableCell } from '../contract.ts';
-import type { CrosstabFound } from './compute.ts';
-
-type Compared = Omit<CrosstabFound, 'n' | 'tables'>;
+import type { ResultTable, TableCell } from '../contract.ts';
+import { printLevel, printNumber } from '../phrasing.ts';
+import type { CrosstabFound } from './found.ts';
 
 /** Below this base a share is written as a count of its base, since a percentage would pretend to more. */
 const LEAST_BASE = 20;
 
-/** Residuals beyond this carry the association: beyond it lies 1 in 20 where there is none. */
-export const LOUD = 1.96;
-
 /** Counts, shares along rows and columns, every cell in full, and the tests. */
-export function crosstabTables(input: AnalysisInput, found: Compared): Record<string, ResultTable> {
+export function crosstabTables(found: CrosstabFound): Record<string, ResultTable> {
   return {
     counts: countsTable(found),
     rowShares: sharesTable(found, 'row'),
     columnShares: sharesTable(found, 'column'),
-    cells: cellsTable(input, found),
+    cells: cellsTable(found),
     tests: testsTable(found),
+    ...(found.quoted.length === 0 ? {} : { quoted: quotedTable(found) }),
+    ...(found.otherwise.length === 0 ? {} : { otherwise: otherwiseTable(found) }),
   };
 }
 
-function columnHeads({ table, rowsLabel }: Compared) {
+function columnHeads({ table, rowsLabel }: CrosstabFound) {
   return [
     { id: 'row', label: rowsLabel },
     ...table.columns.map((label, place) => ({ id: `column${place + 1}`, label })),
   ];
 }
 
-function countsTable(found: Compared): ResultTable {
+function countsTable(found: CrosstabFound): ResultTable {
   const { counts, rows } = found.table;
   const sums = margins(counts);
   return {
@@ -42,7 +39,7 @@ function countsTable(found: Compared): ResultTable {
   };
 }
 
-function sharesTable(found: Compared, along: 'row' | 'column'): ResultTable {
+function sharesTable(found: CrosstabFound, along: 'row' | 'column'): ResultTable {
   const { counts, rows } = found.table;
   const sums = margins(counts);
   const base = (row: number, column: number) => (along === 'row' ? sums.rows[row] : sums.columns[column]);
@@ -73,8 +70,8 @@ export function share(count: number, base: number): string {
   return base < LEAST_BASE ? `${count}/${base}` : `${Math.round((100 * count) / base)} % of ${base}`;
 }
 
-function cellsTable(input: AnalysisInput, found: Compared): ResultTable {
-  const { table, association } = found;
+function cellsTable(found: CrosstabFound): ResultTable {
+  const { table, cells, standsBeyond } = found;
   const sums = margins(table.counts);
   return {
     title: 'Cells',
@@ -90,43 +87,73 @@ function cellsTable(input: AnalysisInput, found: Compared): ResultTable {
       { id: 'expected', label: 'expected' },
       { id: 'residual', label: 'adjusted residual' },
       { id: 'contribution', label: 'part of chi-square' },
-      { id: 'loud', label: 'carries the association' },
+      { id: 'stands', label: 'stands out' },
     ],
     rows: table.rows.flatMap((rowLabel, row) =>
       table.columns.map((columnLabel, column): TableCell[] => {
-        const own = table.entries.filter((entry) => entry.row === row && entry.column === column);
-        const { fragments, items } = countBehind(
-          input.fragments,
-          input.records,
-          input.unit,
-          own.map(({ record }) => record),
-        );
-        const count = table.counts[row][column];
-        const residual = association.residuals[row][column];
+        const cell = cells[row][column];
         return [
           rowLabel,
           columnLabel,
-          count,
-          fragments,
-          items,
-          count / sums.n,
-          count / sums.rows[row],
-          count / sums.columns[column],
-          association.expected[row][column],
-          residual,
-          association.contributions[row][column],
-          Math.abs(residual) >= LOUD,
+          cell.count,
+          cell.fragments,
+          cell.items,
+          cell.count / sums.n,
+          cell.count / sums.rows[row],
+          cell.count / sums.columns[column],
+          cell.expected,
+          cell.residual,
+          cell.contribution,
+          cell.stands,
         ];
       }),
     ),
     briefly: ['row', 'column', 'count', 'fragments', 'items', 'expected', 'residual'],
     note:
       'Expected: if rows and columns had nothing to do with each other. Adjusted residuals (Haberman 1973) are about standard normal then; ' +
-      `beyond ±${LOUD} a cell carries the association.`,
+      `beyond ±${printNumber(standsBeyond)} a cell stands out.`,
   };
 }
 
-function testsTable({ association, test, interval, options }: Compared): ResultTable {
+/** The cells that the answer quotes. */
+function quotedTable({ quoted, rowsLabel, columnsLabel, table }: CrosstabFound): ResultTable {
+  return {
+    title: 'Cells that stand out',
+    columns: [
+      { id: 'row', label: rowsLabel },
+      { id: 'column', label: columnsLabel },
+      { id: 'stands', label: 'than expected' },
+      { id: 'count', label: 'count' },
+      { id: 'base', label: 'of the row' },
+      { id: 'share', label: 'share of the row' },
+    ],
+    rows: quoted.map(({ row, column, stands, count, of }) => [row, column, stands, count, of, count / of]),
+    note: `Strongest first; lines with few records are left out${table.nested.length > 0 ? ', and narrower kinds are counted under the broad ones beside them' : ''}.`,
+  };
+}
+
+/** The same question with the table counted otherwise. */
+function otherwiseTable({ otherwise }: CrosstabFound): ResultTable {
+  return {
+    title: 'The same, counted otherwise',
+    columns: [
+      { id: 'change', label: 'what is done' },
+      { id: 'names', label: 'to' },
+      { id: 'p', label: 'p' },
+      { id: 'v', label: "Cramér's V, bias-corrected" },
+      { id: 'told', label: 'association' },
+    ],
+    rows: otherwise.map(({ change, names, p, v, told }) => [
+      change === 'line left out' ? 'left out' : 'narrower kinds counted under the broad one',
+      names.join(', '),
+      p,
+      v,
+      told,
+    ]),
+  };
+}
+
+function testsTable({ association, test, interval, options }: CrosstabFound): ResultTable {
   const chosen: TableCell[] =
     'why' in test
       ? ['chosen test', test, null, test, '', '']
@@ -151,6 +178,6 @@ function testsTable({ association, test, interval, options }: Compared): ResultT
       ["Cramér's V", association.cramersV, null, null, '', '', null, null],
       ["Cramér's V, bias-corrected", association.cramersVCorrected, null, null, '', '', ...limits],
     ],
-    note: `Chi-square without continuity correction; V corrected after Bergsma 2013, limits at ${Number((options.confidence * 100).toPrecision(6))} % by drawing items again (BCa).`,
+    note: `Chi-square without continuity correction; V corrected after Bergsma 2013, limits at ${printLevel(options.confidence)} by drawing items again (BCa).`,
   };
 }

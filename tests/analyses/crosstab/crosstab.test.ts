@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { crosstab } from '../../../src/analyses/crosstab/index.ts';
+import { printTurn } from '../../../src/analyses/phrasing.ts';
 import { expectClose } from '../../numerics/close.ts';
 import { reference } from '../../references/reference.ts';
+import { faultsOfAnswer } from '../answer-rules.ts';
 import { ask, everyNumber, inputFrom, linesOf } from '../ask.ts';
+import { demoAnswer, numbersWithoutSource, readable } from '../demo-answer.ts';
 
 const quick = { relabellings: 199, resamples: 199 };
 const question = { rows: 'site', columns: 'fibre', ...quick };
@@ -38,15 +41,15 @@ describe(`counts, against ${tool} (${version}), relative 1e-9`, () => {
     table.flat().every((count) => count < 120),
   );
   it.each(cases)('%s', (_, wanted) => {
-    const { found } = ask(crosstab, inputFrom(rowsOf(wanted.table)), question);
-    const lines = linesOf(found.tables.tests);
+    const { tables } = ask(crosstab, inputFrom(rowsOf(wanted.table)), question);
+    const lines = linesOf(tables.tests);
     const line = (name: string) => lines.find(({ test }) => test === name) ?? {};
     expectClose(line('chi-square').statistic as number, wanted.chiSquared);
     expect(line('chi-square').df).toBe(wanted.df);
     expectClose(line('chi-square').p as number, wanted.p, 1e-7);
     expectClose(line('likelihood ratio G').statistic as number, wanted.g);
     expectClose(line("Cramér's V").statistic as number, wanted.cramersV);
-    const residuals = linesOf(found.tables.cells).map(({ residual }) => residual as number);
+    const residuals = linesOf(tables.cells).map(({ residual }) => residual as number);
     wanted.residuals.flat().forEach((value, i) => {
       expectClose(residuals[i], value);
     });
@@ -57,7 +60,7 @@ describe(`counts, against ${tool} (${version}), relative 1e-9`, () => {
 
 describe('the test', () => {
   it('is exact where cells are small: 3 1 / 1 3 gives 34/70 (Fisher 1935, The Design of Experiments)', () => {
-    const { found, words } = ask(
+    const { tables, words } = ask(
       crosstab,
       inputFrom(
         rowsOf([
@@ -67,16 +70,16 @@ describe('the test', () => {
       ),
       question,
     );
-    const [chosen] = linesOf(found.tables.tests);
-    expect(chosen.test).toBe('chosen: Fisher exact');
+    const [chosen] = linesOf(tables.tests);
+    expect(chosen.test).toBe('chosen: Fisher’s exact test');
     expectClose(chosen.p as number, 34 / 70);
     expect(chosen.reason).toBe('4 of 4 expected counts are below 5, the smallest is 2');
-    expect(words.answer).toMatch(
-      /^site and fibre are not distinguishable from unassociated: Fisher exact test, p = 0.49; chi-square = 2, df = 1;/,
+    expect(words.answer).toBe('Site and fibre are not told apart from unrelated.');
+    expect(words.because[0]).toBe(
+      'n = 8 items, two by two: Fisher’s exact test, p = 0.49; chi-square 2, df 1.',
     );
-    expect(words.unless.map((turn) => turn.what)[0]).toBe(
-      'p by Fisher exact, because 4 of 4 expected counts are below 5, the smallest is 2.',
-    );
+    expect(words.because[2]).toBe('No single cell with enough records stands out.');
+    expect(words.next).toEqual(['More records in the smallest lines.']);
   });
 
   it('is chi-square where the expected counts carry it, and whatever was asked for when asked', () => {
@@ -84,12 +87,12 @@ describe('the test', () => {
       [30, 10],
       [10, 30],
     ]);
-    expect(linesOf(ask(crosstab, inputFrom(large), question).found.tables.tests)[0].test).toBe(
+    expect(linesOf(ask(crosstab, inputFrom(large), question).tables.tests)[0].test).toBe(
       'chosen: chi-square',
     );
     expect(
-      linesOf(ask(crosstab, inputFrom(large), { ...question, test: 'exact' }).found.tables.tests)[0].test,
-    ).toBe('chosen: Fisher exact');
+      linesOf(ask(crosstab, inputFrom(large), { ...question, test: 'exact' }).tables.tests)[0].test,
+    ).toBe('chosen: Fisher’s exact test');
     const asked = ask(
       crosstab,
       inputFrom(
@@ -100,8 +103,8 @@ describe('the test', () => {
       ),
       { ...question, test: 'chi-square' },
     );
-    expect(asked.words.unless.map((turn) => turn.what)[0]).toContain(
-      'Chi-square was asked for; its p is doubtful, the smallest expected count is 2',
+    expect(asked.words.unless.map(printTurn)[0]).toBe(
+      'Chi-square was asked for where the expected counts do not carry it: its p is doubtful, the smallest expected count is 2.',
     );
   });
 
@@ -111,17 +114,19 @@ describe('the test', () => {
         Array.from({ length: 10 }, () => ({ site, item: `${site}${item}`, fibre: s === 0 ? 'c0' : 'c1' })),
       ),
     );
-    const { found, words } = ask(crosstab, inputFrom(rows), question);
-    const [chosen] = linesOf(found.tables.tests);
+    const { tables, words } = ask(crosstab, inputFrom(rows), question);
+    const [chosen] = linesOf(tables.tests);
     // Two of the six ways to deal four items give a table as extreme.
     expectClose(chosen.p as number, 2 / 6);
-    expect(words.unless.map((turn) => turn.what).join(' ')).toContain('40 fragments come from 4 items');
-    expect(linesOf(found.tables.cells)[0]).toMatchObject({ count: 20, fragments: 20, items: 2 });
+    expect(words.because[0]).toContain('n = 4 items in 40 fragments');
+    expect(chosen.reason).toContain('40 fragments come from 4 items');
+    expect(words.answer).toBe('Site and fibre are not told apart from unrelated.');
+    expect(linesOf(tables.cells)[0]).toMatchObject({ count: 20, fragments: 20, items: 2 });
   });
 });
 
 describe('shares', () => {
-  const { found, words } = ask(
+  const { tables, words } = ask(
     crosstab,
     inputFrom(
       rowsOf([
@@ -132,37 +137,36 @@ describe('shares', () => {
     question,
   );
   it('say their base: 0/7 on a small one, percent on a larger', () => {
-    const lines = linesOf(found.tables.rowShares);
+    const lines = linesOf(tables.rowShares);
     expect(lines[0]).toMatchObject({ row: 'r0', column1: '0/7', column2: '7/7', n: 'n = 7' });
     expect(lines[1]).toMatchObject({ column1: '60 % of 25', column2: '40 % of 25' });
-    expect(linesOf(found.tables.columnShares)[0]).toMatchObject({
+    expect(linesOf(tables.columnShares)[0]).toMatchObject({
       column1: '0/15',
       column2: '7/17',
       n: '22 % of 32',
     });
   });
   it('and counts add up', () => {
-    expect(linesOf(found.tables.counts)[2]).toMatchObject({
+    expect(linesOf(tables.counts)[2]).toMatchObject({
       row: 'all',
       column1: 15,
       column2: 17,
       total: 32,
     });
-    const parts = linesOf(found.tables.cells).reduce(
-      (sum, { contribution }) => sum + (contribution as number),
-      0,
-    );
+    const parts = linesOf(tables.cells).reduce((sum, { contribution }) => sum + (contribution as number), 0);
     expectClose(parts, 1);
   });
-  it('name the cells that carry the association', () => {
-    expect(words.answer).toMatch(
-      /are associated: .* n = 32 items; carried most by .*fewer c0 in r0 \(0\/7\)/,
-    );
+  it('name the cells that stand out, the right way round', () => {
+    // 0 of 7 against 15 of 25: c0 is rarer in r0 than expected, c1 commoner.
+    expect(words.answer).toBe('Site and fibre go together: more c1 in r0 and more c0 in r1.');
+    expect(linesOf(tables.cells).map(({ stands }) => stands)).toEqual(['fewer', 'more', 'more', 'fewer']);
+    expect(words.because[2]).toContain('more c1 in r0 (7/7)');
+    expect(words.because[2]).toContain('fewer c0 in r0 (0/7)');
   });
 });
 
 describe('what is left out', () => {
-  it('is counted by what is lacking, and is no absence', () => {
+  it('is counted by what is lacking', () => {
     const { found, words } = ask(
       crosstab,
       inputFrom([
@@ -183,7 +187,9 @@ describe('what is left out', () => {
         { reason: 'site not recorded', fragments: 1 },
       ],
     });
-    expect(words.unless.map((turn) => turn.what).join(' ')).toContain('A gap is no absence');
+    expect(words.unless.map(printTurn)).toContain(
+      '2 fragments could not be counted (fibre not recorded and site not recorded): beside 14 that were.',
+    );
   });
   it('broader kinds beside narrower ones are pointed out', () => {
     const rows = [
@@ -197,6 +203,67 @@ describe('what is left out', () => {
         .words.unless.map((turn) => turn.what)
         .join(' '),
     ).toContain('tree bast stands beside narrower kinds of the same');
+  });
+  it('a verdict that hangs on how closely was recorded says so, and quotes no such cell', () => {
+    const rows = [
+      ...Array.from({ length: 12 }, () => ({ site: 'a', fibre: 'treeBast' })),
+      ...Array.from({ length: 12 }, () => ({ site: 'b', fibre: 'limeBast' })),
+      ...Array.from({ length: 6 }, () => ({ site: 'a', fibre: 'wool' })),
+      ...Array.from({ length: 6 }, () => ({ site: 'b', fibre: 'wool' })),
+    ];
+    const { words, tables, found } = ask(crosstab, inputFrom(rows), question);
+    expect(words.answer).toBe(
+      'Site and fibre go together only while tree bast stands beside narrower kinds of the same.',
+    );
+    expect(words.unless[0]).toMatchObject({
+      what: 'with narrower kinds counted under tree bast',
+      overturns: true,
+    });
+    expect(words.unless[0].size).toContain('are not told apart from unrelated (p = 1');
+    expect(found.quoted).toEqual([]);
+    expect(tables.quoted).toBeUndefined();
+    expect(faultsOfAnswer(words)).toEqual([]);
+  });
+  it('a verdict that one line alone makes says so', () => {
+    const { words } = ask(
+      crosstab,
+      inputFrom(
+        rowsOf([
+          [10, 10],
+          [10, 10],
+          [0, 14],
+        ]),
+      ),
+      question,
+    );
+    expect(words.answer).toBe('Site and fibre go together only as long as r2 is counted.');
+    expect(words.unless.filter(({ overturns }) => overturns).map(({ what }) => what)).toEqual([
+      'with r2 left out',
+    ]);
+  });
+  it('a table of its own for each row is said, since recorder and row cannot be told apart then', () => {
+    const input = inputFrom(
+      rowsOf([
+        [15, 5],
+        [5, 15],
+      ]),
+    );
+    const origin = input.records.origin.map((one, row) => ({ ...one, source: row < 20 ? 0 : 1 }));
+    const records = { ...input.records, origin, sources: ['a.csv', 'b.csv'] };
+    const { words } = ask(crosstab, { ...input, records, fragments: records }, question);
+    expect(words.unless.map(({ what }) => what)).toContain('each site was recorded in a table of its own');
+    expect(words.next).toContain('Let one person record fibre of some finds of each again.');
+  });
+  it('judges at the confidence asked: p = 0.03 is told apart at 95 % and not at 99 %', () => {
+    // R 4.2: fisher.test(matrix(c(8,3,2,9),2))$p.value = 0.0300
+    const rows = rowsOf([
+      [8, 2],
+      [3, 9],
+    ]);
+    expect(ask(crosstab, inputFrom(rows), question).found.told).toBe('told apart');
+    const strict = ask(crosstab, inputFrom(rows), { ...question, confidence: 0.99 });
+    expect(strict.found.told).toBe('not told apart');
+    expect(strict.figures.residuals.caption).toContain('beyond ±2.58');
   });
 });
 
@@ -279,7 +346,7 @@ describe('the mosaic', () => {
   });
 
   it('shades by the residuals of the table of cells, marks and names those that depart', () => {
-    const cells = linesOf(result.found.tables.cells);
+    const cells = linesOf(result.tables.cells);
     expect(bars.flatMap(({ marker }) => marker.color).sort((a, b) => a - b)).toEqual(
       cells.map(({ residual }) => Number(residual)).sort((a, b) => a - b),
     );
@@ -292,4 +359,13 @@ describe('the mosaic', () => {
     expect(caption).toMatch(/Departing most: c[02] at r[01] \((?:more|fewer) than expected\)/);
     expect(caption).toContain('100 fragments');
   });
+});
+
+it('the demo: structures by site, as read and kept', async () => {
+  const result = demoAnswer('table');
+  expect(faultsOfAnswer(result.words)).toEqual([]);
+  expect(numbersWithoutSource(result.words, result.tables, [result.n.items, result.n.fragments, 12])).toEqual(
+    [],
+  );
+  await expect(readable(result)).toMatchFileSnapshot('snapshots/demo-table.txt');
 });

@@ -10,15 +10,8 @@ import {
 } from '../../numerics/tests/contingency.ts';
 import { fisherExact } from '../../numerics/tests/fisher-exact.ts';
 import type { Unavailable } from '../contract.ts';
+import type { ChosenTest } from './found.ts';
 import type { CrosstabOptions } from './options.ts';
-
-/** The test that the verdict rests on, and why it was chosen. */
-export interface ChosenTest {
-  readonly name: string;
-  readonly p: number;
-  readonly method: string;
-  readonly reason: string;
-}
 
 /** Least expected count in every cell, and the share of cells that may lie below FEW_EXPECTED (Cochran 1954, Biometrics 10:417). */
 const LEAST_EXPECTED = 1;
@@ -38,30 +31,41 @@ export function chooseTest(
   found: Association,
   options: CrosstabOptions,
   random: Random,
+  visits = MOST_VISITS,
 ): ChosenTest | Unavailable {
   const items = new Set(table.entries.map(({ item }) => item)).size;
   if (items < table.entries.length) return dealtItems(table, found, options, random);
-  const below = found.expected.flat().filter((count) => count < FEW_EXPECTED).length;
-  const share = below / (table.rows.length * table.columns.length);
-  const small = found.smallestExpected < LEAST_EXPECTED || share > MOST_BELOW;
-  const asked = options.test !== 'choose' ? 'as asked' : '';
+  const below = expectedBelow(found);
+  const small = !isCarried(table, found);
+  const asked = options.test !== 'choose';
   const said = `${below} of ${table.rows.length * table.columns.length} expected counts are below ${FEW_EXPECTED}, the smallest is ${Number(found.smallestExpected.toPrecision(2))}`;
   if (options.test === 'chi-square' || (options.test === 'choose' && !small)) {
     return {
       name: 'chi-square',
       p: found.p,
       method: 'chi-squared',
-      reason: asked || `the expected counts carry it: ${said}`,
+      reason: asked ? 'as asked' : `the expected counts carry it: ${said}`,
+      asked,
     };
   }
-  const exact = fisherExact(table.counts, random, options.relabellings, MOST_VISITS);
+  const exact = fisherExact(table.counts, random, options.relabellings, visits);
   if ('why' in exact) return exact;
   return {
-    name: exact.method === 'exact' ? 'Fisher exact' : 'Fisher, Monte Carlo',
+    name: 'Fisher’s exact test',
     p: exact.p,
     method: exact.method === 'exact' ? 'exact' : `${exact.tables} random tables with the same margins`,
-    reason: asked || said,
+    reason: asked ? 'as asked' : said,
+    asked,
   };
+}
+
+const expectedBelow = (found: Association): number =>
+  found.expected.flat().filter((count) => count < FEW_EXPECTED).length;
+
+/** Whether the expected counts carry chi-square. */
+export function isCarried(table: CrossedTable, found: Association): boolean {
+  const share = expectedBelow(found) / (table.rows.length * table.columns.length);
+  return found.smallestExpected >= LEAST_EXPECTED && share <= MOST_BELOW;
 }
 
 function dealtItems(
@@ -106,6 +110,7 @@ function dealtItems(
         ? `exact, all ${test.relabellings} ways to deal the items`
         : `${test.relabellings} random ways to deal the items`,
     reason: `${n} fragments come from ${new Set(table.entries.map(({ item }) => item)).size} items, and chi-square of ${Number(found.chiSquared.toPrecision(4))} takes them as independent`,
+    asked: false,
   };
 }
 

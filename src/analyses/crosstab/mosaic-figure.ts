@@ -2,8 +2,7 @@ import { margins } from '../../numerics/tests/contingency.ts';
 import type { Figure } from '../contract.ts';
 import { axis, BAR_TEXT, DIVERGING, escapeText, figureLayout, GROUND } from '../figure-style.ts';
 import { printCount, printNumber } from '../phrasing.ts';
-import type { CrosstabFound } from './compute.ts';
-import { LOUD } from './tables.ts';
+import type { Cell, CrosstabFound } from './found.ts';
 
 /** Paper left between two strips, in percent of the whole. */
 const GAP = 1.2;
@@ -21,14 +20,14 @@ const LINE = 14;
  * Journal of the American Statistical Association 89:190).
  */
 export function mosaicFigure(found: CrosstabFound): Figure {
-  const { table, association, unit } = found;
+  const { table, association, cells, unit, standsBeyond } = found;
   const sums = margins(table.counts);
   const thick = sums.rows.map((count) => (100 * count) / sums.n);
   const middles = thick.map(
     (own, row) => thick.slice(0, row).reduce((sum, one) => sum + one + GAP, 0) + own / 2,
   );
   const end = (middles.at(-1) ?? 0) + (thick.at(-1) ?? 0) / 2;
-  const most = Math.max(4, ...association.residuals.flat().map(Math.abs));
+  const most = widest(association.residuals);
   const height = 200 + 34 * table.rows.length;
   const rowPixels = (row: number) => (thick[row] / end) * (height - AROUND);
   return {
@@ -45,7 +44,7 @@ export function mosaicFigure(found: CrosstabFound): Figure {
           : fitting(
               (PLOT_WIDTH * line[column]) / sums.rows[row],
               label,
-              `${line[column]}${mark(association.residuals[row][column])}`,
+              `${line[column]}${MARKS[cells[row][column].stands]}`,
             ),
       ),
       ...BAR_TEXT,
@@ -82,7 +81,7 @@ export function mosaicFigure(found: CrosstabFound): Figure {
     caption:
       `${found.columnsLabel} by ${found.rowsLabel}, ${printCount(sums.n, unit)} with both recorded: each tile is as large as its share of ` +
       `all, strips as thick as their share, with counts; from the left ${table.columns.join(', ')}. ${loudWords(found)} Shade is the adjusted residual; + and − mark residuals beyond ` +
-      `±${LOUD}. Every size and residual stands in the table of cells.`,
+      `±${printNumber(standsBeyond)}. Every size and residual stands in the table of cells.`,
   };
 }
 
@@ -93,23 +92,23 @@ function fitting(pixels: number, label: string, count: string): string {
   return escapeText(said ?? '');
 }
 
-const mark = (residual: number): string => (residual >= LOUD ? ' +' : residual <= -LOUD ? ' −' : '');
+const MARKS: Readonly<Record<Cell['stands'], string>> = { more: ' +', fewer: ' −', 'as expected': '' };
+
+/** Half of the range of shades: residuals of 4 are as dark as it gets, unless there are larger ones. */
+export function widest(residuals: readonly (readonly number[])[]): number {
+  return residuals.flat().reduce((most, residual) => Math.max(most, Math.abs(residual)), 4);
+}
 
 /** In words what the shades say: the cells that hold more or fewer than expected. */
-function loudWords({ table, association }: CrosstabFound): string {
-  const loud = association.residuals
+function loudWords({ table, cells, standsBeyond }: CrosstabFound): string {
+  const loud = cells
     .flatMap((line, row) =>
-      line.map((residual, column) => ({
-        residual,
-        name: `${table.columns[column]} at ${table.rows[row]}`,
-      })),
+      line.map((cell, column) => ({ ...cell, name: `${table.columns[column]} at ${table.rows[row]}` })),
     )
-    .filter(({ residual }) => Math.abs(residual) >= LOUD)
+    .filter(({ stands }) => stands !== 'as expected')
     .sort((a, b) => Math.abs(b.residual) - Math.abs(a.residual));
-  if (loud.length === 0) return `No tile departs by more than ${LOUD}.`;
-  const said = loud
-    .slice(0, 3)
-    .map(({ name, residual }) => `${name} (${residual > 0 ? 'more' : 'fewer'} than expected)`);
+  if (loud.length === 0) return `No tile departs by more than ${printNumber(standsBeyond)}.`;
+  const said = loud.slice(0, 3).map(({ name, stands }) => `${name} (${stands} than expected)`);
   const rest = loud.length - said.length;
   return `Departing most: ${said.join(', ')}${rest > 0 ? `, and ${printCount(rest, 'further tile')}` : ''}.`;
 }

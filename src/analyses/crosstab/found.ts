@@ -1,0 +1,82 @@
+import type { CrossedTable } from '../../fragments/crossed-table.ts';
+import type { ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
+import type { Association } from '../../numerics/tests/contingency.ts';
+import type { Findings, Unavailable } from '../contract.ts';
+import type { Told } from '../verdicts.ts';
+import type { CrosstabOptions } from './options.ts';
+
+/** The test that the verdict rests on, and why it was chosen. */
+export interface ChosenTest {
+  readonly name: string;
+  readonly p: number;
+  readonly method: string;
+  readonly reason: string;
+  /** Whether the reader asked for this test by name. */
+  readonly asked: boolean;
+}
+
+/** One cell of the table. */
+export interface Cell {
+  readonly count: number;
+  readonly fragments: number;
+  readonly items: number;
+  readonly expected: number;
+  readonly residual: number;
+  readonly contribution: number;
+  /** Whether the count stands out from what is expected, at the confidence. */
+  readonly stands: 'more' | 'fewer' | 'as expected';
+}
+
+/**
+ * A cell fit to be quoted as evidence: it stands out, in lines with enough records, counted with narrower
+ * kinds under the broad ones that stand beside them.
+ */
+export interface QuotedCell {
+  readonly row: string;
+  readonly column: string;
+  readonly stands: 'more' | 'fewer';
+  readonly count: number;
+  /** Records of the row. */
+  readonly of: number;
+}
+
+/** The same question asked of the table counted otherwise. */
+export interface CountedOtherwise {
+  readonly change: 'broad kinds folded' | 'line left out';
+  /** The broad kinds, or the row or column left out. */
+  readonly names: readonly string[];
+  readonly told: Told;
+  readonly p: number | Unavailable;
+  readonly v: number | Unavailable;
+}
+
+/** A row or column with few records. */
+export interface SmallLine {
+  readonly label: string;
+  readonly records: number;
+}
+
+export interface CrosstabFound extends Findings {
+  readonly options: CrosstabOptions;
+  readonly unit: 'fragment' | 'item';
+  readonly rowsLabel: string;
+  readonly columnsLabel: string;
+  readonly table: CrossedTable;
+  readonly association: Association;
+  readonly test: ChosenTest | Unavailable;
+  readonly told: Told;
+  /** What the verdict hangs on: empty where it stands however the table was counted. */
+  readonly hangsOn: readonly CountedOtherwise[];
+  readonly otherwise: readonly CountedOtherwise[];
+  readonly interval: ResampledInterval | Unavailable;
+  readonly cells: readonly (readonly Cell[])[];
+  /** Residuals beyond this stand out at the confidence. */
+  readonly standsBeyond: number;
+  /** Strongest first. */
+  readonly quoted: readonly QuotedCell[];
+  readonly smallLines: readonly SmallLine[];
+  /** Whether chi-square was asked for although the expected counts do not carry it. */
+  readonly doubtful: boolean;
+  /** Whether each row was recorded in one source of its own, so that recorder and row cannot be told apart. */
+  readonly oneSourceEach: boolean;
+}
