@@ -80,4 +80,6 @@ export interface Vocabulary {
 export interface Register {
   readonly attributes: ReadonlyMap<string, AttributeDefinition>;
   readonly vocabularies: ReadonlyMap<string, Vocabulary>;
+  /** What the study is about, where it says so: decides how much short and common headers may mean. */
+  readonly subject?: string;
 }

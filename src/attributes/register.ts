@@ -9,6 +9,8 @@ export type AddedTerm = Term & { readonly vocabulary: string };
 export interface Additions {
   readonly attributes?: readonly AttributeDefinition[];
   readonly terms?: readonly AddedTerm[];
+  /** What the study is about, where it says so. */
+  readonly subject?: string;
 }
 
 const standard: Register = {
@@ -65,7 +67,8 @@ export function extendRegister(base: Register, additions: Additions): Register {
     }
     vocabularies.set(id, withTerms(vocabulary, terms));
   }
-  return { attributes, vocabularies };
+  const subject = additions.subject ?? base.subject;
+  return { attributes, vocabularies, ...(subject === undefined ? {} : { subject }) };
 }
 
 function byVocabulary(terms: readonly AddedTerm[]): ReadonlyMap<string, readonly Term[]> {

@@ -11,6 +11,7 @@ const DELIMITER_NAMES: Readonly<Record<string, string>> = {
 };
 
 const MOST_FAULTS = 5;
+const MOST_LISTED = 12;
 
 /** How one source was read, as a person reads it. */
 export function printReading(terminal: Terminal, reading: SourceReading): void {
@@ -56,13 +57,27 @@ export function printReading(terminal: Terminal, reading: SourceReading): void {
     const rest = reading.faults.length - MOST_FAULTS;
     if (rest > 0) terminal.out(`and ${rest} more of the kind.\n`);
   }
-  const suggested = reading.columns.filter((column) => column.status === 'suggested').length;
-  if (suggested > 0) {
-    terminal.out(
-      `\n${printCount(suggested, 'column')} only suggested: confirm with --accept-suggestions, or name the ` +
-        'attribute in a profile (--save-profile writes one to edit).\n',
-    );
-  }
+  printSuggestions(terminal, reading.columns);
+}
+
+/** How many columns wait for a confirmation, and which of them "take all" would take. */
+function printSuggestions({ out, width }: Terminal, columns: readonly ColumnReading[]): void {
+  const suggested = columns.filter((column) => column.status === 'suggested');
+  if (suggested.length === 0) return;
+  const sure = suggested.filter((column) => column.suggestion?.sure === true);
+  const open = suggested.filter((column) => column.suggestion?.sure !== true);
+  const listed = open.slice(0, MOST_LISTED).map(({ header }) => `"${header}"`);
+  const more = open.length > MOST_LISTED ? ` and ${open.length - MOST_LISTED} more` : '';
+  const parts = [
+    `${printCount(suggested.length, 'column')} only suggested.`,
+    ...(sure.length > 0 ? [`${sure.length} beyond doubt: taken with --accept-suggestions.`] : []),
+    ...(open.length > 0
+      ? [
+          `To decide one by one, in a profile (--save-profile writes one to edit): ${listed.join(', ')}${more}.`,
+        ]
+      : []),
+  ];
+  out(`\n${wrap(tame(parts.join(' ')), width).join('\n')}\n`);
 }
 
 function readAs(column: ColumnReading): string {
@@ -74,17 +89,31 @@ function readAs(column: ColumnReading): string {
 
 function how(column: ColumnReading): string {
   const parts = [
-    column.status === 'suggested' ? column.suggestion?.reason : column.via,
+    ...(column.status === 'suggested' ? spoken(column) : [column.via]),
     column.doubt,
     column.status === 'unknown' ? 'kept as text' : undefined,
   ];
   return parts.filter((part) => part !== undefined).join('; ');
 }
 
+/** The reason of a suggestion, and what the cells say for and against it. */
+function spoken({ suggestion }: ColumnReading): (string | undefined)[] {
+  if (suggestion === undefined) return [];
+  const { reason, speaksFor, speaksAgainst } = suggestion;
+  const others = speaksFor.filter((text) => text !== reason);
+  return [
+    reason,
+    ...(others.length > 0 ? [`for it: ${others.join(', ')}`] : []),
+    ...(speaksAgainst.length > 0 ? [`against it: ${speaksAgainst.join(', ')}`] : []),
+  ];
+}
+
 function byReason(reading: SourceReading): Map<string, number[]> {
   const reasons = new Map<string, number[]>();
   for (const { row, reason } of reading.rowsSetAside) {
-    reasons.set(reason, [...(reasons.get(reason) ?? []), row]);
+    const rows = reasons.get(reason);
+    if (rows === undefined) reasons.set(reason, [row]);
+    else rows.push(row);
   }
   return reasons;
 }
@@ -110,7 +139,9 @@ function printLedger(terminal: Terminal, ledger: readonly LedgerEntry[]): void {
   const groups = new Map<string, LedgerEntry[]>();
   for (const entry of ledger) {
     const key = `${LEVELS.indexOf(entry.level)} ${entry.rule}`;
-    groups.set(key, [...(groups.get(key) ?? []), entry]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [entry]);
+    else group.push(entry);
   }
   const ordered = [...groups].sort(([a, some], [b, others]) =>
     a[0] === b[0] ? others.length - some.length || (a < b ? -1 : 1) : a < b ? -1 : 1,

@@ -15,7 +15,7 @@ export function textTable(
 ): string {
   const clean = rows.map((row) => row.map(tame));
   const widths = columns.map((column, place) =>
-    Math.max(displayWidth(column.head), ...clean.map((row) => displayWidth(row[place] ?? ''))),
+    clean.reduce((most, row) => Math.max(most, displayWidth(row[place] ?? '')), displayWidth(column.head)),
   );
   const gaps = GAP.length * (columns.length - 1);
   const fitted = fit(widths, columns, width - gaps);

@@ -1,5 +1,4 @@
-import type { AttributeDefinition, Vocabulary } from '../attributes/definition.ts';
-import { isKnownTerm } from '../attributes/matching.ts';
+import type { AttributeDefinition } from '../attributes/definition.ts';
 import { readNothing } from '../cells/nothing.ts';
 import { isBlank, isNumberLike } from './layout/cell-shapes.ts';
 
@@ -61,30 +60,6 @@ function evidenceOf(body: readonly (readonly string[])[], column: number, step: 
     distinct: [...seen].filter((text) => text.length <= LONGEST_TERM).slice(0, MOST_DISTINCT),
     allDifferent: filled > 0 && filled === looked && seen.size === filled,
   };
-}
-
-/** Why the cells do not look like values of the attribute that the header names; null when they may. */
-export function contradiction(
-  attribute: AttributeDefinition,
-  evidence: ColumnEvidence,
-  vocabulary: Vocabulary | undefined,
-): string | null {
-  if (evidence.filled < 3) return null;
-  const kinds = attribute.scale === 'nominal' || attribute.scale === 'ordinal';
-  if (kinds && evidence.identifiers > 0.8) return 'but its cells look like identifiers';
-  if (kinds && vocabulary !== undefined && areCodes(evidence.distinct, vocabulary))
-    return 'but its cells are codes with numbers, and none of them is a known term';
-  return null;
-}
-
-const FEWEST_CODES = 5;
-
-/** "1S(5,Z),100" under "Knots": mapping each wording once would be to map each cell. */
-function areCodes(wordings: readonly string[], vocabulary: Vocabulary): boolean {
-  const said = wordings.filter((text) => readNothing(text) === null);
-  return (
-    said.length >= FEWEST_CODES && said.every((text) => /\d/.test(text) && !isKnownTerm(text, vocabulary))
-  );
 }
 
 /** Whether cells under the name of a measurement hold words only: a grid square called "Area", say. */

@@ -1,13 +1,16 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import { headerUnit, type Match, matchAttribute, splitHeader } from '../attributes/matching.ts';
 import { type Bound, boundPairs } from './bound-headers.ts';
-import { type ColumnEvidence, contradiction, fitness, holdsNoNumbers } from './column-evidence.ts';
+import { type ColumnEvidence, fitness, holdsNoNumbers } from './column-evidence.ts';
 import { assignRules, matchedPlan, planFromRule } from './column-rules.ts';
+import { columnSupport } from './column-support.ts';
 import { isKnownHeader } from './layout/cell-shapes.ts';
 import type { ColumnRule, SourceProfile, SplitRule } from './profile.ts';
-import type { ColumnStatus, Fault } from './source-reading.ts';
+import type { ColumnStatus, Fault, Suggestion } from './source-reading.ts';
 import { suggestByCells } from './suggest-by-cells.ts';
 import { holdsSizes, suggestSplit } from './suggest-split.ts';
+import { tableSubject } from './table-subject.ts';
+import { type Weighed, weighMatch } from './weigh-match.ts';
 
 /** What is to be done with one column of the file. */
 export interface ColumnPlan {
@@ -19,13 +22,7 @@ export interface ColumnPlan {
   readonly bound?: Bound;
   readonly unit?: string;
   readonly via?: string;
-  readonly suggestion?: {
-    readonly attribute: string;
-    readonly reason: string;
-    readonly score: number;
-    /** The cells hold two values: how they are to be parted. */
-    readonly split?: SplitRule;
-  };
+  readonly suggestion?: Suggestion;
   readonly doubt?: string;
   readonly rule: Partial<ColumnRule>;
 }
@@ -70,26 +67,37 @@ export function planColumns(input: PlanInput): {
     return { index, header, status: empty ? 'empty' : 'unknown', rule: rules.get(index) ?? {} };
   });
   const matches = matchHeaders(input, settled);
+  const subject = tableSubject(register.subject, headers, matches, input.evidence, register);
+  const ends = new Set([...matches.values()].flatMap((match) => (match.kind === 'exact' ? [match.id] : [])));
+  const bothEnds = ends.has('dateFrom') && ends.has('dateTo');
+  const weighed = new Map(
+    [...matches].map(([index, match]) => [
+      index,
+      weighMatch(
+        wordingMet(input, index, match),
+        match,
+        input.evidence[index]!,
+        register,
+        subject,
+        bothEnds && match.kind === 'exact' && (match.id === 'dateFrom' || match.id === 'dateTo'),
+      ),
+    ]),
+  );
   const exact = open.map((base): ColumnPlan | null => {
     const pair = pairs.get(base.index);
     if (settled.has(base.index)) return null;
     if (pair !== undefined) return { ...matchedPlan(base, pair.attribute), bound: pair.bound, via: pair.via };
-    const match = matches.get(base.index);
-    if (match?.kind !== 'exact') return null;
+    const found = weighed.get(base.index);
+    if (found?.kind !== 'take') return null;
     return dateEnd(
-      { ...matchedPlan(base, register.attributes.get(match.id)!), via: match.via },
+      { ...matchedPlan(base, register.attributes.get(found.id)!), via: found.via },
       register,
       base,
     );
   });
-  dropLoneEnds(exact, matches);
+  dropOddEnds(exact, input, weighed);
   for (const plan of bestFirst(exact, input)) {
     const attribute = plan.attribute!;
-    const against = contradiction(
-      attribute,
-      input.evidence[plan.index]!,
-      register.vocabularies.get(attribute.vocabulary ?? ''),
-    );
     const base = open[plan.index]!;
     if (holdsNoNumbers(attribute, input.evidence[plan.index]!)) {
       const doubt = `reads as "${attribute.label}", but its cells hold no numbers`;
@@ -98,15 +106,6 @@ export function planColumns(input: PlanInput): {
     }
     if (holdsSizes(plan.header, input.evidence[plan.index]!)) {
       settled.set(plan.index, base);
-      continue;
-    }
-    if (against !== null) {
-      const reason = `"${plan.header}" reads as "${attribute.label}", ${against}`;
-      settled.set(plan.index, {
-        ...base,
-        status: 'suggested',
-        suggestion: { attribute: attribute.id, reason, score: 0.5 },
-      });
       continue;
     }
     const holder = claims.holder(plan);
@@ -119,8 +118,8 @@ export function planColumns(input: PlanInput): {
     }
   }
   const byCells = new Set<string>();
-  const plans = open.map((base) => {
-    const named = settled.get(base.index) ?? withSuggestion(base, matches.get(base.index));
+  const suggested = open.map((base) => {
+    const named = settled.get(base.index) ?? withSuggestion(base, weighed.get(base.index), claims);
     const plan = suggestByCells(
       named,
       input.evidence[base.index]!,
@@ -130,6 +129,7 @@ export function planColumns(input: PlanInput): {
     if (plan !== named && plan.suggestion !== undefined) byCells.add(plan.suggestion.attribute);
     return suggestSplit(plan, input.evidence[base.index]!, register, claims.held);
   });
+  const plans = oneSuggestionEach(suggested, claims, register);
   return { plans: input.acceptSuggestions ? acceptSuggestions(plans, claims, register) : plans, faults };
 }
 
@@ -203,15 +203,17 @@ function dateEnd(plan: ColumnPlan, register: Register, base: ColumnPlan): Column
   return { ...matchedPlan(base, date), bound, ...(plan.via === undefined ? {} : { via: plan.via }) };
 }
 
-/** "a", "de", "ab" mean "to" or "from" only beside their partner; alone they are any column's name. */
-function dropLoneEnds(exact: (ColumnPlan | null)[], matches: Map<number, Match>): void {
+/** Ends of a date mean it only beside their partner, and only where the cells do not speak against years. */
+function dropOddEnds(exact: (ColumnPlan | null)[], input: PlanInput, weighed: Map<number, Weighed>): void {
   const ends = exact.filter((plan) => plan?.bound !== undefined && plan.attribute?.id === 'date');
   for (const plan of ends) {
-    if (plan === null || ends.some((other) => other?.bound !== plan.bound) || plan.header.trim().length > 3)
-      continue;
+    if (plan === null) continue;
+    const { speaksAgainst } = columnSupport(plan.attribute!, input.evidence[plan.index]!, input.register);
+    const alone = !ends.some((other) => other?.bound !== plan.bound) && plan.header.trim().length <= 3;
+    if (!alone && speaksAgainst.length === 0) continue;
     exact[plan.index] = null;
-    const reason = `"${plan.header}" may be an end of the date, but the other end is missing`;
-    matches.set(plan.index, { kind: 'suggested', id: 'date', via: plan.header, reason, score: 0.5 });
+    const why = alone ? 'the other end is missing' : speaksAgainst[0];
+    weighed.set(plan.index, { kind: 'leave', doubt: `may be an end of the date, but ${why}` });
   }
 }
 
@@ -225,15 +227,60 @@ function bestFirst(plans: readonly (ColumnPlan | null)[], { evidence, register }
   return plans.filter((plan) => plan !== null).sort((a, b) => fit(b) - fit(a) || a.index - b.index);
 }
 
-function withSuggestion(base: ColumnPlan, match: Match | undefined): ColumnPlan {
-  if (match?.kind === 'suggested') {
-    const suggestion = { attribute: match.id, reason: match.reason, score: match.score };
-    return { ...base, status: base.status === 'empty' ? 'empty' : 'suggested', suggestion };
-  }
-  return match?.kind === 'none' && match.reason !== undefined ? { ...base, doubt: match.reason } : base;
+/** A suggestion never displaces or doubles what another column gives already. */
+function withSuggestion(base: ColumnPlan, weighed: Weighed | undefined, claims: Claims): ColumnPlan {
+  if (weighed?.kind === 'leave' && weighed.doubt !== undefined) return { ...base, doubt: weighed.doubt };
+  if (weighed?.kind !== 'suggest' || claims.held(weighed.suggestion.attribute)) return base;
+  return { ...base, status: base.status === 'empty' ? 'empty' : 'suggested', suggestion: weighed.suggestion };
 }
 
-/** The best suggestion for an attribute that nothing else feeds is taken; the others stay open. */
+/** Of several columns that may be one attribute the likeliest is suggested, and none of them is beyond doubt. */
+function oneSuggestionEach(
+  plans: readonly ColumnPlan[],
+  claims: Claims,
+  register: Register,
+): readonly ColumnPlan[] {
+  const best = new Map<string, ColumnPlan>();
+  const rivals = new Set<string>();
+  for (const plan of plans) {
+    if (plan.status !== 'suggested' || plan.suggestion === undefined) continue;
+    const { attribute, sure, score } = plan.suggestion;
+    const other = best.get(attribute);
+    if (other !== undefined) rivals.add(attribute);
+    const weight = (one: Suggestion) => (one.sure ? 1 : 0) + one.score;
+    if (other === undefined || weight({ ...plan.suggestion, sure, score }) > weight(other.suggestion!))
+      best.set(attribute, plan);
+  }
+  return plans.map((plan) => {
+    const { suggestion } = plan;
+    if (plan.status !== 'suggested' || suggestion === undefined) return plan;
+    if (claims.held(suggestion.attribute) && suggestion.split === undefined) return withoutSuggestion(plan);
+    const first = best.get(suggestion.attribute)!;
+    if (first !== plan) {
+      const label = register.attributes.get(suggestion.attribute)?.label;
+      return {
+        ...withoutSuggestion(plan),
+        doubt: `may be "${label}" too, which the column "${first.header}" is likelier to give`,
+      };
+    }
+    return rivals.has(suggestion.attribute) ? { ...plan, suggestion: { ...suggestion, sure: false } } : plan;
+  });
+}
+
+function withoutSuggestion(plan: ColumnPlan): ColumnPlan {
+  const { suggestion: _suggestion, ...rest } = plan;
+  return { ...rest, status: 'unknown' };
+}
+
+/** The wording of a header of two rows that was recognised. */
+function wordingMet({ headers, alternatives, register }: PlanInput, index: number, match: Match): string {
+  const [header, lower] = [headers[index]!, alternatives[index]!];
+  if (match.kind === 'none' || lower === header) return header;
+  const own = matchAttribute(header, register);
+  return own.kind !== 'none' && own.id === match.id && own.kind === match.kind ? header : lower;
+}
+
+/** What is beyond doubt is taken, the likeliest first; every other suggestion stays open. */
 function acceptSuggestions(
   plans: readonly ColumnPlan[],
   claims: Claims,
@@ -241,7 +288,7 @@ function acceptSuggestions(
 ): readonly ColumnPlan[] {
   const accepted = new Map<number, ColumnPlan>();
   const order = plans
-    .filter((plan) => plan.status === 'suggested')
+    .filter((plan) => plan.status === 'suggested' && plan.suggestion!.sure)
     .sort((a, b) => b.suggestion!.score - a.suggestion!.score || a.index - b.index);
   for (const plan of order) {
     const attribute = register.attributes.get(plan.suggestion!.attribute)!;

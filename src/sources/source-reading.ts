@@ -50,6 +50,21 @@ export interface RowSetAside {
  */
 export type ColumnStatus = 'matched' | 'suggested' | 'unknown' | 'ignored' | 'empty';
 
+/** What a column may be, for somebody to confirm. */
+export interface Suggestion {
+  readonly attribute: string;
+  readonly reason: string;
+  /** 0 to 1. */
+  readonly score: number;
+  /** The cells hold two values: how the profile would part them. */
+  readonly split?: SplitRule;
+  /** What the cells say for it, and against it, in a few words each. */
+  readonly speaksFor: readonly string[];
+  readonly speaksAgainst: readonly string[];
+  /** Header and cells agree and nothing else is as likely: taken when all that is beyond doubt is taken. */
+  readonly sure: boolean;
+}
+
 export interface ColumnReading {
   /** Position in the grid, 0 = first. */
   readonly index: number;
@@ -60,13 +75,7 @@ export interface ColumnReading {
   readonly attributes: readonly string[];
   /** How the match was made: the synonym met, "profile", or "suggestion accepted". */
   readonly via?: string;
-  readonly suggestion?: {
-    readonly attribute: string;
-    readonly reason: string;
-    readonly score: number;
-    /** The cells hold two values: how the profile would part them. */
-    readonly split?: SplitRule;
-  };
+  readonly suggestion?: Suggestion;
   /** Unit of the source's numbers, where known. */
   readonly unit?: string;
   /** The unit in which the numbers are read although nothing in the source states one. */

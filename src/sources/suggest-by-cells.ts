@@ -81,10 +81,8 @@ function byTerms(
     if (attribute === undefined || vocabulary === undefined) continue;
     const known = wordings.filter((text) => isKnownTerm(text.replace(/\s*\(?\?\)?$/u, ''), vocabulary));
     if (known.length < Math.max(FEWEST, ENOUGH * wordings.length)) continue;
-    return suggestion(
-      attribute,
-      `${known.length} of its ${wordings.length} wordings are terms of "${attribute.label}"`,
-    );
+    const reason = `${known.length} of its ${wordings.length} wordings are terms of "${attribute.label}"`;
+    return suggestion(attribute, reason);
   }
   return null;
 }
@@ -101,7 +99,7 @@ function byTwist(
 }
 
 function suggestion(attribute: AttributeDefinition, reason: string): Found {
-  return { attribute: attribute.id, reason, score: 0.7 };
+  return { attribute: attribute.id, reason, score: 0.7, speaksFor: [reason], speaksAgainst: [], sure: false };
 }
 
 function withoutNumbers(plan: ColumnPlan, evidence: ColumnEvidence, register: Register): ColumnPlan {
@@ -125,5 +123,15 @@ function countsOrDiameters(plan: ColumnPlan, evidence: ColumnEvidence, register:
   const density = register.attributes.get(`density${system}`);
   if (middle === undefined || middle < LEAST_COUNT || density === undefined) return plan;
   const reason = `the header names the system only, and its numbers are rather counts per cm than diameters in mm`;
-  return { ...plan, suggestion: { attribute: density.id, reason, score: 0.75 } };
+  return {
+    ...plan,
+    suggestion: {
+      attribute: density.id,
+      reason,
+      score: 0.75,
+      speaksFor: [`its middle value is ${middle}`],
+      speaksAgainst: [],
+      sure: false,
+    },
+  };
 }

@@ -9,6 +9,8 @@ import type { SplitRule } from './profile.ts';
 
 /** Share of the cells that must look like a pair. */
 const ENOUGH = 0.4;
+/** Share from which on it is beyond doubt. */
+const SURE_PAIRS = 0.8;
 
 const SIZES = new Set(
   'dimensions dimension size sizes masse mass abmessung abmessungen grosse taille mesures dimensioni misure dimensiones medidas tamano mal storrelse dim dims dimens abm format'.split(
@@ -48,7 +50,19 @@ export function suggestSplit(
   };
   const reason = `${Math.round(100 * evidence.pairs)} % of its cells hold two values, for "${first.label}" and "${second.label}"${third === undefined ? '' : `; some hold a third, for "${third.label}"`}`;
   const score = Math.max(plan.suggestion?.score ?? 0, 0.6);
-  return { ...plan, status: 'suggested', suggestion: { attribute: first.id, reason, score, split } };
+  return {
+    ...plan,
+    status: 'suggested',
+    suggestion: {
+      attribute: first.id,
+      reason,
+      score,
+      split,
+      speaksFor: [reason],
+      speaksAgainst: [],
+      sure: evidence.pairs >= SURE_PAIRS,
+    },
+  };
 }
 
 /** "Maße" folds to "masse", which is a weight: a column headed like sizes whose cells are pairs holds sizes. */

@@ -42,8 +42,9 @@ export function parseJson(text: string, file: string): unknown {
 }
 
 /** Everything this study can record: the default attributes and terms with its own. */
-export function studyRegister(of: Pick<Study, 'attributes' | 'terms'>): Register {
-  return extendRegister(defaultRegister(), { attributes: of.attributes, terms: of.terms });
+export function studyRegister(of: Pick<Study, 'attributes' | 'terms' | 'subject'>): Register {
+  const subject = of.subject === undefined ? {} : { subject: of.subject };
+  return extendRegister(defaultRegister(), { attributes: of.attributes, terms: of.terms, ...subject });
 }
 
 /** Files that a study names, each once, sources first; paths as the study writes them. */

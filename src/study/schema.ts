@@ -94,6 +94,10 @@ export const study = z
       description: 'item: the fragments of one original object count as one record',
     }),
     note: z.string().exactOptional(),
+    subject: z.string().min(1).exactOptional().meta({
+      description:
+        'What the finds are, such as "textiles" or "pottery"; outside textiles short and common headers name nothing of cloth',
+    }),
     attributes: z.array(attributeDefinition).default([]),
     terms: z.array(addedTerm).default([]),
     sources: z.array(studySource).meta({

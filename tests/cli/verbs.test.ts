@@ -102,13 +102,20 @@ describe('thrum read', () => {
     ]);
   });
 
-  it('uses a near match only when told to', async () => {
+  it('uses a near match only when told to, and then only what is beyond doubt', async () => {
     const columns = async (...more: string[]) => {
       const { out } = await thrum('read', join(DEMO, 'quorrimel-katalog.csv'), '--json', ...more);
-      return (JSON.parse(out) as { columns: { status: string }[] }).columns.map(({ status }) => status);
+      return (
+        JSON.parse(out) as { columns: { header: string; status: string; suggestion?: { sure: boolean } }[] }
+      ).columns;
     };
-    expect(await columns()).toContain('suggested');
-    expect(await columns('--accept-suggestions')).not.toContain('suggested');
+    const open = await columns();
+    const left = (await columns('--accept-suggestions')).filter(({ status }) => status === 'suggested');
+    const suggested = open.filter(({ status }) => status === 'suggested');
+    expect(suggested.some(({ suggestion }) => suggestion?.sure)).toBe(true);
+    expect(left.map(({ header }) => header)).toEqual(
+      suggested.filter(({ suggestion }) => !suggestion?.sure).map(({ header }) => header),
+    );
   });
 
   it('reads a sheet of a spreadsheet, and asks which where several hold something', async () => {

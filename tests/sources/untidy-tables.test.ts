@@ -75,13 +75,20 @@ describe('headers', () => {
     expect(statusOf(reading, 'Garn')).toMatchObject({ suggestion: { attribute: 'twist1' } });
     expect(statusOf(reading, 'Area')).toMatchObject({
       status: 'unknown',
-      doubt: 'reads as "Area", but its cells hold no numbers',
+      doubt: 'reads as "Area", but its cells are words rather than numbers',
     });
   });
 
-  it('that count pieces feed no attribute', () => {
-    for (const header of ['Fragments (nb)', 'Anzahl', 'n.º fragmentos', 'antal'])
-      expect(statusOf(read(`Fundnr,${header}\nA,3\nB,1\n`), header)?.status).toBe('unknown');
+  it('that count pieces are asked about and feed nothing by themselves', () => {
+    for (const header of ['Fragments (nb)', 'Anzahl', 'n.º fragmentos', 'antal']) {
+      const text = `Fundnr,${header}\nA,3\nB,1\n`;
+      for (const accept of [false, true])
+        expect(statusOf(read(text, {}, { accept }), header)).toMatchObject({
+          status: 'suggested',
+          attributes: [],
+          suggestion: { attribute: 'quantity', sure: false },
+        });
+    }
   });
 });
 

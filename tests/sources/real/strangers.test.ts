@@ -31,7 +31,7 @@ describe.skipIf(realTablesMissing)('without a profile', () => {
 
   it('knots written as codes ask one question of the column, not one of each cell', () => {
     const reading = readReal(`${SHEETS}JS01_Strauss_Harvard_Senior_Thesis__Pendant_Detail.csv`);
-    expect(reading.columns.find(({ header }) => header === 'Knots')?.status).toBe('suggested');
+    expect(reading.columns.find(({ header }) => header === 'Knots')?.status).toBe('unknown');
     expect(unknownTerms(reading, register)).toEqual([]);
   });
 
