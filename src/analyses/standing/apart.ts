@@ -10,6 +10,7 @@ import { fisherExact } from '../../numerics/tests/fisher-exact.ts';
 import { cliffsDelta, mannWhitney } from '../../numerics/tests/mann-whitney.ts';
 import type { Unavailable } from '../contract.ts';
 import { printNumber, printQuantity } from '../phrasing.ts';
+import { toldAt } from '../verdicts.ts';
 import type { Apart } from './found.ts';
 
 export interface TwoSides {
@@ -22,6 +23,7 @@ export interface TwoSides {
  * Cliff's delta with the Mann-Whitney p for numbers and grades, the corrected V of Cramér with Fisher's exact
  * p for kinds; p adjusted over the attributes (Holm). One value an item: the middle of a range.
  *
+ * @param confidence at which p adjusted tells apart.
  * @param same the same two sides among like items only (of one preservation, say), one each; null where not known.
  */
 export function setApart(
@@ -29,10 +31,11 @@ export function setApart(
   attributes: readonly AttributeDefinition[],
   sides: TwoSides,
   same: readonly (TwoSides | null)[],
+  confidence: number,
   register: Register,
   random: Random,
 ): Apart[] {
-  const found = attributes.flatMap((attribute): Omit<Apart, 'pAdjusted'>[] => {
+  const found = attributes.flatMap((attribute): Omit<Apart, 'pAdjusted' | 'told'>[] => {
     const column = items.columns.get(attribute.id);
     if (column === undefined || column.kind === 'text') return [];
     const stream = random.stream(attribute.id);
@@ -54,11 +57,20 @@ export function setApart(
   );
   const size = ({ effect }: Pick<Apart, 'effect'>) => (typeof effect === 'number' ? Math.abs(effect) : -1);
   return found
-    .map((one, place) => ({ ...one, pAdjusted: adjusted[place] }))
+    .map((one, place): Apart => {
+      const told = toldAt(adjusted[place], confidence);
+      // A corrected V of 0 has no direction to tell of, whatever its p.
+      const has = typeof one.effect === 'number' && one.effect !== 0;
+      return {
+        ...one,
+        pAdjusted: adjusted[place],
+        told: told === 'told apart' && !has ? 'not told apart' : told,
+      };
+    })
     .sort((a, b) => size(b) - size(a));
 }
 
-type Effect = Omit<Apart, 'attribute' | 'unit' | 'pAdjusted' | 'within'>;
+type Effect = Omit<Apart, 'attribute' | 'unit' | 'pAdjusted' | 'told' | 'within'>;
 
 function effectOf(
   column: Exclude<Column, { kind: 'text' }>,
@@ -127,7 +139,7 @@ function kindEffect(column: TermColumn, sides: TwoSides, register: Register, ran
   if ('why' in found) return { ...base, effect: found, p: found, method: '', says: '' };
   const test = fisherExact(table, random, 1999, MOST_VISITS);
   const p: number | Unavailable = 'why' in test ? test : test.p;
-  const most = found.residuals[0].indexOf(Math.max(...found.residuals[0]));
+  const most = found.residuals[0].reduce((best, value, at, all) => (value > all[best] ? at : best), 0);
   const label = termLabel(column.attribute, kinds[most], register);
   return {
     ...base,

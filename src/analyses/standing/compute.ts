@@ -13,8 +13,8 @@ import type { StandingFound } from './found.ts';
 import { likenessTo } from './likeness.ts';
 import { nearerIn } from './near.ts';
 import type { StandingOptions } from './options.ts';
+import { rankingOf } from './ranking.ts';
 import { confineTo } from './region.ts';
-import { standingTables } from './tables.ts';
 import { atHomeElsewhere, siteDistances, unlikeOthers } from './unlike.ts';
 import { likenessWithin, sameRows } from './within-same.ts';
 
@@ -62,9 +62,10 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
   }
   report(0.05, 'drawing items');
   const likeness = likenessTo(table, row, options, random.stream('likeness'));
+  const ranking = rankingOf(table, row, likeness, options, random.stream('ranking'));
   const same = options.sameWithin.map((id) => sameRows(items, groups[site].rows, id, register));
   const sameWithin = same.map((one) =>
-    likenessWithin(table, row, one, options, random.stream(`within ${one.attribute}`)),
+    likenessWithin(table, row, one, ranking.most, options, random.stream(`within ${one.attribute}`)),
   );
   report(0.4, 'placing it on the axes of the others');
   const axes = axesPlace(table, row, options, random.stream('cloud'));
@@ -93,19 +94,21 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     .map(({ attribute }) => attribute)
     .filter(({ id }) => id !== options.among);
   const behind = (rows: readonly number[]) => countBehind(input.fragments, items, 'item', rows);
-  const found = {
+  const found: StandingFound = {
     options,
     amongLabel: labelOf(options.among),
     kindsLabel: labelOf(options.of),
     region: confined.region,
     table,
     row,
+    siteItems: new Set(table.entries.filter((entry) => entry.row === row).map(({ item }) => item)).size,
     likeness,
+    ranking,
     sameWithin,
     axes,
     ...unlike,
     atHome: atHomeElsewhere(items, distances, groups, site, options.nearest),
-    apart: setApart(items, attributes, sides, alike, register, random.stream('apart')),
+    apart: setApart(items, attributes, sides, alike, options.confidence, register, random.stream('apart')),
     nearer: nearerIn(items, table, row, options, random.stream('nearer')),
     comparedOn: attributes.map(({ label }) => label),
     notes: comparison.notes,
@@ -124,5 +127,5 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     },
   };
   report(1, 'compared');
-  return { ...found, tables: standingTables(found) };
+  return found;
 }

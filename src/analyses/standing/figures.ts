@@ -10,6 +10,7 @@ import {
   kindStyle,
 } from '../figure-style.ts';
 import { labelled, leftOut, placeLabels } from '../label-places.ts';
+import { limitBars, partByLimits } from '../limit-bars.ts';
 import { printCount, printList, printNumber } from '../phrasing.ts';
 import type { Likeness, StandingFound } from './found.ts';
 
@@ -33,36 +34,38 @@ export function standingFigures(found: StandingFound): Readonly<Record<string, F
 }
 
 function likenessFigure(found: StandingFound): Figure {
-  const { likeness, sameWithin, options, table, row } = found;
+  const { likeness, sameWithin, options, siteItems } = found;
   const names = new Map(likeness.map(({ label, items }) => [label, escapeText(`${label} (${items})`)]));
-  const trace = (name: string, lines: readonly Likeness[], place: number) => ({
-    type: 'scatter',
-    mode: 'markers',
-    name,
-    x: lines.map(({ value }) => value),
-    y: lines.map(({ label }) => names.get(label) ?? escapeText(label)),
-    error_x: {
-      type: 'data',
-      symmetric: false,
-      array: lines.map(({ value, interval }) => ('why' in interval ? 0 : Math.max(0, interval.high - value))),
-      arrayminus: lines.map(({ value, interval }) =>
-        'why' in interval ? 0 : Math.max(0, value - interval.low),
-      ),
-      color: kindStyle(place).colour,
-      thickness: 1,
-      width: 4,
-    },
-    marker: kindMarker(kindStyle(place), place === 0 ? 10 : 8),
-  });
+  const traces = (name: string, lines: readonly Likeness[], place: number) => {
+    const { barred, bare } = partByLimits(
+      lines.map(({ label, value, interval }) => ({
+        y: names.get(label) ?? escapeText(label),
+        value,
+        low: 'why' in interval ? null : interval.low,
+        high: 'why' in interval ? null : interval.high,
+      })),
+    );
+    return [barred, bare]
+      .filter((points) => points.length > 0)
+      .map((points, part) => ({
+        type: 'scatter',
+        mode: 'markers',
+        name,
+        legendgroup: name,
+        showlegend: part === 0,
+        x: points.map(({ value }) => value),
+        y: points.map(({ y }) => y),
+        ...(points === barred ? { error_x: limitBars(barred, kindStyle(place).colour) } : {}),
+        marker: kindMarker(kindStyle(place), place === 0 ? 10 : 8),
+      }));
+  };
   const same = sameWithin.flatMap((one) => ('why' in one || one.likeness.length === 0 ? [] : [one]));
-  const own = table.entries.filter((entry) => entry.row === row).length;
+  const all = [
+    { name: 'all items', lines: likeness },
+    ...same.map((one) => ({ name: escapeText(`${one.value} only (${one.items})`), lines: one.likeness })),
+  ];
   return {
-    data: [
-      trace('all items', likeness, 0),
-      ...same.map((one, place) =>
-        trace(escapeText(`${one.value} only (${one.items})`), one.likeness, place + 1),
-      ),
-    ],
+    data: all.flatMap(({ name, lines }, place) => traces(name, lines, place)),
     layout: figureLayout({
       x: axis(NAMED[options.coefficient]),
       y: axis('', {
@@ -73,8 +76,8 @@ function likenessFigure(found: StandingFound): Figure {
       height: 130 + 34 * Math.max(likeness.length, 3),
     }),
     caption:
-      `How alike ${options.site} (${printCount(own, 'item')}) is to each other in ${found.kindsLabel.toLowerCase()}: ${NAMED[options.coefficient]}, most alike above; ` +
-      `bars: ${printNumber(options.confidence * 100)} % by drawing items again; in brackets items counted.` +
+      `How alike ${options.site} (${printCount(siteItems, 'item')}) is to each other in ${found.kindsLabel.toLowerCase()}: ${NAMED[options.coefficient]}, most alike above; ` +
+      `bars: ${printNumber(options.confidence * 100)} % of draws of the items; no bar where draws cannot tell; in brackets items counted.` +
       `${same.length > 0 ? ` Other symbols: items of the same ${same.map(({ attribute }) => attribute.toLowerCase()).join(', ')} only.` : ''}`,
   };
 }
@@ -84,13 +87,12 @@ const MOST_SHOWN = 300;
 
 const HEIGHT = 520;
 
-function mapFigure({ axes, options, kindsLabel, table, row }: StandingFound): Figure | null {
+function mapFigure({ axes, options, kindsLabel, siteItems }: StandingFound): Figure | null {
   if ('why' in axes || axes.shares.length < 2) return null;
   const cloud = axes.cloud.slice(0, MOST_SHOWN);
   const share = (place: number) => `${printNumber(100 * axes.shares[place])} %`;
-  const own = table.entries.filter((entry) => entry.row === row).length;
   const named = [
-    { x: axes.site[0], y: axes.site[1], name: `${options.site} (${own})` },
+    { x: axes.site[0], y: axes.site[1], name: `${options.site} (${siteItems})` },
     ...axes.others.map(({ label, items, at }) => ({ x: at[0], y: at[1], name: `${label} (${items})` })),
     ...axes.kinds.map(({ label, at }) => ({ x: at[0], y: at[1], name: label })),
   ];
@@ -163,7 +165,6 @@ function apartFigure({ apart, options }: StandingFound): Figure | null {
   if (shown.length === 0) return null;
   const name = ({ attribute, siteItems, otherItems }: (typeof shown)[number]) =>
     escapeText(`${attribute} (${siteItems}, ${otherItems})`);
-  const alpha = 1 - options.confidence;
   const trace = (title: string, lines: typeof shown, place: number, open: boolean) => ({
     type: 'scatter',
     mode: 'markers',
@@ -177,7 +178,7 @@ function apartFigure({ apart, options }: StandingFound): Figure | null {
         : {}),
     },
   });
-  const sure = ({ pAdjusted }: (typeof shown)[number]) => typeof pAdjusted === 'number' && pAdjusted < alpha;
+  const sure = ({ told }: (typeof shown)[number]) => told === 'told apart';
   const isNumber = ({ measure }: (typeof shown)[number]) => measure === 'Cliff’s delta';
   return {
     data: [
@@ -188,7 +189,7 @@ function apartFigure({ apart, options }: StandingFound): Figure | null {
         false,
       ),
       trace(
-        'Cliff’s delta, not distinguishable',
+        'Cliff’s delta, not told apart',
         shown.filter((one) => isNumber(one) && !sure(one)),
         0,
         true,
@@ -200,7 +201,7 @@ function apartFigure({ apart, options }: StandingFound): Figure | null {
         false,
       ),
       trace(
-        'Cramér’s V, not distinguishable',
+        'Cramér’s V, not told apart',
         shown.filter((one) => !isNumber(one) && !sure(one)),
         1,
         true,
@@ -213,6 +214,6 @@ function apartFigure({ apart, options }: StandingFound): Figure | null {
     }),
     caption:
       `What sets ${options.site} apart from all others together, largest effect above: Cliff’s delta of numbers and grades (right: larger at the site), corrected Cramér’s V of kinds (0 to 1); ` +
-      `filled where p adjusted (Holm) is below ${printNumber(alpha, 2)}; in brackets items of the site and of the others.`,
+      `filled where told apart at ${printNumber(options.confidence * 100)} % confidence (Holm); in brackets items of the site and of the others.`,
   };
 }

@@ -1,7 +1,9 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
+import type { SimilarityCoefficient } from '../../numerics/assemblages/similarity.ts';
 import type { MantelTest } from '../../numerics/tests/mantel.ts';
-import type { FindingsWithTables } from '../before-answers.ts';
-import type { Unavailable } from '../contract.ts';
+import type { Findings, Unavailable } from '../contract.ts';
+import type { Rank, TooFew } from '../likeness-rank.ts';
+import type { Told } from '../verdicts.ts';
 import type { StandingOptions } from './options.ts';
 
 export interface Limits {
@@ -20,6 +22,8 @@ export interface Likeness {
   readonly p: number;
   readonly pAdjusted: number;
   readonly method: string;
+  /** Whether the two are told apart from draws from one source. */
+  readonly told: Told;
 }
 
 /** The same within one value of an attribute, the commonest at the site. */
@@ -31,6 +35,32 @@ export interface WithinSame {
   readonly likeness: readonly Likeness[];
   /** Assemblages without any item of the value. */
   readonly without: readonly string[];
+  /** Who is the most alike among these, where the items are enough to rank anybody. */
+  readonly most: Pick<Rank, 'labels' | 'value'> | Unavailable;
+  /** Whether nobody who is the most alike in all items is so among these. */
+  readonly overturns: boolean;
+  /** Whether most of the site's items have the value and nobody else's have: place and value are one then. */
+  readonly standsAlone: boolean;
+}
+
+/** Who is the most alike by another coefficient of shares. */
+export interface OtherCoefficient {
+  readonly coefficient: SimilarityCoefficient;
+  readonly labels: readonly string[];
+  readonly overturns: boolean;
+}
+
+/** Who is like the site: made from the likenesses after what could overturn them has been tried. */
+export interface Ranking {
+  readonly most: Rank | Unavailable;
+  /** Unavailable where there is but one to rank. */
+  readonly least: Rank | Unavailable;
+  /** Labels by whether they are told apart from draws of the site's source. */
+  readonly toldApart: readonly string[];
+  readonly notToldApart: readonly string[];
+  /** Assemblages with too few items to be ranked. */
+  readonly tooFew: readonly TooFew[];
+  readonly otherCoefficients: readonly OtherCoefficient[];
 }
 
 /** A value that all compared items share. */
@@ -103,6 +133,8 @@ export interface Apart {
   readonly method: string;
   /** Medians, or the kind most in excess at the site. */
   readonly says: string;
+  /** Whether the site is told apart by it from all others together. */
+  readonly told: Told;
   /** The same effect among items of the same value, one an attribute of `sameWithin`. */
   readonly within: readonly (number | Unavailable)[];
 }
@@ -112,9 +144,11 @@ export interface NearerIn {
   readonly against: 'space' | 'time';
   readonly apartFrom: 'space' | 'time' | null;
   readonly answer: Pick<MantelTest, 'statistic' | 'p' | 'n' | 'method' | 'relabellings'> | Unavailable;
+  /** Whether unlikeness is told to grow with the distance. */
+  readonly told: Told;
 }
 
-export interface StandingFound extends FindingsWithTables {
+export interface StandingFound extends Findings {
   readonly options: StandingOptions;
   readonly amongLabel: string;
   readonly kindsLabel: string;
@@ -123,8 +157,11 @@ export interface StandingFound extends FindingsWithTables {
   readonly table: CrossedTable;
   /** Place of the site among the rows of `table`. */
   readonly row: number;
+  /** Items of the site that were counted. */
+  readonly siteItems: number;
   /** Most alike first. */
   readonly likeness: readonly Likeness[];
+  readonly ranking: Ranking;
   readonly sameWithin: readonly (WithinSame | { readonly attribute: string; readonly why: string })[];
   readonly axes: AxesPlace | Unavailable;
   readonly within: number | Unavailable;

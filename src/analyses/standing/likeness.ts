@@ -5,6 +5,7 @@ import { assemblageSimilarity, isDistance } from '../../numerics/assemblages/sim
 import { condensedIndex } from '../../numerics/dissimilarity/condensed.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { adjustP } from '../../numerics/tests/adjust.ts';
+import { toldAt } from '../verdicts.ts';
 import type { Likeness } from './found.ts';
 import type { StandingOptions } from './options.ts';
 
@@ -57,6 +58,7 @@ export function likenessTo(
       }),
       p,
       pAdjusted: adjusted[place],
+      told: toldAt(adjusted[place], confidence),
       method: method === 'exact' ? `exact, all ${tried} ways` : `${tried} random ways`,
     };
   });

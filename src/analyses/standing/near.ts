@@ -7,10 +7,12 @@ import type { Random } from '../../numerics/foundation/random.ts';
 import { permutationTest } from '../../numerics/resampling/permutation.ts';
 import { mantelTest } from '../../numerics/tests/mantel.ts';
 import { spearman } from '../../numerics/tests/trend.ts';
+import { toldAt } from '../verdicts.ts';
 import type { NearerIn } from './found.ts';
 import type { StandingOptions } from './options.ts';
 
 type Side = 'space' | 'time';
+type Tested = Omit<NearerIn, 'told'>;
 
 /**
  * Do assemblages grow unlike with distance in space, or in time, each apart from the other (partial Mantel
@@ -51,7 +53,7 @@ export function nearerIn(
         : timeDistances(rows.flatMap((row) => spans[row] ?? []));
     return { rows, unlike: unlikeness(likeness, options.coefficient), distances };
   };
-  const all = (against: Side, apartFrom: Side | null): NearerIn => {
+  const all = (against: Side, apartFrom: Side | null): Tested => {
     const head = { who: 'all assemblages', against, apartFrom } as const;
     const sides = apartFrom === null ? [against] : [against, apartFrom];
     const why = sides.map(lacking).find((one) => one !== null);
@@ -67,7 +69,7 @@ export function nearerIn(
       }),
     };
   };
-  const own = (against: Side): NearerIn => {
+  const own = (against: Side): Tested => {
     const head = { who: 'this one', against, apartFrom: null } as const;
     const why = lacking(against);
     if (why !== null) return { ...head, answer: { why } };
@@ -96,11 +98,14 @@ export function nearerIn(
     return { ...head, answer: { ...test, statistic: test.observed, n: others.length } };
   };
   return [
-    all('space', 'time'),
-    all('time', 'space'),
     all('space', null),
     all('time', null),
+    all('space', 'time'),
+    all('time', 'space'),
     own('space'),
     own('time'),
-  ];
+  ].map((one) => ({
+    ...one,
+    told: toldAt('why' in one.answer ? one.answer : one.answer.p, options.confidence),
+  }));
 }

@@ -3,10 +3,8 @@ import type { ResultColumn, ResultTable, TableCell, Unavailable } from '../contr
 import { printList, printNumber } from '../phrasing.ts';
 import type { Likeness, Limits, StandingFound } from './found.ts';
 
-type Found = Omit<StandingFound, 'tables'>;
-
 /** Every answer as a table; those without a row are left out. */
-export function standingTables(found: Found): Readonly<Record<string, ResultTable>> {
+export function standingTables(found: StandingFound): Readonly<Record<string, ResultTable>> {
   const all: Record<string, ResultTable> = {
     likeness: likenessTable(found),
     apart: apartTable(found),
@@ -31,6 +29,7 @@ const likenessColumns = (coefficient: string): ResultColumn[] => [
   col('high', 'at most'),
   col('p', 'p, one source'),
   col('pAdjusted', 'p adjusted'),
+  col('told', 'one source'),
   col('method', 'p from'),
 ];
 const likenessCells = (one: Likeness): TableCell[] => [
@@ -39,21 +38,22 @@ const likenessCells = (one: Likeness): TableCell[] => [
   ...ends(one.interval),
   one.p,
   one.pAdjusted,
+  one.told,
   one.method,
 ];
 
-function likenessTable({ likeness, amongLabel, options }: Found): ResultTable {
+function likenessTable({ likeness, amongLabel, options }: StandingFound): ResultTable {
   return {
     title: `Whom ${options.site} is like`,
     columns: [col('label', amongLabel), ...likenessColumns(NAMED[options.coefficient])],
     rows: likeness.map((one) => [one.label, ...likenessCells(one)]),
     note:
-      `${SAID[options.coefficient]}; limits at ${percent(options.confidence)} by drawing items again within both. p: that both are draws ` +
+      `${SAID[options.coefficient]}; limits: ${percent(options.confidence)} of draws of the items of both, moved so that their middle is the value found. p: that both are draws ` +
       'from one source, items dealt between them (DeBoer, Kintigh & Rostoker 1996), adjusted over the assemblages (Holm).',
   };
 }
 
-function sameWithinTable({ sameWithin, amongLabel, options }: Found): ResultTable {
+function sameWithinTable({ sameWithin, amongLabel, options }: StandingFound): ResultTable {
   const gap = (why: string) => Array.from({ length: 6 }, (): TableCell => ({ why }));
   return {
     title: 'Like with like',
@@ -65,18 +65,26 @@ function sameWithinTable({ sameWithin, amongLabel, options }: Found): ResultTabl
       ...likenessColumns(NAMED[options.coefficient]),
     ],
     rows: sameWithin.flatMap((same): TableCell[][] => {
-      if ('why' in same) return [[same.attribute, { why: same.why }, null, '', ...gap(same.why), '']];
+      if ('why' in same)
+        return [[same.attribute, { why: same.why }, null, '', ...gap(same.why), 'cannot be told', '']];
       const head = [same.attribute, same.value, same.items];
       return [
         ...same.likeness.map((one) => [...head, one.label, ...likenessCells(one)]),
-        ...same.without.map((label) => [...head, label, 0, ...gap(`no item is ${same.value}`).slice(1), '']),
+        ...same.without.map((label) => [
+          ...head,
+          label,
+          0,
+          ...gap(`no item is ${same.value}`).slice(1),
+          'cannot be told',
+          '',
+        ]),
       ];
     }),
     note: 'The likeness once more, counting only items of the value that is commonest at the site.',
   };
 }
 
-function apartTable({ apart, sameWithin, options }: Found): ResultTable {
+function apartTable({ apart, sameWithin, options }: StandingFound): ResultTable {
   const saidOf = sameWithin.map((one) => ('why' in one ? one.attribute : `${one.attribute} (${one.value})`));
   return {
     title: `What sets ${options.site} apart`,
@@ -89,6 +97,7 @@ function apartTable({ apart, sameWithin, options }: Found): ResultTable {
       col('effect', 'effect'),
       col('p', 'p'),
       col('pAdjusted', 'p adjusted'),
+      col('told', 'verdict'),
       col('method', 'p from'),
       col('says', 'site against all others'),
       ...sameWithin.map(({ attribute }, place) =>
@@ -104,6 +113,7 @@ function apartTable({ apart, sameWithin, options }: Found): ResultTable {
       one.effect,
       one.p,
       one.pAdjusted,
+      one.told,
       one.method,
       one.says,
       ...one.within,
@@ -115,7 +125,7 @@ function apartTable({ apart, sameWithin, options }: Found): ResultTable {
   };
 }
 
-function unlikeTable({ unlike, within, comparedOn, amongLabel, options }: Found): ResultTable {
+function unlikeTable({ unlike, within, comparedOn, amongLabel, options }: StandingFound): ResultTable {
   return {
     title: 'How unlike its items are to those of others',
     columns: [
@@ -141,7 +151,7 @@ function unlikeTable({ unlike, within, comparedOn, amongLabel, options }: Found)
   };
 }
 
-function elsewhereTable({ atHome, options }: Found): ResultTable {
+function elsewhereTable({ atHome, options }: StandingFound): ResultTable {
   return {
     title: 'Items at home elsewhere',
     columns: [
@@ -170,7 +180,7 @@ function elsewhereTable({ atHome, options }: Found): ResultTable {
   };
 }
 
-function axesTable({ axes, options }: Found): ResultTable {
+function axesTable({ axes, options }: StandingFound): ResultTable {
   const shares = 'why' in axes ? [] : axes.shares;
   const columns = [
     col('role', 'what'),
@@ -213,7 +223,7 @@ function axesTable({ axes, options }: Found): ResultTable {
   };
 }
 
-function nearerTable({ nearer }: Found): ResultTable {
+function nearerTable({ nearer }: StandingFound): ResultTable {
   return {
     title: 'Nearer in space or in time',
     columns: [
@@ -222,18 +232,20 @@ function nearerTable({ nearer }: Found): ResultTable {
       col('apartFrom', 'apart from distance in'),
       col('statistic', 'rank correlation'),
       col('p', 'p'),
+      col('told', 'verdict'),
       col('method', 'p from'),
       col('n', 'assemblages'),
     ],
-    rows: nearer.map(({ who, against, apartFrom, answer }): TableCell[] => [
+    rows: nearer.map(({ who, against, apartFrom, answer, told }): TableCell[] => [
       who,
       against,
       apartFrom,
       ...('why' in answer
-        ? [answer, answer, '', null]
+        ? [answer, answer, told, '', null]
         : [
             answer.statistic,
             answer.p,
+            told,
             answer.method === 'exact'
               ? `exact, all ${answer.relabellings} orders`
               : `${answer.relabellings} random orders`,

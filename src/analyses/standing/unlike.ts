@@ -137,7 +137,7 @@ export function atHomeElsewhere(
     shares += share;
     if (share <= 0.5) return;
     const tally = groups.map((_, group) => strangers.filter((other) => groupOf.get(other) === group).length);
-    const home = tally.indexOf(Math.max(...tally));
+    const home = tally.reduce((best, count, at) => (count > tally[best] ? at : best), 0);
     elsewhere.push({
       id: items.id[row],
       home: groups[home].labels[0],

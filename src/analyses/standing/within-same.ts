@@ -3,7 +3,9 @@ import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
-import type { StandingFound } from './found.ts';
+import type { Unavailable } from '../contract.ts';
+import { LEAST_RANKED, type Rank } from '../likeness-rank.ts';
+import type { StandingFound, WithinSame } from './found.ts';
 import { likenessTo } from './likeness.ts';
 import type { StandingOptions } from './options.ts';
 
@@ -39,11 +41,16 @@ export function sameRows(
   return { attribute, ...sized[0] };
 }
 
-/** The likeness once more, counting only items of the value that is commonest at the site. */
+/**
+ * The likeness once more, counting only items of the value that is commonest at the site.
+ *
+ * @param whole who is the most alike in all items.
+ */
 export function likenessWithin(
   table: CrossedTable,
   site: number,
   same: SameRows,
+  whole: Rank | Unavailable,
   options: StandingOptions,
   random: Random,
 ): StandingFound['sameWithin'][number] {
@@ -54,11 +61,35 @@ export function likenessWithin(
   if (own === 0) return { attribute, why: `no item of the site that is ${value} has a kind recorded` };
   const likeness = likenessTo({ ...table, entries }, site, options, random);
   const reached = new Set(likeness.map(({ label }) => label));
+  const most = leadersOf(likeness, own);
+  const all = table.entries.filter(({ row }) => row === site).length;
   return {
     attribute,
     value,
     items: own,
     likeness,
     without: table.rows.filter((label, row) => row !== site && !reached.has(label)),
+    most,
+    standsAlone:
+      own >= LEAST_RANKED && 2 * own >= all && !likeness.some(({ items }) => items >= LEAST_RANKED),
+    overturns:
+      !('why' in most) && !('why' in whole) && !most.labels.some((label) => whole.labels.includes(label)),
+  };
+}
+
+/** Values that should tie may differ in their last bits. */
+const TIE = 1e-9;
+
+/** @param likeness most alike first. */
+function leadersOf(likeness: WithinSame['likeness'], own: number): WithinSame['most'] {
+  const enough = likeness.filter(({ items }) => items >= LEAST_RANKED);
+  if (own < LEAST_RANKED) return { why: `the site has but ${own}, too few to rank anybody` };
+  if (enough.length === 0)
+    return { why: likeness.length === 0 ? 'no other has any' : `no other has ${LEAST_RANKED} or more` };
+  const [{ value }] = enough;
+  const near = TIE * Math.max(1, Math.abs(value));
+  return {
+    labels: enough.filter((one) => Math.abs(one.value - value) <= near).map(({ label }) => label),
+    value,
   };
 }

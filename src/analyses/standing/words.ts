@@ -1,154 +1,157 @@
-import type { Words } from '../before-answers.ts';
-import { LIMITS_OF_LIKENESS, NAMED } from '../coefficient-option.ts';
+import type { Answer } from '../contract.ts';
+import { coefficientName, sayLikeness, sayRank } from '../likeness-rank.ts';
+import { nameSome, oneSentence } from '../one-sentence.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
 import type { Apart, Likeness, NearerIn, StandingFound } from './found.ts';
+import { standingTurns, whatWouldSettle } from './turns-words.ts';
 
-/** Whom the site is like, what sets it apart, which items are at home elsewhere; and what to mind. */
-export function standingWords(found: StandingFound): Words {
-  const parts = [likenessWords(found), apartWords(found), elsewhereWords(found), nearerWords(found)];
-  return { sentence: `${parts.join('. ')}.`, cautions: cautionsOf(found) };
+/** Whom the site is like, after what could overturn it has been looked at; and on what that rests. */
+export function standingWords(found: StandingFound): Answer {
+  return {
+    answer: answerOf(found),
+    because: [likenessLine(found), sourceLine(found), apartLine(found), nearerLine(found)],
+    unless: standingTurns(found),
+    next: whatWouldSettle(found),
+  };
 }
 
-const percent = (share: number) => `${printNumber(share * 100)} %`;
-const siteItems = ({ table, row }: StandingFound) =>
-  table.entries.filter((entry) => entry.row === row).length;
+/** What holds wherever a site is set among others. */
+export const ALWAYS: readonly string[] = [
+  'Samples are less alike than what they were drawn from, the more so the fewer their items; whether two may come from one source is told by its p, not by how alike they are.',
+  'What was found depends on what was preserved, excavated, kept and recorded; a kind not found is not shown to have been absent.',
+  'Near items elsewhere are alike in what was recorded; they are no evidence that an item was brought from there.',
+];
 
-function likenessWords(found: StandingFound): string {
-  const { options, likeness, kindsLabel, region } = found;
-  const said = ({ label, items, value, interval }: Likeness) => {
-    const limits =
-      'why' in interval
-        ? ''
-        : `, ${percent(options.confidence)} ${printNumber(interval.low)} to ${printNumber(interval.high)}`;
-    return `${label} (n = ${items}, ${NAMED[options.coefficient]} ${printNumber(value)}${limits})`;
-  };
-  const [first] = likeness;
-  const last = likeness[likeness.length - 1];
+const percent = (share: number) => `${printNumber(share * 100)} %`;
+
+function answerOf({ options, kindsLabel, region, ranking, sameWithin }: StandingFound): string {
+  const { site } = options;
+  const kinds = kindsLabel.toLowerCase();
+  const { most, toldApart, notToldApart, otherCoefficients } = ranking;
   const where =
     region.length === 0
       ? ''
       : `Within ${printList(region.map(({ attribute, value }) => `${attribute.toLowerCase()} ${value}`))}, `;
-  const start = `${where}${where === '' ? 'In' : 'in'} ${kindsLabel.toLowerCase()} ${options.site} (${printCount(siteItems(found), 'item')}) is most like ${said(first)}`;
-  const least = likeness.length > 1 ? ` and least like ${said(last)}` : '';
-  const alpha = 1 - options.confidence;
-  const alike = likeness.filter(({ pAdjusted }) => pAdjusted >= alpha).map(({ label }) => label);
-  const sources =
-    alike.length === 0
-      ? '; from each of the others it is distinguishable (Holm)'
-      : `; that it is a draw from the same source as ${alike.length > 1 ? 'each of ' : ''}${printList(alike)} cannot be excluded (Holm)`;
-  return `${start}${least}${sources}`;
+  if ('why' in most)
+    return oneSentence([`${where}whom ${site} is like in ${kinds} cannot be told: ${most.why}`]);
+  const start = `${where}in ${kinds} ${site} is`;
+  const bare = `most like ${most.labels[0]}`;
+  const hedged = most.labels.length > 1 || most.rivals.length > 0 ? `${bare}, but not for sure` : bare;
+  return oneSentence(
+    [`${start} ${sayRank(most, 'most')}`, `${start} ${hedged}`],
+    sameWithin.flatMap((same) =>
+      !('why' in same) && same.standsAlone
+        ? [
+            `; only it is ${same.value}, so ${same.attribute.toLowerCase()} may be why`,
+            `; it alone is ${same.value}`,
+          ]
+        : [],
+    ),
+    sameWithin.flatMap((same) =>
+      !('why' in same) && same.overturns && !('why' in same.most)
+        ? [`, but among items ${same.value} alone most like ${nameSome(same.most.labels, 2)}`]
+        : [],
+    ),
+    otherCoefficients
+      .filter(({ overturns }) => overturns)
+      .map(
+        ({ coefficient, labels }) =>
+          `, and by ${coefficientName(coefficient)} most like ${nameSome(labels, 2)}`,
+      ),
+    [
+      notToldApart.length > 0
+        ? `; it is not told apart from ${nameSome(notToldApart, 2)}`
+        : toldApart.length > 1
+          ? '; it is told apart from every other'
+          : '; the two are told apart',
+    ],
+  );
 }
 
-const isApart = ({ pAdjusted, effect }: Apart, alpha: number) =>
-  typeof pAdjusted === 'number' && pAdjusted < alpha && typeof effect === 'number' && effect !== 0;
-
-/** Attributes that the sentence names. */
-const MOST_NAMED = 4;
-
-function apartWords({ apart, options }: StandingFound): string {
-  const sure = apart.filter((one) => isApart(one, 1 - options.confidence));
-  if (sure.length === 0)
-    return `No attribute sets it apart from all others together after adjustment (${printCount(apart.length, 'attribute')}, Holm)`;
-  const named = sure.slice(0, MOST_NAMED).map((one) => {
-    const effect = typeof one.effect === 'number' ? printNumber(one.effect, 2) : '';
-    const p = typeof one.pAdjusted === 'number' ? printP(one.pAdjusted) : '';
-    return `${one.attribute} (${one.says}; ${one.measure === 'Cliff’s delta' ? one.measure : 'V'} ${effect}, ${p})`;
-  });
-  const rest = sure.length - named.length;
-  return `What sets it apart from all others together: ${printList([...named, ...(rest > 0 ? [`${rest} more`] : [])])}`;
-}
-
-function elsewhereWords({ atHome, options }: StandingFound): string {
-  if ('why' in atHome) return `Which of its items are at home elsewhere cannot be said: ${atHome.why}`;
-  return `Of ${printCount(atHome.judged, 'item')} ${atHome.elsewhere.length} ${atHome.elsewhere.length === 1 ? 'has' : 'have'} most of ${options.nearest} nearest items at other places (on average ${percent(atHome.share)} of the nearest; ${percent(atHome.expected)} if places meant nothing)`;
-}
-
-function nearerWords({ nearer, options }: StandingFound): string {
-  const [space, time] = nearer;
-  const gaps = [...new Set([space, time].flatMap(({ answer }) => ('why' in answer ? [answer.why] : [])))];
-  if (gaps.length > 0) return `Whether it is nearer in space or in time cannot be said: ${printList(gaps)}`;
-  const alpha = 1 - options.confidence;
-  const said = ({ against, apartFrom, answer }: NearerIn) =>
-    'why' in answer
+function likenessLine(found: StandingFound): string {
+  const { likeness, ranking, options, siteItems } = found;
+  const { coefficient, confidence } = options;
+  const said = ({ label, items, value, interval }: Likeness) => {
+    const limits =
+      'why' in interval
+        ? ''
+        : `, ${printNumber(interval.low)} to ${printNumber(interval.high)} in ${percent(confidence)} of draws`;
+    return `${label} ${sayLikeness(value, coefficient)}${limits} (${printCount(items, 'item')})`;
+  };
+  const { most } = ranking;
+  const first =
+    'why' in most
+      ? likeness
+      : likeness.filter(({ label }) => !ranking.tooFew.some((few) => few.label === label));
+  const named = first.length <= 3 ? first : [...first.slice(0, 2), first[first.length - 1]];
+  const draws =
+    'why' in most
       ? ''
-      : `in ${against} apart from ${apartFrom} (r = ${printNumber(answer.statistic, 2)}, ${printP(answer.p)})`;
-  const falls = nearer.filter(({ answer }) => !('why' in answer) && answer.p < alpha);
-  const not = nearer.filter((one) => !falls.includes(one));
-  const n = 'why' in space.answer ? 0 : space.answer.n;
-  const test = `(partial rank Mantel, n = ${n} assemblages)`;
-  const parts = [
-    ...(falls.length === 0 ? [] : [`likeness falls with distance ${printList(falls.map(said))}`]),
-    ...(not.length === 0
-      ? []
-      : [`that likeness falls is not shown with distance ${not.map(said).join(' or ')}`]),
-  ];
-  return `Among all of them ${printList(parts)} ${test}`;
+      : `; ${nameSome(most.labels)} first in ${printNumber(most.share * 100, 2)} % of draws of the items`;
+  return `${coefficientName(coefficient)} of ${options.site} (${printCount(siteItems, 'item')}): ${named.map(said).join('; ')}${draws}.`;
 }
 
-/** Below this an assemblage is too small to be typical of anything. */
-const SMALL = 10;
-const RARE = 5;
-
-function cautionsOf(found: StandingFound): string[] {
-  const { table, likeness, axes, atHome, unlike, sameWithin, options, apart, nearer } = found;
-  const own = siteItems(found);
-  const cautions: string[] = [];
-  const small = [{ label: options.site, items: own }, ...likeness].filter(({ items }) => items < SMALL);
-  if (small.length > 0) {
-    const named = small.map(({ label, items }) => `${label} (${items})`);
-    cautions.push(
-      `Fewer than ${SMALL} items in ${printList(named)}: likeness to or of so few is mostly chance; read the intervals.`,
-    );
-  }
-  cautions.push(LIMITS_OF_LIKENESS);
-  const rare = table.columns.filter(
-    (_, column) => table.counts.reduce((sum, line) => sum + line[column], 0) < RARE,
-  );
-  if (rare.length > 0)
-    cautions.push(
-      `Fewer than ${RARE} items of ${printList(rare)}: rare kinds can dominate a map of correspondences and the chi-square distance.`,
-    );
-  if ('why' in axes) cautions.push(`No map: ${axes.why}.`);
-  else if (axes.unplaced > 0) {
-    cautions.push(
-      `${axes.unplaced} of ${printCount(own, 'item')} of the site ${axes.unplaced === 1 ? 'is' : 'are'} of kinds that no other has; they say nothing about its place on the map, which shows it too near the others.`,
-    );
-  }
-  if (table.nested.length > 0)
-    cautions.push(
-      `${printList(table.nested)} stand${table.nested.length === 1 ? 's' : ''} beside narrower kinds of the same: assemblages recorded more closely look different for that alone.`,
-    );
-  cautions.push(...sameWithin.map((same) => sameWords(found, same)));
-  const between = unlike.filter(({ between }) => typeof between !== 'number').map(({ label }) => label);
-  if (between.length > 0) cautions.push(`Items cannot be compared with those of ${printList(between)}.`);
-  if (!('why' in atHome) && atHome.elsewhere.length > 0) {
-    cautions.push(
-      'Near items elsewhere are alike in what was recorded; they are no evidence that an item was brought from there. Large assemblages have more near items by size alone.',
-    );
-  }
-  if (apart.length > 1)
-    cautions.push(
-      `${apart.length} attributes were looked at; "all others together" is led by the largest assemblages.`,
-    );
-  if (nearer.some(({ answer }) => !('why' in answer) && answer.n < 8))
-    cautions.push('Few assemblages enter the tests against distance: only strong relations could be seen.');
-  cautions.push(
-    'What was found depends on what was preserved, excavated, kept and recorded; a kind not found is not shown to have been absent.',
-    ...found.notes.map((note) => (note.endsWith('.') ? note : `${note}.`)),
-  );
-  return cautions;
+function sourceLine({ likeness, ranking }: StandingFound): string {
+  const { toldApart } = ranking;
+  const tested = printCount(likeness.length, 'other');
+  const line = (told: Likeness['told'], worst: (a: number, b: number) => boolean) =>
+    likeness
+      .filter((one) => one.told === told)
+      .reduce<Likeness | null>(
+        (best, one) => (best === null || worst(one.pAdjusted, best.pAdjusted) ? one : best),
+        null,
+      );
+  const nearest = line('not told apart', (a, b) => a > b) ?? line('told apart', (a, b) => a > b);
+  const p =
+    nearest === null
+      ? ''
+      : `; largest p, of ${nearest.label}, ${printP(nearest.pAdjusted).replace('p = ', '').replace('p < ', 'below ')}`;
+  return `Told apart from draws of one source: ${toldApart.length} of ${tested} (items dealt between the two, p adjusted after Holm${p}).`;
 }
 
-function sameWords({ likeness, options }: StandingFound, same: StandingFound['sameWithin'][number]): string {
-  if ('why' in same)
-    return `Like could not be compared with like: ${same.why}; likeness may be one of conditions of preservation or recovery.`;
-  const head = `Within the same ${same.attribute.toLowerCase()} (${same.value}, ${printCount(same.items, 'item')} of the site)`;
-  if (same.likeness.length === 0)
-    return `${head} there is nothing to compare with: no other has any; what sets it apart may be its preservation.`;
-  const [first] = same.likeness;
-  const value = `${NAMED[options.coefficient]} ${printNumber(first.value)}, n = ${first.items}`;
-  const without = same.without.length > 0 ? `; without any: ${printList(same.without)}` : '';
-  return first.label === likeness[0].label
-    ? `${head} it is still most like ${first.label} (${value})${without}.`
-    : `${head} it is most like ${first.label} (${value}) and no longer ${likeness[0].label}: the answer depends on it${without}.`;
+/** Attributes that the line names. */
+const MOST_NAMED = 3;
+
+function apartLine({ apart, atHome, options }: StandingFound): string {
+  const sure = apart.filter(({ told }) => told === 'told apart');
+  const named = sure.slice(0, MOST_NAMED).map(sayApart);
+  const rest = sure.length - named.length;
+  const tested = apart.filter(({ told }) => told !== 'cannot be told').length;
+  const attributes =
+    sure.length === 0
+      ? `None of ${printCount(tested, 'attribute')} sets it apart from all others together (Holm)`
+      : `Apart from all others together in ${sure.length} of ${printCount(tested, 'attribute')} (Holm): ${printList([...named, ...(rest > 0 ? [`${rest} more`] : [])])}`;
+  if ('why' in atHome) return `${attributes}.`;
+  const { elsewhere, judged, share, expected } = atHome;
+  return `${attributes}; ${elsewhere.length} of ${printCount(judged, 'item')} ${elsewhere.length === 1 ? 'has' : 'have'} most of ${elsewhere.length === 1 ? 'its' : 'their'} ${options.nearest} nearest items elsewhere (${percent(share)} of the nearest; ${percent(expected)} if places meant nothing).`;
+}
+
+function sayApart({ attribute, says, measure, effect, pAdjusted }: Apart): string {
+  const size = typeof effect === 'number' ? printNumber(effect, 2) : '';
+  const p = typeof pAdjusted === 'number' ? printP(pAdjusted) : '';
+  return `${attribute} (${says}; ${measure === 'Cliff’s delta' ? measure : 'V'} ${size}, ${p})`;
+}
+
+function nearerLine({ nearer }: StandingFound): string {
+  const gaps = [...new Set(nearer.flatMap(({ answer }) => ('why' in answer ? [answer.why] : [])))];
+  const tested = nearer.filter(({ who, answer }) => who === 'all assemblages' && !('why' in answer));
+  if (tested.length === 0)
+    return `Whether likeness falls with distance in space or time cannot be told: ${printList(gaps)}.`;
+  const falls = tested.filter(({ told }) => told === 'told apart');
+  const plain = tested.filter(({ apartFrom }) => apartFrom === null);
+  const test = `rank Mantel over ${assemblagesOf(tested)} assemblages`;
+  if (falls.length > 0)
+    return `Likeness falls with distance in ${printList(falls.map(sayNearer))} (${test}).`;
+  return `That likeness falls with distance is not shown: ${plain.map(sayNearer).join('; ')} (${test}).`;
+}
+
+function assemblagesOf(tested: readonly NearerIn[]): string {
+  const counts = tested.flatMap(({ answer }) => ('why' in answer ? [] : [answer.n]));
+  return printNumber(counts.reduce((least, n) => Math.min(least, n)));
+}
+
+function sayNearer({ against, apartFrom, answer }: NearerIn): string {
+  if ('why' in answer) return '';
+  const besides = apartFrom === null ? '' : ` apart from ${apartFrom}`;
+  return `${against}${besides} (r = ${printNumber(answer.statistic, 2)}, ${printP(answer.p)})`;
 }

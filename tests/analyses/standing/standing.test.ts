@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { printTurn } from '../../../src/analyses/phrasing.ts';
 import { standing } from '../../../src/analyses/standing/index.ts';
 import { condensedIndex } from '../../../src/numerics/dissimilarity/condensed.ts';
 import { expectClose } from '../../numerics/close.ts';
 import { reference } from '../../references/reference.ts';
+import { faultsOfAnswer } from '../answer-rules.ts';
 import { ask, everyNumber, inputFrom, linesOf } from '../ask.ts';
 
 const quick = { relabellings: 199, resamples: 199 };
@@ -32,8 +34,8 @@ describe(`likeness of one assemblage to the others, against ${tool} (${version})
   const meadows = [0, 1, 4, 9];
   const rows = rowsOf(Object.fromEntries(meadows.map((row) => [`s${row}`, dune[row]])));
   it.each(['brainerd-robinson', 'bray-curtis', 'morisita-horn', 'jaccard'])('%s', (coefficient) => {
-    const { found } = ask(standing, inputFrom(rows), { ...question, site: 's4', coefficient });
-    const lines = linesOf(found.tables.likeness);
+    const { tables } = ask(standing, inputFrom(rows), { ...question, site: 's4', coefficient });
+    const lines = linesOf(tables.likeness);
     expect(lines).toHaveLength(3);
     for (const other of [0, 1, 9]) {
       const value = lineOf(lines, `s${other}`).likeness as number;
@@ -48,22 +50,22 @@ describe('relations', () => {
   const table = { p: [9, 3, 2], q: [9, 3, 2], r: [1, 4, 9], s: [2, 9, 3] };
 
   it('an assemblage equal to the site is fully alike, lies where it lies and is not distinguishable', () => {
-    const { found, words } = ask(standing, inputFrom(rowsOf(table)), question);
-    const first = linesOf(found.tables.likeness)[0];
+    const { tables, words } = ask(standing, inputFrom(rowsOf(table)), question);
+    const first = linesOf(tables.likeness)[0];
     expect(first.label).toBe('q');
     expectClose(first.likeness as number, 200);
     expect(first.p).toBe(1);
-    const axes = linesOf(found.tables.axes);
+    const axes = linesOf(tables.axes);
     expectClose(axes[0].axis1 as number, lineOf(axes.slice(1), 'q').axis1 as number);
-    expect(words.answer).toContain('that it is a draw from the same source as');
-    const unlike = linesOf(found.tables.unlike);
+    expect(words.answer).toBe('In fibre p is most like q; it is not told apart from q.');
+    const unlike = linesOf(tables.unlike);
     expect(unlike[0].label).toBe('q');
   });
 
   it('its items differ from those of an equal assemblage by the share of unequal pairs (by hand)', () => {
-    const { found } = ask(standing, inputFrom(rowsOf({ p: [2, 1], q: [1, 2] })), question);
+    const { tables } = ask(standing, inputFrom(rowsOf({ p: [2, 1], q: [1, 2] })), question);
     // Of 9 pairs 5 differ in kind (2 x 2 and 1 x 1); among the 3 pairs of the site 2 do.
-    const [line] = linesOf(found.tables.unlike);
+    const [line] = linesOf(tables.unlike);
     expectClose(line.between as number, 5 / 9);
     expectClose(line.siteWithin as number, 2 / 3);
     expectClose(line.excess as number, 5 / 9 - 2 / 3);
@@ -75,7 +77,7 @@ describe('relations', () => {
       { ...row, item: `i${place}` },
     ]);
     const values = (rows: Parameters<typeof inputFrom>[0]) =>
-      linesOf(ask(standing, inputFrom(rows), question).found.tables.likeness).map(({ items, likeness }) => [
+      linesOf(ask(standing, inputFrom(rows), question).tables.likeness).map(({ items, likeness }) => [
         items,
         likeness,
       ]);
@@ -102,8 +104,8 @@ describe('what sets it apart', () => {
     ...[2, 3, 4, 5, 6].map((density1) => ({ site: 'r', fibre: 'k1', density1 })),
   ];
   it('numbers wholly above the others have delta 1 and the exact p 2 / (15 choose 5), adjusted by Holm', () => {
-    const { found, words, figures } = ask(standing, inputFrom(rows), question);
-    const [first] = linesOf(found.tables.apart);
+    const { tables, words, figures } = ask(standing, inputFrom(rows), question);
+    const [first] = linesOf(tables.apart);
     expect([first.attribute, first.effect, first.says]).toEqual([
       'density1',
       1,
@@ -111,14 +113,15 @@ describe('what sets it apart', () => {
     ]);
     expectClose(first.p as number, 2 / 3003, 1e-9);
     expectClose(first.pAdjusted as number, (2 * 2) / 3003, 1e-9);
-    expect(words.answer).toContain(
+    expect(first.told).toBe('told apart');
+    expect(words.because[2]).toContain(
       'density1 (median 10 per cm against 3.5 per cm; Cliff’s delta 1, p = 0.0013)',
     );
     expect(Object.keys(figures)).toContain('apart');
   });
   it('kinds have Fisher’s exact p', () => {
-    const { found } = ask(standing, inputFrom(rows), question);
-    const kinds = linesOf(found.tables.apart).find(({ attribute }) => attribute === 'fibre');
+    const { tables } = ask(standing, inputFrom(rows), question);
+    const kinds = linesOf(tables.apart).find(({ attribute }) => attribute === 'fibre');
     // Hypergeometric, all 5 of k1 among the other 10: 252/3003; the other tail, all of p k1, is 1/3003; 4 of k1 at p 50/3003.
     expectClose(kinds?.p as number, (252 + 1 + 50) / 3003, 1e-9);
   });
@@ -133,19 +136,20 @@ describe('like with like, space and time', () => {
     ]),
   );
   it('says what is not recorded', () => {
-    const { found, words } = ask(standing, inputFrom(rowsOf(table)), question);
-    expect(linesOf(found.tables.sameWithin)[0].likeness).toEqual({ why: 'no source records preservation' });
-    expect(words.answer).toContain(
-      'Whether it is nearer in space or in time cannot be said: no source records latitude and longitude',
+    const { tables, words } = ask(standing, inputFrom(rowsOf(table)), question);
+    expect(linesOf(tables.sameWithin)[0].likeness).toEqual({ why: 'no source records preservation' });
+    expect(words.because[3]).toContain(
+      'Whether likeness falls with distance in space or time cannot be told: no source records latitude and longitude',
     );
-    expect(words.unless.map((turn) => turn.what).join(' ')).toContain('Like could not be compared with like');
+    expect(words.unless.map(printTurn).join(' ')).toContain('since no source records preservation');
+    expect(words.next).toContain('A record of preservation, so that like can be compared with like.');
   });
   it('tests both where places and dates are known', () => {
-    const { found } = ask(standing, inputFrom(rowsOf(table, placed)), {
+    const { tables } = ask(standing, inputFrom(rowsOf(table, placed)), {
       ...question,
       places: ['east', 'north'],
     });
-    const lines = linesOf(found.tables.nearer);
+    const lines = linesOf(tables.nearer);
     expect(lines.every(({ statistic }) => typeof statistic === 'number')).toBe(true);
     // Its unlikeness rises with time to each of the other four: rho 1, one of 24 orders.
     const own = lines.find(({ who, against }) => who === 'this one' && against === 'time');
@@ -157,8 +161,8 @@ describe('like with like, space and time', () => {
       ...rowsOf({ p: [4, 2], q: [4, 2] }).map((row) => ({ ...row, structure: 'tabby' })),
       ...rowsOf({ q: [0, 9], r: [3, 3] }).map((row) => ({ ...row, structure: 'plain twining' })),
     ];
-    const { found } = ask(standing, inputFrom(rows), { ...question, sameWithin: ['structure'] });
-    const lines = linesOf(found.tables.sameWithin);
+    const { tables } = ask(standing, inputFrom(rows), { ...question, sameWithin: ['structure'] });
+    const lines = linesOf(tables.sameWithin);
     expect(lines.map(({ label, items }) => [label, items])).toEqual([
       ['q', 6],
       ['r', 0],
@@ -183,7 +187,9 @@ describe('within its region', () => {
     // 7 of s, 7 of t and the one of the site that is twined.
     expect(found.n.fragments).toBe(18);
     expect(found.n.setAside).toEqual([{ reason: 'structure is not tabby, or not recorded', fragments: 15 }]);
-    expect(words.answer).toMatch(/^Within structure tabby, in fibre p \(6 items\) is most like q/);
+    expect(words.answer).toBe(
+      'Within structure tabby, in fibre p is most like q, though r cannot be ruled out; it is not told apart from q and r.',
+    );
     expect(figures.likeness.caption).toContain('Only items of structure tabby are compared.');
     const alone = rows.filter(({ structure }) => structure === 'tabby');
     const plain = ask(standing, inputFrom(alone), { ...question, attributes: ['fibre'] });
@@ -210,11 +216,11 @@ describe('within its region', () => {
       structure: 'tabby',
       spacingClass: i % 4 === 3 ? 'open' : 'close',
     }));
-    const { found } = ask(standing, inputFrom(made), {
+    const { tables } = ask(standing, inputFrom(made), {
       ...question,
       sameWithin: ['structure', 'spacingClass'],
     });
-    const line = linesOf(found.tables.apart).find(({ attribute }) => attribute === 'density1');
+    const line = linesOf(tables.apart).find(({ attribute }) => attribute === 'density1');
     // Of 16 pairs 10 are above (8: 3, 9: 3, 10: 4), 4 below (8 and 1 against 9, 1 against 2 and 3), 2 equal.
     expectClose(line?.effect as number, (10 - 4) / 16);
     expectClose(line?.within1 as number, (10 - 4) / 16);
@@ -244,10 +250,72 @@ describe('refusals and the smallest tables', () => {
     for (const table of [
       { p: [1, 0], q: [0, 1] },
       { p: [1, 1], q: [0, 1], r: [2, 0] },
+      { p: [6, 0], q: [0, 6], r: [6, 0] },
+      { p: [0, 0, 3], q: [6, 6, 0] },
     ]) {
       const answer = () => ask(standing, inputFrom(rowsOf(table)), question);
+      expect(faultsOfAnswer(answer().words)).toEqual([]);
       expect(everyNumber(answer()).some(Number.isNaN)).toBe(false);
       expect(JSON.stringify(answer())).toBe(JSON.stringify(answer()));
     }
+  });
+});
+
+describe('the verdict', () => {
+  const answer = (rows: Parameters<typeof inputFrom>[0], options: object = {}) =>
+    ask(standing, inputFrom(rows), { ...question, ...options });
+
+  it('calls a tie a tie, with everybody in it', () => {
+    const { words } = answer(rowsOf({ p: [9, 1], q: [18, 2], r: [27, 3], s: [0, 20] }));
+    expect(words.answer).toContain('equally like q and r, a tie of two');
+    expect(words.answer).not.toContain('most like');
+  });
+
+  it('ranks nobody on fewer than five items, and says whom it left out', () => {
+    const { words, found } = answer(rowsOf({ p: [9, 3], q: [3, 1], r: [6, 6] }));
+    expect(found.likeness[0].label).toBe('q');
+    expect(words.answer).toMatch(/^In fibre p is most like r/);
+    expect(words.because[0]).not.toContain('q ');
+    expect(words.unless.map(printTurn).join(' ')).toContain('q (4) could be ranked');
+    expect(answer(rowsOf({ p: [3, 1], q: [6, 6] })).words.answer).toBe(
+      'Whom p is like in fibre cannot be told: p has 4 of the 5 items that a ranking needs.',
+    );
+  });
+
+  it('says in the answer who is the most alike among like items, where it is somebody else', () => {
+    const rows = [
+      ...rowsOf({ p: [8, 2], q: [2, 8], r: [8, 2] }).map((row) => ({ ...row, structure: 'tabby' })),
+      ...rowsOf({ q: [12, 0], r: [0, 12] }).map((row) => ({ ...row, structure: 'plain twining' })),
+    ];
+    const { words, found } = answer(rows, { sameWithin: ['structure'] });
+    expect(found.likeness[0].label).toBe('q');
+    expect(words.answer).toContain(', but among items tabby alone most like r');
+    expect(words.unless[0]).toMatchObject({ overturns: true, size: expect.stringContaining('most like r') });
+  });
+
+  it('says in the answer that the site alone is of its preservation', () => {
+    const rows = [
+      ...rowsOf({ p: [8, 2] }).map((row) => ({ ...row, structure: 'tabby' })),
+      ...rowsOf({ q: [7, 3], r: [2, 8] }).map((row) => ({ ...row, structure: 'plain twining' })),
+    ];
+    const { words } = answer(rows, { sameWithin: ['structure'] });
+    expect(words.answer).toContain('; only it is tabby, so structure may be why');
+  });
+
+  it('judges by the confidence that was asked for', () => {
+    const rows = rowsOf({ p: [9, 3], q: [4, 8] });
+    const told = (confidence: number) => answer(rows, { confidence }).found.likeness[0];
+    const { pAdjusted } = told(0.95);
+    expect(pAdjusted).toBeGreaterThan(0.05);
+    expect(told(0.95).told).toBe('not told apart');
+    expect(told(1 - pAdjusted).told).toBe('told apart');
+  });
+
+  it('draws no bar where limits are not known', () => {
+    const { figures, found } = answer(rowsOf({ p: [9, 0], q: [0, 9], r: [3, 6] }));
+    const unknown = found.likeness.filter(({ interval }) => 'why' in interval).map(({ label }) => label);
+    expect(unknown).toEqual(['q']);
+    const bare = figures.likeness.data.filter(({ error_x }) => error_x === undefined);
+    expect(bare.flatMap(({ y }) => y)).toEqual(['q (9)']);
   });
 });

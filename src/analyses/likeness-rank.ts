@@ -1,0 +1,70 @@
+import type { First } from '../numerics/assemblages/ranking.ts';
+import { mostAlike, type SimilarityCoefficient } from '../numerics/assemblages/similarity.ts';
+import { NAMED } from './coefficient-option.ts';
+import { nameSome, numberWord } from './one-sentence.ts';
+import { printNumber } from './phrasing.ts';
+
+/** Who is the most alike, for every analysis that ranks assemblages by likeness. */
+export interface Rank {
+  /** The first; several where they tie. */
+  readonly labels: readonly string[];
+  readonly value: number;
+  /** Share of the draws of items in which one of them comes first. */
+  readonly share: number;
+  /** Others that come first in too many draws to be ruled out, the likeliest first. */
+  readonly rivals: readonly { readonly label: string; readonly share: number }[];
+}
+
+/** Fewest items of an assemblage that is ranked: of fewer nothing is typical. */
+export const LEAST_RANKED = 5;
+
+/** An assemblage with too few items to be ranked. */
+export interface TooFew {
+  readonly label: string;
+  readonly items: number;
+}
+
+/** Coefficients of shares: those by which a ranking is tried once more. The others rest on size or presence alone. */
+export const OF_SHARES: readonly SimilarityCoefficient[] = [
+  'brainerd-robinson',
+  'morisita-horn',
+  'chi-square',
+];
+
+/** The same with the labels of the places. */
+export function rankOf(first: First, labels: readonly string[]): Rank {
+  return {
+    labels: first.leaders.map((place) => labels[place]),
+    value: first.value,
+    share: first.share,
+    rivals: first.rivals.map(({ place, share }) => ({ label: labels[place], share })),
+  };
+}
+
+/** Whether two rankings have no leader in common. */
+export function isOther(rank: Pick<Rank, 'labels'>, other: Pick<Rank, 'labels'>): boolean {
+  return !other.labels.some((label) => rank.labels.includes(label));
+}
+
+/** "most like A", "equally like A and B, a tie of two", "most like A, though B cannot be ruled out". */
+export function sayRank({ labels, rivals }: Rank, how: 'most' | 'least'): string {
+  const near = nameSome(
+    rivals.map(({ label }) => label),
+    2,
+  );
+  const others = rivals.length === 0 ? '' : `, though ${near} cannot be ruled out`;
+  if (labels.length === 1) return `${how} like ${labels[0]}${others}`;
+  const equally = how === 'most' ? 'equally like' : 'equally unlike';
+  return `${equally} ${nameSome(labels)}, a tie of ${numberWord(labels.length)}${others}`;
+}
+
+/** "123 of 200"; the number alone for a distance. */
+export function sayLikeness(value: number, coefficient: SimilarityCoefficient): string {
+  const most = mostAlike(coefficient);
+  return most === 0 ? printNumber(value) : `${printNumber(value)} of ${most}`;
+}
+
+/** "Brainerd-Robinson". */
+export function coefficientName(coefficient: SimilarityCoefficient): string {
+  return NAMED[coefficient];
+}

@@ -1,0 +1,130 @@
+import type { Turn } from '../contract.ts';
+import { coefficientName, sayLikeness } from '../likeness-rank.ts';
+import { nameSome } from '../one-sentence.ts';
+import { printCount, printList, printNumber } from '../phrasing.ts';
+import type { StandingFound } from './found.ts';
+
+/** What would change whom the site is like: what was tried and does so first. */
+export function standingTurns(found: StandingFound): readonly Turn[] {
+  const turns = [
+    ...withinTurns(found),
+    ...coefficientTurns(found),
+    ...rivalTurns(found),
+    ...recordingTurns(found),
+    ...sizeTurns(found),
+  ];
+  return [...turns.filter(({ overturns }) => overturns), ...turns.filter(({ overturns }) => !overturns)];
+}
+
+function withinTurns({ sameWithin, ranking, options }: StandingFound): Turn[] {
+  if ('why' in ranking.most) return [];
+  return sameWithin.map((same): Turn => {
+    if ('why' in same)
+      return {
+        what: 'Were like compared with like',
+        size: `this could not be tried, since ${same.why}; likeness may be one of conditions of preservation or recovery`,
+        overturns: false,
+      };
+    const what = `Counted among items ${same.value} alone (${printCount(same.items, 'item')} of the site)`;
+    const without = same.without.length > 0 ? `; without any: ${nameSome(same.without)}` : '';
+    if (same.standsAlone)
+      return {
+        what,
+        size: `nobody could be ranked, since ${'why' in same.most ? same.most.why : ''}: what sets it apart may be its ${same.attribute.toLowerCase()}`,
+        overturns: false,
+      };
+    if ('why' in same.most) return { what, size: `${same.most.why}${without}`, overturns: false };
+    const value = sayLikeness(same.most.value, options.coefficient);
+    return {
+      what,
+      size: `${same.overturns ? '' : 'still '}most like ${nameSome(same.most.labels)} (${value})${without}`,
+      overturns: same.overturns,
+    };
+  });
+}
+
+function coefficientTurns({ ranking }: StandingFound): Turn[] {
+  return ranking.otherCoefficients
+    .filter(({ overturns }) => overturns)
+    .map(({ coefficient, labels }) => ({
+      what: `By another coefficient, ${coefficientName(coefficient)}`,
+      size: `most like ${nameSome(labels)}`,
+      overturns: true,
+    }));
+}
+
+function rivalTurns({ ranking }: StandingFound): Turn[] {
+  const { most } = ranking;
+  if ('why' in most || most.rivals.length === 0) return [];
+  return [
+    {
+      what: 'Had other items been found',
+      size: `first comes ${printList(most.rivals.slice(0, 3).map(({ label, share }) => `${label} in ${printNumber(share * 100, 2)} %`))} of draws of the items`,
+      overturns: false,
+    },
+  ];
+}
+
+function recordingTurns({ table, axes, siteItems }: StandingFound): Turn[] {
+  const nested: Turn[] =
+    table.nested.length === 0
+      ? []
+      : [
+          {
+            what: 'Recorded more closely everywhere',
+            size: `${printList(table.nested)} stand${table.nested.length === 1 ? 's' : ''} beside narrower kinds of the same, so that places recorded more closely look different for that alone`,
+            overturns: false,
+          },
+        ];
+  if ('why' in axes || axes.unplaced === 0) return nested;
+  return [
+    ...nested,
+    {
+      what: 'Were kinds that no other has found elsewhere too',
+      size: `${axes.unplaced} of ${printCount(siteItems, 'item')} of the site ${axes.unplaced === 1 ? 'is' : 'are'} of such kinds, which keep it from every other and do not move it on the map`,
+      overturns: false,
+    },
+  ];
+}
+
+function sizeTurns({ ranking, n }: StandingFound): Turn[] {
+  const few: Turn[] =
+    ranking.tooFew.length === 0
+      ? []
+      : [
+          {
+            what: 'With more items',
+            size: `${nameSome(ranking.tooFew.map(({ label, items }) => `${label} (${items})`))} could be ranked, which are now left out`,
+            overturns: false,
+          },
+        ];
+  const aside = n.setAside.reduce((sum, { fragments }) => sum + fragments, 0);
+  if (aside === 0) return few;
+  return [
+    ...few,
+    {
+      what: 'Were what is set aside known',
+      size: `${printCount(aside, 'fragment')}: ${n.setAside.map(({ reason, fragments }) => `${reason} (${fragments})`).join('; ')}`,
+      overturns: false,
+    },
+  ];
+}
+
+/** What would settle whom the site is like. */
+export function whatWouldSettle({ ranking, sameWithin, nearer, options }: StandingFound): string[] {
+  const { most } = ranking;
+  const missing = sameWithin.flatMap((same) => ('why' in same ? [same.attribute.toLowerCase()] : []));
+  const gaps = new Set(nearer.flatMap(({ answer }) => ('why' in answer ? [answer.why] : [])));
+  return [
+    ...('why' in most ? ['More items with a kind recorded.'] : []),
+    ...(!('why' in most) && most.rivals.length > 0
+      ? [
+          `More items of ${nameSome([options.site, ...most.labels, ...most.rivals.map(({ label }) => label)], 4)}.`,
+        ]
+      : []),
+    ...(missing.length > 0
+      ? [`A record of ${printList(missing)}, so that like can be compared with like.`]
+      : []),
+    ...(gaps.size > 0 ? ['Places and dates of the assemblages, to test whether likeness follows them.'] : []),
+  ];
+}
