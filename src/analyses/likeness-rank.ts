@@ -1,8 +1,7 @@
 import type { First } from '../numerics/assemblages/ranking.ts';
 import { mostAlike, type SimilarityCoefficient } from '../numerics/assemblages/similarity.ts';
 import { NAMED } from './coefficient-option.ts';
-import { nameSome, numberWord } from './one-sentence.ts';
-import { printNumber } from './phrasing.ts';
+import { printNumber, printSmall, printSome } from './phrasing.ts';
 
 /** Who is the most alike, for every analysis that ranks assemblages by likeness. */
 export interface Rank {
@@ -48,14 +47,14 @@ export function isOther(rank: Pick<Rank, 'labels'>, other: Pick<Rank, 'labels'>)
 
 /** "most like A", "equally like A and B, a tie of two", "most like A, though B cannot be ruled out". */
 export function sayRank({ labels, rivals }: Rank, how: 'most' | 'least'): string {
-  const near = nameSome(
+  const near = printSome(
     rivals.map(({ label }) => label),
     2,
   );
   const others = rivals.length === 0 ? '' : `, though ${near} cannot be ruled out`;
   if (labels.length === 1) return `${how} like ${labels[0]}${others}`;
   const equally = how === 'most' ? 'equally like' : 'equally unlike';
-  return `${equally} ${nameSome(labels)}, a tie of ${numberWord(labels.length)}${others}`;
+  return `${equally} ${printSome(labels, 3)}, a tie of ${printSmall(labels.length)}${others}`;
 }
 
 /** "123 of 200"; the number alone for a distance. */

@@ -17,19 +17,3 @@ export function oneSentence(first: readonly string[], ...more: readonly (readonl
   for (const part of more) said += part.find((text) => wordsIn(`${said}${text}`) <= MOST_WORDS) ?? '';
   return `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
 }
-
-/** "A, B and C"; "A, B and 4 more" where there are more than `most`. */
-export function nameSome(labels: readonly string[], most = 3): string {
-  const named = labels.length <= most + 1 ? labels : labels.slice(0, most);
-  const rest = labels.length - named.length;
-  const parts = rest > 0 ? [...named, `${rest} more`] : named;
-  if (parts.length < 2) return parts.join('');
-  return `${parts.slice(0, -1).join(', ')} and ${parts[parts.length - 1]}`;
-}
-
-const NUMBERS = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
-
-/** Small whole numbers in words. */
-export function numberWord(count: number): string {
-  return NUMBERS[count] ?? String(count);
-}

@@ -1,7 +1,6 @@
 import type { Turn } from '../contract.ts';
 import { coefficientName, sayLikeness } from '../likeness-rank.ts';
-import { nameSome } from '../one-sentence.ts';
-import { printCount, printList, printNumber } from '../phrasing.ts';
+import { printCount, printList, printNumber, printSome } from '../phrasing.ts';
 import type { StandingFound } from './found.ts';
 
 /** What would change whom the site is like: what was tried and does so first. */
@@ -26,7 +25,7 @@ function withinTurns({ sameWithin, ranking, options }: StandingFound): Turn[] {
         overturns: false,
       };
     const what = `Counted among items ${same.value} alone (${printCount(same.items, 'item')} of the site)`;
-    const without = same.without.length > 0 ? `; without any: ${nameSome(same.without)}` : '';
+    const without = same.without.length > 0 ? `; without any: ${printSome(same.without, 3)}` : '';
     if (same.standsAlone)
       return {
         what,
@@ -37,7 +36,7 @@ function withinTurns({ sameWithin, ranking, options }: StandingFound): Turn[] {
     const value = sayLikeness(same.most.value, options.coefficient);
     return {
       what,
-      size: `${same.overturns ? '' : 'still '}most like ${nameSome(same.most.labels)} (${value})${without}`,
+      size: `${same.overturns ? '' : 'still '}most like ${printSome(same.most.labels, 3)} (${value})${without}`,
       overturns: same.overturns,
     };
   });
@@ -48,7 +47,7 @@ function coefficientTurns({ ranking }: StandingFound): Turn[] {
     .filter(({ overturns }) => overturns)
     .map(({ coefficient, labels }) => ({
       what: `By another coefficient, ${coefficientName(coefficient)}`,
-      size: `most like ${nameSome(labels)}`,
+      size: `most like ${printSome(labels, 3)}`,
       overturns: true,
     }));
 }
@@ -94,7 +93,10 @@ function sizeTurns({ ranking, n }: StandingFound): Turn[] {
       : [
           {
             what: 'With more items',
-            size: `${nameSome(ranking.tooFew.map(({ label, items }) => `${label} (${items})`))} could be ranked, which are now left out`,
+            size: `${printSome(
+              ranking.tooFew.map(({ label, items }) => `${label} (${items})`),
+              3,
+            )} could be ranked, which are now left out`,
             overturns: false,
           },
         ];
@@ -119,7 +121,7 @@ export function whatWouldSettle({ ranking, sameWithin, nearer, options }: Standi
     ...('why' in most ? ['More items with a kind recorded.'] : []),
     ...(!('why' in most) && most.rivals.length > 0
       ? [
-          `More items of ${nameSome([options.site, ...most.labels, ...most.rivals.map(({ label }) => label)], 4)}.`,
+          `More items of ${printSome([options.site, ...most.labels, ...most.rivals.map(({ label }) => label)], 4)}.`,
         ]
       : []),
     ...(missing.length > 0

@@ -1,7 +1,7 @@
 import type { Answer } from '../contract.ts';
 import { coefficientName, sayLikeness, sayRank } from '../likeness-rank.ts';
-import { nameSome, oneSentence } from '../one-sentence.ts';
-import { printCount, printList, printNumber, printP } from '../phrasing.ts';
+import { oneSentence } from '../one-sentence.ts';
+import { printCount, printList, printNumber, printP, printSome } from '../phrasing.ts';
 import type { Apart, Likeness, NearerIn, StandingFound } from './found.ts';
 import { standingTurns, whatWouldSettle } from './turns-words.ts';
 
@@ -49,18 +49,18 @@ function answerOf({ options, kindsLabel, region, ranking, sameWithin }: Standing
     ),
     sameWithin.flatMap((same) =>
       !('why' in same) && same.overturns && !('why' in same.most)
-        ? [`, but among items ${same.value} alone most like ${nameSome(same.most.labels, 2)}`]
+        ? [`, but among items ${same.value} alone most like ${printSome(same.most.labels, 2)}`]
         : [],
     ),
     otherCoefficients
       .filter(({ overturns }) => overturns)
       .map(
         ({ coefficient, labels }) =>
-          `, and by ${coefficientName(coefficient)} most like ${nameSome(labels, 2)}`,
+          `, and by ${coefficientName(coefficient)} most like ${printSome(labels, 2)}`,
       ),
     [
       notToldApart.length > 0
-        ? `; it is not told apart from ${nameSome(notToldApart, 2)}`
+        ? `; it is not told apart from ${printSome(notToldApart, 2)}`
         : toldApart.length > 1
           ? '; it is told apart from every other'
           : '; the two are told apart',
@@ -87,7 +87,7 @@ function likenessLine(found: StandingFound): string {
   const draws =
     'why' in most
       ? ''
-      : `; ${nameSome(most.labels)} first in ${printNumber(most.share * 100, 2)} % of draws of the items`;
+      : `; ${printSome(most.labels, 3)} first in ${printNumber(most.share * 100, 2)} % of draws of the items`;
   return `${coefficientName(coefficient)} of ${options.site} (${printCount(siteItems, 'item')}): ${named.map(said).join('; ')}${draws}.`;
 }
 

@@ -1,3 +1,4 @@
+import { standingOptions } from '../../../analyses/standing/options.ts';
 import type { AttributeView } from '../../engine/protocol.ts';
 import { COEFFICIENTS, groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
 import { Check, Choice } from '../../parts/controls.tsx';
@@ -9,6 +10,11 @@ export interface SiteFormProps {
   readonly asked: StudyAnalysis;
   readonly sites: readonly string[];
   readonly onSet: (options: Readonly<Record<string, unknown>>, what: string) => void;
+}
+
+/** The question without what the study says about it. */
+function optionsOf({ id: _id, kind: _kind, title: _title, ...options }: StudyAnalysis) {
+  return options;
 }
 
 /** What may bound a region, in space or in time. */
@@ -26,8 +32,8 @@ export function SiteForm({ asked, sites, onSet }: SiteFormProps) {
     id === 'assemblage'
       ? assemblages.find((label) => label !== '')
       : attributes.find(({ definition }) => definition.id === id)?.levels[0]?.label;
-  const confineTo = (asked.confineTo as readonly string[] | undefined) ?? [];
-  const [like] = (asked.sameWithin as readonly string[] | undefined) ?? ['preservation'];
+  const { confineTo, sameWithin, coefficient } = standingOptions.parse(optionsOf(asked));
+  const [like] = sameWithin;
   const kinds = kindOptions(attributes);
   const bounds = attributes.filter(
     ({ definition, levels }) =>
@@ -82,8 +88,8 @@ export function SiteForm({ asked, sites, onSet }: SiteFormProps) {
       <Choice
         label="Likeness by"
         options={COEFFICIENTS}
-        value={(asked.coefficient as string | undefined) ?? 'brainerd-robinson'}
-        onChange={(coefficient) => onSet({ coefficient }, 'another coefficient')}
+        value={coefficient}
+        onChange={(id) => onSet({ coefficient: id }, 'another coefficient')}
       />
       <Choice
         label="Once more within the same"

@@ -4,9 +4,6 @@ import { useLabels } from '../../parts/use-labels.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
 
-/** Quick enough to answer while the question is being put. */
-const QUICK = { resamples: 399, relabellings: 999 };
-
 export interface StandingQuestion {
   /** The question put, kept in the study or not; null where there are not two sites. */
   readonly asked: StudyAnalysis | null;
@@ -42,7 +39,7 @@ export function useStanding(openId: string | null): StandingQuestion {
     () =>
       site === undefined || (sites !== null && sites.length < 2)
         ? null
-        : { ...QUICK, ...(saved ?? { id: 'standing', kind: 'standing' }), among, of, site },
+        : { ...(saved ?? { id: 'standing', kind: 'standing' }), among, of, site },
     // The key holds all that it is made of
     [key, sites?.length],
   );
