@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { claimRow } from '../../src/analyses/claims/claim.ts';
+import { claimRow } from '../../src/analyses/claims/reading/claim.ts';
 import { typologyFile } from '../../src/analyses/typology/rules.ts';
 import { sourceProfile } from '../../src/sources/profile.ts';
 import { resultsSchema } from '../../src/study/results-schema.ts';

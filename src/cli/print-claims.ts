@@ -1,6 +1,6 @@
-import type { ClaimsFound } from '../analyses/claims/compute.ts';
-import { type Judged, uncheckedByNeed } from '../analyses/claims/verdicts.ts';
+import type { ClaimsFound, Judged, Unchecked } from '../analyses/claims/found.ts';
 import { claimsWords } from '../analyses/claims/words.ts';
+import { printTurn } from '../analyses/phrasing.ts';
 import type { Terminal } from './terminal.ts';
 import { tame, textTable, wrap } from './text-table.ts';
 
@@ -10,7 +10,7 @@ import { tame, textTable, wrap } from './text-table.ts';
  */
 export function printClaims(terminal: Terminal, found: ClaimsFound): void {
   const { colour } = terminal;
-  const { sentence, cautions } = claimsWords(found);
+  const { answer, unless } = claimsWords(found);
   terminal.out(
     textTable(
       [
@@ -32,9 +32,9 @@ export function printClaims(terminal: Terminal, found: ClaimsFound): void {
   );
   for (const grave of ['cannot be', 'differs', 'agrees only if rounded'] as const)
     for (const one of found.judged.filter(({ verdict }) => verdict === grave)) printOne(terminal, one);
-  printUnchecked(terminal, found.judged);
-  terminal.out(`\n${line(sentence, terminal)}\n`);
-  for (const caution of cautions) terminal.out(`${colour.yellow(line(`Mind: ${caution}`, terminal))}\n`);
+  printUnchecked(terminal, found.unchecked);
+  terminal.out(`\n${line(answer, terminal)}\n`);
+  for (const turn of unless) terminal.out(`${colour.yellow(line(`Unless: ${printTurn(turn)}`, terminal))}\n`);
 }
 
 function printOne(terminal: Terminal, { figure, verdict, says, why, explained, resolve }: Judged): void {
@@ -46,8 +46,7 @@ function printOne(terminal: Terminal, { figure, verdict, says, why, explained, r
   if (resolve !== '') terminal.out(`${line(`To settle it: ${resolve}`, terminal)}\n`);
 }
 
-function printUnchecked(terminal: Terminal, judged: readonly Judged[]): void {
-  const groups = uncheckedByNeed(judged);
+function printUnchecked(terminal: Terminal, groups: readonly Unchecked[]): void {
   if (groups.length === 0) return;
   terminal.out(`\n${terminal.colour.bold('Cannot be checked')}\n`);
   for (const { resolve, entries } of groups)

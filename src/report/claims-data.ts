@@ -1,13 +1,11 @@
-import type { ClaimsFound } from '../analyses/claims/compute.ts';
+import type { ClaimsFound } from '../analyses/claims/found.ts';
 import { claimsWords } from '../analyses/claims/words.ts';
 import { writeCsv } from '../sources/export.ts';
 
 /** The verdicts as data for another program: each figure with every check behind it. */
 export function claimsJson(found: ClaimsFound) {
-  const { sentence, cautions } = claimsWords(found);
   return {
-    sentence,
-    cautions,
+    words: claimsWords(found),
     counts: found.counts,
     figures: found.judged.map(({ figure, verdict, says, why, explained, resolve, checks }) => ({
       id: figure.id,

@@ -1,6 +1,4 @@
-import { VERDICTS, type Verdict } from '../analyses/claims/check.ts';
-import type { ClaimsFound } from '../analyses/claims/compute.ts';
-import { type Judged, uncheckedByNeed } from '../analyses/claims/verdicts.ts';
+import { type ClaimsFound, type Judged, VERDICTS, type Verdict } from '../analyses/claims/found.ts';
 import { printCount, printList } from '../analyses/phrasing.ts';
 
 const HEADINGS: Readonly<Partial<Record<Verdict, string>>> = {
@@ -13,7 +11,7 @@ const HEADINGS: Readonly<Partial<Record<Verdict, string>>> = {
  * A list for a letter to the author, in Markdown: what was found, with its arithmetic and the shortest way to
  * settle it. Says nothing of how a difference came about.
  */
-export function claimsLetter({ judged, counts, withData }: ClaimsFound): string {
+export function claimsLetter({ judged, counts, unchecked, withData }: ClaimsFound): string {
   const against = withData ? 'the data and with each other' : 'each other';
   const summary = VERDICTS.filter((verdict) => counts[verdict] > 0).map(
     (verdict) => `${verdict}: ${counts[verdict]}`,
@@ -31,7 +29,6 @@ export function claimsLetter({ judged, counts, withData }: ClaimsFound): string 
     lines.push('', `## ${HEADINGS[verdict]}`, '');
     lines.push(...entries.map(entry));
   }
-  const unchecked = uncheckedByNeed(judged);
   if (unchecked.length > 0)
     lines.push(
       '',

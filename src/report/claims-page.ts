@@ -1,14 +1,14 @@
-import { VERDICTS } from '../analyses/claims/check.ts';
-import type { ClaimsFound } from '../analyses/claims/compute.ts';
-import type { Judged } from '../analyses/claims/verdicts.ts';
+import { type ClaimsFound, type Judged, VERDICTS } from '../analyses/claims/found.ts';
+import { claimsTables } from '../analyses/claims/tables.ts';
 import { claimsWords } from '../analyses/claims/words.ts';
-import { printCount, printList } from '../analyses/phrasing.ts';
+import { printCount, printList, printTurn } from '../analyses/phrasing.ts';
 import { escapeHtml, tablePart } from './html-parts.ts';
 import { REPORT_STYLE } from './style.ts';
 
 /** One HTML page that stands alone: every printed figure with its verdict, its working folded beneath it. */
 export function renderClaimsPage(found: ClaimsFound, title: string): string {
-  const { sentence, cautions } = claimsWords(found);
+  const { answer, because, unless, next = [] } = claimsWords(found);
+  const { digits } = claimsTables(found);
   const sections = VERDICTS.map((verdict) => ({
     verdict,
     entries: found.judged.filter((one) => one.verdict === verdict),
@@ -28,11 +28,11 @@ export function renderClaimsPage(found: ClaimsFound, title: string): string {
 <header>
 <p class="over">Printed figures</p>
 <h1>${escapeHtml(title)}</h1>
-<p class="say">${escapeHtml(sentence)}</p>
+<p class="say">${escapeHtml(answer)}</p>
 <nav aria-label="Contents"><ol>
 ${sections.map(({ verdict, entries }) => `<li><a href="#${anchor(verdict)}">${verdict}: ${entries.length}</a></li>`).join('\n')}
 </ol></nav>
-${cautions.length > 0 ? `<div class="mind"><h2>Mind</h2><ul>${cautions.map((caution) => `<li>${escapeHtml(caution)}</li>`).join('\n')}</ul></div>` : ''}
+${listPart('Because', because)}${listPart('Unless', unless.map(printTurn))}${listPart('To settle it', next)}
 </header>
 <main>
 ${sections
@@ -43,11 +43,16 @@ ${entries.map(entryPart).join('\n')}
 </section>`,
   )
   .join('\n')}
-${found.tables.digits === undefined ? '' : `<section>${tablePart(found.tables.digits)}</section>`}
+${digits === undefined ? '' : `<section>${tablePart(digits)}</section>`}
 </main>
 </body>
 </html>
 `;
+}
+
+function listPart(head: string, lines: readonly string[]): string {
+  if (lines.length === 0) return '';
+  return `<div class="mind"><h2>${head}</h2><ul>${lines.map((line) => `<li>${escapeHtml(line)}</li>`).join('\n')}</ul></div>`;
 }
 
 const ORDER = ['cannot be', 'differs', 'agrees only if rounded', 'cannot be checked', 'agrees'];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readClaims } from '../../src/analyses/claims/claims-file.ts';
+import { readClaims } from '../../src/analyses/claims/reading/claims-file.ts';
 import { nextDraft, readSheet, sheetBytes } from '../../src/app/screens/printed-figures/claims-list.ts';
 import { parseCsv } from '../../src/sources/parse-csv.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readTable } from '../../src/analyses/claims/printed-table.ts';
+import { readTable } from '../../src/analyses/claims/reading/printed-table.ts';
 import {
   blankGrid,
   gridBytes,

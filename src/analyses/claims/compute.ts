@@ -1,30 +1,16 @@
 import { InputError } from '../../errors.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
-import type { FindingsWithTables } from '../before-answers.ts';
 import type { AnalysisInput } from '../contract.ts';
-import { VERDICTS, type Verdict } from './check.ts';
-import { checkPrint } from './check-print.ts';
-import type { PrintedFigure } from './claim.ts';
-import { readClaims } from './claims-file.ts';
 import { checkData, type Material } from './data/check-data.ts';
-import { gatherEvidence } from './evidence.ts';
+import { type ClaimsFound, VERDICTS, type Verdict } from './found.ts';
+import { judge, uncheckedByNeed } from './judging/judge.ts';
 import type { ClaimsOptions } from './options.ts';
-import { type PrintedTable, readTable } from './printed-table.ts';
-import { claimsTables } from './result-tables.ts';
-import { type LastDigits, lastDigits } from './self/readings.ts';
-import { type Judged, judge } from './verdicts.ts';
-
-export interface ClaimsFound extends FindingsWithTables {
-  readonly judged: readonly Judged[];
-  readonly counts: Readonly<Record<Verdict, number>>;
-  readonly digits: readonly LastDigits[];
-  /** Whether data stood behind the answer. */
-  readonly withData: boolean;
-  /** Columns of the claims file that were not read. */
-  readonly ignored: readonly string[];
-  /** What could not be read and is left out, each in a sentence. */
-  readonly unread: readonly string[];
-}
+import { checkPrint } from './print/check-print.ts';
+import { gatherEvidence } from './print/evidence.ts';
+import { lastDigits } from './print/readings.ts';
+import type { PrintedFigure } from './reading/claim.ts';
+import { readClaims } from './reading/claims-file.ts';
+import { type PrintedTable, readTable } from './reading/printed-table.ts';
 
 /**
  * Which printed figures agree with the data and with each other, which cannot be, and which cannot be checked?
@@ -66,10 +52,12 @@ export interface Claimed {
   readonly ignored: readonly string[];
   /** What could not be read and is left out, each in a sentence. */
   readonly unread: readonly string[];
+  /** Open questions of the data's own tables. */
+  readonly doubts?: readonly string[];
 }
 
 export function judgeClaims(
-  { figures: claimed, tables, ignored, unread }: Claimed,
+  { figures: claimed, tables, ignored, unread, doubts = [] }: Claimed,
   random: Random,
   material: ClaimsMaterial | null,
 ): ClaimsFound {
@@ -90,13 +78,14 @@ export function judgeClaims(
       items: material === null ? 0 : new Set(material.fragments.item).size,
       setAside: [],
     },
-    tables: claimsTables(judged, counts, digits),
     judged,
     counts,
+    unchecked: uncheckedByNeed(judged),
     digits,
     withData: material !== null,
     ignored,
     unread,
+    doubts,
   };
 }
 

@@ -1,9 +1,7 @@
 import type { Figure } from '../contract.ts';
 import { assignStyles, axis, escapeText, figureLayout, GROUND, kindBar, kindStyle } from '../figure-style.ts';
 import { printCount, printP } from '../phrasing.ts';
-import { VERDICTS } from './check.ts';
-import type { ClaimsFound } from './compute.ts';
-import type { LastDigits } from './self/readings.ts';
+import { type ClaimsFound, type LastDigits, VERDICTS } from './found.ts';
 
 /** Verdicts by quantity, and the last digits of each column of readings. */
 export function claimsFigures(found: ClaimsFound): Readonly<Record<string, Figure>> {

@@ -1,16 +1,33 @@
-import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
-import { type ClaimsFound, computeClaims } from './compute.ts';
+import { computeClaims } from './compute.ts';
 import { claimsFigures } from './figures.ts';
+import type { ClaimsFound } from './found.ts';
 import { type ClaimsOptions, claimsOptions } from './options.ts';
+import { claimsTables } from './tables.ts';
 import { claimsWords } from './words.ts';
 
+/**
+ * Printed figures held against each other and against the records. Beside the faces that every analysis has:
+ *
+ *   reading/      a claims file or a printed table becomes printed figures (`PrintedFigure`)
+ *   conventions/  the ordinary ways in which a figure is computed and printed
+ *   print/        figures held against each other; needs no data
+ *   data/         figures recomputed from the records, and the usual reasons for a difference
+ *   judging/      what both say of a figure, and the one verdict made of it
+ *
+ * Reading knows nothing of checks; print and data know nothing of each other; judging comes last.
+ */
 export const claims: Analysis<ClaimsOptions, ClaimsFound> = {
   kind: 'claims',
   question: 'Which printed figures agree, which cannot be, and which cannot be checked?',
   options: claimsOptions,
+  always: [
+    'A difference between a printed figure and its recomputation may come from a slip of the press, another rounding, other records or another method; the verdict says that it differs, not why.',
+    'A figure that could not be checked has nothing said for or against it.',
+    'Printed figures that agree with each other need not be right.',
+  ],
   compute: computeClaims,
+  tables: claimsTables,
   figures: claimsFigures,
-  tables: ({ tables }) => tables,
-  words: (found) => answerOf(claimsWords(found)),
+  words: claimsWords,
 };

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { attributeId, fileName } from '../shared-options.ts';
-import { stepText } from './claim.ts';
+import { stepText } from './reading/claim.ts';
 
 export const claimsOptions = z.strictObject({
   file: fileName().exactOptional().meta({

@@ -1,46 +1,98 @@
-import type { Words } from '../before-answers.ts';
+import type { Answer, Turn } from '../contract.ts';
 import { printCount, printList, printP } from '../phrasing.ts';
-import { VERDICTS } from './check.ts';
-import type { ClaimsFound } from './compute.ts';
-
-const PLURAL: Readonly<Record<string, string>> = {
-  agrees: 'agree',
-  'agrees only if rounded': 'agree only under one rounding',
-  differs: 'differ',
-};
+import type { ClaimsFound, Judged, Verdict } from './found.ts';
+import { placeAndText } from './place-words.ts';
 
 /** How many figures agree, differ, cannot be or cannot be checked; never a word about why they were printed so. */
-export function claimsWords(found: ClaimsFound): Words {
-  const { counts, judged, withData, digits, ignored, unread } = found;
-  const parts = VERDICTS.filter((verdict) => counts[verdict] > 0).map(
-    (verdict) =>
-      `${counts[verdict]} ${counts[verdict] === 1 ? singular(verdict) : (PLURAL[verdict] ?? verdict)}`,
-  );
-  const against = withData ? 'held against the data and each other' : 'held against each other';
-  const cautions: string[] = [];
-  if (counts.differs + counts['cannot be'] > 0)
-    cautions.push(
-      'Printing slips, other rounding, other records or another method can explain a difference; each line says what would settle it.',
-    );
-  if (counts['cannot be checked'] > 0)
-    cautions.push(
-      `${printCount(counts['cannot be checked'], 'figure')} could not be checked: that says nothing for or against them.`,
-    );
-  if (!withData)
-    cautions.push('No data were given: agreement among printed figures does not show that they are right.');
-  for (const { set, n, zeroOrFive, p } of digits.filter((each) => each.p < 0.001))
-    cautions.push(
-      `Readings of "${set}" (n = ${n}) end in 0 or 5 in ${Math.round(100 * zeroOrFive)} % (${printP(p)}): they were likely taken to a coarser step than they are printed to.`,
-    );
-  if (ignored.length > 0)
-    cautions.push(`Columns of the claims file that are not read: ${printList(ignored)}.`);
-  if (unread.length > 0) cautions.push(`Left out, since it cannot be read: ${unread.join(' ')}`);
-  return {
-    sentence: `Of ${printCount(judged.length, 'printed figure')}, ${against}, ${printList(parts)}.`,
-    cautions,
-  };
+export function claimsWords(found: ClaimsFound): Answer {
+  return { answer: answerOf(found), because: evidenceOf(found), unless: turnsOf(found), next: nextOf(found) };
 }
 
-function singular(verdict: string): string {
-  return verdict === 'agrees only if rounded' ? 'agrees only under one rounding' : verdict;
+function answerOf({ counts, judged, withData }: ClaimsFound): string {
+  const all = judged.length;
+  const impossible = counts['cannot be'];
+  const { differs } = counts;
+  const agree = counts.agrees + counts['agrees only if rounded'];
+  const open = counts['cannot be checked'];
+  const figures = printCount(all, 'printed figure');
+  if (all === open && all === 1)
+    return `The printed figure cannot be checked ${withData ? 'here' : 'without the data'}.`;
+  if (all === open) return `None of ${figures} can be checked ${withData ? 'here' : 'without the data'}.`;
+  const rest = [
+    ...(agree > 0 ? [`${agree} ${agree === 1 ? 'agrees' : 'agree'}`] : []),
+    ...(open > 0 ? [`${open} cannot be checked`] : []),
+  ];
+  if (impossible + differs > 0) {
+    const against = [
+      ...(impossible > 0 ? [`${impossible} cannot be as printed`] : []),
+      ...(differs > 0 ? [`${differs} ${differs === 1 ? 'differs' : 'differ'}`] : []),
+    ];
+    return `Of ${figures}, ${printList([...against, ...rest])}.`;
+  }
+  return withData
+    ? `Of ${figures}, ${printList(rest)}; none differs from the data.`
+    : `Of ${figures}, ${printList(rest)}; none contradicts another, which does not show that they are right.`;
+}
+
+const MOST_NAMED = 2;
+
+/** The gravest figures, each with its arithmetic, and how many more there are. */
+function evidenceOf({ judged, withData, digits }: ClaimsFound): string[] {
+  const lines = (['cannot be', 'differs'] as const).flatMap((verdict) => gravest(judged, verdict));
+  const against = withData ? 'the data and each other' : 'each other';
+  const uneven = digits.filter((each) => each.uneven).slice(0, 1);
+  return [
+    ...lines,
+    ...uneven.map(
+      ({ set, n, zeroOrFive, p }) =>
+        `Of ${n} readings of “${set}” ${Math.round(100 * zeroOrFive)} % end in 0 or 5 (${printP(p)}): likely taken to a coarser step.`,
+    ),
+    `${printCount(judged.length, 'figure')} held against ${against}, each as any value that prints so, rounded or cut off.`,
+  ].slice(0, 4);
+}
+
+function gravest(judged: readonly Judged[], verdict: Verdict): string[] {
+  const all = judged.filter((one) => one.verdict === verdict);
+  const [first] = all;
+  if (first === undefined) return [];
+  const named = all.slice(0, MOST_NAMED).map(({ figure }) => placeAndText(figure));
+  const more = all.length > MOST_NAMED ? [`${all.length - MOST_NAMED} more`] : [];
+  const which = printList([...named, ...more]);
+  return [`${verdict === 'cannot be' ? 'Cannot be' : 'Differs'}: ${which}. The first: ${first.why}`];
+}
+
+/** Which of the verdicts against a figure rest on what the authors may have done otherwise. */
+function turnsOf({ judged, ignored, unread, doubts }: ClaimsFound): Turn[] {
+  const against = judged.filter(({ verdict }) => verdict === 'differs' || verdict === 'cannot be');
+  const explained = against.filter((one) => one.explained !== '');
+  const turns: Turn[] = [];
+  if (explained.length > 0)
+    turns.push({
+      what: `The authors computed otherwise (${[...new Set(explained.map((one) => one.explained))].slice(0, 3).join('; ')})`,
+      size: `${explained.length} of the ${against.length} that differ would agree`,
+      overturns: true,
+    });
+  if (unread.length > 0)
+    turns.push({
+      what: 'What could not be read is left out',
+      size: `${printCount(unread.length, 'line')}, the first: ${unread[0]}`,
+      overturns: false,
+    });
+  for (const doubt of doubts)
+    turns.push({ what: 'A table of the data has an open question', size: doubt, overturns: false });
+  if (ignored.length > 0)
+    turns.push({
+      what: 'Columns of the claims file are not read',
+      size: printList(ignored),
+      overturns: false,
+    });
+  return turns;
+}
+
+const MOST_STEPS = 3;
+
+function nextOf({ judged, unchecked }: ClaimsFound): string[] {
+  const against = judged.filter(({ verdict }) => verdict === 'cannot be' || verdict === 'differs');
+  const steps = [...against, ...unchecked].map(({ resolve }) => resolve).filter((step) => step !== '');
+  return [...new Set(steps)].slice(0, MOST_STEPS);
 }

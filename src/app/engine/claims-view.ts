@@ -1,11 +1,9 @@
-import { answerOf } from '../../analyses/before-answers.ts';
-import { readClaimLines } from '../../analyses/claims/claims-file.ts';
-import { type Claimed, type ClaimsFound, judgeClaims } from '../../analyses/claims/compute.ts';
-import { claimsFigures } from '../../analyses/claims/figures.ts';
+import { type Claimed, judgeClaims } from '../../analyses/claims/compute.ts';
+import type { ClaimsFound } from '../../analyses/claims/found.ts';
+import { claims } from '../../analyses/claims/index.ts';
 import { type ClaimsOptions, claimsOptions } from '../../analyses/claims/options.ts';
-import { type PrintedTable, readTable } from '../../analyses/claims/printed-table.ts';
-import { claimsWords } from '../../analyses/claims/words.ts';
-import type { Answer } from '../../analyses/contract.ts';
+import { readClaimLines } from '../../analyses/claims/reading/claims-file.ts';
+import { type PrintedTable, readTable } from '../../analyses/claims/reading/printed-table.ts';
 import { InputError } from '../../errors.ts';
 import { createRandom } from '../../numerics/foundation/random.ts';
 import { claimsCsv, claimsJson } from '../../report/claims-data.ts';
@@ -32,9 +30,7 @@ export function claimsView(
   seed: number,
   prepared: Prepared | null,
 ): ClaimsView {
-  const { found, lines, printed, fault } = answer(id, claimsOptions.parse(options), files, seed, prepared);
-  const words = answerOf(claimsWords(found));
-  const doubt = prepared === null || !found.withData ? null : firstFault(prepared);
+  const { found, lines, printed, fault } = check(id, claimsOptions.parse(options), files, seed, prepared);
   return {
     fault,
     lines,
@@ -53,15 +49,10 @@ export function claimsView(
     })),
     counts: found.counts,
     withData: found.withData,
-    words: found.judged.length === 0 ? null : doubt === null ? words : withDoubt(words, doubt.message),
-    tables: found.tables,
-    figures: found.judged.length === 0 ? {} : claimsFigures(found),
+    words: found.judged.length === 0 ? null : claims.words(found),
+    tables: claims.tables(found),
+    figures: found.judged.length === 0 ? {} : claims.figures(found),
   };
-}
-
-function withDoubt(words: Answer, message: string): Answer {
-  const turn = { what: 'A table has an open question', size: message, overturns: false };
-  return { ...words, unless: [...words.unless, turn] };
 }
 
 /** The same answer in the form of a file; byte for byte what the command line writes. */
@@ -73,7 +64,7 @@ export function claimsFile(
   form: ClaimsForm,
 ): string {
   const asked = claimsOptions.parse(options);
-  const { found } = answer(id, asked, files, seed, prepared);
+  const { found } = check(id, asked, files, seed, prepared);
   switch (form) {
     case 'csv':
       return claimsCsv(found);
@@ -86,7 +77,7 @@ export function claimsFile(
   }
 }
 
-function answer(
+function check(
   id: string,
   options: ClaimsOptions,
   files: ReadonlyMap<string, Uint8Array>,
@@ -96,6 +87,8 @@ function answer(
   const listed = readList(options.file, files);
   const read = options.tables.map((says) => readPrinted(says, files));
   const tables = read.flatMap(({ table }) => table ?? []);
+  const doubt = prepared === null ? null : firstFault(prepared);
+  const withData = options.data && prepared !== null && prepared.fragments.sources.length > 0;
   const claimed: Claimed = {
     figures: listed.lines.flatMap(({ figures }) => figures),
     ignored: listed.ignored,
@@ -104,8 +97,8 @@ function answer(
       ...listed.lines.flatMap(({ fault }) => (fault === null ? [] : [fault.message])),
       ...read.flatMap(({ fault }) => fault ?? []),
     ],
+    doubts: withData && doubt !== null ? [doubt.message] : [],
   };
-  const withData = options.data && prepared !== null && prepared.fragments.sources.length > 0;
   const material = withData
     ? {
         fragments: prepared.fragments,

@@ -1,4 +1,4 @@
-import type { Check, Verdict } from '../../analyses/claims/check.ts';
+import type { Check, Verdict } from '../../analyses/claims/found.ts';
 import type { Answer, Figure, ResultTable } from '../../analyses/contract.ts';
 import type { AttributeDefinition, Term } from '../../attributes/definition.ts';
 import type { QualityReport } from '../../sources/quality.ts';

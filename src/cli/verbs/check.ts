@@ -2,7 +2,7 @@ import { basename, dirname, join, resolve } from 'node:path';
 import { Command, Option } from 'commander';
 import { checkClaims } from '../../analyses/claims/compute.ts';
 import { type ClaimsOptions, claimsOptions } from '../../analyses/claims/options.ts';
-import { claimsTemplate } from '../../analyses/claims/template.ts';
+import { claimsTemplate } from '../../analyses/claims/reading/template.ts';
 import { InputError } from '../../errors.ts';
 import { createRandom } from '../../numerics/foundation/random.ts';
 import { claimsCsv, claimsJson } from '../../report/claims-data.ts';

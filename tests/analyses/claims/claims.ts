@@ -1,6 +1,6 @@
-import { CLAIM_COLUMNS } from '../../../src/analyses/claims/claim.ts';
-import { type ClaimsFound, checkClaims } from '../../../src/analyses/claims/compute.ts';
-import type { Judged } from '../../../src/analyses/claims/verdicts.ts';
+import { checkClaims } from '../../../src/analyses/claims/compute.ts';
+import type { ClaimsFound, Judged } from '../../../src/analyses/claims/found.ts';
+import { CLAIM_COLUMNS } from '../../../src/analyses/claims/reading/claim.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { writeCsv } from '../../../src/sources/export.ts';
 

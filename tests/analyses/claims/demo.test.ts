@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { type ClaimsFound, checkClaims } from '../../../src/analyses/claims/compute.ts';
+import { checkClaims } from '../../../src/analyses/claims/compute.ts';
+import type { ClaimsFound } from '../../../src/analyses/claims/found.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { prepareDemo } from '../../demo/prepared.ts';
 import { demoBytes, demoText } from '../../demo/truth.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Judged } from '../../../src/analyses/claims/verdicts.ts';
+import type { Judged } from '../../../src/analyses/claims/found.ts';
 import { reference } from '../../references/reference.ts';
 import { check, type Row, verdictOf } from './claims.ts';
 

@@ -1,11 +1,13 @@
 import { InputError } from '../../../errors.ts';
 import { collapseItems } from '../../../fragments/items.ts';
 import type { AnalysisInput } from '../../contract.ts';
-import { type Check, numberPrinted, shown } from '../check.ts';
-import type { PrintedFigure } from '../claim.ts';
-import { fitOfWays } from '../self/table-tests.ts';
-import { type Departure, type Recomputed, recompute } from './quantities.ts';
+import { fitOfWays } from '../conventions/way.ts';
+import type { Check } from '../found.ts';
+import { numberPrinted, shown } from '../judging/check.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import { recompute } from './quantities.ts';
 import { explain, type Peer } from './reasons.ts';
+import type { Departure, Recomputed } from './recomputed.ts';
 import type { View } from './values.ts';
 
 /** What the figures are recomputed from. */

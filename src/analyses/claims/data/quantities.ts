@@ -1,14 +1,15 @@
 import { exactShareLimits, jeffreysShareLimits } from '../../../numerics/assemblages/shares.ts';
 import { mean, standardDeviation } from '../../../numerics/describing/moments.ts';
-import { type QuantileType, quantile } from '../../../numerics/describing/quantile.ts';
+import { quantile } from '../../../numerics/describing/quantile.ts';
 import { wilsonLimits } from '../../../numerics/describing/wilson.ts';
 import { normalQuantileUpper, studentQuantileUpper } from '../../../numerics/foundation/distributions.ts';
 import { isUnavailable } from '../../../numerics/foundation/unavailable.ts';
 import type { Unavailable } from '../../contract.ts';
-import type { PrintedFigure } from '../claim.ts';
-import { diversityWays, similarityWays } from '../composition-ways.ts';
-import type { Way } from '../self/table-tests.ts';
-import type { Quantity } from '../terms.ts';
+import { diversityWays, similarityWays } from '../conventions/composition.ts';
+import type { Way } from '../conventions/way.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import type { Quantity } from '../reading/terms.ts';
+import type { Departure, Recomputed } from './recomputed.ts';
 import { testWays } from './tests.ts';
 import {
   emptySelection,
@@ -20,21 +21,6 @@ import {
   type View,
   valuesOf,
 } from './values.ts';
-
-/** Departures from the ordinary formula, tried one at a time where the ordinary one does not fit. */
-export interface Departure {
-  readonly divisor?: 'n';
-  readonly quantileType?: QuantileType;
-  /** Which of the two degrees of freedom of F; the last one if left out. */
-  readonly place?: number;
-}
-
-export interface Recomputed {
-  /** The ordinary ways to compute it, each of them a fit. */
-  readonly ways: readonly Way[];
-  /** What the number rests on: "28 items, 3 without a reading". */
-  readonly basis: string;
-}
 
 /** A figure recomputed from the records. @throws InputError for selections that the data cannot answer. */
 export function recompute(

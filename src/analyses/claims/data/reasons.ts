@@ -1,10 +1,11 @@
 import type { FragmentTable } from '../../../fragments/table.ts';
 import type { QuantileType } from '../../../numerics/describing/quantile.ts';
 import { printList } from '../../phrasing.ts';
-import type { PrintedFigure } from '../claim.ts';
-import { fitOfWays } from '../self/table-tests.ts';
-import type { Quantity } from '../terms.ts';
-import { type Departure, describe, recompute } from './quantities.ts';
+import { fitOfWays } from '../conventions/way.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import type { Quantity } from '../reading/terms.ts';
+import { describe, recompute } from './quantities.ts';
+import type { Departure } from './recomputed.ts';
 import { known, rowsOf, type View, valuesOf } from './values.ts';
 
 /** Everything that a reason may be tried with. */

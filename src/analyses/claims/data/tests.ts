@@ -7,9 +7,9 @@ import { association, withoutEmptyLines } from '../../../numerics/tests/continge
 import { fisherExact } from '../../../numerics/tests/fisher-exact.ts';
 import { spearman } from '../../../numerics/tests/trend.ts';
 import type { Unavailable } from '../../contract.ts';
-import type { PrintedFigure } from '../claim.ts';
-import type { Way } from '../self/table-tests.ts';
-import type { Recomputed } from './quantities.ts';
+import type { Way } from '../conventions/way.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import type { Recomputed } from './recomputed.ts';
 import { ofTwoGroups, type Results, standardNormal } from './two-groups.ts';
 import { rowsOf, termsOf, type View, valuesOf } from './values.ts';
 

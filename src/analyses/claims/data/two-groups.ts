@@ -3,7 +3,7 @@ import { normalTwoSided, studentTwoSided } from '../../../numerics/foundation/di
 import { isUnavailable } from '../../../numerics/foundation/unavailable.ts';
 import { mannWhitney } from '../../../numerics/tests/mann-whitney.ts';
 import type { Unavailable } from '../../contract.ts';
-import type { PrintedFigure } from '../claim.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
 import { known, rowsOf, type View, valuesOf } from './values.ts';
 
 /** One way to compute a test. */

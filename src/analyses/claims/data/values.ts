@@ -6,7 +6,7 @@ import { requireColumn } from '../../../fragments/require-column.ts';
 import { type Condition, selectRows } from '../../../fragments/select.ts';
 import type { FragmentTable } from '../../../fragments/table.ts';
 import type { Unavailable } from '../../contract.ts';
-import { selectionText } from '../select-text.ts';
+import { selectionText } from '../reading/select-text.ts';
 
 /** Where a figure is recomputed: a table of records, and how it departs from the ordinary way, if it does. */
 export interface View {

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { DropZone, type FileDropItem, FileTrigger, Label, TextArea, TextField } from 'react-aria-components';
-import { claimsTemplate } from '../../../analyses/claims/template.ts';
+import { claimsTemplate } from '../../../analyses/claims/reading/template.ts';
 import { bytesOf, download } from '../../files.ts';
 import { Button, Check, Choice } from '../../parts/controls.tsx';
 import { FaultNote } from '../../parts/screen.tsx';

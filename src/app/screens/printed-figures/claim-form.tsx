@@ -1,6 +1,11 @@
 import { useEffect, useRef, useState } from 'react';
-import type { ClaimRow } from '../../../analyses/claims/claim.ts';
-import { METHODS, QUANTITIES, QUANTITY_NAMES, type Quantity } from '../../../analyses/claims/terms.ts';
+import type { ClaimRow } from '../../../analyses/claims/reading/claim.ts';
+import {
+  METHODS,
+  QUANTITIES,
+  QUANTITY_NAMES,
+  type Quantity,
+} from '../../../analyses/claims/reading/terms.ts';
 import { Button, Choice, Entry } from '../../parts/controls.tsx';
 import type { Draft } from './claims-list.ts';
 

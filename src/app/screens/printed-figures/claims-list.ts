@@ -1,4 +1,4 @@
-import { CLAIM_COLUMNS, type ClaimRow } from '../../../analyses/claims/claim.ts';
+import { CLAIM_COLUMNS, type ClaimRow } from '../../../analyses/claims/reading/claim.ts';
 import { foldText } from '../../../attributes/matching.ts';
 import { decodeBytes } from '../../../sources/decode.ts';
 import { detectDelimiter } from '../../../sources/dialect.ts';

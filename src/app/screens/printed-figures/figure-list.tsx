@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { ListBox, ListBoxItem } from 'react-aria-components';
-import { VERDICTS, type Verdict } from '../../../analyses/claims/check.ts';
+import { VERDICTS, type Verdict } from '../../../analyses/claims/found.ts';
 import type { ClaimsView, JudgedView } from '../../engine/protocol.ts';
 import { Toggles } from '../../parts/controls.tsx';
 import type { Draft } from './claims-list.ts';

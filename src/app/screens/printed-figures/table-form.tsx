@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import { cellId, tableName } from '../../../analyses/claims/printed-table.ts';
+import { cellId, tableName } from '../../../analyses/claims/reading/printed-table.ts';
 import type { JudgedView } from '../../engine/protocol.ts';
 import { download } from '../../files.ts';
 import { Button } from '../../parts/controls.tsx';

@@ -1,4 +1,4 @@
-import type { Verdict } from '../../../analyses/claims/check.ts';
+import type { Verdict } from '../../../analyses/claims/found.ts';
 
 /** Shape first, colour second: each verdict is told by its mark alone, and always has its word beside it. */
 export function VerdictMark({ verdict }: { verdict: Verdict | null }) {

@@ -1,21 +1,8 @@
-import { printList } from '../phrasing.ts';
-import type { Check, Outcome, Verdict } from './check.ts';
-import type { PrintedFigure } from './claim.ts';
-import { collect } from './evidence.ts';
-import type { Quantity } from './terms.ts';
-
-/** A printed figure with everything that was found about it. */
-export interface Judged {
-  readonly figure: PrintedFigure;
-  readonly verdict: Verdict;
-  /** As a reader reads it: "agrees only if rounded half to even". */
-  readonly says: string;
-  readonly checks: readonly Check[];
-  /** Of the check that decides. */
-  readonly why: string;
-  readonly explained: string;
-  readonly resolve: string;
-}
+import { printList } from '../../phrasing.ts';
+import type { Check, Judged, Outcome, Unchecked } from '../found.ts';
+import { collect } from '../print/evidence.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import type { Quantity } from '../reading/terms.ts';
 
 /** From the gravest. */
 const WEIGHT: readonly Outcome[] = [
@@ -181,9 +168,7 @@ function needFor(figure: PrintedFigure, set: readonly PrintedFigure[], withData:
 }
 
 /** Figures that could not be checked, by what would let them be. */
-export function uncheckedByNeed(
-  judged: readonly Judged[],
-): readonly { readonly resolve: string; readonly entries: readonly Judged[] }[] {
+export function uncheckedByNeed(judged: readonly Judged[]): readonly Unchecked[] {
   const groups = new Map<string, Judged[]>();
   for (const one of judged)
     if (one.verdict === 'cannot be checked')

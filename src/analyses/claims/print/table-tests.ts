@@ -1,22 +1,14 @@
 import type { Random } from '../../../numerics/foundation/random.ts';
 import { fisherTails } from '../../../numerics/printed/fisher-tails.ts';
-import type { Rounding } from '../../../numerics/printed/printed-number.ts';
-import { exactly, overlap } from '../../../numerics/printed/range.ts';
-import { roundingsOf } from '../../../numerics/printed/rounding-of.ts';
 import { pOf } from '../../../numerics/printed/test-p.ts';
 import { association, withoutEmptyLines } from '../../../numerics/tests/contingency.ts';
 import { fisherExact } from '../../../numerics/tests/fisher-exact.ts';
-import { type Check, rangeOfFigure, shown, wholeOf } from '../check.ts';
-import type { PrintedFigure } from '../claim.ts';
-import type { Evidence } from '../evidence.ts';
-import type { PrintedTable } from '../printed-table.ts';
-import { fitOfRoundings } from './shares.ts';
-
-/** One way to compute a figure, and what it gives. */
-export interface Way {
-  readonly said: string;
-  readonly value: number;
-}
+import { checkByWays, type Way } from '../conventions/way.ts';
+import type { Check } from '../found.ts';
+import { wholeOf } from '../judging/check.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import type { PrintedTable } from '../reading/printed-table.ts';
+import type { Evidence } from './evidence.ts';
 
 /** Chi-squared, its df and p, and Fisher's exact p, recomputed from the printed table of counts. */
 export function checkTableTests({ sets, tables }: Evidence, random: Random): Check[] {
@@ -84,42 +76,4 @@ function fisherWays(counts: number[][], random: Random): readonly Way[] {
   if ('why' in found || found.method !== 'exact') return [];
   const tails = counts.length === 2 && counts[0].length === 2 ? fisherTails(counts) : [];
   return [{ said: 'two-sided, tables no likelier than this', value: found.p }, ...tails];
-}
-
-/** The figure against each way in which it may have been computed. */
-export function checkByWays(
-  figure: PrintedFigure,
-  ways: readonly Way[],
-  from: string,
-  resolve = 'State which way the figure was computed, and from which table.',
-): Check {
-  const fit = fitOfWays(figure, ways);
-  const list = ways.map(({ said, value }) => `${shown(value, figure)} (${said})`).join(', ');
-  return {
-    figure: figure.id,
-    name: `${figure.quantity} of the printed table`,
-    from: 'print',
-    ...(fit === null ? { outcome: 'cannot be' as const, resolve } : fit.fit),
-    working: `From "${from}": ${list}; printed: ${figure.printed}${fit === null ? '' : ` (${fit.said})`}.`,
-    with: [],
-  };
-}
-
-/** The first way that gives the print, and how it was rounded. */
-export function fitOfWays(figure: PrintedFigure, ways: readonly Way[]) {
-  const fits = ways.flatMap(({ said, value }) => {
-    const fit = fitOfValue(figure, value);
-    return fit === undefined ? [] : [{ said, fit }];
-  });
-  return fits.find(({ fit }) => fit.outcome === 'agrees') ?? fits[0] ?? null;
-}
-
-/** How a computed number agrees with a print; undefined where it does not. */
-function fitOfValue(figure: PrintedFigure, value: number) {
-  const [{ relation, number }] = figure.values;
-  if (relation !== '=')
-    return overlap(exactly(value), rangeOfFigure(figure, 'any'))
-      ? ({ outcome: 'agrees' } as const)
-      : undefined;
-  return fitOfRoundings(roundingsOf(value, number) as readonly Rounding[]);
 }

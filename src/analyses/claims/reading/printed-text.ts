@@ -1,6 +1,5 @@
-import type { PrintedNumber } from '../../numerics/printed/printed-number.ts';
-import type { Method, Quantity } from './terms.ts';
-import { methodNamed } from './terms.ts';
+import type { PrintedNumber } from '../../../numerics/printed/printed-number.ts';
+import { type Method, methodNamed, type Quantity } from './terms.ts';
 
 /** How the printed number stands to the computed one. */
 export type Relation = '=' | '<' | '>' | '~';

@@ -1,16 +1,16 @@
-import type { Random } from '../../numerics/foundation/random.ts';
-import type { Check } from './check.ts';
+import type { Random } from '../../../numerics/foundation/random.ts';
+import type { Check } from '../found.ts';
+import { checkBounds } from './bounds.ts';
+import { checkComposition } from './composition.ts';
 import type { Evidence } from './evidence.ts';
-import { checkBounds } from './self/bounds.ts';
-import { checkComposition } from './self/composition.ts';
-import { checkGrid } from './self/grid.ts';
-import { checkMeans } from './self/means.ts';
-import { checkReadings } from './self/readings.ts';
-import { checkShares } from './self/shares.ts';
-import { checkSpacing } from './self/spacing.ts';
-import { checkTableTests } from './self/table-tests.ts';
-import { checkTests } from './self/tests.ts';
-import { checkTotals } from './self/totals.ts';
+import { checkGrid } from './grid.ts';
+import { checkMeans } from './means.ts';
+import { checkReadings } from './readings.ts';
+import { checkShares } from './shares.ts';
+import { checkSpacing } from './spacing.ts';
+import { checkTableTests } from './table-tests.ts';
+import { checkTests } from './tests.ts';
+import { checkTotals } from './totals.ts';
 
 /**
  * Everything that printed figures say of each other; no data needed. Every number stands for all values

@@ -1,9 +1,10 @@
 import { quantile } from '../../../numerics/describing/quantile.ts';
 import { chiSquaredUpper } from '../../../numerics/foundation/distributions.ts';
 import { exactly, over, type PrintHabit, total } from '../../../numerics/printed/range.ts';
-import { type Check, checkByRange, rangeOfFigure, wholeOf } from '../check.ts';
-import type { PrintedFigure } from '../claim.ts';
-import type { Evidence, Sample } from '../evidence.ts';
+import type { Check, LastDigits } from '../found.ts';
+import { checkByRange, rangeOfFigure, wholeOf } from '../judging/check.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import type { Evidence, Sample } from './evidence.ts';
 
 /** Figures of a sample against the column of its single readings, where that is printed too. */
 export function checkReadings({ samples }: Evidence): Check[] {
@@ -72,20 +73,11 @@ function quantileOf(values: readonly number[], share: number): number {
   return typeof found === 'number' ? found : Number.NaN;
 }
 
-/** How the last printed digits of a column of readings are spread. */
-export interface LastDigits {
-  readonly set: string;
-  readonly attribute: string;
-  readonly n: number;
-  /** How often each of 0 … 9 occurs. */
-  readonly digits: readonly number[];
-  readonly zeroOrFive: number;
-  readonly statistic: number;
-  readonly p: number;
-}
-
 /** Expected frequencies below 5 make chi-squared unreliable (Cochran 1954, Biometrics 10:417). */
 const FEWEST = 50;
+
+/** Chance below which the digits are called uneven; strict, as many columns are looked at. Common practice, no source. */
+const UNEVEN = 0.001;
 
 /**
  * Terminal-digit test: are the last printed digits of a column even? Readings to halves or fives show at
@@ -111,6 +103,7 @@ export function lastDigits({ samples }: Evidence): LastDigits[] {
       (sum, count) => sum + ((count - expected) * (count - expected)) / expected,
       0,
     );
+    const p = chiSquaredUpper(statistic, 9);
     return [
       {
         set: sample.figures[0].set,
@@ -119,7 +112,8 @@ export function lastDigits({ samples }: Evidence): LastDigits[] {
         digits,
         zeroOrFive: (digits[0] + digits[5]) / list.length,
         statistic,
-        p: chiSquaredUpper(statistic, 9),
+        p,
+        uneven: p < UNEVEN,
       },
     ];
   });

@@ -1,9 +1,9 @@
-import { foldText } from '../../attributes/matching.ts';
-import { InputError } from '../../errors.ts';
-import { decodeBytes } from '../../sources/decode.ts';
-import { detectDelimiter } from '../../sources/dialect.ts';
-import { restoreText } from '../../sources/export.ts';
-import { parseCsv } from '../../sources/parse-csv.ts';
+import { foldText } from '../../../attributes/matching.ts';
+import { InputError } from '../../../errors.ts';
+import { decodeBytes } from '../../../sources/decode.ts';
+import { detectDelimiter } from '../../../sources/dialect.ts';
+import { restoreText } from '../../../sources/export.ts';
+import { parseCsv } from '../../../sources/parse-csv.ts';
 import { CLAIM_COLUMNS, type ClaimRow, claimRow, type PrintedFigure, perUnitOf } from './claim.ts';
 import { readPrinted, type TextPart } from './printed-text.ts';
 import { readSelection, selectionText } from './select-text.ts';

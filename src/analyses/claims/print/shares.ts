@@ -1,12 +1,10 @@
-import {
-  type Fraction,
-  type Rounding,
-  roundingsThatPrint,
-} from '../../../numerics/printed/printed-number.ts';
-import { type Check, named, ROUNDING_WORDS, rangeOfFigure, shown, wholeOf } from '../check.ts';
-import type { PrintedFigure } from '../claim.ts';
-import type { Evidence } from '../evidence.ts';
-import { selectionText } from '../select-text.ts';
+import { type Fraction, roundingsThatPrint } from '../../../numerics/printed/printed-number.ts';
+import { fitOfRoundings } from '../conventions/way.ts';
+import type { Check } from '../found.ts';
+import { named, rangeOfFigure, shown, wholeOf } from '../judging/check.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import { selectionText } from '../reading/select-text.ts';
+import type { Evidence } from './evidence.ts';
 
 /** Shares against the counts and numbers beside them: is a whole number over n printed so? */
 export function checkShares({ sets, tables, figures }: Evidence): Check[] {
@@ -103,21 +101,6 @@ function fitOfFraction(
   share: PrintedFigure,
 ): Pick<Check, 'outcome' | 'rounded'> | undefined {
   return fitOfRoundings(roundingsThatPrint(fraction, share.values[0].number));
-}
-
-/** Half up is the ordinary way; any other is named. */
-export function fitOfRoundings(
-  roundings: readonly Rounding[],
-):
-  | { readonly outcome: 'agrees' }
-  | { readonly outcome: 'agrees only if rounded'; readonly rounded: string }
-  | undefined {
-  if (roundings.length === 0) return undefined;
-  if (roundings.includes('half-up')) return { outcome: 'agrees' };
-  return {
-    outcome: 'agrees only if rounded',
-    rounded: roundings.map((rounding) => ROUNDING_WORDS[rounding]).join(' or '),
-  };
 }
 
 /** Other printed numbers of records of which the count would be this share, each size once. */

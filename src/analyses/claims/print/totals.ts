@@ -1,8 +1,9 @@
 import { exactly, overlap, type PrintHabit, total as sumOf } from '../../../numerics/printed/range.ts';
-import { type Check, checkByRange, rangeOfFigure, wholeOf } from '../check.ts';
-import type { PrintedFigure } from '../claim.ts';
-import type { Evidence } from '../evidence.ts';
-import type { PrintedTable } from '../printed-table.ts';
+import type { Check } from '../found.ts';
+import { checkByRange, rangeOfFigure, wholeOf } from '../judging/check.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import type { PrintedTable } from '../reading/printed-table.ts';
+import type { Evidence } from './evidence.ts';
 
 /** Totals against what they sum: of a set of claims, and of the rows and columns of printed tables. */
 export function checkTotals({ sets, tables }: Evidence): Check[] {

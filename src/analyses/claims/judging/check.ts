@@ -1,43 +1,9 @@
-import { numberOf, type Rounding } from '../../numerics/printed/printed-number.ts';
-import { overlap, type PrintHabit, printRange, type Range } from '../../numerics/printed/range.ts';
-import { printNumber } from '../phrasing.ts';
-import type { PrintedFigure } from './claim.ts';
-import type { PrintedValue } from './printed-text.ts';
-
-/** The five answers that a printed figure can get. */
-export const VERDICTS = [
-  'agrees',
-  'agrees only if rounded',
-  'differs',
-  'cannot be',
-  'cannot be checked',
-] as const;
-export type Verdict = (typeof VERDICTS)[number];
-
-/**
- * What one check says. `passes`: nothing speaks against the figure, yet the check does not settle its
- * digits (a bound, an order); `open`: something is missing.
- */
-export type Outcome = Verdict | 'passes' | 'open';
-
-export interface Check {
-  /** Id of the figure that is judged. */
-  readonly figure: string;
-  /** What is checked, in a few words. */
-  readonly name: string;
-  readonly from: 'print' | 'data';
-  readonly outcome: Outcome;
-  /** How the figure would have to be rounded, of `agrees only if rounded`. */
-  readonly rounded?: string;
-  /** The arithmetic, in sentences. */
-  readonly working: string;
-  /** What would explain a difference, where exactly one of the usual reasons fits. */
-  readonly explained?: string;
-  /** The shortest way to settle it. */
-  readonly resolve?: string;
-  /** Ids of the other figures it rests on. */
-  readonly with: readonly string[];
-}
+import { numberOf, type Rounding } from '../../../numerics/printed/printed-number.ts';
+import { overlap, type PrintHabit, printRange, type Range } from '../../../numerics/printed/range.ts';
+import { printNumber } from '../../phrasing.ts';
+import type { Check, Outcome } from '../found.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import type { PrintedValue } from '../reading/printed-text.ts';
 
 /** In words that follow "agrees only if rounded …". */
 export const ROUNDING_WORDS: Readonly<Record<Rounding, string>> = {

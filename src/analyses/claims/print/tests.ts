@@ -1,8 +1,8 @@
 import { exactly, minus, overlap, type PrintHabit, type Range } from '../../../numerics/printed/range.ts';
 import { pRange, type TabledTest } from '../../../numerics/printed/test-p.ts';
 import { mannWhitneyFromU } from '../../../numerics/printed/u-test.ts';
+import type { Check } from '../found.ts';
 import {
-  type Check,
   type Fit,
   fitOf,
   named,
@@ -13,10 +13,10 @@ import {
   shown,
   TRUNCATED,
   wholeOf,
-} from '../check.ts';
-import type { PrintedFigure } from '../claim.ts';
-import { type Evidence, only } from '../evidence.ts';
-import type { Quantity } from '../terms.ts';
+} from '../judging/check.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import type { Quantity } from '../reading/terms.ts';
+import { type Evidence, only } from './evidence.ts';
 
 const TABLED: ReadonlySet<string> = new Set<TabledTest>(['t', 'F', 'chi-squared', 'z', 'r']);
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Condition } from '../../fragments/select.ts';
+import type { Condition } from '../../../fragments/select.ts';
 import type { PrintedValue } from './printed-text.ts';
 import { METHODS, type Method, QUANTITIES, QUANTITY_NAMES, type Quantity } from './terms.ts';
 

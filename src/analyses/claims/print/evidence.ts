@@ -1,6 +1,6 @@
-import type { PrintedFigure } from './claim.ts';
-import type { PrintedTable } from './printed-table.ts';
-import type { Quantity } from './terms.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import type { PrintedTable } from '../reading/printed-table.ts';
+import type { Quantity } from '../reading/terms.ts';
 
 /** Figures of one set, attribute and selection: they describe one sample. */
 export interface Sample {

@@ -1,10 +1,10 @@
-import { foldText } from '../../attributes/matching.ts';
-import { InputError } from '../../errors.ts';
-import type { Condition } from '../../fragments/select.ts';
-import { decodeBytes } from '../../sources/decode.ts';
-import { detectDelimiter } from '../../sources/dialect.ts';
-import { restoreText } from '../../sources/export.ts';
-import { parseCsv } from '../../sources/parse-csv.ts';
+import { foldText } from '../../../attributes/matching.ts';
+import { InputError } from '../../../errors.ts';
+import type { Condition } from '../../../fragments/select.ts';
+import { decodeBytes } from '../../../sources/decode.ts';
+import { detectDelimiter } from '../../../sources/dialect.ts';
+import { restoreText } from '../../../sources/export.ts';
+import { parseCsv } from '../../../sources/parse-csv.ts';
 import { type PrintedFigure, perUnitOf } from './claim.ts';
 import { readPrinted } from './printed-text.ts';
 import { QUANTITY_NAMES, type Quantity } from './terms.ts';

@@ -10,10 +10,11 @@ import {
   times,
 } from '../../../numerics/printed/range.ts';
 import { spreadBounds } from '../../../numerics/printed/spread-bounds.ts';
-import { type Check, checkByRange, named, printRangeText, rangeOfFigure, wholeOf } from '../check.ts';
-import type { PrintedFigure } from '../claim.ts';
-import type { Evidence, Sample } from '../evidence.ts';
-import type { Quantity } from '../terms.ts';
+import type { Check } from '../found.ts';
+import { checkByRange, named, printRangeText, rangeOfFigure, wholeOf } from '../judging/check.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import type { Quantity } from '../reading/terms.ts';
+import type { Evidence, Sample } from './evidence.ts';
 
 /** What the figures of one sample allow each other: order, range, spread, error, variation. */
 export function checkBounds({ samples }: Evidence): Check[] {

@@ -5,13 +5,14 @@ import {
   simpsonRange,
 } from '../../../numerics/printed/composition.ts';
 import { exactly, overlap, type PrintHabit, type Range } from '../../../numerics/printed/range.ts';
-import { type Check, printRangeText, rangeOfFigure, TRUNCATED, wholeOf } from '../check.ts';
-import type { PrintedFigure } from '../claim.ts';
-import { diversityWays, similarityWays } from '../composition-ways.ts';
-import type { Evidence } from '../evidence.ts';
-import { rowOf } from '../printed-table.ts';
-import { selectionText } from '../select-text.ts';
-import { checkByWays } from './table-tests.ts';
+import { diversityWays, similarityWays } from '../conventions/composition.ts';
+import { checkByWays } from '../conventions/way.ts';
+import type { Check } from '../found.ts';
+import { printRangeText, rangeOfFigure, TRUNCATED, wholeOf } from '../judging/check.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import { rowOf } from '../reading/printed-table.ts';
+import { selectionText } from '../reading/select-text.ts';
+import type { Evidence } from './evidence.ts';
 
 /** Likeness and diversity recomputed from the counts or percentages that are printed beside them. */
 export function checkComposition(evidence: Evidence): Check[] {

@@ -12,10 +12,11 @@ import {
   square,
   times,
 } from '../../../numerics/printed/range.ts';
-import { type Check, checkByRange, named, printRangeText, rangeOfFigure, wholeOf } from '../check.ts';
-import type { PrintedFigure } from '../claim.ts';
-import { collect, type Evidence, only, type Sample } from '../evidence.ts';
-import type { Quantity } from '../terms.ts';
+import type { Check } from '../found.ts';
+import { checkByRange, named, printRangeText, rangeOfFigure, wholeOf } from '../judging/check.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import type { Quantity } from '../reading/terms.ts';
+import { collect, type Evidence, only, type Sample } from './evidence.ts';
 
 /** Differences, ratios, t and confidence intervals against the means, deviations and numbers of their set. */
 export function checkMeans(evidence: Evidence): Check[] {

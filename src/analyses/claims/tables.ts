@@ -1,15 +1,8 @@
 import type { ResultTable } from '../contract.ts';
-import type { Verdict } from './check.ts';
-import { VERDICTS } from './check.ts';
-import type { LastDigits } from './self/readings.ts';
-import type { Judged } from './verdicts.ts';
+import { type ClaimsFound, type Judged, type LastDigits, VERDICTS } from './found.ts';
 
 /** The answer as tables: one line a figure, one line a check, and the last digits of columns of readings. */
-export function claimsTables(
-  judged: readonly Judged[],
-  counts: Readonly<Record<Verdict, number>>,
-  digits: readonly LastDigits[],
-): Readonly<Record<string, ResultTable>> {
+export function claimsTables({ judged, counts, digits }: ClaimsFound): Readonly<Record<string, ResultTable>> {
   return {
     figures: figuresTable(judged),
     verdicts: {

@@ -1,8 +1,8 @@
-import { diversity } from '../../numerics/assemblages/diversity.ts';
-import { assemblageSimilarity } from '../../numerics/assemblages/similarity.ts';
-import { ln } from '../../numerics/foundation/elementary.ts';
-import type { Way } from './self/table-tests.ts';
-import type { Method } from './terms.ts';
+import { diversity } from '../../../numerics/assemblages/diversity.ts';
+import { assemblageSimilarity } from '../../../numerics/assemblages/similarity.ts';
+import { ln } from '../../../numerics/foundation/elementary.ts';
+import type { Method } from '../reading/terms.ts';
+import type { Way } from './way.ts';
 
 /** Likeness of two lists of counts, in the ways in which the coefficient is printed. */
 export function similarityWays(

@@ -1,0 +1,85 @@
+import type { Findings } from '../contract.ts';
+import type { PrintedFigure } from './reading/claim.ts';
+
+/** The five answers that a printed figure can get. */
+export const VERDICTS = [
+  'agrees',
+  'agrees only if rounded',
+  'differs',
+  'cannot be',
+  'cannot be checked',
+] as const;
+export type Verdict = (typeof VERDICTS)[number];
+
+/**
+ * What one check says. `passes`: nothing speaks against the figure, yet the check does not settle its
+ * digits (a bound, an order); `open`: something is missing.
+ */
+export type Outcome = Verdict | 'passes' | 'open';
+
+export interface Check {
+  /** Id of the figure that is judged. */
+  readonly figure: string;
+  /** What is checked, in a few words. */
+  readonly name: string;
+  readonly from: 'print' | 'data';
+  readonly outcome: Outcome;
+  /** How the figure would have to be rounded, of `agrees only if rounded`. */
+  readonly rounded?: string;
+  /** The arithmetic, in sentences. */
+  readonly working: string;
+  /** What would explain a difference, where exactly one of the usual reasons fits. */
+  readonly explained?: string;
+  /** The shortest way to settle it. */
+  readonly resolve?: string;
+  /** Ids of the other figures it rests on. */
+  readonly with: readonly string[];
+}
+
+/** A printed figure with everything that was found about it. */
+export interface Judged {
+  readonly figure: PrintedFigure;
+  readonly verdict: Verdict;
+  /** As a reader reads it: "agrees only if rounded half to even". */
+  readonly says: string;
+  readonly checks: readonly Check[];
+  /** Of the check that decides. */
+  readonly why: string;
+  readonly explained: string;
+  readonly resolve: string;
+}
+
+/** Figures that could not be checked and would be by the same thing. */
+export interface Unchecked {
+  readonly resolve: string;
+  readonly entries: readonly Judged[];
+}
+
+/** How the last printed digits of a column of readings are spread. */
+export interface LastDigits {
+  readonly set: string;
+  readonly attribute: string;
+  readonly n: number;
+  /** How often each of 0 … 9 occurs. */
+  readonly digits: readonly number[];
+  readonly zeroOrFive: number;
+  readonly statistic: number;
+  readonly p: number;
+  /** Whether the digits are spread so unevenly that the step of measuring was likely coarser. */
+  readonly uneven: boolean;
+}
+
+export interface ClaimsFound extends Findings {
+  readonly judged: readonly Judged[];
+  readonly counts: Readonly<Record<Verdict, number>>;
+  readonly unchecked: readonly Unchecked[];
+  readonly digits: readonly LastDigits[];
+  /** Whether data stood behind the answer. */
+  readonly withData: boolean;
+  /** Columns of the claims file that were not read. */
+  readonly ignored: readonly string[];
+  /** What could not be read and is left out, each in a sentence. */
+  readonly unread: readonly string[];
+  /** Open questions of the data's own tables, each in a sentence. */
+  readonly doubts: readonly string[];
+}
