@@ -8,51 +8,17 @@ import type { Random } from '../../numerics/foundation/random.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
 import { silhouette } from '../../numerics/grouping/silhouette.ts';
 import { principalCoordinates } from '../../numerics/ordination/principal-coordinates.ts';
-import { type DispersionTest, dispersionTest } from '../../numerics/tests/dispersion.ts';
-import { type PermutationalAnova, permanova } from '../../numerics/tests/permanova.ts';
+import { dispersionTest } from '../../numerics/tests/dispersion.ts';
+import { permanova } from '../../numerics/tests/permanova.ts';
 import type { Unavailable } from '../contract.ts';
 import { printCount } from '../phrasing.ts';
-import { denseItems, type FinerCoarser, finerOrCoarser } from './finer-coarser.ts';
-import { type FreeGroups, groupFreely } from './free-groups.ts';
-import { type Prediction, predictByDiscriminant, predictByNeighbours } from './predict.ts';
-import { type Within, withinKinds } from './within.ts';
-
-/** How the types stand in attributes that did not define them. */
-export interface Apart {
-  /** Attributes compared, none of them defining. */
-  readonly compared: readonly string[];
-  /** Attributes that were asked to be compared although they define the types. */
-  readonly usedTwice: readonly string[];
-  /** Places (among the typed records) of the records compared, and their types. */
-  readonly places: Int32Array;
-  readonly labels: Int32Array;
-  readonly difference: PermutationalAnova | Unavailable;
-  readonly dispersion: DispersionTest | Unavailable;
-  /** Mean silhouette width of each type, in the order of the typology; null where it has no record. */
-  readonly silhouettes: readonly (number | null)[];
-  readonly meanSilhouette: number | Unavailable;
-  readonly prediction: Prediction | Unavailable;
-  readonly discriminant: Prediction | Unavailable;
-  readonly freeGroups: FreeGroups | Unavailable;
-  readonly finerCoarser: FinerCoarser;
-  readonly within: readonly Within[];
-  /** Principal coordinates in the compared attributes. */
-  readonly map: TypeMap | Unavailable;
-}
-
-/** The compared records on two axes. */
-export interface TypeMap {
-  readonly x: Float64Array;
-  readonly y: Float64Array;
-  /** Share of all squares about the centre that each axis shows. */
-  readonly shares: readonly [number, number];
-}
-
-/** Why nothing could be compared; `circular` where every attribute asked for defines the types. */
-export interface NotApart extends Unavailable {
-  readonly circular: boolean;
-  readonly usedTwice: readonly string[];
-}
+import { toldAt } from '../verdicts.ts';
+import { conditionsOf, kindsOf } from './conditions.ts';
+import { denseItems, finerOrCoarser } from './finer-coarser.ts';
+import type { Apart, NotApart, TypeMap } from './found.ts';
+import { groupFreely } from './free-groups.ts';
+import { predictByDiscriminant, predictByNeighbours } from './predict.ts';
+import { withinKinds } from './within.ts';
 
 export interface ApartRequest {
   readonly table: FragmentTable;
@@ -70,6 +36,8 @@ export interface ApartRequest {
   readonly relabellings: number;
   /** Attribute within whose kinds the types are compared once more. */
   readonly within: string;
+  /** At which the tests are judged. */
+  readonly confidence: number;
   readonly random: Random;
 }
 
@@ -80,7 +48,7 @@ const FEWEST = 4;
  * circular. Needs four records, two types and one free attribute.
  */
 export function howApart(request: ApartRequest): Apart | NotApart {
-  const { register, settings, types, count, random, relabellings } = request;
+  const { register, settings, types, count, random, relabellings, confidence } = request;
   const typed = takeRows(request.table, request.rows);
   const wanted = settings.of.length > 0 ? settings.of : defaultAttributes(typed);
   const usedTwice = settings.of.filter(request.circular);
@@ -110,37 +78,53 @@ export function howApart(request: ApartRequest): Apart | NotApart {
     relabellings,
     random: random.stream('prediction'),
   };
+  const difference = permanova(matrix, dense, options);
+  const dispersion: Apart['dispersion'] =
+    present.length < 2
+      ? { why: 'a comparison needs two groups' }
+      : dispersionTest(matrix, dense, { ...options, random: random.stream('dispersion') });
+  const prediction = predictByNeighbours(matrix, predicting, request.neighbours, free);
   return {
     compared: free,
     usedTwice,
     places,
     labels,
-    difference: permanova(matrix, dense, options),
-    dispersion:
-      present.length < 2
-        ? { why: 'a comparison needs two groups' }
-        : dispersionTest(matrix, dense, { ...options, random: random.stream('dispersion') }),
+    difference,
+    differ: toldAt('why' in difference ? difference : difference.p, confidence),
+    dispersion,
+    differInSpread: toldAt('why' in dispersion ? dispersion : dispersion.p, confidence),
     silhouettes: Array.from({ length: count }, (_, type) =>
       present.includes(type) && widths !== null ? widths.groups[type] : null,
     ),
     meanSilhouette: widths === null ? { why: 'only one type has records to compare' } : widths.mean,
-    prediction: predictByNeighbours(matrix, predicting, request.neighbours, free),
+    prediction,
+    predicted: toldAt('why' in prediction ? prediction : prediction.p, confidence),
     discriminant: predictByDiscriminant(table, free, {
       ...predicting,
       random: random.stream('discriminant'),
     }),
     freeGroups: groupFreely(matrix, labels, count, items, random.stream('stability')),
-    finerCoarser: finerOrCoarser(matrix, labels, items, relabellings, random.stream('finer')),
+    finerCoarser: finerOrCoarser(matrix, labels, items, {
+      relabellings,
+      confidence,
+      random: random.stream('finer'),
+    }),
     map: mapOf(matrix),
-    within: withinKinds(
+    within: withinKinds(kindsOf(table, request.within, register), matrix, labels, {
+      relabellings,
+      confidence,
+      random: random.stream('within'),
+    }),
+    conditions: conditionsOf({
       table,
-      register,
-      request.within,
       matrix,
       labels,
+      register,
+      within: request.within,
       relabellings,
-      random.stream('within'),
-    ),
+      confidence,
+      random: random.stream('conditions'),
+    }),
   };
 }
 

@@ -2,23 +2,8 @@ import type { Register } from '../../attributes/definition.ts';
 import { InputError } from '../../errors.ts';
 import { selectRows } from '../../fragments/select.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
+import { type Assignment, NO_TYPE } from './found.ts';
 import { type RuleAnswer, ruleAnswer, type Typology } from './rules.ts';
-
-/** Place of a record that is of no single type. */
-export const NO_TYPE = { none: -1, several: -2, undecided: -3 } as const;
-
-export interface Assignment {
-  /** Rows of the table that the typology speaks of. */
-  readonly rows: Int32Array;
-  /** For each of them the place of its type, or one of NO_TYPE. */
-  readonly type: Int32Array;
-  /** For each undecided one the attribute that keeps it so. */
-  readonly blame: readonly (string | null)[];
-  /** Rows that the typology does not speak of, or may not. */
-  readonly setAside: readonly { readonly reason: string; readonly fragments: number }[];
-  /** Pairs of types that some record fits both, with the number of records. */
-  readonly overlaps: readonly { readonly first: number; readonly second: number; readonly records: number }[];
-}
 
 /**
  * Which type is each record of? A record is undecided when a missing or straddling reading could

@@ -4,20 +4,8 @@ import { takeRows } from '../../fragments/subset.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import { ln } from '../../numerics/foundation/elementary.ts';
 import { kindBits, numberBits } from '../../numerics/grouping/code-length.ts';
+import type { Complexity } from './found.ts';
 import { conditionsOf, type Rule, type Typology } from './rules.ts';
-
-/** What a typology costs to say, and what it saves in saying everything else. */
-export interface Complexity {
-  /** Bits that say the rules. */
-  readonly rules: number;
-  /** Bits that say the attributes, each fold told by the others, for records of known type. */
-  readonly values: number;
-  /** The same without any type. */
-  readonly withoutTypes: number;
-  /** withoutTypes - values - rules: what the typology saves after all; below 0 it does not pay for itself. */
-  readonly saved: number;
-  readonly attributes: readonly string[];
-}
 
 /**
  * Description length in two parts (Rissanen 1978, Automatica 14:465): the rules, then the attributes that

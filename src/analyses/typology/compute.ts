@@ -2,49 +2,24 @@ import { InputError } from '../../errors.ts';
 import { countBehind } from '../../fragments/behind.ts';
 import { defaultAttributes } from '../../fragments/comparison.ts';
 import { groupRows } from '../../fragments/groups.ts';
-import type { FindingsWithTables } from '../before-answers.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
-import { type Apart, howApart, type NotApart } from './apart.ts';
-import { type Assignment, assignTypes, NO_TYPE } from './assign.ts';
-import { type Complexity, complexityOf } from './complexity.ts';
+import { howApart } from './apart.ts';
+import { assignTypes } from './assign.ts';
+import { complexityOf, countConditions } from './complexity.ts';
 import { circularWith, definingAttributes } from './entangled.ts';
-import { type Meaning, meaningOf } from './meaning.ts';
-import { type MovedCut, moveCuts } from './moved-cut.ts';
+import { type Judged, NO_TYPE, type TypologyFound, type Weighed } from './found.ts';
+import { meaningOf } from './meaning.ts';
+import { moveCuts } from './moved-cut.ts';
 import type { TypologyOptions } from './options.ts';
 import { parseTypology } from './parse.ts';
-import { type Visible, visibleSplit } from './power.ts';
-import type { Typology } from './rules.ts';
-import { cutsOf, findSplits, type Split } from './split.ts';
-import { typologyTables } from './tables.ts';
+import { visibleSplit } from './power.ts';
+import { describeRule } from './rules.ts';
+import { cutsOf, findSplits } from './split.ts';
+import { verdictOf } from './verdict.ts';
 
-/** What one typology says of the records, and how well that holds. */
-export interface Judged {
-  readonly typology: Typology;
-  readonly defining: readonly string[];
-  readonly assignment: Assignment;
-  readonly apart: Apart | NotApart;
-}
-
-/** A typology with what it costs and saves, told on the same records and attributes as its rivals. */
-export interface Weighed extends Judged {
-  readonly complexity: Complexity;
-}
-
-export interface TypologyFound extends FindingsWithTables, Weighed {
-  readonly unit: 'fragment' | 'item';
-  /** Ids of the records that the typology speaks of, in the order of the assignment. */
-  readonly ids: readonly string[];
-  readonly splits: readonly Split[];
-  readonly moved: readonly MovedCut[];
-  readonly meaning: readonly Meaning[];
-  /** What could have been seen in the readings of each split. */
-  readonly visible: readonly Visible[];
-  readonly rivals: readonly Weighed[];
-  readonly labelOf: ReadonlyMap<string, string>;
-  /** Assemblages that the typed records come from. */
-  readonly assemblages: readonly string[];
-}
+/** Nothing can be said of fewer records of a type (common practice, no source). */
+const FEWEST_OF_A_TYPE = 5;
 
 /**
  * Tests a typology as a claim: who fits, whether there is a split at all, whether the types are apart in
@@ -63,7 +38,11 @@ export function computeTypology(input: AnalysisInput, options: TypologyOptions):
       'widen "among", or select other fragments',
     );
   input.onProgress?.(0.4, 'looking for splits');
-  const splits = findSplits(records, assignment.rows, typology, random.stream('splits'), options.resamples);
+  const splits = findSplits(records, assignment.rows, typology, {
+    random: random.stream('splits'),
+    resamples: options.resamples,
+    confidence: options.confidence,
+  });
   const cuts = cutsOf(typology);
   const circular = circularWith(typology, records);
   const meaning = meaningOf(
@@ -73,6 +52,7 @@ export function computeTypology(input: AnalysisInput, options: TypologyOptions):
     typology.types.length,
     options.against.filter((id) => !circular(id)),
     register,
+    options.confidence,
     random.stream('meaning'),
   );
   input.onProgress?.(0.7, 'setting rivals beside it');
@@ -80,9 +60,14 @@ export function computeTypology(input: AnalysisInput, options: TypologyOptions):
     main,
     ...options.rivals.map((file) => judge(input, options, file)),
   ]);
-  const found = {
+  return {
     ...weighed,
     unit: input.unit,
+    confidence: options.confidence,
+    verdict: verdictOf(main.apart, splits),
+    small: typology.types.flatMap((_, place) =>
+      assignment.type.filter((type) => type === place).length < FEWEST_OF_A_TYPE ? [place] : [],
+    ),
     ids: Array.from(assignment.rows, (row) => records.id[row]),
     splits,
     moved: moveCuts(records, assignment.rows, cuts),
@@ -100,7 +85,6 @@ export function computeTypology(input: AnalysisInput, options: TypologyOptions):
       setAside: assignment.setAside,
     },
   };
-  return { ...found, tables: typologyTables(found) };
 }
 
 function judge(input: AnalysisInput, options: TypologyOptions, file: string): Judged {
@@ -128,9 +112,17 @@ function judge(input: AnalysisInput, options: TypologyOptions, file: string): Ju
     neighbours: options.neighbours,
     relabellings: options.relabellings,
     within: options.within,
+    confidence: options.confidence,
     random: random.stream(`apart ${file}`),
   });
-  return { typology, defining: definingAttributes(typology), assignment, apart };
+  return {
+    typology,
+    rules: typology.types.map(({ when }) => describeRule(when, register)),
+    conditions: countConditions(typology),
+    defining: definingAttributes(typology),
+    assignment,
+    apart,
+  };
 }
 
 /** Costs and savings of all typologies, on the records of the first and attributes that none of them uses. */

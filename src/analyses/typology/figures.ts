@@ -1,14 +1,11 @@
-import { exp, ln } from '../../numerics/foundation/elementary.ts';
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindBar, kindStyle, SEQUENTIAL } from '../figure-style.ts';
 import { logTicks } from '../log-axis.ts';
 import { printCount, printNumber, printQuantity } from '../phrasing.ts';
-import { NO_TYPE } from './assign.ts';
-import type { TypologyFound } from './compute.ts';
-import { mapFigure, stabilityFigure } from './figures-types.ts';
-import type { Split } from './split.ts';
+import { NO_TYPE, type Split, type TypologyFound } from './found.ts';
 import { typeName } from './table-parts.ts';
+import { mapFigure, stabilityFigure } from './type-figures.ts';
 
 /** Coverage, the density of each cut attribute with its threshold, the map of the types, the types predicted, stability. */
 export function typologyFigures(found: TypologyFound): Readonly<Record<string, Figure>> {
@@ -61,36 +58,9 @@ function coverageFigure(found: TypologyFound): Figure {
   };
 }
 
-const STEPS = 160;
-
-/** A kernel density on the scale of comparison (Gaussian, Silverman's rule of thumb, 1986, eq. 3.31). */
-function density(scaled: Float64Array): { at: Float64Array; height: Float64Array } {
-  const n = scaled.length;
-  const sorted = scaled.slice().sort();
-  const mean = scaled.reduce((sum, value) => sum + value, 0) / n;
-  const sd = Math.sqrt(
-    scaled.reduce((sum, value) => sum + (value - mean) * (value - mean), 0) / Math.max(1, n - 1),
-  );
-  const middleHalf = sorted[Math.floor(0.75 * (n - 1))] - sorted[Math.floor(0.25 * (n - 1))];
-  const spread = middleHalf > 0 ? Math.min(sd, middleHalf / 1.34) : sd;
-  // Two heaps far apart would be smeared by the rule for one, so half of it is taken.
-  const width = (0.45 * spread) / Math.sqrt(Math.sqrt(Math.max(2, n))) || 1e-6;
-  const from = sorted[0] - 3 * width;
-  const to = sorted[n - 1] + 3 * width;
-  const at = Float64Array.from({ length: STEPS }, (_, i) => from + ((to - from) * i) / (STEPS - 1));
-  const height = at.map(
-    (x) =>
-      scaled.reduce((sum, value) => sum + exp(-((x - value) * (x - value)) / (2 * width * width)), 0) /
-      (n * width * 2.5066282746310002),
-  );
-  return { at, height };
-}
-
 function densityFigure(found: TypologyFound, split: Split): Figure {
-  const scaled = split.logarithm ? split.values.map(ln) : split.values;
-  const { at, height } = density(scaled);
-  const x = Array.from(at, (value) => (split.logarithm ? exp(value) : value));
-  const top = Math.max(...height);
+  const { at, height } = split.curve;
+  const top = height.reduce((most, value) => Math.max(most, value), 0);
   const threshold = isUnavailable(split.threshold) ? undefined : split.threshold;
   const line = (value: number, dash: string, color: string) => ({
     type: 'line',
@@ -126,7 +96,7 @@ function densityFigure(found: TypologyFound, split: Split): Figure {
       {
         type: 'scatter',
         mode: 'lines',
-        x,
+        x: [...at],
         y: [...height],
         line: { color: GROUND.ink, width: 2 },
         fill: 'tozeroy',

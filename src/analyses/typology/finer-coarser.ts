@@ -3,51 +3,36 @@ import type { Random } from '../../numerics/foundation/random.ts';
 import { medoids } from '../../numerics/grouping/medoids.ts';
 import { predictionStrength } from '../../numerics/grouping/prediction-strength.ts';
 import { silhouette } from '../../numerics/grouping/silhouette.ts';
-import { type PermutationalAnova, permanova } from '../../numerics/tests/permanova.ts';
+import { permanova } from '../../numerics/tests/permanova.ts';
 import type { Unavailable } from '../contract.ts';
-
-/** Would one type fewer do, or one more? Both judged in attributes that did not define the types. */
-export interface FinerCoarser {
-  readonly merged: Merged | Unavailable;
-  readonly divided: Divided | Unavailable;
-}
-
-/** The two nearest types: are they distinguishable at all? */
-export interface Merged {
-  readonly first: number;
-  readonly second: number;
-  readonly difference: PermutationalAnova | Unavailable;
-}
-
-/** The widest type: does it fall into two groups that predict one another? */
-export interface Divided {
-  readonly type: number;
-  readonly sizes: readonly number[];
-  /** Mean over splits in halves; 0.8 and more is usually asked for. */
-  readonly strength: number;
-  readonly silhouette: number;
-}
+import { toldAt } from '../verdicts.ts';
+import type { Divided, FinerCoarser, Merged } from './found.ts';
 
 /** Prediction strength that speaks for a division (Tibshirani & Walther 2005, J. Comput. Graph. Stat. 14:511). */
-export const STRONG = 0.8;
+const STRONG = 0.8;
 const FEWEST = 10;
 const SPLITS = 20;
+
+interface Asking {
+  readonly relabellings: number;
+  readonly confidence: number;
+  readonly random: Random;
+}
 
 /** @param items item of each record; records of one item stay in one half. */
 export function finerOrCoarser(
   matrix: Condensed,
   labels: Int32Array,
   items: Int32Array,
-  relabellings: number,
-  random: Random,
+  asking: Asking,
 ): FinerCoarser {
   const members = new Map<number, number[]>();
   labels.forEach((type, place) => {
     members.set(type, [...(members.get(type) ?? []), place]);
   });
   return {
-    merged: mergeNearest(matrix, members, relabellings, random.stream('merged')),
-    divided: divideWidest(matrix, members, items, random.stream('divided')),
+    merged: mergeNearest(matrix, members, { ...asking, random: asking.random.stream('merged') }),
+    divided: divideWidest(matrix, members, items, asking.random.stream('divided')),
   };
 }
 
@@ -62,8 +47,7 @@ function meanBetween(matrix: Condensed, a: readonly number[], b: readonly number
 function mergeNearest(
   matrix: Condensed,
   members: Members,
-  relabellings: number,
-  random: Random,
+  { relabellings, confidence, random }: Asking,
 ): Merged | Unavailable {
   const types = [...members.keys()].sort((a, b) => a - b);
   const pairs = types.flatMap((first, place) =>
@@ -81,7 +65,8 @@ function mergeNearest(
     random,
     relabellings,
   });
-  return { first, second, difference };
+  const told = toldAt('why' in difference ? difference : difference.p, confidence);
+  return { first, second, difference, told };
 }
 
 function divideWidest(
@@ -114,6 +99,7 @@ function divideWidest(
     sizes: [membership.length - second, second],
     strength,
     silhouette: silhouette(own, membership)?.mean ?? 0,
+    mayBeTwo: strength >= STRONG,
   };
 }
 

@@ -7,25 +7,14 @@ import {
   matchGroups,
 } from '../../numerics/grouping/agreement.ts';
 import { medoids } from '../../numerics/grouping/medoids.ts';
-import { type GroupStability, groupStability } from '../../numerics/grouping/stability.ts';
+import { groupStability } from '../../numerics/grouping/stability.ts';
 import type { Unavailable } from '../contract.ts';
-
-/** Groups found without the types, set against them. */
-export interface FreeGroups {
-  /** Group of each compared record, as many groups as types. */
-  readonly membership: Int32Array;
-  /** counts[type][group] */
-  readonly counts: readonly (readonly number[])[];
-  /** Group that answers to each type, -1 for none. */
-  readonly match: readonly number[];
-  readonly adjustedRand: number | Unavailable;
-  readonly adjustedMutualInformation: number | Unavailable;
-  /** How well free groups of records drawn again find each type, by its place; none where a type has no record. */
-  readonly stability: readonly GroupStability[];
-}
+import type { FreeGroups } from './found.ts';
 
 const MOST = 3000;
 const RESAMPLES = 100;
+/** Below this mean coefficient a group is not to be trusted (Hennig 2007). */
+const SHAKY = 0.6;
 
 /**
  * Do groups found without the types find them? As many medoid groups as there are types, on the attributes
@@ -49,6 +38,15 @@ export function groupFreely(
   const table = contingency(labels, membership);
   const countOf = (type: number, group: number) =>
     type < table.rows ? table.counts[type * table.columns + group] : 0;
+  const stability = groupStability({
+    membership: labels,
+    items,
+    resamples: RESAMPLES,
+    random,
+    regroup: (rows) =>
+      rows.length < k ? rows.map(() => 0) : medoids(takeRecords(matrix, rows), k).membership,
+  });
+  const present = new Set(labels);
   return {
     membership,
     counts: Array.from({ length: count }, (_, type) =>
@@ -57,13 +55,7 @@ export function groupFreely(
     match: Array.from({ length: count }, (_, type) => matchGroups(table)[type] ?? -1),
     adjustedRand: adjustedRand(table),
     adjustedMutualInformation: adjustedMutualInformation(table),
-    stability: groupStability({
-      membership: labels,
-      items,
-      resamples: RESAMPLES,
-      random,
-      regroup: (rows) =>
-        rows.length < k ? rows.map(() => 0) : medoids(takeRecords(matrix, rows), k).membership,
-    }),
+    stability,
+    shaky: stability.flatMap(({ mean }, type) => (present.has(type) && mean < SHAKY ? [type] : [])),
   };
 }

@@ -1,16 +1,21 @@
-import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
-import { computeTypology, type TypologyFound } from './compute.ts';
+import { computeTypology } from './compute.ts';
 import { typologyFigures } from './figures.ts';
+import type { TypologyFound } from './found.ts';
 import { type TypologyOptions, typologyOptions } from './options.ts';
+import { typologyTables } from './tables.ts';
 import { typologyWords } from './words.ts';
 
 export const typology: Analysis<TypologyOptions, TypologyFound> = {
   kind: 'typology',
   question: 'Do these types hold?',
   options: typologyOptions,
+  always: [
+    'Limits of types are hypotheses; no number makes a type a thing that its makers knew.',
+    'What types go with is for looking: the adjusted p allows for the attributes asked, not for having looked first.',
+  ],
   compute: computeTypology,
+  tables: typologyTables,
   figures: typologyFigures,
-  tables: ({ tables }) => tables,
-  words: (found) => answerOf(typologyWords(found)),
+  words: typologyWords,
 };

@@ -3,26 +3,10 @@ import { groupRows } from '../../fragments/groups.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { adjustKnown } from '../../numerics/tests/adjust.ts';
-import { type Association, association, withoutEmptyLines } from '../../numerics/tests/contingency.ts';
-import { fisherExact } from '../../numerics/tests/fisher-exact.ts';
-import type { Unavailable } from '../contract.ts';
-
-/** Whether the types go with something outside themselves. */
-export interface Meaning {
-  readonly attribute: string;
-  readonly label: string;
-  readonly kinds: readonly string[];
-  /** counts[type][kind], empty types and kinds left out. */
-  readonly counts: readonly (readonly number[])[];
-  /** Places of the types that the lines of `counts` stand for. */
-  readonly types: readonly number[];
-  readonly association: Association | Unavailable;
-  /** Exact or resampled where an expected count is below 5, from chi-squared otherwise. */
-  readonly p: number | Unavailable;
-  /** Over all attributes set against the types (Holm). */
-  readonly pAdjusted: number | Unavailable;
-  readonly method: string;
-}
+import { type Association, withoutEmptyLines } from '../../numerics/tests/contingency.ts';
+import { toldAt } from '../verdicts.ts';
+import { testAssociation } from './association.ts';
+import type { Meaning } from './found.ts';
 
 /** Sets the types against each attribute that the table records; defining ones are left out as circular. */
 export function meaningOf(
@@ -32,6 +16,7 @@ export function meaningOf(
   count: number,
   against: readonly string[],
   register: Register,
+  confidence: number,
   random: Random,
 ): Meaning[] {
   const typeOf = new Map(Array.from(rows, (row, place) => [row, types[place]]));
@@ -42,8 +27,7 @@ export function meaningOf(
       groups.map((group) => group.rows.filter((row) => typeOf.get(row) === type).length),
     );
     const trimmed = withoutEmptyLines(counts);
-    const found = association(trimmed.table);
-    const tested = testOf(found, trimmed.table, random.stream(id));
+    const tested = testAssociation(trimmed.table, random.stream(id));
     return [
       {
         attribute: id,
@@ -51,8 +35,8 @@ export function meaningOf(
         kinds: trimmed.columns.map((column) => groups[column].labels[0]),
         counts: trimmed.table,
         types: trimmed.rows,
-        association: found,
         ...tested,
+        strongest: 'why' in tested.association ? null : strongestOf(tested.association),
       },
     ];
   });
@@ -60,13 +44,19 @@ export function meaningOf(
     tests.map(({ p }) => p),
     'holm',
   );
-  return tests.map((test, place) => ({ ...test, pAdjusted: adjusted[place] }));
+  return tests.map((test, place) => ({
+    ...test,
+    pAdjusted: adjusted[place],
+    told: toldAt(adjusted[place], confidence),
+  }));
 }
 
-function testOf(found: Association | Unavailable, counts: readonly (readonly number[])[], random: Random) {
-  if ('why' in found) return { p: found, method: '' };
-  if (found.smallestExpected >= 5) return { p: found.p, method: 'chi-squared' };
-  const exact = fisherExact(counts, random, 1999);
-  if ('why' in exact) return { p: exact, method: '' };
-  return { p: exact.p, method: exact.method === 'exact' ? 'Fisher exact' : 'Fisher, resampled' };
+function strongestOf({ residuals }: Association): Meaning['strongest'] {
+  let best: Meaning['strongest'] = null;
+  residuals.forEach((cells, type) => {
+    cells.forEach((residual, kind) => {
+      if (Math.abs(residual) > Math.abs(best?.residual ?? 0)) best = { type, kind, residual };
+    });
+  });
+  return best;
 }

@@ -1,18 +1,5 @@
 import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
-
-/** How many records change sides when a cut moves. */
-export interface MovedCut {
-  readonly attribute: string;
-  readonly cut: number;
-  /** The cut moved by this share of itself. */
-  readonly by: number;
-  readonly to: number;
-  /** Records whose whole reading lies between the old cut and the new one. */
-  readonly changed: number;
-  /** Records whose reading straddles the moved cut. */
-  readonly undecided: number;
-  readonly n: number;
-}
+import type { MovedCut } from './found.ts';
 
 const SHARES = [-0.2, -0.1, -0.05, 0, 0.05, 0.1, 0.2] as const;
 

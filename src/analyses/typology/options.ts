@@ -33,6 +33,10 @@ export const typologyOptions = z.strictObject({
     title: 'Relabellings',
     description: 'Shuffles of the types against which separation and prediction are held',
   }),
+  confidence: z.number().gt(0.5).lt(1).default(0.95).meta({
+    title: 'Confidence',
+    description: 'Confidence of intervals; a p of at most 1 minus it tells apart',
+  }),
   ...comparisonOptions,
 });
 

@@ -3,6 +3,7 @@ import type { Random } from '../../numerics/foundation/random.ts';
 import { dip } from '../../numerics/modes/dip.ts';
 import { type GaussianPart, sampleMixture } from '../../numerics/modes/mixture-parts.ts';
 import type { Unavailable } from '../contract.ts';
+import type { Visible } from './found.ts';
 import { likelihoodRatio } from './threshold.ts';
 
 /** Distances between two heaps that are tried, in standard deviations within a heap. */
@@ -11,18 +12,6 @@ const POWER = 0.8;
 const FEWEST = 12;
 /** More readings than this would take long, and see nothing that so many do not. */
 const MOST = 500;
-
-/** The smallest distance of two heaps that each test finds in 8 samples of 10 of this size, at 5 %. */
-export interface Visible {
-  /** Share of the smaller heap, as the rules part the readings. */
-  readonly share: number;
-  /** By the dip, heaps of equal size. */
-  readonly halves: number | Unavailable;
-  /** By the dip, heaps as the rules part them. */
-  readonly dip: number | Unavailable;
-  /** By the likelihood ratio of two parts against one, heaps as the rules part them. */
-  readonly ratio: number | Unavailable;
-}
 
 /**
  * What split could have been seen at all with so many readings? In standard deviations within a heap, by

@@ -5,28 +5,9 @@ import { ln } from '../../numerics/foundation/elementary.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { discriminant } from '../../numerics/ordination/discriminant.ts';
 import { permutationTest } from '../../numerics/resampling/permutation.ts';
-import { cohenKappa, type Kappa } from '../../numerics/tests/kappa.ts';
+import { cohenKappa } from '../../numerics/tests/kappa.ts';
 import type { Unavailable } from '../contract.ts';
-
-/** Types predicted for each fold from all the others. */
-export interface Prediction {
-  /** confusion[true type][predicted type] */
-  readonly confusion: readonly (readonly number[])[];
-  /** Predicted type of each compared record, -1 for one that took no part. */
-  readonly predicted: Int32Array;
-  readonly n: number;
-  /** Mean share of each type's records that were predicted rightly: large types do not drown small ones. */
-  readonly balanced: number;
-  /** Share of shuffled types that were predicted as well. */
-  readonly p: number;
-  /** What guessing gives on average: one over the number of types. */
-  readonly chance: number;
-  readonly folds: number;
-  /** Agreement of predicted and true types beyond chance. */
-  readonly kappa: Kappa | Unavailable;
-  /** Attributes that it rests on. */
-  readonly by: readonly string[];
-}
+import type { Prediction } from './found.ts';
 
 export interface PredictionRequest {
   readonly labels: Int32Array;
@@ -59,7 +40,7 @@ export function predictByNeighbours(
       near.forEach((j, rank) => {
         votes[labels[j]] += 1 - rank * 1e-6;
       });
-      return votes.indexOf(Math.max(...votes));
+      return votes.indexOf(votes.reduce((most, vote) => Math.max(most, vote)));
     });
   return judged(vote, request, by);
 }

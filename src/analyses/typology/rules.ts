@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Register } from '../../attributes/definition.ts';
+import { termLabel } from '../../fragments/groups.ts';
 import {
   type Answer,
   type Condition,
@@ -63,10 +64,25 @@ export function conditionsOf(one: Rule): readonly Condition[] {
   return 'not' in one ? conditionsOf(one.not) : [one];
 }
 
-export function describeRule(one: Rule): string {
-  if ('all' in one) return one.all.map(describeRule).join(' and ');
-  if ('any' in one) return `(${one.any.map(describeRule).join(' or ')})`;
-  return 'not' in one ? `not (${describeRule(one.not)})` : describeCondition(one);
+/** A rule as a reader would say it, with labels of attributes and terms. */
+export function describeRule(one: Rule, register: Register): string {
+  const parts = (rules: readonly Rule[]) => rules.map((part) => describeRule(part, register));
+  if ('all' in one) return parts(one.all).join(' and ');
+  if ('any' in one) return `(${parts(one.any).join(' or ')})`;
+  if ('not' in one) return `not (${describeRule(one.not, register)})`;
+  return describeCondition(labelled(one, register));
+}
+
+function labelled(one: Condition, register: Register): Condition {
+  const attribute = register.attributes.get(one.attribute);
+  if (attribute === undefined) return one;
+  const label = (term: string) => termLabel(attribute, term, register);
+  return {
+    ...one,
+    attribute: attribute.label,
+    ...(one.in === undefined ? {} : { in: one.in.map(label) }),
+    ...(one.notIn === undefined ? {} : { notIn: one.notIn.map(label) }),
+  };
 }
 
 /** What a rule answers for a row, and which attribute keeps it from answering. */

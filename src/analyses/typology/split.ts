@@ -3,43 +3,25 @@ import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
 import { exp, ln } from '../../numerics/foundation/elementary.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
-import { type DipTest, dipTest } from '../../numerics/modes/dip.ts';
+import { dipTest } from '../../numerics/modes/dip.ts';
 import { type GaussianMixture, gaussianMixture } from '../../numerics/modes/gaussian-mixture.ts';
-import { type BandwidthTest, bandwidthTest, valleyOfTwo } from '../../numerics/modes/silverman.ts';
+import { bandwidthTest, valleyOfTwo } from '../../numerics/modes/silverman.ts';
 import type { Unavailable } from '../contract.ts';
+import { toldAt } from '../verdicts.ts';
+import { densityOf } from './density.ts';
 import { denseItems } from './finer-coarser.ts';
+import type { Split, SplitVerdict } from './found.ts';
 import { conditionsOf, type Typology } from './rules.ts';
-import { type CutAnswer, cutAnswers, type Threshold, thresholdOf, twoAgainstOne } from './threshold.ts';
-
-/** Whether the readings of one attribute fall into two heaps where a typology cuts them. */
-export interface Split {
-  readonly attribute: string;
-  readonly label: string;
-  readonly unit: string;
-  /** Cuts that the rules make, ascending, in the attribute's unit. */
-  readonly cuts: readonly number[];
-  readonly logarithm: boolean;
-  /** Readings used, in the attribute's unit. */
-  readonly values: Float64Array;
-  readonly dip: DipTest | Unavailable;
-  /** Silverman's test of one mode; its bandwidth is on the scale of comparison. */
-  readonly bandwidth: BandwidthTest | Unavailable;
-  /** The mixture of 1 to 5 parts that BIC prefers, on the scale of comparison. */
-  readonly best: GaussianMixture | Unavailable;
-  readonly bic: readonly { readonly parts: number; readonly bic: number | Unavailable }[];
-  /** Two parts against one by resampled likelihood ratio. */
-  readonly twoAgainstOne: { readonly statistic: number; readonly p: number } | Unavailable;
-  /** Where two parts cross, with the interval that resampling leaves it, in the attribute's unit. */
-  readonly threshold: Threshold | Unavailable;
-  /** Valley of the density between its two peaks, in the attribute's unit. */
-  readonly valley: number | Unavailable;
-  /** How each cut stands to the threshold; empty where there is none. */
-  readonly answers: readonly CutAnswer[];
-}
+import { cutAnswers, thresholdOf, twoAgainstOne } from './threshold.ts';
 
 /** Fewest readings on which a split is looked for. */
 const FEWEST = 12;
-const LEVEL = 0.05;
+
+export interface Looking {
+  readonly random: Random;
+  readonly resamples: number;
+  readonly confidence: number;
+}
 
 /**
  * Looks for a split in every numeric attribute that the rules cut.
@@ -54,13 +36,14 @@ export function findSplits(
   table: FragmentTable,
   rows: ArrayLike<number>,
   typology: Typology,
-  random: Random,
-  resamples: number,
+  { random, resamples, confidence }: Looking,
 ): Split[] {
   const cuts = cutsOf(typology);
   return [...cuts].flatMap(([id, at]) => {
     const column = table.columns.get(id);
-    return column?.kind === 'numeric' ? [splitIn(column, table, rows, at, random.stream(id), resamples)] : [];
+    return column?.kind === 'numeric'
+      ? [splitIn(column, table, rows, at, { random: random.stream(id), resamples, confidence })]
+      : [];
   });
 }
 
@@ -81,16 +64,25 @@ export function cutsOf(typology: Typology): ReadonlyMap<string, readonly number[
  * More than one heap, when the dip, the bandwidth and BIC all say so; undefined where it cannot be said. The
  * dip alone takes the steps of rounded readings for heaps; the density at its critical bandwidth does not see them.
  */
-export function fallsApart({ dip, bandwidth, best }: Omit<Heaps, 'bic'>): boolean | undefined {
+export function fallsApart(
+  { dip, bandwidth, best }: Omit<Heaps, 'bic'>,
+  confidence: number,
+): boolean | undefined {
   if (isUnavailable(dip) || isUnavailable(bandwidth) || isUnavailable(best)) return undefined;
-  return dip.p < LEVEL && bandwidth.p < LEVEL && best.parts.length >= 2;
+  const told = [dip, bandwidth].every(({ p }) => toldAt(p, confidence) === 'told apart');
+  return told && best.parts.length >= 2;
 }
 
-/** Is the data divided, and where the rules divide it? */
-export function splitSupported(split: Split): boolean | undefined {
-  const apart = fallsApart(split);
-  if (apart === undefined || isUnavailable(split.threshold)) return undefined;
-  return apart && split.answers.some(({ agrees }) => agrees);
+/** Are the readings divided, and where the rules divide them? */
+function verdictOf(
+  heaps: Heaps,
+  { threshold, answers }: Pick<Split, 'threshold' | 'answers'>,
+  confidence: number,
+): SplitVerdict {
+  const apart = fallsApart(heaps, confidence);
+  if (apart === undefined || isUnavailable(threshold)) return 'cannot be told';
+  if (!apart) return 'one range';
+  return answers.some(({ agrees }) => agrees) ? 'divided at the cut' : 'divided elsewhere';
 }
 
 function splitIn(
@@ -98,8 +90,7 @@ function splitIn(
   table: FragmentTable,
   rows: ArrayLike<number>,
   cuts: readonly number[],
-  random: Random,
-  resamples: number,
+  { random, resamples, confidence }: Looking,
 ): Split {
   const { attribute } = column;
   const logarithm = attribute.transform === 'log';
@@ -110,6 +101,7 @@ function splitIn(
   const values = Float64Array.from(used, (row) => midpoint(column, row));
   const scaled = logarithm ? values.map(ln) : values;
   const back = (value: number) => (logarithm ? exp(value) : value);
+  const distinct = new Set(values).size;
   const head = {
     attribute: attribute.id,
     label: attribute.label,
@@ -117,11 +109,14 @@ function splitIn(
     cuts,
     logarithm,
     values,
+    distinct,
+    coarse: distinct * 2 < values.length,
+    curve: densityOf(scaled, back),
   };
   if (values.length < FEWEST) {
     const why = { why: `${values.length} readings are too few to look for a split; ${FEWEST} needed` };
     const unknown = { dip: why, bandwidth: why, best: why, twoAgainstOne: why, threshold: why, valley: why };
-    return { ...head, ...unknown, bic: [], answers: [] };
+    return { ...head, ...unknown, bic: [], answers: [], verdict: 'cannot be told' };
   }
   const threshold = thresholdOf(
     scaled,
@@ -131,13 +126,16 @@ function splitIn(
     back,
   );
   const valley = valleyOfTwo(scaled.slice().sort());
+  const heaps = heapsOf(scaled, random);
+  const answers = isUnavailable(threshold) ? [] : cutAnswers(values, cuts, threshold);
   return {
     ...head,
-    ...heapsOf(scaled, random),
+    ...heaps,
     twoAgainstOne: twoAgainstOne(scaled, random.stream('two against one')),
     threshold,
     valley: typeof valley === 'number' ? back(valley) : valley,
-    answers: isUnavailable(threshold) ? [] : cutAnswers(values, cuts, threshold),
+    answers,
+    verdict: verdictOf(heaps, { threshold, answers }, confidence),
   };
 }
 

@@ -1,8 +1,7 @@
 import type { TableCell, Unavailable } from '../contract.ts';
-import { NO_TYPE } from './assign.ts';
-import type { Judged, TypologyFound } from './compute.ts';
+import { type Judged, NO_TYPE } from './found.ts';
 
-export type Parts = Omit<TypologyFound, 'tables'>;
+/** What the tables and figures of a typology share. */
 
 export const column = (id: string, label: string, unit?: string) => ({
   id,

@@ -1,14 +1,19 @@
 import type { ResultTable, TableCell } from '../contract.ts';
-import { NO_TYPE } from './assign.ts';
-import type { Judged } from './compute.ts';
-import { describeRule } from './rules.ts';
-import { column, type Parts, typeName } from './table-parts.ts';
-import { apartTable, confusionTable, disagreementsTable, freeTable, withinTable } from './tables-apart.ts';
-import { meaningTable, rivalsTable } from './tables-beside.ts';
-import { movedTable, partsTable, powerTable, splitTable } from './tables-split.ts';
-import { mapTable, stabilityTable } from './tables-types.ts';
+import {
+  apartTable,
+  conditionsTable,
+  confusionTable,
+  disagreementsTable,
+  freeTable,
+  withinTable,
+} from './apart-tables.ts';
+import { meaningTable, rivalsTable } from './beside-tables.ts';
+import { type Judged, NO_TYPE, type TypologyFound } from './found.ts';
+import { movedTable, partsTable, powerTable, splitTable } from './split-tables.ts';
+import { column, typeName } from './table-parts.ts';
+import { mapTable, stabilityTable } from './type-tables.ts';
 
-export function typologyTables(found: Parts): Readonly<Record<string, ResultTable>> {
+export function typologyTables(found: TypologyFound): Readonly<Record<string, ResultTable>> {
   return {
     coverage: coverageTable(found),
     ...(found.assignment.blame.some((id) => id !== null) ? { blame: blameTable(found) } : {}),
@@ -24,6 +29,9 @@ export function typologyTables(found: Parts): Readonly<Record<string, ResultTabl
     ...('why' in found.apart || 'why' in found.apart.prediction ? {} : { confusion: confusionTable(found) }),
     ...('why' in found.apart || 'why' in found.apart.freeGroups ? {} : { freeGroups: freeTable(found) }),
     ...('why' in found.apart || found.apart.within.length === 0 ? {} : { within: withinTable(found) }),
+    ...('why' in found.apart || found.apart.conditions.length === 0
+      ? {}
+      : { conditions: conditionsTable(found.apart.conditions) }),
     ...('why' in found.apart
       ? {}
       : { stability: stabilityTable(found), disagreements: disagreementsTable(found) }),
@@ -38,7 +46,7 @@ function countOf({ assignment }: Judged, type: number): number {
   return assignment.type.filter((own) => own === type).length;
 }
 
-function coverageTable(found: Parts): ResultTable {
+function coverageTable(found: TypologyFound): ResultTable {
   const total = found.assignment.rows.length;
   const line = (type: number, rule: string): TableCell[] => {
     const n = countOf(found, type);
@@ -54,7 +62,7 @@ function coverageTable(found: Parts): ResultTable {
       column('share', 'share'),
     ],
     rows: [
-      ...found.typology.types.map((type, place) => line(place, describeRule(type.when))),
+      ...found.typology.types.map((_, place) => line(place, found.rules[place])),
       line(NO_TYPE.none, ''),
       ...(countOf(found, NO_TYPE.several) > 0 ? [line(NO_TYPE.several, '')] : []),
       line(NO_TYPE.undecided, ''),
@@ -63,7 +71,7 @@ function coverageTable(found: Parts): ResultTable {
   };
 }
 
-function blameTable(found: Parts): ResultTable {
+function blameTable(found: TypologyFound): ResultTable {
   const tally = new Map<string, number>();
   for (const id of found.assignment.blame) if (id !== null) tally.set(id, (tally.get(id) ?? 0) + 1);
   return {
@@ -73,7 +81,7 @@ function blameTable(found: Parts): ResultTable {
   };
 }
 
-function recordsTable(found: Parts): ResultTable {
+function recordsTable(found: TypologyFound): ResultTable {
   return {
     title: 'Each record and its type',
     columns: [

@@ -4,27 +4,7 @@ import { gaussianMixture } from '../../numerics/modes/gaussian-mixture.ts';
 import { crossing, sampleMixture } from '../../numerics/modes/mixture-parts.ts';
 import { DRAWS_AGREE, drawsAgree, expandedTail } from '../../numerics/resampling/bootstrap.ts';
 import type { Unavailable } from '../contract.ts';
-
-export interface Threshold {
-  readonly estimate: number;
-  /** Expanded percentile interval, 95 %. */
-  readonly low: number;
-  readonly high: number;
-  /** How far apart the two parts lie, in standard deviations within a part. */
-  readonly distance: number;
-}
-
-/** How a cut of the rules stands to the threshold that the readings show. */
-export interface CutAnswer {
-  readonly cut: number;
-  /** Within the interval of the threshold. */
-  readonly within: boolean;
-  /** Readings between the cut and the estimate, of `n`. */
-  readonly between: number;
-  readonly n: number;
-  /** Within, or so few readings between that both part the same records. */
-  readonly agrees: boolean;
-}
+import type { CutAnswer, Threshold } from './found.ts';
 
 /** A cut that parts all but one reading in so many as the threshold does agrees with it. */
 const ONE_IN = 50;

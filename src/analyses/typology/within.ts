@@ -1,41 +1,32 @@
-import type { Register } from '../../attributes/definition.ts';
-import { groupRows } from '../../fragments/groups.ts';
-import type { FragmentTable } from '../../fragments/table.ts';
 import { type Condensed, takeRecords } from '../../numerics/dissimilarity/condensed.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { adjustKnown } from '../../numerics/tests/adjust.ts';
 import { type PermutationalAnova, permanova } from '../../numerics/tests/permanova.ts';
 import type { Unavailable } from '../contract.ts';
-
-/** The types compared among records of one kind alone, such as the charred ones. */
-export interface Within {
-  readonly kind: string;
-  readonly n: number;
-  readonly difference: PermutationalAnova | Unavailable;
-  /** Holm over the kinds that could be tested. */
-  readonly pAdjusted: number | Unavailable;
-}
+import { toldAt } from '../verdicts.ts';
+import type { Within } from './found.ts';
 
 const FEWEST = 3;
+
+export interface Kind {
+  readonly kind: string;
+  readonly rows: readonly number[];
+}
 
 /**
  * Are the types apart where the condition that could pass for them is the same? One permutational
  * analysis of variance for each kind of the attribute in which two types have three records each.
  *
- * @param table the compared records, in the order of the matrix.
+ * @param kinds each with its rows, as places in the matrix.
  */
 export function withinKinds(
-  table: FragmentTable,
-  register: Register,
-  attribute: string,
+  kinds: readonly Kind[],
   matrix: Condensed,
   labels: Int32Array,
-  relabellings: number,
-  random: Random,
+  { relabellings, confidence, random }: { relabellings: number; confidence: number; random: Random },
 ): Within[] {
-  if (attribute !== 'assemblage' && !table.columns.has(attribute)) return [];
-  const tests = groupRows(table, [attribute], register).groups.map(({ labels: [kind], rows }) => ({
+  const tests = kinds.map(({ kind, rows }) => ({
     kind,
     n: rows.length,
     difference: compare(matrix, labels, rows, relabellings, random.stream(kind)),
@@ -44,7 +35,11 @@ export function withinKinds(
     tests.map(({ difference }) => (isUnavailable(difference) ? difference : difference.p)),
     'holm',
   );
-  return tests.map((test, place) => ({ ...test, pAdjusted: adjusted[place] }));
+  return tests.map((test, place) => ({
+    ...test,
+    pAdjusted: adjusted[place],
+    told: toldAt(adjusted[place], confidence),
+  }));
 }
 
 function compare(

@@ -1,224 +1,117 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
-import type { Words } from '../before-answers.ts';
-import { printCount, printList, printNumber, printP, printQuantity } from '../phrasing.ts';
-import type { Apart } from './apart.ts';
-import { NO_TYPE } from './assign.ts';
-import type { TypologyFound } from './compute.ts';
-import { STRONG } from './finer-coarser.ts';
-import { fallsApart, type Split, splitSupported } from './split.ts';
-import type { CutAnswer } from './threshold.ts';
-import type { Within } from './within.ts';
+import type { Answer } from '../contract.ts';
+import { inSentence, printCount, printList } from '../phrasing.ts';
+import { apartWords, withinWords } from './apart-words.ts';
+import { NO_TYPE, type TypologyFound } from './found.ts';
+import { splitWords } from './split-words.ts';
+import { turnsOf } from './turn-words.ts';
 
-const LEVEL = 0.05;
-/** Below it a group is not to be trusted (Hennig 2007). */
-const SHAKY = 0.6;
-
-/** The verdict with its conditions, and what would make it doubtful. */
-export function typologyWords(found: TypologyFound): Words {
+/** The verdict, what it rests on, what would change it, what would settle it. */
+export function typologyWords(found: TypologyFound): Answer {
+  const next = nextOf(found);
   return {
-    // The verdict first: a tired reader may read no further.
-    sentence: [verdict(found), coverage(found), ...found.splits.map(splitWords), apartWords(found)].join(' '),
-    cautions: cautionsOf(found),
+    answer: answerOf(found),
+    because: [coverage(found), splitsWords(found), apartWords(found), withinWords(found)].filter(
+      (line) => line !== '',
+    ),
+    unless: turnsOf(found),
+    ...(next.length === 0 ? {} : { next }),
   };
 }
 
-function coverage({ assignment, typology, unit }: TypologyFound): string {
+function answerOf(found: TypologyFound): string {
+  const { apart, splits } = found;
+  const named = (verdict: string) =>
+    printList(splits.filter((split) => split.verdict === verdict).map(({ label }) => inSentence(label)));
+  const others = 'why' in apart ? '' : printCount(apart.compared.length, 'attribute');
+  switch (found.verdict) {
+    case 'circular':
+      return 'Cannot be told: everything that could test the types also defines them, so that any test would be circular.';
+    case 'not testable':
+      return 'Cannot be told: the types have too little recorded besides what defines them to be tested.';
+    case 'one range':
+      return differOtherwise(found)
+        ? `Not supported: one continuous range of ${named('one range')} cannot be excluded, of which the types may be two ends.`
+        : `Not supported: one continuous range of ${named('one range')} cannot be excluded, and the types are not told apart otherwise.`;
+    case 'divided elsewhere':
+      return `Not supported as cut: the readings of ${named('divided elsewhere')} are divided, but not where the rules divide them.`;
+    case 'not distinguishable':
+      return 'Not supported: the types are not told apart in anything but what defines them.';
+    case 'may be a condition':
+      return `Supported only if ${printList(doubtful(found))} did not make the types: they go together, and within one kind of it they are not told apart.`;
+    case 'supported':
+      return splits.length === 0
+        ? `Supported: the types are told apart in ${others} that did not define them.`
+        : `Supported: readings of ${named('divided at the cut')} are divided where the rules cut, and the types differ in ${others} that did not define them.`;
+    case 'open':
+      return `Cannot be told: ${openWhy(found)}.`;
+  }
+}
+
+const doubtful = ({ apart }: TypologyFound) =>
+  'why' in apart
+    ? []
+    : apart.conditions
+        .filter(({ verdict }) => verdict === 'may explain them' || verdict === 'not told within it')
+        .map(({ label }) => inSentence(label));
+
+const differOtherwise = ({ apart }: TypologyFound) => !('why' in apart) && apart.differ === 'told apart';
+
+function openWhy({ apart, splits }: TypologyFound): string {
+  const unknown = splits.filter(({ verdict }) => verdict === 'cannot be told');
+  if (unknown.length > 0)
+    return `readings of ${printList(unknown.map(({ label }) => inSentence(label)))} do not say whether they are divided`;
+  if ('why' in apart) return apart.why;
+  if (apart.differ === 'told apart') return 'the types differ, but are not predicted for what was left out';
+  if (apart.predicted === 'told apart')
+    return 'the types are predicted for what was left out, but do not differ on the whole';
+  return 'whether the types differ in what did not define them could not be tested';
+}
+
+function coverage({ assignment, typology, unit, apart, assemblages }: TypologyFound): string {
   const typed = assignment.type.filter((type) => type >= 0).length;
   const undecided = assignment.type.filter((type) => type === NO_TYPE.undecided).length;
   const rest = undecided === 0 ? '' : `; of ${undecided} it cannot be said`;
-  return `"${typology.title}" gives a type to ${typed} of ${printCount(assignment.rows.length, unit)}${rest}.`;
-}
-
-function splitWords(split: Split): string {
-  const cut = `cut at ${split.cuts.map((at) => printQuantity(at, split.unit)).join(' and ')}`;
-  if (
-    isUnavailable(split.dip) ||
-    isUnavailable(split.bandwidth) ||
-    isUnavailable(split.threshold) ||
-    isUnavailable(split.best)
-  )
-    return `${split.label} (${cut}): whether there is a split cannot be said.`;
-  const { dip, bandwidth, threshold, best } = split;
-  const dipText = `dip ${printNumber(dip.statistic)}, ${printP(dip.p)}; one mode by bandwidth, ${printP(bandwidth.p)}; n = ${dip.n}`;
-  if (!fallsApart(split))
-    return `${split.label} (${cut}): one continuous range cannot be excluded (${dipText}; ${printCount(best.parts.length, 'part')} preferred by BIC).`;
-  const interval = `${printNumber(threshold.low)} to ${printQuantity(threshold.high, split.unit)}`;
-  const answers = split.answers.map((answer) => cutWords(split, answer, threshold.estimate));
-  return `${split.label} (${cut}) falls into more than one heap (${dipText}); two parts cross at ${printQuantity(threshold.estimate, split.unit)} (95 % interval ${interval}); ${printList(answers)}.`;
-}
-
-function cutWords({ unit }: Split, { cut, within, between, n, agrees }: CutAnswer, estimate: number): string {
-  const at = `the cut at ${printQuantity(cut, unit)}`;
-  if (within) return `${at} lies within that interval`;
-  const count = `between ${at} and the crossing at ${printQuantity(estimate, unit)} ${between === 1 ? 'lies' : 'lie'} ${between} of ${n} readings`;
-  return agrees
-    ? between === 0
-      ? `${count}, so both part the same records`
-      : `${count}, so both part nearly the same records`
-    : `${at} lies outside it, and ${count}`;
-}
-
-function apartWords({ apart }: TypologyFound): string {
-  if ('why' in apart)
-    return apart.circular
-      ? `A test of whether the types are apart would be circular: ${apart.why}.`
-      : `Whether the types are apart otherwise cannot be tested: ${apart.why}.`;
-  const { difference, prediction } = apart;
-  const parts = [
-    isUnavailable(difference)
-      ? `difference: ${difference.why}`
-      : `pseudo-F ${isUnavailable(difference.statistic) ? `without a value (${difference.statistic.why})` : printNumber(difference.statistic)}, ${printP(difference.p)}, ${shareOfVariation(difference.rSquared)}`,
-    isUnavailable(prediction)
-      ? `prediction: ${prediction.why}`
-      : `${Math.round(100 * prediction.balanced)} % predicted rightly for what was left out, ${Math.round(100 * prediction.chance)} % by guessing, ${printP(prediction.p)}`,
-  ];
-  return `In ${printCount(apart.compared.length, 'attribute')} that did not define them: ${parts.join('; ')}.`;
-}
-
-export type Verdict =
-  | 'supported'
-  | 'not a split'
-  | 'not distinguishable'
-  | 'circular'
-  | 'not testable'
-  | 'open';
-
-/** What the tests together say. Every word of the verdict hangs on this. */
-function verdictOf({ apart, splits }: Pick<TypologyFound, 'apart' | 'splits'>): Verdict {
-  if ('why' in apart) return apart.circular ? 'circular' : 'not testable';
-  const answers = splits.map(splitSupported);
-  const difference = isUnavailable(apart.difference) ? undefined : apart.difference.p < LEVEL;
-  const predicted = isUnavailable(apart.prediction) ? undefined : apart.prediction.p < LEVEL;
-  if (answers.includes(false)) return 'not a split';
-  if (difference === false && predicted !== true) return 'not distinguishable';
-  if (difference && predicted !== false && !answers.includes(undefined)) return 'supported';
-  return 'open';
-}
-
-function verdict(found: TypologyFound): string {
-  const { apart, assemblages } = found;
-  const where = assemblages.length === 0 ? '' : ` on ${printCount(assemblages.length, 'assemblage')}`;
-  switch (verdictOf(found)) {
-    case 'circular':
-      return `Verdict: circular${where}; what defines the types cannot also test them.`;
-    case 'not testable':
-      return `Verdict: not testable${where}.`;
-    case 'not a split': {
-      const differ = !('why' in apart) && !isUnavailable(apart.difference) && apart.difference.p < LEVEL;
-      return `Verdict: not supported as a split${where}; ${differ ? 'the types differ otherwise, as two ends of one range may' : 'nor are the types distinguishable otherwise'}.`;
-    }
-    case 'not distinguishable':
-      return `Verdict: not supported${where}; the types are not distinguishable in anything but what defines them.`;
-    case 'supported':
-      return `Verdict: supported${where}${conditions(apart)}.`;
-    case 'open':
-      return `Verdict: open${where}; the tests do not agree or could not all be made.`;
-  }
-}
-
-/** Among which records the support holds, and where it could not be tested. */
-function conditions(apart: TypologyFound['apart']): string {
-  if ('why' in apart || apart.within.length === 0) return '';
-  const named = (kept: readonly Within[]) => printList(kept.map(({ kind, n }) => `${kind} (n = ${n})`));
-  const holds = apart.within.filter(({ pAdjusted: p }) => !isUnavailable(p) && p < LEVEL);
-  const not = apart.within.filter(({ pAdjusted: p }) => !isUnavailable(p) && p >= LEVEL);
-  const untested = apart.within.filter(({ pAdjusted }) => isUnavailable(pAdjusted));
-  return [
-    holds.length === 0 ? '' : `; also among ${named(holds)} alone`,
-    not.length === 0 ? '' : `; not distinguishable among ${named(not)} alone`,
-    untested.length === 0 ? '' : `; not testable among ${named(untested)} alone`,
-  ].join('');
-}
-
-function cautionsOf(found: TypologyFound): string[] {
-  const { apart, assignment, typology, splits, visible, meaning } = found;
-  const cautions: string[] = [];
-  const small = typology.types.filter(
-    (_, place) => assignment.type.filter((type) => type === place).length < 5,
+  const where = assemblages.length === 0 ? '' : `, from ${printCount(assemblages.length, 'assemblage')}`;
+  const overlaps = assignment.overlaps.map(
+    ({ first, second, records }) =>
+      `; ${records} fit both ${typology.types[first].label} and ${typology.types[second].label}`,
   );
-  if (small.length > 0)
-    cautions.push(
-      `Fewer than 5 records in ${printList(small.map((type) => type.label))}: nothing can be said of so few.`,
-    );
-  for (const { first, second, records } of assignment.overlaps)
-    cautions.push(
-      `The rules of ${typology.types[first].label} and ${typology.types[second].label} overlap: ${printCount(records, 'record')} fit both.`,
-    );
-  if (!('why' in apart)) {
-    if (apart.usedTwice.length > 0)
-      cautions.push(
-        `Circular: ${printList(apart.usedTwice.map((id) => found.labelOf.get(id) ?? id))} would define the types and test them; left out of the tests.`,
-      );
-    if (!isUnavailable(apart.dispersion) && apart.dispersion.p < LEVEL)
-      cautions.push('The types differ in spread, which can pass for a difference of place.');
-  }
+  const tested =
+    'why' in apart || apart.places.length === typed ? '' : `, ${apart.places.length} of them comparable`;
+  return `${typed} of ${printCount(assignment.rows.length, unit)} have a type${tested}${rest}${overlaps.join('')}${where}.`;
+}
+
+/** Attributes whose division is told in full; the table has them all. */
+const MOST_SPLITS = 2;
+
+function splitsWords({ splits, confidence }: TypologyFound): string {
+  const told = splits.slice(0, MOST_SPLITS).map((split) => splitWords(split, confidence));
+  const more = splits.length > told.length ? ` ${splits.length - told.length} more are in the table.` : '';
+  return `${told.join(' ')}${more}`;
+}
+
+function nextOf(found: TypologyFound): string[] {
+  const { apart, splits, visible, assignment, labelOf, verdict } = found;
+  const next: string[] = [];
+  const few = splits.filter(({ verdict: own }) => own === 'cannot be told');
+  if (few.length > 0) next.push(`More readings of ${printList(few.map(({ label }) => inSentence(label)))}.`);
   splits.forEach((split, place) => {
-    const kinds = new Set(split.values).size;
-    if (fallsApart(split) && !isUnavailable(split.best) && split.best.spread === 'own')
-      cautions.push(
-        `${split.label}: the parts have spreads of their own, while the threshold is reckoned with one; it may lie off the true crossing by more than its interval says.`,
-      );
-    if (kinds * 2 < split.values.length)
-      cautions.push(
-        `${split.label}: ${split.values.length} readings take only ${kinds} different values; rounding can pass for heaps.`,
-      );
-    const { halves, ratio } = visible[place];
-    if (fallsApart(split) === false)
-      cautions.push(
-        isUnavailable(halves)
-          ? `${split.label}: ${halves.why}.`
-          : `${split.label}: with ${split.values.length} readings only heaps at least ${printNumber(halves)} standard deviations apart would be found by the dip in 8 cases of 10${
-              isUnavailable(ratio)
-                ? ''
-                : `, and heaps as the rules part them by the likelihood ratio from ${printNumber(ratio)} on`
-            }.`,
+    if (split.verdict === 'one range' && !isUnavailable(visible[place].halves))
+      next.push(
+        `${split.coarse ? 'More and finer' : 'More'} readings of ${inSentence(split.label)}, for heaps nearer to each other to show.`,
       );
   });
-  if (!('why' in apart)) cautions.push(...finerCautions(found, apart));
-  const preservation = meaning.find(({ attribute }) => attribute === 'preservation');
-  if (preservation !== undefined && !isUnavailable(preservation.p) && preservation.p < LEVEL)
-    cautions.push(
-      `The types go with the preservation (${printP(preservation.p)})${
-        'why' in apart
-          ? '; compare within one mode before anything is made of them'
-          : apart.within.every(({ pAdjusted }) => isUnavailable(pAdjusted))
-            ? ', and within no single mode can they be compared: preservation alone may explain them'
-            : '; the comparisons within one mode are the ones to trust'
-      }.`,
+  if (!('why' in apart))
+    for (const { label, verdict: own, untested } of apart.conditions)
+      if (own !== 'does not go with them' && untested.length > 0)
+        next.push(`More records of both types of one ${inSentence(label)}: ${untested.join(' or ')}.`);
+  if (verdict === 'circular' || verdict === 'not testable')
+    next.push('Attributes that neither define the types nor are computed from what does.');
+  const blamed = [...new Set(assignment.blame.filter((id) => id !== null))];
+  if (blamed.length > 0)
+    next.push(
+      `${printList(blamed.map((id) => labelOf.get(id) ?? id))} of the ${assignment.blame.filter((id) => id !== null).length} that cannot be typed.`,
     );
-  if (meaning.length > 1)
-    cautions.push(
-      `${meaning.length} attributes were set against the types; the adjusted p allows for that, the plain p does not.`,
-    );
-  cautions.push('Limits of types are hypotheses; no number here makes a type a thing that its makers knew.');
-  return cautions;
-}
-
-function finerCautions(found: TypologyFound, { finerCoarser, freeGroups, labels }: Apart): string[] {
-  const { merged, divided } = finerCoarser;
-  const name = (type: number) => found.typology.types[type].label;
-  const cautions: string[] = [];
-  if (!isUnavailable(merged) && !isUnavailable(merged.difference) && merged.difference.p >= LEVEL)
-    cautions.push(
-      `${name(merged.first)} and ${name(merged.second)} are not distinguishable in what did not define them (${printP(merged.difference.p)}); they may be one type.`,
-    );
-  if (!isUnavailable(divided) && divided.strength >= STRONG)
-    cautions.push(
-      `${name(divided.type)} may be two types: halves of it predict one another (strength ${printNumber(divided.strength)}, groups of ${printList(divided.sizes.map(String))}).`,
-    );
-  if (!isUnavailable(freeGroups)) {
-    const shaky = freeGroups.stability.flatMap(({ mean }, type) =>
-      labels.includes(type) && mean < SHAKY ? [`${name(type)} (${printNumber(mean)})`] : [],
-    );
-    if (shaky.length > 0)
-      cautions.push(
-        `Groups made without the rules do not find ${printList(shaky)} again (mean Jaccard coefficient below ${SHAKY}).`,
-      );
-  }
-  return cautions;
-}
-
-/** Dissimilarities that fit no flat picture can give a share below 0: less than nothing lies between the types. */
-function shareOfVariation(share: number): string {
-  return share < 0 ? 'nothing of the variation' : `${Math.round(100 * share)} % of the variation`;
+  return next;
 }

@@ -1,4 +1,5 @@
-import { assignTypes, NO_TYPE } from '../../analyses/typology/assign.ts';
+import { assignTypes } from '../../analyses/typology/assign.ts';
+import { NO_TYPE } from '../../analyses/typology/found.ts';
 import { parseTypology } from '../../analyses/typology/parse.ts';
 import { describeRule, ruleAnswer } from '../../analyses/typology/rules.ts';
 import { cutsOf } from '../../analyses/typology/split.ts';
@@ -19,7 +20,7 @@ export function typesView({ records, register }: Prepared, text: string, file: s
       return {
         id,
         label,
-        rule: describeRule(when),
+        rule: describeRule(when, register),
         fits: of('in'),
         out: of('out'),
         cannotSay: of('cannot say'),

@@ -7,11 +7,19 @@ import { faultText, reporting, Stopped } from './client.ts';
 export interface Run {
   /** The last answer; it stays in sight while the next one is computed. */
   readonly result: AnalysisResult | null;
+  /** Whether that answer is of the question and the material as they are now. */
+  readonly current: boolean;
   readonly running: { readonly share: number; readonly what: string } | null;
   readonly fault: string | null;
   readonly stopped: boolean;
   readonly stop: () => void;
   readonly again: () => void;
+}
+
+interface Answered {
+  readonly result: AnalysisResult;
+  readonly key: string | null;
+  readonly view: ReturnType<typeof useWorkbench>['view'];
 }
 
 /**
@@ -20,7 +28,7 @@ export interface Run {
  */
 export function useRun(analysis: StudyAnalysis | null, pause = 60): Run {
   const { workspace, view, engine, fault: readingFault } = useWorkbench();
-  const [result, setResult] = useState<AnalysisResult | null>(null);
+  const [answered, setAnswered] = useState<Answered | null>(null);
   const [running, setRunning] = useState<Run['running']>(null);
   const [fault, setFault] = useState<string | null>(null);
   const [stopped, setStopped] = useState(false);
@@ -56,7 +64,7 @@ export function useRun(analysis: StudyAnalysis | null, pause = 60): Run {
         busy.current = asked.catch(() => undefined);
         const answer = await asked;
         if (!current) return;
-        setResult(answer);
+        setAnswered({ result: answer, key, view });
         setFault(null);
       } catch (error) {
         if (!current) return;
@@ -74,5 +82,7 @@ export function useRun(analysis: StudyAnalysis | null, pause = 60): Run {
   }, [key, view, turn, engine, pause, readingFault]);
   const stop = useCallback(() => engine.stop(), [engine]);
   const again = useCallback(() => setTurn((count) => count + 1), []);
-  return { result, running, fault, stopped, stop, again };
+  const result = answered?.result ?? null;
+  const isCurrent = answered !== null && answered.key === key && answered.view === view;
+  return { result, current: isCurrent, running, fault, stopped, stop, again };
 }

@@ -1,6 +1,7 @@
 /** The demo's two hypotheses, of which one was planted and one is false, and a circular one: datasets/demo/README.md. */
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { TableCell } from '../../../src/analyses/contract.ts';
+import { printTurn } from '../../../src/analyses/phrasing.ts';
 import { entriesOf } from '../../../src/study/load.ts';
 import type { AnalysisResult } from '../../../src/study/results.ts';
 import { analyseOne } from '../../../src/study/run-study.ts';
@@ -27,7 +28,9 @@ describe('the split that was planted', () => {
   const twining = () => results.get('twiningTypes')!;
 
   it('is supported', () => {
-    expect(twining().words.answer).toContain('Verdict: supported on');
+    expect(twining().words.answer).toMatch(
+      /^Supported: readings of row spacing are divided where the rules cut/,
+    );
   });
 
   it('lies between 6 and 10 mm, where nothing was planted, with nothing between cut and threshold', () => {
@@ -37,8 +40,8 @@ describe('the split that was planted', () => {
       expect(split[id]).toBeLessThan(10);
     }
     expect(split.between).toBe('0');
-    expect(twining().words.answer).toMatch(
-      /between the cut at 8 mm and the crossing at 9\.\d+ mm lie 0 of \d+ readings/,
+    expect(twining().words.because.join(' ')).toMatch(
+      /two parts cross at 9\.\d+ mm .*no reading of row spacing lies between the cut at 8 mm and there/,
     );
   });
 
@@ -65,17 +68,17 @@ describe('the hypothesis that is false', () => {
   const tabby = () => results.get('tabbyTypes')!;
 
   it('is not supported: one continuous range cannot be excluded', () => {
-    expect(tabby().words.answer).toContain('one continuous range cannot be excluded');
-    expect(tabby().words.answer).toContain('Verdict: not supported');
-    expect(tabby().words.answer).not.toContain('Verdict: supported');
+    expect(tabby().words.answer).toMatch(/^Not supported: one continuous range of density of system 1/);
   });
 
   it('says what could have been seen, and that the types do not pay for themselves', () => {
-    expect(
-      tabby()
-        .words.unless.map((turn) => turn.what)
-        .some((caution) => caution.includes('standard deviations apart would be found by the dip')),
-    ).toBe(true);
+    const [near] = tabby().words.unless;
+    const [{ visible }] = lines(tabby(), 'splits');
+    expect(near).toEqual({
+      what: 'two heaps of density of system 1 lay near to each other',
+      size: expect.stringContaining(`less than ${visible} standard deviations apart would be missed`),
+      overturns: false,
+    });
     const [pay] = lines(tabby(), 'apart').filter(
       ({ question }) => question === 'Do they pay for themselves?',
     );
@@ -86,9 +89,10 @@ describe('the hypothesis that is false', () => {
 describe('a claim tested on its own measurement', () => {
   it('is called circular, whichever of the two units is asked for', () => {
     for (const of of [['density2', 'rowSpacing'], ['spacingClass']]) {
-      const { answer: sentence } = ask('twiningTypes', { of, relabellings: 99, resamples: 19 }).words;
-      expect(sentence).toContain('Verdict: circular');
-      expect(sentence).not.toContain('supported');
+      const { answer, next } = ask('twiningTypes', { of, relabellings: 99, resamples: 19 }).words;
+      expect(answer).toMatch(/^Cannot be told: .*circular/);
+      expect(answer).not.toContain('upported');
+      expect(next?.join(' ')).toContain('neither define the types');
     }
   }, 60_000);
 
@@ -98,9 +102,9 @@ describe('a claim tested on its own measurement', () => {
       relabellings: 99,
       resamples: 19,
     });
-    expect(
-      words.unless.map((turn) => turn.what).some((caution) => caution.startsWith('Circular: Row spacing')),
-    ).toBe(true);
+    expect(words.because.join(' ')).toContain(
+      '(row spacing left out: it would define the types and test them)',
+    );
     expect(tables.apart!.note).toContain('Compared on Fibre');
   }, 60_000);
 });
@@ -183,7 +187,7 @@ describe('every run', () => {
 
   it('says nothing that the numbers do not: no proof, no certainty', () => {
     for (const { words } of results.values())
-      expect([words.answer, ...words.unless.map((turn) => turn.what)].join(' ')).not.toMatch(
+      expect([words.answer, ...words.because, ...words.unless.map(printTurn)].join(' ')).not.toMatch(
         /\b(prove[sd]?|certain(ly)?|clearly|confirm)/i,
       );
   });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { assignTypes, NO_TYPE } from '../../../src/analyses/typology/assign.ts';
+import { assignTypes } from '../../../src/analyses/typology/assign.ts';
+import { NO_TYPE } from '../../../src/analyses/typology/found.ts';
 import { parseTypology } from '../../../src/analyses/typology/parse.ts';
 import { describeRule, type Rule, ruleAnswer, type Typology } from '../../../src/analyses/typology/rules.ts';
 import { attribute, madeInput } from '../grouping/made-table.ts';
@@ -204,11 +205,23 @@ describe('assignment', () => {
 });
 
 describe('a rule in words', () => {
-  it('reads as a sentence', () => {
+  it('reads as a sentence, with labels for ids', () => {
+    const { register: named } = madeInput(
+      [
+        { attribute: { ...spacing, label: 'Row spacing' }, values: [3] },
+        { attribute: { ...fibre, label: 'Fibre', vocabulary: 'fibres' }, values: ['lime'] },
+      ],
+      {
+        vocabularies: [
+          { id: 'fibres', label: 'Fibres', terms: [{ id: 'lime', label: 'lime bast', source: 'made up' }] },
+        ],
+      },
+    );
     expect(
-      describeRule({
-        all: [{ attribute: 'rowSpacing', atLeast: 8 }, { not: { attribute: 'fibre', in: ['lime'] } }],
-      }),
-    ).toBe('rowSpacing at least 8 and not (fibre is lime)');
+      describeRule(
+        { all: [{ attribute: 'rowSpacing', atLeast: 8 }, { not: { attribute: 'fibre', in: ['lime'] } }] },
+        named,
+      ),
+    ).toBe('Row spacing at least 8 and not (Fibre is lime bast)');
   });
 });

@@ -26,8 +26,9 @@ const NO_ATTRIBUTES: readonly AttributeView[] = [];
 const StillFigures = memo(KinFigures);
 const StillTables = memo(KinTables);
 
-/** Quick answers while settings change; how far to trust them is computed when asked for. */
+/** A first look at the groups, marked as one; the study's own question is asked as soon as nothing changes. */
 const QUICK = { resamples: 0, permutations: 0, variants: false };
+const STILL = 1200;
 
 function KinshipScreen() {
   const { workspace, view, change } = useWorkbench();
@@ -37,17 +38,14 @@ function KinshipScreen() {
   const savedAxes = axesOf(analyses);
   const savedWeights = weightsOf(saved);
   const [draft, setDraft] = useState<BlockWeights | null>(null);
-  const [trustFor, setTrustFor] = useState<string | null>(null);
   const groups: StudyAnalysis = draft === null ? saved : { ...saved, weights: { ...draft } };
   const key = JSON.stringify(saved);
-  const trusted = trustFor === key;
-  const asked = useMemo<StudyAnalysis>(() => {
-    const now = JSON.parse(key) as StudyAnalysis;
-    return trusted ? now : { ...now, ...QUICK };
-  }, [key, trusted]);
+  const quickly = useMemo<StudyAnalysis>(() => ({ ...(JSON.parse(key) as StudyAnalysis), ...QUICK }), [key]);
   const axesKey = JSON.stringify(aligned(savedAxes, saved, attributes));
   const axes = useMemo(() => JSON.parse(axesKey) as StudyAnalysis, [axesKey]);
-  const grouping = useRun(asked);
+  const quick = useRun(quickly);
+  const full = useRun(draft === null ? saved : null, STILL);
+  const grouping = full.current ? full : quick;
   const ordination = useRun(axes);
   const medoids = useMemo(() => medoidsOf(grouping.result), [grouping.result]);
   // While a weight is dragged the groups keep their medoids; they are made anew when it is let go.
@@ -61,7 +59,10 @@ function KinshipScreen() {
       const groups = withOptions(saved, options);
       return withAnalysis(withAnalysis(now, groups), aligned(savedAxes, groups, attributes));
     }, what);
-  const { result, running, fault, stopped } = grouping;
+  const { result, fault } = grouping;
+  const stopped = quick.stopped || full.stopped;
+  const running = quick.running ?? full.running;
+  const again = quick.stopped ? quick.again : full.again;
   const computed = result !== null && result.why === undefined;
   return (
     <ScreenFrame
@@ -85,11 +86,11 @@ function KinshipScreen() {
         <Part name="see" title="The map of kin and the groups">
           <div className="stack">
             <div className="status-line">
-              {running === null ? null : <Working {...running} onStop={grouping.stop} />}
+              {running === null ? null : <Working {...running} onStop={full.stop} />}
               {stopped ? (
                 <div className="line">
                   <span>Stopped; what you see is the answer before.</span>
-                  <Button look="small" onPress={grouping.again}>
+                  <Button look="small" onPress={again}>
                     Compute it
                   </Button>
                 </div>
@@ -106,16 +107,13 @@ function KinshipScreen() {
             <p className="soft">Waiting for the first answer.</p>
           ) : (
             <div className="stack">
-              <Said words={result.words} />
-              {!computed || trusted ? null : (
-                <div className="line">
-                  <Button onPress={() => setTrustFor(key)}>Test how far to trust these groups</Button>
-                  <span className="small soft">
-                    Items are drawn anew and attributes shuffled, to see which groups return and whether noise
-                    would do as well.
-                  </span>
-                </div>
+              {full.current ? null : (
+                <p className="small soft" role="status">
+                  A quick look, not yet tested: items are still to be drawn anew and attributes shuffled. The
+                  full answer takes its place.
+                </p>
               )}
+              <Said words={result.words} />
               {ordination.result === null || !computed ? null : <AboutTheMap {...ordination.result} />}
             </div>
           )}

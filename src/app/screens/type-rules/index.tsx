@@ -8,7 +8,6 @@ import { RunSaid, RunStatus } from '../../parts/run-status.tsx';
 import { FaultNote, Part, ScreenFrame } from '../../parts/screen.tsx';
 import { Tables } from '../../parts/tables.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import type { StudyAnalysis } from '../../state/workspace.ts';
 import type { Screen } from '../screen.ts';
 import { Claims } from './claims.tsx';
 import { Cuts, type Drag } from './cuts.tsx';
@@ -19,9 +18,6 @@ import { useTypes } from './use-types.ts';
 const QUESTION = 'Do these types hold?';
 const LEAD =
   'A typology is a claim. Say which finds are of which type, and see how far the finds bear it out.';
-
-/** Quick enough to answer while rules are edited; a study may ask for more. */
-const QUICK = { resamples: 199, relabellings: 499 };
 
 /** Figure -> its name, and the table behind it. */
 const NAMES = {
@@ -53,7 +49,7 @@ function TypeRulesScreen() {
   const counts = useTypes(shown === null ? null : ruleText(shown), name);
   const saved = useTypes(file === null ? null : ruleText(file), name);
   const sound = file !== null && saved !== null && saved.fault === null;
-  const run = useRun(sound ? ({ ...QUICK, ...open } as StudyAnalysis) : null, 400);
+  const run = useRun(sound ? open : null, 400);
   const write = (next: RuleFile, what: string) =>
     change(
       (now) => ({ ...now, files: new Map(now.files).set(name, new TextEncoder().encode(ruleText(next))) }),

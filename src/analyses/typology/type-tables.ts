@@ -1,10 +1,10 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { ResultTable } from '../contract.ts';
-import type { TypeMap } from './apart.ts';
-import { column, orWhy, type Parts } from './table-parts.ts';
+import type { TypeMap, TypologyFound } from './found.ts';
+import { column, orWhy } from './table-parts.ts';
 
 /** Would each type be found again, and do its records sit well in it? */
-export function stabilityTable({ apart, typology }: Parts): ResultTable {
+export function stabilityTable({ apart, typology }: TypologyFound): ResultTable {
   const groups = 'why' in apart || isUnavailable(apart.freeGroups) ? undefined : apart.freeGroups;
   const why = 'why' in apart ? apart : isUnavailable(apart.freeGroups) ? apart.freeGroups : undefined;
   const labels = 'why' in apart ? new Int32Array() : apart.labels;
@@ -39,7 +39,7 @@ export function stabilityTable({ apart, typology }: Parts): ResultTable {
 }
 
 /** Where each record lies on the map of the types. */
-export function mapTable({ apart, typology, ids, assignment }: Parts, map: TypeMap): ResultTable {
+export function mapTable({ apart, typology, ids, assignment }: TypologyFound, map: TypeMap): ResultTable {
   const typed = Array.from(assignment.type).flatMap((type, place) => (type >= 0 ? [place] : []));
   const places = 'why' in apart ? new Int32Array() : apart.places;
   const labels = 'why' in apart ? new Int32Array() : apart.labels;

@@ -1,7 +1,8 @@
 import type { ResultTable, TableCell } from '../contract.ts';
-import { column, orWhy, type Parts } from './table-parts.ts';
+import type { TypologyFound } from './found.ts';
+import { column, orWhy } from './table-parts.ts';
 
-export function splitTable(found: Parts): ResultTable {
+export function splitTable(found: TypologyFound): ResultTable {
   return {
     title: 'Is there a split at all?',
     columns: [
@@ -38,11 +39,11 @@ export function splitTable(found: Parts): ResultTable {
       split.answers.map(({ between }) => between).join(', '),
       found.visible[place].halves,
     ]),
-    note: 'Dip and Silverman’s test: small p speaks against a single heap; the dip takes steps of rounding for heaps, so both must. Parts preferred: by BIC among one to five Gaussian parts. Threshold: where two parts of equal spread cross, with its 95 % interval over items drawn again; valley: of the kernel density at its critical bandwidth for two peaks. Both mean something only where a split was found.',
+    note: 'Dip and Silverman’s test: small p speaks against a single heap; the dip takes steps of rounding for heaps, so both must. TypologyFound preferred: by BIC among one to five Gaussian parts. Threshold: where two parts of equal spread cross, with its 95 % interval over items drawn again; valley: of the kernel density at its critical bandwidth for two peaks. Both mean something only where a split was found.',
   };
 }
 
-export function partsTable(found: Parts): ResultTable {
+export function partsTable(found: TypologyFound): ResultTable {
   return {
     title: 'How many heaps',
     columns: [column('attribute', 'Attribute'), column('parts', 'parts'), column('bic', 'BIC')],
@@ -53,7 +54,7 @@ export function partsTable(found: Parts): ResultTable {
   };
 }
 
-export function movedTable(found: Parts): ResultTable {
+export function movedTable(found: TypologyFound): ResultTable {
   return {
     title: 'If the cut moved',
     columns: [
@@ -78,7 +79,7 @@ export function movedTable(found: Parts): ResultTable {
 }
 
 /** What split could have been seen, by each test and with heaps as they are in the claim. */
-export function powerTable(found: Parts): ResultTable {
+export function powerTable(found: TypologyFound): ResultTable {
   return {
     title: 'What could have been seen',
     columns: [

@@ -1,9 +1,9 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
-import type { Apart } from './apart.ts';
-import { column, orWhy, type Parts } from './table-parts.ts';
+import type { Apart, Condition, TypologyFound } from './found.ts';
+import { column, orWhy } from './table-parts.ts';
 
-export function apartTable(found: Parts): ResultTable {
+export function apartTable(found: TypologyFound): ResultTable {
   const { apart } = found;
   const columns = [
     column('question', 'Question'),
@@ -23,7 +23,7 @@ export function apartTable(found: Parts): ResultTable {
   return { title, columns, rows: apartRows(found, apart), note: circularNote(found) };
 }
 
-function apartRows({ complexity, typology }: Parts, apart: Apart): TableCell[][] {
+function apartRows({ complexity, typology }: TypologyFound, apart: Apart): TableCell[][] {
   const { difference, dispersion, meanSilhouette, prediction, discriminant, freeGroups, finerCoarser } =
     apart;
   const { merged, divided } = finerCoarser;
@@ -94,7 +94,7 @@ function apartRows({ complexity, typology }: Parts, apart: Apart): TableCell[][]
   ];
 }
 
-function circularNote({ apart, defining, labelOf }: Parts): string {
+function circularNote({ apart, defining, labelOf }: TypologyFound): string {
   const name = (id: string) => labelOf.get(id) ?? id;
   const twice = apart.usedTwice;
   const compared = 'why' in apart ? '' : `Compared on ${apart.compared.map(name).join(', ')}. `;
@@ -104,7 +104,7 @@ function circularNote({ apart, defining, labelOf }: Parts): string {
     : `${compared}${left} Asked for all the same, which would be circular: ${twice.map(name).join(', ')}.`;
 }
 
-export function withinTable({ apart }: Parts): ResultTable {
+export function withinTable({ apart }: TypologyFound): ResultTable {
   return {
     title: 'Like with like',
     columns: [
@@ -127,7 +127,38 @@ export function withinTable({ apart }: Parts): ResultTable {
   };
 }
 
-export function disagreementsTable({ apart, typology, ids, assignment }: Parts): ResultTable {
+const CONDITION_WORDS: Readonly<Record<Condition['verdict'], string>> = {
+  'does not go with them': 'the types do not go with it',
+  'holds within it': 'told apart within one kind of it alone',
+  'not told within it': 'not told apart within any kind of it alone',
+  'may explain them': 'no kind of it holds enough of two types to be compared alone',
+};
+
+/** What could pass for the types, and whether they hold within it. */
+export function conditionsTable(conditions: readonly Condition[]): ResultTable {
+  return {
+    title: 'What could pass for the types',
+    columns: [
+      column('condition', 'Condition'),
+      column('p', 'p that the types do not go with it, adjusted'),
+      column('verdict', 'Verdict'),
+      column('holds', 'told apart within'),
+      column('fails', 'not told apart within'),
+      column('untested', 'too few within'),
+    ],
+    rows: conditions.map(({ label, p, verdict, holds, fails, untested }) => [
+      label,
+      p,
+      CONDITION_WORDS[verdict],
+      holds.join(', '),
+      fails.join(', '),
+      untested.join(', '),
+    ]),
+    note: 'Where types and condition go together (Fisher or chi-squared, adjusted by Holm), a difference of condition can look like one of kind; it cannot within a single kind of it.',
+  };
+}
+
+export function disagreementsTable({ apart, typology, ids, assignment }: TypologyFound): ResultTable {
   const rows: TableCell[][] = [];
   if (!('why' in apart)) {
     const typed = Array.from(assignment.type).flatMap((type, place) => (type >= 0 ? [place] : []));
@@ -161,7 +192,7 @@ export function disagreementsTable({ apart, typology, ids, assignment }: Parts):
   };
 }
 
-export function confusionTable({ apart, typology }: Parts): ResultTable {
+export function confusionTable({ apart, typology }: TypologyFound): ResultTable {
   const confusion = 'why' in apart || 'why' in apart.prediction ? [] : apart.prediction.confusion;
   return {
     title: 'Types predicted for what was left out',
@@ -174,7 +205,7 @@ export function confusionTable({ apart, typology }: Parts): ResultTable {
   };
 }
 
-export function freeTable({ apart, typology }: Parts): ResultTable {
+export function freeTable({ apart, typology }: TypologyFound): ResultTable {
   const groups = 'why' in apart || 'why' in apart.freeGroups ? undefined : apart.freeGroups;
   const labels = 'why' in apart ? new Int32Array() : apart.labels;
   return {

@@ -1,20 +1,18 @@
 import type { GroupStability } from '../../numerics/grouping/stability.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
-import type { Apart } from './apart.ts';
-import { countConditions } from './complexity.ts';
-import type { TypologyFound, Weighed } from './compute.ts';
-import { column, orWhy, type Parts } from './table-parts.ts';
+import type { Apart, Meaning, TypologyFound, Weighed } from './found.ts';
+import { column, orWhy } from './table-parts.ts';
 
-export function rivalsTable(found: Parts): ResultTable {
+export function rivalsTable(found: TypologyFound): ResultTable {
   const line = (judged: Weighed): TableCell[] => {
-    const { typology, assignment, apart, complexity } = judged;
+    const { typology, conditions, assignment, apart, complexity } = judged;
     const typed = assignment.type.filter((type) => type >= 0).length;
     const of = (pick: (apart: Apart) => TableCell): TableCell =>
       'why' in apart ? { why: apart.why } : pick(apart);
     return [
       typology.title,
       typology.types.length,
-      countConditions(typology),
+      conditions,
       typed,
       assignment.rows.length,
       of((a) => orWhy(a.meanSilhouette, (s) => s)),
@@ -56,7 +54,7 @@ function leastStable({ labels }: Apart, stability: readonly GroupStability[]): T
   return means.length === 0 ? { why: 'no type has a record to compare' } : Math.min(...means);
 }
 
-export function meaningTable(found: Parts): ResultTable {
+export function meaningTable(found: TypologyFound): ResultTable {
   return {
     title: 'What the types go with',
     columns: [
@@ -79,23 +77,14 @@ export function meaningTable(found: Parts): ResultTable {
       meaning.pAdjusted,
       orWhy(meaning.association, ({ cramersVCorrected }) => cramersVCorrected),
       meaning.method,
-      orWhy(meaning.association, ({ residuals }) => strongest(found, meaning, residuals)),
+      orWhy(meaning.association, () => strongest(found, meaning)),
     ]),
     note: 'Adjusted over the attributes of this table (Holm). Strongest departure: the cell with the largest adjusted residual.',
   };
 }
 
-function strongest(
-  found: Parts,
-  meaning: TypologyFound['meaning'][number],
-  residuals: readonly (readonly number[])[],
-): string {
-  let best = { line: 0, kind: 0, size: 0 };
-  residuals.forEach((cells, line) => {
-    cells.forEach((value, kind) => {
-      if (Math.abs(value) > Math.abs(best.size)) best = { line, kind, size: value };
-    });
-  });
-  const { label } = found.typology.types[meaning.types[best.line]];
-  return `${label} in ${meaning.kinds[best.kind]}, ${best.size > 0 ? '+' : '\u2212'}${Math.abs(best.size).toFixed(1)}`;
+function strongest({ typology }: TypologyFound, { types, kinds, strongest: cell }: Meaning): string {
+  if (cell === null) return '';
+  const sign = cell.residual > 0 ? '+' : '\u2212';
+  return `${typology.types[types[cell.type]].label} in ${kinds[cell.kind]}, ${sign}${Math.abs(cell.residual).toFixed(1)}`;
 }

@@ -1,0 +1,118 @@
+import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
+import type { Turn } from '../contract.ts';
+import { inSentence, printCount, printList, printNumber, printP, printQuantity } from '../phrasing.ts';
+import type { Apart, Condition, Split, TypologyFound } from './found.ts';
+
+/** What would change the verdict on these types, worst first. */
+export function turnsOf(found: TypologyFound): Turn[] {
+  const { apart, typology, splits, small, assignment, verdict } = found;
+  const claimed = verdict === 'supported' || verdict === 'may be a condition';
+  const turns: Turn[] = [
+    ...('why' in apart ? [] : apart.conditions.flatMap(conditionTurn)),
+    ...splits.flatMap((split, place) => splitTurns(found, split, place)),
+    ...('why' in apart || !claimed ? [] : apartTurns(found, apart)),
+    ...small.map((type) => ({
+      what: `more than ${printCount(assignment.type.filter((own) => own === type).length, 'record')} of “${typology.types[type].label}” were known`,
+      size: 'of so few nothing can be said',
+      overturns: false,
+    })),
+  ];
+  return turns.sort((a, b) => Number(b.overturns) - Number(a.overturns));
+}
+
+function conditionTurn({ label, p, verdict, holds, fails, untested }: Condition): Turn[] {
+  if (verdict === 'does not go with them') return [];
+  const goes = isUnavailable(p) ? 'the types go with it' : `the types go with it (${printP(p)})`;
+  const where = [
+    ...(holds.length === 0 ? [] : [`they are told apart among ${printList(holds)} alone`]),
+    ...(fails.length === 0 ? [] : [`they are not among ${printList(fails)} alone`]),
+    ...(untested.length === 0 ? [] : [`too few are ${printList(untested)}`]),
+  ];
+  return [
+    {
+      what: `${inSentence(label)} made the difference`,
+      size: `${goes}; ${where.join(', ')}`,
+      overturns: verdict === 'may explain them' || verdict === 'not told within it',
+    },
+  ];
+}
+
+function splitTurns({ visible, moved }: TypologyFound, split: Split, place: number): Turn[] {
+  const { label, unit, values, distinct, coarse, verdict, best } = split;
+  const turns: Turn[] = [];
+  const divided = verdict === 'divided at the cut' || verdict === 'divided elsewhere';
+  if (coarse && divided)
+    turns.push({
+      what: `rounding made heaps in ${inSentence(label)}`,
+      size: `${printCount(values.length, 'reading')} take only ${distinct} different values`,
+      overturns: false,
+    });
+  if (verdict === 'one range') {
+    const { halves, ratio } = visible[place];
+    const byRatio = isUnavailable(ratio) ? '' : `, and as the rules part them from ${printNumber(ratio)} on`;
+    turns.push({
+      what: `two heaps of ${inSentence(label)} lay near to each other`,
+      size: isUnavailable(halves)
+        ? halves.why
+        : `with ${printCount(values.length, 'reading')} even heaps less than ${printNumber(halves)} standard deviations apart would be missed in more than 2 cases of 10${byRatio}`,
+      overturns: false,
+    });
+  }
+  if (divided) {
+    if (!isUnavailable(best) && best.spread === 'own')
+      turns.push({
+        what: `the two heaps of ${inSentence(label)} spread differently`,
+        size: 'the threshold is reckoned with one spread and may lie off the true crossing by more than its interval says',
+        overturns: false,
+      });
+    for (const cut of split.cuts) {
+      const tries = moved.filter(
+        (one) => one.attribute === split.attribute && one.cut === cut && one.by !== 0,
+      );
+      const worst = tries.reduce((most, one) => Math.max(most, one.changed), 0);
+      const n = tries[0]?.n;
+      if (n === undefined) continue;
+      turns.push({
+        what: `the cut of ${inSentence(label)} stood up to a fifth below or above ${printQuantity(cut, unit)}`,
+        size:
+          worst === 0
+            ? `none of ${printCount(n, 'record')} would change type`
+            : `at most ${worst} of ${printCount(n, 'record')} would change type`,
+        overturns: false,
+      });
+    }
+  }
+  return turns;
+}
+
+function apartTurns({ typology }: TypologyFound, apart: Apart): Turn[] {
+  const name = (type: number) => typology.types[type].label;
+  const { merged, divided } = apart.finerCoarser;
+  const { dispersion, freeGroups } = apart;
+  const turns: Turn[] = [];
+  if (apart.differInSpread === 'told apart' && !isUnavailable(dispersion))
+    turns.push({
+      what: 'the types differed in spread alone',
+      size: `their spreads differ (${printP(dispersion.p)}), which can pass for a difference of place`,
+      overturns: false,
+    });
+  if (!isUnavailable(merged) && merged.told === 'not told apart' && !isUnavailable(merged.difference))
+    turns.push({
+      what: `${name(merged.first)} and ${name(merged.second)} were one type`,
+      size: `they are not told apart in what did not define them (${printP(merged.difference.p)})`,
+      overturns: false,
+    });
+  if (!isUnavailable(divided) && divided.mayBeTwo)
+    turns.push({
+      what: `${name(divided.type)} were two types`,
+      size: `groups of ${printList(divided.sizes.map(String))} predict one another from half to half (strength ${printNumber(divided.strength)})`,
+      overturns: false,
+    });
+  if (!isUnavailable(freeGroups) && freeGroups.shaky.length > 0)
+    turns.push({
+      what: 'groups were made without the rules',
+      size: `${printList(freeGroups.shaky.map((type) => `${name(type)} (mean Jaccard ${printNumber(freeGroups.stability[type].mean)})`))} would not be found again`,
+      overturns: false,
+    });
+  return turns;
+}
