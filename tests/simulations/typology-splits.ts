@@ -29,7 +29,9 @@ function splitFound(values: Float64Array, random: Random): boolean {
   const dip = dipTest(values, random.stream('dip'), 999);
   if (isUnavailable(dip) || dip.p >= 0.05) return false;
   const bandwidth = bandwidthTest(values, 1, random.stream('bandwidth'));
-  return !isUnavailable(bandwidth) && bandwidth.p < 0.05 && fallsApart(heapsOf(values, random), 0.95) === true;
+  return (
+    !isUnavailable(bandwidth) && bandwidth.p < 0.05 && fallsApart(heapsOf(values, random), 0.95) === true
+  );
 }
 
 /** Row spacings in mm on a log scale: heaps about 3.5 and 27 mm as in the demo, or nearer ones. */
