@@ -37,7 +37,23 @@ function threadDiameters(): readonly string[] {
   return ['Ø', ...joined];
 }
 
+/** A mesh measured, without a word of which way. */
+// biome-ignore format: one language a line
+const MESH_SIZES = [
+  'mesh', 'mesh size', 'mesh width', 'size of mesh', 'mesh dimension', 'meshes',
+  'Maschenweite', 'Maschengröße', 'Masche', 'Maschen',
+  'maille', 'taille des mailles', 'taille de maille', 'dimension des mailles', 'maillage',
+  'maglia', 'dimensione maglie', 'dimensione della maglia', 'maglie',
+  'malla', 'tamaño de malla', 'mallas',
+  'maskestørrelse', 'maskevidde', 'maske',
+];
+
 export const AMBIGUOUS_HEADERS: readonly AmbiguousWords[] = [
+  {
+    words: MESH_SIZES,
+    candidates: ['meshGauge', 'meshStretched', 'meshOpening'],
+    why: 'it may be the bar from knot to knot, the clear opening, or the mesh drawn out, about two bars',
+  },
   {
     words: ['object', 'Objekt', 'objet', 'oggetto', 'objeto', 'genstand', 'gjenstand'],
     candidates: ['item', 'recordedUse'],
@@ -119,6 +135,18 @@ export const AMBIGUOUS_HEADERS: readonly AmbiguousWords[] = [
 ];
 
 export const AMBIGUOUS_TERMS: readonly (AmbiguousWords & { readonly vocabulary: string })[] = [
+  {
+    vocabulary: 'slant',
+    words: ['up to the right', 'rising to the right', 'up right'],
+    candidates: ['Z'],
+    why: 'it is a Z where the row stood upright and an S where it lay across',
+  },
+  {
+    vocabulary: 'slant',
+    words: ['down to the right', 'falling to the right', 'up to the left', 'down right'],
+    candidates: ['S'],
+    why: 'it is an S where the row stood upright and a Z where it lay across',
+  },
   {
     vocabulary: 'structure',
     words: ['sarga'],

@@ -66,6 +66,8 @@ export interface Term {
   readonly inner?: 'exhausted' | 'variants';
   readonly definition?: string;
   readonly synonyms?: Synonyms;
+  /** Says what was written but not what it is: counted apart, and unknown in a dissimilarity. */
+  readonly unsettled?: true;
   /** Published source, or "common practice, no source". */
   readonly source: string;
 }

@@ -83,6 +83,19 @@ export function printQuality(
         ),
     ],
     [
+      'Readings that are unusual for the structure (kept)',
+      quality.outOfBounds
+        .filter(({ beyond, ofStructure }) => beyond === 'usual' && ofStructure)
+        .map((one) => `${name(one.attribute)}, ${row(one.row)}: "${one.raw}"`),
+    ],
+    [
+      'Cells of one row that do not go together (kept)',
+      quality.crossChecks.map(
+        ({ row: at, cells, why }) =>
+          `${row(at)}: ${cells.map(({ attribute, raw }) => `${name(attribute)} "${raw}"`).join(', ')}. ${why}`,
+      ),
+    ],
+    [
       'Fragments of one item that contradict each other',
       quality.contradictions.map(
         ({ item, attribute, says }) =>

@@ -90,7 +90,13 @@ function kinds(
   const between = terms.ids.length > 0 ? termDistances(parents) : kindDistances(levels);
   return {
     coding: { kind: 'terms', codes: index, unseen },
-    variable: { kind: 'kinds', codes: recode(column, index), between, levels, ...place },
+    variable: {
+      kind: 'kinds',
+      codes: recode(column, settledOnly(index, column.attribute, register)),
+      between,
+      levels,
+      ...place,
+    },
   };
 }
 
@@ -102,6 +108,17 @@ function hierarchy(
     attribute.vocabulary === undefined ? undefined : register.vocabularies.get(attribute.vocabulary);
   if (vocabulary === undefined) return { ids: [], parents: new Int32Array(0) };
   return { ids: vocabulary.terms.map((term) => term.id), parents: parentIndices(vocabulary) };
+}
+
+/** Without the terms that do not say what they are: as unknown as a gap. */
+function settledOnly(
+  index: ReadonlyMap<string, number>,
+  { vocabulary }: AttributeDefinition,
+  register: Register,
+): ReadonlyMap<string, number> {
+  const terms = register.vocabularies.get(vocabulary ?? '')?.terms ?? [];
+  const open = new Set(terms.filter(({ unsettled }) => unsettled).map(({ id }) => id));
+  return open.size === 0 ? index : new Map([...index].filter(([id]) => !open.has(id)));
 }
 
 function codesOf(ids: readonly string[]): ReadonlyMap<string, number> {

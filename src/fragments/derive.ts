@@ -1,84 +1,132 @@
-import type { AttributeDefinition, Register } from '../attributes/definition.ts';
+import type { Register } from '../attributes/definition.ts';
 import { isWithin } from '../attributes/tree.ts';
-import { CELL_STATES } from '../cells/reading.ts';
-import { ln } from '../numerics/foundation/elementary.ts';
 import { termAt } from './accessors.ts';
-import { difference, type Interval, isNothing, NOTHING, product, quotient, tenOver } from './intervals.ts';
-import { isMissing } from './missing.ts';
+import { angleClassOf } from './derived/angle-class.ts';
+import { type Derived, type DerivedTerm, fillNumbers, fillTerms } from './derived/fill.ts';
+import * as formulas from './derived/formulas.ts';
+import { impliedInterval, nominal } from './derived/precision.ts';
+import { orderUntoldSystems } from './derived/systems.ts';
+import { settleTurns } from './derived/turns.ts';
+import { type Interval, isNothing } from './intervals.ts';
 import { DEFAULT_THRESHOLDS, type SpacingThresholds, spacingClassOf } from './spacing-class.ts';
-import type { Column, FragmentTable, NumericColumn, TermColumn } from './table.ts';
+import type { FragmentTable } from './table.ts';
 
 /**
- * Adds what follows from what was recorded; a recorded value is never replaced.
+ * Adds what follows from what was recorded; a recorded measure is never replaced.
  *
- * - `rowSpacing` (mm) and `density2` (per cm) from each other, 10 / x, where rows are a thing of the structure;
- * - `rowGap` = spacing - row width; `gapRatio` = gap / row width;
- * - `balance` = density1 / density2 and its logarithm;
- * - `cover1`, `cover2` = width x density / 10; `openness` = (1 - cover1)(1 - cover2), covers cut at 1
- *   (Peirce 1937, J. Text. Inst. 28:T45);
- * - `spacingClass`, see spacing-class.ts.
+ * - directions as they are on the object, the row held upright: derived/turns.ts;
+ * - systems that nobody told apart, the denser first: derived/systems.ts;
+ * - `rowSpacing` (mm) and `density2` (per cm) from each other, 10 / x, where rows are a thing of the
+ *   structure; a coil's pitch is its row spacing, loops per cm of looping are its density along the row;
+ * - `rowGap` = spacing - row width, and each of the three from the other two; `gapRatio` = gap / row width;
+ * - `meshGauge` (bar) and `meshStretched`, two bars, from each other;
+ * - `balance` = density1 / density2 and its logarithm, `balanceEither` the larger over the smaller;
+ * - `cover1`, `cover2` = width x density / 10, of rows by the width of the row and never of one of its strands;
+ *   `openness` = (1 - cover1)(1 - cover2), covers cut at 1 (Peirce 1937, J. Text. Inst. 28:T45);
+ * - `bindingPoints`, `threadLength`, `turnsPerMetre`, `linearDensity`, `angleClass`; `spacingClass`, see
+ *   spacing-class.ts.
  *
- * Intervals go through every formula. A column is added only where at least one row gains a value.
+ * Intervals, and the printed precision of single numbers, go through every formula. A value that is derived
+ * says from which attributes (`derivedFrom`). A column is added only where at least one row gains a value.
  */
 export function deriveColumns(
-  table: FragmentTable,
+  recorded: FragmentTable,
   register: Register,
   thresholds: SpacingThresholds = DEFAULT_THRESHOLDS,
 ): FragmentTable {
+  const applies = (id: string, row: number) => appliesTo(register, id, structureAt(recorded, row));
+  const alike = (row: number) =>
+    structureAt(recorded, row) === null || (register.attributes.has('denser') && applies('denser', row));
+  const table = orderUntoldSystems(settleTurns(recorded, register), alike);
   const columns = new Map(table.columns);
-  const numbers = (id: string, formula: (row: number) => Interval) => {
+
+  const ends = (id: string, row: number): Interval => impliedInterval(columns.get(id), row);
+  const from = (ids: readonly string[], formula: formulas.Formula, row: number): Derived | null => {
+    const operands = ids.map((id) => ends(id, row));
+    if (operands.some(isNothing)) return null;
+    const middles = ids.map((id) => nominal(columns.get(id), row));
+    const centre = middles.some(Number.isNaN) ? Number.NaN : formula(...middles.map(pointInterval))[0];
+    return { ends: formula(...operands), centre, from: ids };
+  };
+  /** Fills an attribute by the first of several ways that the readings of a row allow. */
+  const fill = (
+    id: string,
+    ways: readonly (readonly [ids: readonly string[], formula: formulas.Formula])[],
+    where: (row: number) => boolean = () => true,
+  ) => {
     const attribute = register.attributes.get(id);
     if (attribute === undefined) return;
-    const filled = fillNumbers(columns.get(id), attribute, table.rows, formula);
+    const filled = fillNumbers(columns.get(id), attribute, table.rows, (row) => {
+      if (!where(row)) return null;
+      for (const [ids, formula] of ways) {
+        const made = from(ids, formula, row);
+        if (made !== null) return made;
+      }
+      return null;
+    });
     if (filled !== undefined) columns.set(id, filled);
   };
-  const at = (id: string, row: number): Interval => {
-    const column = columns.get(id);
-    return column?.kind === 'numeric' ? [column.low[row], column.high[row]] : NOTHING;
+  const classify = (id: string, termOf: (row: number) => DerivedTerm | null) => {
+    const attribute = register.attributes.get(id);
+    if (attribute === undefined) return;
+    const filled = fillTerms(columns.get(id), attribute, table.rows, termOf);
+    if (filled !== undefined) columns.set(id, filled);
   };
-  const applies = (id: string, row: number) => appliesTo(register, id, structureAt(table, row));
+  const listedFor = (id: string) => (row: number) =>
+    register.attributes.get(id)?.appliesTo !== undefined && applies(id, row);
 
-  numbers('rowSpacing', (row) =>
-    applies('rowSpacing', row) ? through(tenOver, at('density2', row)) : NOTHING,
+  const { turnedOver, same, less, sum, over, times, half, doubled } = formulas;
+  fill('rowSpacing', [[['coilPitch'], same]], listedFor('coilPitch'));
+  fill(
+    'rowSpacing',
+    [
+      [['density2'], turnedOver],
+      [['rowGap', 'rowWidth'], sum],
+    ],
+    (row) => applies('rowSpacing', row),
   );
-  numbers('density2', (row) => through(tenOver, at('rowSpacing', row)));
-  numbers('rowGap', (row) => through(difference, at('rowSpacing', row), at('rowWidth', row)));
-  numbers('gapRatio', (row) => through(quotient, at('rowGap', row), at('rowWidth', row)));
-  numbers('balance', (row) =>
-    applies('balance', row) ? through(quotient, at('density1', row), at('density2', row)) : NOTHING,
-  );
-  numbers('logBalance', (row) => through(([low, high]): Interval => [ln(low), ln(high)], at('balance', row)));
-  numbers('cover1', (row) => through(cover, at('diameter1', row), at('density1', row)));
-  numbers('cover2', (row) => through(cover, at('diameter2', row), at('density2', row)));
-  numbers('openness', (row) => through(openness, at('cover1', row), at('cover2', row)));
-
-  const attribute = register.attributes.get('spacingClass');
-  if (attribute !== undefined) {
-    const filled = fillClass(columns.get('spacingClass'), attribute, table.rows, (row) =>
-      applies('spacingClass', row)
-        ? spacingClassOf(structureAt(table, row), at('gapRatio', row), at('rowSpacing', row), thresholds)
-        : undefined,
-    );
-    if (filled !== undefined) columns.set('spacingClass', filled);
+  fill('coilPitch', [[['rowSpacing'], same]], listedFor('coilPitch'));
+  fill('density2', [[['rowSpacing'], turnedOver]]);
+  fill('density1', [[['loopDensity'], same]], listedFor('loopDensity'));
+  fill('loopDensity', [[['density1'], same]], listedFor('loopDensity'));
+  fill('rowWidth', [[['rowSpacing', 'rowGap'], less]]);
+  fill('rowGap', [[['rowSpacing', 'rowWidth'], less]]);
+  fill('gapRatio', [
+    [['rowSpacing', 'rowWidth'], formulas.gapOverWidth],
+    [['rowGap', 'rowWidth'], over],
+  ]);
+  fill('meshStretched', [[['meshGauge'], doubled]]);
+  fill('meshGauge', [[['meshStretched'], half]]);
+  const densities = ['density1', 'density2'];
+  fill('denser', [[densities, formulas.greater]], listedFor('denser'));
+  fill('sparser', [[densities, formulas.lesser]], listedFor('sparser'));
+  fill('balance', [[densities, over]], (row) => applies('balance', row));
+  fill('balanceEither', [[densities, formulas.larger]], listedFor('balanceEither'));
+  fill('logBalance', [[['balance'], formulas.logarithm]]);
+  fill('cover1', [[['diameter1', 'density1'], formulas.cover]]);
+  fill('cover2', [[['rowWidth', 'rowSpacing'], over]]);
+  // A row is a pair of strands or a coil: one strand's diameter says nothing of how much a row covers.
+  fill('cover2', [[['diameter2', 'density2'], formulas.cover]], (row) => !listedFor('rowWidth')(row));
+  fill('openness', [[['cover1', 'cover2'], formulas.open]]);
+  fill('bindingPoints', [[densities, times]], listedFor('bindingPoints'));
+  fill('threadLength', [[densities, formulas.lengthPerArea]], listedFor('threadLength'));
+  for (const system of ['1', '2']) {
+    const width = `diameter${system}`;
+    const angle = `twistAngle${system}`;
+    fill(`turnsPerMetre${system}`, [[[angle, width], formulas.turnsPerMetre]]);
+    fill(`linearDensity${system}`, [[[width], formulas.tex]]);
+    classify(`angleClass${system}`, (row) => angleClassOf(angle, ends(angle, row)));
   }
+  classify('spacingClass', (row) =>
+    applies('spacingClass', row)
+      ? spacingClassOf(structureAt(table, row), ends('gapRatio', row), ends('rowSpacing', row), thresholds)
+      : null,
+  );
   return { ...table, columns };
 }
 
-const APPROXIMATE = CELL_STATES.indexOf('approximate');
-const NOT_OBSERVED = CELL_STATES.indexOf('not-observed');
-
-function through(formula: (...operands: Interval[]) => Interval, ...operands: Interval[]): Interval {
-  return operands.some(isNothing) ? NOTHING : formula(...operands);
-}
-
-function cover(width: Interval, density: Interval): Interval {
-  const [low, high] = product(width, density);
-  return [low / 10, high / 10];
-}
-
-function openness(first: Interval, second: Interval): Interval {
-  const open = (share: number) => 1 - Math.min(1, Math.max(0, share));
-  return [open(first[1]) * open(second[1]), open(first[0]) * open(second[0])];
+function pointInterval(value: number): Interval {
+  return [value, value];
 }
 
 function structureAt(table: FragmentTable, row: number): string | null {
@@ -93,73 +141,4 @@ function appliesTo(register: Register, id: string, structure: string | null): bo
   const vocabulary = register.vocabularies.get('structure');
   if (structure === null || vocabulary === undefined) return false;
   return listed.some((term) => isWithin(vocabulary, structure, term));
-}
-
-function fillNumbers(
-  column: Column | undefined,
-  attribute: AttributeDefinition,
-  rows: number,
-  formula: (row: number) => Interval,
-): NumericColumn | undefined {
-  if (column !== undefined && column.kind !== 'numeric') return undefined;
-  const base = column ?? emptyNumbers(attribute, rows);
-  const low = base.low.slice();
-  const high = base.high.slice();
-  const state = base.state.slice();
-  let gained = 0;
-  for (let row = 0; row < rows; row++) {
-    if (!isMissing(base, row)) continue;
-    const [from, to] = formula(row);
-    if (Number.isNaN(from) || Number.isNaN(to)) continue;
-    low[row] = from;
-    high[row] = to;
-    state[row] = from === to ? 0 : APPROXIMATE;
-    gained++;
-  }
-  return gained === 0 ? undefined : { ...base, low, high, state };
-}
-
-function emptyNumbers(attribute: AttributeDefinition, rows: number): NumericColumn {
-  return {
-    kind: 'numeric',
-    attribute,
-    low: new Float64Array(rows).fill(Number.NaN),
-    high: new Float64Array(rows).fill(Number.NaN),
-    step: new Float64Array(rows).fill(Number.NaN),
-    state: new Uint8Array(rows).fill(NOT_OBSERVED),
-    raw: new Array<string>(rows).fill(''),
-    readings: new Map(),
-  };
-}
-
-function fillClass(
-  column: Column | undefined,
-  attribute: AttributeDefinition,
-  rows: number,
-  classOf: (row: number) => string | undefined,
-): TermColumn | undefined {
-  if (column !== undefined && column.kind !== 'term') return undefined;
-  const base: TermColumn = column ?? {
-    kind: 'term',
-    attribute,
-    codes: new Int32Array(rows).fill(-1),
-    levels: attribute.levels ?? [],
-    state: new Uint8Array(rows).fill(NOT_OBSERVED),
-    certainty: new Uint8Array(rows),
-    raw: new Array<string>(rows).fill(''),
-  };
-  const levels = [...base.levels];
-  const codes = base.codes.slice();
-  const state = base.state.slice();
-  let gained = 0;
-  for (let row = 0; row < rows; row++) {
-    if (!isMissing(base, row)) continue;
-    const found = classOf(row);
-    if (found === undefined) continue;
-    if (!levels.includes(found)) levels.push(found);
-    codes[row] = levels.indexOf(found);
-    state[row] = 0;
-    gained++;
-  }
-  return gained === 0 ? undefined : { ...base, levels, codes, state };
 }

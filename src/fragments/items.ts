@@ -4,9 +4,10 @@ import { quantile } from '../numerics/describing/quantile.ts';
 import { midpoint } from './accessors.ts';
 import { contradictEachOther } from './contradiction.ts';
 import { agreedTerm } from './item-terms.ts';
+import { isMissing } from './missing.ts';
 import { QUANTITY } from './quantity.ts';
 import { takeRows } from './subset.ts';
-import type { Column, FragmentTable, NumericColumn, TermColumn } from './table.ts';
+import type { Column, DerivedFrom, FragmentTable, NumericColumn, TermColumn } from './table.ts';
 
 export interface CollapsedItems {
   /** One row an item, in the order in which the items first occur; its id is the item's. */
@@ -117,7 +118,9 @@ function collapseNumbers(
       known.map((row) => midpoint(column, row)),
       0.5,
     );
-    if (known.length > 1 && typeof middle === 'number') centre[item] = middle;
+    const several =
+      known.length > 1 || known.some((row) => !Number.isNaN(column.centre?.[row] ?? Number.NaN));
+    if (several && typeof middle === 'number') centre[item] = middle;
     step[item] = Math.max(...known.map((row) => column.step[row]));
     // One approximate reading makes the whole approximate: measured is 0, approximate 1.
     state[item] = Math.max(...known.map((row) => column.state[row]));
@@ -125,7 +128,8 @@ function collapseNumbers(
     if (listed.length > 0) readings.set(item, listed);
     if (contradictEachOther(column, known, register)) items++;
   });
-  return { collapsed: { ...column, low, high, centre, step, state, readings, raw }, items };
+  const derived = collapseDerived(column, groups);
+  return { collapsed: { ...column, ...derived, low, high, centre, step, state, readings, raw }, items };
 }
 
 function collapseTerms(
@@ -152,7 +156,24 @@ function collapseTerms(
     const own = rows.filter((row) => column.codes[row] >= 0).map((row) => column.state[row]);
     state[item] = Math.min(...own);
   });
-  return { collapsed: { ...column, levels, codes, state, certainty, raw }, items };
+  const derived = collapseDerived(column, groups);
+  return { collapsed: { ...column, ...derived, levels, codes, state, certainty, raw }, items };
+}
+
+/** An item's value is derived where every fragment that has one has it so. */
+function collapseDerived(
+  column: NumericColumn | TermColumn,
+  groups: readonly number[][],
+): { readonly derivedFrom?: DerivedFrom } {
+  const { derivedFrom } = column;
+  if (derivedFrom === undefined) return {};
+  const derived = new Map<number, readonly string[]>();
+  groups.forEach((rows, item) => {
+    const known = rows.filter((row) => !isMissing(column, row));
+    if (known.length === 0 || !known.every((row) => derivedFrom.has(row))) return;
+    derived.set(item, [...new Set(known.flatMap((row) => derivedFrom.get(row) ?? []))]);
+  });
+  return { derivedFrom: derived };
 }
 
 function stateWithoutValue(column: Column, rows: readonly number[]): number {

@@ -1,3 +1,5 @@
+import type { DerivedTerm } from './derived/fill.ts';
+import { EITHER } from './grades.ts';
 import { type Interval, isNothing } from './intervals.ts';
 
 /** Where close, semi-open and open part. Hypotheses, not facts: settings of a study. */
@@ -20,26 +22,34 @@ const NAMED_IN_STRUCTURE: Readonly<Record<string, string>> = {
 };
 
 /**
- * Close, semi-open or open; undefined where the readings leave it undecided.
- * From the structure where its very term says so; else from the gap ratio; else from the row spacing
- * with every possible row width: rows 35 mm apart are open whatever their width, rows 6 mm apart may
- * be anything.
+ * Close, semi-open or open; "semi-open or open" where the readings reach across a limit, null where they leave
+ * all three open. From the structure where its very term says so; else from the gap ratio; else from the row
+ * spacing with every possible row width: rows 35 mm apart are open whatever their width, rows 6 mm apart may be
+ * anything.
  */
 export function spacingClassOf(
   structure: string | null,
   gapRatio: Interval,
   rowSpacing: Interval,
   { close, open, possibleRowWidth }: SpacingThresholds,
-): string | undefined {
+): DerivedTerm | null {
   const named = structure === null ? undefined : NAMED_IN_STRUCTURE[structure];
-  if (named !== undefined) return named;
-  if (!isNothing(gapRatio)) return classify(gapRatio, close, open);
-  if (isNothing(rowSpacing)) return undefined;
+  if (named !== undefined) return { term: named, from: ['structure'] };
+  if (!isNothing(gapRatio)) return classify(gapRatio, close, open, ['gapRatio']);
+  if (isNothing(rowSpacing)) return null;
   const [thin, thick] = possibleRowWidth;
-  return classify([rowSpacing[0] / thick - 1, rowSpacing[1] / thin - 1], close, open);
+  return classify([rowSpacing[0] / thick - 1, rowSpacing[1] / thin - 1], close, open, ['rowSpacing']);
 }
 
-function classify([low, high]: Interval, close: number, open: number): string | undefined {
-  const at = (ratio: number) => (ratio <= close ? 'close' : ratio <= open ? 'semi-open' : 'open');
-  return at(low) === at(high) ? at(low) : undefined;
+const CLASSES = ['close', 'semi-open', 'open'] as const;
+
+function classify(
+  [low, high]: Interval,
+  close: number,
+  open: number,
+  from: readonly string[],
+): DerivedTerm | null {
+  const at = (ratio: number) => (ratio <= close ? 0 : ratio <= open ? 1 : 2);
+  const possible = CLASSES.slice(at(low), at(high) + 1);
+  return possible.length === CLASSES.length ? null : { term: possible.join(EITHER), from };
 }

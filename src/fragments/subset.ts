@@ -1,4 +1,4 @@
-import type { Column, FragmentTable, NumericColumn } from './table.ts';
+import type { Column, DerivedFrom, FragmentTable, NumericColumn } from './table.ts';
 
 /** The table of the given rows, in the given order; indices may repeat. */
 export function takeRows(table: FragmentTable, rows: ArrayLike<number>): FragmentTable {
@@ -27,6 +27,7 @@ function takeFromColumn(column: Column, rows: readonly number[]): Column {
         state,
         codes: Int32Array.from(rows, (row) => column.codes[row]),
         certainty: Uint8Array.from(rows, (row) => column.certainty[row]),
+        ...takeDerived(column.derivedFrom, rows),
       };
     case 'text':
       return { ...column, raw, state };
@@ -54,5 +55,19 @@ function takeNumbers(
     high: take(column.high),
     step: take(column.step),
     ...(column.centre === undefined ? {} : { centre: take(column.centre) }),
+    ...takeDerived(column.derivedFrom, rows),
   };
+}
+
+function takeDerived(
+  derivedFrom: DerivedFrom | undefined,
+  rows: readonly number[],
+): { readonly derivedFrom?: DerivedFrom } {
+  if (derivedFrom === undefined) return {};
+  const taken = new Map<number, readonly string[]>();
+  rows.forEach((row, place) => {
+    const from = derivedFrom.get(row);
+    if (from !== undefined) taken.set(place, from);
+  });
+  return { derivedFrom: taken };
 }

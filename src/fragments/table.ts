@@ -8,13 +8,19 @@ import type { AttributeDefinition } from '../attributes/definition.ts';
 /** Index into CELL_STATES of cells/reading.ts. */
 export type StateCode = 0 | 1 | 2 | 3 | 4;
 
+/** Row -> the attributes that its value was computed from; a row that is not listed was recorded. */
+export type DerivedFrom = ReadonlyMap<number, readonly string[]>;
+
 export interface NumericColumn {
   readonly kind: 'numeric';
   readonly attribute: AttributeDefinition;
   /** Ends of each reading in the attribute's unit; NaN where there is none, ±Infinity where censored. */
   readonly low: Float64Array;
   readonly high: Float64Array;
-  /** Where a row stands for several fragments: the median of their midpoints; NaN elsewhere. */
+  /**
+   * The one number that a range of values stands for: the median of the midpoints where a row stands for
+   * several fragments, the value at the printed readings where it was derived from them; NaN elsewhere.
+   */
   readonly centre?: Float64Array;
   /** Index into CELL_STATES. */
   readonly state: Uint8Array;
@@ -24,6 +30,7 @@ export interface NumericColumn {
   readonly readings: ReadonlyMap<number, readonly number[]>;
   /** Printed step of each reading (3.5 -> 0.1), NaN where unknown. */
   readonly step: Float64Array;
+  readonly derivedFrom?: DerivedFrom;
 }
 
 export interface TermColumn {
@@ -37,6 +44,7 @@ export interface TermColumn {
   /** Index into CERTAINTIES. */
   readonly certainty: Uint8Array;
   readonly raw: readonly string[];
+  readonly derivedFrom?: DerivedFrom;
 }
 
 export interface TextColumn {

@@ -1,5 +1,5 @@
 import { CELL_STATES, CERTAINTIES } from '../cells/reading.ts';
-import type { Column, FragmentTable } from '../fragments/table.ts';
+import type { Column, FragmentTable, NumericColumn, TermColumn } from '../fragments/table.ts';
 
 /** Writing the normalised table, and any other table, as CSV that is safe to open in a spreadsheet. */
 
@@ -44,7 +44,18 @@ interface FieldColumn {
 }
 
 /** Ends of the field names that belong to one attribute. */
-export const PARTS = ['low', 'high', 'state', 'certainty', 'raw', 'step', 'readings', 'value'] as const;
+export const PARTS = [
+  'low',
+  'high',
+  'state',
+  'certainty',
+  'raw',
+  'step',
+  'readings',
+  'value',
+  'derivedFrom',
+  'centre',
+] as const;
 export const PART_PATTERN = new RegExp(`^(.*)\\.(${PARTS.join('|')})$`, 's');
 
 export interface NormalisedTable {
@@ -124,6 +135,7 @@ function fieldsOf(id: string, column: Column): FieldColumn[] {
       },
       state,
       raw,
+      ...derivedField(id, column),
     ];
   }
   const number = (part: 'low' | 'high' | 'step', title: string, values: Float64Array): FieldColumn => ({
@@ -147,7 +159,31 @@ function fieldsOf(id: string, column: Column): FieldColumn[] {
     raw,
     number('step', 'printed step', column.step),
     ...(column.readings.size > 0 ? [readings] : []),
+    ...derivedField(id, column),
+    ...(column.centre === undefined ? [] : [centreField(id, label, column.centre)]),
   ];
+}
+
+/** Where any value was computed: the attributes it was computed from, blank where it was recorded. */
+function derivedField(id: string, { attribute, derivedFrom }: NumericColumn | TermColumn): FieldColumn[] {
+  if (derivedFrom === undefined || derivedFrom.size === 0) return [];
+  return [
+    {
+      field: { name: `${id}.derivedFrom`, type: 'string', title: `${attribute.label}: derived from` },
+      text: (row) => (derivedFrom.get(row) ?? []).join('; '),
+    },
+  ];
+}
+
+function centreField(id: string, label: string, centre: Float64Array): FieldColumn {
+  return {
+    field: {
+      name: `${id}.centre`,
+      type: 'number',
+      title: `${label}: the one number that the range stands for`,
+    },
+    text: (row) => printNumber(centre[row]!),
+  };
 }
 
 /** Shortest text that reads back as the same double; Table Schema writes infinite numbers as INF. */

@@ -1,7 +1,7 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import { CELL_STATES, CERTAINTIES } from '../cells/reading.ts';
 import { InputError } from '../errors.ts';
-import type { Column, FragmentTable } from '../fragments/table.ts';
+import type { Column, DerivedFrom, FragmentTable } from '../fragments/table.ts';
 import { TEXT_COLUMN_PREFIX, textColumnAttribute } from './assemble.ts';
 import { decodeBytes } from './decode.ts';
 import { IDENTITY_FIELDS, PART_PATTERN, restoreText } from './export.ts';
@@ -74,8 +74,10 @@ function columnOf(
   const attribute = register.attributes.get(id) ?? unknownAttribute(id);
   const state = codes(part('state'), CELL_STATES, rows, file, `${id}.state`);
   const low = part('low');
+  const derived = derivedPart(part('derivedFrom'));
   const blank = Array.from({ length: rows }, () => '');
   if (low !== undefined) {
+    const centre = part('centre');
     const readings = new Map<number, readonly number[]>();
     for (const [row, text] of (part('readings') ?? []).entries()) {
       if (text !== '')
@@ -93,6 +95,8 @@ function columnOf(
       state,
       raw: part('raw') ?? blank,
       readings,
+      ...derived,
+      ...(centre === undefined ? {} : { centre: numbers(centre, file, `${id}.centre`) }),
     };
   }
   const certainty = part('certainty');
@@ -116,7 +120,16 @@ function columnOf(
     state,
     certainty: codes(certainty, CERTAINTIES, rows, file, `${id}.certainty`),
     raw: part('raw') ?? blank,
+    ...derived,
   };
+}
+
+function derivedPart(texts: Cells | undefined): { readonly derivedFrom?: DerivedFrom } {
+  if (texts === undefined) return {};
+  const listed = texts.flatMap((text, row): [number, readonly string[]][] =>
+    text === '' ? [] : [[row, text.split('; ')]],
+  );
+  return { derivedFrom: new Map(listed) };
 }
 
 function unknownAttribute(id: string): AttributeDefinition {

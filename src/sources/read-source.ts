@@ -9,8 +9,10 @@ import { applyGather, type Sheet } from './gather-fragments.ts';
 import { isBlank } from './layout/cell-shapes.ts';
 import { layOut } from './layout/layout.ts';
 import { enter, type Ledger, openLedger, sortLedger } from './ledger.ts';
+import { enterCrossChecks, fieldsCounted } from './ledger-checks.ts';
 import { ledgerLayout } from './ledger-layout.ts';
 import { applyNoteUnit } from './note-units.ts';
+import { addOrientation } from './orientation.ts';
 import { parseCsv } from './parse-csv.ts';
 import { type ProfileInput, type SourceProfile, sourceProfile } from './profile.ts';
 import { readColumns } from './read-columns.ts';
@@ -91,8 +93,11 @@ function readGrid(
       plan.rule.decimal ?? profile.decimal ?? decideDecimal(evidence[plan.index]!, habit),
   );
   const read = readColumns(sheet, plans, decimals, profile, register, ledger);
+  const columnsRead = new Map(read.table);
+  addOrientation(columnsRead, plans, register, ledger);
   const names = read.table.get(`${TEXT_COLUMN_PREFIX}${sheet.headers[0]}`);
-  const assembled = assembleTable(read.table, sheet.origins, name, ledger, names, profile.repeatedIds);
+  const assembled = assembleTable(columnsRead, sheet.origins, name, ledger, names, profile.repeatedIds);
+  enterCrossChecks(assembled.table, fieldsCounted(read.columns), register, ledger);
   const dropped = ledgerDropped(assembled.dropped, sheet, ledger);
   const dialect: Dialect = { ...found, decimal: habit };
   return {

@@ -19,6 +19,7 @@ export interface TrueFragment {
   readonly preservation: string;
   readonly fibre: string;
   readonly density1: string;
+  readonly density2: string;
   readonly rowSpacing: string;
 }
 

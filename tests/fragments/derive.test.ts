@@ -92,10 +92,11 @@ describe('spacing class', () => {
     ['35 mm apart is open whatever the width', { structure: 'twined', rowSpacing: 35 }, 'open'],
     ['6 mm apart of unknown width cannot be said', { structure: 'twined', rowSpacing: 6 }, null],
     [
-      'an interval across a threshold cannot be said',
+      'an interval across one limit may be either',
       { structure: 'twined', rowSpacing: [7, 12], rowWidth: 5 },
-      null,
+      'semi-open or open',
     ],
+    ['across both limits it cannot be said', { structure: 'twined', rowSpacing: [5, 12], rowWidth: 5 }, null],
     ['the term may say so itself', { structure: 'openTwining' }, 'open'],
     ['a weave has none', { structure: 'woven', rowSpacing: 35 }, null],
   ])('%s', (_, row, expected) => {

@@ -1,5 +1,6 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
 import { isOpenEnded, pointOf } from '../../fragments/accessors.ts';
+import { gradeSpan } from '../../fragments/grades.ts';
 import type { Grouping } from '../../fragments/groups.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
@@ -102,9 +103,9 @@ function readerOf(column: Column): (row: number) => { point: number; low: number
   const levels = column.attribute.levels ?? [];
   return (row) => {
     const term = column.kind === 'term' ? column.levels[column.codes[row]] : undefined;
-    const place = term === undefined ? -1 : levels.indexOf(term);
-    const value = place < 0 ? Number.NaN : place + 1;
-    return { point: value, low: value, high: value };
+    const span = term === undefined ? null : gradeSpan(term, levels);
+    const [low, high] = span === null ? [Number.NaN, Number.NaN] : [span[0] + 1, span[1] + 1];
+    return { point: (low + high) / 2, low, high };
   };
 }
 

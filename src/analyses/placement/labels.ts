@@ -1,6 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
+import { wellAttestedUse } from '../../fragments/use-evidence.ts';
 import type { PlacementOptions } from './options.ts';
 
 /** One attribute whose labels are judged. */
@@ -12,36 +13,52 @@ export interface LabelAttribute {
   readonly unlabelled: number;
 }
 
-const USUAL = ['site', 'region', 'period', 'phase', 'recordedUse'];
+const USUAL = ['site', 'region', 'period', 'phase'];
+/** Uses and what they rest on are shown with near comparanda; likeness of fabric carries none of them over. */
+const USES = new Set(['recordedUse', 'useBasis']);
 
-/** The attributes whose labels are to be judged: those asked for, or the usual ones with two labels or more. */
+/**
+ * The attributes whose labels are to be judged: those asked for, or the usual ones with two labels or more. A
+ * use is judged only where it is asked for, last, and from records alone whose use rests on the piece itself.
+ */
 export function labelAttributes(
   table: FragmentTable,
   register: Register,
   options: PlacementOptions,
 ): readonly LabelAttribute[] {
   const asked = options.labels.length > 0;
-  const ids = asked ? options.labels : usualAttributes(table);
+  const ids = asked
+    ? [...options.labels].sort((a, b) => Number(USES.has(a)) - Number(USES.has(b)))
+    : usualAttributes(table);
+  const attested = wellAttestedUse(table);
   return ids
     .map((id) => {
-      const { groups, ungrouped } = groupRows(table, [id], register);
+      const { groups } = groupRows(table, [id], register);
+      const labels = groups
+        .map((group) => ({
+          label: group.labels[0],
+          rows: USES.has(id) ? group.rows.filter(attested) : group.rows,
+        }))
+        .filter(({ rows }) => rows.length > 0);
+      const labelled = labels.reduce((sum, { rows }) => sum + rows.length, 0);
       return {
         id,
         label: id === 'assemblage' ? 'Assemblage' : (register.attributes.get(id)?.label ?? id),
-        labels: groups.map(({ labels, rows }) => ({ label: labels[0], rows })),
-        unlabelled: ungrouped.reduce((sum, { rows }) => sum + rows.length, 0),
+        labels,
+        unlabelled: table.rows - labelled,
       };
     })
     .filter(({ labels }) => asked || labels.length > 1);
 }
 
-/** Site, region, period (or phase), recorded use; where none is recorded, whatever describes the records by kind. */
+/** Site, region, period (or phase); where none is recorded, whatever else describes the records by kind. */
 function usualAttributes(table: FragmentTable): readonly string[] {
   const usual = USUAL.filter((id) => isKinds(table, id));
   if (usual.length > 0) return usual.filter((id) => id !== 'phase' || !usual.includes('period'));
   return [...table.columns.values()]
     .filter((column) => column.kind === 'term' && column.attribute.block === 'context')
     .map(({ attribute }) => attribute.id)
+    .filter((id) => !USES.has(id))
     .slice(0, MOST);
 }
 

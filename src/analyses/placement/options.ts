@@ -14,7 +14,7 @@ export const placementOptions = z.strictObject({
   labels: z.array(groupingId()).max(6).default([]).meta({
     title: 'Labels to judge',
     description:
-      'Attributes whose labels are judged; none named = site, region, period (or phase) and recorded use, as far as recorded',
+      'Attributes whose labels are judged; none named = site, region and period (or phase), as far as recorded. A recorded use is judged only when named, from records whose use rests on the piece itself (shape, seam, place on a body, wear)',
   }),
   nearest: z.int().min(1).max(50).default(8).meta({
     title: 'Nearest comparanda',

@@ -1,7 +1,7 @@
 import type { Check, Verdict } from '../../analyses/claims/found.ts';
 import type { Answer, Figure, ResultTable } from '../../analyses/contract.ts';
 import type { AttributeDefinition, Term } from '../../attributes/definition.ts';
-import type { QualityReport } from '../../sources/quality.ts';
+import type { QualityReport, TogetherReport } from '../../sources/quality.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import type { AnalysisResult } from '../../study/results.ts';
 import type { StudyAnalysis, StudyDocument } from '../state/workspace.ts';
@@ -81,7 +81,7 @@ export interface StudyView {
   /** Finds that two sources may both have published, and that nobody has decided about. */
   readonly duplicates: readonly DuplicateView[];
   /** What only shows when all sources are put together. */
-  readonly together: Pick<QualityReport, 'contradictions' | 'recorders'>;
+  readonly together: TogetherReport;
   /** Source and row of each row of the findings in `together`. */
   readonly places: Readonly<Record<number, { readonly source: string; readonly row: number }>>;
 }
@@ -91,6 +91,8 @@ export interface RecordCell {
   readonly label: string;
   readonly unit?: string;
   readonly raw: string;
+  /** "derived from …" with the cells it was computed from; absent for what was recorded. */
+  readonly from?: string;
   readonly readAs: string;
   readonly state: string;
 }

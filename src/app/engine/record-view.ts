@@ -1,6 +1,7 @@
 import { printYear } from '../../analyses/phrasing.ts';
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
 import { CELL_STATES } from '../../cells/reading.ts';
+import { derivedWords } from '../../fragments/derived/origin.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import type { Prepared } from '../../study/prepare.ts';
 import { readable } from '../parts/numbers.ts';
@@ -89,11 +90,13 @@ function cellsOf(register: Register, table: FragmentTable, row: number): RecordC
     const readAs = readingWords(register, column, row);
     if (raw === '' && readAs === '') continue;
     const { label, unit } = column.attribute;
+    const from = derivedWords(table, id, row, register);
     cells.push({
       attribute: id,
       label,
       ...(unit === undefined ? {} : { unit }),
       raw,
+      ...(from === null ? {} : { from }),
       readAs,
       state: CELL_STATES[column.state[row] ?? 0] ?? 'measured',
     });

@@ -23,7 +23,7 @@ export function viewSource(
     gridColumns: reading.columns.length,
     openTerms: openTerms(reading, register),
     sheets,
-    quality: inFileRows(reportQuality(reading.table, register), reading.table),
+    quality: inFileRows(reportQuality(reading.table, register, reading.columns), reading.table),
     repeatedLines: reading.repeatedIds.map(({ rows }) => rows.map((row) => grid[row - 1] ?? [])),
     examples: reading.columns.map((column) => distinct(kept, column.index)),
     filledShare: reading.columns.map((column) =>
@@ -43,6 +43,7 @@ function inFileRows(report: QualityReport, table: FragmentTable): QualityReport 
   const rowOf = (row: number): number => table.origin[row]?.row ?? 0;
   return {
     ...report,
+    crossChecks: report.crossChecks.map((one) => ({ ...one, row: rowOf(one.row) })),
     outOfBounds: report.outOfBounds.map((one) => ({ ...one, row: rowOf(one.row) })),
     contradictions: report.contradictions.map((one) => ({ ...one, rows: one.rows.map(rowOf) })),
   };

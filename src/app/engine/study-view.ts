@@ -8,12 +8,12 @@ import { readingWords, termLabel } from './record-view.ts';
 /** What every screen knows about the study: what was read, what is recorded, what is selected. */
 export function viewStudy(prepared: Prepared, sources: readonly SourceView[]): StudyView {
   const { register, all, fragments, records } = prepared;
-  const { contradictions, recorders } = reportTogether(all, register);
+  const together = reportTogether(all, register);
   return {
     duplicates: prepared.duplicates.map((pair) => viewDuplicate(prepared, pair)),
-    together: { contradictions, recorders },
+    together,
     places: Object.fromEntries(
-      contradictions.flatMap(({ rows }) => rows.map((row) => [row, placeOf(all, row)])),
+      together.contradictions.flatMap(({ rows }) => rows.map((row) => [row, placeOf(all, row)])),
     ),
     sources,
     fragments: all.rows,

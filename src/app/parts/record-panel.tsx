@@ -40,11 +40,15 @@ export function RecordPanel({ id }: { id: string }) {
                       cell.readAs
                     )}
                   </td>
-                  {cell.raw === '' ? (
-                    <td className="small soft">follows from others</td>
-                  ) : (
-                    <td className="quoted soft">{cell.raw}</td>
-                  )}
+                  <td className="soft">
+                    {cell.raw === '' ? null : <span className="quoted">{cell.raw}</span>}
+                    {cell.from === undefined ? null : (
+                      <span className="small">
+                        {cell.raw === '' ? '' : '; '}
+                        {cell.from}
+                      </span>
+                    )}
+                  </td>
                 </tr>
               ))}
             </tbody>

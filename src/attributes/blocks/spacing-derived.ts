@@ -1,4 +1,5 @@
 import type { AttributeDefinition } from '../definition.ts';
+import { YARN_DERIVED } from './spacing-yarn.ts';
 
 /** What follows from spacings and widths; filled by fragments/derive.ts. */
 // biome-ignore format: word lists stay one language a line
@@ -12,7 +13,7 @@ export const SPACING_DERIVED: readonly AttributeDefinition[] = [
     transform: 'log',
     plausible: { usual: [0.2, 5], limit: [0.01, 100] },
     appliesTo: ['woven', 'pileFabric', 'twined', 'plaited'],
-    definition: 'Density of system 1 divided by that of system 2; 1 where both are equally dense. Derived.',
+    definition: 'Density of system 1 divided by that of system 2; 1 where both are equally dense. Where warp and weft were not told apart, the denser counts as system 1, so that it is 1 or more. Derived.',
     source: 'arithmetic',
     synonyms: {
       en: ['balance', 'warp weft ratio', 'warp/weft ratio', 'density ratio'],
@@ -51,7 +52,7 @@ export const SPACING_DERIVED: readonly AttributeDefinition[] = [
     scale: 'ratio',
     derived: true,
     plausible: { usual: [0.02, 1], limit: [0, 2] },
-    definition: 'Element width divided by spacing, w d / 10; above 1 the elements are flattened, layered, or a unit is wrong. Derived.',
+    definition: 'Width divided by spacing: of twined rows and coils the width of the row (its gap ratio g gives the same, 1 / (1 + g)), else of one element, w d / 10; above 1 the elements are flattened, layered, or a unit is wrong. Derived.',
     source: 'Peirce 1937, Journal of the Textile Institute 28:T45-T96',
   },
   {
@@ -72,7 +73,8 @@ export const SPACING_DERIVED: readonly AttributeDefinition[] = [
     derived: true,
     plausible: { usual: [0, 20], limit: [-1, 500] },
     appliesTo: ['twined', 'coiled'],
-    definition: 'Row gap divided by row width. Derived; the spacing class is read from it.',
+    definition: 'Row gap divided by row width, which is row spacing over row width less one. Derived; the spacing class is read from it.',
     source: 'common practice, no source',
   },
+  ...YARN_DERIVED,
 ];

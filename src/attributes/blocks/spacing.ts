@@ -9,7 +9,7 @@ import { forSystem, SYSTEM_1, SYSTEM_2 } from './system-words.ts';
  */
 // biome-ignore format: word lists stay one language a line
 const DENSITY = {
-  en: ['density', 'thread density', 'thread count', 'threads', 'threads per unit', 'count', 'elements', 'yarns', 'no. of threads', 'number of threads', 'thread number', 'no.', 'n'],
+  en: ['density', 'thread density', 'thread count', 'weave count', 'threads', 'threads per unit', 'count', 'elements', 'yarns', 'no. of threads', 'number of threads', 'thread number', 'no.', 'n'],
   de: ['Dichte', 'Fadendichte', 'Fadenzahl', 'Fadenanzahl', 'Fäden', 'Fd', 'FD', 'F', 'Anzahl Fäden', 'Einstellung', 'Gewebedichte', 'Elementdichte', 'Anz.', 'Anzahl'],
   fr: ['densité', 'réduction', 'fils', 'nombre de fils', 'nb fils', 'nb de fils', 'compte de fils', 'densité des fils', 'brins', 'nb', 'nombre'],
   it: ['densità', 'fili', 'numero di fili', 'n. fili', 'numero fili', 'riduzione', 'conteggio fili', 'densità fili', 'n.', 'numero'],
@@ -85,11 +85,11 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
     definition: 'Distance from the centre of one row to the centre of the next; 10 divided by the rows per cm.',
     source: 'common practice, no source',
     synonyms: {
-      en: ['spacing', 'spacing of rows', 'spacing between rows', 'row interval', 'row distance', 'distance between rows', 'distance of rows', 'row pitch', 'twining interval', 'twining spacing', 'weft spacing', 'weft row spacing', 'twining row spacing', 'row to row', 'interval between rows', 'spacing of twining rows', 'space between twining rows', 'row spacing centre to centre'],
+      en: ['spacing', 'spacing of rows', 'spacing between rows', 'row interval', 'row distance', 'distance between rows', 'distance of rows', 'row pitch', 'twining interval', 'twining spacing', 'weft spacing', 'weft row spacing', 'twining row spacing', 'row to row', 'interval between rows', 'spacing of twining rows', 'row spacing centre to centre'],
       de: ['Reihenabstand', 'Reihenabstände', 'Abstand der Reihen', 'Abstand Reihen', 'Abstand', 'Bindungsabstand', 'Bindungsreihenabstand', 'Zwirnabstand', 'Zwirnreihenabstand', 'Zwirnbindungsabstand', 'Schussabstand', 'Abstand der Bindungsreihen', 'Abstand der Zwirnbindungsreihen', 'Abstand zwischen den Reihen', 'Abst. Reihen', 'Reihenabst.', 'RA'],
       fr: ['écart entre rangs', 'écart entre les rangs', 'espacement des rangs', 'espacement', 'espacement entre rangs', 'espacement entre les rangs', 'distance entre rangs', 'distance entre les rangs', 'intervalle entre rangs', 'intervalle entre les rangs', 'écartement', 'écartement des rangs', 'écart', 'écart rangs'],
       it: ['distanza tra le file', 'distanza tra file', 'distanza fra le file', 'interasse file', 'interasse delle file', 'spaziatura', 'spaziatura delle file', 'intervallo tra le file', 'passo file', 'distanza tra i giri'],
-      es: ['distancia entre filas', 'separación entre filas', 'espaciado', 'espaciado entre filas', 'espacio entre filas', 'intervalo entre filas', 'separación de filas', 'distancia entre pasadas', 'separación entre pasadas'],
+      es: ['distancia entre filas', 'separación entre filas', 'espaciado', 'espaciado entre filas', 'intervalo entre filas', 'separación de filas', 'distancia entre pasadas', 'separación entre pasadas'],
       da: ['rækkeafstand', 'afstand mellem rækker', 'afstand mellem rækkerne', 'afstand', 'rækkernes afstand'],
       no: ['radavstand', 'avstand mellom rader', 'avstand mellom radene', 'avstand'],
     },
@@ -107,12 +107,12 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
     definition: 'Clear distance between neighbouring rows: row spacing minus the width of a row. 0 where they touch.',
     source: 'common practice, no source',
     synonyms: {
-      en: ['gap', 'gap between rows', 'clear gap', 'clear distance', 'clear distance between rows', 'space between rows', 'opening between rows', 'stitch gap'],
-      de: ['lichter Abstand', 'lichte Weite', 'Lücke', 'Lücke zwischen den Reihen', 'Zwischenraum', 'Reihenzwischenraum', 'freier Abstand'],
-      fr: ['vide entre rangs', 'vide entre les rangs', 'jour entre rangs', 'espace libre entre rangs', 'intervalle libre'],
-      it: ['vuoto tra le file', 'luce tra le file', 'spazio libero tra le file'],
-      es: ['hueco entre filas', 'vacío entre filas', 'luz entre filas', 'espacio libre entre filas'],
-      da: ['mellemrum', 'mellemrum mellem rækker', 'åbning mellem rækker', 'fri afstand'],
+      en: ['gap', 'gap between rows', 'clear gap', 'clear distance', 'clear distance between rows', 'space between rows', 'space between twining rows', 'clear space between rows', 'opening between rows', 'stitch gap'],
+      de: ['lichter Abstand', 'lichte Weite', 'Lücke', 'Lücke zwischen den Reihen', 'Zwischenraum', 'Reihenzwischenraum', 'freier Abstand', 'Zwischenraum zwischen den Reihen', 'Raum zwischen den Reihen'],
+      fr: ['vide entre rangs', 'vide entre les rangs', 'jour entre rangs', 'espace libre entre rangs', 'espace entre rangs', 'espace entre les rangs', 'intervalle libre'],
+      it: ['vuoto tra le file', 'luce tra le file', 'spazio libero tra le file', 'spazio tra le file'],
+      es: ['hueco entre filas', 'vacío entre filas', 'luz entre filas', 'espacio libre entre filas', 'espacio entre filas'],
+      da: ['mellemrum', 'mellemrum mellem rækker', 'mellemrum mellem rækkerne', 'åbning mellem rækker', 'fri afstand'],
       no: ['mellomrom', 'mellomrom mellom rader', 'fri avstand'],
     },
   },

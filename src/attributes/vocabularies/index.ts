@@ -6,6 +6,7 @@ import {
   FOUNDATION,
   KNOT,
   OBSERVED_ON,
+  ORIENTATION,
   PRESERVATION,
   PROCESSING,
   SLANT,
@@ -43,4 +44,5 @@ export const DEFAULT_VOCABULARIES: readonly Vocabulary[] = [
   WORK_DIRECTION,
   PROCESSING,
   OBSERVED_ON,
+  ORIENTATION,
 ];

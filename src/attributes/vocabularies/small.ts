@@ -11,13 +11,17 @@ export const TWIST: Vocabulary = { id: 'twist', label: 'Twist direction', terms:
   common('S', null, 'S', 'Fibres lean like the stroke of S when the thread is held upright (ISO 2).', { en: ['s-twist', 's-spun', 's spun'], de: ['S-Drehung', 's-gedreht', 'S-gesponnen'], fr: ['torsion S', 'retors S', 'filé S'], it: ['torsione S'], es: ['torsión S'], da: ['S-spundet'] }),
   common('Z', null, 'Z', 'Fibres lean like the stroke of Z when the thread is held upright (ISO 2).', { en: ['z-twist', 'z-spun', 'z spun'], de: ['Z-Drehung', 'z-gedreht', 'Z-gesponnen'], fr: ['torsion Z', 'retors Z', 'filé Z'], it: ['torsione Z'], es: ['torsión Z'], da: ['Z-spundet'] }),
   common('none', null, 'none', 'Looked at and not twisted; elements worked straight.', { en: ['I', 'untwisted', 'no twist', 'not twisted', 'straight', 'worked straight', 'unspun', 'without twist'], de: ['ungedreht', 'ohne Drehung', 'ungesponnen', 'gerade'], fr: ['sans torsion', 'non tordu'], it: ['senza torsione', 'non ritorto'], es: ['sin torsión'], da: ['uspundet', 'usnoet'] }),
+  { ...common('sUnread', null, 'S, object or impression not stated', 'Written S of an impression, but nothing says whether it, a cast or the object was read.'), unsettled: true },
+  { ...common('zUnread', null, 'Z, object or impression not stated', 'Written Z of an impression, but nothing says whether it, a cast or the object was read.'), unsettled: true },
   common('both', null, 'both S and Z', 'Both directions in one system: a spin pattern, or plies of both.', { en: ['S and Z', 'S+Z', 'S & Z', 'alternating', 'spin pattern', 'mixed'], de: ['S und Z', 'wechselnd', 'Spinnmuster'], fr: ['S et Z'], it: ['S e Z'], es: ['S y Z'], da: ['S og Z'] }),
 ] };
 
 // biome-ignore format: one term a line
 export const SLANT: Vocabulary = { id: 'slant', label: 'Slant of rows', terms: [
-  common('S', null, 'S', 'The turns lean like the stroke of S.', { en: ['s-slant', 'down to the right', 's twist', 'S-twined'], de: ['S-Neigung', 'S-Zwirnbindung'], fr: ['cordé en S'], it: ['ritorto a S'], es: ['cordado en S'] }),
-  common('Z', null, 'Z', 'The turns lean like the stroke of Z.', { en: ['z-slant', 'up to the right', 'z twist', 'Z-twined'], de: ['Z-Neigung', 'Z-Zwirnbindung'], fr: ['cordé en Z'], it: ['ritorto a Z'], es: ['cordado en Z'] }),
+  common('S', null, 'S', 'The turns lean like the stroke of S.', { en: ['s-slant', 's twist', 'S-twined'], de: ['S-Neigung', 'S-Zwirnbindung'], fr: ['cordé en S'], it: ['ritorto a S'], es: ['cordado en S'] }),
+  common('Z', null, 'Z', 'The turns lean like the stroke of Z.', { en: ['z-slant', 'z twist', 'Z-twined'], de: ['Z-Neigung', 'Z-Zwirnbindung'], fr: ['cordé en Z'], it: ['ritorto a Z'], es: ['cordado en Z'] }),
+  { ...common('sUnread', null, 'S, reading not stated', 'Written S, but nothing says how the row was held, or whether an impression was read.'), unsettled: true },
+  { ...common('zUnread', null, 'Z, reading not stated', 'Written Z, but nothing says how the row was held, or whether an impression was read.'), unsettled: true },
   common('countered', null, 'countered', 'Rows lean S and Z by turns.', { en: ['alternating', 'S and Z', 'countered twining', 'both'], de: ['wechselnd', 'S und Z'], fr: ['alterné'], it: ['alternato'], es: ['alterno'] }),
 ] };
 
@@ -115,4 +119,11 @@ export const OBSERVED_ON: Vocabulary = { id: 'observedOn', label: 'Observed on',
   common('object', null, 'the object', 'The find itself.', { en: ['object', 'original'], de: ['Objekt', 'Original'], fr: ['objet'], it: ['oggetto'], es: ['objeto'], da: ['genstand'] }),
   common('impression', null, 'an impression', 'A mirror image: S elements look like Z.', { en: ['impression', 'imprint'], de: ['Abdruck'], fr: ['empreinte'], it: ['impronta'], es: ['impronta'], da: ['aftryk'] }),
   common('cast', null, 'a cast', 'A cast of an impression, which turns the mirror image back.', { en: ['cast'], de: ['Abguss'], fr: ['moulage'], it: ['calco'], es: ['molde', 'vaciado'], da: ['afstøbning'] }),
+] };
+
+// biome-ignore format: one term a line
+export const ORIENTATION: Vocabulary = { id: 'orientation', label: 'Systems told apart', terms: [
+  common('warpWeft', null, 'warp and weft known', 'A border, a selvedge or the loom shows which is which.', { en: ['warp and weft', 'warp/weft known', 'known', 'yes', 'told apart'], de: ['bekannt', 'Kette und Schuss', 'bestimmt', 'ja'], fr: ['connu', 'chaîne et trame', 'oui'], it: ['noto', 'ordito e trama'], es: ['conocido', 'urdimbre y trama', 'sí'], da: ['kendt', 'trend og islæt'] }),
+  common('passiveActive', null, 'passive and active known', 'Which elements move is seen; whether they are warp or weft is not.', { en: ['passive and active', 'passive/active known', 'passive/active'], de: ['passiv und aktiv', 'passiv/aktiv'], fr: ['passif et actif'], it: ['passivo e attivo'], es: ['pasivo y activo'] }),
+  common('untold', null, 'not told apart', 'Nothing shows which system is which.', { en: ['unknown', 'not known', 'no', 'undetermined', 'not identified', 'systems not told apart'], de: ['unbekannt', 'nicht bestimmbar', 'nein'], fr: ['inconnu', 'non'], it: ['ignoto', 'sconosciuto'], es: ['desconocido'], da: ['ukendt', 'nej'] }),
 ] };

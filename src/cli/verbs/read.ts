@@ -69,7 +69,7 @@ export const readVerb: Verb = (terminal, setStatus) =>
       });
       const stands = !named.packaged && options.pieces === undefined && !options.acceptSuggestions;
       const written = await writeAsked(path, options, reading, stands ? options.profile : undefined);
-      const quality = reportQuality(reading.table, register);
+      const quality = reportQuality(reading.table, register, reading.columns);
       const terms = unknownTerms(reading, register);
       if (options.json) {
         const { table: _table, grid: _grid, ...rest } = reading;

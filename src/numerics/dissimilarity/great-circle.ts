@@ -1,3 +1,5 @@
+import { sineAndCosine } from '../foundation/angles.ts';
+
 /** Mean radius of the Earth in km (IUGG, Moritz 2000, J. Geod. 74:128). */
 export const EARTH_RADIUS = 6371.0088;
 
@@ -20,18 +22,4 @@ function onSphere([latitude, longitude]: readonly [number, number]): [number, nu
   const [up, out] = sineAndCosine((latitude * Math.PI) / 180);
   const [east, front] = sineAndCosine((longitude * Math.PI) / 180);
   return [out * front, out * east, up];
-}
-
-/** Taylor series, the angle within ±pi, to the last digits of a double. */
-function sineAndCosine(angle: number): [sine: number, cosine: number] {
-  let term = 1;
-  let sine = 0;
-  let cosine = 1;
-  for (let k = 1; k < 40; k++) {
-    term *= angle / k;
-    const sign = k % 4 < 2 ? 1 : -1;
-    if (k % 2 === 1) sine += sign * term;
-    else cosine += sign * term;
-  }
-  return [sine, cosine];
 }

@@ -1,5 +1,7 @@
-import type { AttributeDefinition } from '../../attributes/definition.ts';
+import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
 import { unitKind } from '../../attributes/header.ts';
+import { usualOf } from '../../attributes/usual-by-structure.ts';
+import { termAt } from '../../fragments/accessors.ts';
 import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
 import { inWords } from '../ledger.ts';
 
@@ -12,6 +14,8 @@ export interface OutOfBounds {
   readonly high: number;
   /** `limit`: hardly possible; `usual`: possible but rare. */
   readonly beyond: 'limit' | 'usual';
+  /** The bounds are those of the row's own structure, narrower than anywhere. */
+  readonly ofStructure?: true;
   /** The slip that would explain it, as a question: "35 cm? 35 mm?". */
   readonly likely?: string;
 }
@@ -42,14 +46,19 @@ const POINT_SLIPS: readonly Slip[] = [
 
 /**
  * Readings outside `plausible` bounds, with the unit slip that would bring them back within what is
- * usual. An interval counts when it lies wholly outside.
+ * usual: in fabrics of the row's structure where that has bounds of its own. An interval counts when it lies
+ * wholly outside.
  */
-export function outOfBounds(table: FragmentTable): OutOfBounds[] {
+export function outOfBounds(table: FragmentTable, register: Register): OutOfBounds[] {
   const found: OutOfBounds[] = [];
+  const structures = table.columns.get('structure');
+  const vocabulary = register.vocabularies.get('structure');
+  const structureAt = (row: number) => (structures?.kind === 'term' ? termAt(structures, row) : null);
   for (const [id, column] of table.columns) {
     if (column.kind !== 'numeric' || column.attribute.plausible === undefined) continue;
     for (let row = 0; row < table.rows; row++) {
-      const beyond = beyondBounds(column, row);
+      const usualHere = usualOf(id, structureAt(row), vocabulary);
+      const beyond = beyondBounds(column, row, usualHere);
       if (beyond === null) continue;
       const likely = likelySlip(column.attribute, column.low[row]!, column.high[row]!);
       const base = {
@@ -59,6 +68,7 @@ export function outOfBounds(table: FragmentTable): OutOfBounds[] {
         low: column.low[row]!,
         high: column.high[row]!,
         beyond,
+        ...(usualHere === undefined ? {} : { ofStructure: true as const }),
       };
       found.push(likely === null ? base : { ...base, likely });
     }
@@ -66,7 +76,11 @@ export function outOfBounds(table: FragmentTable): OutOfBounds[] {
   return found;
 }
 
-function beyondBounds(column: NumericColumn, row: number): OutOfBounds['beyond'] | null {
+function beyondBounds(
+  column: NumericColumn,
+  row: number,
+  usualHere: readonly [number, number] | undefined,
+): OutOfBounds['beyond'] | null {
   const low = column.low[row]!;
   const high = column.high[row]!;
   if (Number.isNaN(low)) return null;
@@ -74,7 +88,7 @@ function beyondBounds(column: NumericColumn, row: number): OutOfBounds['beyond']
     bounds !== undefined && (low > bounds[1] || high < bounds[0]);
   const { limit, usual } = column.attribute.plausible!;
   if (outside(limit)) return 'limit';
-  return outside(usual) ? 'usual' : null;
+  return outside(usualHere ?? usual) ? 'usual' : null;
 }
 
 /** The first slip that brings a reading within the usual bounds (the limit where nothing is usual). */

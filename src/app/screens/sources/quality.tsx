@@ -30,11 +30,12 @@ export function Quality({ source, onTarget }: QualityProps) {
   const at = (row: number, id: string) => (
     <RowLink row={row} column={columnOf(id) ?? 0} onTarget={onTarget} />
   );
-  const hardly = quality.outOfBounds.filter(({ beyond }) => beyond === 'limit');
+  const hardly = quality.outOfBounds.filter(({ beyond, ofStructure }) => beyond === 'limit' || ofStructure);
   const heaped = quality.heaping.filter(({ p }) => p < HEAPED);
   const across = (view?.together.contradictions ?? []).filter(
     ({ rows }) => new Set(rows.map((row) => view?.places[row]?.source)).size > 1,
   );
+  const swapped = (view?.together.swapped ?? []).filter(({ sources }) => sources.includes(source.name));
   const decided = source.repeatedIds.filter(({ decision }) => decision !== null);
   const pairs = (workspace.study.duplicates ?? []).filter(
     ({ first, second }) => first.source === source.name || second.source === source.name,
@@ -46,7 +47,10 @@ export function Quality({ source, onTarget }: QualityProps) {
           <SlipLine key={slip.attribute} source={source} slip={slip} label={labelOf(slip.attribute)} />
         ))}
       </Sort>
-      <Sort title="Readings that are hardly possible (kept)" count={hardly.length}>
+      <Sort
+        title="Readings that are hardly possible, or unusual for the structure (kept)"
+        count={hardly.length}
+      >
         {hardly.slice(0, MOST).map((one) => (
           <li key={`${one.attribute}:${one.row}`}>
             {at(one.row, one.attribute)} {labelOf(one.attribute)}: <span className="quoted">{one.raw}</span>
@@ -54,6 +58,30 @@ export function Quality({ source, onTarget }: QualityProps) {
           </li>
         ))}
         <More all={hardly.length} />
+      </Sort>
+      <Sort title="Cells of one row that do not go together (kept)" count={quality.crossChecks.length}>
+        {quality.crossChecks.slice(0, MOST).map((one) => (
+          <li key={`${one.rule}:${one.row}:${one.cells.map(({ attribute }) => attribute).join()}`}>
+            {at(one.row, one.cells[0]?.attribute ?? '')}{' '}
+            {one.cells.map(({ attribute, raw }, i) => (
+              <span key={attribute}>
+                {i > 0 ? ', ' : ''}
+                {labelOf(attribute)} <span className="quoted">{raw}</span>
+              </span>
+            ))}
+            . {one.why}
+          </li>
+        ))}
+        <More all={quality.crossChecks.length} />
+      </Sort>
+      <Sort title="Sources that may write warp and weft the other way round" count={swapped.length}>
+        {swapped.map(({ sources, of }) => (
+          <li key={sources.join()}>
+            In {sources[0]} system 1 is the denser one in {of[0][0]} of {of[0][1]} woven or plaited finds, in{' '}
+            {sources[1]} system 2 in {of[1][0]} of {of[1][1]}. It may be the cloths; if it is the writing,
+            swap the columns of one of them, or say “not told apart”.
+          </li>
+        ))}
       </Sort>
       <Sort
         title="Fragments of one item that contradict each other"
