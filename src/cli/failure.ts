@@ -1,5 +1,7 @@
+import { constants } from 'node:os';
 import { CommanderError } from 'commander';
 import { InputError } from '../errors.ts';
+import { Interrupted } from '../report/writing/fault.ts';
 
 /** Exit statuses: 0 done; 1 the run found what the caller asked to be told of; 2 bad input or usage. */
 export const STATUS = { done: 0, found: 1, badInput: 2 } as const;
@@ -7,6 +9,11 @@ export const STATUS = { done: 0, found: 1, badInput: 2 } as const;
 /** What to print on standard error for a fault, and the status to leave with. */
 export function describeFailure(fault: unknown, trace: boolean): { text: string; status: number } {
   if (fault instanceof InputError) return { text: `${fault.message}\n`, status: STATUS.badInput };
+  if (fault instanceof Interrupted)
+    return {
+      text: 'Stopped; nothing was written.\n',
+      status: 128 + (constants.signals[fault.signal as NodeJS.Signals] ?? 2),
+    };
   if (fault instanceof CommanderError) return commanderFailure(fault);
   const said = fault instanceof Error ? fault.message.split('\n')[0] : String(fault);
   if (trace) return { text: `${fault instanceof Error ? fault.stack : said}\n`, status: STATUS.badInput };

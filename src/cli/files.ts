@@ -1,9 +1,10 @@
-import { readFile, stat } from 'node:fs/promises';
-import { dirname, join, resolve } from 'node:path';
+import { open, stat } from 'node:fs/promises';
+import { dirname, resolve } from 'node:path';
 import { InputError } from '../errors.ts';
 import { loadStudy, studyFiles } from '../study/load.ts';
 import type { Study } from '../study/schema.ts';
 import { openWorkbooks, type Sheets } from '../study/workbooks.ts';
+import { pathOfNamed, refuseForeignFiles } from './study-paths.ts';
 
 /** A study with everything that it names, as it lies on disk. */
 export interface StudyOnDisk {
@@ -12,10 +13,20 @@ export interface StudyOnDisk {
   /** Bytes by the paths that the study writes. */
   readonly files: ReadonlyMap<string, Uint8Array>;
   readonly sheets: Sheets;
+  /** Paths of the study and of all that was read for it. */
+  readonly inputs: readonly string[];
+}
+
+export interface ReadStudyOptions {
+  /** Whether the study may name files outside its own folder. */
+  readonly allowOutside?: boolean | undefined;
 }
 
 /** Reads a study file and the files it names. @throws InputError naming the file that is at fault. */
-export async function readStudy(path: string): Promise<StudyOnDisk> {
+export async function readStudy(
+  path: string,
+  { allowOutside = false }: ReadStudyOptions = {},
+): Promise<StudyOnDisk> {
   if (TABLE.test(path))
     throw new InputError(
       'this is a table, and a study file (JSON) is meant',
@@ -24,22 +35,58 @@ export async function readStudy(path: string): Promise<StudyOnDisk> {
     );
   const study = loadStudy(await readText(path, path), path);
   const folder = dirname(resolve(path));
+  const names = studyFiles(study);
+  await refuseForeignFiles(path, folder, names, allowOutside);
   const files = new Map<string, Uint8Array>();
-  for (const name of studyFiles(study)) {
-    files.set(name, await readBytes(join(folder, name), name));
-  }
-  return { path, study, files, sheets: await openWorkbooks(study, files) };
+  for (const name of names) files.set(name, await readBytes(pathOfNamed(folder, name), name));
+  const inputs = [path, ...names.map((name) => pathOfNamed(folder, name))];
+  return { path, study, files, sheets: await openWorkbooks(study, files), inputs };
 }
 
 const TABLE = /\.(?:csv|tsv|xlsx)$/i;
 
-/** @param shown how the file is called in messages. */
+/** The longest text that a JavaScript engine holds is a little longer than this. */
+const MOST_BYTES = 512 * 1024 * 1024;
+
+/**
+ * Reads a whole file, or a pipe to its end.
+ *
+ * @param shown how the file is called in messages.
+ * @throws InputError for a file that is not there, may not be read or is too large, and for a device.
+ */
 export async function readBytes(path: string, shown = path): Promise<Uint8Array> {
   try {
-    return new Uint8Array(await readFile(path));
+    const file = await open(path, 'r');
+    try {
+      const found = await file.stat();
+      if (found.isDirectory()) throw Object.assign(new Error('folder'), { code: 'EISDIR' });
+      if (!found.isFile() && !found.isFIFO())
+        throw new InputError('this is a device, not a file', { file: shown }, 'name a file');
+      if (found.size > MOST_BYTES) throw tooLarge(shown);
+      const parts: Buffer[] = [];
+      let size = 0;
+      for await (const part of file.createReadStream({ highWaterMark: 1 << 20, autoClose: false })) {
+        size += (part as Buffer).length;
+        if (size > MOST_BYTES) throw tooLarge(shown);
+        parts.push(part as Buffer);
+      }
+      return new Uint8Array(Buffer.concat(parts, size));
+    } finally {
+      await file.close();
+    }
   } catch (fault) {
+    if (fault instanceof InputError) throw fault;
     throw readFault(fault as NodeJS.ErrnoException, shown);
   }
+}
+
+function tooLarge(file: string): InputError {
+  const most = `${MOST_BYTES / 1024 / 1024} MB`;
+  return new InputError(
+    `the file holds more than ${most}, the most that is read at once`,
+    { file },
+    'part it into several sources, or leave out columns that nothing is asked of',
+  );
 }
 
 export async function readText(path: string, shown = path): Promise<string> {
@@ -67,9 +114,17 @@ function readFault(fault: NodeJS.ErrnoException, file: string): InputError {
   if (fault.code === 'EACCES' || fault.code === 'EPERM') {
     return new InputError('the file may not be read', { file }, 'change its permissions');
   }
+  if (fault.code === 'ENAMETOOLONG' || fault.code === 'ERR_INVALID_ARG_VALUE')
+    return new InputError('no file can have that name', { file: tamed(file) }, 'check the name');
   return new InputError(
     `the file cannot be read (${fault.code ?? fault.message})`,
     { file },
     'check the disk',
   );
+}
+
+/** A name that is no name is shown shortened, without what a terminal would act on. */
+function tamed(name: string): string {
+  const plain = name.replace(/\p{C}+/gu, ' ');
+  return plain.length > 80 ? `${plain.slice(0, 80)}…` : plain;
 }

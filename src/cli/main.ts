@@ -2,4 +2,5 @@
 import { runProgram } from './program.ts';
 import { processTerminal } from './terminal.ts';
 
-process.exitCode = await runProgram(process.argv.slice(2), processTerminal());
+const terminal = processTerminal();
+process.exitCode = await terminal.leave(await runProgram(process.argv.slice(2), terminal));

@@ -1,4 +1,7 @@
 import { createColors } from 'picocolors';
+import { InputError } from '../errors.ts';
+import { reasonOf } from '../report/writing/fault.ts';
+import { STATUS } from './failure.ts';
 
 /** Where a verb writes: answers to `out`, progress and faults to `err`. Nothing else in the CLI prints. */
 export interface Terminal {
@@ -14,15 +17,27 @@ export interface Terminal {
 
 const DEFAULT_WIDTH = 100;
 
+/** The terminal of a process, which may fail to take what is printed. */
+export interface ProcessTerminal extends Terminal {
+  /**
+   * Waits until all that was printed is out.
+   *
+   * @param status the one to leave with.
+   * @returns that, or the status of bad use where the output could not take the answer.
+   */
+  readonly leave: (status: number) => Promise<number>;
+}
+
 /** The process's own terminal. No colour unless a person looks on and NO_COLOR (no-color.org) is unset. */
-export function processTerminal(): Terminal {
+export function processTerminal(): ProcessTerminal {
   const { stdout, stderr, env } = process;
   const closed = new Set<NodeJS.WriteStream>();
+  let refused: NodeJS.ErrnoException | null = null;
   for (const stream of [stdout, stderr])
     stream.on('error', (fault: NodeJS.ErrnoException) => {
-      // `thrum run … | head` closes the pipe early: the reader's wish, and what is to be written still is.
-      if (fault.code !== 'EPIPE') throw fault;
       closed.add(stream);
+      // `thrum run … | head` closes the pipe early: the reader's wish, and what is to be written still is.
+      if (fault.code !== 'EPIPE' && stream === stdout) refused ??= fault;
     });
   const write = (stream: NodeJS.WriteStream, text: string) => {
     if (!closed.has(stream)) stream.write(text);
@@ -44,7 +59,24 @@ export function processTerminal(): Terminal {
     colour: createColors(colourful),
     progress: (share, what) => line(`${String(Math.round(share * 100)).padStart(3)} %  ${what}`.slice(0, 79)),
     endProgress: () => line(''),
+    leave: async (status) => {
+      await Promise.all([drained(stdout), drained(stderr)]);
+      if (refused === null) return status;
+      const fault = new InputError(
+        `the answer could not be printed (${reasonOf(refused)})`,
+        {},
+        'send it to another file or disk',
+      );
+      write(stderr, `${fault.message}\n`);
+      return STATUS.badInput;
+    },
   };
+}
+
+function drained(stream: NodeJS.WriteStream): Promise<void> {
+  return new Promise((done) => {
+    stream.write('', () => done());
+  });
 }
 
 function widthOf(columns: number | undefined, setting: string | undefined): number {

@@ -1,13 +1,14 @@
-import { access, constants, mkdir, readFile, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
-import { InputError } from '../errors.ts';
 import type { Prepared } from '../study/prepare.ts';
 import type { Results } from '../study/results.ts';
 import { serializeResults } from '../study/results-json.ts';
+import { VERSION } from '../study/version.ts';
 import { runFiles } from './run-files.ts';
+import type { DeskOptions } from './writing/desk.ts';
+import { type SetWritten, tryFolder, type WriteSetOptions, writeSet } from './writing/write-set.ts';
 
-export interface WriteRequest {
+export interface WriteRequest extends WriteSetOptions {
   readonly prepared: Prepared;
   readonly results: Results;
   readonly folder: string;
@@ -16,61 +17,34 @@ export interface WriteRequest {
 }
 
 /**
- * Writes a run's results into a folder: results.json, report.html, tables and the data package. The only
- * function of the report that touches files.
- *
- * @returns the names of the files written.
+ * Writes a run's results into a folder, all of them or none: results.json, report.html, tables and the data
+ * package. What an earlier run wrote there and this one does not goes; files of others are never touched.
  */
-export async function writeReport({ prepared, results, folder, report }: WriteRequest): Promise<string[]> {
+export async function writeReport({
+  prepared,
+  results,
+  folder,
+  report,
+  ...options
+}: WriteRequest): Promise<SetWritten> {
   const files = report
     ? runFiles(prepared, results, await plotlyText())
     : new Map([['results.json', serializeResults(results)]]);
-  for (const [name, text] of files) await writeOut(join(folder, name), text);
-  return [...files.keys()];
+  const set = { files, writtenBy: `Thrum ${VERSION}`, study: prepared.study.title };
+  return await writeSet(folder, set, options);
 }
 
-/** Makes a folder where there is none. @throws InputError where it cannot be made or written into. */
-export async function makeFolder(folder: string): Promise<void> {
-  try {
-    await mkdir(folder, { recursive: true });
-    await access(folder, constants.W_OK);
-  } catch (fault) {
-    throw new InputError(
-      `nothing can be written into this folder (${reasonOf(fault)})`,
-      { file: folder },
-      'choose another',
-    );
-  }
+/** Tries before the long computing whether the results can be written. @throws InputError where not. */
+export async function tryResultsFolder(
+  folder: string,
+  report: boolean,
+  options: DeskOptions = {},
+): Promise<void> {
+  const names = ['results.json', ...(report ? WITH_REPORT : [])];
+  await tryFolder(folder, names, options);
 }
 
-/** Writes a file, making its folder where there is none. @throws InputError naming the file. */
-export async function writeOut(path: string, content: string | Uint8Array): Promise<void> {
-  try {
-    await mkdir(dirname(path), { recursive: true });
-    await writeFile(path, content);
-  } catch (fault) {
-    throw new InputError(
-      `the file cannot be written (${reasonOf(fault)})`,
-      { file: path },
-      'choose a place that you may write to',
-    );
-  }
-}
-
-const REASONS: Readonly<Record<string, string>> = {
-  EACCES: 'no permission',
-  EPERM: 'no permission',
-  EROFS: 'no permission',
-  EEXIST: 'a file stands where a folder is meant',
-  ENOTDIR: 'a file stands where a folder is meant',
-  EISDIR: 'a folder stands there',
-  ENOSPC: 'the disk is full',
-};
-
-function reasonOf(fault: unknown): string {
-  const code = (fault as NodeJS.ErrnoException).code ?? 'unknown reason';
-  return REASONS[code] ?? code;
-}
+const WITH_REPORT = ['report.html', 'fragments.csv', 'ledger.csv', 'datapackage.json'];
 
 async function plotlyText(): Promise<string> {
   const require = createRequire(import.meta.url);

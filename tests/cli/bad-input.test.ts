@@ -157,7 +157,7 @@ describe('thrum run, before it computes', () => {
     const { status, out, err } = await thrum('run', study(), '--out', join(inTheWay, 'out'));
     expect([status, out]).toEqual([2, '']);
     expect(err).toBe(
-      `${join(inTheWay, 'out')}: nothing can be written into this folder (a file stands where a folder is meant); choose another.\n`,
+      `${join(inTheWay, 'out')}: nothing was written (a file stands where a folder is meant); choose a place that you may write to.\n`,
     );
   });
 

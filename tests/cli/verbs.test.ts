@@ -58,7 +58,7 @@ describe('thrum read', () => {
     const older = join(folder, 'begun', 'report.html');
     writeFileSync(older, 'of an earlier run');
     const anew = await thrum('run', study, '--out', join(folder, 'begun'), '--no-report');
-    expect(anew.err).toBe(`${older} is of an earlier run and does not show these results.\n`);
+    expect(anew.out).toContain('Not of this run, and left as it is: report.html\n');
     expect(readFileSync(older, 'utf8')).toBe('of an earlier run');
     const again = await thrum('read', table, '--save-study');
     expect([again.status, again.err]).toEqual([

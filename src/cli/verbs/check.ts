@@ -8,19 +8,21 @@ import { createRandom } from '../../numerics/foundation/random.ts';
 import { claimsCsv, claimsJson } from '../../report/claims-data.ts';
 import { claimsLetter } from '../../report/claims-letter.ts';
 import { renderClaimsPage } from '../../report/claims-page.ts';
-import { writeOut } from '../../report/write.ts';
+import { writeWholeFiles } from '../../report/writing/whole-files.ts';
 import { entriesOf } from '../../study/load.ts';
 import { firstFault, type Prepared, prepareStudy } from '../../study/prepare.ts';
 import { STATUS } from '../failure.ts';
 import { readBytes, readStudy, type StudyOnDisk } from '../files.ts';
 import { printClaims } from '../print-claims.ts';
-import { printJson, type Verb } from './verb.ts';
+import { untilStopped } from '../until-stopped.ts';
+import { ALLOW_OUTSIDE, printJson, type Verb } from './verb.ts';
 
 interface CheckOptions {
   readonly study?: string;
   readonly table: readonly string[];
   readonly template?: true;
   readonly json?: true;
+  readonly allowOutside?: true;
   readonly csv?: string;
   readonly markdown?: string;
   readonly html?: string;
@@ -39,6 +41,7 @@ export const checkVerb: Verb = (terminal, setStatus) =>
     )
     .option('--template', 'print a claims file to fill in')
     .option('--json', 'print the verdicts as JSON')
+    .option(...ALLOW_OUTSIDE)
     .option('--csv <file>', 'write the verdicts as a table')
     .option('--markdown <file>', 'write a list for a letter to the author')
     .option('--html <file>', 'write a page with the working of each figure')
@@ -53,7 +56,7 @@ export const checkVerb: Verb = (terminal, setStatus) =>
           {},
           '"thrum check --template" prints a claims file to fill in',
         );
-      const onDisk = options.study === undefined ? null : await readStudy(options.study);
+      const onDisk = options.study === undefined ? null : await readStudy(options.study, options);
       const asked = await askedOf(path, options, onDisk);
       const prepared =
         onDisk === null
@@ -71,23 +74,17 @@ export const checkVerb: Verb = (terminal, setStatus) =>
         prepared === null ? null : { ...materialOf(prepared), onProgress: terminal.progress },
       );
       terminal.endProgress();
-      const written: string[] = [];
-      if (options.csv !== undefined) {
-        await writeOut(options.csv, claimsCsv(found));
-        written.push(options.csv);
-      }
-      if (options.markdown !== undefined) {
-        await writeOut(options.markdown, claimsLetter(found));
-        written.push(options.markdown);
-      }
-      if (options.html !== undefined) {
-        await writeOut(options.html, renderClaimsPage(found, basename(path ?? options.table[0])));
-        written.push(options.html);
-      }
+      const written: [file: string, text: string][] = [];
+      if (options.csv !== undefined) written.push([options.csv, claimsCsv(found)]);
+      if (options.markdown !== undefined) written.push([options.markdown, claimsLetter(found)]);
+      if (options.html !== undefined)
+        written.push([options.html, renderClaimsPage(found, basename(path ?? options.table[0]))]);
+      const inputs = [...asked.files.keys(), ...(onDisk?.inputs ?? [])];
+      await untilStopped((stop) => writeWholeFiles(written, { inputs, stop }));
       if (options.json) printJson(terminal, claimsJson(found));
       else printClaims(terminal, found);
       const say = options.json ? terminal.err : terminal.out;
-      if (written.length > 0) say(`Written: ${written.join(', ')}\n`);
+      if (written.length > 0) say(`Written: ${written.map(([file]) => file).join(', ')}\n`);
       if (found.counts['cannot be'] > 0) setStatus(STATUS.found);
     });
 

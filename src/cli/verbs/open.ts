@@ -2,12 +2,13 @@ import { basename, dirname, extname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Command, Option } from 'commander';
 import { InputError } from '../../errors.ts';
-import { exists, readBytes, readStudy, readText } from '../files.ts';
+import { exists, type ReadStudyOptions, readBytes, readStudy, readText } from '../files.ts';
 import { type ServedStudy, serve } from '../serve.ts';
-import type { Verb } from './verb.ts';
+import { ALLOW_OUTSIDE, type Verb } from './verb.ts';
 
 interface OpenOptions {
   readonly port: number;
+  readonly allowOutside?: true;
 }
 
 /** The built workbench lies in dist/app, whether this file runs from dist/cli/verbs or from src/cli/verbs. */
@@ -21,11 +22,12 @@ export const openVerb: Verb = (terminal) =>
     .addOption(
       new Option('--port <number>', 'port to listen on').argParser(readPort).default(0, 'any that is free'),
     )
-    .action(async (paths: readonly string[], { port }: OpenOptions) => {
+    .option(...ALLOW_OUTSIDE)
+    .action(async (paths: readonly string[], { port, allowOutside }: OpenOptions) => {
       if (!(await exists(join(APP, 'index.html')))) {
         throw new InputError('the workbench is not built', { file: APP }, 'run "npm run build" first');
       }
-      const { url } = await serve(APP, await servedFiles(paths), port).catch(
+      const { url } = await serve(APP, await servedFiles(paths, { allowOutside }), port).catch(
         (fault: NodeJS.ErrnoException) => {
           throw new InputError(
             `port ${port} cannot be used (${fault.code ?? fault.message})`,
@@ -39,11 +41,14 @@ export const openVerb: Verb = (terminal) =>
     });
 
 /** A study with what it names, or tables as the sources of a study that is to be. */
-export async function servedFiles(paths: readonly string[]): Promise<ServedStudy | null> {
+export async function servedFiles(
+  paths: readonly string[],
+  options: ReadStudyOptions = {},
+): Promise<ServedStudy | null> {
   const [first] = paths;
   if (first === undefined) return null;
   if (paths.every(isTable)) return await servedTables(paths);
-  if (paths.length === 1) return await servedStudy(first);
+  if (paths.length === 1) return await servedStudy(first, options);
   throw new InputError(
     'only tables can be opened together',
     { file: paths.find((path) => !isTable(path)) ?? first },
@@ -74,8 +79,8 @@ async function servedTables(paths: readonly string[]): Promise<ServedStudy> {
   return { study: 'study.json', text: JSON.stringify(study), files };
 }
 
-async function servedStudy(path: string): Promise<ServedStudy> {
-  const { files } = await readStudy(path);
+async function servedStudy(path: string, options: ReadStudyOptions): Promise<ServedStudy> {
+  const { files } = await readStudy(path, options);
   return { study: path, text: await readText(path), files };
 }
 

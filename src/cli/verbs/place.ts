@@ -18,7 +18,7 @@ import { readBytes, readStudy, readText, type StudyOnDisk } from '../files.ts';
 import { printAnalysis } from '../print-results.ts';
 import type { Terminal } from '../terminal.ts';
 import { tame } from '../text-table.ts';
-import { printJson, type Verb } from './verb.ts';
+import { ALLOW_OUTSIDE, printJson, type Verb } from './verb.ts';
 
 interface PlaceOptions {
   readonly find: readonly string[];
@@ -26,6 +26,7 @@ interface PlaceOptions {
   readonly profile?: string;
   readonly analysis?: string;
   readonly json?: true;
+  readonly allowOutside?: true;
   readonly trace?: true;
 }
 
@@ -49,8 +50,9 @@ export const placeVerb: Verb = (terminal, setStatus) =>
     )
     .option('--analysis <id>', 'placement of the study whose settings are used; the first one if left out')
     .option('--json', 'print the result as JSON')
+    .option(...ALLOW_OUTSIDE)
     .action(async (path: string, options: PlaceOptions) => {
-      const onDisk = await readStudy(path);
+      const onDisk = await readStudy(path, options);
       if (options.finds !== undefined) {
         await placeMany(terminal, onDisk, options.finds, options);
         return;

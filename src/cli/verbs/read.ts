@@ -4,7 +4,7 @@ import type { Register } from '../../attributes/definition.ts';
 import { defaultRegister } from '../../attributes/register.ts';
 import { InputError } from '../../errors.ts';
 import { ledgerRows } from '../../report/ledger-rows.ts';
-import { writeOut } from '../../report/write.ts';
+import { writeWholeFiles } from '../../report/writing/whole-files.ts';
 import { readDataPackage } from '../../sources/datapackage.ts';
 import { writeCsv } from '../../sources/export.ts';
 import { checkProfile, PIECES, type SourceProfile, sourceProfile } from '../../sources/profile.ts';
@@ -20,6 +20,7 @@ import { STATUS } from '../failure.ts';
 import { exists, readBytes, readText } from '../files.ts';
 import { printQuality } from '../print-quality.ts';
 import { printReading } from '../print-reading.ts';
+import { untilStopped } from '../until-stopped.ts';
 import { printJson, type Verb } from './verb.ts';
 
 interface ReadOptions {
@@ -162,11 +163,11 @@ async function writeAsked(
     if (saved === undefined && named === undefined)
       await refuseExisting(own, 'read by it with --profile, or write it anew with --save-profile');
   }
-  const files = new Map<string, string>();
+  const files: [file: string, text: string][] = [];
   const notes: string[] = [];
-  if (options.ledger !== undefined) files.set(options.ledger, writeCsv(ledgerRows(reading.ledger)));
+  if (options.ledger !== undefined) files.push([options.ledger, writeCsv(ledgerRows(reading.ledger))]);
   if (saved !== undefined || (begun !== undefined && named === undefined))
-    files.set(profile, `${JSON.stringify(reading.profile, null, 2)}\n`);
+    files.push([profile, `${JSON.stringify(reading.profile, null, 2)}\n`]);
   if (begun !== undefined) {
     const from = (file: string) =>
       relative(dirname(resolve(begun)), resolve(file))
@@ -175,14 +176,16 @@ async function writeAsked(
     const sheet = options.sheet === undefined ? {} : { sheet: options.sheet };
     const source = { file: from(path), profile: from(profile), ...sheet };
     const study = startStudy(stem(path), source, reading.table);
-    files.set(begun, `${JSON.stringify(study, null, 2)}\n`);
+    files.push([begun, `${JSON.stringify(study, null, 2)}\n`]);
     if (study.analyses?.length === 0)
       notes.push(
         'No column is recognised that a question could be asked of; name attributes in the profile.',
       );
   }
-  for (const [file, text] of files) await writeOut(file, text);
-  return [...[...files.keys()].map((file) => `Written: ${file}`), ...notes];
+  // The profile that the table is read by may be written anew; the table and the study never.
+  const inputs = [path, ...(options.study === undefined ? [] : [options.study])];
+  await untilStopped((stop) => writeWholeFiles(files, { inputs, stop }));
+  return [...files.map(([file]) => `Written: ${file}`), ...notes];
 }
 
 async function refuseExisting(file: string, mend: string): Promise<void> {

@@ -1,8 +1,8 @@
-import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { Command } from 'commander';
 import { printCount, printList } from '../../analyses/phrasing.ts';
-import { makeFolder, writeReport } from '../../report/write.ts';
+import { tryResultsFolder, writeReport } from '../../report/write.ts';
+import type { SetWritten } from '../../report/writing/write-set.ts';
 import { firstFault, prepareStudy } from '../../study/prepare.ts';
 import { serializeResults } from '../../study/results-json.ts';
 import { analyse } from '../../study/run-study.ts';
@@ -10,7 +10,9 @@ import { describeFailure, STATUS } from '../failure.ts';
 import { readStudy } from '../files.ts';
 import { printDuplicates } from '../print-duplicates.ts';
 import { printResults } from '../print-results.ts';
-import type { Verb } from './verb.ts';
+import { tame } from '../text-table.ts';
+import { untilStopped } from '../until-stopped.ts';
+import { ALLOW_OUTSIDE, type Verb } from './verb.ts';
 
 interface RunOptions {
   readonly out: string;
@@ -18,6 +20,7 @@ interface RunOptions {
   readonly report: boolean;
   readonly full?: true;
   readonly quiet?: true;
+  readonly allowOutside?: true;
   readonly trace?: true;
 }
 
@@ -34,8 +37,9 @@ export const runVerb: Verb = (terminal, setStatus) =>
     .option('--full', 'print every table and everything that could change an answer, too')
     .option('--quiet', 'print the answers alone')
     .option('--json', 'print the results as JSON instead of a summary')
+    .option(...ALLOW_OUTSIDE)
     .action(async (path: string, options: RunOptions) => {
-      const { study, files, sheets } = await readStudy(path);
+      const { study, files, sheets, inputs } = await readStudy(path, options);
       const prepared = prepareStudy(study, files, {
         sheets,
         onProgress: (share, what) => terminal.progress(share * READING, what),
@@ -43,7 +47,8 @@ export const runVerb: Verb = (terminal, setStatus) =>
       const fault = firstFault(prepared);
       if (fault !== null) throw fault;
       // Before the long computing, not after it.
-      await makeFolder(options.out);
+      const onWait = () => terminal.err(`Waiting for another run that writes into ${options.out}.\n`);
+      await untilStopped((stop) => tryResultsFolder(options.out, options.report, { stop, onWait }));
       const results = analyse(prepared, files, {
         onProgress: (share, what) => terminal.progress(READING + share * (1 - READING), what),
         onFault: (id, fault) => {
@@ -52,11 +57,10 @@ export const runVerb: Verb = (terminal, setStatus) =>
         },
       });
       terminal.progress(1, 'writing');
-      const written = await writeReport({ prepared, results, folder: options.out, report: options.report });
+      const set = await untilStopped((stop) =>
+        writeReport({ prepared, results, folder: options.out, report: options.report, inputs, stop, onWait }),
+      );
       terminal.endProgress();
-      const older = join(options.out, 'report.html');
-      if (!options.report && existsSync(older))
-        terminal.err(`${older} is of an earlier run and does not show these results.\n`);
       if (options.json) terminal.out(serializeResults(results));
       else {
         const detail = options.full ? 'full' : options.quiet ? 'quiet' : 'brief';
@@ -67,14 +71,29 @@ export const runVerb: Verb = (terminal, setStatus) =>
         if (detail !== 'quiet') printDuplicates(terminal, prepared.duplicates);
       }
       const say = options.json ? terminal.err : terminal.out;
-      say(`\n${writtenSentence(written, options.out)}\n`);
+      say(`\n${writtenSentences(set, options.out).join('\n')}\n`);
     });
 
-/** The files by name, the many tables by their folder. */
-function writtenSentence(written: readonly string[], folder: string): string {
+/** The files by name, the many tables by their folder; then what went, and what else lies there. */
+function writtenSentences({ written, takenAway, stays, finished }: SetWritten, folder: string): string[] {
   const tables = written.filter((name) => name.startsWith('tables/'));
   const files = written.filter((name) => !tables.includes(name)).map((name) => join(folder, name));
   if (tables.length > 0)
     files.push(`${printCount(tables.length, 'table')} as CSV in ${join(folder, 'tables')}`);
-  return `Written: ${printList(files)}`;
+  return [
+    ...(finished
+      ? ['An earlier run was stopped while it put its files in place; they were put right first.']
+      : []),
+    `Written: ${printList(files)}`,
+    ...(takenAway.length > 0 ? [`Taken away, of the run before: ${shortList(takenAway)}`] : []),
+    ...(stays.length > 0 ? [`Not of this run, and left as it is: ${shortList(stays)}`] : []),
+  ];
+}
+
+const MOST_NAMED = 5;
+
+function shortList(names: readonly string[]): string {
+  const more = names.length - MOST_NAMED;
+  const named = names.slice(0, MOST_NAMED).map(tame);
+  return printList(more > 0 ? [...named, `${more} more`] : named);
 }
