@@ -109,4 +109,9 @@ export interface Analysis<Options, Found extends Findings> {
   readonly tables: (found: Found) => Readonly<Record<string, ResultTable>>;
   readonly figures: (found: Found) => Readonly<Record<string, Figure>>;
   readonly words: (found: Found) => Answer;
+  /**
+   * The verdict in short, to be held against that of the same question asked otherwise: equal texts are equal
+   * verdicts. Absent where an analysis describes and judges nothing.
+   */
+  readonly verdict?: (found: Found) => string;
 }

@@ -1,4 +1,5 @@
-import type { Turn } from './contract.ts';
+import type { Witness } from '../fragments/witness.ts';
+import type { Counts, Turn } from './contract.ts';
 
 /** How numbers and lists are put into sentences, the same in every analysis. */
 
@@ -41,6 +42,17 @@ export function printList(parts: readonly string[]): string {
 /** "1 item", "3 items". */
 export function printCount(count: number, noun: string, plural = `${noun}s`): string {
   return `${count} ${count === 1 ? noun : plural}`;
+}
+
+/** "72 fragments of 6 items"; the fragments alone until somebody has said what an object is. */
+export function printBehind(
+  { fragments, items }: Pick<Counts, 'fragments' | 'items'>,
+  witness: Witness,
+): string {
+  const counted = printCount(fragments, 'fragment');
+  return witness.status === 'confirmed'
+    ? `${counted} of ${printCount(items, witness.one, witness.many)}`
+    : counted;
 }
 
 /** An astronomical year as people write it: no year 0. */

@@ -26,6 +26,8 @@ export interface Answered {
   readonly tables: Readonly<Record<string, ResultTable>>;
   readonly figures: Readonly<Record<string, Figure>>;
   readonly words: Answer;
+  /** The verdict in short; null where nothing is judged. */
+  readonly verdict: string | null;
 }
 
 /** Every analysis that a study can name, by its kind. A new one is a folder and a line here. */
@@ -57,6 +59,7 @@ function registered<Options, Found extends Findings>(analysis: Analysis<Options,
         tables: analysis.tables(found),
         figures: analysis.figures(found),
         words: analysis.words(found),
+        verdict: analysis.verdict?.(found) ?? null,
       };
     },
   };

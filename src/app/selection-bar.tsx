@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Button as AriaButton, Dialog, DialogTrigger, Heading, Popover } from 'react-aria-components';
+import { printBehind } from '../analyses/phrasing.ts';
 import type { AttributeView } from './engine/protocol.ts';
 import { Button, Check, Choice, Entry } from './parts/controls.tsx';
 import { count } from './parts/numbers.ts';
@@ -16,7 +17,7 @@ export function SelectionBar() {
     <div className="line selection">
       <span>
         {conditions.length === 0
-          ? `All ${count(view.fragments, 'fragment')} of ${count(view.items, 'item')}`
+          ? `All ${printBehind(view, view.witness)}`
           : `${count(view.selected, 'fragment')} of ${view.fragments}, only where`}
       </span>
       {conditions.map((condition, i) => {

@@ -1,5 +1,5 @@
-import type { Counts, ResultTable, TableCell } from '../analyses/contract.ts';
-import { printCount, printList, printTurn } from '../analyses/phrasing.ts';
+import type { ResultTable, TableCell } from '../analyses/contract.ts';
+import { printBehind, printCount, printList, printTurn } from '../analyses/phrasing.ts';
 import { columnHead, tablePrinter } from '../analyses/table-numbers.ts';
 import type { AnalysisResult, Results } from '../study/results.ts';
 import type { Terminal } from './terminal.ts';
@@ -24,7 +24,7 @@ export function printResults(terminal: Terminal, results: Results, printing: Pri
   }
   terminal.out(`${terminal.colour.bold(tame(study.title))}\n\n`);
   printSources(terminal, results);
-  terminal.out(`${line(countSentence(study.n, study.unit), terminal.width)}\n`);
+  terminal.out(`${line(countSentence(study), terminal.width)}\n`);
   if (study.disagreements.length > 0) terminal.out(`${line(disagreementSentence(study), terminal.width)}\n`);
   for (const [id, result] of Object.entries(results.analyses)) printAnalysis(terminal, id, result, printing);
   if (printing.detail === 'full')
@@ -176,8 +176,8 @@ function printSources(terminal: Terminal, { study }: Results): void {
   );
 }
 
-function countSentence(n: Counts, unit: 'item' | 'fragment'): string {
-  const base = `${printCount(n.fragments, 'fragment')} of ${printCount(n.items, 'item')}; one record ${unit === 'item' ? 'an item' : 'a fragment'}`;
+function countSentence({ n, unit, witness }: Results['study']): string {
+  const base = `${printBehind(n, witness)}; one record one ${unit === 'item' ? witness.one : 'fragment'}`;
   const aside = n.setAside.map(
     ({ reason, fragments }) => `${printCount(fragments, 'fragment')} set aside: ${reason}`,
   );
@@ -187,12 +187,12 @@ function countSentence(n: Counts, unit: 'item' | 'fragment'): string {
 /** Most attributes that are named where fragments of one item contradict each other. */
 const MOST_DISAGREEMENTS = 5;
 
-function disagreementSentence({ disagreements }: Results['study']): string {
+function disagreementSentence({ disagreements, witness }: Results['study']): string {
   const ordered = [...disagreements].sort((a, b) => b.items - a.items);
   const parts = ordered.slice(0, MOST_DISAGREEMENTS).map(({ attribute, items }) => `${attribute} (${items})`);
   const rest = ordered.length - parts.length;
   if (rest > 0) parts.push(printCount(rest, 'further attribute'));
-  return `Fragments of one item differ in ${printList(parts)}; number of items in brackets.`;
+  return `Fragments of one ${witness.one} differ in ${printList(parts)}; number of ${witness.many} in brackets.`;
 }
 
 /** Longer lines are hard to read, however wide the terminal. */

@@ -1,5 +1,5 @@
 import type { Answer } from '../analyses/contract.ts';
-import { printCount, printTurn } from '../analyses/phrasing.ts';
+import { printBehind, printCount, printTurn } from '../analyses/phrasing.ts';
 import type { Prepared } from '../study/prepare.ts';
 import type { AnalysisResult, Results } from '../study/results.ts';
 import { escapeHtml, figurePart, tablePart } from './html-parts.ts';
@@ -34,7 +34,7 @@ export function renderReport({ prepared, results, plotly }: ReportRequest): stri
 <header>
 <p class="over">Report of a study</p>
 <h1>${escapeHtml(study.title)}</h1>
-<p>${printCount(study.n.fragments, 'fragment')} of ${printCount(study.n.items, 'item')}; one record is one ${study.unit}. Seed ${study.seed}, Thrum ${escapeHtml(study.version)}.</p>
+<p>${printBehind(study.n, study.witness)}; one record is one ${study.unit === 'item' ? escapeHtml(study.witness.one) : 'fragment'}. Seed ${study.seed}, Thrum ${escapeHtml(study.version)}.</p>
 <nav aria-label="Contents"><ol>
 ${entries.map(([id, result]) => `<li><a href="#${escapeHtml(id)}">${escapeHtml(`${id}: ${result.title}`)}</a></li>`).join('\n')}
 <li><a href="#always">What always holds</a></li>
@@ -44,7 +44,7 @@ ${entries.map(([id, result]) => `<li><a href="#${escapeHtml(id)}">${escapeHtml(`
 </ol></nav>
 </header>
 <main>
-${entries.map(([id, result]) => analysisPart(id, result)).join('\n')}
+${entries.map(([id, result]) => analysisPart(id, result, study)).join('\n')}
 ${alwaysPart(study.always)}
 ${setAsidePart(prepared, results)}
 ${sourcesPart(prepared, results)}
@@ -64,7 +64,7 @@ function alwaysPart(truths: readonly string[]): string {
 <ul>${truths.map((truth) => `<li>${escapeHtml(truth)}</li>`).join('\n')}</ul></section>`;
 }
 
-function analysisPart(id: string, result: AnalysisResult): string {
+function analysisPart(id: string, result: AnalysisResult, { witness }: Results['study']): string {
   const figures = Object.entries(result.figures).map(([name, figure]) => figurePart(`${id}-${name}`, figure));
   const tables = Object.values(result.tables).map((table) => tablePart(table));
   const aside = result.n.setAside.map(
@@ -74,7 +74,7 @@ function analysisPart(id: string, result: AnalysisResult): string {
 <p class="over">${escapeHtml(`${id} · ${result.kind}`)}</p>
 <h2>${escapeHtml(result.title)}</h2>
 ${answerPart(result.words)}
-<p class="n">${printCount(result.n.fragments, 'fragment')} of ${printCount(result.n.items, 'item')}.</p>
+<p class="n">${escapeHtml(printBehind(result.n, witness))}.</p>
 ${figures.join('\n')}
 ${aside.length > 0 ? `<h3>Set aside here</h3><ul>${aside.join('\n')}</ul>` : ''}
 ${tables.join('\n')}

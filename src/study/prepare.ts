@@ -6,6 +6,7 @@ import { collapseItems } from '../fragments/items.ts';
 import { selectRows } from '../fragments/select.ts';
 import { takeRows } from '../fragments/subset.ts';
 import type { FragmentTable } from '../fragments/table.ts';
+import { settleWitness, type Witness } from '../fragments/witness.ts';
 import type { LikelyDuplicate } from '../sources/combine/duplicates.ts';
 import { combineSources } from '../sources/combine.ts';
 import { checkProfile } from '../sources/profile.ts';
@@ -38,6 +39,11 @@ export interface Prepared {
   readonly fragments: FragmentTable;
   /** What the analyses are given: the same fragments, or one row an item. */
   readonly records: FragmentTable;
+  /** What one record is: an item only where `witness` is confirmed. */
+  readonly unit: 'item' | 'fragment';
+  readonly witness: Witness;
+  /** The objects that the tables seem to name, one a row of `all`, while nobody has confirmed them. */
+  readonly suggestedItem: readonly string[];
   readonly n: Counts;
   readonly disagreements: readonly { readonly attribute: string; readonly items: number }[];
 }
@@ -76,7 +82,9 @@ export function prepareStudy(
   onProgress?.(study.sources.length / (study.sources.length + 1), 'combining the sources');
   const combined = combineSources(read, register, study.duplicates);
   const readings = read.map((reading) => withSetAside(reading, combined.setAside.get(reading.name) ?? []));
-  const all = deriveColumns(combined.table, register);
+  const { witness, table } = settleWitness(combined.table, study.witness);
+  const unit = witness.status === 'confirmed' ? study.unit : 'fragment';
+  const all = deriveColumns(table, register);
   const selection = selectRows(all, study.select, register);
   const fragments = takeRows(all, selection.rows);
   const collapsed = collapseItems(fragments, register);
@@ -92,7 +100,10 @@ export function prepareStudy(
     faults: [...readings.flatMap((reading) => reading.faults), ...combined.faults],
     all,
     fragments,
-    records: study.unit === 'item' ? collapsed.table : fragments,
+    records: unit === 'item' ? collapsed.table : fragments,
+    unit,
+    witness,
+    suggestedItem: combined.table.item,
     n: {
       fragments: fragments.rows,
       items: new Set(fragments.item).size,

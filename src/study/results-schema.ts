@@ -79,6 +79,13 @@ export const resultsSchema = z
       title: z.string(),
       seed: z.int().min(0),
       unit: z.enum(['item', 'fragment']),
+      witness: z
+        .strictObject({
+          status: z.enum(['confirmed', 'suggested', 'absent']),
+          one: z.string(),
+          many: z.string(),
+        })
+        .meta({ description: 'What counts as one, and whether somebody confirmed what names it' }),
       version: z.string().meta({ description: 'Version of Thrum' }),
       sources: z.array(source),
       n: counts,

@@ -1,4 +1,5 @@
 import type { Answer, Counts, Figure, ResultTable } from '../analyses/contract.ts';
+import type { Witness } from '../fragments/witness.ts';
 
 /** What a study's run hands over; `results-json.ts` writes it, the schema of it is in `results-schema.ts`. */
 export interface Results {
@@ -10,6 +11,7 @@ export interface StudyHead {
   readonly title: string;
   readonly seed: number;
   readonly unit: 'item' | 'fragment';
+  readonly witness: Witness;
   /** Version of Thrum that computed the results. */
   readonly version: string;
   readonly sources: readonly SourceHead[];

@@ -1,14 +1,16 @@
 import type { AnalysisInput, Counts } from '../analyses/contract.ts';
-import { ANALYSES } from '../analyses/register.ts';
+import { ANALYSES, type RegisteredAnalysis } from '../analyses/register.ts';
 import { InputError } from '../errors.ts';
 import { createRandom } from '../numerics/foundation/random.ts';
 import { entriesOf } from './load.ts';
 import { materialCautions } from './material-cautions.ts';
 import { type Prepared, type Progress, prepareStudy } from './prepare.ts';
+import { findReferences } from './references.ts';
 import type { AnalysisResult, Results, StudyHead } from './results.ts';
 import { requireWritable } from './results-json.ts';
 import type { AnalysisEntry, Study } from './schema.ts';
 import { VERSION } from './version.ts';
+import { whatIfs, withTurns } from './what-if.ts';
 import type { Sheets } from './workbooks.ts';
 
 export interface RunOptions {
@@ -90,7 +92,12 @@ export function analyseOne(
       throw new InputError(`there is no analysis of kind "${kind}"`, {}, 'name another');
     report(0, `computing ${id}`);
     const answered = analysis.run(inputOf(prepared, id, files, report), options);
-    const result = { kind, title: heading, options, ...answered };
+    const { verdict, ...shown } = withTurns(
+      answered,
+      prepared.witness,
+      answered.verdict === null ? [] : tryOtherwise(prepared, entry, analysis, files, report),
+    );
+    const result = { kind, title: heading, options, ...shown };
     // What cannot be written would otherwise be found when all results are, and cost every other analysis its own.
     requireWritable(result);
     return result;
@@ -99,6 +106,31 @@ export function analyseOne(
     if (!(fault instanceof InputError)) onFault?.(id, fault);
     return notComputed(kind, heading, options, prepared.n, fault);
   }
+}
+
+/** The same question under everything that is open about how the finds were recorded. */
+function tryOtherwise(
+  prepared: Prepared,
+  entry: AnalysisEntry,
+  analysis: RegisteredAnalysis,
+  files: ReadonlyMap<string, Uint8Array>,
+  onProgress: Progress,
+) {
+  const { id, kind: _kind, title: _title, ...options } = entry;
+  const used = findReferences(analysis.options, entry)
+    .filter(({ refersTo }) => refersTo === 'attribute' || refersTo === 'grouping')
+    .map(({ name }) => name);
+  return whatIfs(prepared, [...new Set(used)]).flatMap((whatIf) => {
+    onProgress(0.99, 'asking it otherwise');
+    try {
+      const input = inputOf(whatIf.prepared(), id, files, () => onProgress(0.99, 'asking it otherwise'));
+      return [{ whatIf, other: analysis.run(input, options) }];
+    } catch (fault) {
+      // Too little is left when asked otherwise: that is no answer to hold this one against.
+      if (fault instanceof InputError) return [];
+      throw fault;
+    }
+  });
 }
 
 function inputOf(
@@ -110,7 +142,7 @@ function inputOf(
   return {
     fragments: prepared.fragments,
     records: prepared.records,
-    unit: prepared.study.unit,
+    unit: prepared.unit,
     register: prepared.register,
     random: createRandom(prepared.study.seed).stream(id),
     files,
@@ -146,11 +178,12 @@ function alwaysOf(study: Study): readonly string[] {
   return [...new Set(ANALYSES.filter(({ kind }) => asked.has(kind)).flatMap(({ always }) => always))];
 }
 
-function headOf({ study, heads, n, disagreements, fragments }: Prepared): StudyHead {
+function headOf({ study, heads, n, disagreements, fragments, unit, witness }: Prepared): StudyHead {
   return {
     title: study.title,
     seed: study.seed,
-    unit: study.unit,
+    unit,
+    witness,
     version: VERSION,
     sources: heads,
     n,

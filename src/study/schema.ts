@@ -91,8 +91,33 @@ export const study = z
       description: 'All chance of the study comes from this number',
     }),
     unit: z.enum(['item', 'fragment']).default('item').meta({
-      description: 'item: the fragments of one original object count as one record',
+      description:
+        'item: the fragments of one original object count as one record, once "witness" says what names it',
     }),
+    witness: z
+      .strictObject({
+        is: z.enum(['column', 'row']).meta({
+          description:
+            'column: the item column names the object that a fragment is of; row: each row is an object',
+        }),
+        noun: z
+          .string()
+          .min(1)
+          .max(40)
+          .default('item')
+          .meta({ description: 'What one is called: vessel, grave' }),
+        plural: z
+          .string()
+          .min(1)
+          .max(40)
+          .exactOptional()
+          .meta({ description: 'Where it is not the noun with an s' }),
+      })
+      .exactOptional()
+      .meta({
+        description:
+          'What counts as one, said by somebody who knows the tables; left out, every fragment counts for itself',
+      }),
     note: z.string().exactOptional(),
     subject: z.string().min(1).exactOptional().meta({
       description:

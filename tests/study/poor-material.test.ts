@@ -103,7 +103,7 @@ const ANALYSES = [
 const run = (text: string) => {
   const bytes = (part: string) => new TextEncoder().encode(part);
   const study = checkStudy(
-    { title: 't', sources: [{ file: 'finds.csv' }], analyses: ANALYSES },
+    { title: 't', witness: { is: 'column' }, sources: [{ file: 'finds.csv' }], analyses: ANALYSES },
     'study.json',
   );
   const files = new Map([

@@ -22,7 +22,13 @@ const analyses = [
   { id: 'spacing', kind: 'summary', of: ['rowSpacing', 'structure'], by: ['site'] },
   { id: 'density', kind: 'summary', of: ['density1'] },
 ];
-const base = { title: 'Two sites', seed: 7, sources: [{ file: 'finds.csv' }], analyses };
+const base = {
+  witness: { is: 'column' },
+  title: 'Two sites',
+  seed: 7,
+  sources: [{ file: 'finds.csv' }],
+  analyses,
+};
 const studyOf = (more: object = {}) => checkStudy({ ...base, ...more }, 'study.json');
 const tableOf = (results: ReturnType<typeof runStudy>, id: string, name: string) => {
   const table = results.analyses[id].tables[name];
@@ -55,6 +61,16 @@ describe("a study's run", () => {
   it('by fragments counts every fragment', () => {
     const results = runStudy(studyOf({ unit: 'fragment' }), files);
     expect(tableOf(results, 'spacing', 'numbers')[0]).toMatchObject({ n: 3, median: 32 });
+  });
+
+  it('counts fragments until somebody has said which column names the object', () => {
+    const { witness: _said, ...silent } = base;
+    const results = runStudy(checkStudy(silent, 'study.json'), files);
+    expect(results.study).toMatchObject({
+      unit: 'fragment',
+      witness: { status: 'suggested' },
+      n: { fragments: 6, items: 6 },
+    });
   });
 
   it('gives the same bytes twice, whatever order the files come in', () => {

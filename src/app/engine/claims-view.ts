@@ -104,7 +104,7 @@ function check(
         fragments: prepared.fragments,
         records: prepared.records,
         register: prepared.register,
-        unit: prepared.study.unit,
+        unit: prepared.unit,
       }
     : null;
   return {

@@ -39,6 +39,7 @@ export function createEngine(): Engine {
       study.terms,
       study.select,
       study.unit,
+      study.witness,
       study.duplicates,
     ]);
     if (last?.key !== key) {

@@ -1,6 +1,7 @@
 import type { Check, Verdict } from '../../analyses/claims/found.ts';
 import type { Answer, Figure, ResultTable } from '../../analyses/contract.ts';
 import type { AttributeDefinition, Term } from '../../attributes/definition.ts';
+import type { Witness } from '../../fragments/witness.ts';
 import type { QualityReport, TogetherReport } from '../../sources/quality.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import type { AnalysisResult } from '../../study/results.ts';
@@ -62,6 +63,9 @@ export interface AttributeView {
 }
 
 export interface StudyView {
+  /** What one record is, and what counts as one. */
+  readonly unit: 'item' | 'fragment';
+  readonly witness: Witness;
   readonly sources: readonly SourceView[];
   readonly fragments: number;
   readonly items: number;

@@ -53,7 +53,7 @@ export function recordView(prepared: Prepared, id: string): RecordView | null {
   const { fragments, records } = prepared;
   const at = records.id.indexOf(id);
   if (at < 0) return null;
-  const rows = rowsOf(fragments, id, records.item[at] ?? id, prepared.study.unit);
+  const rows = rowsOf(fragments, id, records.item[at] ?? id, prepared.unit);
   return {
     id,
     item: records.item[at] ?? id,

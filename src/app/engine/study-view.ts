@@ -16,6 +16,8 @@ export function viewStudy(prepared: Prepared, sources: readonly SourceView[]): S
       together.contradictions.flatMap(({ rows }) => rows.map((row) => [row, placeOf(all, row)])),
     ),
     sources,
+    unit: prepared.unit,
+    witness: prepared.witness,
     fragments: all.rows,
     items: new Set(all.item).size,
     selected: fragments.rows,

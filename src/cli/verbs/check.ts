@@ -95,8 +95,8 @@ interface Asked {
   readonly files: ReadonlyMap<string, Uint8Array>;
 }
 
-function materialOf({ fragments, records, register, study }: Prepared) {
-  return { fragments, records, register, unit: study.unit };
+function materialOf({ fragments, records, register, unit }: Prepared) {
+  return { fragments, records, register, unit };
 }
 
 /**

@@ -59,7 +59,7 @@ export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
   const names = useMemo(() => namingAttributes(view?.attributes ?? []), [view]);
   const labels = useLabels(names.all);
   const stem = fileStem(workspace.study.title);
-  const unit = workspace.study.unit;
+  const unit = view?.unit ?? 'fragment';
   const groups = useMemo(
     () =>
       nearest === null

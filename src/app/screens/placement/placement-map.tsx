@@ -25,7 +25,7 @@ export function PlacementMap({ result, name }: { result: AnalysisResult | null; 
     [view],
   );
   const labels = useLabels(KINDS);
-  const unit = workspace.study.unit;
+  const unit = view?.unit ?? 'fragment';
   const figure = useMemo(() => {
     const positions = positionsOf(result);
     if (positions === null) return null;

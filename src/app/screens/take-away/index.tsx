@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { printBehind } from '../../../analyses/phrasing.ts';
 import type { Results } from '../../../study/results.ts';
 import { sourceName } from '../../../study/source-name.ts';
 import { archive } from '../../archive.ts';
@@ -8,7 +9,6 @@ import { download, fileStem } from '../../files.ts';
 import { textsOf } from '../../openings.ts';
 import { Button } from '../../parts/controls.tsx';
 import { saveFigure } from '../../parts/figure.tsx';
-import { count } from '../../parts/numbers.ts';
 import { plotlyText } from '../../parts/plotly.ts';
 import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
 import { Working } from '../../parts/working.tsx';
@@ -235,9 +235,7 @@ function FigureList({ results, stem }: { results: Results; stem: string }) {
         <div key={id} className="stack tight">
           <h3>{result.title}</h3>
           <Said words={{ ...result.words, unless: [] }} />
-          <p className="small soft">
-            {count(result.n.fragments, 'fragment')} of {count(result.n.items, 'item')}
-          </p>
+          <p className="small soft">{printBehind(result.n, results.study.witness)}</p>
           {Object.entries(result.figures).map(([name, figure]) => (
             <div className="line" key={name}>
               <span className="small">{name}</span>

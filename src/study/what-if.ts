@@ -1,0 +1,134 @@
+import type { Turn } from '../analyses/contract.ts';
+import { printCount } from '../analyses/phrasing.ts';
+import type { Answered } from '../analyses/register.ts';
+import { collapseItems } from '../fragments/items.ts';
+import { takeRows } from '../fragments/subset.ts';
+import type { FragmentTable, TermColumn } from '../fragments/table.ts';
+import type { Witness } from '../fragments/witness.ts';
+import type { Prepared } from './prepare.ts';
+
+/**
+ * The same question asked of the same finds, recorded or counted otherwise. Where the verdict turns with that, it is
+ * no verdict yet, and the answer says what it hangs on.
+ */
+export interface WhatIf {
+  /** What is taken otherwise, as a turn says it. */
+  readonly what: string;
+  /** Said in place of the verdict where it turns: one sentence of at most 30 words. */
+  readonly hangsOn: string;
+  /** What would settle it. */
+  readonly next: string;
+  readonly prepared: () => Prepared;
+}
+
+/**
+ * @param used attributes that the question rests on.
+ * @returns what is to be tried: objects where their column is not confirmed, certain attributions alone where
+ * some are uncertain. Empty where nothing of the kind is open.
+ */
+export function whatIfs(prepared: Prepared, used: readonly string[]): readonly WhatIf[] {
+  return [byObjects(prepared), certainAlone(prepared, used)].filter((one) => one !== null);
+}
+
+function byObjects(prepared: Prepared): WhatIf | null {
+  const { witness, suggestedItem, fragments, study } = prepared;
+  if (witness.status !== 'suggested' || study.unit === 'fragment') return null;
+  const byRow = new Map(prepared.all.id.map((id, row) => [id, suggestedItem[row]]));
+  const withItems = { ...fragments, item: fragments.id.map((id) => byRow.get(id) ?? id) };
+  const objects = new Set(withItems.item).size;
+  if (objects === fragments.rows) return null;
+  return {
+    what: `Counted by the ${printCount(objects, 'object')} that the numbers in the tables seem to name`,
+    hangsOn:
+      'Cannot be told yet: counted by fragments and by the objects that their numbers seem to name, the answers differ.',
+    next: 'Confirm which column names the object ("witness" in the study, or on Sources).',
+    prepared: () => ({
+      ...prepared,
+      unit: 'item',
+      witness: { ...witness, status: 'confirmed' },
+      fragments: withItems,
+      records: collapseItems(withItems, prepared.register).table,
+      n: { ...prepared.n, items: objects },
+    }),
+  };
+}
+
+function certainAlone(prepared: Prepared, used: readonly string[]): WhatIf | null {
+  const { fragments, register } = prepared;
+  const doubtful = used.filter((id) => uncertainRows(fragments, id).length > 0);
+  const rows = new Set(doubtful.flatMap((id) => uncertainRows(fragments, id)));
+  if (rows.size === 0 || rows.size === fragments.rows) return null;
+  const labels = doubtful.map((id) => register.attributes.get(id)?.label ?? id);
+  return {
+    what: `From certain attributions alone, without ${printCount(rows.size, 'fragment')} marked as doubtful (${labels.join(', ')})`,
+    hangsOn: 'Cannot be told yet: with and without the attributions marked as doubtful, the answers differ.',
+    next: `Settle the doubtful attributions of ${labels.join(' and ')}, or select certain ones ("certainty" in a condition).`,
+    prepared: () => {
+      const kept = Array.from({ length: fragments.rows }, (_, row) => row).filter((row) => !rows.has(row));
+      const certain = takeRows(fragments, kept);
+      const items = new Set(certain.item).size;
+      return {
+        ...prepared,
+        fragments: certain,
+        records: prepared.unit === 'item' ? collapseItems(certain, prepared.register).table : certain,
+        n: { ...prepared.n, fragments: certain.rows, items },
+      };
+    },
+  };
+}
+
+function uncertainRows(table: FragmentTable, id: string): readonly number[] {
+  const column = table.columns.get(id);
+  if (column?.kind !== 'term') return [];
+  return Array.from(column.codes.keys()).filter((row) => isUncertain(column, row));
+}
+
+function isUncertain({ codes, certainty }: TermColumn, row: number): boolean {
+  return codes[row] >= 0 && certainty[row] > 0;
+}
+
+/**
+ * The answer with what was tried otherwise: where a verdict turns, that is the answer. A verdict that counts
+ * fragments, since nobody has said what an object is, says so.
+ */
+export function withTurns(
+  answered: Answered,
+  witness: Witness,
+  tried: readonly { readonly whatIf: WhatIf; readonly other: Answered }[],
+): Answered {
+  if (answered.verdict === null) return answered;
+  const turned = tried.filter(({ other }) => other.verdict !== answered.verdict);
+  const turns: Turn[] = tried.map(({ whatIf, other }) => ({
+    what: whatIf.what,
+    size: other.verdict === answered.verdict ? 'the answer is the same' : startingSmall(other.words.answer),
+    overturns: other.verdict !== answered.verdict,
+  }));
+  const { words } = answered;
+  const unless = [...turns, ...words.unless].sort((a, b) => Number(b.overturns) - Number(a.overturns));
+  const [worst] = turned;
+  if (worst === undefined) {
+    if (witness.status === 'confirmed') return { ...answered, words: { ...words, unless } };
+    const answer = words.answer.replace(/\.$/, ', if each fragment is a find of its own.');
+    return { ...answered, words: { ...words, answer, unless } };
+  }
+  return {
+    ...answered,
+    words: {
+      answer: worst.whatIf.hangsOn,
+      because: [words.answer, ...words.because].slice(0, MOST_REASONS),
+      unless,
+      next: [...turned.map(({ whatIf }) => whatIf.next), ...(words.next ?? [])],
+    },
+  };
+}
+
+/** Lines of evidence that an answer may have. */
+const MOST_REASONS = 4;
+
+/** A sentence to stand after a colon; names keep their capital. */
+function startingSmall(sentence: string): string {
+  const plain = sentence.replace(/\.$/, '');
+  return /^(?:The|A|An|Of|In|No|Row|All|Both|None|Cannot|It|They|This)\b/.test(plain)
+    ? plain.charAt(0).toLowerCase() + plain.slice(1)
+    : plain;
+}
