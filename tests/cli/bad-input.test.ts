@@ -187,7 +187,7 @@ describe('thrum place', () => {
     const { status, out, err } = await thrum('place', study(), '--find', 'structure=zzyx');
     expect(status).toBe(2);
     expect(out).toContain('"zzyx" is not known');
-    expect(err).toMatch(/kin\.json: the find could not be placed: .*; give readings .*\.\n$/);
+    expect(err).toMatch(/kin\.json: where the find belongs cannot be told: .*; give readings .*\.\n$/);
   });
 });
 

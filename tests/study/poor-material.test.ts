@@ -159,7 +159,7 @@ it('groups that are wholly apart differ, without limits and without an F', () =>
     'without F (nothing varies within the groups), df = 1, 10, p = 0.0',
   );
   expect(crosstab.words.answer).toBe(
-    'Site and structure go together: more close twining in Ness and more open twining in Holm.',
+    'Site and structure go together: more open twining in Holm and more close twining in Ness.',
   );
   expect(crosstab.words.because[1]).toBe('Strength: bias-corrected Cramér’s V 1.');
 });

@@ -6,7 +6,7 @@ import { type NearestFirst, nearestFirst } from '../../numerics/dissimilarity/ne
 import type { DissimilaritySpec, RecordValue } from '../../numerics/dissimilarity/variables.ts';
 import type { ConformalP } from '../../numerics/tests/conformal.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
-import type { MapPosition, PlacementFound } from './found.ts';
+import type { JudgedLabel, MapPosition, PlacementFound } from './found.ts';
 import type { LabelAttribute } from './labels.ts';
 import {
   drawWithin,
@@ -22,7 +22,7 @@ import type { PlacementOptions } from './options.ts';
 import { percentilesOf } from './percentiles.ts';
 import { positionOf } from './position.ts';
 import { keptBags, keptLayout, prepareComparanda } from './prepare.ts';
-import { placementTables } from './tables.ts';
+import { levelsShown, setsOf, verdictOn } from './sets.ts';
 import { type Bag, bagOf, bagsOf, drawRows, typicality } from './typicality.ts';
 
 /**
@@ -31,8 +31,8 @@ import { type Bag, bagOf, bagsOf, drawRows, typicality } from './typicality.ts';
  * The find is compared only on the attributes that it has, and the comparanda among each other on the
  * same ones: like with like. Its typicality of each label is a conformal p value from the mean
  * dissimilarity to the nearest records of that label; a label is excluded at a level when p is at most
- * 1 - level, and is "too few to judge" when its records could never reach that. When every label that can
- * be judged is excluded at the stricter `noneLevel`, the find is none of these.
+ * 1 - level, and is "too few to judge" when its records could never reach that: it then stays in the set. When
+ * every label was judged and is excluded at the stricter `noneLevel`, the find is none of these.
  *
  * @throws InputError for a find that names no attribute, or labels that are numbers.
  */
@@ -73,13 +73,7 @@ export function computePlacement(input: AnalysisInput, options: PlacementOptions
       bagsOf(attributes, of, { neighbours: options.neighbours, most }, random.stream('calibration')),
     );
   const bags = bagsOn(known, '', spec, options.calibration);
-  const judged = bags.map((bag) => ({
-    attribute: bag.attribute.label,
-    label: bag.label,
-    size: bag.size,
-    judgedBy: bag.rows.length,
-    outcome: typicality(bag, record),
-  }));
+  const judged = bags.map((bag) => judgedBy(bag, record, options.level));
   report(0.3, 'judging how typical it is');
   const draws = drawsOf(record, options.draws, input);
   const { moves, next } = furtherAnswers(input, options, {
@@ -98,13 +92,16 @@ export function computePlacement(input: AnalysisInput, options: PlacementOptions
       ? []
       : comparanda.allRows.filter((row) => Number.isNaN(distances[row]));
   const setAside = comparanda.behind(outOfReach).fragments;
-  const found = {
+  const comparedOn = known.map((place) => comparison.attributes[place].attribute.label);
+  return {
     ...base,
     unplaced: null,
-    comparedOn: known.map((place) => comparison.attributes[place].attribute.label),
+    comparedOn,
+    circular: attributes.map(({ label }) => label).filter((label) => comparedOn.includes(label)),
     neighbours,
     percentiles: percentilesOf(records, find.table, attributes, comparanda.allRows, comparanda.ends),
     judged,
+    sets: setsOf(judged, options.level),
     anywhere: anywhereOf(order.reached, record, options, input, (drawn) => {
       const make = () => [bagOf(ANYWHERE, '', order.reached.length, drawn, spec, options.neighbours)];
       return keptBags(comparanda, JSON.stringify([known, drawn, options.neighbours]), make)[0];
@@ -119,7 +116,19 @@ export function computePlacement(input: AnalysisInput, options: PlacementOptions
       setAside: setAside > 0 ? [{ reason: 'nothing in common with the find', fragments: setAside }] : [],
     },
   };
-  return { ...found, tables: placementTables(found) };
+}
+
+function judgedBy(bag: Bag, record: Values, level: number): JudgedLabel {
+  const outcome = typicality(bag, record);
+  return {
+    attribute: bag.attribute.label,
+    label: bag.label,
+    size: bag.size,
+    judgedBy: bag.rows.length,
+    outcome,
+    verdict: verdictOn(level, outcome),
+    verdicts: levelsShown(level).map((one) => ({ level: one, verdict: verdictOn(one, outcome) })),
+  };
 }
 
 type Values = readonly RecordValue[];
@@ -220,15 +229,16 @@ function nothingPlaced(
     ...base,
     unplaced: why,
     comparedOn: [],
+    circular: [],
     neighbours: [],
     percentiles: [],
     judged: [],
+    sets: [],
     anywhere: { why },
     novelty: [],
     moves: [],
     next: [],
     position: { why },
     n: { fragments: 0, items: 0, setAside: [{ reason: 'nothing in common with the find', fragments }] },
-    tables: {},
   };
 }

@@ -1,3 +1,4 @@
+import type { Verdict } from '../../numerics/tests/conformal.ts';
 import type { Figure } from '../contract.ts';
 import {
   assignStyles,
@@ -9,7 +10,7 @@ import {
   kindMarker,
   MOST_KINDS,
 } from '../figure-style.ts';
-import { printCount } from '../phrasing.ts';
+import { printCount, printLevel } from '../phrasing.ts';
 import type { JudgedLabel, PlacementFound } from './found.ts';
 
 /** The find among its comparanda, its p values by label, and where its measurements stand. */
@@ -96,13 +97,14 @@ function mapFigure(found: PlacementFound): Figure {
 
 function typicalityFigure(found: PlacementFound, attribute: string, judged: readonly JudgedLabel[]): Figure {
   const rows = judged
-    .flatMap(({ label, outcome }) => ('why' in outcome ? [] : [{ label, p: outcome.p, n: outcome.n }]))
+    .flatMap(({ label, outcome, verdict }) =>
+      'why' in outcome ? [] : [{ label, verdict, p: outcome.p, n: outcome.n }],
+    )
     .sort((a, b) => a.p - b.p || (a.label < b.label ? 1 : -1));
-  const verdicts = [
-    { name: 'cannot be excluded', chosen: rows.filter((row) => row.p > cut(found) && !isFew(found, row.n)) },
-    { name: 'excluded', chosen: rows.filter((row) => row.p <= cut(found) && !isFew(found, row.n)) },
-    { name: 'too few to judge', chosen: rows.filter((row) => isFew(found, row.n)) },
-  ];
+  const verdicts = VERDICTS.map(({ verdict, name }) => ({
+    name,
+    chosen: rows.filter((row) => row.verdict === verdict),
+  }));
   const styles = assignStyles([verdicts[0].name, verdicts[1].name, '']);
   const order = rows.map(({ label, n }) => `${escapeText(label)} (${n})`);
   return {
@@ -123,8 +125,8 @@ function typicalityFigure(found: PlacementFound, attribute: string, judged: read
         shapes: [
           {
             type: 'line',
-            x0: cut(found),
-            x1: cut(found),
+            x0: 1 - found.options.level,
+            x1: 1 - found.options.level,
             y0: 0,
             y1: 1,
             yref: 'paper',
@@ -135,10 +137,13 @@ function typicalityFigure(found: PlacementFound, attribute: string, judged: read
     }),
     caption:
       `How typical the find is of each label of "${attribute}" (records judged by in brackets): conformal p values; ` +
-      `left of the dashed line a label is excluded at ${Math.round(found.options.level * 100)} %.` +
+      `left of the dashed line a label is excluded at ${printLevel(found.options.level)}, if it has records enough.` +
       `${rows.length > MOST_KINDS ? ` ${rows.length} labels.` : ''}`,
   };
 }
 
-const cut = (found: PlacementFound) => 1 - found.options.level;
-const isFew = (found: PlacementFound, n: number) => n < 1 / cut(found) - 1 - 1e-9;
+const VERDICTS: readonly { readonly verdict: Verdict; readonly name: string }[] = [
+  { verdict: 'cannot be excluded', name: 'cannot be excluded' },
+  { verdict: 'excluded', name: 'excluded' },
+  { verdict: 'too few to judge', name: 'too few to exclude' },
+];

@@ -1,12 +1,14 @@
 import type { UnseenChance } from '../../numerics/assemblages/unseen-kinds.ts';
+import type { PercentileBounds } from '../../numerics/describing/percentile.ts';
 import type { ConformalP, Verdict } from '../../numerics/tests/conformal.ts';
-import type { FindingsWithTables } from '../before-answers.ts';
-import type { Unavailable } from '../contract.ts';
-import type { Move } from './moves.ts';
-import type { Neighbour } from './neighbours.ts';
-import type { NextMeasurement } from './next.ts';
+import type { Findings, Unavailable } from '../contract.ts';
 import type { PlacementOptions } from './options.ts';
-import type { Percentile } from './percentiles.ts';
+
+/** What is said of a label at a level of certainty. */
+export interface LevelVerdict {
+  readonly level: number;
+  readonly verdict: Verdict;
+}
 
 /** One label of one attribute, judged. */
 export interface JudgedLabel {
@@ -16,16 +18,102 @@ export interface JudgedLabel {
   readonly size: number;
   readonly judgedBy: number;
   readonly outcome: ConformalP | Unavailable;
+  /** At the level asked for. */
+  readonly verdict: Verdict;
+  /** At every level that is shown, lowest first. */
+  readonly verdicts: readonly LevelVerdict[];
 }
 
-/** Whether the find belongs to any of the labels of one attribute. */
+/**
+ * The labels of one attribute that may hold the find at one level. A label with too few records to be
+ * judged stays in the set: nothing is known against it.
+ */
+export interface LabelSet {
+  readonly attribute: string;
+  readonly level: number;
+  /** Whether this is the level asked for. */
+  readonly asked: boolean;
+  /** Labels that cannot be excluded, most typical first. */
+  readonly kept: readonly string[];
+  /** Labels with too few records to exclude. */
+  readonly tooFew: readonly string[];
+  readonly excluded: readonly string[];
+}
+
+/**
+ * Whether the find belongs to any of the labels of one attribute, at `noneLevel`. "None of these" takes
+ * that every label was judged and excluded; where the others are excluded and some have too few records,
+ * only these are left.
+ */
 export interface Novelty {
   readonly attribute: string;
-  /** Greatest p of the labels that can be judged at `noneLevel`; "none of these" when all are excluded there. */
+  readonly verdict: 'none of these' | 'only small ones left' | 'cannot be excluded' | 'too few to judge';
+  /** Greatest p of the labels that can be judged at `noneLevel`. */
   readonly greatest: number | Unavailable;
   readonly tooFew: readonly string[];
-  readonly verdict: Verdict;
   readonly unseen: UnseenChance | Unavailable;
+}
+
+export type Change = 'its own ranges' | 'other weights' | 'an assemblage left out';
+
+/** How the p value of one label moves under one kind of change. */
+export interface Move {
+  readonly attribute: string;
+  readonly label: string;
+  readonly change: Change;
+  readonly lowest: number;
+  readonly highest: number;
+  /** The verdict at the level as it stands. */
+  readonly verdict: Verdict;
+  /** Changes under which the verdict at the level is another, and all changes tried. */
+  readonly turned: number;
+  readonly tried: number;
+  /** Whether so many changes turn it that the verdict hangs on them. */
+  readonly fragile: boolean;
+  /** Named changes that turn it: weights or assemblages. */
+  readonly by: readonly string[];
+}
+
+/** What measuring one more attribute is expected to settle. */
+export interface NextMeasurement {
+  readonly id: string;
+  readonly label: string;
+  /** Attribute of the labels that are counted. */
+  readonly of: string;
+  /** Labels that cannot be excluded now, and on average once it is measured. */
+  readonly now: number;
+  readonly expected: number;
+  /** Plausible values tried: those of the nearest comparanda that have it. */
+  readonly values: number;
+}
+
+/** One of the nearest comparanda. */
+export interface Neighbour {
+  readonly row: number;
+  readonly id: string;
+  readonly item: string;
+  readonly assemblage: string;
+  readonly distance: number;
+  /** Block -> what it adds to the distance; null where nothing of it could be compared. */
+  readonly blocks: readonly { readonly block: string; readonly contribution: number | null }[];
+  /** What the find has and this record lacks. */
+  readonly notCompared: readonly string[];
+  readonly source: string;
+  readonly sourceRow: number;
+  /** Use as the source records it, and how it was known; empty where it says nothing. */
+  readonly use: string;
+  readonly useBasis: string;
+}
+
+/** Where one measurement of the find stands among the records of one label. */
+export interface Percentile {
+  readonly id: string;
+  readonly label: string;
+  readonly unit: string;
+  /** Attribute and label of the group; both empty for all records together. */
+  readonly by: string;
+  readonly group: string;
+  readonly bounds: PercentileBounds | Unavailable;
 }
 
 export interface MapPosition {
@@ -40,7 +128,7 @@ export interface MapPosition {
   readonly cloud: readonly (readonly [number, number])[];
 }
 
-export interface PlacementFound extends FindingsWithTables {
+export interface PlacementFound extends Findings {
   readonly options: PlacementOptions;
   readonly unit: 'fragment' | 'item';
   /** Why the find could not be placed at all; null when it could. */
@@ -48,9 +136,13 @@ export interface PlacementFound extends FindingsWithTables {
   /** Labels of the attributes that the find was compared on, and of those that it lacks. */
   readonly comparedOn: readonly string[];
   readonly lacking: readonly string[];
+  /** Attributes of labels that are compared as well, so that their labels are judged by themselves. */
+  readonly circular: readonly string[];
   readonly neighbours: readonly Neighbour[];
   readonly percentiles: readonly Percentile[];
   readonly judged: readonly JudgedLabel[];
+  /** A set for each attribute and level shown. */
+  readonly sets: readonly LabelSet[];
   /** p of the find among all comparanda together, whatever their labels. */
   readonly anywhere: ConformalP | Unavailable;
   readonly novelty: readonly Novelty[];

@@ -1,17 +1,21 @@
-import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
 import { computePlacement } from './compute.ts';
 import { placementFigures } from './figures.ts';
 import type { PlacementFound } from './found.ts';
 import { type PlacementOptions, placementOptions } from './options.ts';
+import { placementTables } from './tables.ts';
 import { placementWords } from './words.ts';
 
 export const placement: Analysis<PlacementOptions, PlacementFound> = {
   kind: 'placement',
   question: 'Where does this find belong, and how sure is that?',
   options: placementOptions,
+  always: [
+    'A label that cannot be excluded is no origin: a find may come from a place that is not among those compared.',
+    'Likeness of fabric does not carry a use over from one find to another.',
+  ],
   compute: computePlacement,
+  tables: placementTables,
   figures: placementFigures,
-  tables: ({ tables }) => tables,
-  words: (found) => answerOf(placementWords(found)),
+  words: placementWords,
 };

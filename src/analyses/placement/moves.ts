@@ -7,21 +7,11 @@ import {
 import type { Random } from '../../numerics/foundation/random.ts';
 import { verdictAt } from '../../numerics/tests/conformal.ts';
 import type { Unavailable } from '../contract.ts';
+import type { Move } from './found.ts';
 import { type Bag, typicality, typicalityWithout } from './typicality.ts';
 
-/** How the p value of one label moves under one kind of change. */
-export interface Move {
-  readonly attribute: string;
-  readonly label: string;
-  readonly change: 'its own ranges' | 'other weights' | 'an assemblage left out';
-  readonly lowest: number;
-  readonly highest: number;
-  /** Changes under which the verdict at the level differs from the plain one, and all changes tried. */
-  readonly turned: number;
-  readonly tried: number;
-  /** Named changes that turn it: weights or assemblages. */
-  readonly by: readonly string[];
-}
+/** Changes that turn a verdict in at least this share of those tried make it fragile. */
+const FRAGILE = 0.1;
 
 interface Judged {
   readonly what: string;
@@ -125,10 +115,12 @@ function moveOf(
       attribute: bag.attribute.label,
       label: bag.label,
       change,
-      lowest: Math.min(...ps),
-      highest: Math.max(...ps),
+      lowest: ps.reduce((a, b) => Math.min(a, b)),
+      highest: ps.reduce((a, b) => Math.max(a, b)),
+      verdict,
       turned: turned.length,
       tried: judged.length,
+      fragile: turned.length > 0 && turned.length >= FRAGILE * judged.length,
       by: turned.map(({ what }) => what).filter((what) => what !== ''),
     },
   ];

@@ -6,24 +6,7 @@ import { pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { explainPairTo } from '../../numerics/dissimilarity/explain-pair.ts';
 import type { RecordValue } from '../../numerics/dissimilarity/variables.ts';
 import type { AnalysisInput } from '../contract.ts';
-
-/** One of the nearest comparanda. */
-export interface Neighbour {
-  readonly row: number;
-  readonly id: string;
-  readonly item: string;
-  readonly assemblage: string;
-  readonly distance: number;
-  /** Block -> what it adds to the distance; null where nothing of it could be compared. */
-  readonly blocks: readonly { readonly block: string; readonly contribution: number | null }[];
-  /** What the find has and this record lacks. */
-  readonly notCompared: readonly string[];
-  readonly source: string;
-  readonly sourceRow: number;
-  /** Use as the source records it, and how it was known; empty where it says nothing. */
-  readonly use: string;
-  readonly useBasis: string;
-}
+import type { Neighbour } from './found.ts';
 
 /** The comparanda at these rows, each with the reasons of its distance. */
 export function nearestNeighbours(

@@ -3,21 +3,9 @@ import { isKnown } from '../../fragments/comparison-find.ts';
 import type { NearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
 import { type RecordValue, valueAt } from '../../numerics/dissimilarity/variables.ts';
 import { verdictAt } from '../../numerics/tests/conformal.ts';
+import type { NextMeasurement } from './found.ts';
 import type { LabelAttribute } from './labels.ts';
 import { type Bag, typicality } from './typicality.ts';
-
-/** What measuring one more attribute is expected to settle. */
-export interface NextMeasurement {
-  readonly id: string;
-  readonly label: string;
-  /** Attribute of the labels that are counted. */
-  readonly of: string;
-  /** Labels that cannot be excluded now, and on average once it is measured. */
-  readonly now: number;
-  readonly expected: number;
-  /** Plausible values tried: those of the nearest comparanda that have it. */
-  readonly values: number;
-}
 
 /** Values of the nearest comparanda that are tried for a missing attribute. */
 const VALUES = 12;

@@ -1,26 +1,32 @@
 import { chanceOfUnseen } from '../../numerics/assemblages/unseen-kinds.ts';
-import { type Verdict, verdictAt } from '../../numerics/tests/conformal.ts';
 import type { JudgedLabel, Novelty } from './found.ts';
+import { verdictOn } from './sets.ts';
 
-/** Whether every label of an attribute that can be judged at this level is excluded there. */
+/** Whether the find can be said to be of none of the labels of an attribute, at this level. */
 export function noveltyOf(attribute: string, judged: readonly JudgedLabel[], level: number): Novelty {
-  const own = judged.filter((one) => one.attribute === attribute);
-  const verdictOf = ({ outcome }: JudgedLabel): Verdict =>
-    'why' in outcome ? 'too few to judge' : verdictAt(level, outcome);
-  const tooFew = own.filter((one) => verdictOf(one) === 'too few to judge').map(({ label }) => label);
-  const ps = own.flatMap((one) =>
-    'why' in one.outcome || verdictOf(one) === 'too few to judge' ? [] : [one.outcome.p],
+  const own = judged
+    .filter((one) => one.attribute === attribute)
+    .map((one) => ({ ...one, at: verdictOn(level, one.outcome) }));
+  const tooFew = own.filter(({ at }) => at === 'too few to judge').map(({ label }) => label);
+  const ps = own.flatMap(({ outcome, at }) =>
+    'why' in outcome || at === 'too few to judge' ? [] : [outcome.p],
   );
+  const verdict =
+    ps.length === 0
+      ? 'too few to judge'
+      : own.some(({ at }) => at === 'cannot be excluded')
+        ? 'cannot be excluded'
+        : tooFew.length > 0
+          ? 'only small ones left'
+          : 'none of these';
   return {
     attribute,
-    greatest: ps.length > 0 ? Math.max(...ps) : { why: 'no label has enough records to be judged' },
-    tooFew,
-    verdict:
+    verdict,
+    greatest:
       ps.length === 0
-        ? 'too few to judge'
-        : own.some((one) => verdictOf(one) === 'cannot be excluded')
-          ? 'cannot be excluded'
-          : 'excluded',
+        ? { why: 'no label has enough records to be judged' }
+        : ps.reduce((most, p) => Math.max(most, p)),
+    tooFew,
     unseen: chanceOfUnseen(own.map(({ size }) => size)),
   };
 }

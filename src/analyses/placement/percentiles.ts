@@ -1,24 +1,8 @@
 import { isMissing } from '../../fragments/missing.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import {
-  type KnownEnds,
-  knownEnds,
-  type PercentileBounds,
-  percentileAmong,
-} from '../../numerics/describing/percentile.ts';
-import type { Unavailable } from '../contract.ts';
+import { type KnownEnds, knownEnds, percentileAmong } from '../../numerics/describing/percentile.ts';
+import type { Percentile } from './found.ts';
 import type { LabelAttribute } from './labels.ts';
-
-/** Where one measurement of the find stands among the records of one label. */
-export interface Percentile {
-  readonly id: string;
-  readonly label: string;
-  readonly unit: string;
-  /** Attribute and label of the group; both empty for all records together. */
-  readonly by: string;
-  readonly group: string;
-  readonly bounds: PercentileBounds | Unavailable;
-}
 
 /** The known readings of each attribute and group, put in order when first asked for and kept. */
 export type KeptEnds = Map<string, KnownEnds>;

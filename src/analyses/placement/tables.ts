@@ -1,14 +1,13 @@
-import { fewestToExclude, verdictAt } from '../../numerics/tests/conformal.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
+import { printLevel } from '../phrasing.ts';
 import type { PlacementFound } from './found.ts';
-import { LEVELS } from './options.ts';
-
-type Found = Omit<PlacementFound, 'tables'>;
+import { setsTable, typicalityTable } from './sets-tables.ts';
 
 /** Every answer as a table; those without a row are left out. */
-export function placementTables(found: Found): Readonly<Record<string, ResultTable>> {
+export function placementTables(found: PlacementFound): Readonly<Record<string, ResultTable>> {
   const all: Record<string, ResultTable> = {
     neighbours: neighboursTable(found),
+    sets: setsTable(found),
     typicality: typicalityTable(found),
     novelty: noveltyTable(found),
     percentiles: percentilesTable(found),
@@ -21,7 +20,7 @@ export function placementTables(found: Found): Readonly<Record<string, ResultTab
   return Object.fromEntries(Object.entries(all).filter(([, table]) => table.rows.length > 0));
 }
 
-function neighboursTable({ neighbours, comparedOn, unit }: Found): ResultTable {
+function neighboursTable({ neighbours, comparedOn, unit }: PlacementFound): ResultTable {
   const blocks = neighbours[0]?.blocks.map(({ block }) => block) ?? [];
   return {
     title: 'Nearest comparanda',
@@ -53,46 +52,13 @@ function neighboursTable({ neighbours, comparedOn, unit }: Found): ResultTable {
   };
 }
 
-const percent = (level: number) => `${Math.round(level * 100)}`;
-
-function typicalityTable({ judged, options }: Found): ResultTable {
-  return {
-    title: 'How typical it is of each label',
-    columns: [
-      { id: 'attribute', label: 'attribute' },
-      { id: 'label', label: 'label' },
-      { id: 'n', label: 'n' },
-      { id: 'p', label: 'p' },
-      { id: 'distance', label: 'mean distance to its nearest' },
-      ...LEVELS.map((level) => ({ id: `at${percent(level)}`, label: `at ${percent(level)} %` })),
-    ],
-    rows: judged.map(({ attribute, label, judgedBy, outcome }) => {
-      if ('why' in outcome)
-        return [attribute, label, judgedBy, outcome, outcome, ...LEVELS.map(() => outcome)];
-      const fewest = fewestToExclude(LEVELS[0]);
-      const why = `too few to judge: with fewer than ${fewest} nothing can be excluded at ${percent(LEVELS[0])} %`;
-      return [
-        attribute,
-        label,
-        outcome.n,
-        outcome.n < fewest ? { why } : outcome.p,
-        outcome.score,
-        ...LEVELS.map((level) => verdictAt(level, outcome)),
-      ];
-    }),
-    note:
-      `Conformal p values per label (Vovk, Gammerman & Shafer 2005) from the mean distance to the ${options.neighbours} ` +
-      `nearest records of the label. Fewer than ${LEVELS.map((level) => `${fewestToExclude(level)} at ${percent(level)} %`).join(', ')} are too few to judge.`,
-  };
-}
-
-function noveltyTable({ novelty, options, anywhere }: Found): ResultTable {
+function noveltyTable({ novelty, options, anywhere }: PlacementFound): ResultTable {
   return {
     title: 'None of these?',
     columns: [
       { id: 'attribute', label: 'attribute' },
       { id: 'p', label: 'greatest p of its labels' },
-      { id: 'verdict', label: `some label at ${percent(options.noneLevel)} %` },
+      { id: 'verdict', label: `some label at ${printLevel(options.noneLevel)}` },
       { id: 'tooFew', label: 'too few to judge' },
       { id: 'anywhere', label: 'p among all records' },
       { id: 'unseen', label: 'chance that the next record has an unseen label' },
@@ -104,7 +70,7 @@ function noveltyTable({ novelty, options, anywhere }: Found): ResultTable {
       return [
         attribute,
         greatest,
-        verdict === 'excluded' ? 'none of these' : verdict,
+        verdict,
         tooFew.join(', '),
         'why' in anywhere ? anywhere : anywhere.p,
         gap ?? (unseen as { chance: number }).chance,
@@ -116,7 +82,7 @@ function noveltyTable({ novelty, options, anywhere }: Found): ResultTable {
   };
 }
 
-function percentilesTable({ percentiles }: Found): ResultTable {
+function percentilesTable({ percentiles }: PlacementFound): ResultTable {
   return {
     title: 'Where its measurements stand',
     columns: [
@@ -138,7 +104,7 @@ function percentilesTable({ percentiles }: Found): ResultTable {
   };
 }
 
-function movesTable({ moves, options }: Found): ResultTable {
+function movesTable({ moves, options }: PlacementFound): ResultTable {
   return {
     title: 'How the answer moves',
     columns: [
@@ -147,7 +113,7 @@ function movesTable({ moves, options }: Found): ResultTable {
       { id: 'change', label: 'change' },
       { id: 'low', label: 'lowest p' },
       { id: 'high', label: 'highest p' },
-      { id: 'turned', label: `verdict at ${percent(options.level)} % differs` },
+      { id: 'turned', label: `verdict at ${printLevel(options.level)} differs` },
       { id: 'tried', label: 'tried' },
       { id: 'by', label: 'turned by' },
     ],
@@ -164,7 +130,7 @@ function movesTable({ moves, options }: Found): ResultTable {
   };
 }
 
-function nextTable({ next, options }: Found): ResultTable {
+function nextTable({ next, options }: PlacementFound): ResultTable {
   const rows = [...next].sort((a, b) => b.now - b.expected - (a.now - a.expected));
   return {
     title: 'What to measure next',
@@ -185,12 +151,12 @@ function nextTable({ next, options }: Found): ResultTable {
       values,
     ]),
     note:
-      `Mean number of labels that cannot be excluded at ${percent(options.level)} %, or are too few to judge, over the values ` +
+      `Mean number of labels that cannot be excluded at ${printLevel(options.level)}, or are too few to judge, over the values ` +
       'of the nearest comparanda; each label judged by at most 80 records.',
   };
 }
 
-function usesTable({ neighbours }: Found): ResultTable {
+function usesTable({ neighbours }: PlacementFound): ResultTable {
   const seen = new Map<string, { use: string; basis: string; count: number; nearest: number }>();
   for (const { use, useBasis, distance } of neighbours) {
     if (use === '') continue;
@@ -222,7 +188,7 @@ const axisColumns = (shares: readonly number[]) =>
     label: `axis ${axis + 1} (${(share * 100).toFixed(1)} %)`,
   }));
 
-function positionTable({ position }: Found): ResultTable {
+function positionTable({ position }: PlacementFound): ResultTable {
   const columns = [{ id: 'what', label: 'what' }, ...axisColumns('why' in position ? [] : position.shares)];
   return {
     title: 'Position of the find',
@@ -235,7 +201,7 @@ function positionTable({ position }: Found): ResultTable {
   };
 }
 
-function coordinatesTable({ position, unit }: Found): ResultTable {
+function coordinatesTable({ position, unit }: PlacementFound): ResultTable {
   return {
     title: 'Positions of the comparanda',
     columns: [{ id: 'id', label: unit }, ...axisColumns('why' in position ? [] : position.shares)],

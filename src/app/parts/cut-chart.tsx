@@ -1,19 +1,27 @@
 import { useRef } from 'react';
-import { printChance } from '../../analyses/table-numbers.ts';
-import { Amount } from './controls.tsx';
+import { printLevel, printP } from '../../analyses/phrasing.ts';
+import { Choice } from './controls.tsx';
 
-/** A label with how typical the find is of it; `why` where there are too few to judge. */
+/** A level at which labels were judged. */
+export interface CutLevel {
+  readonly level: number;
+  readonly asked: boolean;
+}
+
+/** A label with how typical the find is of it, and what the analysis says of it at each level. */
 export interface CutLabel {
   readonly label: string;
+  /** null where nothing could be compared. */
   readonly p: number | null;
   readonly n: number;
-  readonly why?: string;
+  readonly verdicts: ReadonlyMap<number, string>;
 }
 
 export interface CutChartProps {
   readonly labels: readonly CutLabel[];
-  /** Share of certainty, such as 0.9; labels with p above 1 - level cannot be excluded. */
+  /** Share of certainty, such as 0.9; one of `levels`. */
   readonly level: number;
+  readonly levels: readonly number[];
   readonly onLevel: (level: number) => void;
   /** What a label is, such as "site". */
   readonly what: string;
@@ -24,31 +32,34 @@ const TICKS = [0.01, 0.05, 0.1, 0.2, 0.5, 1];
 /** A square-root scale: the small values decide and need the room. */
 const length = (p: number) => Math.sqrt(p) * HEIGHT;
 
+/** What is said at a level -> how the thread looks. */
+const LOOKS: Readonly<Record<string, { look: string; stroke: string; width: number; dash?: string }>> = {
+  'cannot be excluded': { look: 'stays', stroke: 'var(--structure)', width: 8 },
+  excluded: { look: 'falls', stroke: 'var(--neutral)', width: 5 },
+  'too few to judge': { look: 'unknown', stroke: 'var(--structure)', width: 3, dash: '4 4' },
+};
+
 /**
  * Threads hang from a row, one a label, as long as the find is typical of it; the level is a cut
- * across them. A thread that reaches the cut cannot be excluded.
+ * across them. What is said of each label at a level is the analysis's own verdict, never read off the chart.
  */
-export function CutChart({ labels, level, onLevel, what }: CutChartProps) {
+export function CutChart({ labels, level, levels, onLevel, what }: CutChartProps) {
   const frame = useRef<HTMLDivElement>(null);
-  const alpha = 1 - level;
+  const cut = length(1 - level);
   const moveTo = (clientY: number) => {
     const box = frame.current?.getBoundingClientRect();
     if (box === undefined) return;
-    const share = Math.min(1, Math.max(0, (clientY - box.top) / HEIGHT));
-    onLevel(Math.min(0.99, Math.max(0.7, Math.round((1 - share * share) * 100) / 100)));
+    const away = (one: number) => Math.abs(length(1 - one) - (clientY - box.top));
+    onLevel(levels.reduce((best, one) => (away(one) < away(best) ? one : best)));
   };
   return (
     <div className="cut-chart stack">
       <div className="level">
-        <Amount
+        <Choice
           label="Level of the cut"
-          value={Math.round(level * 100)}
-          least={70}
-          most={99}
-          step={1}
-          format={(value) => `${value} %`}
-          thread="var(--madder)"
-          onChange={(value) => onLevel(value / 100)}
+          options={levels.map((one) => ({ id: String(one), label: printLevel(one) }))}
+          value={String(level)}
+          onChange={(id) => onLevel(Number(id))}
         />
       </div>
       <div className="cut-scroll">
@@ -65,43 +76,26 @@ export function CutChart({ labels, level, onLevel, what }: CutChartProps) {
           style={{ gridTemplateColumns: `repeat(${labels.length}, minmax(62px, 96px))` }}
         >
           {labels.map((one) => {
-            const stays = one.p !== null && one.p > alpha;
+            const verdict = one.verdicts.get(level) ?? 'too few to judge';
+            const { look, stroke, width, dash } = LOOKS[verdict] ?? LOOKS['too few to judge'];
             return (
-              <div
-                key={one.label}
-                className={`cut-label ${one.p === null ? 'unknown' : stays ? 'stays' : 'falls'}`}
-              >
+              <div key={one.label} className={`cut-label ${look}`}>
                 <svg width="14" height={HEIGHT} aria-hidden="true">
-                  {one.p === null ? (
-                    <line
-                      x1={7}
-                      x2={7}
-                      y1={0}
-                      y2={HEIGHT}
-                      stroke="var(--neutral)"
-                      strokeWidth={2}
-                      strokeDasharray="4 4"
-                    />
-                  ) : (
-                    <line
-                      x1={7}
-                      x2={7}
-                      y1={0}
-                      y2={Math.max(2, length(one.p))}
-                      stroke={stays ? 'var(--structure)' : 'var(--neutral)'}
-                      strokeWidth={stays ? 8 : 5}
-                    />
-                  )}
+                  <line
+                    x1={7}
+                    x2={7}
+                    y1={0}
+                    y2={one.p === null ? HEIGHT : Math.max(2, length(one.p))}
+                    stroke={stroke}
+                    strokeWidth={width}
+                    {...(dash === undefined ? {} : { strokeDasharray: dash })}
+                  />
                 </svg>
                 <span className="cut-name">{one.label}</span>
-                <span className="small soft">
-                  {one.p === null
-                    ? (one.why ?? 'too few to judge')
-                    : `p ${one.p < 0.001 ? printChance(one.p) : `= ${printChance(one.p)}`}`}
-                </span>
+                <span className="small soft">{one.p === null ? 'nothing in common' : printP(one.p)}</span>
                 <span className="small soft">n = {one.n}</span>
-                <span className="hidden-text">
-                  {one.p === null ? 'not judged' : stays ? 'cannot be excluded' : 'excluded at this level'}
+                <span className="small soft">
+                  {verdict === 'too few to judge' ? 'too few to exclude' : verdict}
                 </span>
               </div>
             );
@@ -109,7 +103,7 @@ export function CutChart({ labels, level, onLevel, what }: CutChartProps) {
           <div
             className="cut-line"
             aria-hidden="true"
-            style={{ top: length(alpha) - 10 }}
+            style={{ top: cut - 10 }}
             onPointerDown={(event) => event.currentTarget.setPointerCapture(event.pointerId)}
             onPointerMove={(event) => event.buttons > 0 && moveTo(event.clientY)}
           />
@@ -117,7 +111,7 @@ export function CutChart({ labels, level, onLevel, what }: CutChartProps) {
       </div>
       <p className="small soft">
         Length: how typical the find is of each {what} (p value, square-root scale). Threads that reach the
-        cut cannot be excluded at {Math.round(level * 100)} %; dashed: too few to judge.
+        cut cannot be excluded at {printLevel(level)}; dashed: too few to exclude, so that they stay as well.
       </p>
     </div>
   );

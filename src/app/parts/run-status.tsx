@@ -23,9 +23,26 @@ export function RunStatus({ run }: { run: Run }) {
   );
 }
 
+/** That a quick preview is shown, and that it will give way. */
+export function PreviewNote({ preview }: { readonly preview: boolean }) {
+  if (!preview) return null;
+  return <p className="small soft">A quick preview; the full answer takes its place when it is computed.</p>;
+}
+
 /** The sentence of the last answer, or that none has come yet. */
-export function RunSaid({ run, asked = true }: { run: Run; asked?: boolean }) {
+export function RunSaid({
+  run,
+  asked = true,
+}: {
+  run: Run & { readonly preview?: boolean };
+  asked?: boolean;
+}) {
   if (run.result === null)
     return <p className="soft">{asked ? 'Waiting for the first answer.' : 'Nothing is asked yet.'}</p>;
-  return <Said words={run.result.words} />;
+  return (
+    <>
+      <PreviewNote preview={run.preview === true} />
+      <Said words={run.result.words} />
+    </>
+  );
 }

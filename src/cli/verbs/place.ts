@@ -1,12 +1,12 @@
 import { basename } from 'node:path';
 import { Command, Option } from 'commander';
-import { printNumber } from '../../analyses/phrasing.ts';
+import { printLevel, printNumber } from '../../analyses/phrasing.ts';
 import type { Register } from '../../attributes/definition.ts';
 import { matchAttribute } from '../../attributes/matching.ts';
 import { suggest } from '../../attributes/near-matches.ts';
 import { InputError } from '../../errors.ts';
 import { checkProfile } from '../../sources/profile.ts';
-import { levelInShort, recordsOf, setsInShort } from '../../study/finds-table.ts';
+import { recordsOf, setsInShort } from '../../study/finds-table.ts';
 import { listedFinds } from '../../study/listed-finds.ts';
 import { checkStudy, entriesOf, parseJson, studyRegister } from '../../study/load.ts';
 import { firstFault, type Prepared, prepareStudy } from '../../study/prepare.ts';
@@ -132,15 +132,9 @@ function inOneLine(result: AnalysisResult): string {
   const nearest = recordsOf(result.tables.neighbours)[0];
   if (nearest === undefined) return result.words.answer;
   const from = nearest.assemblage === '' ? '' : ` (${nearest.assemblage})`;
-  const sets = setsInShort(result).map(({ attribute, kept, judged }) => {
-    const said =
-      kept.length > 0
-        ? kept.join(', ')
-        : judged === 0
-          ? 'too few to judge'
-          : 'none of those that can be judged';
-    return `${attribute} not excluded at ${levelInShort(result)} %: ${said}`;
-  });
+  const sets = setsInShort(result).map(
+    ({ attribute, level, said }) => `${attribute} not excluded at ${printLevel(level)}: ${said}`,
+  );
   return [`nearest ${nearest.id}${from}, distance ${printNumber(Number(nearest.distance))}`, ...sets].join(
     '; ',
   );

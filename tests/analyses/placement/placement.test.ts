@@ -1,10 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { AnalysisInput } from '../../../src/analyses/contract.ts';
+import { printTurn } from '../../../src/analyses/phrasing.ts';
 import { computePlacement } from '../../../src/analyses/placement/compute.ts';
 import { placement } from '../../../src/analyses/placement/index.ts';
 import { type PlacementOptions, placementOptions } from '../../../src/analyses/placement/options.ts';
+import { placementTables } from '../../../src/analyses/placement/tables.ts';
+import { takeRows } from '../../../src/fragments/subset.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { prepareDemo } from '../../demo/prepared.ts';
+import { faultsOfAnswer } from '../answer-rules.ts';
+import { demoAnswer, numbersWithoutSource, readable } from '../demo-answer.ts';
 import { attribute, type MadeColumn, madeInput } from '../grouping/made-table.ts';
 
 const demo = prepareDemo();
@@ -49,7 +54,8 @@ describe('placing the find of the demo', () => {
       structure?.kind === 'term' ? structure.levels[structure.codes[row]] : '',
     );
     expect(new Set(near)).toEqual(new Set(['openTwining']));
-    const verdict = (label: string) => found.tables.typicality.rows.find((row) => row[1] === label)?.[6];
+    const verdict = (label: string) =>
+      placementTables(found).typicality.rows.find((row) => row[1] === label)?.[6];
     expect(verdict('Quorrimel Cave')).toBe('cannot be excluded');
     expect(verdict('Tazzimbe Gallery')).toBe('excluded');
   });
@@ -66,25 +72,25 @@ describe('placing the find of the demo', () => {
     expect(found.neighbours[0].sourceRow).toBeGreaterThan(1);
     if ('why' in found.position) throw new Error(found.position.why);
     expect(found.position.cloud.length).toBe(60);
-    expect(found.tables.position.rows.length).toBe(61);
+    expect(placementTables(found).position.rows.length).toBe(61);
   });
 
   it('gives the same answer twice, and after another find has been placed in between', () => {
     const other = computePlacement(input, options({ of: OF, find: { structure: 'netting' } }));
     expect(other.unplaced).toBeNull();
     const again = computePlacement(input, options({ of: OF, find: FIND }));
-    expect(JSON.stringify(again.tables)).toBe(JSON.stringify(found.tables));
+    expect(JSON.stringify(placementTables(again))).toBe(JSON.stringify(placementTables(found)));
     const fresh = computePlacement(
       { ...input, records: { ...input.records } },
       options({ of: OF, find: FIND }),
     );
-    expect(JSON.stringify(fresh.tables)).toBe(JSON.stringify(found.tables));
+    expect(JSON.stringify(placementTables(fresh))).toBe(JSON.stringify(placementTables(found)));
   });
 
   it('never says what it is', () => {
-    const { answer: sentence, unless } = placement.words(found);
-    expect(sentence).toContain('cannot be excluded');
-    expect([sentence, ...unless.map((turn) => turn.what)].join(' ')).not.toMatch(
+    const { answer, because, unless, next = [] } = placement.words(found);
+    expect(answer).toContain('cannot be excluded');
+    expect([answer, ...because, ...unless.map(printTurn), ...next].join(' ')).not.toMatch(
       /\bproves?\b|\bis a (cape|bag|garment|net)\b/,
     );
   });
@@ -104,7 +110,7 @@ describe('placing, where the truth is plain', () => {
   const place = (find: Record<string, string>, more: Partial<PlacementOptions> = {}) =>
     computePlacement(made, options({ of: ['size', 'width', 'colour'], find, ...more }));
   const verdicts = (found: ReturnType<typeof place>) =>
-    Object.fromEntries(found.tables.typicality.rows.map((row) => [row[1], row[6]]));
+    Object.fromEntries(placementTables(found).typicality.rows.map((row) => [row[1], row[6]]));
 
   it('a find like the north is in there, out of the south, and the islet is too small to say', () => {
     expect(verdicts(place({ size: '2', width: '2.1', colour: 'blue' }))).toEqual({
@@ -114,14 +120,55 @@ describe('placing, where the truth is plain', () => {
     });
   });
 
-  it('a find unlike all is none of these, and too few to judge is said beside it', () => {
+  it('a find unlike all that can be judged is not "none of these" while a small one is left', () => {
     const found = place({ size: '14', width: '14' });
-    expect(found.novelty[0].verdict).toBe('excluded');
-    expect(found.tables.novelty.rows[0][2]).toBe('none of these');
-    const { answer: sentence, unless } = placement.words(found);
-    const cautions = unless.map((turn) => turn.what);
-    expect(sentence).toContain('at 95 % the find is unlike any site known here; too few to judge: islet');
-    expect(cautions.join(' ')).toContain('above the observed range (n = 62)');
+    expect(found.novelty[0]).toMatchObject({ verdict: 'only small ones left', tooFew: ['islet'] });
+    expect(found.sets.find(({ asked }) => asked)).toMatchObject({
+      kept: [],
+      tooFew: ['islet'],
+      excluded: ['north', 'south'],
+    });
+    const tables = placementTables(found);
+    expect(tables.novelty.rows[0][2]).toBe('only small ones left');
+    expect(tables.sets.rows.map((row) => row[3])).toEqual(Array(3).fill('too few to exclude: islet'));
+    const words = placement.words(found);
+    expect(words.answer).toBe('By site only islet is left, of too few records to exclude.');
+    expect(words.unless.map(printTurn).join(' ')).toContain('Size lies above everything recorded: n = 62.');
+    expect(faultsOfAnswer(words)).toEqual([]);
+    const figure = placement.figures(found)['typicality-site'];
+    const drawn = figure.data as { name: string; y: string[] }[];
+    expect(drawn.map(({ name, y }) => [name, y])).toEqual([
+      ['cannot be excluded', []],
+      ['excluded', ['south (30)', 'north (30)']],
+      ['too few to exclude', ['islet (2)']],
+    ]);
+  });
+
+  it('a find unlike all, where every label was judged, is none of these', () => {
+    const large = twoSites();
+    const rows = Array.from({ length: 60 }, (_, row) => row);
+    const table = takeRows(large.records, rows);
+    const found = computePlacement(
+      { ...large, records: table, fragments: table },
+      options({ of: ['size', 'width', 'colour'], find: { size: '14', width: '14' } }),
+    );
+    expect(found.novelty[0].verdict).toBe('none of these');
+    expect(placement.words(found).answer).toBe('By site it is unlike all two known here.');
+  });
+
+  it('a lower level excludes more, and the set of each level is in the table', () => {
+    const found = place({ size: '2', width: '2.1', colour: 'blue' }, { level: 0.85 });
+    expect(found.sets.map(({ level, asked }) => [level, asked])).toEqual([
+      [0.8, false],
+      [0.85, true],
+      [0.9, false],
+      [0.95, false],
+    ]);
+    for (const { kept, tooFew, excluded } of found.sets)
+      expect([...kept, ...tooFew, ...excluded].sort()).toEqual(['islet', 'north', 'south']);
+    expect(placement.words(found).answer).toBe(
+      'By site two of three cannot be excluded at 85 % (north and islet).',
+    );
   });
 
   it('a range that reaches from one site to the other is said to be fragile', () => {
@@ -133,7 +180,7 @@ describe('placing, where the truth is plain', () => {
         .words(found)
         .unless.map((turn) => turn.what)
         .join(' '),
-    ).toContain('Fragile when its values move within their ranges');
+    ).toContain('with the find’s values moved within their ranges');
   });
 
   it('the missing measurement that tells the sites apart is expected to shrink the set', () => {
@@ -156,12 +203,12 @@ describe('placing, where the truth is plain', () => {
   it('everything missing, a text that is not understood: a useful sentence', () => {
     for (const find of [{}, { size: '?' }, { size: 'quite large' }]) {
       const found = place(find as Record<string, string>);
-      const { answer: sentence, unless } = placement.words(found);
-      const cautions = unless.map((turn) => turn.what);
-      expect(sentence).toBe(
-        'The find could not be placed: nothing is known of the find that the comparanda record too.',
+      const words = placement.words(found);
+      expect(words.answer).toBe(
+        'Where the find belongs cannot be told: nothing is known of the find that the comparanda record too.',
       );
-      expect(cautions.join(' ')).toContain('Give at least one of these');
+      expect(words.next?.join(' ')).toContain('Give at least one of what the comparanda record: size, width');
+      expect(faultsOfAnswer(words)).toEqual([]);
       expect(placement.figures(found)).toEqual({});
     }
   });
@@ -195,4 +242,11 @@ describe('placing, where the truth is plain', () => {
     place({ size: '3' });
     expect(JSON.stringify([...made.records.columns.values()].map((column) => column.raw))).toBe(before);
   });
+});
+
+it('the demo: the find from the tideline, as read and kept', async () => {
+  const result = demoAnswer('where');
+  expect(faultsOfAnswer(result.words)).toEqual([]);
+  expect(numbersWithoutSource(result.words, result.tables, [result.n.items, 7])).toEqual([]);
+  await expect(readable(result)).toMatchFileSnapshot('snapshots/demo-where.txt');
 });

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { AnalysisResult } from '../../../study/results.ts';
+import { usePreviewed } from '../../engine/use-previewed.ts';
 import { useRun } from '../../engine/use-run.ts';
 import { fileStem } from '../../files.ts';
 import { COEFFICIENTS, groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
@@ -50,7 +51,7 @@ const TABLES = {
 };
 const RECORDED_ONLY = ['recorded'];
 
-/** Quick enough to answer while the question is being put. */
+/** For a first look while the question is being put. */
 const QUICK = { resamples: 399, relabellings: 999 };
 
 /** The table that a view is about comes first. */
@@ -76,7 +77,6 @@ function AssemblagesScreen() {
   const table = useMemo<StudyAnalysis>(
     () =>
       ({
-        ...QUICK,
         ...(savedTable ?? { id: 'table', kind: 'crosstab' }),
         rows: places,
         columns: of,
@@ -86,15 +86,14 @@ function AssemblagesScreen() {
   const alike = useMemo<StudyAnalysis>(
     () =>
       ({
-        ...QUICK,
         ...(savedAlike ?? { id: 'alike', kind: 'similarity' }),
         assemblages: places,
         of,
       }) as StudyAnalysis,
     [savedAlike, places, of],
   );
-  const counts = useRun(shown === 'counts' ? table : null, 150);
-  const likeness = useRun(shown === 'alike' ? alike : null, 150);
+  const counts = usePreviewed(shown === 'counts' ? table : null, QUICK, 150);
+  const likeness = usePreviewed(shown === 'alike' ? alike : null, QUICK, 150);
   const asksRecorded = useRecordedWhere(places);
   const dated = attributes.some(({ definition, filled }) => definition.id === 'date' && filled > 0);
   const asksTime = useMemo<StudyAnalysis | null>(

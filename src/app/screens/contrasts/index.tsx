@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
+import { contrastOptions } from '../../../analyses/contrast/options.ts';
 import type { AnalysisResult } from '../../../study/results.ts';
-import { useRun } from '../../engine/use-run.ts';
+import { usePreviewed } from '../../engine/use-previewed.ts';
 import { fileStem } from '../../files.ts';
 import { groupingOptions, numberOptions } from '../../parts/attribute-options.ts';
 import { Check, Choice, Toggles } from '../../parts/controls.tsx';
@@ -15,7 +16,7 @@ import type { Screen } from '../screen.ts';
 
 const QUESTION = 'Do these groups differ, and by how much?';
 
-/** Quick enough to answer while the question is being put. */
+/** For a first look while the question is being put. */
 const QUICK = { resamples: 499, relabellings: 999 };
 
 const LIKENESS = [
@@ -41,6 +42,11 @@ function figureNames(result: AnalysisResult): Readonly<Record<string, string>> {
   );
 }
 
+/** What the analysis is asked, without what only names it in the study. */
+function optionsOf({ id: _, kind: __, title: ___, ...options }: StudyAnalysis) {
+  return options;
+}
+
 function ContrastsScreen() {
   const { workspace, view, change } = useWorkbench();
   const attributes = view?.attributes ?? [];
@@ -54,9 +60,9 @@ function ContrastsScreen() {
     const first = of.length > 0 ? of : numbers.slice(0, 1).map(({ id }) => id);
     if (first.length === 0) return null;
     const by = (saved?.by as string | undefined) ?? groups[0]?.id ?? 'site';
-    return { ...QUICK, ...(saved ?? { id: 'differ', kind: 'contrast' }), of: first, by } as StudyAnalysis;
+    return { ...(saved ?? { id: 'differ', kind: 'contrast' }), of: first, by } as StudyAnalysis;
   }, [saved, numbers, groups]);
-  const run = useRun(asked, 150);
+  const run = usePreviewed(asked, QUICK, 150);
   const set = (options: Readonly<Record<string, unknown>>, what: string) =>
     change((now) => withAnalysis(now, { ...(asked as StudyAnalysis), ...options }), what);
   if (asked === null) {
@@ -67,6 +73,7 @@ function ContrastsScreen() {
     );
   }
   const n = run.result?.n;
+  const settled = contrastOptions.safeParse(optionsOf(asked)).data;
   return (
     <ScreenFrame
       question={QUESTION}
@@ -92,7 +99,7 @@ function ContrastsScreen() {
               <Toggles
                 label="Alike when geometric means lie within"
                 options={LIKENESS}
-                value={String(asked.within ?? 0.2)}
+                value={String(settled?.within ?? '')}
                 onChange={(id) => set({ within: Number(id) }, 'another margin')}
               />
             </div>

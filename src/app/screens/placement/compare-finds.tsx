@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { printLevel } from '../../../analyses/phrasing.ts';
 import { useRun } from '../../engine/use-run.ts';
 import { Button } from '../../parts/controls.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
@@ -32,7 +33,7 @@ export function CompareFinds({ placements, labelsOf, level }: CompareFindsProps)
             <th scope="col" className="number">
               distance
             </th>
-            <th scope="col">cannot be excluded at {Math.round(level * 100)} %</th>
+            <th scope="col">cannot be excluded at {printLevel(level)}</th>
           </tr>
         </thead>
         <tbody>
@@ -57,10 +58,7 @@ function FindRow({
   const { result, fault } = useRun(placement);
   const answer = useMemo(() => (result === null ? null : readPlacement(result)), [result]);
   const [nearest] = answer?.neighbours ?? [];
-  const set = labelsOf === null ? undefined : answer?.labelSets.get(labelsOf);
-  const staying = (set?.labels ?? [])
-    .filter(({ p }) => p !== null && p > 1 - level)
-    .map(({ label }) => label);
+  const said = labelsOf === null ? null : (answer?.setAt(labelsOf, level) ?? null);
   const why = fault ?? result?.why;
   return (
     <tr>
@@ -73,7 +71,7 @@ function FindRow({
         <>
           <td>{nearest?.id ?? '…'}</td>
           <td className="number">{nearest?.distance.toFixed(3) ?? ''}</td>
-          <td>{answer === null ? '' : staying.length === 0 ? 'none of them' : staying.join(', ')}</td>
+          <td>{said ?? ''}</td>
         </>
       )}
     </tr>

@@ -1,10 +1,11 @@
 import { memo, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import type { AnalysisResult } from '../../../study/results.ts';
-import { useRun } from '../../engine/use-run.ts';
+import { usePreviewed } from '../../engine/use-previewed.ts';
 import { isComparable, NOTHING_COMPARABLE } from '../../parts/attribute-options.ts';
 import { Button, Choice } from '../../parts/controls.tsx';
 import { CutChart } from '../../parts/cut-chart.tsx';
 import { PickedPanel, pickedAfter } from '../../parts/picked-panel.tsx';
+import { PreviewNote } from '../../parts/run-status.tsx';
 import { FaultNote, Part, Said } from '../../parts/screen.tsx';
 import { Tables } from '../../parts/tables.tsx';
 import { Working } from '../../parts/working.tsx';
@@ -36,20 +37,29 @@ export function PlaceFind() {
   const [openId, setOpenId] = useState<string | null>(null);
   const saved = placements.find(({ id }) => id === openId) ?? placements[0] ?? NEW_FIND;
   const [draft, setDraft] = useState<FindTexts | null>(null);
-  const [level, setLevel] = useState(0.9);
+  const [chosenLevel, setLevel] = useState<number | null>(null);
   const [labelsOf, setLabelsOf] = useState<string | null>(null);
   // A change of the saved find ends the draft
   useEffect(() => setDraft(null), [saved]);
   const find = draft ?? ((saved.find ?? {}) as FindTexts);
-  // While the reader types, only what is quick is computed; the rest follows when the entry is done.
-  const key = JSON.stringify(draft === null ? saved : { ...saved, find, ...QUICK });
+  const key = JSON.stringify({ ...saved, find });
   const asked = useMemo(() => JSON.parse(key) as StudyAnalysis, [key]);
   const blank = Object.keys(find).length === 0;
-  const { result, running, fault, stop, stopped, again } = useRun(blank ? null : asked, 15);
+  // While the reader types, a quick preview keeps up; the full answer follows.
+  const { result, running, fault, stop, stopped, again, preview } = usePreviewed(
+    blank ? null : asked,
+    QUICK,
+    15,
+  );
   const answered = blank ? null : result;
   // Neighbours and labels follow each key stroke; the map and the long tables, slow to draw, come after.
   const later = useDeferredValue(answered);
   const answer = useMemo(() => (answered === null ? null : readPlacement(answered)), [answered]);
+  const levels = answer?.levels ?? [];
+  const level =
+    levels.find((one) => one.level === chosenLevel)?.level ??
+    levels.find(({ asked }) => asked)?.level ??
+    null;
   const sets = [...(answer?.labelSets ?? new Map()).entries()];
   const shownSet = sets.find(([id]) => id === labelsOf) ?? sets[0];
   const comparable = (view?.attributes ?? []).some(isComparable);
@@ -100,7 +110,10 @@ export function PlaceFind() {
                 : 'The find is being compared.'}
           </p>
         ) : (
-          <Said words={answered.words} />
+          <>
+            <PreviewNote preview={preview} />
+            <Said words={answered.words} />
+          </>
         )}
       </Part>
       <Part name="trace" title="Nearest comparanda">
@@ -116,7 +129,7 @@ export function PlaceFind() {
       </Part>
       <Part name="more" title="Which labels cannot be excluded">
         <div className="stack wide">
-          {shownSet === undefined ? (
+          {shownSet === undefined || level === null ? (
             <p className="soft">For each site, period or kind: how typical the find would be of it.</p>
           ) : (
             <>
@@ -133,6 +146,7 @@ export function PlaceFind() {
               <CutChart
                 labels={shownSet[1].labels}
                 level={level}
+                levels={levels.map((one) => one.level)}
                 onLevel={setLevel}
                 what={shownSet[1].title.toLowerCase()}
               />
@@ -149,7 +163,9 @@ export function PlaceFind() {
               setOpenId(id);
             }}
           />
-          <CompareFinds placements={placements} labelsOf={shownSet?.[0] ?? null} level={level} />
+          {level === null ? null : (
+            <CompareFinds placements={placements} labelsOf={shownSet?.[0] ?? null} level={level} />
+          )}
           {percentiles === undefined || shownSet === undefined ? null : (
             <Strips table={percentiles} by={shownSet[1].title} of={recorded} />
           )}

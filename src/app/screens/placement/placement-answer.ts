@@ -1,6 +1,6 @@
 import type { ResultTable, TableCell } from '../../../analyses/contract.ts';
 import type { AnalysisResult } from '../../../study/results.ts';
-import type { CutLabel } from '../../parts/cut-chart.tsx';
+import type { CutLabel, CutLevel } from '../../parts/cut-chart.tsx';
 
 /** What the screen shows of a placement, taken out of its tables. */
 
@@ -16,8 +16,12 @@ export interface Neighbour {
 
 export interface PlacementAnswer {
   readonly neighbours: readonly Neighbour[];
-  /** Attribute of labels -> its labels with their p values. */
+  /** Attribute of labels -> its labels with their p values and what is said of them at each level. */
   readonly labelSets: ReadonlyMap<string, { readonly title: string; readonly labels: readonly CutLabel[] }>;
+  /** Levels at which labels were judged, lowest first. */
+  readonly levels: readonly CutLevel[];
+  /** The set of labels that may hold the find, in words. */
+  readonly setAt: (attribute: string, level: number) => string | null;
 }
 
 const BLOCKS = ['structure', 'spacing', 'fibre', 'find', 'context'];
@@ -32,7 +36,24 @@ export function readPlacement(result: AnalysisResult): PlacementAnswer {
   return {
     neighbours: neighboursOf(result.tables.neighbours),
     labelSets: labelSetsOf(result.tables.typicality),
+    levels: levelsOf(result.tables.sets),
+    setAt: (attribute, level) => {
+      const { sets } = result.tables;
+      const row = sets?.rows.find(
+        (one) => one[at(sets, 'attribute')] === attribute && one[at(sets, 'level')] === level,
+      );
+      return row === undefined ? null : text(row[at(sets, 'set')]);
+    },
   };
+}
+
+function levelsOf(table: ResultTable | undefined): readonly CutLevel[] {
+  const levels = new Map<number, CutLevel>();
+  for (const row of table?.rows ?? []) {
+    const level = number(row[at(table, 'level')]);
+    if (level !== null) levels.set(level, { level, asked: row[at(table, 'asked')] === true });
+  }
+  return [...levels.values()];
 }
 
 function neighboursOf(table: ResultTable | undefined): Neighbour[] {
@@ -61,7 +82,11 @@ function labelSetsOf(table: ResultTable | undefined): PlacementAnswer['labelSets
       label: text(row[at(table, 'label')]),
       n: number(row[at(table, 'n')]) ?? 0,
       p: number(p),
-      ...(typeof p === 'object' && p !== null ? { why: p.why } : {}),
+      verdicts: new Map(
+        table.columns.flatMap(({ id }, place) =>
+          /^at\d/.test(id) ? [[Number(id.slice(2)) / 100, text(row[place])] as const] : [],
+        ),
+      ),
     });
     sets.set(attribute, set);
   }
