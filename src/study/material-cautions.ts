@@ -1,4 +1,6 @@
 import type { FragmentTable } from '../fragments/table.ts';
+import { conventionCautions } from './convention-cautions.ts';
+import type { Restriction } from './restrict.ts';
 
 /**
  * What people, finds and places may need to be spared, judged from what the table holds. Handling
@@ -6,8 +8,18 @@ import type { FragmentTable } from '../fragments/table.ts';
  * Archaeological Textiles; rights after the CARE principles (Gupta et al. 2023, Adv. Archaeol.
  * Practice 11:76-89).
  */
-export function materialCautions(table: FragmentTable): string[] {
+export function materialCautions(
+  table: FragmentTable,
+  { withheld, placeWithheld }: Restriction = { withheld: 0, placeWithheld: 0 },
+): string[] {
   const cautions: string[] = [];
+  if (withheld + placeWithheld > 0) {
+    cautions.push(
+      `Restriction: ${withheld} withheld; ${placeWithheld} more shown without name and place, as their sources ask. ` +
+        'Neither appears by name or place in comparanda, maps, tables, exports or this report.',
+    );
+  }
+  cautions.push(...conventionCautions(table));
   const states = termsOf(table, 'preservation');
   if (states.size > 0 || has(table, 'structure') || has(table, 'fibre')) {
     cautions.push(

@@ -13,6 +13,7 @@ import { checkProfile } from '../sources/profile.ts';
 import { readSource, readTexts } from '../sources/read-source.ts';
 import type { Fault, LedgerEntry, RowSetAside, SourceReading } from '../sources/source-reading.ts';
 import { parseJson, studyRegister } from './load.ts';
+import { applyRestrictions, type Restriction, withheldAside } from './restrict.ts';
 import type { SourceHead } from './results.ts';
 import type { Study } from './schema.ts';
 import { sha256 } from './sha256.ts';
@@ -39,6 +40,8 @@ export interface Prepared {
   readonly fragments: FragmentTable;
   /** What the analyses are given: the same fragments, or one row an item. */
   readonly records: FragmentTable;
+  /** Records that a source withholds wholly, and those of which neither name nor place is shown. */
+  readonly restriction: Restriction;
   /** What one record is: an item only where `witness` is confirmed. */
   readonly unit: 'item' | 'fragment';
   readonly witness: Witness;
@@ -82,7 +85,11 @@ export function prepareStudy(
   onProgress?.(study.sources.length / (study.sources.length + 1), 'combining the sources');
   const combined = combineSources(read, register, study.duplicates);
   const readings = read.map((reading) => withSetAside(reading, combined.setAside.get(reading.name) ?? []));
-  const { witness, table } = settleWitness(combined.table, study.witness);
+  const restricted = applyRestrictions(
+    { ...combined, faults: [...readings.flatMap((reading) => reading.faults), ...combined.faults] },
+    [...readings.flatMap((reading) => reading.ledger), ...combined.ledger],
+  );
+  const { witness, table } = settleWitness(restricted.table, study.witness);
   const unit = witness.status === 'confirmed' ? study.unit : 'fragment';
   const all = deriveColumns(table, register);
   const selection = selectRows(all, study.select, register);
@@ -95,19 +102,20 @@ export function prepareStudy(
     heads: readings.map((reading, place) =>
       sourceHead(reading, files.get(study.sources[place].file) ?? new Uint8Array()),
     ),
-    ledger: [...readings.flatMap((reading) => reading.ledger), ...combined.ledger],
-    duplicates: combined.duplicates,
-    faults: [...readings.flatMap((reading) => reading.faults), ...combined.faults],
+    ledger: restricted.ledger,
+    duplicates: restricted.duplicates,
+    faults: restricted.faults,
+    restriction: { withheld: restricted.withheld, placeWithheld: restricted.placeWithheld },
     all,
     fragments,
     records: unit === 'item' ? collapsed.table : fragments,
     unit,
     witness,
-    suggestedItem: combined.table.item,
+    suggestedItem: restricted.table.item,
     n: {
       fragments: fragments.rows,
       items: new Set(fragments.item).size,
-      setAside: selection.setAside,
+      setAside: [...withheldAside(restricted.withheld), ...selection.setAside],
     },
     disagreements: collapsed.disagreements,
   };

@@ -6,6 +6,7 @@ import { entriesOf } from './load.ts';
 import { materialCautions } from './material-cautions.ts';
 import { type Prepared, type Progress, prepareStudy } from './prepare.ts';
 import { findReferences } from './references.ts';
+import { withheldAside } from './restrict.ts';
 import type { AnalysisResult, Results, StudyHead } from './results.ts';
 import { requireWritable } from './results-json.ts';
 import type { AnalysisEntry, Study } from './schema.ts';
@@ -97,7 +98,7 @@ export function analyseOne(
       prepared.witness,
       answered.verdict === null ? [] : tryOtherwise(prepared, entry, analysis, files, report),
     );
-    const result = { kind, title: heading, options, ...shown };
+    const result = { kind, title: heading, options, ...shown, n: withWithheld(shown.n, prepared) };
     // What cannot be written would otherwise be found when all results are, and cost every other analysis its own.
     requireWritable(result);
     return result;
@@ -178,7 +179,16 @@ function alwaysOf(study: Study): readonly string[] {
   return [...new Set(ANALYSES.filter(({ kind }) => asked.has(kind)).flatMap(({ always }) => always))];
 }
 
-function headOf({ study, heads, n, disagreements, fragments, unit, witness }: Prepared): StudyHead {
+function headOf({
+  study,
+  heads,
+  n,
+  disagreements,
+  fragments,
+  unit,
+  witness,
+  restriction,
+}: Prepared): StudyHead {
   return {
     title: study.title,
     seed: study.seed,
@@ -188,7 +198,13 @@ function headOf({ study, heads, n, disagreements, fragments, unit, witness }: Pr
     sources: heads,
     n,
     disagreements,
-    cautions: materialCautions(fragments),
+    cautions: materialCautions(fragments, restriction),
     always: alwaysOf(study),
   };
+}
+
+/** Every answer says how many records its sources withhold. */
+function withWithheld(n: Counts, { restriction }: Prepared): Counts {
+  const aside = withheldAside(restriction.withheld);
+  return aside.length === 0 ? n : { ...n, setAside: [...aside, ...n.setAside] };
 }

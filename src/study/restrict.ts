@@ -1,0 +1,206 @@
+import { CELL_STATES } from '../cells/reading.ts';
+import { termAt } from '../fragments/accessors.ts';
+import { isMissing } from '../fragments/missing.ts';
+import { takeRows } from '../fragments/subset.ts';
+import type { Column, FragmentTable, NumericColumn, TermColumn } from '../fragments/table.ts';
+import type { CombinedSources } from '../sources/combine.ts';
+import type { LedgerEntry } from '../sources/source-reading.ts';
+
+/**
+ * What the sources withhold (CARE principles; Gupta et al. 2023, Adv. Archaeol. Practice 11:76-89), made good
+ * in one place, before any name or number is handed on: what is not in the table can come out at no door.
+ *
+ * - `withheld`: the row is taken out and counted;
+ * - `placeWithheld`: the row stays under a number of its own; site, phase, context, every text and the way back to
+ *   the line of the file go; coordinates become a cell of a grid, as coarse as the source says;
+ * - words that are not understood withhold the row: what should not be shown cannot be taken back.
+ *
+ * Names that only such rows have are taken out of the ledger too. Open places and finds keep theirs.
+ */
+export interface Restricted
+  extends Pick<CombinedSources, 'table' | 'ledger' | 'duplicates' | 'faults' | 'unmatched'> {
+  readonly withheld: number;
+  readonly placeWithheld: number;
+}
+
+export type Restriction = Pick<Restricted, 'withheld' | 'placeWithheld'>;
+
+/** What is withheld, as every count of what was set aside gives it. */
+export function withheldAside(
+  withheld: number,
+): readonly { readonly reason: string; readonly fragments: number }[] {
+  return withheld === 0 ? [] : [{ reason: 'withheld by the source', fragments: withheld }];
+}
+
+type Said = 'open' | 'placeWithheld' | 'withheld';
+
+export function applyRestrictions(
+  combined: Pick<CombinedSources, 'table' | 'duplicates' | 'faults' | 'unmatched'>,
+  ledger: readonly LedgerEntry[],
+): Restricted {
+  const { table } = combined;
+  const column = table.columns.get('restriction');
+  const of = table.id.map((_, row) => restrictionAt(column, row));
+  const withheld = of.filter((one) => one === 'withheld').length;
+  const placeWithheld = of.filter((one) => one === 'placeWithheld').length;
+  if (withheld + placeWithheld === 0) return { ...combined, ledger, withheld, placeWithheld };
+  const kept = of.flatMap((one, row) => (one === 'withheld' ? [] : [row]));
+  const masked = new Set(kept.flatMap((row, place) => (of[row] === 'placeWithheld' ? [place] : [])));
+  const grids = kept.map((row) => gridIn(column?.raw[row] ?? ''));
+  const secrets = secretNames(table, (row) => of[row] !== 'open');
+  const hidden = new Set(
+    of.flatMap((one, row) => (one === 'open' ? [] : [`${sourceOf(table, row)} ${table.origin[row].row}`])),
+  );
+  const says = (text: string) => secrets.some((name) => text.includes(name));
+  const place = new Map(kept.map((row, at) => [row, at]));
+  return {
+    table: maskRows(takeRows(table, kept), masked, grids),
+    ledger: ledger.map((entry) =>
+      hidden.has(`${entry.source} ${entry.row}`) || says(`${entry.raw} ${entry.readAs} ${entry.why}`)
+        ? { ...entry, raw: '', readAs: '', why: 'Withheld by the source.' }
+        : entry,
+    ),
+    duplicates: combined.duplicates.flatMap((pair) => {
+      const rows = pair.rows.map((row) => place.get(row)) as [number | undefined, number | undefined];
+      const [a, b] = rows;
+      if (a === undefined || b === undefined || masked.has(a) || masked.has(b)) return [];
+      return [{ ...pair, rows: [a, b] as const }];
+    }),
+    faults: combined.faults.filter(({ what, mend }) => !says(`${what} ${mend}`)),
+    unmatched: combined.unmatched.filter(({ key }) => !says(key.join(' '))),
+    withheld,
+    placeWithheld,
+  };
+}
+
+const COARSE =
+  /coars|vergr(?:ö|o)ber|arrond|arrotond|redond|\bto (?:the )?region|place|location|findspot|fundort|ortsangabe|lieu|localis|luogo|localiz|lugar|findested|funnsted/iu;
+
+function restrictionAt(column: Column | undefined, row: number): Said {
+  if (column === undefined || column.kind === 'numeric') return 'open';
+  const raw = column.raw[row]?.trim() ?? '';
+  if (column.kind === 'term' && !isMissing(column, row)) {
+    const term = termAt(column, row);
+    if (term === 'open' || term === 'placeWithheld' || term === 'withheld') return term;
+  }
+  if (/^[-–—.\s]*$/u.test(raw) || (column.kind === 'term' && column.state[row] === ABSENT)) return 'open';
+  return COARSE.test(raw) ? 'placeWithheld' : 'withheld';
+}
+
+interface Grid {
+  readonly degrees: number;
+  readonly kilometres: number;
+}
+
+/** "to 10 km", "0.5 degree"; a degree of latitude is taken as 111 km. */
+function gridIn(raw: string): Grid {
+  const found = /(\d+(?:[.,]\d+)?) ?(km|°|deg\p{L}*|grad\p{L}*|degr\p{L}*)/iu.exec(raw);
+  if (found === null) return { degrees: 0.1, kilometres: 10 };
+  const size = Number(found[1].replace(',', '.'));
+  return found[2].toLowerCase() === 'km'
+    ? { degrees: Math.ceil((10 * size) / 111) / 10, kilometres: size }
+    : { degrees: size, kilometres: Math.ceil(size * 111) };
+}
+
+const DEGREES = /(?:^|[^a-z])(?:latitude|longitude|lat|lon|long)$/i;
+const KILOMETRES = /(?:east|north|easting|northing|coordinates?)/i;
+/** What still says the place, or may: taken away from a row whose place is withheld. The region stays. */
+const PLACES = new Set(['site', 'phase', 'context', 'recorder', 'repository']);
+
+function maskRows(table: FragmentTable, masked: ReadonlySet<number>, grids: readonly Grid[]): FragmentTable {
+  const numbers = new Map([...masked].map((row, at) => [row, at + 1]));
+  const items = new Map<string, number>();
+  for (const row of masked) if (!items.has(table.item[row])) items.set(table.item[row], items.size + 1);
+  const columns = new Map<string, Column>();
+  for (const [id, column] of table.columns) columns.set(id, maskColumn(id, column, masked, grids));
+  return {
+    ...table,
+    id: table.id.map((name, row) => (masked.has(row) ? `withheld ${numbers.get(row)}` : name)),
+    item: table.item.map((name, row) => (masked.has(row) ? `withheld item ${items.get(name)}` : name)),
+    assemblage: table.assemblage.map((name, row) => (masked.has(row) ? '' : name)),
+    origin: table.origin.map((origin, row) => (masked.has(row) ? { ...origin, row: 0 } : origin)),
+    columns,
+  };
+}
+
+function maskColumn(id: string, column: Column, masked: ReadonlySet<number>, grids: readonly Grid[]): Column {
+  const raw = column.raw.map((text, row) => (masked.has(row) ? '' : text));
+  if (column.kind === 'numeric') {
+    const name = `${id} ${column.attribute.label}`;
+    if (DEGREES.test(id) || DEGREES.test(column.attribute.label))
+      return coarsened({ ...column, raw }, masked, (row) => grids[row].degrees);
+    return KILOMETRES.test(name)
+      ? coarsened({ ...column, raw }, masked, (row) => grids[row].kilometres)
+      : { ...column, raw };
+  }
+  const hides =
+    column.kind === 'text' ||
+    PLACES.has(id) ||
+    (id !== 'period' &&
+      id !== 'region' &&
+      column.attribute.block === 'context' &&
+      column.attribute.vocabulary === undefined);
+  const state = column.state.map((code, row) => (hides && masked.has(row) ? NOT_OBSERVED : code));
+  if (column.kind === 'text') return { ...column, raw, state };
+  const codes = column.codes.map((code, row) => (hides && masked.has(row) ? -1 : code));
+  return withUsedLevels({ ...column, raw, state, codes });
+}
+
+/** A list of names to choose from must not hold what no row has any more. */
+function withUsedLevels(column: TermColumn): TermColumn {
+  const fixed = column.attribute.levels ?? [];
+  const used = new Set([...column.codes].filter((code) => code >= 0));
+  const levels = column.levels.filter((level, code) => used.has(code) || fixed.includes(level));
+  const place = column.levels.map((level) => levels.indexOf(level));
+  return { ...column, levels, codes: column.codes.map((code) => (code < 0 ? -1 : place[code])) };
+}
+
+const ABSENT = CELL_STATES.indexOf('absent');
+const NOT_OBSERVED = CELL_STATES.indexOf('not-observed');
+const APPROXIMATE = CELL_STATES.indexOf('approximate');
+
+/** Readings as the cell of the grid that they lie in. */
+function coarsened(
+  column: NumericColumn,
+  masked: ReadonlySet<number>,
+  size: (row: number) => number,
+): NumericColumn {
+  const low = column.low.slice();
+  const high = column.high.slice();
+  const state = column.state.slice();
+  for (const row of masked) {
+    if (Number.isNaN(low[row])) continue;
+    const step = size(row);
+    const from = Math.floor(low[row] / step);
+    const to = Math.floor(high[row] / step) + 1;
+    low[row] = from * step;
+    high[row] = to * step;
+    state[row] = APPROXIMATE;
+  }
+  return { ...column, low, high, state };
+}
+
+/** Names of rows, items, sites and assemblages that no open row has, in any spelling of their cells. */
+function secretNames(table: FragmentTable, hidden: (row: number) => boolean): readonly string[] {
+  const named = ['site', 'context', 'fragment', 'item', 'catalogueNumber'].map((id) => table.columns.get(id));
+  const namesOf = (row: number) => [
+    table.id[row],
+    table.item[row],
+    table.assemblage[row],
+    ...named.flatMap((column) =>
+      column === undefined || column.kind === 'numeric'
+        ? []
+        : [column.raw[row].trim(), column.kind === 'term' ? (termAt(column, row) ?? '') : ''],
+    ),
+  ];
+  const open = new Set<string>();
+  const secret = new Set<string>();
+  for (let row = 0; row < table.rows; row++) {
+    for (const name of namesOf(row)) (hidden(row) ? secret : open).add(name);
+  }
+  return [...secret].filter((name) => name.length > 2 && !open.has(name));
+}
+
+function sourceOf(table: FragmentTable, row: number): string {
+  return table.sources[table.origin[row].source] ?? '';
+}
