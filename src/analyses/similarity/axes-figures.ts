@@ -11,7 +11,7 @@ import {
 import { labelled, leftOut, type NamedPoint, placeLabels } from '../label-places.ts';
 import { printNumber, printYear } from '../phrasing.ts';
 import { yearAxis } from '../years.ts';
-import type { SimilarityFound } from './compute.ts';
+import type { SimilarityFound } from './found.ts';
 
 const HEIGHT = 520;
 /** Draws shown of each cloud; more make it no clearer. */

@@ -1,7 +1,8 @@
 import type { FactorPoints } from '../../numerics/ordination/duality.ts';
 import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
+import { printNumber, printP } from '../phrasing.ts';
 import { yearColumn } from '../years.ts';
-import type { SimilarityFound } from './compute.ts';
+import type { SimilarityFound } from './found.ts';
 
 const col = (id: string, label: string): ResultColumn => ({ id, label });
 
@@ -15,7 +16,7 @@ export function axesTables({
   assemblagesLabel,
   kindsLabel,
   whereWhen,
-}: Omit<SimilarityFound, 'n' | 'tables'>): Record<string, ResultTable> {
+}: SimilarityFound): Record<string, ResultTable> {
   if ('why' in axes) {
     return {
       axes: {
@@ -99,7 +100,7 @@ export function axesTables({
       note:
         'why' in axes.againstDates
           ? `Not set against dates: ${axes.againstDates.why}. The axis has no direction of its own.`
-          : 'The axis has no direction of its own; it is turned so that it runs with the dates. Order along an axis is an order in time only where nothing else orders the kinds.',
+          : `Against the dates: Spearman rho ${printNumber(axes.againstDates.rho)} (${printNumber(axes.againstDates.low)} to ${printNumber(axes.againstDates.high)} within the spans), ${printP(axes.againstDates.p)} (${axes.againstDates.method}), n = ${axes.againstDates.n}: ${axes.againstDates.told}. The axis has no direction of its own; it is turned so that it runs with the dates. Order along an axis is an order in time only where nothing else orders the kinds.`,
     },
   };
 }

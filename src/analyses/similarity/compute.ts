@@ -1,50 +1,33 @@
 import { InputError } from '../../errors.ts';
 import { countBehind } from '../../fragments/behind.ts';
-import { type CrossedTable, crossedTable } from '../../fragments/crossed-table.ts';
+import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { itemCounts } from '../../fragments/item-counts.ts';
-import { type WhereWhen, whereAndWhen } from '../../fragments/where-when.ts';
+import { whereAndWhen } from '../../fragments/where-when.ts';
 import { likenessInterval, sameSource } from '../../numerics/assemblages/draws.ts';
 import { assemblageSimilarity, unlikeness } from '../../numerics/assemblages/similarity.ts';
-import type { Condensed } from '../../numerics/dissimilarity/condensed.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { linkage } from '../../numerics/grouping/linkage.ts';
 import { leafOrder } from '../../numerics/grouping/tree.ts';
-import type { ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
 import { adjustP } from '../../numerics/tests/adjust.ts';
-import type { FindingsWithTables } from '../before-answers.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
-import { type DistanceTest, distanceTests } from './distance.ts';
-import { type AssemblageDiversity, assemblageDiversity } from './diversity.ts';
-import { itemsOf, likenessOf, type Newcomer, placeLate, type TypedSite, typedSites } from './newcomers.ts';
+import { countedAtLevel, lackingAtLevel } from '../counted-at-level.ts';
+import { levelSaid } from '../level-said.ts';
+import { LEAST_RANKED } from '../likeness-rank.ts';
+import { toldAt } from '../verdicts.ts';
+import { distanceTests } from './distance.ts';
+import { assemblageDiversity } from './diversity.ts';
+import type { AxisPlaces, Newcomer, SimilarityFound } from './found.ts';
+import { itemsOf, likenessOf, placeLate, type TypedSite, typedSites } from './newcomers.ts';
 import type { SimilarityOptions } from './options.ts';
-import { type AxisPlaces, axisPlaces } from './order.ts';
-import { similarityTables } from './tables.ts';
-
-export interface SimilarityFound extends FindingsWithTables {
-  readonly options: SimilarityOptions;
-  readonly unit: 'fragment' | 'item';
-  readonly assemblagesLabel: string;
-  readonly kindsLabel: string;
-  readonly table: CrossedTable;
-  readonly likeness: Condensed;
-  /** One a pair, in the order of `likeness`. */
-  readonly intervals: readonly (ResampledInterval | Unavailable)[];
-  /** p of "both are draws from one source" for each pair, plain and adjusted (Holm) over the pairs. */
-  readonly sameSource: readonly { readonly p: number; readonly pAdjusted: number; readonly method: string }[];
-  /** Order in which neighbours are alike: the leaves of an average-linkage tree. */
-  readonly foundOrder: readonly number[];
-  readonly diversity: readonly AssemblageDiversity[];
-  /** Records to which richness is rarefied. */
-  readonly rarefiedTo: number;
-  readonly whereWhen: WhereWhen;
-  readonly axes: AxisPlaces | Unavailable;
-  /** Assemblages placed on the axes afterwards: those of the table that were named, then those typed in. */
-  readonly newcomers: readonly Newcomer[];
-  readonly distances: readonly DistanceTest[];
-}
+import { axisPlaces } from './order.ts';
+import { byOtherCoefficients, rankPairs } from './ranking.ts';
 
 /** Assemblages smaller than this do not set the size to which the others are rarefied. */
 const LEAST_RAREFIED = 5;
+/** Below this many items an assemblage says little about the kinds it held. */
+const SMALL_ASSEMBLAGE = 10;
+/** Kinds with fewer records can dominate a correspondence analysis. */
+const RARE = 5;
 
 /**
  * Which assemblages are alike in their kinds, how sure is that, how diverse are they, and does their
@@ -55,7 +38,8 @@ const LEAST_RAREFIED = 5;
  */
 export function computeSimilarity(input: AnalysisInput, options: SimilarityOptions): SimilarityFound {
   const { records, register, unit, random } = input;
-  const table = crossedTable(records, options.assemblages, options.of, register);
+  const counted = countedAtLevel(records, options.assemblages, options.of, register, options.level);
+  const { table, recorded } = counted;
   const stranger = options.supplementary.find((label) => !table.rows.includes(label));
   if (stranger !== undefined) {
     throw new InputError(
@@ -94,12 +78,30 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
   );
   const sizes = table.counts.map((line) => line.reduce((sum, count) => sum + count, 0));
   const enough = sizes.filter((size) => size >= LEAST_RAREFIED);
-  const rarefiedTo = Math.min(...(enough.length > 0 ? enough : sizes));
+  const rarefiedTo = (enough.length > 0 ? enough : sizes).reduce((least, size) => Math.min(least, size));
+  const ranking = rankPairs(table, options, random.stream('ranking'));
+  const told = adjusted.map((p) => toldAt(p, options.confidence));
+  const itemsFewerThan = (most: number) =>
+    table.rows.flatMap((label, row) =>
+      items[row].length < most ? [{ label, items: items[row].length }] : [],
+    );
   const whereWhen = whereAndWhen(records, table, options.places);
   const axes = axisPlaces(table, whereWhen.spans, options, random.stream('order'));
-  const compared = {
+  const compared: Omit<SimilarityFound, 'n'> = {
     options,
     unit,
+    level: levelSaid(options.level, counted.found),
+    ranking,
+    asRecorded: recorded === null ? null : rankPairs(recorded, options, random.stream('ranking as recorded')),
+    otherCoefficients: byOtherCoefficients(table, ranking, options),
+    notToldApart: pairs.flatMap(([first, second], place) =>
+      told[place] === 'not told apart' ? [`${table.rows[first]} with ${table.rows[second]}`] : [],
+    ),
+    tooFew: itemsFewerThan(LEAST_RANKED),
+    few: itemsFewerThan(SMALL_ASSEMBLAGE),
+    rare: table.columns.filter(
+      (_, column) => table.counts.reduce((sum, line) => sum + line[column], 0) < RARE,
+    ),
     assemblagesLabel: labelOf(options.assemblages),
     kindsLabel: labelOf(options.of),
     table,
@@ -108,6 +110,7 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
     sameSource: tests.map(({ p, method, relabellings }, place) => ({
       p,
       pAdjusted: adjusted[place],
+      told: told[place],
       method:
         `${method === 'exact' ? 'exact, all' : ''} ${relabellings} ${method === 'exact' ? '' : 'random '}ways to deal the items`.trim(),
     })),
@@ -127,12 +130,11 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
     ...compared,
     n: {
       ...behind(table.entries.map(({ record }) => record)),
-      setAside: table.lacking.map(({ attribute, rows }) => ({
-        reason: `${labelOf(attribute)} not recorded`,
+      setAside: lackingAtLevel(counted, labelOf).map(({ reason, rows }) => ({
+        reason,
         fragments: behind(rows).fragments,
       })),
     },
-    tables: similarityTables(compared),
   };
 }
 
@@ -144,20 +146,48 @@ function newcomersOf(
   options: SimilarityOptions,
   random: Random,
 ): readonly Newcomer[] {
-  const place = (late: Parameters<typeof placeLate>[0], stream: Random): Omit<Newcomer, 'likeness'> =>
+  const place = (
+    late: Parameters<typeof placeLate>[0],
+    stream: Random,
+  ): Omit<Newcomer, 'likeness' | 'most'> =>
     'why' in axes
       ? { label: late.label, n: late.items.length, unplaced: 0, at: axes, cloud: [], limits: [] }
       : placeLate(late, axes.found, table.columns.length, options, stream);
   return [
     ...options.supplementary.map((label) => {
       const row = table.rows.indexOf(label);
-      return { ...place({ label, items: items[row], strange: 0 }, random.stream(label)), likeness: [] };
+      return {
+        ...place({ label, items: items[row], strange: 0 }, random.stream(label)),
+        likeness: [],
+        most: { why: 'its likeness stands among the pairs' },
+      };
     }),
-    ...typed.map((site) => ({
-      ...place({ label: site.label, items: itemsOf(site), strange: site.strange }, random.stream(site.label)),
-      likeness: likenessOf(site, table, items, options, random.stream(`likeness ${site.label}`)),
-    })),
+    ...typed.map((site) => {
+      const likeness = likenessOf(site, table, items, options, random.stream(`likeness ${site.label}`));
+      const own = itemsOf(site);
+      const enough = likeness.filter(({ label }) => items[table.rows.indexOf(label)].length >= LEAST_RANKED);
+      return {
+        ...place({ label: site.label, items: own, strange: site.strange }, random.stream(site.label)),
+        likeness,
+        most: mostOf(enough, own.length),
+      };
+    }),
   ];
+}
+
+/** Values that should tie may differ in their last bits. */
+const TIE = 1e-9;
+
+/** @param likeness most alike first. */
+function mostOf(likeness: Newcomer['likeness'], own: number): Newcomer['most'] {
+  if (own < LEAST_RANKED) return { why: `it has ${own} of the ${LEAST_RANKED} items that a ranking needs` };
+  if (likeness.length === 0) return { why: `no other has the ${LEAST_RANKED} items that a ranking needs` };
+  const [{ value }] = likeness;
+  const near = TIE * Math.max(1, Math.abs(value));
+  return {
+    labels: likeness.filter((one) => Math.abs(one.value - value) <= near).map(({ label }) => label),
+    value,
+  };
 }
 
 /** Counts of all assemblages but two, as one row. */

@@ -1,16 +1,10 @@
 import { spaceDistances, timeDistances, type WhereWhen } from '../../fragments/where-when.ts';
 import { assemblageSimilarity, unlikeness } from '../../numerics/assemblages/similarity.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
-import { type MantelTest, mantelTest } from '../../numerics/tests/mantel.ts';
-import type { Unavailable } from '../contract.ts';
+import { mantelTest } from '../../numerics/tests/mantel.ts';
+import { toldAt } from '../verdicts.ts';
+import type { DistanceTest } from './found.ts';
 import type { SimilarityOptions } from './options.ts';
-
-/** One comparison of distances. */
-export interface DistanceTest {
-  readonly against: string;
-  readonly apartFrom: string | null;
-  readonly answer: MantelTest | Unavailable;
-}
 
 /**
  * Are assemblages that lie far apart in space or time less alike? Mantel's test with each, and with each
@@ -22,9 +16,9 @@ export function distanceTests(
   options: SimilarityOptions,
   random: Random,
 ): DistanceTest[] {
-  const answer = (wanted: 'time' | 'space', apart: 'time' | 'space' | null): DistanceTest => {
+  const answer = (wanted: 'time' | 'space', apart: 'time' | 'space' | null): Omit<DistanceTest, 'told'> => {
     const needs = new Set([wanted, ...(apart === null ? [] : [apart])]);
-    const head = { against: SAID[wanted], apartFrom: apart === null ? null : SAID[apart] };
+    const head = { against: wanted, apartFrom: apart };
     if (needs.has('space') && 'why' in measure) return { ...head, answer: measure };
     const geographic = !('why' in measure) && measure.geographic;
     const known = counts.flatMap((_, row) => {
@@ -56,7 +50,10 @@ export function distanceTests(
       }),
     };
   };
-  return [answer('space', null), answer('time', null), answer('space', 'time'), answer('time', 'space')];
+  return [answer('space', null), answer('time', null), answer('space', 'time'), answer('time', 'space')].map(
+    (one) => ({
+      ...one,
+      told: toldAt('why' in one.answer ? one.answer : one.answer.p, options.confidence),
+    }),
+  );
 }
-
-const SAID = { time: 'time', space: 'space' } as const;

@@ -4,24 +4,8 @@ import { drawnCounts } from '../../numerics/assemblages/draws.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { bootstrapInterval } from '../../numerics/resampling/bootstrap.ts';
 import type { Unavailable } from '../contract.ts';
+import type { AssemblageDiversity, Measure } from './found.ts';
 import type { SimilarityOptions } from './options.ts';
-
-export interface Measure {
-  readonly value: number | Unavailable;
-  readonly low: number | Unavailable;
-  readonly high: number | Unavailable;
-}
-
-export interface AssemblageDiversity {
-  readonly n: number;
-  readonly items: number;
-  readonly richness: number;
-  readonly rarefied: Measure;
-  readonly shannon: Measure;
-  readonly simpson: Measure;
-  readonly evenness: Measure;
-  readonly chao1: Measure;
-}
 
 /**
  * How many kinds each assemblage holds and how evenly, with limits: Shannon, Simpson, evenness and rarefied

@@ -11,9 +11,10 @@ import {
   kindStyle,
   SEQUENTIAL,
 } from '../figure-style.ts';
+import { limitBars, partByLimits } from '../limit-bars.ts';
 import { printCount, printNumber } from '../phrasing.ts';
 import { biplotFigure, orderFigure } from './axes-figures.ts';
-import type { SimilarityFound } from './compute.ts';
+import type { SimilarityFound } from './found.ts';
 
 /** Matrix in found order, biplot, order against time, diversity. */
 export function similarityFigures(found: SimilarityFound): Readonly<Record<string, Figure>> {
@@ -77,33 +78,29 @@ function matrixFigure(found: SimilarityFound): Figure {
 function diversityFigure(found: SimilarityFound): Figure {
   const { table, diversity, rarefiedTo, unit } = found;
   const names = table.rows.map((label, row) => escapeText(`${label} (${diversity[row].n})`));
-  const number = (value: unknown) => (typeof value === 'number' ? value : null);
-  const middles = diversity.map(({ rarefied }) => number(rarefied.value));
-  const ends = (which: 'low' | 'high') =>
-    diversity.map(({ rarefied }, row) => {
-      const end = number(rarefied[which]);
-      const middle = middles[row];
-      return end === null || middle === null ? 0 : Math.max(0, which === 'low' ? middle - end : end - middle);
-    });
+  const { barred, bare } = partByLimits(
+    diversity.flatMap(({ rarefied: { value, low, high } }, row) => {
+      if (typeof value !== 'number') return [];
+      const known = typeof low === 'number' && typeof high === 'number';
+      return [{ y: names[row], value, low: known ? low : null, high: known ? high : null }];
+    }),
+  );
+  const name = `kinds expected in ${rarefiedTo} ${unit}s`;
   return {
     data: [
-      {
-        type: 'scatter',
-        mode: 'markers',
-        name: `kinds expected in ${rarefiedTo} ${unit}s`,
-        x: middles,
-        y: names,
-        error_x: {
-          type: 'data',
-          symmetric: false,
-          array: ends('high'),
-          arrayminus: ends('low'),
-          color: GROUND.ink,
-          thickness: 1,
-          width: 4,
-        },
-        marker: kindMarker(kindStyle(0), 9),
-      },
+      ...[barred, bare]
+        .filter((points) => points.length > 0)
+        .map((points, part) => ({
+          type: 'scatter',
+          mode: 'markers',
+          name,
+          legendgroup: name,
+          showlegend: part === 0,
+          x: points.map(({ value }) => value),
+          y: points.map(({ y }) => y),
+          ...(points === barred ? { error_x: limitBars(barred, GROUND.ink) } : {}),
+          marker: kindMarker(kindStyle(0), 9),
+        })),
       {
         type: 'scatter',
         mode: 'markers',
@@ -115,7 +112,12 @@ function diversityFigure(found: SimilarityFound): Figure {
     ],
     layout: figureLayout({
       x: axis('kinds', { rangemode: 'tozero' }),
-      y: axis(found.assemblagesLabel, { autorange: 'reversed', type: 'category' }),
+      y: axis(found.assemblagesLabel, {
+        autorange: 'reversed',
+        type: 'category',
+        categoryorder: 'array',
+        categoryarray: names,
+      }),
       height: 130 + 28 * table.rows.length,
     }),
     caption:

@@ -1,16 +1,18 @@
-import { answerOf } from '../before-answers.ts';
 import type { Analysis } from '../contract.ts';
-import { computeSimilarity, type SimilarityFound } from './compute.ts';
+import { computeSimilarity } from './compute.ts';
 import { similarityFigures } from './figures.ts';
+import type { SimilarityFound } from './found.ts';
 import { type SimilarityOptions, similarityOptions } from './options.ts';
-import { similarityWords } from './words.ts';
+import { similarityTables } from './tables.ts';
+import { ALWAYS, similarityWords } from './words.ts';
 
 export const similarity: Analysis<SimilarityOptions, SimilarityFound> = {
   kind: 'similarity',
   question: 'Which assemblages are alike?',
   options: similarityOptions,
+  always: ALWAYS,
   compute: computeSimilarity,
   figures: similarityFigures,
-  tables: ({ tables }) => tables,
-  words: (found) => answerOf(similarityWords(found)),
+  tables: similarityTables,
+  words: similarityWords,
 };

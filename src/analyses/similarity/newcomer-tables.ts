@@ -1,11 +1,11 @@
 import { NAMED, SAID } from '../coefficient-option.ts';
 import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
-import type { Compared } from './tables.ts';
+import type { SimilarityFound } from './found.ts';
 
 const col = (id: string, label: string): ResultColumn => ({ id, label });
 
 /** Where assemblages placed afterwards fall, and whom those typed in are like; nothing where there are none. */
-export function newcomerTables({ newcomers, options, unit }: Compared): Record<string, ResultTable> {
+export function newcomerTables({ newcomers, options, unit }: SimilarityFound): Record<string, ResultTable> {
   if (newcomers.length === 0) return {};
   const level = `${Number((options.confidence * 100).toPrecision(6))} %`;
   const typed = newcomers.filter(({ likeness }) => likeness.length > 0);
@@ -54,7 +54,7 @@ export function newcomerTables({ newcomers, options, unit }: Compared): Record<s
                 ...('why' in interval ? [interval, interval] : [interval.low, interval.high]),
               ]),
             ),
-            note: `${SAID[options.coefficient]}; most alike first. Limits at ${level}: the spread about the value found when the ${unit}s of both are drawn again; each count of the new site is taken for one item.`,
+            note: `${SAID[options.coefficient]}; most alike first. Limits: ${level} of draws of the ${unit}s of both, moved so that their middle is the value found; each count of the new site is taken for one item.`,
           },
         }),
   };

@@ -7,27 +7,8 @@ import { assemblageSimilarity, isDistance } from '../../numerics/assemblages/sim
 import { quantileSorted } from '../../numerics/describing/quantile.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { type Correspondence, projectRow } from '../../numerics/ordination/correspondence.ts';
-import type { ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
-import type { Unavailable } from '../contract.ts';
+import type { Newcomer } from './found.ts';
 import type { SimilarityOptions } from './options.ts';
-
-/** An assemblage that took no part in finding the axes, and was placed on them afterwards. */
-export interface Newcomer {
-  readonly label: string;
-  /** Records counted, and those of kinds that no assemblage on the axes has: they do not move it. */
-  readonly n: number;
-  readonly unplaced: number;
-  readonly at: readonly [number, number] | Unavailable;
-  /** The same for its items drawn again; limits of each axis at the confidence. */
-  readonly cloud: readonly (readonly [number, number])[];
-  readonly limits: readonly { readonly low: number; readonly high: number }[];
-  /** To every other assemblage, most alike first. Of counts typed in; others stand among the pairs. */
-  readonly likeness: readonly {
-    readonly label: string;
-    readonly value: number;
-    readonly interval: ResampledInterval | Unavailable;
-  }[];
-}
 
 /** Counts typed in, in the columns of the table; `strange` counts kinds that no assemblage has. */
 export interface TypedSite {
@@ -94,7 +75,7 @@ export function placeLate(
   columns: number,
   options: SimilarityOptions,
   random: Random,
-): Omit<Newcomer, 'likeness'> {
+): Omit<Newcomer, 'likeness' | 'most'> {
   const { items } = late;
   const two = (at: Float64Array): [number, number] => [at[0], found.axes > 1 ? at[1] : 0];
   const place = (choice: ArrayLike<number>) => projectRow(found, drawnCounts(items, choice, columns));

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { coefficientOption } from '../coefficient-option.ts';
+import { levelOption } from '../level-option.ts';
 import { attributeId, groupingId } from '../shared-options.ts';
 
 export const similarityOptions = z.strictObject({
@@ -11,6 +12,7 @@ export const similarityOptions = z.strictObject({
     title: 'Kinds',
     description: 'The attribute of kinds in whose counts they are compared, such as structure or fibre.',
   }),
+  level: levelOption,
   coefficient: coefficientOption,
   supplementary: z.array(z.string().min(1)).default([]).meta({
     title: 'Placed afterwards',

@@ -2,34 +2,13 @@ import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import type { Span } from '../../fragments/where-when.ts';
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
-import { type Correspondence, correspondence, projectRow } from '../../numerics/ordination/correspondence.ts';
+import { correspondence, projectRow } from '../../numerics/ordination/correspondence.ts';
 import { permutationTest } from '../../numerics/resampling/permutation.ts';
 import { spearman } from '../../numerics/tests/trend.ts';
 import type { Unavailable } from '../contract.ts';
+import { toldAt } from '../verdicts.ts';
+import type { AxisPlaces, DateAgreement } from './found.ts';
 import type { SimilarityOptions } from './options.ts';
-
-/** Where every assemblage lies on the axes; placed ones took no part in finding them. */
-export interface AxisPlaces {
-  readonly found: Correspondence;
-  /** Coordinates of every assemblage on the first two axes (the second 0 where there is one axis), null where it has none. */
-  readonly rows: readonly (readonly [number, number] | null)[];
-  readonly columns: readonly (readonly [number, number] | null)[];
-  readonly placed: readonly boolean[];
-  /** Assemblages from one end of the first axis to the other, the earlier end first where dates tell. */
-  readonly order: readonly number[];
-  readonly againstDates: DateAgreement | Unavailable;
-}
-
-export interface DateAgreement {
-  /** Spearman's rho of place on the first axis and date, 0 to 1 since an axis has no direction of its own. */
-  readonly rho: number;
-  readonly p: number;
-  readonly method: string;
-  readonly n: number;
-  /** Over years drawn within the spans: central 95 % of the absolute rho. */
-  readonly low: number;
-  readonly high: number;
-}
 
 const DRAWS = 999;
 
@@ -119,6 +98,7 @@ function agreement(
       size(dated.map(({ span }) => span.from + years.next() * (span.to - span.from))),
     ),
   );
+  const tail = (1 - options.confidence) / 2;
   return {
     rho: Math.abs(rho),
     p: test.p,
@@ -127,7 +107,8 @@ function agreement(
         ? `exact, all ${test.relabellings} orders`
         : `${test.relabellings} random orders`,
     n: dated.length,
-    low: drawn.length === 0 ? Math.abs(rho) : quantileSorted(drawn, 0.025),
-    high: drawn.length === 0 ? Math.abs(rho) : quantileSorted(drawn, 0.975),
+    low: drawn.length === 0 ? Math.abs(rho) : quantileSorted(drawn, tail),
+    high: drawn.length === 0 ? Math.abs(rho) : quantileSorted(drawn, 1 - tail),
+    told: toldAt(test.p, options.confidence),
   };
 }

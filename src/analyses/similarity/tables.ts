@@ -1,16 +1,15 @@
 import { condensedIndex } from '../../numerics/dissimilarity/condensed.ts';
 import { NAMED, SAID } from '../coefficient-option.ts';
 import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
-import { printNumber } from '../phrasing.ts';
+import { levelNote } from '../level-said.ts';
+import { printLevel, printNumber } from '../phrasing.ts';
 import { YEARS_IN_FILES, yearColumn } from '../years.ts';
 import { axesTables } from './axes-tables.ts';
-import type { SimilarityFound } from './compute.ts';
+import type { SimilarityFound } from './found.ts';
 import { newcomerTables } from './newcomer-tables.ts';
 
-export type Compared = Omit<SimilarityFound, 'n' | 'tables'>;
-
 /** Counts, likeness, diversity, axes, and distances against distances. */
-export function similarityTables(found: Compared): Record<string, ResultTable> {
+export function similarityTables(found: SimilarityFound): Record<string, ResultTable> {
   return {
     counts: countsTable(found),
     matrix: matrixTable(found),
@@ -24,7 +23,7 @@ export function similarityTables(found: Compared): Record<string, ResultTable> {
 
 const col = (id: string, label: string): ResultColumn => ({ id, label });
 
-function countsTable({ table, assemblagesLabel, whereWhen, unit }: Compared): ResultTable {
+function countsTable({ table, assemblagesLabel, whereWhen, unit, level }: SimilarityFound): ResultTable {
   return {
     title: `Counts of ${unit}s`,
     columns: [
@@ -43,11 +42,17 @@ function countsTable({ table, assemblagesLabel, whereWhen, unit }: Compared): Re
         ...(span === null ? [{ why: 'not dated' }, { why: 'not dated' }] : [span.from, span.to]),
       ];
     }),
-    note: YEARS_IN_FILES,
+    note: `${YEARS_IN_FILES}${levelNote(level, unit)}`,
   };
 }
 
-function matrixTable({ table, likeness, foundOrder, assemblagesLabel, options }: Compared): ResultTable {
+function matrixTable({
+  table,
+  likeness,
+  foundOrder,
+  assemblagesLabel,
+  options,
+}: SimilarityFound): ResultTable {
   return {
     title: 'Likeness in found order',
     columns: [
@@ -64,7 +69,7 @@ function matrixTable({ table, likeness, foundOrder, assemblagesLabel, options }:
   };
 }
 
-function pairsTable({ table, likeness, intervals, sameSource, options }: Compared): ResultTable {
+function pairsTable({ table, likeness, intervals, sameSource, options }: SimilarityFound): ResultTable {
   const rows: TableCell[][] = [];
   let place = 0;
   for (const [first, label] of table.rows.entries()) {
@@ -77,6 +82,7 @@ function pairsTable({ table, likeness, intervals, sameSource, options }: Compare
         ...('why' in interval ? [interval, interval] : [interval.low, interval.high]),
         sameSource[place].p,
         sameSource[place].pAdjusted,
+        sameSource[place].told,
         sameSource[place].method,
       ]);
       place++;
@@ -92,10 +98,11 @@ function pairsTable({ table, likeness, intervals, sameSource, options }: Compare
       col('high', 'at most'),
       col('p', 'p, one source'),
       col('pAdjusted', 'p adjusted'),
+      col('told', 'one source'),
       col('method', 'p from'),
     ],
     rows,
-    note: `${SAID[options.coefficient]}; limits at ${Number((options.confidence * 100).toPrecision(6))} % by drawing items again within both assemblages (the spread of the draws about the value found; draws themselves are always less alike than what they are drawn from). p: that both are draws from one source, items dealt between them (DeBoer, Kintigh & Rostoker 1996), adjusted over the pairs (Holm).`,
+    note: `${SAID[options.coefficient]}; limits: ${printLevel(options.confidence)} of draws of the items of both, moved so that their middle is the value found (draws are less alike than what they are drawn from). p: that both are draws from one source, items dealt between them (DeBoer, Kintigh & Rostoker 1996), adjusted over the pairs (Holm).`,
   };
 }
 
@@ -106,7 +113,7 @@ function diversityTable({
   assemblagesLabel,
   options,
   unit,
-}: Compared): ResultTable {
+}: SimilarityFound): ResultTable {
   const limits = (id: string, label: string) => [
     col(id, label),
     col(`${id}Low`, `${label} at least`),
@@ -147,7 +154,7 @@ function diversityTable({
   };
 }
 
-function distancesTable({ distances, options, whereWhen }: Compared): ResultTable {
+function distancesTable({ distances, options, whereWhen }: SimilarityFound): ResultTable {
   const { measure } = whereWhen;
   return {
     title: 'Unlikeness against distance',
@@ -156,17 +163,19 @@ function distancesTable({ distances, options, whereWhen }: Compared): ResultTabl
       col('apartFrom', 'apart from distance in'),
       col('statistic', 'rank correlation'),
       col('p', 'p'),
+      col('told', 'verdict'),
       col('method', 'p from'),
       col('n', 'assemblages'),
     ],
-    rows: distances.map(({ against, apartFrom, answer }): TableCell[] =>
+    rows: distances.map(({ against, apartFrom, answer, told }): TableCell[] =>
       'why' in answer
-        ? [against, apartFrom, answer, answer, '', null]
+        ? [against, apartFrom, answer, answer, told, '', null]
         : [
             against,
             apartFrom,
             answer.statistic,
             answer.p,
+            told,
             answer.method === 'exact'
               ? `exact, all ${answer.relabellings} orders`
               : `${answer.relabellings} random orders`,

@@ -1,162 +1,171 @@
-import { isDistance } from '../../numerics/assemblages/similarity.ts';
-import type { Words } from '../before-answers.ts';
-import { LIMITS_OF_LIKENESS, NAMED } from '../coefficient-option.ts';
-import { printCount, printList, printNumber, printP } from '../phrasing.ts';
-import type { SimilarityFound } from './compute.ts';
+import type { Answer } from '../contract.ts';
+import { sayFolds } from '../level-said.ts';
+import { coefficientName, type Rank, sayLikeness } from '../likeness-rank.ts';
+import { oneSentence } from '../one-sentence.ts';
+import {
+  inSentence,
+  printCount,
+  printLevel,
+  printList,
+  printNumber,
+  printP,
+  printSmall,
+  printSome,
+} from '../phrasing.ts';
+import type { DistanceTest, SimilarityFound } from './found.ts';
+import { similarityTurns, whatWouldSettle } from './turns-words.ts';
 
-/** Below this many records an assemblage says little about the kinds it held. */
-const SMALL_ASSEMBLAGE = 10;
-
-/** The most and the least alike, the order against dates, distances; and what to mind. */
-export function similarityWords(found: SimilarityFound): Words {
-  const sentences = [
-    extremes(found),
-    ...newcomerWords(found),
-    orderWords(found),
-    ...distanceWords(found),
-  ].filter((part) => part !== '');
-  return { sentence: `${sentences.join('. ')}.`, cautions: cautionsOf(found) };
-}
-
-function extremes({
-  table,
-  likeness,
-  intervals,
-  sameSource,
-  options,
-  kindsLabel,
-  n,
-}: SimilarityFound): string {
-  const pairs = table.rows.flatMap((first, i) =>
-    table.rows.slice(i + 1).map((second) => `${first} and ${second}`),
-  );
-  const order = pairs
-    .map((name, place) => ({ name, place, value: likeness.values[place] }))
-    .sort((a, b) => b.value - a.value || a.place - b.place);
-  if (isDistance(options.coefficient)) order.reverse();
-  const limits = (place: number, lead: string) => {
-    const interval = intervals[place];
-    return 'why' in interval
-      ? ''
-      : `${lead}${printNumber(options.confidence * 100)} % ${printNumber(interval.low)} to ${printNumber(interval.high)}`;
+/** Which assemblages are the most and the least alike; on what that rests, and what would change it. */
+export function similarityWords(found: SimilarityFound): Answer {
+  return {
+    answer: answerOf(found),
+    because: [likenessLine(found), sourceLine(found), ...newcomerLines(found), orderLine(found)].slice(0, 4),
+    unless: similarityTurns(found),
+    next: whatWouldSettle(found),
   };
-  const say = ({ name, place, value }: (typeof order)[number]) =>
-    `${name} (${printNumber(value)}${limits(place, '; ')})`;
-  const size = `n = ${printCount(n.items, 'item')} in ${table.rows.length} assemblages`;
-  const apart = sameSource.filter(({ pAdjusted }) => pAdjusted < 1 - options.confidence).length;
-  const source = `; ${apart} of ${printCount(sameSource.length, 'pair')} ${apart === 1 ? 'is' : 'are'} distinguishable from two draws from one source (Holm)`;
-  if (order.length === 1)
-    return `In ${kindsLabel} the ${NAMED[options.coefficient]} coefficient of ${order[0].name} is ${printNumber(order[0].value)}${limits(0, ', ')}; ${size}; ${printP(sameSource[0].p)} that both are draws from one source`;
-  return `In ${kindsLabel} most alike are ${say(order[0])}, least ${say(order[order.length - 1])}, by the ${NAMED[options.coefficient]} coefficient; ${size}${source}`;
 }
 
-function newcomerWords({ newcomers, options }: SimilarityFound): string[] {
-  return newcomers.flatMap(({ label, n, likeness }) => {
+/** What holds wherever assemblages are compared by counts. */
+export const ALWAYS: readonly string[] = [
+  'Samples are less alike than what they were drawn from, the more so the fewer their items; whether two may come from one source is told by its p, not by how alike they are.',
+  'Counts of kinds are what was found, kept and recorded: preservation alone can make places alike or unlike, and a kind not found is not shown to have been absent.',
+  'An axis has no direction of its own, and an order along it is an order in time only where nothing else orders the kinds.',
+];
+
+function answerOf(found: SimilarityFound): string {
+  const { ranking, asRecorded, kindsLabel, table, sameSource, level } = found;
+  const kinds = inSentence(kindsLabel);
+  const newcomer = found.newcomers.flatMap(({ label, likeness, most }) =>
+    likeness.length === 0 || 'why' in most
+      ? []
+      : [`${label} is ${most.labels.length > 1 ? 'equally' : 'most'} like ${printSome(most.labels, 3)}`],
+  );
+  const { most, least } = ranking;
+  if ('why' in most)
+    return oneSentence([...newcomer.slice(0, 1), `which are alike in ${kinds} cannot be told: ${most.why}`]);
+  const recordedMost = isTurned(most, asRecorded?.most ?? most);
+  const recordedLeast = 'why' in least ? null : isTurned(least, asRecorded?.least ?? least);
+  if (table.rows.length === 2) {
+    const told = sameSource[0].told === 'told apart' ? 'are told apart' : 'are not told apart';
+    return oneSentence(
+      [
+        ...newcomer.slice(0, 1).map((one) => `in ${kinds} ${one}`),
+        `in ${kinds} ${both(most.labels[0])} ${told}`,
+      ],
+      level.folds.length > 0 ? [', counted at the level that both record'] : [],
+    );
+  }
+  const start = newcomer.length > 0 ? `in ${kinds} ${newcomer[0]}; of the others` : `in ${kinds}`;
+  const plain =
+    most.labels.length > 1 || most.rivals.length > 0
+      ? `${both(most.labels[0])}, but not for sure`
+      : both(most.labels[0]);
+  return oneSentence(
+    [`${start} ${sayPairs(most, 'most')}`, `${start} most alike are ${plain}`],
+    recordedMost === null ? [] : [`; as recorded it would be ${recordedMost}`],
+    'why' in least
+      ? []
+      : recordedLeast === null
+        ? [`; ${sayPairs(least, 'least')}`, `; least ${both(least.labels[0])}`]
+        : [
+            `; least ${both(least.labels[0])}, but as recorded ${recordedLeast}`,
+            `; the least alike hang on the recording`,
+          ],
+  );
+}
+
+/** The leader as recorded, where it is none at the level. */
+function isTurned(rank: Rank, other: Rank | { readonly why: string }): string | null {
+  if ('why' in other) return null;
+  return other.labels.some((label) => rank.labels.includes(label)) ? null : both(other.labels[0]);
+}
+
+/** A pair by itself reads "A and B"; among others "A with B" keeps the pairs apart. */
+const both = (pair: string) => pair.replace(' with ', ' and ');
+
+function sayPairs({ labels, rivals }: Rank, how: 'most' | 'least'): string {
+  const near =
+    rivals.length === 0
+      ? ''
+      : `, though ${rivals[0].label}${rivals.length > 1 ? ` and ${rivals.length - 1} more` : ''} cannot be ruled out`;
+  if (labels.length === 1) return `${how} alike are ${both(labels[0])}${near}`;
+  return `equally ${how === 'most' ? 'alike' : 'unlike'} are ${printList(labels)}, a tie of ${printSmall(labels.length)} pairs${near}`;
+}
+
+function likenessLine(found: SimilarityFound): string {
+  const { ranking, options, n, table, unit } = found;
+  const { coefficient, confidence } = options;
+  const size = `${printCount(unit === 'item' ? n.items : n.fragments, unit)} in ${table.rows.length} assemblages`;
+  const said = (rank: Rank | { readonly why: string }, how: string) => {
+    if ('why' in rank) return '';
+    const interval = intervalOf(found, rank.labels[0]);
+    const limits =
+      interval === undefined || 'why' in interval
+        ? ''
+        : `, ${printNumber(interval.low)} to ${printNumber(interval.high)} in ${printLevel(confidence)} of draws`;
+    return `; ${how} ${both(rank.labels[0])} ${sayLikeness(rank.value, coefficient)}${limits} (${how} in ${printNumber(rank.share * 100, 2)} % of draws)`;
+  };
+  const level = found.level.folds.length > 0 ? `; counted as ${sayFolds(found.level)}` : '';
+  return `${coefficientName(coefficient)}, ${size}${said(ranking.most, 'most alike')}${said(ranking.least, 'least alike')}${level}.`;
+}
+
+function intervalOf({ table, intervals }: SimilarityFound, name: string) {
+  const pairs = table.rows.flatMap((first, i) =>
+    table.rows.slice(i + 1).map((second) => `${first} with ${second}`),
+  );
+  return intervals[pairs.indexOf(name)];
+}
+
+function sourceLine({ sameSource, notToldApart }: SimilarityFound): string {
+  if (sameSource.length === 1)
+    return `Draws of one source are ${sameSource[0].told === 'told apart' ? 'excluded' : 'not excluded'}: ${printP(sameSource[0].p)} (items dealt between the two).`;
+  const apart = sameSource.filter(({ told }) => told === 'told apart').length;
+  const not = notToldApart.length === 0 ? '' : `; not ${printSome(notToldApart, 3)}`;
+  return `Told apart from draws of one source: ${apart} of ${printCount(sameSource.length, 'pair')}${not} (items dealt between the two, p adjusted after Holm).`;
+}
+
+function newcomerLines({ newcomers, options }: SimilarityFound): string[] {
+  const typed = newcomers.filter(({ likeness }) => likeness.length > 0);
+  if (typed.length === 0) return [];
+  const lines = typed.map(({ label, n, likeness, most }) => {
     const [first] = likeness;
-    const last = likeness.at(-1);
-    if (first === undefined || last === undefined) return [];
+    const last = likeness[likeness.length - 1];
     const say = ({ label: other, value, interval }: typeof first) =>
-      `${other} (${printNumber(value)}${'why' in interval ? '' : `; ${printNumber(options.confidence * 100)} % ${printNumber(interval.low)} to ${printNumber(interval.high)}`})`;
-    return [`${label} (n = ${n}) is most like ${say(first)} and least like ${say(last)}`];
+      `${other} ${sayLikeness(value, options.coefficient)}${'why' in interval ? '' : `, ${printNumber(interval.low)} to ${printNumber(interval.high)} in ${printLevel(options.confidence)} of draws`}`;
+    const why = 'why' in most ? `, not ranked, since ${most.why}` : '';
+    return `${label} (n = ${n}): nearest ${say(first)}; farthest ${say(last)}${why}`;
   });
+  return [`${lines.join('. ')}.`];
 }
 
-function orderWords({ axes, options }: SimilarityFound): string {
-  if ('why' in axes) return `Axes could not be found: ${axes.why}`;
+function orderLine(found: SimilarityFound): string {
+  return `${printList([datesOf(found), ...distancesOf(found)])}.`;
+}
+
+function datesOf({ axes }: SimilarityFound): string {
+  if ('why' in axes) return `No axes: ${axes.why}`;
   const { againstDates } = axes;
   if ('why' in againstDates)
-    return `Order along the first axis was not set against dates (${againstDates.why})`;
-  const said =
-    `Spearman rho ${printNumber(againstDates.rho, 2)}, ${printNumber(againstDates.low, 2)} to ${printNumber(againstDates.high, 2)} within the spans, ` +
-    `${printP(againstDates.p)}, n = ${againstDates.n}`;
-  return againstDates.p < 1 - options.confidence
+    return `The order along the first axis was not set against dates (${againstDates.why})`;
+  const { rho, low, high, p, n, told } = againstDates;
+  const said = `Spearman rho ${printNumber(rho, 2)}, ${printNumber(low, 2)} to ${printNumber(high, 2)} within the spans, ${printP(p)}, n = ${n}`;
+  return told === 'told apart'
     ? `The order along the first axis goes with the dates (${said})`
-    : `The order along the first axis is not distinguishable from one that has nothing to do with the dates (${said})`;
+    : `The order along the first axis is not told apart from one that has nothing to do with the dates (${said})`;
 }
 
-/** What goes with distance, each with its numbers; what is not shown to, in one breath: its table has the rest. */
-function distanceWords({ distances, options }: SimilarityFound): string[] {
-  const tested = distances.flatMap(({ answer, ...rest }) => ('why' in answer ? [] : [{ ...rest, answer }]));
-  const alpha = 1 - options.confidence;
-  const name = ({ against, apartFrom }: (typeof tested)[number]) =>
-    apartFrom === null ? against : `${against} apart from ${apartFrom}`;
-  const shown = tested
-    .filter(({ answer }) => answer.p < alpha)
-    .map(
-      (one) =>
-        `The further apart in ${name(one)} the less alike (rank Mantel r = ${printNumber(one.answer.statistic, 2)}, ${printP(one.answer.p)}, n = ${one.answer.n} assemblages)`,
-    );
-  const not = tested.filter(({ answer }) => answer.p >= alpha);
-  if (not.length === 0) return shown;
-  const least = Math.min(...not.map(({ answer }) => answer.p));
-  const said = not.length === 1 ? printP(least) : `least ${printP(least)}`;
-  return [
-    ...shown,
-    `That assemblages further apart in ${printList(not.map(name))} are less alike is not shown (rank Mantel, ${said}, n = ${not[0].answer.n})`,
-  ];
+/** Space and time, and one apart from the other where only that shows a relation. */
+function distancesOf({ distances }: SimilarityFound): string[] {
+  const tested = distances.filter(({ answer }) => !('why' in answer));
+  const falls = tested.filter(({ told }) => told === 'told apart');
+  if (tested.length === 0) return [];
+  if (falls.length > 0) return [`likeness falls with distance in ${printList(falls.map(sayDistance))}`];
+  const plain = tested.filter(({ apartFrom }) => apartFrom === null);
+  return [`that likeness falls with distance is not shown (${plain.map(sayDistance).join('; ')})`];
 }
 
-function cautionsOf(found: SimilarityFound): string[] {
-  const { table, options, axes, unit, n, distances, kindsLabel } = found;
-  const cautions: string[] = [];
-  const sizes = table.counts.map((line) => line.reduce((sum, count) => sum + count, 0));
-  cautions.push(LIMITS_OF_LIKENESS);
-  const small = table.rows.flatMap((label, row) =>
-    sizes[row] < SMALL_ASSEMBLAGE ? [`${label} (${sizes[row]})`] : [],
-  );
-  if (small.length > 0) {
-    cautions.push(
-      `Fewer than ${SMALL_ASSEMBLAGE} ${unit}s in ${printList(small)}: their likeness to others is mostly chance; read the intervals.`,
-    );
-  }
-  const rare = table.columns.filter(
-    (_, column) => table.counts.reduce((sum, line) => sum + line[column], 0) < 5,
-  );
-  if (rare.length > 0 && !('why' in axes)) {
-    cautions.push(
-      `Fewer than 5 ${unit}s of ${printList(rare)}: rare kinds and small assemblages can dominate a correspondence analysis; the table of contributions shows it.`,
-    );
-  }
-  if (table.nested.length > 0) {
-    cautions.push(
-      `${printList(table.nested)} stand${table.nested.length === 1 ? 's' : ''} beside narrower kinds of the same: assemblages recorded more closely look different for that alone.`,
-    );
-  }
-  for (const { label, n, unplaced } of found.newcomers) {
-    if (unplaced > 0)
-      cautions.push(
-        `${unplaced} of ${n} of ${label} are of kinds that none on the axes has; they say nothing about its place on the map, which shows it too near the others.`,
-      );
-    if (n < SMALL_ASSEMBLAGE)
-      cautions.push(
-        `${label} has ${printCount(n, unit)}: its place is mostly chance; see how far its cloud reaches.`,
-      );
-  }
-  if (options.coefficient === 'jaccard') {
-    cautions.push(
-      'Presence lists grow with the number of finds: small assemblages look poor and unlike; two that both lack a kind are not thereby alike.',
-    );
-  }
-  if (options.coefficient === 'bray-curtis') {
-    cautions.push('Bray-Curtis works on counts: assemblages of unlike size cannot be fully alike.');
-  }
-  if (distances.some(({ answer }) => !('why' in answer) && answer.n < 8)) {
-    cautions.push(
-      'Few assemblages enter the tests against distance: only strong relations could be seen, and pairs share their assemblages.',
-    );
-  }
-  cautions.push(
-    `Counts in ${kindsLabel} are what was found, kept and recorded; preservation can make assemblages alike or unlike, and a kind not found is not shown to have been absent.`,
-  );
-  if (unit === 'fragment' && n.items < n.fragments) {
-    cautions.push(
-      `${n.fragments} fragments come from ${n.items} items; items were drawn whole, but counts and coefficients still count fragments.`,
-    );
-  }
-  const aside = n.setAside.reduce((sum, entry) => sum + entry.fragments, 0);
-  if (aside > 0)
-    cautions.push(
-      `${printCount(aside, 'fragment')} set aside: ${n.setAside.map(({ reason }) => reason).join('; ')}.`,
-    );
-  return cautions;
+function sayDistance({ against, apartFrom, answer }: DistanceTest): string {
+  if ('why' in answer) return against;
+  const besides = apartFrom === null ? '' : ` apart from ${apartFrom}`;
+  return `${against}${besides}: rank Mantel r = ${printNumber(answer.statistic, 2)}, ${printP(answer.p)}, n = ${answer.n}`;
 }

@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { COEFFICIENTS } from '../../../src/analyses/coefficient-option.ts';
+import { printNumber, printTurn } from '../../../src/analyses/phrasing.ts';
 import { similarity } from '../../../src/analyses/similarity/index.ts';
 import { condensedIndex } from '../../../src/numerics/dissimilarity/condensed.ts';
 import { expectClose } from '../../numerics/close.ts';
 import { reference } from '../../references/reference.ts';
+import { faultsOfAnswer } from '../answer-rules.ts';
 import { ask, everyNumber, inputFrom, linesOf } from '../ask.ts';
+import { demoAnswer, numbersWithoutSource, readable } from '../demo-answer.ts';
 
 const quick = { relabellings: 199, resamples: 199 };
 const question = { assemblages: 'site', of: 'fibre', ...quick };
@@ -34,8 +37,8 @@ describe(`likeness, against ${tool} (${version}), absolute 1e-9`, () => {
   it.each(COEFFICIENTS.filter((name) => name !== 'chi-square' && wanted[name] !== undefined))(
     '%s',
     (coefficient) => {
-      const { found } = ask(similarity, inputFrom(rows), { ...question, coefficient });
-      linesOf(found.tables.pairs).forEach((line, pair) => {
+      const { tables } = ask(similarity, inputFrom(rows), { ...question, coefficient });
+      linesOf(tables.pairs).forEach((line, pair) => {
         const [i, j] = [
           [0, 1],
           [0, 4],
@@ -56,8 +59,8 @@ describe(`likeness, against ${tool} (${version}), absolute 1e-9`, () => {
 
 describe('worked values', () => {
   it('Brainerd-Robinson of (10, 30, 60) and (20, 20, 60) is 180 (200 minus 20, by hand after Robinson 1951)', () => {
-    const { found } = ask(similarity, inputFrom(rowsOf({ a: [10, 30, 60], b: [20, 20, 60] })), question);
-    expectClose(linesOf(found.tables.pairs)[0].likeness as number, 180);
+    const { tables } = ask(similarity, inputFrom(rowsOf({ a: [10, 30, 60], b: [20, 20, 60] })), question);
+    expectClose(linesOf(tables.pairs)[0].likeness as number, 180);
   });
 
   it('correspondence analysis of the smoking table (Greenacre 1984; inertias from R ca)', () => {
@@ -68,13 +71,13 @@ describe('worked values', () => {
       JE: [18, 24, 33, 13],
       SC: [10, 6, 7, 2],
     };
-    const { found } = ask(similarity, inputFrom(rowsOf(smoke)), question);
-    const inertias = linesOf(found.tables.axes).map(({ inertia }) => inertia as number);
+    const { tables } = ask(similarity, inputFrom(rowsOf(smoke)), question);
+    const inertias = linesOf(tables.axes).map(({ inertia }) => inertia as number);
     [0.0747591059, 0.0100171805, 0.0004135741].forEach((value, axis) => {
       expectClose(inertias[axis], value, 1e-7);
     });
     const axis1 = Object.fromEntries(
-      linesOf(found.tables.assemblagesOnAxes).map(({ assemblage, axis1: at }) => [
+      linesOf(tables.assemblagesOnAxes).map(({ assemblage, axis1: at }) => [
         assemblage,
         Math.abs(at as number),
       ]),
@@ -92,8 +95,11 @@ describe('worked values', () => {
 
   it('an assemblage placed afterwards lies where an active one of the same profile lies', () => {
     const table = { a: [8, 2, 1], b: [1, 9, 3], c: [2, 3, 9], late: [4, 1, 0.5].map((count) => 2 * count) };
-    const { found } = ask(similarity, inputFrom(rowsOf(table)), { ...question, supplementary: ['late'] });
-    const lines = linesOf(found.tables.assemblagesOnAxes);
+    const { tables } = ask(similarity, inputFrom(rowsOf(table)), {
+      ...question,
+      supplementary: ['late'],
+    });
+    const lines = linesOf(tables.assemblagesOnAxes);
     const at = (name: string) => lines.find(({ assemblage }) => assemblage === name)?.axis1 as number;
     expect(lines.find(({ assemblage }) => assemblage === 'late')?.role).toBe('placed afterwards');
     expectClose(at('late'), at('a'));
@@ -115,21 +121,17 @@ describe('order, time and space', () => {
       { date: [100 * i, 100 * i + 50] as const, east: 10 * i, north: (i % 2) * 3 },
     ]),
   );
-  const { found, words, figures } = ask(similarity, inputFrom(rowsOf(table, placed)), {
+  const { found, tables, words, figures } = ask(similarity, inputFrom(rowsOf(table, placed)), {
     ...question,
     places: ['east', 'north'],
   });
 
   it('a battleship series comes out in the order of its dates, early first', () => {
-    expect(linesOf(found.tables.order).map(({ assemblage }) => assemblage)).toEqual([
-      'p',
-      'q',
-      'r',
-      's',
-      't',
-      'u',
-    ]);
-    expect(words.answer).toContain('The order along the first axis goes with the dates (Spearman rho 1');
+    expect(linesOf(tables.order).map(({ assemblage }) => assemblage)).toEqual(['p', 'q', 'r', 's', 't', 'u']);
+    expect(words.because.join(' ')).toContain(
+      'The order along the first axis goes with the dates (Spearman rho 1',
+    );
+    expect(words.because.join(' ')).toContain('likeness falls with distance in');
     // Of 720 orders two are perfect.
     const axes = found.axes;
     if ('why' in axes || 'why' in axes.againstDates) throw new Error('expected an order against dates');
@@ -137,7 +139,7 @@ describe('order, time and space', () => {
   });
 
   it('unlikeness grows with distance in space and in time', () => {
-    const lines = linesOf(found.tables.distances);
+    const lines = linesOf(tables.distances);
     expect(lines.map(({ against, apartFrom }) => [against, apartFrom])).toEqual([
       ['space', null],
       ['time', null],
@@ -151,7 +153,7 @@ describe('order, time and space', () => {
 
   it('without dates and places says so and still compares', () => {
     const bare = ask(similarity, inputFrom(rowsOf(table)), question);
-    expect(linesOf(bare.found.tables.distances).map(({ p }) => p)).toEqual([
+    expect(linesOf(bare.tables.distances).map(({ p }) => p)).toEqual([
       { why: 'no source records latitude and longitude, and no "places" are named' },
       { why: 'no assemblage is dated' },
       { why: 'no source records latitude and longitude, and no "places" are named' },
@@ -162,7 +164,7 @@ describe('order, time and space', () => {
 
   it('draws the matrix in an order in which neighbours are alike', () => {
     // The tree joins what is most alike first, so each pair of neighbours in the series stands together.
-    const order = linesOf(found.tables.matrix).map(({ assemblage }) => String(assemblage));
+    const order = linesOf(tables.matrix).map(({ assemblage }) => String(assemblage));
     expect([...order].sort()).toEqual(['p', 'q', 'r', 's', 't', 'u']);
     const joined = found.likeness.values.indexOf(Math.max(...found.likeness.values));
     const pairs = ['p', 'q', 'r', 's', 't', 'u'].flatMap((a, i, all) => all.slice(i + 1).map((b) => [a, b]));
@@ -176,7 +178,7 @@ describe('order, time and space', () => {
 describe('one source', () => {
   it('equal assemblages are not distinguishable, disjoint ones are', () => {
     const p = (table: Record<string, number[]>) =>
-      linesOf(ask(similarity, inputFrom(rowsOf(table)), question).found.tables.pairs)[0].p as number;
+      linesOf(ask(similarity, inputFrom(rowsOf(table)), question).tables.pairs)[0].p as number;
     expect(p({ a: [6, 6], b: [6, 6] })).toBe(1);
     expect(p({ a: [12, 0], b: [0, 12] })).toBeLessThan(0.01);
   });
@@ -186,7 +188,7 @@ describe('one source', () => {
         Array.from({ length: 8 }, () => ({ site, item: `${site}${item}`, fibre: `k${s}` })),
       ),
     );
-    expectClose(linesOf(ask(similarity, inputFrom(rows), question).found.tables.pairs)[0].p as number, 2 / 6);
+    expectClose(linesOf(ask(similarity, inputFrom(rows), question).tables.pairs)[0].p as number, 2 / 6);
   });
 });
 
@@ -204,6 +206,7 @@ describe('refusals', () => {
   it('the smallest assemblages give words or numbers, never NaN, and the same for the same seed', () => {
     const answer = () => ask(similarity, inputFrom(rowsOf({ a: [1, 0], b: [0, 1], c: [3, 4] })), question);
     expect(everyNumber(answer()).some(Number.isNaN)).toBe(false);
+    expect(faultsOfAnswer(answer().words)).toEqual([]);
     expect(JSON.stringify(answer())).toBe(JSON.stringify(answer()));
   });
 });
@@ -216,41 +219,43 @@ describe('assemblages placed afterwards', () => {
   });
 
   it('one with the counts of another lies on it, and is as alike as can be', () => {
-    const { found, words, figures } = ask(
+    const { tables, words, figures } = ask(
       similarity,
       inputFrom(rowsOf(table)),
       site('new', { k0: 9, k1: 3, k2: 2 }),
     );
-    const [line] = linesOf(found.tables.newcomers);
-    const twin = linesOf(found.tables.assemblagesOnAxes).find(({ assemblage }) => assemblage === 'p');
+    const [line] = linesOf(tables.newcomers);
+    const twin = linesOf(tables.assemblagesOnAxes).find(({ assemblage }) => assemblage === 'p');
     expect(Math.abs((line.axis1 as number) - (twin?.axis1 as number))).toBeLessThan(1e-9);
     expect(Math.abs((line.axis2 as number) - (twin?.axis2 as number))).toBeLessThan(1e-9);
     expect((line.low1 as number) < (line.axis1 as number)).toBe(true);
     expect((line.high1 as number) > (line.axis1 as number)).toBe(true);
-    const [likest] = linesOf(found.tables.newcomerLikeness);
+    const [likest] = linesOf(tables.newcomerLikeness);
     expect([likest.label, likest.likeness]).toEqual(['p', 200]);
-    expect(words.answer).toContain('new (n = 14) is most like p (200;');
+    expect(words.answer).toMatch(/^In fibre new is most like p; of the others most alike are r and s/);
+    expect(words.because.join(' ')).toContain('new (n = 14): nearest p 200 of 200');
     expect(figures.biplot.caption).toContain('Stars: placed afterwards');
   });
 
   it('leaves every other answer as it is without the new site', () => {
-    const plain = ask(similarity, inputFrom(rowsOf(table)), question).found;
-    const { tables } = ask(similarity, inputFrom(rowsOf(table)), site('new', { k0: 1 })).found;
+    const plain = ask(similarity, inputFrom(rowsOf(table)), question);
+    const { tables } = ask(similarity, inputFrom(rowsOf(table)), site('new', { k0: 1 }));
     for (const name of Object.keys(plain.tables)) expect(tables[name]).toEqual(plain.tables[name]);
   });
 
   it('one of the table that is named is drawn again too', () => {
-    const { found } = ask(similarity, inputFrom(rowsOf(table)), { ...question, supplementary: ['s'] });
-    const [line] = linesOf(found.tables.newcomers);
+    const { found, tables } = ask(similarity, inputFrom(rowsOf(table)), {
+      ...question,
+      supplementary: ['s'],
+    });
+    const [line] = linesOf(tables.newcomers);
     expect([line.label, line.n, line.unplaced]).toEqual(['s', 13, 0]);
     expect(found.newcomers[0].cloud).toHaveLength(quick.resamples);
   });
 
   it('kinds that no assemblage has are counted, do not move it, and lower its likeness', () => {
-    const [few, many] = [0, 14].map(
-      (strange) =>
-        ask(similarity, inputFrom(rowsOf(table)), site('new', { k0: 9, k1: 3, k2: 2, limeBast: strange }))
-          .found,
+    const [few, many] = [0, 14].map((strange) =>
+      ask(similarity, inputFrom(rowsOf(table)), site('new', { k0: 9, k1: 3, k2: 2, limeBast: strange })),
     );
     const [a, b] = [few, many].map(({ tables }) => linesOf(tables.newcomers)[0]);
     expect([b.n, b.unplaced]).toEqual([28, 14]);
@@ -266,5 +271,93 @@ describe('assemblages placed afterwards', () => {
     expect(refused(site('new', { oter: 1 }))).toThrow(
       '"oter" is no kind that is known; write one of "k0", "k1", "k2".',
     );
+  });
+});
+
+describe('the verdict', () => {
+  const words = (table: Readonly<Record<string, readonly number[]>>, options: object = {}) => {
+    const said = ask(similarity, inputFrom(rowsOf(table)), { ...question, ...options }).words;
+    expect(faultsOfAnswer(said)).toEqual([]);
+    return said;
+  };
+
+  it('calls a tie of pairs a tie', () => {
+    const { answer } = words({ a: [9, 1], b: [18, 2], c: [1, 9], d: [2, 18] });
+    expect(answer).toMatch(/^In fibre equally alike are a with b and c with d, a tie of two pairs/);
+  });
+
+  it('ranks no assemblage of fewer than five items, and names it as left out', () => {
+    const { answer, unless } = words({ a: [12, 3], b: [3, 1], c: [6, 9], d: [1, 14] });
+    expect(answer).not.toMatch(/ b /);
+    expect(unless.map(printTurn).join(' ')).toContain('b (4); b is not ranked');
+  });
+
+  it('says of two whether they are told apart', () => {
+    expect(words({ a: [20, 1], b: [1, 20] }).answer).toBe('In fibre a and b are told apart.');
+    expect(words({ a: [10, 10], b: [11, 9] }).answer).toBe('In fibre a and b are not told apart.');
+  });
+
+  it('names a rival of the most alike, and how often it comes first', () => {
+    const { answer, unless } = words({ a: [10, 5, 0], b: [9, 6, 0], c: [0, 6, 9], d: [0, 4, 11] });
+    expect(answer).toMatch(/most alike are|equally alike/);
+    expect(answer).toContain('cannot be ruled out');
+    expect(unless.map(printTurn).join(' ')).toMatch(/most alike come .* of draws of the items/);
+  });
+
+  it('tells apart at the confidence that was asked for', () => {
+    const pair = (confidence: number) =>
+      ask(similarity, inputFrom(rowsOf({ a: [9, 3], b: [4, 8] })), { ...question, confidence }).found
+        .sameSource[0];
+    const { pAdjusted, told } = pair(0.95);
+    expect(told).toBe('not told apart');
+    expect(pair(1 - pAdjusted).told).toBe('told apart');
+  });
+});
+
+describe('counted at the level that all record', () => {
+  const structure = (site: string, counts: Readonly<Record<string, number>>) =>
+    Object.entries(counts).flatMap(([kind, count]) =>
+      Array.from({ length: count }, () => ({ site, structure: kind })),
+    );
+  // The same finds: b writes only the broad term.
+  const rows = [
+    ...structure('a', { openTwining: 8, closeTwining: 8, tabby: 4 }),
+    ...structure('b', { twined: 16, tabby: 4 }),
+    ...structure('c', { openTwining: 8, closeTwining: 2, tabby: 10 }),
+  ];
+  const asked = (level: object = {}) =>
+    ask(similarity, inputFrom(rows), { ...question, of: 'structure', ...level });
+
+  it('finds two catalogues of the same finds alike, and says what the words alone would have said', () => {
+    const { found, words, tables } = asked();
+    const line = (a: string, b: string) =>
+      linesOf(tables.pairs).find(({ first, second }) => first === a && second === b);
+    expectClose(line('a', 'b')?.likeness as number, 200);
+    expect(words.answer).toMatch(/most alike are a and b, .*; as recorded it would be a and c/);
+    expect(words.unless[0]).toMatchObject({ what: 'Counted by the words as recorded', overturns: true });
+    expect(found.level.folds[0].because[0]).toEqual({ label: 'b', broad: 16, of: 16 });
+    expect(tables.counts.note).toContain('since b says no more of 16 of 16');
+  });
+
+  it('counts the words as they stand where that is asked', () => {
+    const { tables, words } = asked({ level: 'recorded' });
+    const [first] = linesOf(tables.pairs);
+    // a and b share tabby alone: 20 % of each.
+    expectClose(first.likeness as number, 40);
+    expect(words.answer).toMatch(/most alike are a and c/);
+  });
+});
+
+describe('the demo', () => {
+  it('is answered by the rules, as read and kept, with the numbers of its tables', async () => {
+    const result = demoAnswer('alike');
+    expect(faultsOfAnswer(result.words)).toEqual([]);
+    await expect(readable(result)).toMatchFileSnapshot('snapshots/demo-alike.txt');
+    const pairs = linesOf(result.tables.pairs).sort(
+      (a, b) => (b.likeness as number) - (a.likeness as number),
+    );
+    expect(result.words.answer).toContain(`${pairs[0].first} and ${pairs[0].second}`);
+    expect(result.words.because[0]).toContain(`${printNumber(pairs[0].likeness as number)} of 200`);
+    expect(numbersWithoutSource(result.words, result.tables, [result.n.items])).toEqual([]);
   });
 });

@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { similarityOptions } from '../../../analyses/similarity/options.ts';
 import type { AnalysisResult } from '../../../study/results.ts';
 import { usePreviewed } from '../../engine/use-previewed.ts';
 import { useRun } from '../../engine/use-run.ts';
@@ -150,7 +151,7 @@ function AssemblagesScreen() {
               <Choice
                 label="Likeness by"
                 options={COEFFICIENTS}
-                value={(alike.coefficient as string | undefined) ?? 'brainerd-robinson'}
+                value={similarityOptions.shape.coefficient.parse(alike.coefficient)}
                 onChange={(id) => set({ coefficient: id }, 'another coefficient')}
               />
             )}

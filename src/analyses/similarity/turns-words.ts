@@ -1,0 +1,169 @@
+import type { Turn } from '../contract.ts';
+import { sayTooBroad } from '../level-said.ts';
+import { coefficientName, type Rank } from '../likeness-rank.ts';
+import { inSentence, printCount, printList, printNumber, printSome } from '../phrasing.ts';
+import type { SimilarityFound } from './found.ts';
+
+/** What would change which assemblages are alike: what was tried and does so first. */
+export function similarityTurns(found: SimilarityFound): readonly Turn[] {
+  const turns = [
+    ...recordedTurns(found),
+    ...coefficientTurns(found),
+    ...rivalTurns(found),
+    ...sizeTurns(found),
+    ...ownCautions(found),
+    ...asideTurns(found),
+  ];
+  return [...turns.filter(({ overturns }) => overturns), ...turns.filter(({ overturns }) => !overturns)];
+}
+
+function recordedTurns({ level, ranking, asRecorded, table, unit }: SimilarityFound): Turn[] {
+  if (asRecorded === null || 'why' in ranking.most || 'why' in asRecorded.most) {
+    if (table.nested.length === 0) return [];
+    return [
+      {
+        what: 'Recorded more closely everywhere',
+        size: `${printList(table.nested)} stand${table.nested.length === 1 ? 's' : ''} beside narrower kinds of the same, so that places recorded more closely look different for that alone`,
+        overturns: false,
+      },
+    ];
+  }
+  const turned = (here: Rank, there: Rank) => !there.labels.some((label) => here.labels.includes(label));
+  const least =
+    'why' in ranking.least || 'why' in asRecorded.least ? null : [ranking.least, asRecorded.least];
+  const overturns = turned(ranking.most, asRecorded.most) || (least !== null && turned(least[0], least[1]));
+  const said = `most alike ${printSome(asRecorded.most.labels, 2)}${least === null ? '' : `, least ${printSome(least[1].labels, 2)}`}`;
+  const out = level.tooBroad.length === 0 ? '' : `; left out here: ${sayTooBroad(level, unit)}`;
+  return [
+    {
+      what: 'Counted by the words as recorded',
+      size: `${overturns ? '' : 'still '}${said}${out}`,
+      overturns,
+    },
+  ];
+}
+
+function coefficientTurns({ otherCoefficients }: SimilarityFound): Turn[] {
+  return otherCoefficients
+    .filter(({ overturns }) => overturns)
+    .map(({ coefficient, most }) => ({
+      what: `By another coefficient, ${coefficientName(coefficient)}`,
+      size: `most alike ${printSome(most, 2)}`,
+      overturns: true,
+    }));
+}
+
+function rivalTurns({ ranking }: SimilarityFound): Turn[] {
+  return (['most', 'least'] as const).flatMap((how): Turn[] => {
+    const rank = ranking[how];
+    if ('why' in rank || rank.rivals.length === 0) return [];
+    const shares = rank.rivals
+      .slice(0, 3)
+      .map(({ label, share }) => `${label} in ${printNumber(share * 100, 2)} %`);
+    return [
+      {
+        what: 'Had other items been found',
+        size: `${how} alike come ${printList(shares)} of draws of the items`,
+        overturns: false,
+      },
+    ];
+  });
+}
+
+function sizeTurns({ few, tooFew, unit, table }: SimilarityFound): Turn[] {
+  if (few.length === 0) return [];
+  const named = printSome(
+    few.map(({ label, items }) => `${label} (${items})`),
+    3,
+  );
+  const left =
+    tooFew.length === 0
+      ? ''
+      : `; ${printSome(
+          tooFew.map(({ label }) => label),
+          3,
+        )} ${tooFew.length === 1 ? 'is' : 'are'} not ranked`;
+  return [
+    {
+      what: `With more ${unit}s`,
+      size: `${few.length} of ${table.rows.length} have so few that their likeness is mostly chance: ${named}${left}`,
+      overturns: false,
+    },
+  ];
+}
+
+function ownCautions({ options, newcomers, rare, axes, unit }: SimilarityFound): Turn[] {
+  const unplaced = newcomers.filter((one) => one.unplaced > 0);
+  return [
+    ...(options.coefficient === 'jaccard'
+      ? [
+          {
+            what: 'Were all assemblages as large',
+            size: 'small ones have fewer kinds by size alone, and presence does not make up for it',
+            overturns: false,
+          },
+        ]
+      : []),
+    ...(options.coefficient === 'bray-curtis'
+      ? [
+          {
+            what: 'Were all assemblages as large',
+            size: 'Bray-Curtis works on counts, and those of unlike size cannot be fully alike',
+            overturns: false,
+          },
+        ]
+      : []),
+    ...(rare.length > 0 && !('why' in axes)
+      ? [
+          {
+            what: `On the map, without kinds of fewer than five ${unit}s`,
+            size: `${printSome(rare, 3)} can dominate the axes`,
+            overturns: false,
+          },
+        ]
+      : []),
+    ...unplaced.map(({ label, n, unplaced: count }) => ({
+      what: `On the map, ${label}`,
+      size: `${count} of ${n} are of kinds that none on the axes has, so that it lies too near the others`,
+      overturns: false,
+    })),
+  ];
+}
+
+function asideTurns({ n, unit }: SimilarityFound): Turn[] {
+  const aside = n.setAside.reduce((sum, { fragments }) => sum + fragments, 0);
+  const turns: Turn[] = [];
+  if (aside > 0)
+    turns.push({
+      what: 'Were what is set aside known',
+      size: `${printCount(aside, 'fragment')}: ${n.setAside.map(({ reason, fragments }) => `${inSentence(reason)} (${fragments})`).join('; ')}`,
+      overturns: false,
+    });
+  if (unit === 'fragment' && n.items < n.fragments)
+    turns.push({
+      what: 'Counted by item',
+      size: `${n.fragments} fragments come from ${n.items} items; draws take items whole, but counts and coefficients are of fragments`,
+      overturns: false,
+    });
+  return turns;
+}
+
+/** What would settle which are alike. */
+export function whatWouldSettle({ ranking, level, axes, distances, tooFew }: SimilarityFound): string[] {
+  const worst = level.folds[0];
+  const gaps = distances.some(({ answer }) => 'why' in answer) || 'why' in axes || 'why' in axes.againstDates;
+  return [
+    ...(worst?.because[0] === undefined
+      ? []
+      : [
+          `${worst.label} of ${worst.because[0].label} told apart as elsewhere: ${printSome(worst.narrower, 3)}.`,
+        ]),
+    ...('why' in ranking.most || tooFew.length > 0 ? ['More items with a kind recorded.'] : []),
+    ...(!('why' in ranking.most) && ranking.most.rivals.length > 0
+      ? [
+          `More items of ${printSome([...ranking.most.labels, ...ranking.most.rivals.map(({ label }) => label)], 3)}.`,
+        ]
+      : []),
+    ...(gaps ? ['Places and dates of the assemblages, to test whether likeness follows them.'] : []),
+  ];
+}
