@@ -1,13 +1,10 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
-import { validity } from '../../numerics/grouping/validity.ts';
 import type { ResultTable, TableCell, Unavailable } from '../contract.ts';
-import type { Reference } from './reference-tables.ts';
-import type { Compared } from './tables.ts';
-import type { Trust } from './trust.ts';
+import type { GroupingFound, Reference, Trust } from './found.ts';
 
 /** Every number of groups tried, with all that speaks for or against it. */
-export function choiceTable(found: Compared): ResultTable {
-  const { tried, trust, k, matrix } = found;
+export function choiceTable(found: GroupingFound): ResultTable {
+  const { tried, trust, k } = found;
   const widthsAt = (reference: Reference | Unavailable, count: number): TableCell[] => {
     if (isUnavailable(reference)) return [reference, reference];
     const entry = reference.byCount.find((line) => line.k === count);
@@ -34,7 +31,7 @@ export function choiceTable(found: Compared): ResultTable {
       { id: 'chosen', label: 'chosen' },
     ],
     rows: tried.map((partition) => {
-      const indices = validity(matrix, partition.membership);
+      const indices = partition.validity;
       return [
         partition.k,
         partition.meanSilhouette ?? { why: 'fewer than two groups' },
@@ -46,7 +43,7 @@ export function choiceTable(found: Compared): ResultTable {
         indices.calinskiHarabasz,
         indices.daviesBouldin,
         indices.dunn,
-        partition.k === 0 ? { why: 'no group was found' } : smallestGroup(partition.membership, partition.k),
+        partition.k === 0 ? { why: 'no group was found' } : partition.smallest,
         partition.k === k,
       ];
     }),
@@ -74,7 +71,7 @@ function strengthAt({ predictionStrength }: Trust, k: number): TableCell {
   return Number.isNaN(mean) ? { why: 'a half of the items has fewer records than groups' } : mean;
 }
 
-export function referencesTable({ trust }: Compared): ResultTable {
+export function referencesTable({ trust }: GroupingFound): ResultTable {
   const line = (name: string, reference: Reference | Unavailable): TableCell[] =>
     isUnavailable(reference)
       ? [name, reference, reference, reference, reference, reference]
@@ -98,10 +95,4 @@ export function referencesTable({ trust }: Compared): ResultTable {
       'p is the share of tables, this one included, whose best groups are as good: (b + 1)/(m + 1). ' +
       `Judged on ${trust.records} records.`,
   };
-}
-
-function smallestGroup(membership: Int32Array, k: number): number {
-  const sizes = new Int32Array(k);
-  for (const group of membership) if (group >= 0) sizes[group]++;
-  return Math.min(...sizes);
 }

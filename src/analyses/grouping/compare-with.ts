@@ -6,27 +6,9 @@ import {
   adjustedRand,
   contingency,
   matchGroups,
-  type VMeasure,
   vMeasure,
 } from '../../numerics/grouping/agreement.ts';
-import type { Unavailable } from '../contract.ts';
-
-/** The groups set against a recorded classification. */
-export interface Agreement {
-  readonly attribute: string;
-  readonly label: string;
-  readonly kinds: readonly string[];
-  /** counts[kind][group] */
-  readonly counts: readonly (readonly number[])[];
-  /** The group paired with each kind, -1 for none. */
-  readonly match: readonly number[];
-  readonly adjustedRand: number | Unavailable;
-  readonly adjustedMutualInformation: number | Unavailable;
-  readonly vMeasure: VMeasure | Unavailable;
-  readonly n: number;
-  /** Grouped records without a recorded kind. */
-  readonly missing: number;
-}
+import type { Agreement } from './found.ts';
 
 /** How far do the groups agree with a recorded classification? InputError where it is a number. */
 export function agreementWith(

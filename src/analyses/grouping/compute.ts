@@ -3,76 +3,35 @@ import { compareRecords } from '../../fragments/comparison.ts';
 import type { Condensed } from '../../numerics/dissimilarity/condensed.ts';
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { fuzzyMembership } from '../../numerics/grouping/fuzzy-membership.ts';
-import type { GroupStability } from '../../numerics/grouping/stability.ts';
-import { copheneticCorrelation, type MergeTree } from '../../numerics/grouping/tree.ts';
-import type { FindingsWithTables } from '../before-answers.ts';
+import { copheneticCorrelation } from '../../numerics/grouping/tree.ts';
+import { validity } from '../../numerics/grouping/validity.ts';
 import { comparisonSettings } from '../comparison-options.ts';
-import type { AnalysisInput, Unavailable } from '../contract.ts';
-import { type Agreement, agreementWith } from './compare-with.ts';
+import type { AnalysisInput } from '../contract.ts';
+import { agreementWith } from './compare-with.ts';
 import { requireNumbers } from './compared.ts';
-import { type ContextTally, contextTallies } from './context.ts';
+import { contextTallies } from './context.ts';
 import { findCore } from './core.ts';
-import { type Mark, marksOf } from './marks.ts';
+import {
+  BORDERLINE,
+  type Group,
+  type GroupedRecord,
+  type GroupingFound,
+  type Partition,
+  type Tried,
+  type Variants,
+} from './found.ts';
+import { marksOf } from './marks.ts';
+import { namesOf } from './names.ts';
 import type { GroupingOptions } from './options.ts';
-import type { Partition } from './partition.ts';
-import { type Rule, separatingRules } from './rules.ts';
-import { groupingTables } from './tables.ts';
-import { renumber, type Trust, trustIn } from './trust.ts';
+import { restatedBy } from './restated.ts';
+import { separatingRules } from './rules.ts';
+import { renumber, trustIn } from './trust.ts';
+import { againOf, structureOf, verdictOf } from './verdict.ts';
 
-/** One record, with its place among the groups. */
-export interface GroupedRecord {
-  /** Row in the table of records. */
-  readonly row: number;
-  readonly id: string;
-  readonly item: string;
-  readonly source: string;
-  readonly sourceRow: number;
-  /** 0 = largest group, -1 = in none. */
-  readonly group: number;
-  /** NaN for a record in no group. */
-  readonly silhouette: number;
-  /** The nearest other group. */
-  readonly neighbour: number;
-  /** Dissimilarity to the medoid of its own group. */
-  readonly toMedoid: number;
-}
-
-export interface Group {
-  readonly size: number;
-  /** Place in `records` of the member that stands best for the others. */
-  readonly medoid: number;
-  readonly silhouette: number;
-  readonly stability: GroupStability | Unavailable;
-  readonly marks: readonly Mark[];
-  readonly rule: Rule;
-  /** Members whose silhouette width is at most BORDERLINE. */
-  readonly borderline: number;
-}
-
-export interface GroupingFound extends FindingsWithTables {
-  readonly options: GroupingOptions;
-  readonly unit: 'fragment' | 'item';
-  readonly k: number;
-  readonly records: readonly GroupedRecord[];
-  readonly groups: readonly Group[];
-  readonly meanSilhouette: number | null;
-  readonly tried: readonly Partition[];
-  readonly tree: MergeTree | null;
-  readonly cophenetic: number | null;
-  readonly trust: Trust;
-  /** Share of each record in each group, records by groups; null for large tables and fewer than two groups. */
-  readonly graded: Float64Array | null;
-  readonly context: readonly ContextTally[];
-  readonly agreement: Agreement | null;
-  /** Dissimilarities among the records at the places `inMatrix`: all, or a sample of a large table. */
-  readonly matrix: Condensed;
-  readonly inMatrix: Int32Array;
-  readonly sampled: boolean;
-  readonly notes: readonly string[];
-}
-
-/** At this silhouette width or below a record sits hardly better in its group than in the next. */
-export const BORDERLINE = 0.05;
+/** Nothing is typical of fewer records (common practice, no source). */
+const FEWEST_OF_A_GROUP = 5;
+/** A pair of one group should fall together in this share of other ways for the group to be called firm. */
+const FIRM = 0.8;
 
 /**
  * Which fragments belong together, what does each group consist of, and how far is it to be trusted?
@@ -116,6 +75,7 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
       sourceRow: records.origin[row].row,
       group: membership[place],
       silhouette: core.widths[place],
+      borderline: membership[place] >= 0 && core.widths[place] <= BORDERLINE,
       neighbour: core.neighbour[place],
       toMedoid: core.toMedoid[place],
     }),
@@ -123,30 +83,46 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
   const attributes = comparison.attributes.map(({ attribute }) => attribute.id);
   const inMatrix = core.inMatrix.map((place) => rows[place]);
   const rules = separatingRules(records, attributes, inMatrix, core.chosen.membership, k, register);
+  const marks = core.medoids.map((_, group) =>
+    marksOf(records, attributes, rows, membership, group, register),
+  );
+  const names = namesOf(marks);
   const groups = core.medoids.map((medoid, group): Group => {
     const members = grouped.filter((record) => record.group === group);
-    const { stability } = trust;
+    const stability = isUnavailable(trust.stability)
+      ? trust.stability
+      : (trust.stability[group] ?? { why: 'the group has no member among the records resampled' });
+    const drawn = isUnavailable(stability) || stability.resamples === 0 ? null : stability.mean;
     return {
       size: members.length,
+      name: names[group],
+      small: members.length < FEWEST_OF_A_GROUP,
       medoid,
       silhouette: members.reduce((sum, record) => sum + record.silhouette, 0) / members.length,
-      stability: isUnavailable(stability)
-        ? stability
-        : (stability[group] ?? { why: 'the group has no member among the records resampled' }),
-      marks: marksOf(records, attributes, rows, membership, group, register),
+      stability,
+      again: againOf(drawn),
+      firm: isUnavailable(trust.variants) ? null : isFirm(trust.variants, group),
+      marks: marks[group],
       rule: rules[group],
-      borderline: members.filter((record) => record.silhouette <= BORDERLINE).length,
+      borderline: members.filter(({ borderline }) => borderline).length,
     };
   });
   const placed = grouped.filter((record) => record.group >= 0);
-  const found = {
+  const meanSilhouette =
+    k < 2 ? null : placed.reduce((sum, record) => sum + record.silhouette, 0) / placed.length;
+  const restated = restatedBy(records, attributes, rows, membership, k, register, random.stream('restated'));
+  const behind = (list: Int32Array) => countBehind(input.fragments, records, input.unit, list);
+  return {
     options,
     unit: input.unit,
+    verdict: verdictOf(meanSilhouette, trust, restated),
+    restated,
     k,
     records: grouped,
     groups,
-    meanSilhouette: k < 2 ? null : placed.reduce((sum, record) => sum + record.silhouette, 0) / placed.length,
-    tried: core.tried,
+    meanSilhouette,
+    structure: structureOf(meanSilhouette),
+    tried: core.tried.map((partition) => measured(matrix, partition)),
     tree: core.tree,
     cophenetic: core.tree === null ? null : copheneticCorrelation(matrix, core.tree),
     trust,
@@ -160,10 +136,6 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
     inMatrix: core.inMatrix,
     sampled: core.sampled,
     notes: comparison.notes,
-  };
-  const behind = (list: Int32Array) => countBehind(input.fragments, records, input.unit, list);
-  return {
-    ...found,
     n: {
       ...behind(rows),
       setAside:
@@ -171,8 +143,21 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
           ? []
           : [{ reason: reasonFor(options), fragments: behind(core.setAside).fragments }],
     },
-    tables: groupingTables(found),
   };
+}
+
+function measured(matrix: Condensed, partition: Partition): Tried {
+  const sizes = new Int32Array(partition.k);
+  for (const group of partition.membership) if (group >= 0) sizes[group]++;
+  return {
+    ...partition,
+    validity: validity(matrix, partition.membership),
+    smallest: partition.k === 0 ? 0 : sizes.reduce((least, size) => Math.min(least, size)),
+  };
+}
+
+function isFirm({ groups }: Variants, group: number): boolean {
+  return (groups[group]?.[group] ?? 0) >= FIRM;
 }
 
 function reasonFor({ method }: GroupingOptions): string {

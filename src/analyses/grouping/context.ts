@@ -2,21 +2,7 @@ import type { Register } from '../../attributes/definition.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { association } from '../../numerics/tests/contingency.ts';
-
-/** How the groups are spread over the values of one attribute of context. */
-export interface ContextTally {
-  readonly attribute: string;
-  readonly label: string;
-  readonly values: readonly string[];
-  /** counts[group][value] */
-  readonly counts: readonly (readonly number[])[];
-  readonly expected: readonly (readonly number[])[];
-  /** Adjusted standardised residuals (Haberman 1973): beyond ±2 is more than chance often gives. */
-  readonly residuals: readonly (readonly number[])[];
-  readonly cramersV: number;
-  /** Grouped records without a value. */
-  readonly missing: number;
-}
+import type { ContextTally } from './found.ts';
 
 const CONTEXT = ['site', 'region', 'phase', 'period'];
 

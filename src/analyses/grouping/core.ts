@@ -15,8 +15,9 @@ import { groupSizes, silhouette } from '../../numerics/grouping/silhouette.ts';
 import type { MergeTree } from '../../numerics/grouping/tree.ts';
 import { printCount } from '../phrasing.ts';
 import { type Compared, compareAll, takeVariables } from './compared.ts';
+import type { Partition } from './found.ts';
 import type { GroupingOptions } from './options.ts';
-import { bestPartition, bySize, type Partition, partitionsOf } from './partition.ts';
+import { bestPartition, bySize, partitionsOf } from './partition.ts';
 
 /** Above this many records a full matrix (4 bytes times n squared) is not made: 100 MB at 5,000. */
 export const LARGEST_MATRIX = 5000;
@@ -121,7 +122,7 @@ function fromSamples(spec: DissimilaritySpec, n: number, options: GroupingOption
     const { kept } = knownRecords(dissimilarities(takeVariables(spec, rows)));
     return kept.map((place) => rows[place]);
   });
-  const smallest = Math.min(...samples.map((rows) => rows.length));
+  const smallest = samples.reduce((least, rows) => Math.min(least, rows.length), n);
   const [least, most] = countsToTry(options, smallest);
   const prepared = prepareComparison(spec);
   const source: DissimilaritySource = {
@@ -228,7 +229,7 @@ function medoidsOf(compared: Compared, { membership, k }: Partition): number[] {
         sums[j] += values[pair++];
       }
     }
-    return members[sums.indexOf(Math.min(...sums))];
+    return members[sums.indexOf(sums.reduce((least, sum) => Math.min(least, sum)))];
   });
 }
 

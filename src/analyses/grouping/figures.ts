@@ -2,10 +2,8 @@ import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure, Unavailable } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindBar, kindMarker, kindStyle } from '../figure-style.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
-import type { GroupedRecord, GroupingFound } from './compute.ts';
+import { type GroupedRecord, type GroupingFound, groupName, type Reference } from './found.ts';
 import { matrixFigure } from './matrix-figure.ts';
-import type { Reference } from './reference-tables.ts';
-import { groupName } from './tables.ts';
 import { togetherFigure } from './together-figure.ts';
 import { treeFigure } from './tree-figure.ts';
 
@@ -39,7 +37,7 @@ function silhouetteFigure(found: GroupingFound): Figure {
       .filter(({ record }) => record.group === number);
     return {
       type: 'bar',
-      name: `${groupName(number)} (${group.size})`,
+      name: escapeText(`${groupName(number)} ${group.name} (${group.size})`),
       x: members.map(({ position }) => position + number),
       y: members.map(({ record }) => record.silhouette),
       text: members.map(({ record }) => escapeText(record.id)),

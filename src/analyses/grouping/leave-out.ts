@@ -1,21 +1,10 @@
 import type { Random } from '../../numerics/foundation/random.ts';
 import { adjustedRand, contingency } from '../../numerics/grouping/agreement.ts';
 import { bestJaccard } from '../../numerics/grouping/stability.ts';
-import type { ResultTable, TableCell, Unavailable } from '../contract.ts';
-import { printList, printNumber } from '../phrasing.ts';
+import type { Unavailable } from '../contract.ts';
 import { type Compared, takeCompared } from './compared.ts';
-import { type How, type Partition, partitionsOf } from './partition.ts';
-
-/** What becomes of the groups when one assemblage had never been found. */
-export interface LeftOut {
-  readonly assemblage: string;
-  /** Records of it. */
-  readonly records: number;
-  /** Agreement of the other records' groups with those that they form among themselves. */
-  readonly adjustedRand: number | Unavailable;
-  /** For each group the greatest Jaccard coefficient with a new one; null where it is all of this assemblage. */
-  readonly groups: readonly (number | null)[];
-}
+import type { LeftOut, Partition } from './found.ts';
+import { type How, partitionsOf } from './partition.ts';
 
 export interface LeaveOutRequest {
   readonly compared: Compared;
@@ -59,50 +48,8 @@ export function leaveOneOut(request: LeaveOutRequest): readonly LeftOut[] | Unav
         records,
         adjustedRand: adjustedRand(contingency(before, again)),
         groups: Array.from(found, (value) => (Number.isNaN(value) ? null : value)),
+        gone: Array.from(found.keys()).filter((group) => !(found[group] > DISSOLVED)),
       },
     ];
   });
-}
-
-export function leaveOutTable(left: readonly LeftOut[], k: number): ResultTable {
-  return {
-    title: 'Groups without one assemblage',
-    columns: [
-      { id: 'assemblage', label: 'left out' },
-      { id: 'n', label: 'its records' },
-      { id: 'adjustedRand', label: 'adjusted Rand index of the rest' },
-      ...Array.from({ length: k }, (_, group) => ({ id: `group${group + 1}`, label: `group ${group + 1}` })),
-    ],
-    rows: left.map(({ assemblage, records, adjustedRand: agreement, groups }): TableCell[] => [
-      assemblage,
-      records,
-      agreement,
-      ...groups.map((value) => value ?? { why: 'the group lies wholly in this assemblage' }),
-    ]),
-    note:
-      'The assemblage is left out and the rest grouped anew into as many groups: greatest Jaccard coefficient of each ' +
-      'group (without that assemblage) with a new one; 0.5 or less counts as dissolved (Hennig 2007).',
-  };
-}
-
-/** Which groups hang on one assemblage; "" where nothing was tried. */
-export function leaveOutWords(left: readonly LeftOut[] | Unavailable): string {
-  if ('why' in left || left.length === 0) return '';
-  const broken = left.flatMap(({ assemblage, groups }) => {
-    const gone = groups.flatMap((value, group) => (value === null || value <= DISSOLVED ? [group + 1] : []));
-    return gone.length === 0
-      ? []
-      : [
-          gone.length === 1
-            ? `without ${assemblage} group ${gone[0]} dissolves`
-            : `without ${assemblage} groups ${printList(gone.map(String))} dissolve`,
-        ];
-  });
-  if (broken.length === 0) {
-    const least = Math.min(...left.flatMap(({ groups }) => groups.filter((value) => value !== null)));
-    return `No group hangs on one assemblage: left out in turn, every group is found again (least Jaccard ${printNumber(least, 2)})`;
-  }
-  const shown = broken.slice(0, 4);
-  const more = broken.length - shown.length;
-  return `Some groups hang on one assemblage: ${printList(shown)}${more > 0 ? `, and so on for ${more} more` : ''}`;
 }

@@ -4,22 +4,7 @@ import { termLabel } from '../../fragments/groups.ts';
 import type { FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import { cliffsDelta } from '../../numerics/tests/mann-whitney.ts';
-
-/** How one attribute sets one group apart from the rest. */
-export interface Mark {
-  readonly attribute: string;
-  readonly label: string;
-  /** Kind or grade that is more, or less, frequent; empty for numbers. */
-  readonly term: string;
-  /** Cliff's delta for numbers, phi for kinds: -1 to 1, positive when the group has more. */
-  readonly effect: number;
-  /** Median, or share of the kind, within the group and in all others. */
-  readonly inside: number;
-  readonly outside: number;
-  readonly insideN: number;
-  readonly outsideN: number;
-  readonly unit: string;
-}
+import type { Mark } from './found.ts';
 
 /**
  * What sets a group apart: for each attribute its effect size against all other grouped records, strongest

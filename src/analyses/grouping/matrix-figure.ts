@@ -2,8 +2,7 @@ import { dissimilarityAt } from '../../numerics/dissimilarity/condensed.ts';
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, kindBar, kindStyle, SEQUENTIAL } from '../figure-style.ts';
 import { printCount, printNumber } from '../phrasing.ts';
-import type { GroupingFound } from './compute.ts';
-import { groupName } from './tables.ts';
+import { type GroupingFound, groupName } from './found.ts';
 import { branchLine } from './tree-figure.ts';
 import { type Branches, type Leaf, treeLayout } from './tree-layout.ts';
 
@@ -143,7 +142,10 @@ export function stripTrace(
   return {
     type: 'bar',
     orientation: 'h',
-    name: group < 0 ? 'in no group' : `${groupName(group)} (${found.groups[group].size})`,
+    name:
+      group < 0
+        ? 'in no group'
+        : escapeText(`${groupName(group)} ${found.groups[group].name} (${found.groups[group].size})`),
     xaxis: 'x3',
     x: at.map(() => 1),
     y: at,

@@ -73,6 +73,11 @@ export const groupingOptions = z.strictObject({
     description:
       'How evenly a record is shared out among the groups in the table of graded membership: towards 1 all to the nearest medoid, large values evenly',
   }),
+  confidence: z.number().gt(0.5).lt(1).default(0.95).meta({
+    title: 'Confidence',
+    description:
+      'Groups are claimed when at most 1 minus this of the tables without groups give groups as good',
+  }),
   compareWith: groupingId().exactOptional().meta({
     title: 'Compare with',
     description: 'A recorded classification to set the groups against',

@@ -6,16 +6,8 @@ import { medoidsForEach } from '../../numerics/grouping/medoids.ts';
 import { groupSizes, silhouette } from '../../numerics/grouping/silhouette.ts';
 import { cutTree, type MergeTree } from '../../numerics/grouping/tree.ts';
 import type { Compared } from './compared.ts';
+import type { Partition } from './found.ts';
 import type { GroupingOptions } from './options.ts';
-
-/** One way of putting the records into k groups. */
-export interface Partition {
-  readonly k: number;
-  /** Group of each record, 0 … k - 1, -1 for none. */
-  readonly membership: Int32Array;
-  /** Mean silhouette width; null where it has none (fewer than two groups). */
-  readonly meanSilhouette: number | null;
-}
 
 export interface Partitions {
   /** One a number of groups, ascending; by density one alone. */

@@ -2,29 +2,16 @@ import { quantileSorted, sortedValues } from '../../numerics/describing/quantile
 import type { Random } from '../../numerics/foundation/random.ts';
 import { logDispersion } from '../../numerics/grouping/gap.ts';
 import type { Unavailable } from '../contract.ts';
+import { toldAt } from '../verdicts.ts';
 import type { Compared } from './compared.ts';
-import { bestPartition, type How, type Partition, partitionsOf } from './partition.ts';
-
-/** What the same method makes of tables that hold no groups. */
-export interface Reference {
-  /** Greatest mean silhouette width over the numbers of groups tried, in the table as it is. */
-  readonly observed: number;
-  /** Share of tables, the real one included, whose groups are as good or better: (b + 1) / (m + 1). */
-  readonly p: number;
-  readonly tables: number;
-  /** Median and 95 % quantile of what the reference tables reach at their best. */
-  readonly median: number;
-  readonly high: number;
-  /** For each number of groups: median and 95 % quantile of the reference tables' mean width. */
-  readonly byCount: readonly { readonly k: number; readonly median: number; readonly high: number }[];
-  /** For each table its log dispersions, for k = 1 and each number of groups tried. */
-  readonly dispersions: readonly (readonly number[])[];
-}
+import type { Partition, Reference } from './found.ts';
+import { bestPartition, type How, partitionsOf } from './partition.ts';
 
 export interface ReferenceRequest {
   readonly tried: readonly Partition[];
   readonly how: How;
   readonly tables: number;
+  readonly confidence: number;
   /** A table without groups; null where it has too few records that can be compared. */
   readonly draw: (random: Random) => Compared | null;
   readonly random: Random;
@@ -36,7 +23,7 @@ export interface ReferenceRequest {
  * numbers of groups, and compares the best mean silhouette width (-1 where fewer than two groups come out).
  */
 export function referenceTables(request: ReferenceRequest): Reference | Unavailable {
-  const { tried, how, random } = request;
+  const { tried, how, random, confidence } = request;
   const observed = tried.length === 0 ? null : bestPartition(tried).meanSilhouette;
   if (observed === null) return { why: 'fewer than two groups were found' };
   const least = tried[0].k;
@@ -58,9 +45,13 @@ export function referenceTables(request: ReferenceRequest): Reference | Unavaila
   }
   if (bests.length === 0) return { why: 'no reference table had enough records that can be compared' };
   const asGood = bests.filter((best) => best >= observed).length;
+  const p = (asGood + 1) / (bests.length + 1);
+  // So few tables could not tell anything apart at this confidence, however good the groups.
+  const enough = toldAt(1 / (bests.length + 1), confidence) === 'told apart';
   return {
     observed,
-    p: (asGood + 1) / (bests.length + 1),
+    p,
+    told: enough || asGood > 0 ? toldAt(p, confidence) : 'cannot be told',
     tables: bests.length,
     ...middleAndHigh(bests),
     byCount: [...widths].sort(([a], [b]) => a - b).map(([k, list]) => ({ k, ...middleAndHigh(list) })),

@@ -5,16 +5,7 @@ import { termLabel } from '../../fragments/groups.ts';
 import type { FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import { printQuantity } from '../phrasing.ts';
-
-/** A short description that picks out most of a group and little else. */
-export interface Rule {
-  /** Conditions as a reader would say them, joined by "and". */
-  readonly text: string;
-  readonly conditions: number;
-  /** Share of the group that fulfils it, and share of those fulfilling it that are of the group. */
-  readonly recall: number;
-  readonly precision: number;
-}
+import type { Rule } from './found.ts';
 
 interface Condition {
   readonly attribute: string;
@@ -125,7 +116,7 @@ function numberConditions(column: NumericColumn, rows: ArrayLike<number>): Condi
   }
   const { id, label, unit } = column.attribute;
   return [...cuts].flatMap((cut) => {
-    const printed = printQuantity(cut, unit ?? '', 17);
+    const printed = printQuantity(cut, unit ?? '', 15);
     return [
       { attribute: id, text: `${label} above ${printed}`, holds: flags(points, (value) => value > cut) },
       { attribute: id, text: `${label} below ${printed}`, holds: flags(points, (value) => value < cut) },

@@ -1,15 +1,11 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
 import { choiceTable, referencesTable } from './choice-tables.ts';
-import type { Agreement } from './compare-with.ts';
-import { BORDERLINE, type GroupingFound } from './compute.ts';
-import { leaveOutTable } from './leave-out.ts';
-import { togetherRecordsTable, togetherTable, variantsTable } from './variant-tables.ts';
-
-export type Compared = Omit<GroupingFound, 'n' | 'tables'>;
+import { type Agreement, BORDERLINE, type GroupingFound, groupName } from './found.ts';
+import { leaveOutTable, togetherRecordsTable, togetherTable, variantsTable } from './variant-tables.ts';
 
 /** Everything found, as tables: groups, membership, marks, choice of k, sites and periods, agreement. */
-export function groupingTables(found: Compared): Readonly<Record<string, ResultTable>> {
+export function groupingTables(found: GroupingFound): Readonly<Record<string, ResultTable>> {
   const { variants, leftOut, places } = found.trust;
   return {
     groups: groupsTable(found),
@@ -40,16 +36,12 @@ const SIMPLIFIED =
   'Too many records for all dissimilarities: medoids come from samples, widths are simplified (medoids in place of ' +
   'whole groups; Hruschka, de Castro & Campello 2004).';
 
-/** The name of a group, 1 = largest. */
-export function groupName(group: number): string {
-  return group < 0 ? 'none' : String(group + 1);
-}
-
-function groupsTable({ groups, records, unit, sampled }: Compared): ResultTable {
+function groupsTable({ groups, records, unit, sampled }: GroupingFound): ResultTable {
   return {
     title: 'Groups',
     columns: [
       { id: 'group', label: 'group' },
+      { id: 'name', label: 'called' },
       { id: 'n', label: `${unit}s` },
       { id: 'medoid', label: 'medoid' },
       { id: 'silhouette', label: 'mean silhouette width' },
@@ -70,6 +62,7 @@ function groupsTable({ groups, records, unit, sampled }: Compared): ResultTable 
           : [stability.mean, stability.dissolved, stability.resamples];
       return [
         groupName(place),
+        group.name,
         group.size,
         records[group.medoid].id,
         group.silhouette,
@@ -81,14 +74,14 @@ function groupsTable({ groups, records, unit, sampled }: Compared): ResultTable 
       ];
     }),
     note:
-      'Numbered by size. The medoid is the member least unlike the others. Silhouette: Rousseeuw 1987. ' +
+      'Numbered by size, called by the kinds that at least half of the recorded members have and the numbers that set them furthest apart. The medoid is the member least unlike the others. Silhouette: Rousseeuw 1987. ' +
       'Stability: mean Jaccard coefficient over resamples of items, dissolved at 0.5 or less (Hennig 2007). ' +
       `Borderline: silhouette width of ${BORDERLINE} or less. The rule describes these records and was tried on no others.` +
       (sampled ? ` ${SIMPLIFIED}` : ''),
   };
 }
 
-function membershipTable({ records }: Compared): ResultTable {
+function membershipTable({ records }: GroupingFound): ResultTable {
   return {
     title: 'Membership',
     columns: [
@@ -111,13 +104,13 @@ function membershipTable({ records }: Compared): ResultTable {
       record.group < 0 ? { why: 'in no group' } : record.silhouette,
       groupName(record.neighbour),
       record.group < 0 ? { why: 'in no group' } : record.toMedoid,
-      record.group >= 0 && record.silhouette <= BORDERLINE,
+      record.borderline,
     ]),
   };
 }
 
 /** How much of each record belongs to each group, when it may belong to several. */
-function gradedTable({ records, k, options, groups }: Compared, graded: Float64Array): ResultTable {
+function gradedTable({ records, k, options, groups }: GroupingFound, graded: Float64Array): ResultTable {
   return {
     title: 'Graded membership',
     columns: [
@@ -136,7 +129,7 @@ function gradedTable({ records, k, options, groups }: Compared, graded: Float64A
   };
 }
 
-function marksTable({ groups }: Compared): ResultTable {
+function marksTable({ groups }: GroupingFound): ResultTable {
   return {
     title: 'Marks of the groups',
     columns: [
@@ -170,7 +163,7 @@ function marksTable({ groups }: Compared): ResultTable {
   };
 }
 
-function contextTable({ context }: Compared): ResultTable {
+function contextTable({ context }: GroupingFound): ResultTable {
   return {
     title: 'Sites and periods of the groups',
     columns: [

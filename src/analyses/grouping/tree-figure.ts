@@ -2,8 +2,7 @@ import type { MergeTree } from '../../numerics/grouping/tree.ts';
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../figure-style.ts';
 import { printCount, printNumber } from '../phrasing.ts';
-import type { GroupingFound } from './compute.ts';
-import { groupName } from './tables.ts';
+import { type GroupingFound, groupName } from './found.ts';
 import { type Branches, treeLayout } from './tree-layout.ts';
 
 /** A tree with more leaves is drawn from its last merges only; each leaf is then a cluster. */

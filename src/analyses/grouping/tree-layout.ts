@@ -1,5 +1,5 @@
 import { cutTree, leafOrder, type MergeTree } from '../../numerics/grouping/tree.ts';
-import type { GroupedRecord } from './compute.ts';
+import type { GroupedRecord } from './found.ts';
 
 /** One end of a drawn tree: a record, or a cluster where there are too many. */
 export interface Leaf {

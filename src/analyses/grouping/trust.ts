@@ -14,34 +14,12 @@ import {
 } from '../../numerics/ordination/principal-coordinates.ts';
 import type { Unavailable } from '../contract.ts';
 import { type Compared, compareAll, takeCompared, takeVariables } from './compared.ts';
-import { type LeftOut, leaveOneOut } from './leave-out.ts';
+import type { Partition, Reference, Trust } from './found.ts';
+import { leaveOneOut } from './leave-out.ts';
 import type { GroupingOptions } from './options.ts';
-import { type Partition, partitionsOf } from './partition.ts';
-import { dispersionsOf, type Reference, referenceTables } from './reference-tables.ts';
-import { type Variants, variantsOf } from './variants.ts';
-
-/** Everything that says how far groups are to be trusted. */
-export interface Trust {
-  /** Records it was judged on: all, or a sample of a large table. */
-  readonly records: number;
-  readonly stability: readonly GroupStability[] | Unavailable;
-  /** Tables with every attribute shuffled on its own. */
-  readonly shuffled: Reference | Unavailable;
-  /** Tables spread evenly over the same axes. */
-  readonly even: Reference | Unavailable;
-  /** Tables drawn from a single heap of the same spread. */
-  readonly heap: Reference | Unavailable;
-  readonly gaps: readonly Gap[] | Unavailable;
-  /** Number of groups by the gap statistic, 1 for none. */
-  readonly groupsByGap: number | Unavailable;
-  readonly predictionStrength: readonly { readonly k: number; readonly mean: number }[] | Unavailable;
-  /** What other methods, weights and numbers of groups make of the same records. */
-  readonly variants: Variants | Unavailable;
-  /** The groups with each assemblage left out in turn. */
-  readonly leftOut: readonly LeftOut[] | Unavailable;
-  /** Places of the records judged, in the order of `variants.records`. */
-  readonly places: Int32Array;
-}
+import { partitionsOf } from './partition.ts';
+import { dispersionsOf, referenceTables } from './reference-tables.ts';
+import { variantsOf } from './variants.ts';
 
 /** Repeated grouping of more records than this would take minutes: a sample stands for them. */
 export const MOST_IN_TRUST = 500;
@@ -69,7 +47,8 @@ export function trustIn(request: TrustRequest): Trust {
   const base = withinReach(request);
   const steps = (from: number, to: number, what: string) => (share: number) =>
     request.onProgress(from + share * (to - from), what);
-  const draws = { how: options, tables: options.permutations, tried: base.tried };
+  const { permutations: tables, confidence } = options;
+  const draws = { how: options, tables, confidence, tried: base.tried };
   const notAsked = { why: 'not asked for' };
   const shuffled =
     options.permutations === 0

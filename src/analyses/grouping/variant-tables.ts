@@ -1,11 +1,5 @@
-import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
-import { printList, printNumber } from '../phrasing.ts';
-import type { GroupedRecord } from './compute.ts';
-import type { Trust } from './trust.ts';
-import type { Variants } from './variants.ts';
-
-const name = (group: number) => (group < 0 ? 'none' : String(group + 1));
+import { type GroupedRecord, groupName, type LeftOut, type Variants } from './found.ts';
 
 /** Every other way to group that was tried, and how far it agrees. */
 export function variantsTable({ variants }: Variants): ResultTable {
@@ -38,7 +32,7 @@ export function togetherTable({ groups, variants }: Variants): ResultTable {
       ...groups.map((_, group) => ({ id: `group${group + 1}`, label: `with group ${group + 1}` })),
     ],
     rows: groups.map((line, group): TableCell[] => [
-      name(group),
+      groupName(group),
       ...line.map((share) => share ?? { why: 'a group of one has no pairs' }),
     ]),
     note: `Mean share of ${variants.length} other groupings (table of other ways) in which a pair of records falls into one group.`,
@@ -61,32 +55,32 @@ export function togetherRecordsTable({ records }: Variants, grouped: readonly Gr
       .sort((a, b) => (a.record.own ?? 2) - (b.record.own ?? 2) || a.grouped.row - b.grouped.row)
       .map(({ record, grouped: { id, group } }): TableCell[] => [
         id,
-        name(group),
+        groupName(group),
         record.own ?? { why: group < 0 ? 'in no group' : 'alone in its group' },
-        name(record.next),
+        groupName(record.next),
         record.other ?? { why: 'there is no other group' },
       ]),
     note: 'Mean share of the other groupings in which the record falls together with the members of a group; least certain first.',
   };
 }
 
-/** A pair of one group should fall together at least this often for the group to be called firm. */
-const FIRM = 0.8;
-
-export function variantWords(variants: Trust['variants']): string {
-  if (isUnavailable(variants)) return '';
-  const { groups, variants: ways } = variants;
-  const firm = groups.flatMap((line, group) => ((line[group] ?? 0) >= FIRM ? [name(group)] : []));
-  const soft = groups.flatMap((line, group) => {
-    const share = line[group];
-    return share !== null && share < FIRM ? [`${name(group)} (${printNumber(share * 100, 2)} %)`] : [];
-  });
-  const say = (list: readonly string[]) => `${list.length === 1 ? 'group' : 'groups'} ${printList(list)}`;
-  const parts = [
-    ...(firm.length === 0 ? [] : [`pairs of ${say(firm)} fall together in at least ${FIRM * 100} %`]),
-    ...(soft.length === 0 ? [] : [`those of ${say(soft)} less often`]),
-  ];
-  return parts.length === 0
-    ? ''
-    : `Over ${ways.length} other ways to group (methods, weights, numbers of groups) ${printList(parts)}`;
+export function leaveOutTable(left: readonly LeftOut[], k: number): ResultTable {
+  return {
+    title: 'Groups without one assemblage',
+    columns: [
+      { id: 'assemblage', label: 'left out' },
+      { id: 'n', label: 'its records' },
+      { id: 'adjustedRand', label: 'adjusted Rand index of the rest' },
+      ...Array.from({ length: k }, (_, group) => ({ id: `group${group + 1}`, label: `group ${group + 1}` })),
+    ],
+    rows: left.map(({ assemblage, records, adjustedRand: agreement, groups }): TableCell[] => [
+      assemblage,
+      records,
+      agreement,
+      ...groups.map((value) => value ?? { why: 'the group lies wholly in this assemblage' }),
+    ]),
+    note:
+      'The assemblage is left out and the rest grouped anew into as many groups: greatest Jaccard coefficient of each ' +
+      'group (without that assemblage) with a new one; 0.5 or less counts as dissolved (Hennig 2007).',
+  };
 }

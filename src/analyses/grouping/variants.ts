@@ -5,32 +5,9 @@ import { coMembership } from '../../numerics/grouping/co-membership.ts';
 import { silhouette } from '../../numerics/grouping/silhouette.ts';
 import type { Unavailable } from '../contract.ts';
 import { compareAll } from './compared.ts';
+import type { Partition, Variant, Variants } from './found.ts';
 import type { Method } from './options.ts';
-import { type How, type Partition, partitionsOf } from './partition.ts';
-
-/** One other way to group the same records. */
-export interface Variant {
-  readonly method: Method;
-  readonly weights: string;
-  readonly k: number;
-  readonly meanSilhouette: number | null;
-  /** Agreement with the groups chosen. */
-  readonly adjustedRand: number | Unavailable;
-}
-
-export interface Variants {
-  readonly variants: readonly Variant[];
-  /** Share of the variants in which each pair falls into one group, condensed. */
-  readonly together: ReturnType<typeof coMembership>;
-  /** For each group its mean share with itself and each other one; null for a pair that is none. */
-  readonly groups: readonly (readonly (number | null)[])[];
-  /** For each record: mean share with its own group, and with the nearest other one. */
-  readonly records: readonly {
-    readonly own: number | null;
-    readonly next: number;
-    readonly other: number | null;
-  }[];
-}
+import { type How, partitionsOf } from './partition.ts';
 
 const METHODS: readonly Method[] = ['medoids', 'average', 'complete'];
 /** How much more one block counts than it was given. */

@@ -1,183 +1,164 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
-import type { Words } from '../before-answers.ts';
-import { printCount, printList, printNumber, printP } from '../phrasing.ts';
-import { BORDERLINE, type GroupingFound } from './compute.ts';
-import { leaveOutWords } from './leave-out.ts';
-import { METHODS } from './options.ts';
-import type { Reference } from './reference-tables.ts';
-import { groupName } from './tables.ts';
-import { variantWords } from './variant-tables.ts';
+import type { Answer, Unavailable } from '../contract.ts';
+import {
+  firstShort,
+  inSentence,
+  printCount,
+  printList,
+  printNumber,
+  printP,
+  printSmall,
+  printSome,
+} from '../phrasing.ts';
+import type { Group, GroupingFound, Reference } from './found.ts';
+import { METHODS_IN_WORDS } from './method-words.ts';
+import { turnsOf } from './turn-words.ts';
 
-/** Reading of a mean silhouette width: Kaufman & Rousseeuw 1990, ch. 2, table 4. */
-export function silhouetteReading(width: number): string {
-  if (width > 0.7) return 'a strong structure';
-  if (width > 0.5) return 'a reasonable structure';
-  if (width > 0.25) return 'a weak structure that could be artificial';
-  return 'no substantial structure';
+/** Whether there are groups, what they are called by, and how far they are to be trusted. */
+export function groupingWords(found: GroupingFound): Answer {
+  const next = nextOf(found);
+  return {
+    answer: answerOf(found),
+    because: [madeWords(found), referenceWords(found), againWords(found), agreementWords(found)].filter(
+      (line) => line !== '',
+    ),
+    unless: turnsOf(found),
+    ...(next.length === 0 ? {} : { next }),
+  };
 }
 
-/** Reading of a mean Jaccard coefficient: Hennig 2007; the words at 0.85, 0.75 and 0.6 are his. */
-export const STABLE = 0.75;
-const DOUBTFUL = 0.6;
+const called = ({ name, size }: Group) => `${name}, ${size}`;
 
-/** Level at which shuffled tables are said to do as well. */
-const LEVEL = 0.05;
-
-/** The verdict (are there groups, which hold, which dissolve), the medoids, and what to mind. */
-export function groupingWords(found: GroupingFound): Words {
-  const { k, unit, records, meanSilhouette, options } = found;
-  if (meanSilhouette === null) {
-    return {
-      sentence: `No two groups stand out among ${printCount(records.length, unit)} (${options.method}).`,
-      cautions: cautionsOf(found),
-    };
+function answerOf(found: GroupingFound): string {
+  const { groups, records, unit, verdict, restated, k } = found;
+  const all = printCount(records.length, unit);
+  switch (verdict) {
+    case 'no two groups':
+      return `No two groups stand out among ${all}.`;
+    case 'no better than shuffled':
+      return `No evidence of groups among ${all}: the same attributes, each shuffled on its own, give groups as good.`;
+    case 'no better than one heap':
+      return `No evidence of groups among ${all}: cutting one heap without groups would look as good, so a gradient cannot be excluded.`;
+    case 'cannot be told':
+      return `Cannot be told whether ${all} fall into groups: ${printSmall(k)} were made, not tested against enough tables without groups.`;
+    case 'one attribute':
+      return `The ${printSmall(k)} groups among ${all} restate ${inSentence(restated?.label ?? '')}: they are its own division over again, with nothing to add.`;
+    case 'groups': {
+      const start = `${all} fall into ${printSmall(k)} groups`;
+      const lists = groups.map((_, at) => groups.length - at).map((most) => printListed(groups, most));
+      return firstShort([...lists.map((list) => `${start}: ${list}.`), `${start}.`]);
+    }
   }
+}
+
+/** Names hold commas, so that semicolons part them. */
+function printListed(groups: readonly Group[], most: number): string {
+  const named = groups.slice(0, most).map(called);
+  const rest = groups.length - named.length;
+  return [...named, ...(rest === 0 ? [] : [`${rest} more`])].join('; ');
+}
+
+const READINGS: Readonly<Record<GroupingFound['structure'], string>> = {
+  strong: 'a strong structure',
+  reasonable: 'a reasonable structure',
+  weak: 'a weak structure that could be artificial',
+  none: 'no substantial structure',
+};
+
+function madeWords(found: GroupingFound): string {
+  const { records, meanSilhouette, verdict, structure, options, groups, k, unit } = found;
   const inNone = records.filter((record) => record.group < 0).length;
-  const start =
-    `${printCount(records.length - inNone, unit)} fall into ${k} groups ` +
-    `(${options.method}; mean silhouette width ${printNumber(meanSilhouette)}, ${silhouetteReading(meanSilhouette)}` +
-    ' by the table of Kaufman & Rousseeuw 1990)' +
-    (inNone === 0 ? '' : `, ${printCount(inNone, unit)} into none`);
-  const sentence = [
-    start,
-    referenceWords(found),
-    stabilityWords(found),
-    variantWords(found.trust.variants),
-    leaveOutWords(found.trust.leftOut),
-    medoidWords(found),
-    agreementWords(found),
-  ]
-    .filter((part) => part !== '')
-    .join('. ');
-  return { sentence: `${sentence}.`, cautions: cautionsOf(found) };
+  const none = inNone === 0 ? '' : `, ${printCount(inNone, unit)} in none`;
+  const how = METHODS_IN_WORDS[options.method];
+  if (meanSilhouette === null) return `Looked for ${how}${none}.`;
+  // A reading of the width would claim what the tables without groups do not allow.
+  const claimed = verdict === 'groups' || verdict === 'one attribute';
+  const reading = claimed ? `, ${READINGS[structure]} by Kaufman & Rousseeuw 1990` : '';
+  const named = verdict === 'groups' ? '' : `: ${printListed(groups, 8)}`;
+  return `${printSmall(k).replace(/^./, (letter) => letter.toUpperCase())} groups made ${how}${none} (mean silhouette width ${printNumber(meanSilhouette)}${reading})${named}.`;
 }
 
-/** Whether there are groups at all: both kinds of table without groups must seldom do as well. */
-function referenceWords({ trust }: GroupingFound): string {
-  const { shuffled, even, heap } = trust;
-  const tested = (reference: Reference) =>
-    `${printP(reference.p)}, ${reference.tables} tables, their median ${printNumber(reference.median)}`;
-  if (!isUnavailable(shuffled) && shuffled.p > LEVEL) {
-    return (
-      'They are not distinguishable from what the same attributes give when each is shuffled on its own ' +
-      `(${tested(shuffled)}): no evidence of groups`
-    );
-  }
-  const clouds = [even, heap].flatMap((reference) => (isUnavailable(reference) ? [] : [reference]));
-  const asGood = clouds.find((reference) => reference.p > LEVEL);
-  if (asGood !== undefined) {
-    return (
-      `They are not distinguishable from a cut through one ${asGood === even ? 'even cloud' : 'single heap'} of the same ` +
-      `spread (${tested(asGood)}): a gradient without groups cannot be excluded`
-    );
-  }
-  const passed = (
-    [
-      ['shuffled attributes', shuffled],
-      ['even clouds', even],
-      ['single heaps', heap],
-    ] as const
-  ).flatMap(([name, reference]) => (isUnavailable(reference) ? [] : [`${name} (${printP(reference.p)})`]));
-  if (passed.length === 0) return '';
-  return `Groups as good are seldom found in tables without any: ${printList(passed)}`;
-}
-
-function stabilityWords({ groups }: GroupingFound): string {
-  const measured = groups.flatMap((group, number) =>
-    isUnavailable(group.stability) || group.stability.resamples === 0
+function referenceWords({ trust, meanSilhouette }: GroupingFound): string {
+  if (meanSilhouette === null) return '';
+  const lines: readonly (readonly [string, Reference | Unavailable])[] = [
+    ['shuffled attributes', trust.shuffled],
+    ['even clouds', trust.even],
+    ['single heaps', trust.heap],
+  ];
+  const drawn = lines.flatMap(([name, one]) =>
+    isUnavailable(one)
       ? []
-      : [{ name: groupName(number), mean: group.stability.mean }],
+      : [`${one.tables} of ${name} median ${printNumber(one.median)} (${printP(one.p)})`],
   );
-  if (measured.length === 0) return '';
-  const say = (list: readonly { name: string; mean: number }[], verb: [string, string]) =>
-    list.length === 0
+  const missing = [...new Set(lines.flatMap(([, one]) => (isUnavailable(one) ? [one.why] : [])))];
+  if (drawn.length === 0) return `Tables without groups: ${missing.join('; ')}.`;
+  return `Best widths of tables without groups: ${printList(drawn)}${missing.length === 0 ? '' : `; ${missing.join('; ')}`}.`;
+}
+
+function againWords({ groups, trust, k }: GroupingFound): string {
+  const of = (again: Group['again']) => groups.filter((group) => group.again === again);
+  const mean = ({ stability }: Group) =>
+    isUnavailable(stability) ? '' : ` (${printNumber(stability.mean, 2)})`;
+  const say = (list: readonly Group[]) =>
+    printSome(
+      list.map((group) => `${group.name}${mean(group)}`),
+      4,
+    );
+  const [holds, doubtful, gone] = [of('found again'), of('doubtful'), of('dissolves')];
+  if (holds.length + doubtful.length + gone.length === 0) return '';
+  const drawn = 'When items are drawn anew (mean Jaccard in brackets)';
+  if (holds.length === k) {
+    const least = groups.reduce(
+      (low, { stability }) => Math.min(low, isUnavailable(stability) ? low : stability.mean),
+      1,
+    );
+    return `When items are drawn anew every group is found again (least mean Jaccard ${printNumber(least, 2)}${
+      isUnavailable(trust.stability) ? '' : `, ${printCount(trust.stability[0]?.resamples ?? 0, 'draw')}`
+    }).`;
+  }
+  const parts = [
+    ...(holds.length === 0 ? [] : [`found again: ${say(holds)}`]),
+    ...(doubtful.length === 0 ? [] : [`doubtful: ${say(doubtful)}`]),
+    ...(gone.length === 0 ? [] : [`dissolved: ${say(gone)}`]),
+  ];
+  return `${drawn}: ${parts.join('; ')}.`;
+}
+
+function agreementWords({ agreement, restated }: GroupingFound): string {
+  const parts = [
+    ...(restated === null
+      ? []
+      : [`with ${inSentence(restated.label)} ${printNumber(restated.adjustedRand, 2)} (n = ${restated.n})`]),
+    ...(agreement === null || isUnavailable(agreement.adjustedRand)
       ? []
       : [
-          `${list.length === 1 ? 'group' : 'groups'} ${printList(list.map(({ name, mean }) => `${name} (${printNumber(mean, 2)})`))} ` +
-            `${list.length === 1 ? verb[0] : verb[1]}`,
-        ];
-  const parts = [
-    ...say(
-      measured.filter(({ mean }) => mean >= STABLE),
-      ['is found again', 'are found again'],
-    ),
-    ...say(
-      measured.filter(({ mean }) => mean < STABLE && mean >= DOUBTFUL),
-      ['shows a pattern whose members are doubtful', 'show patterns whose members are doubtful'],
-    ),
-    ...say(
-      measured.filter(({ mean }) => !(mean >= DOUBTFUL)),
-      ['dissolves', 'dissolve'],
-    ),
+          `with ${inSentence(agreement.label)} ${printNumber(agreement.adjustedRand, 2)} (n = ${agreement.n})`,
+        ]),
   ];
-  return `When items are drawn anew (mean Jaccard in brackets), ${printList(parts)}`;
+  return parts.length === 0
+    ? ''
+    : `Agreement (adjusted Rand index, 0 as chance, 1 equal) ${printList(parts)}.`;
 }
 
-function medoidWords({ groups, records }: GroupingFound): string {
-  const named = groups.map((group, number) => `${groupName(number)} by ${records[group.medoid].id}`);
-  return `Best represented: ${printList(named)}`;
-}
-
-function agreementWords({ agreement }: GroupingFound): string {
-  if (agreement === null || isUnavailable(agreement.adjustedRand)) return '';
-  return (
-    `Against ${agreement.label} the adjusted Rand index is ${printNumber(agreement.adjustedRand)} ` +
-    `(n = ${agreement.n}; 0 as chance, 1 equal)`
-  );
-}
-
-function cautionsOf(found: GroupingFound): string[] {
-  const { groups, trust, unit, n } = found;
-  const cautions = [
-    'A method of grouping always returns groups; whether they were ever a distinction to anybody is another question.',
-  ];
-  if (found.options.permutations > 0 && found.k > 1) {
-    const untested = new Set(
-      [trust.shuffled, trust.even, trust.heap].flatMap((reference) =>
-        isUnavailable(reference) ? [reference.why] : [],
-      ),
+function nextOf({ verdict, restated, trust, groups }: GroupingFound): string[] {
+  const next: string[] = [];
+  if (verdict === 'cannot be told') next.push('More tables without groups to test against.');
+  if (verdict === 'one attribute')
+    next.push(
+      `Group within one kind of ${inSentence(restated?.label ?? '')}, or without it, to see whether anything else parts the records.`,
     );
-    for (const why of untested)
-      cautions.push(`Not everything was tested against tables without groups: ${why}.`);
-  }
-  if (!isUnavailable(trust.groupsByGap) && trust.groupsByGap !== found.k) {
-    cautions.push(
-      trust.groupsByGap === 1
-        ? 'The gap statistic finds no groups.'
-        : `The gap statistic would take ${trust.groupsByGap} groups instead of ${found.k}.`,
+  if (verdict === 'no better than one heap')
+    next.push('An ordination, which shows a gradient as what it is.');
+  if (verdict === 'groups') next.push('Records that had no part in making the groups, placed among them.');
+  const small = groups.filter((group) => group.small);
+  if (verdict === 'groups' && small.length > 0)
+    next.push(
+      `More records of ${printSome(
+        small.map(({ name }) => name),
+        3,
+      )}.`,
     );
-  }
-  if (found.sampled || trust.records < found.records.length) {
-    cautions.push(
-      `${found.sampled ? 'Medoids were found in samples of the table; stability' : 'Stability'} and the tables without groups rest on ${printCount(trust.records, unit)} drawn at random.`,
-    );
-  }
-  const small = groups.flatMap((group, number) => (group.size < 5 ? [groupName(number)] : []));
-  if (small.length > 0) {
-    cautions.push(`Fewer than 5 records in group ${printList(small)}: nothing is typical of so few.`);
-  }
-  const border = groups.reduce((sum, group) => sum + group.borderline, 0);
-  if (border > 0) {
-    cautions.push(
-      `${printCount(border, unit)} sit${border === 1 ? 's' : ''} hardly better in the own group than in the next ` +
-        `(silhouette width ${BORDERLINE} or less); the membership table marks them.`,
-    );
-  }
-  const aside = n.setAside.reduce((sum, entry) => sum + entry.fragments, 0);
-  if (aside > 0) {
-    cautions.push(
-      `${printCount(aside, 'fragment')} set aside: ${n.setAside.map((entry) => entry.reason).join('; ')}.`,
-    );
-  }
-  if (unit === 'fragment' && n.items < n.fragments) {
-    cautions.push(
-      `${n.fragments} fragments come from ${n.items} items: fragments of one item make a group look tighter than it is.`,
-    );
-  }
-  if (['centroid', 'median', 'ward', 'ward-squared'].includes(found.options.method)) {
-    cautions.push(
-      `"${found.options.method}" (${METHODS[found.options.method]}) is made for Euclidean distances; on this dissimilarity its heights have no geometric meaning.`,
-    );
-  }
-  return [...cautions, ...found.notes.map((note) => `${note}.`)];
+  if (verdict === 'groups' && isUnavailable(trust.leftOut) && trust.leftOut.why !== 'not asked for')
+    next.push('Records of other assemblages.');
+  return next;
 }

@@ -1,12 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import type { GroupingFound } from '../../../src/analyses/grouping/compute.ts';
+import type { GroupingFound } from '../../../src/analyses/grouping/found.ts';
 import { grouping } from '../../../src/analyses/grouping/index.ts';
 import { type GroupingOptions, groupingOptions, METHODS } from '../../../src/analyses/grouping/options.ts';
 import { InputError } from '../../../src/errors.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
+import { faultsOfAnswer } from '../answer-rules.ts';
 import { attribute, type MadeColumn, madeInput } from './made-table.ts';
 
-const spacing = attribute('rowSpacing', 'spacing', 'ratio', { unit: 'mm', transform: 'log' });
+const spacing = attribute('rowSpacing', 'spacing', 'ratio', {
+  label: 'Row spacing',
+  unit: 'mm',
+  transform: 'log',
+});
 const structure = attribute('structure', 'structure', 'nominal');
 const fibre = attribute('fibre', 'fibre', 'nominal');
 const site = attribute('site', 'context', 'nominal');
@@ -50,8 +55,8 @@ describe('grouping', () => {
 
   it('gives every record its group, with item and source row', () => {
     const found = run(planted());
-    expect(found.tables.membership.rows).toHaveLength(60);
-    expect(found.tables.membership.rows[4].slice(0, 4)).toEqual(['F5', 'F5', 'made.csv', 6]);
+    expect(grouping.tables(found).membership.rows).toHaveLength(60);
+    expect(grouping.tables(found).membership.rows[4].slice(0, 4)).toEqual(['F5', 'F5', 'made.csv', 6]);
   });
 
   it('marks a group by what it has more of, positive, strongest first', () => {
@@ -99,14 +104,15 @@ describe('grouping', () => {
         a === spacing ? 1 + 20 * random.next() : ['a', 'b', 'c'][random.integer(3)],
       ),
     }));
-    const { answer: sentence } = grouping.words(run(noise, { permutations: 39 }));
-    expect(sentence).toContain('not distinguishable');
+    const words = grouping.words(run(noise, { permutations: 39 }));
+    expect(words.answer).toMatch(/^No evidence of groups among 60 fragments/);
+    expect(words.because.join(' ')).not.toContain('structure');
   });
 
   it('answers the same for the same seed, and does not change its input', () => {
     const columns = planted();
     const before = JSON.stringify(columns);
-    expect(JSON.stringify(run(columns).tables)).toBe(JSON.stringify(run(columns).tables));
+    expect(JSON.stringify(grouping.tables(run(columns)))).toBe(JSON.stringify(grouping.tables(run(columns))));
     expect(JSON.stringify(columns)).toBe(before);
   });
 
@@ -114,13 +120,12 @@ describe('grouping', () => {
     for (const method of trees) {
       const found = run(planted(), { method, compareWith: 'site', resamples: 2, permutations: 2 });
       const bad: string[] = [];
-      JSON.stringify([grouping.figures(found), found.tables], (key, value) => {
+      JSON.stringify([grouping.figures(found), grouping.tables(found)], (key, value) => {
         if (typeof value === 'number' && !Number.isFinite(value)) bad.push(`${method} ${key}`);
         return value;
       });
       expect(bad).toEqual([]);
-      const { answer: sentence, unless } = grouping.words(found);
-      expect([sentence, ...unless.map((turn) => turn.what)].join(' ')).not.toMatch(/NaN|undefined|Infinity/);
+      expect(faultsOfAnswer(grouping.words(found))).toEqual([]);
     }
   });
 
@@ -166,14 +171,14 @@ describe('grouping', () => {
     const found = run([odd], { of: ['rowSpacing'], method: 'density', smallestGroup: 12 });
     expect(found.records[5].group).toBe(-1);
     expect(found.k).toBe(3);
-    expect(grouping.words(found).answer).toContain('1 fragment into none');
+    expect(grouping.words(found).because[0]).toContain('1 fragment in none');
     const flat = { attribute: spacing, values: columns[0].values.map((_, row) => 1 + row) };
     const none = run([{ ...flat, attribute: { ...spacing, transform: undefined } as never }], {
       of: ['rowSpacing'],
       method: 'density',
       smallestGroup: 25,
     });
-    expect(grouping.words(none).answer).toBe('No two groups stand out among 60 fragments (density).');
+    expect(grouping.words(none).answer).toBe('No two groups stand out among 60 fragments.');
     expect(() => run(columns, { method: 'density', k: 3 })).toThrow(/finds the number of groups itself/);
   });
 
@@ -186,7 +191,10 @@ describe('grouping', () => {
     }));
     const found = run(gradient, { of: [], permutations: 39 });
     expect(found.trust.shuffled).toMatchObject({ p: 1 / 40 });
-    expect(grouping.words(found).answer).toContain('a gradient without groups cannot be excluded');
+    expect(found.verdict).toBe('no better than one heap');
+    expect(grouping.words(found).answer).toMatch(
+      /^No evidence of groups .* a gradient cannot be excluded\.$/,
+    );
   });
 
   it('takes a table too large for all dissimilarities by samples, and says so', () => {
@@ -211,7 +219,7 @@ describe('grouping', () => {
         .words(found)
         .unless.map((turn) => turn.what)
         .join(' '),
-    ).toContain('found in samples of the table');
+    ).toContain('all records were judged');
     expect(() => run(columns, { of: [], method: 'average' })).toThrow(/choose medoids, which large tables/);
   }, 60_000);
 });

@@ -80,7 +80,7 @@ describe('borderline members', () => {
       madeInput([{ attribute: size, values }]),
       groupingOptions.parse({ of: ['size'], k: 2, resamples: 0, permutations: 0, variants: false }),
     );
-    const { columns, rows } = found.tables.membership;
+    const { columns, rows } = grouping.tables(found).membership;
     const at = (id: string) => columns.findIndex((column) => column.id === id);
     const borderline = rows.filter((row) => row[at('borderline')] === true);
     expect(borderline.map((row) => row[at('id')])).toEqual(['F5']);

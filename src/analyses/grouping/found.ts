@@ -1,0 +1,254 @@
+import type { Condensed } from '../../numerics/dissimilarity/condensed.ts';
+import type { VMeasure } from '../../numerics/grouping/agreement.ts';
+import type { Gap } from '../../numerics/grouping/gap.ts';
+import type { GroupStability } from '../../numerics/grouping/stability.ts';
+import type { MergeTree } from '../../numerics/grouping/tree.ts';
+import type { Validity } from '../../numerics/grouping/validity.ts';
+import type { Findings, Unavailable } from '../contract.ts';
+import type { Told } from '../verdicts.ts';
+import type { GroupingOptions, Method } from './options.ts';
+
+/** At this silhouette width or below a record sits hardly better in its group than in the next. */
+export const BORDERLINE = 0.05;
+
+/** One way of putting the records into k groups. */
+export interface Partition {
+  readonly k: number;
+  /** Group of each record, 0 … k - 1, -1 for none. */
+  readonly membership: Int32Array;
+  /** Mean silhouette width; null where it has none (fewer than two groups). */
+  readonly meanSilhouette: number | null;
+}
+
+/** A number of groups that was tried, with what speaks for or against it. */
+export interface Tried extends Partition {
+  readonly validity: Validity;
+  /** Records of the smallest group; 0 where no group was found. */
+  readonly smallest: number;
+}
+
+/** One record, with its place among the groups. */
+export interface GroupedRecord {
+  /** Row in the table of records. */
+  readonly row: number;
+  readonly id: string;
+  readonly item: string;
+  readonly source: string;
+  readonly sourceRow: number;
+  /** 0 = largest group, -1 = in none. */
+  readonly group: number;
+  /** NaN for a record in no group. */
+  readonly silhouette: number;
+  readonly borderline: boolean;
+  /** The nearest other group. */
+  readonly neighbour: number;
+  /** Dissimilarity to the medoid of its own group. */
+  readonly toMedoid: number;
+}
+
+/** How one attribute sets one group apart from the rest. */
+export interface Mark {
+  readonly attribute: string;
+  readonly label: string;
+  /** Kind or grade that is more, or less, frequent; empty for numbers. */
+  readonly term: string;
+  /** Cliff's delta for numbers, phi for kinds: -1 to 1, positive when the group has more. */
+  readonly effect: number;
+  /** Median, or share of the kind, within the group and in all others. */
+  readonly inside: number;
+  readonly outside: number;
+  readonly insideN: number;
+  readonly outsideN: number;
+  readonly unit: string;
+}
+
+/** A short description that picks out most of a group and little else. */
+export interface Rule {
+  /** Conditions as a reader would say them, joined by "and". */
+  readonly text: string;
+  readonly conditions: number;
+  /** Share of the group that fulfils it, and share of those fulfilling it that are of the group. */
+  readonly recall: number;
+  readonly precision: number;
+}
+
+export interface Group {
+  readonly size: number;
+  /** Its marks in words, as no other group has them: "open twining of willow bast". */
+  readonly name: string;
+  /** Too small for anything to be typical of it. */
+  readonly small: boolean;
+  /** Place in `records` of the member that stands best for the others. */
+  readonly medoid: number;
+  readonly silhouette: number;
+  readonly stability: GroupStability | Unavailable;
+  /** Whether the group is found when items are drawn anew. */
+  readonly again: 'found again' | 'doubtful' | 'dissolves' | 'cannot be told';
+  /** Whether its pairs stay together in other ways to group; null where none were tried. */
+  readonly firm: boolean | null;
+  readonly marks: readonly Mark[];
+  readonly rule: Rule;
+  /** Members whose silhouette width is at most BORDERLINE. */
+  readonly borderline: number;
+}
+
+/** What the same method makes of tables that hold no groups. */
+export interface Reference {
+  /** Greatest mean silhouette width over the numbers of groups tried, in the table as it is. */
+  readonly observed: number;
+  /** Share of tables, the real one included, whose groups are as good or better: (b + 1) / (m + 1). */
+  readonly p: number;
+  /** Whether the groups here are better than theirs; cannot be told from too few tables. */
+  readonly told: Told;
+  readonly tables: number;
+  /** Median and 95 % quantile of what the reference tables reach at their best. */
+  readonly median: number;
+  readonly high: number;
+  /** For each number of groups: median and 95 % quantile of the reference tables' mean width. */
+  readonly byCount: readonly { readonly k: number; readonly median: number; readonly high: number }[];
+  /** For each table its log dispersions, for k = 1 and each number of groups tried. */
+  readonly dispersions: readonly (readonly number[])[];
+}
+
+/** One other way to group the same records. */
+export interface Variant {
+  readonly method: Method;
+  readonly weights: string;
+  readonly k: number;
+  readonly meanSilhouette: number | null;
+  /** Agreement with the groups chosen. */
+  readonly adjustedRand: number | Unavailable;
+}
+
+export interface Variants {
+  readonly variants: readonly Variant[];
+  /** Share of the variants in which each pair falls into one group, condensed. */
+  readonly together: Condensed;
+  /** For each group its mean share with itself and each other one; null for a pair that is none. */
+  readonly groups: readonly (readonly (number | null)[])[];
+  /** For each record: mean share with its own group, and with the nearest other one. */
+  readonly records: readonly {
+    readonly own: number | null;
+    readonly next: number;
+    readonly other: number | null;
+  }[];
+}
+
+/** What becomes of the groups when one assemblage had never been found. */
+export interface LeftOut {
+  readonly assemblage: string;
+  /** Records of it. */
+  readonly records: number;
+  /** Agreement of the other records' groups with those that they form among themselves. */
+  readonly adjustedRand: number | Unavailable;
+  /** For each group the greatest Jaccard coefficient with a new one; null where it is all of this assemblage. */
+  readonly groups: readonly (number | null)[];
+  /** Groups that are then gone. */
+  readonly gone: readonly number[];
+}
+
+/** Everything that says how far groups are to be trusted. */
+export interface Trust {
+  /** Records it was judged on: all, or a sample of a large table. */
+  readonly records: number;
+  readonly stability: readonly GroupStability[] | Unavailable;
+  /** Tables with every attribute shuffled on its own. */
+  readonly shuffled: Reference | Unavailable;
+  /** Tables spread evenly over the same axes. */
+  readonly even: Reference | Unavailable;
+  /** Tables drawn from a single heap of the same spread. */
+  readonly heap: Reference | Unavailable;
+  readonly gaps: readonly Gap[] | Unavailable;
+  /** Number of groups by the gap statistic, 1 for none. */
+  readonly groupsByGap: number | Unavailable;
+  readonly predictionStrength: readonly { readonly k: number; readonly mean: number }[] | Unavailable;
+  /** What other methods, weights and numbers of groups make of the same records. */
+  readonly variants: Variants | Unavailable;
+  /** The groups with each assemblage left out in turn. */
+  readonly leftOut: readonly LeftOut[] | Unavailable;
+  /** Places of the records judged, in the order of `variants.records`. */
+  readonly places: Int32Array;
+}
+
+/** How the groups are spread over the values of one attribute of context. */
+export interface ContextTally {
+  readonly attribute: string;
+  readonly label: string;
+  readonly values: readonly string[];
+  /** counts[group][value] */
+  readonly counts: readonly (readonly number[])[];
+  readonly expected: readonly (readonly number[])[];
+  /** Adjusted standardised residuals (Haberman 1973): beyond ±2 is more than chance often gives. */
+  readonly residuals: readonly (readonly number[])[];
+  readonly cramersV: number;
+  /** Grouped records without a value. */
+  readonly missing: number;
+}
+
+/** The groups set against a recorded classification. */
+export interface Agreement {
+  readonly attribute: string;
+  readonly label: string;
+  readonly kinds: readonly string[];
+  /** counts[kind][group] */
+  readonly counts: readonly (readonly number[])[];
+  /** The group paired with each kind, -1 for none. */
+  readonly match: readonly number[];
+  readonly adjustedRand: number | Unavailable;
+  readonly adjustedMutualInformation: number | Unavailable;
+  readonly vMeasure: VMeasure | Unavailable;
+  readonly n: number;
+  /** Grouped records without a recorded kind. */
+  readonly missing: number;
+}
+
+/** A compared attribute whose own kinds, or own groups, the groups do no more than repeat. */
+export interface Restated {
+  readonly attribute: string;
+  readonly label: string;
+  readonly adjustedRand: number;
+  readonly n: number;
+}
+
+/** Whether there are groups: nothing is claimed that a table without groups gives as well. */
+export type Verdict =
+  | 'groups'
+  /** Groups, but those of one attribute over again. */
+  | 'one attribute'
+  /** Attributes shuffled on their own give groups as good. */
+  | 'no better than shuffled'
+  /** A cut through one heap or an even cloud is as good. */
+  | 'no better than one heap'
+  | 'no two groups'
+  | 'cannot be told';
+
+export interface GroupingFound extends Findings {
+  readonly options: GroupingOptions;
+  readonly unit: 'fragment' | 'item';
+  readonly verdict: Verdict;
+  readonly restated: Restated | null;
+  readonly k: number;
+  readonly records: readonly GroupedRecord[];
+  readonly groups: readonly Group[];
+  readonly meanSilhouette: number | null;
+  /** Reading of that width by Kaufman & Rousseeuw 1990, chapter 2, table 4. */
+  readonly structure: 'strong' | 'reasonable' | 'weak' | 'none';
+  readonly tried: readonly Tried[];
+  readonly tree: MergeTree | null;
+  readonly cophenetic: number | null;
+  readonly trust: Trust;
+  /** Share of each record in each group, records by groups; null for large tables and fewer than two groups. */
+  readonly graded: Float64Array | null;
+  readonly context: readonly ContextTally[];
+  readonly agreement: Agreement | null;
+  /** Dissimilarities among the records at the places `inMatrix`: all, or a sample of a large table. */
+  readonly matrix: Condensed;
+  readonly inMatrix: Int32Array;
+  readonly sampled: boolean;
+  readonly notes: readonly string[];
+}
+
+/** The number of a group as tables and figures print it, 1 = largest. */
+export function groupName(group: number): string {
+  return group < 0 ? 'none' : String(group + 1);
+}
