@@ -11,6 +11,7 @@ import { layOut } from './layout/layout.ts';
 import { enter, type Ledger, openLedger, sortLedger } from './ledger.ts';
 import { enterCrossChecks, fieldsCounted } from './ledger-checks.ts';
 import { ledgerLayout } from './ledger-layout.ts';
+import { applyNames, type NameDecision } from './names.ts';
 import { applyNoteUnit } from './note-units.ts';
 import { addOrientation } from './orientation.ts';
 import { parseCsv } from './parse-csv.ts';
@@ -27,6 +28,8 @@ export interface ReadOptions {
   readonly profile?: ProfileInput;
   /** Take near matches of headers; without it they are only suggested. */
   readonly acceptSuggestions?: boolean;
+  /** What the study says of names that have several spellings. */
+  readonly names?: readonly NameDecision[];
   /** Cells of a sheet that are merged downwards. */
   readonly merged?: readonly MergedCells[];
 }
@@ -95,6 +98,7 @@ function readGrid(
   const read = readColumns(sheet, plans, decimals, profile, register, ledger);
   const columnsRead = new Map(read.table);
   addOrientation(columnsRead, plans, register, ledger);
+  applyNames(columnsRead, options.names ?? [], sheet.origins, ledger);
   const names = read.table.get(`${TEXT_COLUMN_PREFIX}${sheet.headers[0]}`);
   const assembled = assembleTable(columnsRead, sheet.origins, name, ledger, names, profile.repeatedIds);
   enterCrossChecks(assembled.table, fieldsCounted(read.columns), register, ledger);

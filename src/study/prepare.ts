@@ -5,10 +5,12 @@ import { deriveColumns } from '../fragments/derive.ts';
 import { collapseItems } from '../fragments/items.ts';
 import { selectRows } from '../fragments/select.ts';
 import { takeRows } from '../fragments/subset.ts';
-import type { FragmentTable } from '../fragments/table.ts';
+import type { Column, FragmentTable } from '../fragments/table.ts';
 import { settleWitness, type Witness } from '../fragments/witness.ts';
+import { nameIn } from '../sources/assemble.ts';
 import type { LikelyDuplicate } from '../sources/combine/duplicates.ts';
 import { combineSources } from '../sources/combine.ts';
+import { NAMED, type NearNames, nearNames } from '../sources/names.ts';
 import { checkProfile } from '../sources/profile.ts';
 import { readSource, readTexts } from '../sources/read-source.ts';
 import type { Fault, LedgerEntry, RowSetAside, SourceReading } from '../sources/source-reading.ts';
@@ -47,6 +49,8 @@ export interface Prepared {
   readonly witness: Witness;
   /** The objects that the tables seem to name, one a row of `all`, while nobody has confirmed them. */
   readonly suggestedItem: readonly string[];
+  /** Names that may be spellings of one, and that nobody has decided about. */
+  readonly nearNames: readonly NearNames[];
   readonly n: Counts;
   readonly disagreements: readonly { readonly attribute: string; readonly items: number }[];
 }
@@ -76,7 +80,7 @@ export function prepareStudy(
   const read = study.sources.map((source, place) => {
     onProgress?.(place / (study.sources.length + 1), `reading ${sourceName(source)}`);
     try {
-      return readStudySource(source, files, register, sheets);
+      return readStudySource(source, files, register, sheets, study.names);
     } catch (fault) {
       if (!lenient || !(fault instanceof InputError)) throw fault;
       return unreadable(source, fault, register);
@@ -111,6 +115,7 @@ export function prepareStudy(
     records: unit === 'item' ? collapsed.table : fragments,
     unit,
     witness,
+    nearNames: NAMED.flatMap((id) => nearNames(id, countNames(all.columns.get(id), all.rows), study.names)),
     suggestedItem: restricted.table.item,
     n: {
       fragments: fragments.rows,
@@ -119,6 +124,15 @@ export function prepareStudy(
     },
     disagreements: collapsed.disagreements,
   };
+}
+
+function countNames(column: Column | undefined, rows: number): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (let row = 0; row < rows; row++) {
+    const name = nameIn(column, row);
+    if (name !== '') counts.set(name, (counts.get(name) ?? 0) + 1);
+  }
+  return counts;
 }
 
 /**
@@ -148,6 +162,7 @@ function readStudySource(
   files: ReadonlyMap<string, Uint8Array>,
   register: Register,
   sheets: Sheets,
+  names: Study['names'],
 ): SourceReading {
   const profile =
     source.profile === undefined
@@ -158,6 +173,7 @@ function readStudySource(
   const options = {
     name: sourceName(source),
     register,
+    names,
     ...(chosen === undefined ? {} : { profile: chosen }),
   };
   const bytes = bytesOf(files, source.file);

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { ANALYSES } from '../analyses/register.ts';
 import { condition } from '../fragments/select.ts';
 import { duplicateDecision } from '../sources/decisions.ts';
+import { nameDecision } from '../sources/names.ts';
 
 /** The study file: the whole state of a piece of work, saved by the app, run by the command line. */
 
@@ -130,6 +131,9 @@ export const study = z
     }),
     duplicates: z.array(duplicateDecision).default([]).meta({
       description: 'What was decided about rows of two sources that may be one find',
+    }),
+    names: z.array(nameDecision).default([]).meta({
+      description: 'Places, phases and people that the tables spell in several ways',
     }),
     select: z.array(condition).default([]).meta({ description: 'Conditions that a fragment must all meet' }),
     analyses: z.array(analysisEntry).default([]),

@@ -40,6 +40,7 @@ export function createEngine(): Engine {
       study.select,
       study.unit,
       study.witness,
+      study.names,
       study.duplicates,
     ]);
     if (last?.key !== key) {
