@@ -25,6 +25,7 @@ export function printResults(terminal: Terminal, results: Results, printing: Pri
   terminal.out(`${terminal.colour.bold(tame(study.title))}\n\n`);
   printSources(terminal, results);
   terminal.out(`${line(countSentence(study), terminal.width)}\n`);
+  printReadiness(terminal, study.readiness, printing.detail === 'full');
   if (study.disagreements.length > 0) terminal.out(`${line(disagreementSentence(study), terminal.width)}\n`);
   for (const [id, result] of Object.entries(results.analyses)) printAnalysis(terminal, id, result, printing);
   if (printing.detail === 'full')
@@ -174,6 +175,16 @@ function printSources(terminal: Terminal, { study }: Results): void {
       terminal.width,
     ),
   );
+}
+
+/** What is open before any verdict; what is ready only in full. */
+function printReadiness(terminal: Terminal, lines: Results['study']['readiness'], full: boolean): void {
+  for (const { state, says, mend } of lines) {
+    if (state === 'ready' && !full) continue;
+    const text = mend === undefined || !full ? says : `${says} ${mend}`;
+    const mark = state === 'ask' ? '?' : state === 'mind' ? '!' : '·';
+    terminal.out(`${item(mark, text, terminal.width)}\n`);
+  }
 }
 
 function countSentence({ n, unit, witness }: Results['study']): string {

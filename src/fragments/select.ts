@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Register } from '../attributes/definition.ts';
 import { isWithin } from '../attributes/tree.ts';
+import { CERTAINTIES } from '../cells/reading.ts';
 import { InputError } from '../errors.ts';
 import { termAt } from './accessors.ts';
 import { isMissing } from './missing.ts';
@@ -21,6 +22,12 @@ export const condition = z
     atLeast: z.number().optional().describe('Smallest number to keep, in the unit of the attribute'),
     atMost: z.number().optional().describe('Largest number to keep, in the unit of the attribute'),
     below: z.number().optional().describe('Keep only what is smaller than this number'),
+    certainty: z
+      .enum(['certain', 'probable', 'possible'])
+      .optional()
+      .describe(
+        'Keep only attributions that are at least this sure; "certain" leaves out every "?" and "cf."',
+      ),
     known: z.boolean().optional().describe('true keeps what has a value, false what has none'),
   })
   .describe('Which fragments to keep, by one attribute');
@@ -89,6 +96,12 @@ function describeLimits({ atLeast, atMost, below }: Condition): string {
   return parts.filter((part) => part !== undefined).join(' and ');
 }
 
+const CERTAINTY_WORDS = {
+  certain: 'is certain',
+  probable: 'is at least probable',
+  possible: 'is at least possible',
+};
+
 /** A condition in words, as it stands in reasons and on screens. */
 export function describeCondition(one: Condition): string {
   const limits = describeLimits(one);
@@ -96,6 +109,7 @@ export function describeCondition(one: Condition): string {
     one.in === undefined ? undefined : `is ${one.in.join(' or ')}`,
     one.notIn === undefined ? undefined : `is not ${one.notIn.join(' or ')}`,
     limits === '' ? undefined : limits,
+    one.certainty === undefined ? undefined : CERTAINTY_WORDS[one.certainty],
     one.known === undefined ? undefined : one.known ? 'is recorded' : 'is not recorded',
   ].filter((part) => part !== undefined);
   return `${one.attribute} ${parts.join(' and ')}`;
@@ -107,15 +121,16 @@ export function conditionAnswer(
   table: FragmentTable,
   register: Register,
 ): (row: number) => Answer {
-  if ([one.in, one.notIn, one.atLeast, one.atMost, one.below, one.known].every((part) => part === undefined))
+  const parts = [one.in, one.notIn, one.atLeast, one.atMost, one.below, one.known, one.certainty];
+  if (parts.every((part) => part === undefined))
     throw fault(
       one,
       'the condition says nothing',
-      'add "in", "notIn", "atLeast", "atMost", "below" or "known"',
+      'add "in", "notIn", "atLeast", "atMost", "below", "known" or "certainty"',
     );
   if (one.attribute === 'assemblage') return amongWords(one, (row) => table.assemblage[row]);
   const column = requireColumn(table, one.attribute, register);
-  const answer = answerFrom(one, column, register);
+  const answer = sureEnough(one, column, answerFrom(one, column, register));
   if (one.known === undefined) return (row) => (isMissing(column, row) ? 'not recorded' : answer(row));
   const { known } = one;
   return (row) => {
@@ -123,6 +138,23 @@ export function conditionAnswer(
     if (has !== known) return 'out';
     return has ? answer(row) : 'in';
   };
+}
+
+/** Out where the attribution is less sure than asked for; only kinds are marked as doubtful. */
+function sureEnough(
+  one: Condition,
+  column: Column,
+  answer: (row: number) => Answer,
+): (row: number) => Answer {
+  if (one.certainty === undefined) return answer;
+  if (column.kind !== 'term')
+    throw fault(
+      one,
+      'it has no attributions that could be doubtful',
+      'ask for certainty of an attribute of kinds',
+    );
+  const least = CERTAINTIES.indexOf(one.certainty);
+  return (row) => (column.codes[row] >= 0 && column.certainty[row] > least ? 'out' : answer(row));
 }
 
 function answerFrom(one: Condition, column: Column, register: Register): (row: number) => Answer {

@@ -36,6 +36,7 @@ export function renderReport({ prepared, results, plotly }: ReportRequest): stri
 <h1>${escapeHtml(study.title)}</h1>
 <p>${printBehind(study.n, study.witness)}; one record is one ${study.unit === 'item' ? escapeHtml(study.witness.one) : 'fragment'}. Seed ${study.seed}, Thrum ${escapeHtml(study.version)}.</p>
 <nav aria-label="Contents"><ol>
+<li><a href="#readiness">Are the data ready?</a></li>
 ${entries.map(([id, result]) => `<li><a href="#${escapeHtml(id)}">${escapeHtml(`${id}: ${result.title}`)}</a></li>`).join('\n')}
 <li><a href="#always">What always holds</a></li>
 <li><a href="#set-aside">What was set aside</a></li>
@@ -44,6 +45,7 @@ ${entries.map(([id, result]) => `<li><a href="#${escapeHtml(id)}">${escapeHtml(`
 </ol></nav>
 </header>
 <main>
+${readinessPart(study.readiness)}
 ${entries.map(([id, result]) => analysisPart(id, result, study)).join('\n')}
 ${alwaysPart(study.always)}
 ${setAsidePart(prepared, results)}
@@ -57,6 +59,16 @@ ${sourcesPart(prepared, results)}
 </html>
 `;
 }
+
+/** Whether the data are ready, before any verdict. */
+function readinessPart(lines: Results['study']['readiness']): string {
+  const line = ({ state, says, mend }: (typeof lines)[number]) =>
+    `<li class="${state}"><strong>${STATE_WORDS[state]}</strong> ${escapeHtml(says)}${mend === undefined ? '' : ` <span class="soft">${escapeHtml(mend)}</span>`}</li>`;
+  return `<section id="readiness"><h2>Are the data ready?</h2>
+<ul class="readiness">${lines.map(line).join('\n')}</ul></section>`;
+}
+
+const STATE_WORDS = { ready: 'Ready.', mind: 'Mind.', ask: 'Open.' } as const;
 
 function alwaysPart(truths: readonly string[]): string {
   if (truths.length === 0) return '';

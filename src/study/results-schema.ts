@@ -92,6 +92,25 @@ export const resultsSchema = z
       disagreements: z
         .array(z.strictObject({ attribute: z.string(), items: z.int().min(1) }))
         .meta({ description: 'Attributes in which fragments of one item contradict each other' }),
+      readiness: z
+        .array(
+          z.strictObject({
+            topic: z.enum([
+              'witness',
+              'names',
+              'labels',
+              'level',
+              'certainty',
+              'gaps',
+              'recorders',
+              'columns',
+            ]),
+            state: z.enum(['ready', 'mind', 'ask']),
+            says: z.string(),
+            mend: z.string().exactOptional(),
+          }),
+        )
+        .meta({ description: 'Whether the data are ready for a verdict, before any is given' }),
       cautions: z.array(z.string()),
       always: z
         .array(z.string())

@@ -1,6 +1,8 @@
 import type { Answer, Counts, Figure, ResultTable } from '../analyses/contract.ts';
 import type { Witness } from '../fragments/witness.ts';
 
+import type { ReadinessLine } from './readiness.ts';
+
 /** What a study's run hands over; `results-json.ts` writes it, the schema of it is in `results-schema.ts`. */
 export interface Results {
   readonly study: StudyHead;
@@ -19,6 +21,8 @@ export interface StudyHead {
   readonly n: Counts;
   /** Attributes in which fragments of one item contradict each other, by how many items. */
   readonly disagreements: readonly { readonly attribute: string; readonly items: number }[];
+  /** Whether the data are ready for a verdict, a line for each thing that verdicts lean on. */
+  readonly readiness: readonly ReadinessLine[];
   /** What finds, people and rights may need to be spared. */
   readonly cautions: readonly string[];
   /** What holds of every answer of the kinds that were asked, said once. */

@@ -5,6 +5,7 @@ import { createRandom } from '../numerics/foundation/random.ts';
 import { entriesOf } from './load.ts';
 import { materialCautions } from './material-cautions.ts';
 import { type Prepared, type Progress, prepareStudy } from './prepare.ts';
+import { readinessOf } from './readiness.ts';
 import { findReferences } from './references.ts';
 import { withheldAside } from './restrict.ts';
 import type { AnalysisResult, Results, StudyHead } from './results.ts';
@@ -179,16 +180,8 @@ function alwaysOf(study: Study): readonly string[] {
   return [...new Set(ANALYSES.filter(({ kind }) => asked.has(kind)).flatMap(({ always }) => always))];
 }
 
-function headOf({
-  study,
-  heads,
-  n,
-  disagreements,
-  fragments,
-  unit,
-  witness,
-  restriction,
-}: Prepared): StudyHead {
+function headOf(prepared: Prepared): StudyHead {
+  const { study, heads, n, disagreements, fragments, unit, witness, restriction } = prepared;
   return {
     title: study.title,
     seed: study.seed,
@@ -198,6 +191,7 @@ function headOf({
     sources: heads,
     n,
     disagreements,
+    readiness: readinessOf(prepared),
     cautions: materialCautions(fragments, restriction),
     always: alwaysOf(study),
   };

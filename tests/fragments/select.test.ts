@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Condition, selectRows } from '../../src/fragments/select.ts';
+import type { TermColumn } from '../../src/fragments/table.ts';
 import { makeTable, register } from './make-table.ts';
 
 const table = makeTable([
@@ -10,6 +11,35 @@ const table = makeTable([
   { site: 'Bo', density1: '-not-observed', fibre: '-not-observed' },
 ]);
 const select = (...conditions: Condition[]) => selectRows(table, conditions, register);
+
+describe('selectRows, by how sure an attribution is', () => {
+  const fibre = table.columns.get('fibre') as TermColumn;
+  const doubted = {
+    ...table,
+    columns: new Map(table.columns).set('fibre', { ...fibre, certainty: Uint8Array.from([0, 1, 2, 0]) }),
+  };
+  const rows = (one: Condition) => [...selectRows(doubted, [one], register).rows];
+
+  it('keeps what is at least as sure as asked', () => {
+    expect(rows({ attribute: 'fibre', certainty: 'certain' })).toEqual([0]);
+    expect(rows({ attribute: 'fibre', certainty: 'probable' })).toEqual([0, 1]);
+    expect(rows({ attribute: 'fibre', certainty: 'possible' })).toEqual([0, 1, 2]);
+    expect(rows({ attribute: 'fibre', in: ['treeBast'], certainty: 'certain' })).toEqual([0]);
+  });
+
+  it('counts those that it leaves out, and says why', () => {
+    expect(
+      selectRows(doubted, [{ attribute: 'fibre', certainty: 'certain' }], register).setAside,
+    ).toContainEqual({
+      reason: 'left out by the selection: fibre is certain',
+      fragments: 2,
+    });
+  });
+
+  it('is refused for numbers', () => {
+    expect(() => rows({ attribute: 'density1', certainty: 'certain' })).toThrow('no attributions');
+  });
+});
 
 describe('selectRows', () => {
   it.each<[Condition, number[]]>([
@@ -67,7 +97,7 @@ describe('selectRows', () => {
     ],
     [
       { attribute: 'site' },
-      'select: the selection by "site" cannot be made: the condition says nothing; add "in", "notIn", "atLeast", "atMost", "below" or "known".',
+      'select: the selection by "site" cannot be made: the condition says nothing; add "in", "notIn", "atLeast", "atMost", "below", "known" or "certainty".',
     ],
   ])('%j is refused in one sentence', (one, message) => {
     expect(() => select(one)).toThrow(message);

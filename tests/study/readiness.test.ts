@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest';
+import { checkStudy } from '../../src/study/load.ts';
+import { prepareStudy } from '../../src/study/prepare.ts';
+import { type ReadinessLine, readinessOf } from '../../src/study/readiness.ts';
+
+const bytes = (text: string) => new TextEncoder().encode(text);
+
+function linesOf(
+  tables: Readonly<Record<string, string>>,
+  more: object = {},
+): Partial<Record<ReadinessLine['topic'], ReadinessLine>> {
+  const study = checkStudy(
+    { title: 't', sources: Object.keys(tables).map((file) => ({ file })), ...more },
+    'study.json',
+  );
+  const files = new Map(Object.entries(tables).map(([file, text]) => [file, bytes(text)]));
+  const lines = readinessOf(prepareStudy(study, files));
+  return Object.fromEntries(lines.map((line) => [line.topic, line]));
+}
+
+const HEAD = 'Cat. no.,Item no.,Site,Recorder,Fibre\n';
+
+describe('whether the data are ready', () => {
+  it('says what counts as one, and that nobody has confirmed it', () => {
+    const table = `${HEAD}1,7,Holm,A. B.,wool\n2,7,Holm,A. B.,wool\n3,8,Holm,A. B.,wool\n`;
+    expect(linesOf({ 'a.csv': table }).witness).toMatchObject({
+      state: 'ask',
+      says: expect.stringContaining('3 fragments; numbers in the tables seem to name 2 objects'),
+    });
+    expect(linesOf({ 'a.csv': table }, { witness: { is: 'column', noun: 'vessel' } }).witness).toMatchObject({
+      state: 'ready',
+      says: '3 fragments of 2 vessels, as confirmed.',
+    });
+    expect(linesOf({ 'a.csv': 'Cat. no.,Site\n1,Holm\n2,Ness\n' }).witness).toMatchObject({
+      state: 'mind',
+      says: expect.stringContaining('each counts as a find of its own'),
+    });
+  });
+
+  it('asks about names that may be one, until the study says', () => {
+    const table = `${HEAD}1,,Drommavel Landing,X,wool\n2,,Drommavel ldg,X,wool\n`;
+    expect(linesOf({ 'a.csv': table }).names).toMatchObject({
+      state: 'ask',
+      says: 'Names that may be one: “Drommavel Landing” and “Drommavel ldg”.',
+    });
+    const names = [{ attribute: 'site', name: 'Drommavel Landing', also: ['Drommavel ldg'] }];
+    expect(linesOf({ 'a.csv': table }, { names }).names).toBeUndefined();
+  });
+
+  it('counts the records that lack a label, and says where they come from', () => {
+    const a = `${HEAD}1,,Holm,X,wool\n2,,Ness,X,wool\n`;
+    const b = `${HEAD}3,,,X,wool\n4,,,X,wool\n`;
+    expect(linesOf({ 'a.csv': a, 'b.csv': b }).labels?.says).toBe(
+      'Of 4 fragments, site unknown of 2 (all in b.csv): these take no part where that label is the answer.',
+    );
+    expect(linesOf({ 'a.csv': a }).labels).toMatchObject({ state: 'ready' });
+  });
+
+  it('names whose words are broader than those of the others', () => {
+    const table = `${HEAD}1,,Holm,X,lime bast\n2,,Holm,X,willow bast\n3,,Ness,X,tree bast\n`;
+    expect(linesOf({ 'a.csv': table }).level?.says).toContain(
+      '“tree bast” is all that Ness (1 of 1) says where 2 others say more',
+    );
+  });
+
+  it('counts what is marked as doubtful', () => {
+    const table = `${HEAD}1,,Holm,X,wool?\n2,,Holm,X,wool\n`;
+    expect(linesOf({ 'a.csv': table }).certainty?.says).toBe(
+      'Marked as doubtful: Fibre 1; they count with the certain ones.',
+    );
+  });
+
+  it('says that recorders are not known, or who they are', () => {
+    expect(linesOf({ 'a.csv': 'Cat. no.,Site\n1,Holm\n2,Ness\n' }).recorders?.state).toBe('mind');
+    expect(linesOf({ 'a.csv': `${HEAD}1,,Holm,A. B.,wool\n2,,Holm,C. D.,wool\n` }).recorders).toMatchObject({
+      state: 'ready',
+      says: '2 recorders: A. B. and C. D.',
+    });
+  });
+});
