@@ -1,5 +1,5 @@
 import type { ResultColumn, TableCell, Unavailable } from '../contract.ts';
-import type { Effect } from './pairs.ts';
+import type { Effect } from './found.ts';
 
 export const col = (id: string, label: string): ResultColumn => ({ id, label });
 
@@ -10,8 +10,4 @@ export function effectCells(effect: Effect | Unavailable): TableCell[] {
   return 'why' in interval
     ? [effect.estimate, interval, interval]
     : [effect.estimate, interval.low, interval.high];
-}
-
-export function percent(share: number): string {
-  return `${Number((share * 100).toPrecision(6))} %`;
 }

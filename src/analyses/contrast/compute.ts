@@ -3,61 +3,39 @@ import { countBehind } from '../../fragments/behind.ts';
 import { type Grouping, groupRows } from '../../fragments/groups.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column } from '../../fragments/table.ts';
-import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import {
   bootstrapInterval,
   expandedLevel,
   type ResampledInterval,
 } from '../../numerics/resampling/bootstrap.ts';
+import { countRelabellings } from '../../numerics/resampling/permutation.ts';
 import { drawnEpsilonSquared, drawnMedian } from '../../numerics/resampling/resampled-ranks.ts';
+import { adjustKnown } from '../../numerics/tests/adjust.ts';
 import { type BlockedSample, blockMembers, sharesBlocks } from '../../numerics/tests/blocked-sample.ts';
 import { kruskalWallis } from '../../numerics/tests/kruskal-wallis.ts';
-import type { FindingsWithTables } from '../before-answers.ts';
 import type { AnalysisInput, SetAside, Unavailable } from '../contract.ts';
+import { toldAt } from '../verdicts.ts';
+import { askedOtherwise } from './asked-otherwise.ts';
+import type {
+  AskedOtherwise,
+  AttributeContrast,
+  AttributeSamples,
+  ContrastFound,
+  ContrastGroup,
+  Effect,
+  FurtherTest,
+  PairContrast,
+  TestAnswer,
+  Trend,
+} from './found.ts';
 import type { ContrastOptions } from './options.ts';
-import { type Effect, type PairContrast, pairContrasts } from './pairs.ts';
-import {
-  type AttributeSamples,
-  attributeSamples,
-  type ContrastGroup,
-  canBeContrasted,
-  hasIntervals,
-} from './samples.ts';
-import { contrastTables } from './tables.ts';
-import { furtherTests, placeTest, type Question, type TestAnswer } from './tests.ts';
-import { contrastTogether, type Together } from './together.ts';
-import { type Trend, trendOf } from './trend.ts';
-
-/** One attribute across the groups. */
-export interface AttributeContrast {
-  readonly samples: AttributeSamples;
-  /** Median of each tested group with its interval. */
-  readonly medians: readonly (ResampledInterval | Unavailable)[];
-  readonly place: TestAnswer | Unavailable;
-  readonly further: readonly (
-    | TestAnswer
-    | (Unavailable & { readonly question: Question; readonly name: string })
-  )[];
-  /** Share of the variance of ranks between the groups; given from three groups on. */
-  readonly epsilonSquared: Effect | Unavailable;
-  readonly pairs: readonly PairContrast[];
-  /** The test of place with every reading at one end; null where no reading is a range. */
-  readonly sensitivity: readonly { readonly at: string; readonly answer: TestAnswer | Unavailable }[] | null;
-  readonly trend: Trend | Unavailable | null;
-  /** Whether some item has several fragments here, so that whole items are dealt and drawn. */
-  readonly shared: boolean;
-}
-
-export interface ContrastFound extends FindingsWithTables {
-  readonly options: ContrastOptions;
-  readonly unit: 'fragment' | 'item';
-  readonly by: string;
-  readonly attributes: readonly AttributeContrast[];
-  readonly together: Together | Unavailable | null;
-  /** Labels of attributes of kinds, compared only together with the others. */
-  readonly kinds: readonly string[];
-}
+import { pairContrasts } from './pairs.ts';
+import { attributeSamples, canBeContrasted } from './samples.ts';
+import { furtherTests, placeTest } from './tests.ts';
+import { contrastTogether } from './together.ts';
+import { trendOf } from './trend.ts';
+import { judgePairs } from './verdicts-of-pairs.ts';
 
 /**
  * Do these groups differ, by how much, and what could have been missed? Numbers and grades one by one
@@ -83,17 +61,19 @@ export function computeContrast(input: AnalysisInput, options: ContrastOptions):
   const grouping = groupRows(records, [options.by], register);
   const by = register.attributes.get(options.by)?.label ?? options.by;
   const steps = single.length + (columns.length > 1 ? 1 : 0);
-  const attributes = single.map((column, place) =>
+  const computed = single.map((column, place) =>
     contrastAttribute(input, column, grouping, options, (share) =>
       input.onProgress?.((place + share) / steps, `contrasting ${column.attribute.label}`),
     ),
   );
-  refuseWithoutGroups(attributes, by);
+  refuseWithoutGroups(computed, by);
+  const attributes = judged(computed, options);
   const compared = {
     options,
     unit,
     by,
     attributes,
+    tests: attributes.length + attributes.reduce((sum, { pairs }) => sum + pairs.length, 0),
     together: columns.length > 1 ? contrastTogether(input, options, input.random.stream('together')) : null,
     kinds: columns.filter((column) => !canBeContrasted(column)).map((column) => column.attribute.label),
   };
@@ -104,14 +84,13 @@ export function computeContrast(input: AnalysisInput, options: ContrastOptions):
     ...compared,
     n: {
       ...countBehind(input.fragments, records, unit, rows),
-      setAside: setAside(input, grouping, by, attributes),
+      setAside: setAside(input, grouping, by, computed),
     },
-    tables: contrastTables(input, compared),
   };
 }
 
 /** One attribute that only one group records leaves the others their answer; where all are so there is none. */
-function refuseWithoutGroups(attributes: readonly AttributeContrast[], by: string): void {
+function refuseWithoutGroups(attributes: readonly Computed[], by: string): void {
   if (attributes.length === 0 || attributes.some(({ samples }) => samples.groups.length >= 2)) return;
   const [{ attribute, groups }] = attributes.map(({ samples }) => samples);
   const has = groups.length === 0 ? 'no group of' : `only one group ("${groups[0].label}") of`;
@@ -120,6 +99,49 @@ function refuseWithoutGroups(attributes: readonly AttributeContrast[], by: strin
     {},
     'choose another grouping or attribute, or select more fragments',
   );
+}
+
+/** One attribute before its p values are set among those of the others. */
+interface Computed extends Omit<AttributeContrast, 'pairs' | 'further' | 'pAdjusted' | 'told' | 'hangsOn'> {
+  readonly pairs: readonly PairContrast[];
+  readonly further: readonly Pick<FurtherTest, 'question' | 'name' | 'answer'>[];
+}
+
+/** Verdicts: p of one question is adjusted over the attributes asked, p of pairs over all pairs. */
+function judged(computed: readonly Computed[], options: ContrastOptions): readonly AttributeContrast[] {
+  const pairs = judgePairs(computed, options);
+  const place = adjustKnown(
+    computed.map((one) => ('why' in one.place ? { why: one.place.why } : one.place.p)),
+    options.adjust,
+  );
+  const questions = new Set(computed.flatMap(({ further }) => further.map(({ question }) => question)));
+  const further = new Map<Computed['further'][number], FurtherTest>();
+  for (const question of questions) {
+    const family = computed.flatMap((one) => one.further.filter((test) => test.question === question));
+    const p = adjustKnown(
+      family.map(({ answer }) => ('why' in answer ? { why: answer.why } : answer.p)),
+      options.adjust,
+    );
+    family.forEach((test, at) => {
+      further.set(test, { ...test, pAdjusted: p[at], told: toldAt(p[at], options.confidence) });
+    });
+  }
+  return computed.map((one, at): AttributeContrast => {
+    const told = toldAt(place[at], options.confidence);
+    return {
+      ...one,
+      pAdjusted: place[at],
+      told,
+      pairs: pairs[at],
+      further: one.further.flatMap((test) => further.get(test) ?? []),
+      hangsOn: one.otherwise.filter((other) => turns(told, other)),
+    };
+  });
+}
+
+/** A trial without an answer changes no verdict; one with another answer does. */
+function turns(told: AttributeContrast['told'], other: AskedOtherwise): boolean {
+  return told !== 'cannot be told' && other.told !== 'cannot be told' && other.told !== told;
 }
 
 function contrastable(column: Column, id: string): Column {
@@ -137,8 +159,13 @@ function contrastAttribute(
   grouping: Grouping,
   options: ContrastOptions,
   onProgress: (share: number) => void,
-): AttributeContrast {
-  const samples = attributeSamples(input.records, column, grouping);
+): Computed {
+  const samples = attributeSamples(
+    input.records,
+    column,
+    grouping,
+    (rows) => countBehind(input.fragments, input.records, input.unit, rows).fragments,
+  );
   const random = input.random.stream(samples.attribute.id);
   const points = samples.tested.map((group) => group.points);
   const settings = { random, relabellings: options.relabellings };
@@ -159,10 +186,36 @@ function contrastAttribute(
         : pairContrasts(samples, options, random.stream('pairs'), place.p, (share) =>
             onProgress(0.3 + 0.6 * share),
           ),
-    sensitivity: hasIntervals(samples) ? sensitivity(samples.tested, settings) : null,
+    otherwise: 'why' in place ? [] : askedOtherwise(samples, options, random.stream('otherwise')),
     trend: options.trend ? trendFor(input, samples, options, random.stream('trend')) : null,
     shared: points.some(sharesBlocks),
+    tied: tieShare(samples),
+    leastP: leastP(samples, options.confidence),
+    oneSourceEach: oneSourceEach(input, samples),
   };
+}
+
+/** Share of values that equal another one. */
+function tieShare({ tested }: AttributeSamples): number {
+  const values = tested.flatMap((group) => Array.from(group.points.values));
+  const counts = new Map<number, number>();
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+  const tied = values.filter((value) => (counts.get(value) ?? 0) > 1).length;
+  return values.length === 0 ? 0 : tied / values.length;
+}
+
+/** Two of all ways to deal the items are as extreme as groups wholly apart: no p can be below that. */
+function leastP({ tested }: AttributeSamples, confidence: number): number | null {
+  if (tested.length !== 2) return null;
+  const labels = tested.flatMap(({ points }, group) => new Array<number>(points.count).fill(group));
+  const least = 2 / countRelabellings(Int32Array.from(labels));
+  return toldAt(least, confidence) === 'told apart' ? null : least;
+}
+
+function oneSourceEach({ records }: AnalysisInput, { tested }: AttributeSamples): boolean {
+  const sources = tested.map(({ rows }) => new Set(rows.map((row) => records.origin[row]?.source)));
+  const all = new Set(sources.flatMap((own) => [...own]));
+  return all.size > 1 && sources.every((own) => own.size === 1);
 }
 
 function testedOr(samples: AttributeSamples, test: () => TestAnswer | Unavailable): TestAnswer | Unavailable {
@@ -207,25 +260,6 @@ function epsilon(
   return { estimate: observed.epsilonSquared, interval };
 }
 
-/** The test of place at the ends of the readings; for two groups also with the ends drawn together and apart. */
-function sensitivity(tested: readonly ContrastGroup[], settings: { random: Random; relabellings: number }) {
-  const ways: { at: string; samples: BlockedSample[] }[] = [
-    { at: 'all readings at their low ends', samples: tested.map((group) => group.low) },
-    { at: 'all readings at their high ends', samples: tested.map((group) => group.high) },
-  ];
-  if (tested.length === 2) {
-    const [first, second] = tested;
-    ways.push(
-      { at: `${first.label} at low ends, ${second.label} at high ends`, samples: [first.low, second.high] },
-      { at: `${first.label} at high ends, ${second.label} at low ends`, samples: [first.high, second.low] },
-    );
-  }
-  return ways.map(({ at, samples }) => ({
-    at,
-    answer: placeTest(samples, { ...settings, random: settings.random.stream(at) }),
-  }));
-}
-
 function trendFor(
   input: AnalysisInput,
   samples: AttributeSamples,
@@ -242,7 +276,7 @@ function setAside(
   input: AnalysisInput,
   grouping: Grouping,
   by: string,
-  attributes: readonly AttributeContrast[],
+  attributes: readonly Computed[],
 ): SetAside[] {
   const behind = (rows: readonly number[]) =>
     countBehind(input.fragments, input.records, input.unit, rows).fragments;
@@ -264,10 +298,4 @@ function setAside(
     }
   }
   return asides;
-}
-
-/** Lower quartile, median, upper quartile (type 7) of a group. */
-export function quartilesOf({ points }: ContrastGroup): readonly [q1: number, median: number, q3: number] {
-  const sorted = sortedValues(points.values);
-  return [quantileSorted(sorted, 0.25), quantileSorted(sorted, 0.5), quantileSorted(sorted, 0.75)];
 }

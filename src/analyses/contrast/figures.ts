@@ -1,11 +1,9 @@
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../figure-style.ts';
-import { printYear } from '../phrasing.ts';
+import { printLevel, printYear } from '../phrasing.ts';
 import { yearAxis } from '../years.ts';
-import { percent } from './cells.ts';
-import { type AttributeContrast, type ContrastFound, quartilesOf } from './compute.ts';
-import { boxFigure, countsOf, cumulativeFigure, outlineFigure, valueAxis } from './distributions.ts';
-import type { Trend } from './trend.ts';
+import { boxFigure, countsOf, cumulativeFigure, outlineFigure, valueAxis } from './distribution-figures.ts';
+import type { AttributeContrast, ContrastFound, Trend } from './found.ts';
 
 /** For each attribute: points and boxes, outlines, cumulative curves, medians, effects, and the trend where asked. */
 export function contrastFigures(found: ContrastFound): Readonly<Record<string, Figure>> {
@@ -31,7 +29,7 @@ function mediansFigure(found: ContrastFound, { samples, medians }: AttributeCont
   return {
     data: groups.map((group, place) => {
       const interval = medians[place];
-      const middle = quartilesOf(group)[1];
+      const middle = group.quartiles[1];
       const name = escapeText(`${group.label} (${group.points.count})`);
       return {
         type: 'scatter',
@@ -50,7 +48,7 @@ function mediansFigure(found: ContrastFound, { samples, medians }: AttributeCont
       height: 110 + 28 * groups.length,
     }),
     caption:
-      `Medians of ${samples.attribute.label} by ${found.by} with ${percent(found.options.confidence)} intervals, items drawn again (BCa); ` +
+      `Medians of ${samples.attribute.label} by ${found.by} with ${printLevel(found.options.confidence)} intervals, items drawn again (BCa); ` +
       `in brackets the number of items; ${countsOf(found, groups)}.`,
   };
 }
@@ -61,29 +59,43 @@ function effectsFigure(found: ContrastFound, { samples, pairs }: AttributeContra
   const names = drawn.map(({ pair }) =>
     escapeText(`${samples.tested[pair.first].label} against ${samples.tested[pair.second].label}`),
   );
+  const placed = drawn.map(({ delta }, place) => ({ ...delta, name: names[place] }));
+  const dots = (chosen: typeof placed) => ({
+    type: 'scatter',
+    mode: 'markers',
+    x: chosen.map(({ estimate }) => estimate),
+    y: chosen.map(({ name }) => name),
+    marker: kindMarker(kindStyle(0), 8),
+    showlegend: false,
+  });
+  const limited = placed.flatMap((one) =>
+    'why' in one.interval ? [] : [{ ...one, interval: one.interval }],
+  );
+  const bare = placed.filter(({ interval }) => 'why' in interval);
   return {
     data: [
-      {
-        type: 'scatter',
-        mode: 'markers',
-        x: drawn.map(({ delta }) => delta.estimate),
-        y: names,
-        error_x: {
-          ...bar(0, 0, 0),
-          array: drawn.map(({ delta }) =>
-            'why' in delta.interval ? 0 : delta.interval.high - delta.estimate,
-          ),
-          arrayminus: drawn.map(({ delta }) =>
-            'why' in delta.interval ? 0 : delta.estimate - delta.interval.low,
-          ),
-        },
-        marker: kindMarker(kindStyle(0), 8),
-        showlegend: false,
-      },
+      ...(limited.length === 0
+        ? []
+        : [
+            {
+              ...dots(limited),
+              error_x: {
+                ...bar(0, 0, 0),
+                array: limited.map(({ estimate, interval }) => interval.high - estimate),
+                arrayminus: limited.map(({ estimate, interval }) => estimate - interval.low),
+              },
+            },
+          ]),
+      ...(bare.length === 0 ? [] : [dots(bare)]),
     ],
     layout: figureLayout({
       x: axis('Cliff’s delta (above 0: the first is larger)', { range: [-1.05, 1.05] }),
-      y: axis('', { autorange: 'reversed', type: 'category' }),
+      y: axis('', {
+        autorange: 'reversed',
+        type: 'category',
+        categoryorder: 'array',
+        categoryarray: names,
+      }),
       height: 120 + 24 * drawn.length,
       more: {
         shapes: [
@@ -100,8 +112,8 @@ function effectsFigure(found: ContrastFound, { samples, pairs }: AttributeContra
       },
     }),
     caption:
-      `Cliff's delta of ${samples.attribute.label} for each pair of ${found.by} with ${percent(found.options.confidence)} intervals, items drawn ` +
-      `again (BCa); ${countsOf(found, samples.tested)}.`,
+      `Cliff's delta of ${samples.attribute.label} for each pair of ${found.by} with ${printLevel(found.options.confidence)} intervals, items drawn ` +
+      `again (BCa)${bare.length === 0 ? '' : `, without a bar where no interval could be computed (${bare.length})`}; ${countsOf(found, samples.tested)}.`,
   };
 }
 

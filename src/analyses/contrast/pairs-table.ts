@@ -1,8 +1,8 @@
 import { exp } from '../../numerics/foundation/elementary.ts';
-import { adjustKnown } from '../../numerics/tests/adjust.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
-import { col, effectCells, percent } from './cells.ts';
-import type { ContrastFound } from './compute.ts';
+import { printLevel } from '../phrasing.ts';
+import { col, effectCells } from './cells.ts';
+import type { ContrastFound, JudgedPair } from './found.ts';
 
 /** Every pair of groups of every attribute: p, effects, likeness, and what could have been missed. */
 export function pairsTable({
@@ -10,14 +10,6 @@ export function pairsTable({
   options,
 }: Pick<ContrastFound, 'attributes' | 'options'>): ResultTable {
   const lines = attributes.flatMap((contrast) => contrast.pairs.map((pair) => ({ contrast, pair })));
-  const p = adjustKnown(
-    lines.map(({ pair }) => pair.p),
-    options.adjust,
-  );
-  const alike = adjustKnown(
-    lines.map(({ pair }) => ('why' in pair.equivalence ? pair.equivalence : pair.equivalence.p)),
-    options.adjust,
-  );
   return {
     title: 'Pairs',
     columns: [
@@ -29,6 +21,7 @@ export function pairsTable({
       col('statistic', 'Dunn z'),
       col('p', 'p'),
       col('pAdjusted', 'p adjusted'),
+      col('told', 'verdict'),
       col('method', 'p from'),
       col('delta', 'Cliff’s delta'),
       col('deltaLow', 'delta at least'),
@@ -44,10 +37,11 @@ export function pairsTable({
       col('meanRatioHigh', 'that ratio at most'),
       col('alikeP', 'p, unlike beyond the margin'),
       col('alikePAdjusted', 'that p adjusted'),
+      col('alike', 'alike within the margin'),
       col('detectableDelta', 'smallest detectable delta'),
       col('detectable', 'smallest detectable shift or factor'),
     ],
-    rows: lines.map(({ contrast, pair }, place): TableCell[] => {
+    rows: lines.map(({ contrast, pair }): TableCell[] => {
       const { tested, attribute } = contrast.samples;
       const { equivalence } = pair;
       const why = 'why' in equivalence ? { why: equivalence.why } : null;
@@ -63,14 +57,16 @@ export function pairsTable({
         tested[pair.second].points.count,
         pair.z,
         pair.p,
-        p[place],
+        pair.pAdjusted,
+        pair.told,
         pair.method,
         ...effectCells(pair.delta),
         ...effectCells(pair.shift),
         ...effectCells(pair.ratio),
         ...ratios,
         'why' in equivalence ? why : equivalence.p,
-        alike[place],
+        pair.alikePAdjusted,
+        LIKENESS[pair.alike],
         pair.detectableDelta,
         pair.detectable,
       ];
@@ -88,9 +84,15 @@ export function pairsTable({
       'detectableDelta',
     ],
     note:
-      `Effects are first against second: positive, or above 1, where the first is larger; limits at ${percent(options.confidence)} by drawing items again (BCa). ` +
-      `Alike: two one-sided Welch tests on logarithms, one median an item, within a factor of ${Number((1 + options.within).toPrecision(6))}; their limits are at ${percent(2 * options.confidence - 1)}. ` +
-      `Smallest detectable: found with ${percent(options.power)} chance, alpha shared among the pairs of an attribute (Noether 1987); as a shift in the unit, or a factor where ratios matter, for normal values with the spread at hand. ` +
+      `Effects are first against second: positive, or above 1, where the first is larger; limits at ${printLevel(options.confidence)} by drawing items again (BCa). ` +
+      `Alike: two one-sided Welch tests on logarithms, one median an item, within a factor of ${Number((1 + options.within).toPrecision(6))}; their limits are at ${printLevel(2 * options.confidence - 1)}. ` +
+      `Smallest detectable: found with ${printLevel(options.power)} chance, alpha shared among the pairs of an attribute (Noether 1987); as a shift in the unit, or a factor where ratios matter, for normal values with the spread at hand. ` +
       `p adjusted over all pairs (${options.adjust}).`,
   };
 }
+
+const LIKENESS: Readonly<Record<JudgedPair['alike'], string>> = {
+  'told apart': 'shown',
+  'not told apart': 'not shown',
+  'cannot be told': 'cannot be told',
+};

@@ -2,7 +2,8 @@ import { standardDeviation } from '../../numerics/describing/moments.ts';
 import { quantileSorted } from '../../numerics/describing/quantile.ts';
 import { exp, ln } from '../../numerics/foundation/elementary.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
-import { bootstrapInterval, type ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
+import { bootstrapInterval } from '../../numerics/resampling/bootstrap.ts';
+import { countRelabellings } from '../../numerics/resampling/permutation.ts';
 import { drawnDelta, drawnMedian, drawnMedianDifference } from '../../numerics/resampling/resampled-ranks.ts';
 import {
   type BlockedSample,
@@ -12,7 +13,6 @@ import {
   sharesBlocks,
 } from '../../numerics/tests/blocked-sample.ts';
 import {
-  type Equivalence,
   equivalentMeans,
   normalShiftOfDelta,
   smallestDetectableDelta,
@@ -21,33 +21,9 @@ import { dunnPairs } from '../../numerics/tests/kruskal-wallis.ts';
 import { cliffsDelta } from '../../numerics/tests/mann-whitney.ts';
 import { medianDifference } from '../../numerics/tests/pairwise-median.ts';
 import type { Unavailable } from '../contract.ts';
+import type { AttributeSamples, Effect, PairContrast } from './found.ts';
 import type { ContrastOptions } from './options.ts';
-import type { AttributeSamples } from './samples.ts';
 import { placeTest } from './tests.ts';
-
-/** An effect, first group against second: positive (or above 1) when the first is larger. */
-export interface Effect {
-  readonly estimate: number;
-  readonly interval: ResampledInterval | Unavailable;
-}
-
-/** Two groups set against each other. Places count among the tested groups. */
-export interface PairContrast {
-  readonly first: number;
-  readonly second: number;
-  /** Dunn's z where there are more than two groups, otherwise null: the test is the main one. */
-  readonly z: number | null;
-  readonly p: number | Unavailable;
-  readonly method: string;
-  readonly delta: Effect | Unavailable;
-  readonly shift: Effect | Unavailable;
-  readonly ratio: Effect | Unavailable;
-  readonly equivalence: Equivalence | Unavailable;
-  /** Smallest Cliff's delta that these numbers of items would show with the stated power. */
-  readonly detectableDelta: number | Unavailable;
-  /** The same as a shift in the unit of the attribute, or as a factor where ratios matter. */
-  readonly detectable: number | Unavailable;
-}
 
 /** Draws for the intervals of all pairs together; each pair gets its part, at least LEAST_RESAMPLES. */
 const ALL_RESAMPLES = 15_000;
@@ -176,11 +152,17 @@ function power(
   options: ContrastOptions,
   pairs: number,
 ): Pick<PairContrast, 'detectableDelta' | 'detectable'> {
+  const alpha = (1 - options.confidence) / pairs;
   const detectableDelta = smallestDetectableDelta(pair[0].count, pair[1].count, {
-    alpha: (1 - options.confidence) / pairs,
+    alpha,
     power: options.power,
   });
-  if (typeof detectableDelta !== 'number') return { detectableDelta, detectable: detectableDelta };
+  if (typeof detectableDelta !== 'number') {
+    const why = exactCouldTell(pair, alpha)
+      ? { why: 'only groups that are wholly apart would be found that surely' }
+      : detectableDelta;
+    return { detectableDelta: why, detectable: why };
+  }
   if (graded) return { detectableDelta, detectable: { why: 'grades have an order but no distances' } };
   const scale = logarithmic ? ln : (value: number) => value;
   const [a, b] = pair.map((sample) => standardDeviation(blockMedians(sample).map(scale)));
@@ -190,4 +172,10 @@ function power(
   const sd = Math.sqrt((df[0] * a * a + df[1] * b * b) / (df[0] + df[1]));
   const shift = normalShiftOfDelta(detectableDelta) * sd;
   return { detectableDelta, detectable: logarithmic ? exp(shift) : shift };
+}
+
+/** Whether the exact test passes the level for groups that are wholly apart: two of all ways to deal the items. */
+function exactCouldTell([first, second]: readonly [BlockedSample, BlockedSample], alpha: number): boolean {
+  const labels = [first, second].flatMap(({ count }, group) => new Array<number>(count).fill(group));
+  return 2 / countRelabellings(Int32Array.from(labels)) <= alpha;
 }

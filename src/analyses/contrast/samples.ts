@@ -1,39 +1,14 @@
-import type { AttributeDefinition } from '../../attributes/definition.ts';
 import { isOpenEnded, pointOf } from '../../fragments/accessors.ts';
 import { gradeSpan } from '../../fragments/grades.ts';
 import type { Grouping } from '../../fragments/groups.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
-import { type BlockedSample, blockedSample } from '../../numerics/tests/blocked-sample.ts';
+import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
+import { blockedSample } from '../../numerics/tests/blocked-sample.ts';
+import type { AttributeSamples, ContrastGroup } from './found.ts';
 
-/** The values of one group, fragments of one item as one block. */
-export interface ContrastGroup {
-  readonly label: string;
-  /** Rows with a value, in the order of the values. */
-  readonly rows: readonly number[];
-  /** Middle of each reading, an open-ended one at its known end. */
-  readonly points: BlockedSample;
-  /** Lower and upper ends of the readings. */
-  readonly low: BlockedSample;
-  readonly high: BlockedSample;
-  readonly openEnded: number;
-  readonly missing: number;
-}
-
-/** One attribute, its values laid out by groups. */
-export interface AttributeSamples {
-  readonly attribute: AttributeDefinition;
-  /** Grades stand for their place in the order; differences and ratios of them say nothing. */
-  readonly graded: boolean;
-  /** Ratios matter, and all values allow them. */
-  readonly logarithmic: boolean;
-  /** All groups with a value. */
-  readonly groups: readonly ContrastGroup[];
-  /** Groups with values of two items or more: the ones that are tested. */
-  readonly tested: readonly ContrastGroup[];
-  /** Items with values in more than one group. */
-  readonly straddling: number;
-}
+/** Fewest items that a group needs to be quoted as evidence. */
+const FEWEST_QUOTED = 5;
 
 /** Fewest items that a group needs to be tested: of a single thing nothing can be said about spread. */
 const FEWEST_ITEMS = 2;
@@ -47,9 +22,12 @@ export function attributeSamples(
   records: FragmentTable,
   column: Column,
   grouping: Grouping,
+  fragmentsBehind: (rows: readonly number[]) => number,
 ): AttributeSamples {
   const { attribute } = column;
-  const all = grouping.groups.map(({ labels, rows }) => groupOf(records, column, labels[0], rows));
+  const all = grouping.groups.map(({ labels, rows }) =>
+    groupOf(records, column, labels[0], rows, fragmentsBehind),
+  );
   const groups = all.filter((group) => group.rows.length > 0);
   const graded = column.kind !== 'numeric';
   const seen = new Map<string, number>();
@@ -76,6 +54,7 @@ function groupOf(
   column: Column,
   label: string,
   rows: readonly number[],
+  fragmentsBehind: (rows: readonly number[]) => number,
 ): ContrastGroup {
   const read = readerOf(column);
   const filled = rows.filter((row) => !isMissing(column, row) && Number.isFinite(read(row).point));
@@ -85,12 +64,17 @@ function groupOf(
       filled.map((row) => read(row)[which]),
       items,
     );
+  const points = sample('point');
+  const sorted = sortedValues(points.values);
   return {
     label,
     rows: filled,
-    points: sample('point'),
+    fragments: fragmentsBehind(filled),
+    points,
     low: sample('low'),
     high: sample('high'),
+    quartiles: [quantileSorted(sorted, 0.25), quantileSorted(sorted, 0.5), quantileSorted(sorted, 0.75)],
+    quotable: points.count >= FEWEST_QUOTED,
     openEnded: column.kind === 'numeric' ? filled.filter((row) => isOpenEnded(column, row)).length : 0,
     missing: rows.length - filled.length,
   };

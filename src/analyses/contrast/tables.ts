@@ -1,28 +1,24 @@
-import { countBehind } from '../../fragments/behind.ts';
-import { adjustKnown } from '../../numerics/tests/adjust.ts';
-import type { AnalysisInput, ResultTable, TableCell, Unavailable } from '../contract.ts';
-import { col, effectCells, percent } from './cells.ts';
-import { type ContrastFound, quartilesOf } from './compute.ts';
+import type { ResultTable, TableCell } from '../contract.ts';
+import { printLevel } from '../phrasing.ts';
+import { col, effectCells } from './cells.ts';
+import type { ContrastFound, Question } from './found.ts';
 import { pairsTable } from './pairs-table.ts';
-import type { Question } from './tests.ts';
 import { togetherTable } from './together-table.ts';
 
-export type Compared = Omit<ContrastFound, 'n' | 'tables'>;
-
 /** Every table of a contrast; those without a line are left out. */
-export function contrastTables(input: AnalysisInput, found: Compared): Record<string, ResultTable> {
+export function contrastTables(found: ContrastFound): Record<string, ResultTable> {
   const tables: Record<string, ResultTable> = {
     ...(found.attributes.length > 0
-      ? { groups: groupsTable(input, found), tests: testsTable(found), pairs: pairsTable(found) }
+      ? { groups: groupsTable(found), tests: testsTable(found), pairs: pairsTable(found) }
       : {}),
-    ...sensitivityTable(found),
+    ...otherwiseTable(found),
     ...trendTable(found),
     ...togetherTable(found),
   };
   return tables;
 }
 
-function groupsTable(input: AnalysisInput, { attributes, by, options }: Compared): ResultTable {
+function groupsTable({ attributes, by, options }: ContrastFound): ResultTable {
   return {
     title: 'Groups',
     columns: [
@@ -45,17 +41,16 @@ function groupsTable(input: AnalysisInput, { attributes, by, options }: Compared
     ],
     rows: attributes.flatMap(({ samples, medians }) =>
       samples.groups.map((group): TableCell[] => {
-        const [q1, median, q3] = quartilesOf(group);
+        const [q1, median, q3] = group.quartiles;
         const place = samples.tested.indexOf(group);
         const interval = place < 0 ? { why: 'a single item' } : medians[place];
-        const { fragments } = countBehind(input.fragments, input.records, input.unit, group.rows);
         const ends = 'why' in interval ? [interval, interval] : [interval.low, interval.high];
         return [
           samples.attribute.label,
           samples.graded ? 'grade' : (samples.attribute.unit ?? ''),
           group.label,
           group.rows.length,
-          fragments,
+          group.fragments,
           group.points.count,
           group.missing,
           group.openEnded,
@@ -63,40 +58,31 @@ function groupsTable(input: AnalysisInput, { attributes, by, options }: Compared
           ...ends,
           q1,
           q3,
-          Math.min(...group.points.values),
-          Math.max(...group.points.values),
+          group.points.values.reduce((a, b) => Math.min(a, b)),
+          group.points.values.reduce((a, b) => Math.max(a, b)),
           place >= 0,
         ];
       }),
     ),
-    briefly: ['attribute', 'group', 'n', 'items', 'missing', 'median', 'low', 'high', 'q1', 'q3'],
+    briefly: ['attribute', 'group', 'n', 'items', 'missing', 'median', 'medianLow', 'medianHigh', 'q1', 'q3'],
     note:
-      `Limits of the median at ${percent(options.confidence)} by drawing items again (BCa, Efron 1987), widened for few items (Hesterberg 2015). ` +
+      `Limits of the median at ${printLevel(options.confidence)} by drawing items again (BCa, Efron 1987), widened for few items (Hesterberg 2015). ` +
       'Quartiles are type 7. A reading that is a range stands at its middle, an open-ended one at its known end.',
   };
 }
 
-function testsTable({ attributes, options }: Compared): ResultTable {
+function testsTable({ attributes, options }: ContrastFound): ResultTable {
   const lines = attributes.flatMap((contrast) => [
     {
       contrast,
       question: 'place' as Question,
       name: contrast.samples.tested.length > 2 ? 'Kruskal-Wallis' : 'Mann-Whitney',
       answer: contrast.place,
+      pAdjusted: contrast.pAdjusted,
+      told: contrast.told,
     },
-    ...contrast.further.map((answer) => ({ contrast, question: answer.question, name: answer.name, answer })),
+    ...contrast.further.map((test) => ({ contrast, ...test })),
   ]);
-  const adjustedP = new Map<(typeof lines)[number], number | Unavailable>();
-  for (const question of new Set(lines.map((line) => line.question))) {
-    const family = lines.filter((line) => line.question === question);
-    const p = adjustKnown(
-      family.map(({ answer }) => ('why' in answer ? { why: answer.why } : answer.p)),
-      options.adjust,
-    );
-    family.forEach((line, place) => {
-      adjustedP.set(line, p[place]);
-    });
-  }
   return {
     title: 'Tests',
     columns: [
@@ -108,6 +94,7 @@ function testsTable({ attributes, options }: Compared): ResultTable {
       col('dfWithin', 'df within'),
       col('p', 'p'),
       col('pAdjusted', 'p adjusted'),
+      col('told', 'verdict'),
       col('method', 'p from'),
       col('epsilonSquared', 'epsilon squared'),
       col('low', 'epsilon squared at least'),
@@ -119,7 +106,7 @@ function testsTable({ attributes, options }: Compared): ResultTable {
       const effect = question === 'place' ? effectCells(contrast.epsilonSquared) : [null, null, null];
       if ('why' in answer) {
         const why = { why: answer.why };
-        return [...head, name, why, null, null, why, why, '', ...effect];
+        return [...head, name, why, null, null, why, why, line.told, '', ...effect];
       }
       return [
         ...head,
@@ -128,7 +115,8 @@ function testsTable({ attributes, options }: Compared): ResultTable {
         answer.df,
         answer.dfWithin,
         answer.p,
-        adjustedP.get(line) ?? null,
+        line.pAdjusted,
+        line.told,
         answer.method,
         ...effect,
       ];
@@ -147,51 +135,68 @@ const ASKED: Readonly<Record<Question, string>> = {
   welch: 'mean, spreads may differ',
 };
 
-function sensitivityTable({ attributes }: Compared): Record<string, ResultTable> {
-  const rows = attributes.flatMap(({ samples, place, sensitivity }) =>
-    sensitivity === null
+function otherwiseTable({ attributes }: ContrastFound): Record<string, ResultTable> {
+  const rows = attributes.flatMap(({ samples, place, told, otherwise }) =>
+    otherwise.length === 0
       ? []
-      : [{ at: 'all readings at their middles', answer: place }, ...sensitivity].map(
-          ({ at, answer }): TableCell[] => [
-            samples.attribute.label,
-            at,
-            'why' in answer ? answer : answer.statistic,
-            'why' in answer ? answer : answer.p,
-            'why' in answer ? '' : answer.method,
-          ],
-        ),
+      : [
+          { change: 'as asked', what: 'all readings at their middles', answer: place, told },
+          ...otherwise,
+        ].map(({ change, what, answer, told: verdict }): TableCell[] => [
+          samples.attribute.label,
+          change,
+          what,
+          'why' in answer ? answer : answer.statistic,
+          'why' in answer ? answer : answer.p,
+          verdict,
+          'why' in answer ? '' : answer.method,
+        ]),
   );
   if (rows.length === 0) return {};
   return {
-    sensitivity: {
-      title: 'What the ranges of the readings allow',
+    otherwise: {
+      title: 'The test of place, asked otherwise',
       columns: [
         col('attribute', 'attribute'),
-        col('readings', 'readings'),
+        col('change', 'what is done'),
+        col('what', 'how'),
         col('statistic', 'statistic'),
         col('p', 'p'),
+        col('told', 'verdict'),
         col('method', 'p from'),
       ],
       rows,
-      note: 'The test of place again, with the readings that are ranges or approximate at one of their ends.',
+      note: 'Readings that are ranges or approximate stand at one of their ends; groups are left out in turn; Welch’s test on ranks takes no equal spreads for granted.',
     },
   };
 }
 
-function trendTable({ attributes }: Compared): Record<string, ResultTable> {
+function trendTable({ attributes, options }: ContrastFound): Record<string, ResultTable> {
   const rows = attributes.flatMap(({ samples, trend }): TableCell[][] => {
     if (trend === null) return [];
     const { label } = samples.attribute;
-    if ('why' in trend) return [[label, 'trend', trend, trend, '', null, null, null, null, null]];
+    if ('why' in trend)
+      return [[label, 'trend', trend, trend, 'cannot be told', '', null, null, null, null, null]];
     const counts = [trend.values.length, trend.spans];
     return trend.tests.map((test) => {
       if ('why' in test)
-        return [label, test.name, { why: test.why }, { why: test.why }, '', null, null, null, ...counts];
+        return [
+          label,
+          test.name,
+          { why: test.why },
+          { why: test.why },
+          'cannot be told',
+          '',
+          null,
+          null,
+          null,
+          ...counts,
+        ];
       const drawn =
         'why' in test.drawn
           ? [test.drawn, test.drawn, test.drawn]
           : [test.drawn.median, test.drawn.low, test.drawn.high];
-      return [label, test.name, test.statistic, test.p, test.method, ...drawn, ...counts];
+      return [label, test.name, test.statistic, test.p, test.told, test.method, ...drawn, ...counts];
     });
   });
   if (rows.length === 0) return {};
@@ -203,6 +208,7 @@ function trendTable({ attributes }: Compared): Record<string, ResultTable> {
         col('test', 'test'),
         col('statistic', 'rho or z'),
         col('p', 'p'),
+        col('told', 'verdict'),
         col('method', 'p from'),
         col('median', 'over drawn years, median'),
         col('low', 'over drawn years, low'),
@@ -211,7 +217,7 @@ function trendTable({ attributes }: Compared): Record<string, ResultTable> {
         col('spans', 'distinct spans'),
       ],
       rows,
-      note: 'Statistics at the middles of the spans; low and high enclose 95 % of what years drawn evenly within the spans give. Positive: values rise with time.',
+      note: `Statistics at the middles of the spans; low and high enclose ${printLevel(options.confidence)} of what years drawn evenly within the spans give. Positive: values rise with time.`,
     },
   };
 }

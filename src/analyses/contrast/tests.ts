@@ -1,6 +1,6 @@
 import { ln } from '../../numerics/foundation/elementary.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
-import { countRelabellings, type PermutationTest } from '../../numerics/resampling/permutation.ts';
+import { countRelabellings } from '../../numerics/resampling/permutation.ts';
 import { brownForsythe, oneWayAnova, welchAnova } from '../../numerics/tests/analysis-of-variance.ts';
 import { type BlockedSample, blockMedians, sharesBlocks } from '../../numerics/tests/blocked-sample.ts';
 import {
@@ -13,23 +13,8 @@ import { kolmogorovSmirnov } from '../../numerics/tests/kolmogorov-smirnov.ts';
 import { kruskalWallis } from '../../numerics/tests/kruskal-wallis.ts';
 import { mannWhitney } from '../../numerics/tests/mann-whitney.ts';
 import type { Unavailable } from '../contract.ts';
-import type { AttributeSamples } from './samples.ts';
-
-/** What a test asks about the groups. */
-export type Question = 'place' | 'shape' | 'curve' | 'spread' | 'means' | 'welch';
-
-export interface TestAnswer {
-  readonly question: Question;
-  readonly name: string;
-  /** Letter by which the statistic is known. */
-  readonly symbol: string;
-  readonly statistic: number;
-  readonly df: number | null;
-  readonly dfWithin: number | null;
-  readonly p: number;
-  /** Where the p comes from. */
-  readonly method: string;
-}
+import { dealtBy } from './dealt.ts';
+import type { AttributeSamples, FurtherTest, Question, TestAnswer } from './found.ts';
 
 export interface TestSettings {
   readonly random: Random;
@@ -97,10 +82,13 @@ export function furtherTests(
   { tested, graded, logarithmic }: AttributeSamples,
   means: boolean,
   settings: TestSettings,
-): readonly (TestAnswer | (Unavailable & { readonly question: Question; readonly name: string }))[] {
+): readonly Pick<FurtherTest, 'question' | 'name' | 'answer'>[] {
   const samples = tested.map((group) => group.points);
-  const named = (question: Question, name: string, answer: Answer) =>
-    'why' in answer ? { ...answer, question, name } : { ...answer, question, name };
+  const named = (question: Question, name: string, answer: Answer) => ({
+    question,
+    name,
+    answer: 'why' in answer ? answer : { ...answer, question, name },
+  });
   const tests = [
     named('shape', 'Anderson-Darling', shape(samples, settings)),
     named('curve', 'Kolmogorov-Smirnov', curve(samples, settings)),
@@ -171,10 +159,3 @@ function spread(samples: readonly BlockedSample[], settings: TestSettings): Answ
 }
 
 const NO_DF = { df: null, dfWithin: null } as const;
-
-/** "all 252 ways to deal the items", "9999 random ways to deal the items". */
-export function dealtBy(test: PermutationTest): string {
-  return test.method === 'exact'
-    ? `exact, all ${test.relabellings} ways to deal the items`
-    : `${test.relabellings} random ways to deal the items`;
-}

@@ -1,6 +1,6 @@
 import type { ResultTable, TableCell, Unavailable } from '../contract.ts';
-import { dealtBy } from './tests.ts';
-import type { Together } from './together.ts';
+import { dealtBy } from './dealt.ts';
+import type { Together } from './found.ts';
 
 /** The tests of all attributes together, and how widely each group spreads; nothing where one was asked. */
 export function togetherTable({

@@ -8,29 +8,13 @@ import { dissimilarities } from '../../numerics/dissimilarity/dissimilarity.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { midranks } from '../../numerics/foundation/ranks.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
-import { type DispersionTest, dispersionTest } from '../../numerics/tests/dispersion.ts';
-import {
-  type PermutationalAnova,
-  permanova,
-  type SimilarityAnalysis,
-  similarityAnalysis,
-} from '../../numerics/tests/permanova.ts';
+import { dispersionTest } from '../../numerics/tests/dispersion.ts';
+import { permanova, similarityAnalysis } from '../../numerics/tests/permanova.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
+import { toldAt } from '../verdicts.ts';
+import type { Together } from './found.ts';
 import type { ContrastOptions } from './options.ts';
-
-/** Groups compared in all attributes at once, items as the things compared. */
-export interface Together {
-  readonly attributes: readonly string[];
-  readonly groups: readonly { readonly label: string; readonly items: number }[];
-  readonly items: number;
-  /** Items that could not be compared with all others. */
-  readonly setAside: number;
-  readonly place: PermutationalAnova | Unavailable;
-  readonly dispersion: DispersionTest | Unavailable;
-  readonly similarity: SimilarityAnalysis | Unavailable;
-  readonly notes: readonly string[];
-}
 
 /** Work that one test may take: pairs of items times relabellings. */
 const MOST_WORK = 4e8;
@@ -69,6 +53,12 @@ export function contrastTogether(
   );
   const dealing = (name: string) => ({ random: random.stream(name), relabellings });
   const ranks = { n: matrix.n, values: midranks(matrix.values).ranks };
+  const place = permanova(matrix, dealt, dealing('place'));
+  const dispersion = dispersionTest(matrix, dealt, {
+    ...dealing('dispersion'),
+    relabellings: Math.min(relabellings, 1999),
+  });
+  const pOf = (test: { readonly p: number } | Unavailable) => ('why' in test ? test : test.p);
   return {
     attributes: comparison.attributes.map(({ attribute }) => attribute.label),
     groups: present.map((group, place) => ({
@@ -77,11 +67,10 @@ export function contrastTogether(
     })),
     items: kept.length,
     setAside: whole.n - kept.length,
-    place: permanova(matrix, dealt, dealing('place')),
-    dispersion: dispersionTest(matrix, dealt, {
-      ...dealing('dispersion'),
-      relabellings: Math.min(relabellings, 1999),
-    }),
+    place,
+    told: toldAt(pOf(place), options.confidence),
+    dispersion,
+    spreadTold: toldAt(pOf(dispersion), options.confidence),
     similarity: similarityAnalysis(ranks, dealt, dealing('similarity')),
     notes: comparison.notes,
   };
@@ -92,7 +81,7 @@ function comparedOrWhy(compare: () => Comparison): Comparison | Unavailable {
   try {
     return compare();
   } catch (fault) {
-    if (fault instanceof InputError) return { why: fault.what };
+    if (fault instanceof InputError) return { why: fault.what.replaceAll(/"([^"]+)" \(\w+\)/g, '$1') };
     throw fault;
   }
 }

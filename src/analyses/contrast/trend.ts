@@ -7,42 +7,10 @@ import { blockedSample } from '../../numerics/tests/blocked-sample.ts';
 import { blockedTrendTest } from '../../numerics/tests/blocked-trend.ts';
 import { jonckheereTerpstra, spearman } from '../../numerics/tests/trend.ts';
 import type { Unavailable } from '../contract.ts';
+import { toldAt } from '../verdicts.ts';
+import { dealtBy } from './dealt.ts';
+import type { AttributeSamples, Trend, TrendTest } from './found.ts';
 import type { ContrastOptions } from './options.ts';
-import type { AttributeSamples } from './samples.ts';
-import { dealtBy } from './tests.ts';
-
-/** One value with the span of years that its record is dated to. */
-export interface DatedValue {
-  readonly id: string;
-  readonly group: number;
-  readonly item: string;
-  readonly value: number;
-  readonly from: number;
-  readonly to: number;
-}
-
-export interface TrendTest {
-  readonly name: string;
-  /** At the middles of the spans: rho, or the standardised statistic of the ordered groups. */
-  readonly statistic: number;
-  readonly p: number;
-  readonly method: string;
-  /** Where the statistic lies when years are drawn within the spans: median and central 95 %. */
-  readonly drawn:
-    | { readonly median: number; readonly low: number; readonly high: number; readonly draws: number }
-    | Unavailable;
-}
-
-export interface Trend {
-  readonly values: readonly DatedValue[];
-  /** Values without a closed span of years. */
-  readonly undated: number;
-  /** Distinct spans: the dates that there really are. */
-  readonly spans: number;
-  /** Labels of the groups, earliest first. */
-  readonly order: readonly string[];
-  readonly tests: readonly (TrendTest | (Unavailable & { readonly name: string }))[];
-}
 
 const DRAWS = 499;
 
@@ -88,7 +56,8 @@ export function trendOf(
   });
   const rho = spearman(measured, middles);
   const jonckheere = ordered(middles);
-  const drawn = (statistic: (years: readonly number[]) => number) => spreadOf(draws.map(statistic));
+  const drawn = (statistic: (years: readonly number[]) => number) =>
+    spreadOf(draws.map(statistic), options.confidence);
   return {
     values,
     undated: all.length - values.length,
@@ -100,7 +69,7 @@ export function trendOf(
         : {
             name: 'Spearman',
             statistic: rho.statistic,
-            ...dealtDates(values, middles, options, random.stream('dates')),
+            ...judged(rho.statistic, dealtDates(values, middles, options, random.stream('dates')), options),
             drawn: drawn((years) => numberOr(spearman(measured, years), 'statistic')),
           },
       'why' in jonckheere
@@ -108,11 +77,23 @@ export function trendOf(
         : {
             name: 'Jonckheere-Terpstra',
             statistic: jonckheere.z,
-            ...dealtItems(values, groupsBy(middles), options, random.stream('groups')),
+            ...judged(
+              jonckheere.z,
+              dealtItems(values, groupsBy(middles), options, random.stream('groups')),
+              options,
+            ),
             drawn: drawn((years) => numberOr(ordered(years), 'z')),
           },
     ],
   };
+}
+
+function judged(
+  statistic: number,
+  tested: { readonly p: number; readonly method: string },
+  { confidence }: ContrastOptions,
+): Pick<TrendTest, 'p' | 'method' | 'told' | 'direction'> {
+  return { ...tested, told: toldAt(tested.p, confidence), direction: statistic > 0 ? 'rises' : 'falls' };
 }
 
 function numberOr<Key extends string>(
@@ -200,13 +181,13 @@ function groupOrder(
     .map(({ group }) => group);
 }
 
-function spreadOf(statistics: readonly number[]): TrendTest['drawn'] {
+function spreadOf(statistics: readonly number[], share: number): TrendTest['drawn'] {
   const sorted = sortedValues(statistics);
   if (sorted.length === 0) return { why: 'no draw gave a value' };
   return {
     median: quantileSorted(sorted, 0.5),
-    low: quantileSorted(sorted, 0.025),
-    high: quantileSorted(sorted, 0.975),
+    low: quantileSorted(sorted, (1 - share) / 2),
+    high: quantileSorted(sorted, (1 + share) / 2),
     draws: sorted.length,
   };
 }

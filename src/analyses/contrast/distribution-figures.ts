@@ -6,8 +6,7 @@ import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '.
 import { logTicks } from '../log-axis.ts';
 import { DATE_UNIT } from '../phrasing.ts';
 import { yearAxis } from '../years.ts';
-import { type AttributeContrast, type ContrastFound, quartilesOf } from './compute.ts';
-import type { ContrastGroup } from './samples.ts';
+import type { AttributeContrast, ContrastFound, ContrastGroup } from './found.ts';
 
 /** Boxes from this many values on, smooth outlines from that many; points stand alone below. */
 const FEWEST_FOR_BOX = 5;
@@ -18,7 +17,7 @@ export function boxFigure(found: ContrastFound, { samples }: AttributeContrast):
   const { groups } = samples;
   return {
     data: groups.map((group, place) => {
-      const [q1, median, q3] = quartilesOf(group);
+      const [q1, median, q3] = group.quartiles;
       const values = Array.from(group.points.values);
       return {
         type: 'box',
@@ -29,8 +28,8 @@ export function boxFigure(found: ContrastFound, { samples }: AttributeContrast):
         q1: [q1],
         median: [median],
         q3: [q3],
-        lowerfence: [Math.min(...values)],
-        upperfence: [Math.max(...values)],
+        lowerfence: [values.reduce((a, b) => Math.min(a, b))],
+        upperfence: [values.reduce((a, b) => Math.max(a, b))],
         boxpoints: 'all',
         pointpos: 0,
         jitter: 0.5,
