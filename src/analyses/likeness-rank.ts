@@ -1,7 +1,7 @@
 import type { First } from '../numerics/assemblages/ranking.ts';
 import { mostAlike, type SimilarityCoefficient } from '../numerics/assemblages/similarity.ts';
 import { NAMED } from './coefficient-option.ts';
-import { printNumber, printSmall, printSome } from './phrasing.ts';
+import { printList, printNumber, printSmall, printSome } from './phrasing.ts';
 
 /** Who is the most alike, for every analysis that ranks assemblages by likeness. */
 export interface Rank {
@@ -47,10 +47,8 @@ export function isOther(rank: Pick<Rank, 'labels'>, other: Pick<Rank, 'labels'>)
 
 /** "most like A", "equally like A and B, a tie of two", "most like A, though B cannot be ruled out". */
 export function sayRank({ labels, rivals }: Rank, how: 'most' | 'least'): string {
-  const near = printSome(
-    rivals.map(({ label }) => label),
-    2,
-  );
+  const near =
+    rivals.length > 2 ? `${printSmall(rivals.length)} others` : printList(rivals.map(({ label }) => label));
   const others = rivals.length === 0 ? '' : `, though ${near} cannot be ruled out`;
   if (labels.length === 1) return `${how} like ${labels[0]}${others}`;
   const equally = how === 'most' ? 'equally like' : 'equally unlike';

@@ -18,7 +18,7 @@ describe('placing a whole site', () => {
     await page.getByRole('heading', { name: 'Where does this site sit in its region?' }).waitFor();
     await page.locator('.say .sentence').waitFor();
     expect(await page.locator('.say .sentence').textContent()).toMatch(
-      /^In structure Pellunar Wreck is equally like Quorrimel Cave and Ulvombre Terraces/,
+      /^In structure Pellunar Wreck is most like Ysketh Pans/,
     );
     await page.locator('.see .drawing .main-svg').first().waitFor();
     for (const figure of ['On the map of the others', 'What sets it apart'])

@@ -5,13 +5,15 @@ import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column, TermColumn } from '../../fragments/table.ts';
 import { ln } from '../../numerics/foundation/elementary.ts';
 import type { DualityDiagram } from '../../numerics/ordination/duality.ts';
+import { correlationRatio } from '../../numerics/ordination/in-common.ts';
 import { type MixedColumn, mixedAnalysis, projectMixed } from '../../numerics/ordination/mixed.ts';
 import { multipleCorrespondence, projectKinds } from '../../numerics/ordination/multiple-correspondence.ts';
 import type { PassivePoint } from '../../numerics/ordination/passive-point.ts';
 import { principalComponents, projectScores } from '../../numerics/ordination/pca.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
 import { printCount } from '../phrasing.ts';
-import { type Axes, type AxesOrWhy, entriesOf, PASSIVE_RECORD, type Place, passivePlace } from './axes.ts';
+import { entriesOf, passivePlace } from './axes.ts';
+import { type Axes, type AxesOrWhy, type InCommon, PASSIVE_RECORD, type PlacedPoint } from './found.ts';
 import type { OrdinationOptions } from './options.ts';
 import { activeAttributes } from './supplementary.ts';
 import type { Split } from './supplementary-records.ts';
@@ -61,6 +63,10 @@ export function componentsOf(input: AnalysisInput, options: OrdinationOptions, s
       contributions: entriesOf(found.columnContributions, j, axes, most),
       cos2: entriesOf(found.columnCos2, j, axes, most),
     })),
+    attributes: found.keptColumns.map((column, j) => ({
+      label: made.columns[column].attribute.label,
+      shares: entriesOf(found.columnCos2, j, axes, most),
+    })),
     setAside: made.setAside,
     notes: [
       ...made.notes,
@@ -85,16 +91,28 @@ export function kindsOf(input: AnalysisInput, options: OrdinationOptions, split:
   const { inertias, shares } = found.adjusted;
   const labels = found.categories.map(({ variable, code }) => categoryLabel(input, made, variable, code));
   const axes = fromDiagram(input, made, found, labels, options, (record) => projectKinds(found, record));
-  const adjusted = shares.length > 0 ? [...shares.slice(0, options.axes)] : axes.shares;
+  const q = made.columns.length;
   return {
     ...axes,
-    shares: adjusted,
+    // Axes of no more than 1/Q carry what unrelated attributes would: they have no adjusted share.
+    shares: axes.eigenvalues.map((_, k) => (k < shares.length ? shares[k] : NO_MORE_THAN_CHANCE)),
+    attributes: made.columns.map(({ attribute }, j) => ({
+      label: attribute.label,
+      shares: Array.from(
+        { length: axes.eigenvalues.length },
+        (_, k) => found.discrimination[j * found.axes + k],
+      ),
+    })),
     notes: [
       ...made.notes,
-      `Shares of the axes are the adjusted ones (Greenacre & Blasius 2006) of the ${inertias.length} axes above 1 / number of attributes`,
+      inertias.length === 0
+        ? `No axis carries more than 1 / ${q}, as much as unrelated attributes would: the kinds do not go together`
+        : `Shares of the axes are the adjusted ones (Greenacre & Blasius 2006), of the ${printCount(inertias.length, 'axis', 'axes')} above 1 / ${q}`,
     ],
   };
 }
+
+const NO_MORE_THAN_CHANCE: Unavailable = { why: 'no more than unrelated attributes would give' };
 
 /** Factor analysis of numbers and kinds together. */
 export function mixtureOf(input: AnalysisInput, options: OrdinationOptions, split: Split): AxesOrWhy {
@@ -114,7 +132,16 @@ export function mixtureOf(input: AnalysisInput, options: OrdinationOptions, spli
     (j) => `${made.columns[j].attribute.label}: the same in all records, left out`,
   );
   const axes = fromDiagram(input, made, found, labels, options, (record) => projectMixed(found, record));
-  return { ...axes, notes: [...made.notes, ...constant] };
+  const attributes = made.columns.flatMap((column, j): InCommon[] => {
+    const numbers = found.parts.findIndex(({ variable, code }) => variable === j && code < 0);
+    const { label } = column.attribute;
+    if (column.kind === 'numeric')
+      return numbers < 0 ? [] : [{ label, shares: axes.variables[numbers].cos2 }];
+    const terms = made.rows.map((row) => String(made.value(j, row)));
+    const along = (k: number) => axes.records.map(({ at }) => at[k]);
+    return [{ label, shares: axes.eigenvalues.map((_, k) => correlationRatio(terms, along(k))) }];
+  });
+  return { ...axes, attributes, notes: [...made.notes, ...constant] };
 }
 
 function fromDiagram(
@@ -127,7 +154,7 @@ function fromDiagram(
 ): Axes {
   const { axes } = found;
   const most = Math.min(axes, options.axes);
-  const place = (side: DualityDiagram['rows'], i: number, label: string, role: string): Place => ({
+  const place = (side: DualityDiagram['rows'], i: number, label: string, role: string): PlacedPoint => ({
     label,
     role,
     at: entriesOf(side.coordinates, i, axes, most),
@@ -143,6 +170,7 @@ function fromDiagram(
     variables: labels.map((label, j) =>
       place(found.columns, j, label, label.includes(': ') ? 'category' : 'attribute'),
     ),
+    attributes: [],
     setAside: made.setAside,
     notes: made.notes,
   };

@@ -3,7 +3,8 @@ import { groupRows } from '../../fragments/groups.ts';
 import { correspondence, projectColumn, projectRow } from '../../numerics/ordination/correspondence.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { printNumber } from '../phrasing.ts';
-import { type AxesOrWhy, entriesOf, type Place, passivePlace } from './axes.ts';
+import { entriesOf, passivePlace } from './axes.ts';
+import type { AxesOrWhy, PlacedPoint } from './found.ts';
 import type { OrdinationOptions } from './options.ts';
 
 /** Correspondence analysis of one attribute of kinds against another; supplementary ones have no say. */
@@ -42,14 +43,14 @@ export function countsOf(input: AnalysisInput, options: OrdinationOptions): Axes
   if ('why' in found) return found;
   const { axes } = found;
   const most = Math.min(axes, options.axes);
-  const place = (side: typeof found.rows, i: number, label: string, role: string): Place => ({
+  const place = (side: typeof found.rows, i: number, label: string, role: string): PlacedPoint => ({
     label,
     role,
     at: entriesOf(side.coordinates, i, axes, most),
     contributions: entriesOf(side.contributions, i, axes, most),
     cos2: entriesOf(side.cos2, i, axes, most),
   });
-  const added = (at: ReturnType<typeof projectRow>, label: string, role: string): Place[] =>
+  const added = (at: ReturnType<typeof projectRow>, label: string, role: string): PlacedPoint[] =>
     'why' in at ? [] : [passivePlace(at, label, role, most)];
   return {
     eigenvalues: [...found.eigenvalues.slice(0, most)],
@@ -83,6 +84,7 @@ export function countsOf(input: AnalysisInput, options: OrdinationOptions): Axes
         ),
       ),
     ],
+    attributes: [],
     setAside: ungrouped.map((gap) => ({
       reason: `${input.register.attributes.get(gap.attribute)?.label ?? gap.attribute} not recorded`,
       rows: gap.rows,
@@ -90,7 +92,6 @@ export function countsOf(input: AnalysisInput, options: OrdinationOptions): Axes
     notes: [
       `Table of ${rows.length} by ${columns.length}, n = ${found.total}; total inertia ${printNumber(found.totalInertia)} ` +
         `(chi-square ${printNumber(found.chiSquare)})`,
-      ...smallRows(rows, columns, countOf),
     ],
   };
 }
@@ -98,17 +99,16 @@ export function countsOf(input: AnalysisInput, options: OrdinationOptions): Axes
 /** Rows and columns of so few records draw axes to themselves. */
 const SMALL = 5;
 
-function smallRows(
-  rows: readonly string[],
-  columns: readonly string[],
-  countOf: (row: string, column: string) => number,
-): string[] {
-  const totals = [
-    ...rows.map((row) => [row, columns.reduce((sum, column) => sum + countOf(row, column), 0)] as const),
-    ...columns.map((column) => [column, rows.reduce((sum, row) => sum + countOf(row, column), 0)] as const),
-  ];
-  const small = totals.filter(([, total]) => total > 0 && total < SMALL).map(([label]) => label);
-  return small.length > 0
-    ? [`Fewer than ${SMALL} records: ${small.join(', ')}; such rows and columns draw the axes to themselves`]
-    : [];
+/** Labels of the rows and columns of a table of counts that have fewer than five records. */
+export function smallLines(input: AnalysisInput, options: OrdinationOptions): readonly string[] {
+  const { rows, columns } = options;
+  if (rows === undefined || columns === undefined) return [];
+  const { groups } = groupRows(input.records, [rows, columns], input.register);
+  const extra = new Set(options.supplementary);
+  const totals = new Map<string, number>();
+  for (const { labels, rows: own } of groups) {
+    if (labels.some((label) => extra.has(label))) continue;
+    for (const label of labels) totals.set(label, (totals.get(label) ?? 0) + own.length);
+  }
+  return [...totals].filter(([, total]) => total < SMALL).map(([label]) => label);
 }

@@ -25,7 +25,8 @@ import {
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { printCount, printNumber } from '../phrasing.ts';
-import { type Axes, type AxesOrWhy, entriesOf, PASSIVE_RECORD, type Place, passivePlace } from './axes.ts';
+import { entriesOf, passivePlace } from './axes.ts';
+import { type Axes, type AxesOrWhy, PASSIVE_RECORD, type PlacedPoint } from './found.ts';
 import type { OrdinationOptions } from './options.ts';
 import { activeAttributes } from './supplementary.ts';
 import type { Split } from './supplementary-records.ts';
@@ -47,7 +48,7 @@ export function coordinatesOf(input: AnalysisInput, options: OrdinationOptions, 
   if ('why' in found) return found;
   const { axes, coordinates, eigenvalues, trace, fromCentre } = found;
   const rows = Array.from(kept, (place) => split.active[place]);
-  const places = rows.map((row, i): Place => {
+  const places = rows.map((row, i): PlacedPoint => {
     const at = entriesOf(coordinates, i, axes, axes);
     return {
       label: records.id[row],
@@ -57,7 +58,7 @@ export function coordinatesOf(input: AnalysisInput, options: OrdinationOptions, 
       cos2: at.map((value) => (fromCentre[i] > 0 ? Math.min(1, (value * value) / fromCentre[i]) : 0)),
     };
   });
-  const variables = comparison.attributes.map(({ attribute }): Place => {
+  const variables = comparison.attributes.map(({ attribute }): PlacedPoint => {
     const column = requireColumn(records, attribute.id, register);
     const shares = Array.from({ length: axes }, (_, k) => {
       const at = places.map((place) => place.at[k]);
@@ -86,6 +87,7 @@ export function coordinatesOf(input: AnalysisInput, options: OrdinationOptions, 
     passiveRows: added.passiveRows,
     passive: added.passive,
     variables,
+    attributes: variables.map(({ label, cos2 }) => ({ label, shares: cos2 })),
     setAside: [
       {
         reason: 'could not be compared with every other record',

@@ -1,28 +1,12 @@
 import { groupRows } from '../../fragments/groups.ts';
+import { ln } from '../../numerics/foundation/elementary.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import type { AnalysisInput } from '../contract.ts';
-import type { Axes } from './axes.ts';
+import type { Axes, Centre } from './found.ts';
 import type { OrdinationOptions } from './options.ts';
-
-/** The records of one label on the axes. */
-export interface Centre {
-  readonly label: string;
-  /** Whether its members had no say in the axes; a label may have a centre of either sort. */
-  readonly passive: boolean;
-  /** Places of its members in `axes.records`, or in `axes.passive`. */
-  readonly members: readonly number[];
-  /** Mean on every axis: the label as a supplementary point. */
-  readonly at: readonly number[];
-  /** Corners of the convex hull of the members on axes 1 and 2; empty below five members. */
-  readonly hull: readonly (readonly [number, number])[];
-  /** 95 % ellipse of the resampled centre on axes 1 and 2; empty below five members. */
-  readonly ellipse: readonly (readonly [number, number])[];
-}
 
 /** Fewest members for a hull or an ellipse. */
 const FEWEST = 5;
-/** 95 % point of chi-square with 2 degrees of freedom, -2 ln 0.05. */
-const CHI_SQUARE = 5.991464547107979;
 
 /** The labels of the attribute that symbols show, as supplementary points; items are drawn as wholes. */
 export function centresOf(input: AnalysisInput, axes: Axes, options: OrdinationOptions): readonly Centre[] {
@@ -53,9 +37,7 @@ function centreOf(
   const items = members.map((place) => input.records.item[rowsOfPlaces[place]]);
   const stream = `${passive ? 'supplementary ' : ''}centre/${label}`;
   const ellipse =
-    enough && options.resamples > 0
-      ? ellipseOf(flat, items, options.resamples, input.random.stream(stream))
-      : [];
+    enough && options.resamples > 0 ? ellipseOf(flat, items, options, input.random.stream(stream)) : [];
   return [{ label, passive, members, at, hull: enough ? convexHull(flat) : [], ellipse }];
 }
 
@@ -85,7 +67,7 @@ function turn(
 function ellipseOf(
   points: readonly (readonly [number, number])[],
   items: readonly string[],
-  resamples: number,
+  { resamples, confidence }: OrdinationOptions,
   random: Random,
 ): (readonly [number, number])[] {
   const wholes = new Map<string, number[]>();
@@ -110,7 +92,8 @@ function ellipseOf(
   if (!(a > 0)) return [];
   const b = xy / a;
   const c = Math.sqrt(Math.max(0, yy - b * b));
-  const radius = Math.sqrt(CHI_SQUARE);
+  // The quantile of chi-square with 2 degrees of freedom.
+  const radius = Math.sqrt(-2 * ln(1 - confidence));
   return circle(12).map(
     ([x, y]) => [centre[0] + radius * a * x, centre[1] + radius * (b * x + c * y)] as const,
   );

@@ -9,10 +9,10 @@ import {
   passiveMarker,
 } from '../figure-style.ts';
 import { labelled, leftOut, placeLabels } from '../label-places.ts';
-import { printCount } from '../phrasing.ts';
-import type { Axes } from './axes.ts';
-import type { OrdinationFound } from './compute.ts';
+import { printCount, printLevel } from '../phrasing.ts';
+import type { Axes, OrdinationFound } from './found.ts';
 import { methodName } from './options.ts';
+import { axisName } from './tables.ts';
 
 /** The records on the first two axes; and, where the method has them, attributes or columns. */
 export function ordinationFigures(found: OrdinationFound): Readonly<Record<string, Figure>> {
@@ -51,7 +51,7 @@ function mapFigure(found: OrdinationFound, axes: Axes): Figure {
     caption:
       `${what} on the first two axes (${methodName(found.options.method)}), n = ${printCount(found.n.fragments, 'fragment')} of ${printCount(found.n.items, 'item')}. ` +
       (hulls ? 'Thin outlines: convex hulls of labels with five records or more. ' : '') +
-      (ellipses ? 'Dotted: 95 % ellipses of resampled centres. ' : '') +
+      (ellipses ? `Dotted: ${printLevel(found.options.confidence)} ellipses of resampled centres. ` : '') +
       (axes.passive.length > 0
         ? `Hollow: ${printCount(axes.passive.length, `supplementary ${found.unit}`)}, placed without a say in the axes. `
         : '') +
@@ -79,7 +79,9 @@ export const SUPPLEMENTARY = 'supplementary';
 
 /** Attributes that had no say: centres of kinds, directions of numbers. */
 function supplementaryTraces({ supplementary }: OrdinationFound, axes: Axes) {
-  const reach = Math.sqrt(Math.max(...axes.records.map(({ at }) => at[0] * at[0] + at[1] * at[1])));
+  const reach = Math.sqrt(
+    axes.records.reduce((far, { at }) => Math.max(far, at[0] * at[0] + at[1] * at[1]), 0),
+  );
   const text = {
     text: [] as string[],
     textposition: 'top center',
@@ -120,7 +122,7 @@ function supplementaryTraces({ supplementary }: OrdinationFound, axes: Axes) {
 }
 
 function axisTitle(axes: Axes, k: number): string {
-  return `axis ${k + 1} (${(axes.shares[k] * 100).toFixed(1)} %)`;
+  return axisName(k, axes.shares[k]);
 }
 
 function recordTraces(found: OrdinationFound, axes: Axes) {

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { condition } from '../../fragments/select.ts';
 import { comparisonOptions } from '../comparison-options.ts';
+import { levelOption } from '../level-option.ts';
 import { attributeId, groupingId } from '../shared-options.ts';
 
 /** Ways to spread records out on a few axes. The texts are shown wherever a method is chosen. */
@@ -72,6 +73,11 @@ export const ordinationOptions = z.strictObject({
   supplementaryAttributes: z.array(attributeId()).default([]).meta({
     title: 'Supplementary attributes',
     description: 'pcoa, pca, mca, mixed: attributes that are laid over the axes but have no say in them',
+  }),
+  level: levelOption,
+  confidence: z.number().gt(0.5).lt(1).default(0.95).meta({
+    title: 'Confidence',
+    description: 'Confidence of the ellipses around centres',
   }),
   resamples: z.int().min(0).max(2000).default(200).meta({
     title: 'Resamples',

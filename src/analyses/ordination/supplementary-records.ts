@@ -3,7 +3,7 @@ import { type Answer, conditionAnswer, describeCondition } from '../../fragments
 import { takeRows } from '../../fragments/subset.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import type { AnalysisInput } from '../contract.ts';
-import type { Axes } from './axes.ts';
+import type { Axes } from './found.ts';
 import type { OrdinationOptions } from './options.ts';
 
 /** Which records make the axes, and which are only placed on them. */

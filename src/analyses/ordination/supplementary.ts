@@ -6,22 +6,9 @@ import { requireColumn } from '../../fragments/require-column.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { ln } from '../../numerics/foundation/elementary.ts';
 import { correlation, correlationRatio } from '../../numerics/ordination/in-common.ts';
-import type { AnalysisInput, ResultTable, TableCell } from '../contract.ts';
-import type { Axes } from './axes.ts';
+import type { AnalysisInput } from '../contract.ts';
+import type { Axes, Supplementary } from './found.ts';
 import type { OrdinationOptions } from './options.ts';
-
-/** An attribute, or one of its kinds, laid over axes that it had no say in. */
-export interface Supplementary {
-  readonly label: string;
-  /** A number goes along the axes; a kind has a centre; kinds together have what lies between them. */
-  readonly role: 'number' | 'kind' | 'kinds together';
-  /** Records that have it. */
-  readonly n: number;
-  /** Correlation with each axis, or mean of its records on each; empty for kinds together. */
-  readonly at: readonly number[];
-  /** Share of each axis that it has in common: squared correlation or correlation ratio; empty for one kind. */
-  readonly common: readonly number[];
-}
 
 /**
  * The attributes that make the axes: those named, or all that the active records record but for the
@@ -96,31 +83,4 @@ export function supplementaryOf(
       'name numbers or kinds',
     );
   });
-}
-
-export function supplementaryTable(list: readonly Supplementary[], count: number): ResultTable {
-  const cells = (values: readonly number[], why: string): TableCell[] =>
-    Array.from({ length: count }, (_, k) => (Number.isFinite(values[k]) ? values[k] : { why }));
-  const columns = (id: string, label: string) =>
-    Array.from({ length: count }, (_, k) => ({ id: `${id}${k + 1}`, label: `${label} axis ${k + 1}` }));
-  return {
-    title: 'Supplementary attributes',
-    columns: [
-      { id: 'label', label: 'attribute or kind' },
-      { id: 'role', label: 'role' },
-      { id: 'n', label: 'n' },
-      ...columns('axis', 'on'),
-      ...columns('common', 'in common with'),
-    ],
-    rows: list.map(({ label, role, n, at, common }) => [
-      label,
-      role,
-      n,
-      ...cells(at, role === 'number' ? 'too few values, or all the same' : 'kinds together have no place'),
-      ...cells(common, role === 'kind' ? 'given for the kinds together' : 'too few values, or all the same'),
-    ]),
-    note:
-      'They had no say in the axes. Numbers: correlation with each axis, by logarithm where ratios matter; kinds: mean of their records. ' +
-      'In common: squared correlation, or the share of the axis that lies between kinds.',
-  };
 }

@@ -1,74 +1,150 @@
-import type { Words } from '../before-answers.ts';
-import { printCount, printList, printNumber } from '../phrasing.ts';
-import type { Axes, Place } from './axes.ts';
-import type { OrdinationFound } from './compute.ts';
+import type { Answer, Turn } from '../contract.ts';
+import { sayFolds } from '../level-said.ts';
+import { oneSentence } from '../one-sentence.ts';
+import { inSentence, printCount, printList, printNumber, printSome } from '../phrasing.ts';
+import type { Axes, OrdinationFound } from './found.ts';
 import { methodName } from './options.ts';
-import { NO_SAY } from './supplementary-records.ts';
 
-/** What the first axes carry and what they follow; the cautions come from how they were made. */
-export function ordinationWords(found: OrdinationFound): Words {
-  const { axes, options } = found;
-  if ('why' in axes) return { sentence: `No ordination: ${axes.why}.`, cautions: [] };
-  const shown = axes.shares.slice(0, 2);
-  const sum = shown.reduce((total, share) => total + share, 0);
+/** What the first axes carry and what they go with, after what else could make them has been looked at. */
+export function ordinationWords(found: OrdinationFound): Answer {
+  const { axes } = found;
+  if ('why' in axes) return { answer: `No ordination: ${axes.why}.`, because: [], unless: [] };
+  return {
+    answer: answerOf(found, axes),
+    because: [methodLine(found, axes), ...axisLines(found), ...placedWithout(found, axes)].slice(0, 4),
+    unless: turnsOf(found, axes),
+    next: nextOf(found),
+  };
+}
+
+/** What holds of every map of axes. */
+export const ALWAYS: readonly string[] = [
+  'Points near each other in a picture of two axes may be apart on axes that are not shown.',
+  'Directions of axes are arbitrary; what makes an axis is what was compared, so an axis goes with an attribute by making as well as by finding.',
+];
+
+const percent = (share: number) => `${printNumber(share * 100)} %`;
+
+function answerOf(found: OrdinationFound, axes: Axes): string {
+  const { carried, followed, besides, ends, endsAsRecorded, level } = found;
   const what =
     axes.rows.length > 0
       ? printCount(axes.records.length, found.unit)
-      : `${axes.records.length} rows and ${axes.variables.length} columns`;
-  // Where dissimilarities are not Euclidean, shares of the whole trace can pass it, and later axes take back.
-  const back = sum > 1 + 1e-9 ? `, the others together ${printNumber((1 - sum) * 100)} %` : '';
-  const parts = [
-    `The first ${shown.length === 2 ? 'two axes carry' : 'axis carries'} ${printNumber(sum * 100)} % of the spread of ${what}${back} (${methodName(options.method)})`,
-    ...shown.flatMap((_, k) => followedBy(axes, k)),
-    ...placedWithout(found, axes),
+      : `${printCount(axes.records.length, 'row')} and ${printCount(axes.variables.length, 'column')}`;
+  const which = carried.axes === 2 ? 'two axes carry' : 'axis carries';
+  const { share, takenBack } = carried;
+  const back = takenBack === null ? '' : `, the others together ${percent(takenBack)},`;
+  const start =
+    typeof share === 'number'
+      ? `the first ${which} ${percent(share)} of the spread of ${what}${back}`
+      : `how much of the spread of ${what} the axes carry cannot be told`;
+  if (axes.rows.length === 0) {
+    const turned =
+      ends !== null && endsAsRecorded !== null && !sameEnds(ends, endsAsRecorded)
+        ? [
+            `; as recorded it would part ${endsAsRecorded.low} from ${endsAsRecorded.high}`,
+            '; which hang on the recording',
+          ]
+        : [];
+    return oneSentence(
+      [start],
+      ends === null ? [] : [`; the first parts ${ends.low} from ${ends.high}`],
+      turned,
+      level !== null && level.folds.length > 0 ? [', at the level that all record'] : [],
+    );
+  }
+  const named = [
+    ...new Set(followed.flatMap(({ attributes }) => attributes.map(({ label }) => inSentence(label)))),
   ];
-  return { sentence: `${parts.join('. ')}.`, cautions: cautionsOf(found, axes) };
+  const other = besides.find(({ overturns }) => overturns);
+  return oneSentence(
+    [start],
+    named.length === 0
+      ? ['; no attribute goes closely with them']
+      : [` and go with ${printSome(named, 3)}`.replace(' go ', carried.axes === 2 ? ' go ' : ' goes ')],
+    other === undefined ? [] : [`, though ${inSentence(other.label)} goes with axis ${other.axis} as much`],
+  );
 }
 
-function placedWithout({ unit }: OrdinationFound, { passive }: Axes): string[] {
+function sameEnds(a: { low: string; high: string }, b: { low: string; high: string }): boolean {
+  return (a.low === b.low && a.high === b.high) || (a.low === b.high && a.high === b.low);
+}
+
+function methodLine(found: OrdinationFound, axes: Axes): string {
+  const { options, n, carried, level } = found;
+  const method = methodName(options.method);
+  const each = axes.shares
+    .slice(0, carried.axes)
+    .map((share, k) =>
+      typeof share === 'number' ? `axis ${k + 1} ${percent(share)}` : `axis ${k + 1} no share (${share.why})`,
+    );
+  const of = axes.rows.length > 0 ? `, ${printCount(axes.attributes.length, 'attribute')}` : '';
+  const folded = level !== null && level.folds.length > 0 ? `; counted as ${sayFolds(level)}` : '';
+  return `${method.charAt(0).toUpperCase()}${method.slice(1)} of ${printCount(n.fragments, 'fragment')} of ${printCount(n.items, 'item')}${of}: ${printList(each)}${folded}.`;
+}
+
+function axisLines({ followed }: OrdinationFound): string[] {
+  return followed
+    .filter(({ attributes }) => attributes.length > 0)
+    .map(
+      ({ axis, attributes }) =>
+        `Axis ${axis} has in common: ${printList(attributes.map(({ label, share }) => `${label} ${printNumber(share * 100, 2)} %`))}.`,
+    );
+}
+
+function placedWithout({ unit, poorlyShown }: OrdinationFound, { passive }: Axes): string[] {
   if (passive.length === 0) return [];
-  const shown = (place: Place) => (place.cos2[0] ?? 0) + (place.cos2[1] ?? 0);
-  const poorly = passive.filter((place) => shown(place) < POOR).length;
   const badly =
-    poorly > 0
-      ? `, of which ${poorly} ${poorly === 1 ? 'is' : 'are'} shown by less than ${printNumber(POOR * 100)} % on these two axes`
+    poorlyShown > 0
+      ? `, of which ${poorlyShown} ${poorlyShown === 1 ? 'is' : 'are'} shown by less than a quarter on these two axes`
       : '';
-  return [`${printCount(passive.length, `supplementary ${unit}`)} placed without a say in the axes${badly}`];
+  return [`${printCount(passive.length, `supplementary ${unit}`)} placed without a say in the axes${badly}.`];
 }
 
-/** Below this share of its squared distance a point may lie elsewhere than it seems. */
-const POOR = 0.25;
-
-/** An attribute must share this much of an axis to be named with it. */
-const NAMED = 0.25;
-
-function followedBy(axes: Axes, k: number): string[] {
-  const attributes = axes.variables.filter(({ role }) => role === 'attribute');
-  const strength = ({ cos2 }: Place) => (Number.isFinite(cos2[k]) ? cos2[k] : 0);
-  const named = attributes
-    .filter((one) => strength(one) >= NAMED)
-    .sort((a, b) => strength(b) - strength(a))
-    .slice(0, 3)
-    .map((one) => `${one.label} (${printNumber(strength(one) * 100, 2)} % in common)`);
-  return named.length > 0 ? [`Axis ${k + 1} goes with ${printList(named)}`] : [];
+function turnsOf(found: OrdinationFound, axes: Axes): readonly Turn[] {
+  const { besides, lost, small, n, unit, ends, endsAsRecorded } = found;
+  const turns: Turn[] = besides.map(({ label, axis, share, overturns }) => ({
+    what: `Were axis ${axis} one of ${inSentence(label)}`,
+    size: `it has ${printNumber(share * 100, 2)} % in common with it${overturns ? ', as much as any attribute that makes it' : ''}`,
+    overturns,
+  }));
+  if (ends !== null && endsAsRecorded !== null) {
+    const overturns = !sameEnds(ends, endsAsRecorded);
+    turns.push({
+      what: 'Counted by the words as recorded',
+      size: `the first axis ${overturns ? 'parts' : 'still parts'} ${endsAsRecorded.low} from ${endsAsRecorded.high}`,
+      overturns,
+    });
+  }
+  if (small.length > 0)
+    turns.push({
+      what: 'Without rows and columns of fewer than five records',
+      size: `${printSome(small, 4)} can draw an axis to themselves`,
+      overturns: false,
+    });
+  for (const note of axes.notes) turns.push({ what: note, size: '', overturns: false });
+  const gone = lost.reduce((sum, { fragments }) => sum + fragments, 0);
+  if (gone > 0)
+    turns.push({
+      what: 'Were what is set aside known',
+      size: `${printCount(gone, 'fragment')}: ${lost.map(({ reason, fragments }) => `${inSentence(reason)} (${fragments})`).join('; ')}`,
+      overturns: false,
+    });
+  if (unit === 'fragment' && n.items < n.fragments)
+    turns.push({
+      what: 'Counted by item',
+      size: `${n.fragments} fragments come from ${n.items} items, and large items draw the axes to themselves`,
+      overturns: false,
+    });
+  return [...turns.filter(({ overturns }) => overturns), ...turns.filter(({ overturns }) => !overturns)];
 }
 
-function cautionsOf(found: OrdinationFound, axes: Axes): string[] {
-  const cautions = axes.notes.map((note) => `${note}.`);
-  const gone = found.n.setAside.filter(({ reason }) => reason !== NO_SAY);
-  const aside = gone.reduce((sum, { fragments }) => sum + fragments, 0);
-  if (aside > 0) {
-    cautions.push(
-      `${printCount(aside, 'fragment')} set aside: ${printList(gone.map(({ reason, fragments }) => `${reason} (${fragments})`))}.`,
-    );
-  }
-  if (found.options.method === 'pcoa') {
-    cautions.push('Points near each other in the picture may be apart on axes that are not shown.');
-  }
-  if (found.unit === 'fragment' && found.n.items < found.n.fragments) {
-    cautions.push(
-      `${found.n.fragments} fragments come from ${found.n.items} items: large items draw the axes to themselves.`,
-    );
-  }
-  return cautions;
+function nextOf({ besides, lost }: OrdinationFound): string[] {
+  const conditions = [...new Set(besides.map(({ label }) => inSentence(label)))];
+  return [
+    ...(conditions.length > 0
+      ? [`The same within one ${printList(conditions)}, to see whether the axes stay.`]
+      : []),
+    ...(lost.length > 0 ? ['The values that are missing, or fewer attributes.'] : []),
+  ];
 }

@@ -1,5 +1,6 @@
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
 import { midpoint, termAt } from '../../fragments/accessors.ts';
+import { atLevel } from '../../fragments/common-level.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import type { Column, FragmentTable, TermColumn } from '../../fragments/table.ts';
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
@@ -12,6 +13,7 @@ import type { Unavailable } from '../contract.ts';
 import { printNumber, printQuantity } from '../phrasing.ts';
 import { toldAt } from '../verdicts.ts';
 import type { Apart } from './found.ts';
+import type { StandingOptions } from './options.ts';
 
 export interface TwoSides {
   readonly site: readonly number[];
@@ -23,7 +25,8 @@ export interface TwoSides {
  * Cliff's delta with the Mann-Whitney p for numbers and grades, the corrected V of Cramér with Fisher's exact
  * p for kinds; p adjusted over the attributes (Holm). One value an item: the middle of a range.
  *
- * @param confidence at which p adjusted tells apart.
+ * Kinds are counted at the level that all assemblages record, as everywhere.
+ *
  * @param same the same two sides among like items only (of one preservation, say), one each; null where not known.
  */
 export function setApart(
@@ -31,12 +34,14 @@ export function setApart(
   attributes: readonly AttributeDefinition[],
   sides: TwoSides,
   same: readonly (TwoSides | null)[],
-  confidence: number,
+  { confidence, level, among }: Pick<StandingOptions, 'confidence' | 'level' | 'among'>,
   register: Register,
   random: Random,
 ): Apart[] {
   const found = attributes.flatMap((attribute): Omit<Apart, 'pAdjusted' | 'told'>[] => {
-    const column = items.columns.get(attribute.id);
+    const column = atLevel(items, attribute.id, among, register, {
+      level: typeof level === 'string' ? level : 'common',
+    }).table.columns.get(attribute.id);
     if (column === undefined || column.kind === 'text') return [];
     const stream = random.stream(attribute.id);
     const whole = effectOf(column, sides, register, stream);

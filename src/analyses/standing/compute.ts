@@ -1,15 +1,17 @@
 import { InputError } from '../../errors.ts';
 import { countBehind } from '../../fragments/behind.ts';
 import { compareRecords } from '../../fragments/comparison.ts';
-import { crossedTable } from '../../fragments/crossed-table.ts';
+import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import { collapseItems } from '../../fragments/items.ts';
 import { takeRows } from '../../fragments/subset.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
+import { countedAtLevel, lackingAtLevel } from '../counted-at-level.ts';
+import { levelSaid } from '../level-said.ts';
 import { setApart } from './apart.ts';
 import { axesPlace } from './axes.ts';
-import type { StandingFound } from './found.ts';
+import type { Ranking, StandingFound } from './found.ts';
 import { likenessTo } from './likeness.ts';
 import { nearerIn } from './near.ts';
 import type { StandingOptions } from './options.ts';
@@ -51,7 +53,8 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
   const items = confined.region.length === 0 ? everything : takeRows(everything, confined.rows);
   const { groups, ungrouped } = groupRows(items, [options.among], register);
   const site = groups.findIndex(({ labels }) => labels[0] === options.site);
-  const table = crossedTable(items, options.among, options.of, register);
+  const counted = countedAtLevel(items, options.among, options.of, register, options.level);
+  const { table, recorded } = counted;
   const row = table.rows.indexOf(options.site);
   if (row < 0) {
     throw new InputError(
@@ -63,6 +66,7 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
   report(0.05, 'drawing items');
   const likeness = likenessTo(table, row, options, random.stream('likeness'));
   const ranking = rankingOf(table, row, likeness, options, random.stream('ranking'));
+  const asRecorded = recorded === null ? null : recordedRanking(recorded, options, random);
   const same = options.sameWithin.map((id) => sameRows(items, groups[site].rows, id, register));
   const sameWithin = same.map((one) =>
     likenessWithin(table, row, one, ranking.most, options, random.stream(`within ${one.attribute}`)),
@@ -99,16 +103,18 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     amongLabel: labelOf(options.among),
     kindsLabel: labelOf(options.of),
     region: confined.region,
+    level: levelSaid(options.level, counted.found),
     table,
     row,
     siteItems: new Set(table.entries.filter((entry) => entry.row === row).map(({ item }) => item)).size,
     likeness,
     ranking,
+    asRecorded,
     sameWithin,
     axes,
     ...unlike,
     atHome: atHomeElsewhere(items, distances, groups, site, options.nearest),
-    apart: setApart(items, attributes, sides, alike, options.confidence, register, random.stream('apart')),
+    apart: setApart(items, attributes, sides, alike, options, register, random.stream('apart')),
     nearer: nearerIn(items, table, row, options, random.stream('nearer')),
     comparedOn: attributes.map(({ label }) => label),
     notes: comparison.notes,
@@ -123,9 +129,33 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
           reason: `${labelOf(attribute)} not recorded`,
           fragments: behind(rows).fragments,
         })),
+        // What is too broad has no say in counts of kinds, but in everything else.
+        ...lackingAtLevel({ ...counted, table: { ...table, lacking: [] } }, labelOf).map(
+          ({ reason, rows }) => ({
+            reason: `counts of kinds: ${reason}`,
+            fragments: behind(rows).fragments,
+          }),
+        ),
       ],
     },
   };
   report(1, 'compared');
   return found;
+}
+
+/** Who is the most and the least alike by the words as they stand; nobody where the site has none of them. */
+function recordedRanking(
+  recorded: CrossedTable,
+  options: StandingOptions,
+  random: AnalysisInput['random'],
+): Ranking | null {
+  const row = recorded.rows.indexOf(options.site);
+  if (row < 0) return null;
+  const likeness = likenessTo(
+    recorded,
+    row,
+    { ...options, resamples: 199, relabellings: 99 },
+    random.stream('likeness as recorded'),
+  );
+  return rankingOf(recorded, row, likeness, options, random.stream('ranking as recorded'));
 }

@@ -2,6 +2,7 @@ import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import type { SimilarityCoefficient } from '../../numerics/assemblages/similarity.ts';
 import type { MantelTest } from '../../numerics/tests/mantel.ts';
 import type { Findings, Unavailable } from '../contract.ts';
+import type { LevelSaid } from '../level-said.ts';
 import type { Rank, TooFew } from '../likeness-rank.ts';
 import type { Told } from '../verdicts.ts';
 import type { StandingOptions } from './options.ts';
@@ -154,6 +155,8 @@ export interface StandingFound extends Findings {
   readonly kindsLabel: string;
   /** What the comparison was confined to; empty where to nothing. */
   readonly region: readonly Region[];
+  /** At which level kinds were counted, and what that changed. */
+  readonly level: LevelSaid;
   readonly table: CrossedTable;
   /** Place of the site among the rows of `table`. */
   readonly row: number;
@@ -162,6 +165,8 @@ export interface StandingFound extends Findings {
   /** Most alike first. */
   readonly likeness: readonly Likeness[];
   readonly ranking: Ranking;
+  /** Who would be the most and the least alike, counted as recorded; null where the level changes nothing. */
+  readonly asRecorded: Pick<Ranking, 'most' | 'least'> | null;
   readonly sameWithin: readonly (WithinSame | { readonly attribute: string; readonly why: string })[];
   readonly axes: AxesPlace | Unavailable;
   readonly within: number | Unavailable;

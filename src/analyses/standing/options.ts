@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { coefficientOption } from '../coefficient-option.ts';
 import { comparisonOptions } from '../comparison-options.ts';
+import { levelOption } from '../level-option.ts';
 import { attributeId, groupingId } from '../shared-options.ts';
 
 const { of: comparedAttributes, ...comparison } = comparisonOptions;
@@ -23,6 +24,7 @@ export const standingOptions = z.strictObject({
     title: 'Kinds',
     description: 'The attribute of kinds in whose counts assemblages are compared.',
   }),
+  level: levelOption,
   coefficient: coefficientOption,
   attributes: comparedAttributes,
   ...comparison,

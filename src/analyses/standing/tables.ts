@@ -1,5 +1,6 @@
 import { NAMED, SAID } from '../coefficient-option.ts';
 import type { ResultColumn, ResultTable, TableCell, Unavailable } from '../contract.ts';
+import { levelNote } from '../level-said.ts';
 import { printList, printNumber } from '../phrasing.ts';
 import type { Likeness, Limits, StandingFound } from './found.ts';
 
@@ -42,14 +43,15 @@ const likenessCells = (one: Likeness): TableCell[] => [
   one.method,
 ];
 
-function likenessTable({ likeness, amongLabel, options }: StandingFound): ResultTable {
+function likenessTable({ likeness, amongLabel, options, level }: StandingFound): ResultTable {
   return {
     title: `Whom ${options.site} is like`,
     columns: [col('label', amongLabel), ...likenessColumns(NAMED[options.coefficient])],
     rows: likeness.map((one) => [one.label, ...likenessCells(one)]),
     note:
       `${SAID[options.coefficient]}; limits: ${percent(options.confidence)} of draws of the items of both, moved so that their middle is the value found. p: that both are draws ` +
-      'from one source, items dealt between them (DeBoer, Kintigh & Rostoker 1996), adjusted over the assemblages (Holm).',
+      'from one source, items dealt between them (DeBoer, Kintigh & Rostoker 1996), adjusted over the assemblages (Holm).' +
+      levelNote(level, 'item'),
   };
 }
 

@@ -1,11 +1,13 @@
 import type { Turn } from '../contract.ts';
-import { coefficientName, sayLikeness } from '../likeness-rank.ts';
+import { sayTooBroad } from '../level-said.ts';
+import { coefficientName, isOther, sayLikeness } from '../likeness-rank.ts';
 import { printCount, printList, printNumber, printSome } from '../phrasing.ts';
 import type { StandingFound } from './found.ts';
 
 /** What would change whom the site is like: what was tried and does so first. */
 export function standingTurns(found: StandingFound): readonly Turn[] {
   const turns = [
+    ...recordedTurns(found),
     ...withinTurns(found),
     ...coefficientTurns(found),
     ...rivalTurns(found),
@@ -64,6 +66,22 @@ function rivalTurns({ ranking }: StandingFound): Turn[] {
   ];
 }
 
+function recordedTurns({ level, ranking, asRecorded }: StandingFound): Turn[] {
+  if (asRecorded === null || 'why' in ranking.most || 'why' in asRecorded.most) return [];
+  const least =
+    'why' in ranking.least || 'why' in asRecorded.least ? null : [ranking.least, asRecorded.least];
+  const overturns = isOther(ranking.most, asRecorded.most) || (least !== null && isOther(least[0], least[1]));
+  const end = least === null ? '' : `, least like ${printSome(least[1].labels, 2)}`;
+  const out = level.tooBroad.length === 0 ? '' : `; left out here: ${sayTooBroad(level, 'item')}`;
+  return [
+    {
+      what: 'Counted by the words as recorded',
+      size: `${overturns ? '' : 'still '}most like ${printSome(asRecorded.most.labels, 2)}${end}${out}`,
+      overturns,
+    },
+  ];
+}
+
 function recordingTurns({ table, axes, siteItems }: StandingFound): Turn[] {
   const nested: Turn[] =
     table.nested.length === 0
@@ -113,11 +131,17 @@ function sizeTurns({ ranking, n }: StandingFound): Turn[] {
 }
 
 /** What would settle whom the site is like. */
-export function whatWouldSettle({ ranking, sameWithin, nearer, options }: StandingFound): string[] {
+export function whatWouldSettle({ ranking, sameWithin, nearer, options, level }: StandingFound): string[] {
+  const [fold] = level.folds;
   const { most } = ranking;
   const missing = sameWithin.flatMap((same) => ('why' in same ? [same.attribute.toLowerCase()] : []));
   const gaps = new Set(nearer.flatMap(({ answer }) => ('why' in answer ? [answer.why] : [])));
   return [
+    ...(fold?.because[0] === undefined
+      ? []
+      : [
+          `${fold.label} of ${fold.because[0].label} told apart as elsewhere: ${printSome(fold.narrower, 3)}.`,
+        ]),
     ...('why' in most ? ['More items with a kind recorded.'] : []),
     ...(!('why' in most) && most.rivals.length > 0
       ? [

@@ -1,5 +1,6 @@
 import type { Answer } from '../contract.ts';
-import { coefficientName, sayLikeness, sayRank } from '../likeness-rank.ts';
+import { sayFolds } from '../level-said.ts';
+import { coefficientName, isOther, sayLikeness, sayRank } from '../likeness-rank.ts';
 import { oneSentence } from '../one-sentence.ts';
 import { printCount, printList, printNumber, printP, printSome } from '../phrasing.ts';
 import type { Apart, Likeness, NearerIn, StandingFound } from './found.ts';
@@ -24,7 +25,8 @@ export const ALWAYS: readonly string[] = [
 
 const percent = (share: number) => `${printNumber(share * 100)} %`;
 
-function answerOf({ options, kindsLabel, region, ranking, sameWithin }: StandingFound): string {
+function answerOf(found: StandingFound): string {
+  const { options, kindsLabel, region, ranking, sameWithin } = found;
   const { site } = options;
   const kinds = kindsLabel.toLowerCase();
   const { most, toldApart, notToldApart, otherCoefficients } = ranking;
@@ -39,11 +41,12 @@ function answerOf({ options, kindsLabel, region, ranking, sameWithin }: Standing
   const hedged = most.labels.length > 1 || most.rivals.length > 0 ? `${bare}, but not for sure` : bare;
   return oneSentence(
     [`${start} ${sayRank(most, 'most')}`, `${start} ${hedged}`],
+    recordedTurn(found),
     sameWithin.flatMap((same) =>
       !('why' in same) && same.standsAlone
         ? [
-            `; only it is ${same.value}, so ${same.attribute.toLowerCase()} may be why`,
-            `; it alone is ${same.value}`,
+            `; only ${site} is ${same.value}, so ${same.attribute.toLowerCase()} may be why`,
+            `; only ${site} is ${same.value}`,
           ]
         : [],
     ),
@@ -68,6 +71,17 @@ function answerOf({ options, kindsLabel, region, ranking, sameWithin }: Standing
   );
 }
 
+/** Who it would be by the words as recorded, where that is somebody else; fullest first. */
+function recordedTurn({ ranking, asRecorded }: StandingFound): string[] {
+  if (asRecorded === null || 'why' in ranking.most || 'why' in asRecorded.most) return [];
+  if (isOther(ranking.most, asRecorded.most))
+    return [
+      `; as recorded it would be ${printSome(asRecorded.most.labels, 2)}`,
+      `; as recorded, ${asRecorded.most.labels[0]}`,
+    ];
+  return [];
+}
+
 function likenessLine(found: StandingFound): string {
   const { likeness, ranking, options, siteItems } = found;
   const { coefficient, confidence } = options;
@@ -88,7 +102,8 @@ function likenessLine(found: StandingFound): string {
     'why' in most
       ? ''
       : `; ${printSome(most.labels, 3)} first in ${printNumber(most.share * 100, 2)} % of draws of the items`;
-  return `${coefficientName(coefficient)} of ${options.site} (${printCount(siteItems, 'item')}): ${named.map(said).join('; ')}${draws}.`;
+  const level = found.level.folds.length > 0 ? `; counted as ${sayFolds(found.level)}` : '';
+  return `${coefficientName(coefficient)} of ${options.site} (${printCount(siteItems, 'item')}): ${named.map(said).join('; ')}${draws}${level}.`;
 }
 
 function sourceLine({ likeness, ranking }: StandingFound): string {

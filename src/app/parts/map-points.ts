@@ -1,4 +1,4 @@
-import { PASSIVE_RECORD } from '../../analyses/ordination/axes.ts';
+import { PASSIVE_RECORD } from '../../analyses/ordination/found.ts';
 import type { AnalysisResult } from '../../study/results.ts';
 import type { MapPoint } from './kin-map.ts';
 import type { RecordLabels } from './use-labels.ts';

@@ -4,11 +4,17 @@ import { convexHull } from '../../../src/analyses/ordination/centres.ts';
 import { computeOrdination } from '../../../src/analyses/ordination/compute.ts';
 import { ordination } from '../../../src/analyses/ordination/index.ts';
 import { type OrdinationOptions, ordinationOptions } from '../../../src/analyses/ordination/options.ts';
+import { printNumber, printTurn } from '../../../src/analyses/phrasing.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { correspondence } from '../../../src/numerics/ordination/correspondence.ts';
+import { requireWritable } from '../../../src/study/results-json.ts';
 import { prepareDemo } from '../../demo/prepared.ts';
+import { expectClose } from '../../numerics/close.ts';
 import { available, columnOf, expectUpToSign, type MatrixRows } from '../../numerics/compare-up-to-sign.ts';
 import { reference } from '../../references/reference.ts';
+import { faultsOfAnswer } from '../answer-rules.ts';
+import { inputFrom } from '../ask.ts';
+import { demoAnswer, numbersWithoutSource, readable } from '../demo-answer.ts';
 import { attribute, madeInput } from '../grouping/made-table.ts';
 
 const { components, tables } = reference<{
@@ -43,12 +49,9 @@ describe('ordination of a table', () => {
     expect(filled.n.fragments).toBe(51);
     expect(coordinates(filled).length).toBe(51 * 3);
     expect(coordinates(filled).every(Number.isFinite)).toBe(true);
-    expect(
-      ordination
-        .words(filled)
-        .unless.map((turn) => turn.what)
-        .join(' '),
-    ).toContain('1 missing number took the mean');
+    expect(ordination.words(filled).unless.map(printTurn).join(' ')).toContain(
+      '1 missing number took the mean',
+    );
   });
 
   it('ca of records counted into the smoking table (Greenacre 1984) has the rows of R ca', () => {
@@ -117,14 +120,13 @@ describe('ordination of the demo', () => {
 
   it('has a place for each item, and centres of sites that are their means', () => {
     const axes = available(found.axes);
-    expect(found.tables.coordinates.rows.length).toBe(axes.rows.length);
-    expect(found.tables.coordinates.columns.map(({ id }) => id).slice(0, 5)).toEqual([
-      'id',
-      'role',
-      'label',
-      'axis1',
-      'axis2',
-    ]);
+    expect(ordination.tables(found).coordinates.rows.length).toBe(axes.rows.length);
+    expect(
+      ordination
+        .tables(found)
+        .coordinates.columns.map(({ id }) => id)
+        .slice(0, 5),
+    ).toEqual(['id', 'role', 'label', 'axis1', 'axis2']);
     const [centre] = found.centres;
     const mean = centre.members.reduce(
       (sum, place) => sum + axes.records[place].at[0] / centre.members.length,
@@ -140,12 +142,7 @@ describe('ordination of the demo', () => {
     const sum = axes.records.reduce((total, { contributions }) => total + contributions[0], 0);
     expect(sum).toBeCloseTo(1, 9);
     expect(ordination.words(found).answer).toMatch(/^The first two axes carry \d/);
-    expect(
-      ordination
-        .words(found)
-        .unless.map((turn) => turn.what)
-        .join(' '),
-    ).toContain('Euclidean');
+    expect(ordination.words(found).unless.map(printTurn).join(' ')).toContain('Euclidean');
   });
 
   it('draws each site with its own colour and shape, n in the caption', () => {
@@ -177,4 +174,130 @@ describe('the convex hull', () => {
       [0, 2],
     ]);
   });
+});
+
+describe('the verdict', () => {
+  const said = (input: AnalysisInput, more: Partial<OrdinationOptions>) => {
+    const found = computeOrdination(input, options(more));
+    const words = ordination.words(found);
+    expect(faultsOfAnswer(words)).toEqual([]);
+    return { found, words, tables: ordination.tables(found), figures: ordination.figures(found) };
+  };
+  const kinds = (...columns: string[]) =>
+    madeInput(
+      columns.map((values, j) => ({
+        attribute: attribute(`kind${j}`, 'structure', 'nominal'),
+        values: [...values],
+      })),
+    );
+
+  it('multiple correspondence analysis of two attributes can be written: later axes have no share, and say why', () => {
+    const { found, words, tables, figures } = said(kinds('aaabbbab', 'xxxyyyyx'), { method: 'mca' });
+    // By hand: phi of the table 3 1 / 1 3 is 0.5, the eigenvalues (1 ± 0.5) / 2, the adjusted inertia 0.5², all of its total.
+    expectClose(available(found.axes).eigenvalues[0], 0.75);
+    expectClose(available(found.axes).shares[0] as number, 1);
+    expect(available(found.axes).shares[1]).toEqual({ why: 'no more than unrelated attributes would give' });
+    expect(() => requireWritable({ tables, figures, words })).not.toThrow();
+    expect(tables.axes.rows[1][2]).toEqual({ why: 'no more than unrelated attributes would give' });
+    expect(figures.map.layout).toMatchObject({ yaxis: { title: { text: 'axis 2' } } });
+    expect(words.answer).toContain('cannot be told');
+  });
+
+  it('says so where the kinds of two attributes have nothing to do with each other', () => {
+    const { words, tables } = said(kinds('aabb', 'xyxy'), { method: 'mca' });
+    expect(() => requireWritable({ tables, words })).not.toThrow();
+    expect(words.unless.map(printTurn).join(' ')).toContain('the kinds do not go together');
+  });
+
+  it.each(['pcoa', 'pca', 'mca', 'mixed'] as const)(
+    '%s of tables too poor for it can be written',
+    (method) => {
+      for (const values of ['ab', 'aaab', 'abab', 'aabbc']) {
+        const numbers = [...values].map((letter, i) => (letter === 'a' ? 1 : 2 + i));
+        const input = madeInput([
+          { attribute: attribute('size', 'spacing', 'ratio'), values: numbers },
+          { attribute: attribute('kind', 'structure', 'nominal'), values: [...values] },
+          { attribute: attribute('other', 'structure', 'nominal'), values: [...values].reverse() },
+        ]);
+        const { tables, figures, words } = said(input, { method });
+        expect(() => requireWritable({ tables, figures, words })).not.toThrow();
+      }
+    },
+  );
+
+  it('names what goes with the axes without making them, where it goes as much', () => {
+    const spread = Array.from({ length: 40 }, (_, i) => (i < 20 ? 1 : 9) + (i % 5) / 2);
+    const input = madeInput([
+      { attribute: attribute('size', 'spacing', 'interval'), values: spread },
+      {
+        attribute: attribute('width', 'spacing', 'interval'),
+        values: spread.map((value, i) => ((i * 7) % 5) + value),
+      },
+      {
+        attribute: attribute('recorder', 'context', 'nominal'),
+        values: spread.map((_, i) => (i < 20 ? 'A' : 'B')),
+      },
+    ]);
+    const { found, words } = said(input, { method: 'pca' });
+    const [first] = found.besides;
+    expect([first.label, first.axis]).toEqual(['recorder', 1]);
+    expect(first.share).toBeGreaterThan(0.9);
+    expect(words.unless[0].what).toBe('Were axis 1 one of recorder');
+    expect(words.next?.join(' ')).toContain('within one recorder');
+  });
+
+  it('a table of counts is made at the level that all record, and says where the words alone would part others', () => {
+    const table: Record<string, Record<string, number>> = {
+      a: { openTwining: 9, closeTwining: 9, wool: 2 },
+      b: { twined: 18, wool: 2 },
+      c: { openTwining: 3, closeTwining: 2, wool: 15 },
+    };
+    const rows = Object.entries(table).flatMap(([site, line]) =>
+      Object.entries(line).flatMap(([structure, count]) =>
+        Array.from({ length: count }, () => ({ site, structure })),
+      ),
+    );
+    const asked = (level: 'common' | 'recorded') =>
+      said(inputFrom(rows), { method: 'ca', rows: 'site', columns: 'structure', level });
+    expect(available(asked('common').found.axes).variables.map(({ label }) => label)).toEqual([
+      'twined',
+      'wool',
+    ]);
+    expect(available(asked('recorded').found.axes).variables).toHaveLength(4);
+    expect(asked('common').found.level?.folds[0].because[0].label).toBe('b');
+    expect(asked('common').words.answer).toMatch(/the first parts [abc] from [abc]/);
+    expect(asked('common').words.unless.map(printTurn).join(' ')).toContain(
+      'Counted by the words as recorded',
+    );
+  });
+
+  it('the ellipses are at the confidence asked for, in the picture and below it', () => {
+    const sizes = Array.from({ length: 30 }, (_, i) => ((i * 37) % 11) + (i % 3));
+    const input = madeInput([
+      { attribute: attribute('size', 'spacing', 'interval'), values: sizes },
+      { attribute: attribute('width', 'spacing', 'interval'), values: sizes.map((_, i) => (i * 13) % 7) },
+      { attribute: attribute('site', 'context', 'nominal'), values: sizes.map(() => 'S') },
+    ]);
+    const at = (confidence: number) =>
+      said(input, { method: 'pca', by: 'site', of: ['size', 'width'], confidence });
+    const radius = ({ found }: ReturnType<typeof at>) => {
+      const [centre] = found.centres;
+      const [x, y] = [0, 1].map((side) => (centre.ellipse[0][side] + centre.ellipse[24][side]) / 2);
+      return Math.hypot(centre.ellipse[0][0] - x, centre.ellipse[0][1] - y);
+    };
+    // Squared radii go as the quantiles of chi-square with 2 degrees of freedom, -2 ln(1 - confidence).
+    expectClose(radius(at(0.99)) / radius(at(0.9)), Math.sqrt(2), 1e-9);
+    expect(at(0.9).figures.map.caption).toContain('Dotted: 90 % ellipses');
+  });
+});
+
+it('the demo: the axes of its items, as read and kept, with the numbers of its tables', async () => {
+  const result = demoAnswer('axes');
+  expect(faultsOfAnswer(result.words)).toEqual([]);
+  await expect(readable(result)).toMatchFileSnapshot('snapshots/demo-axes.txt');
+  expect(numbersWithoutSource(result.words, result.tables, [result.n.items, result.n.fragments, 9])).toEqual(
+    [],
+  );
+  const shares = result.tables.axes.rows.map((row) => row[2] as number);
+  expect(result.words.answer).toContain(`${printNumber((shares[0] + shares[1]) * 100)} %`);
 });

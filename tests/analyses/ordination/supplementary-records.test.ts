@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { computeOrdination } from '../../../src/analyses/ordination/compute.ts';
 import { ordination } from '../../../src/analyses/ordination/index.ts';
 import { type OrdinationOptions, ordinationOptions } from '../../../src/analyses/ordination/options.ts';
+import { printTurn } from '../../../src/analyses/phrasing.ts';
 import { InputError } from '../../../src/errors.ts';
 import { available, type MatrixRows } from '../../numerics/compare-up-to-sign.ts';
 import { reference } from '../../references/reference.ts';
@@ -127,12 +128,9 @@ describe('supplementary records lie where R puts them, within 1e-9', () => {
     expectPlaces(run(cars, pcoa), given.plain, 3);
     const found = run(cars, { ...pcoa, correction: 'lingoes' });
     expectPlaces(found, given.lingoes, 3);
-    expect(
-      ordination
-        .words(found)
-        .unless.map((turn) => turn.what)
-        .join(' '),
-    ).toContain('constant of the correction (lingoes)');
+    expect(ordination.words(found).unless.map(printTurn).join(' ')).toContain(
+      'constant of the correction (lingoes)',
+    );
   });
 
   it('pcoa: a copy of an active record falls on it, under the constant c of Lingoes at 1 - c / eigenvalue of its way', () => {
@@ -168,12 +166,17 @@ describe('supplementary records', () => {
     const more = { ...base, method, by: 'species' };
     const found = run(iris, { ...more, supplementaryRecords: late });
     const without = run(only(['setosa', 'versicolor']), more);
-    expect(found.tables.axes).toEqual(without.tables.axes);
-    expect(found.tables.variables).toEqual(without.tables.variables);
-    expect(found.tables.coordinates.rows.slice(0, 100)).toEqual(without.tables.coordinates.rows);
-    expect(found.tables.coordinates.rows.slice(100).every((row) => row[1] === 'supplementary record')).toBe(
-      true,
+    expect(ordination.tables(found).axes).toEqual(ordination.tables(without).axes);
+    expect(ordination.tables(found).variables).toEqual(ordination.tables(without).variables);
+    expect(ordination.tables(found).coordinates.rows.slice(0, 100)).toEqual(
+      ordination.tables(without).coordinates.rows,
     );
+    expect(
+      ordination
+        .tables(found)
+        .coordinates.rows.slice(100)
+        .every((row) => row[1] === 'supplementary record'),
+    ).toBe(true);
     expect(found.n).toEqual({
       fragments: 100,
       items: 100,
@@ -191,11 +194,10 @@ describe('supplementary records', () => {
     expect(map.caption).toContain('Hollow: 50 supplementary fragments, placed without a say in the axes.');
     expect(map.caption).toContain('n = 100 fragments');
     const words = ordination.words(found);
-    expect(words.answer).toMatch(
-      /spread of 100 fragments .* 50 supplementary fragments placed without a say/,
-    );
-    expect(words.unless.map((turn) => turn.what).join(' ')).not.toContain('set aside');
-    const centre = found.tables.centres.rows.find(([label]) => label === 'virginica');
+    expect(words.answer).toContain('spread of 100 fragments');
+    expect(words.because.join(' ')).toContain('50 supplementary fragments placed without a say');
+    expect(words.unless.map(printTurn).join(' ')).not.toContain('set aside');
+    const centre = ordination.tables(found).centres.rows.find(([label]) => label === 'virginica');
     const mean = available(found.axes).passive.reduce((sum, { at }) => sum + at[0] / 50, 0);
     expect(centre?.slice(1, 3)).toEqual(['supplementary records', 50]);
     expect(centre?.[3]).toBeCloseTo(mean, 12);
@@ -210,12 +212,9 @@ describe('supplementary records', () => {
     expect(found.n.setAside[0]).toEqual({ reason: 'supplementary, but a value is missing', fragments: 1 });
     const filled = run(gappy, { ...base, gaps: 'mean', supplementaryRecords: late });
     expect(available(filled.axes).passive).toHaveLength(50);
-    expect(
-      ordination
-        .words(filled)
-        .unless.map((turn) => turn.what)
-        .join(' '),
-    ).toContain('1 missing number took the mean');
+    expect(ordination.words(filled).unless.map(printTurn).join(' ')).toContain(
+      '1 missing number took the mean',
+    );
     const odd = run(iris, {
       ...base,
       method: 'mixed',

@@ -49,9 +49,9 @@ describe('supplementary attributes', () => {
 
   it('have no say: the axes are the same with them and without', () => {
     const [one, other] = [run({}), run({ supplementaryAttributes: [] })];
-    expect(one.tables.coordinates).toEqual(other.tables.coordinates);
-    expect(one.tables.axes).toEqual(other.tables.axes);
-    expect(other.tables.supplementary).toBeUndefined();
+    expect(ordination.tables(one).coordinates).toEqual(ordination.tables(other).coordinates);
+    expect(ordination.tables(one).axes).toEqual(ordination.tables(other).axes);
+    expect(ordination.tables(other).supplementary).toBeUndefined();
   });
 
   it('leave out the records that lack them, and count the others', () => {
@@ -63,7 +63,7 @@ describe('supplementary attributes', () => {
 
   it('lie over principal coordinates of dissimilarities as well, in the figure and in a table', () => {
     const found = run({ method: 'pcoa' });
-    expect(found.tables.supplementary.rows).toHaveLength(5);
+    expect(ordination.tables(found).supplementary.rows).toHaveLength(5);
     const { map } = ordination.figures(found);
     expect(map.caption).toContain('centres of supplementary kinds');
     expect(JSON.stringify(map.data)).toContain('species: virginica');
@@ -72,7 +72,7 @@ describe('supplementary attributes', () => {
   it('are left out of the axes where none are named', () => {
     const named = run({ method: 'pcoa', supplementaryAttributes: ['a3'] });
     const all = run({ method: 'pcoa', of: [], supplementaryAttributes: ['a3'] });
-    expect(all.tables.coordinates).toEqual(named.tables.coordinates);
+    expect(ordination.tables(all).coordinates).toEqual(ordination.tables(named).coordinates);
   });
 
   it('are refused where they make the axes, and in correspondence analysis', () => {

@@ -13,11 +13,12 @@ describe('the demo’s wreck among the sites', () => {
 
   it('says the numbers that its tables hold', () => {
     const { likeness, nearer } = result.tables;
-    const [best, next] = likeness.rows;
+    const [best] = likeness.rows;
     const [label, items, value] = best;
-    // Two sites of the same counts: the one is not to be named without the other.
-    expect(next[2]).toBe(value);
-    expect(result.words.answer).toContain(`equally like ${label} and ${next[0]}, a tie of two`);
+    expect(result.words.answer).toMatch(new RegExp(`like ${label}`));
+    // Its catalogue writes "twined" of everything twined: that alone must not make it the least alike.
+    const drommavel = likeness.rows.findIndex(([name]) => name === 'Drommavel Landing');
+    expect(drommavel).toBeLessThan(likeness.rows.length - 1);
     expect(result.words.because[0]).toContain(`${label} ${printNumber(value as number)} of 200`);
     expect(result.words.because[0]).toContain(`(${items} items)`);
     const [space] = nearer.rows;

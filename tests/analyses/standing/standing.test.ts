@@ -299,7 +299,7 @@ describe('the verdict', () => {
       ...rowsOf({ q: [7, 3], r: [2, 8] }).map((row) => ({ ...row, structure: 'plain twining' })),
     ];
     const { words } = answer(rows, { sameWithin: ['structure'] });
-    expect(words.answer).toContain('; only it is tabby, so structure may be why');
+    expect(words.answer).toContain('; only p is tabby, so structure may be why');
   });
 
   it('judges by the confidence that was asked for', () => {
@@ -317,5 +317,39 @@ describe('the verdict', () => {
     expect(unknown).toEqual(['q']);
     const bare = figures.likeness.data.filter(({ error_x }) => error_x === undefined);
     expect(bare.flatMap(({ y }) => y)).toEqual(['q (9)']);
+  });
+});
+
+describe('counted at the level that all record', () => {
+  const structure = (site: string, counts: Readonly<Record<string, number>>) =>
+    Object.entries(counts).flatMap(([kind, count]) =>
+      Array.from({ length: count }, () => ({ site, structure: kind })),
+    );
+  // q is found like p, but its catalogue writes only the broad term.
+  const rows = [
+    ...structure('p', { openTwining: 8, closeTwining: 8, tabby: 4 }),
+    ...structure('q', { twined: 16, tabby: 4 }),
+    ...structure('r', { openTwining: 4, closeTwining: 4, tabby: 12 }),
+  ];
+  const asked = (level: 'common' | 'recorded') =>
+    ask(standing, inputFrom(rows), { ...question, of: 'structure', level });
+
+  it('a catalogue that writes the broad term alone is not the least alike for its words', () => {
+    const { words, found, tables } = asked('common');
+    expect(found.likeness.map(({ label }) => label)).toEqual(['q', 'r']);
+    expectClose(found.likeness[0].value, 200);
+    expect(words.answer).toMatch(/^In structure p is most like q.*; as recorded it would be r/);
+    expect(words.unless[0]).toMatchObject({ what: 'Counted by the words as recorded', overturns: true });
+    expect(tables.likeness.note).toContain('since q says no more of 16 of 16');
+    const structures = linesOf(tables.apart).find(({ attribute }) => attribute === 'structure');
+    expect(String(structures?.says)).toMatch(/^(twined|tabby): /);
+    expect(faultsOfAnswer(words)).toEqual([]);
+  });
+
+  it('the words as they stand are counted where that is asked', () => {
+    const { found } = asked('recorded');
+    expect(found.likeness.map(({ label }) => label)).toEqual(['r', 'q']);
+    // Of each 20 % tabby are in common.
+    expectClose(found.likeness[1].value, 40);
   });
 });

@@ -1,0 +1,100 @@
+import { termAt } from '../../fragments/accessors.ts';
+import { correlationRatio } from '../../numerics/ordination/in-common.ts';
+import type { AnalysisInput } from '../contract.ts';
+import type { Axes, Besides, Carried, Ends, Followed, PlacedPoint } from './found.ts';
+
+/** What is said of finished axes: what they carry, what they go with, and what else goes with them as much. */
+
+const SHOWN = 2;
+
+export function carriedBy({ shares }: Axes): Carried {
+  const shown = shares.slice(0, SHOWN);
+  let sum = 0;
+  for (const share of shown) {
+    if (typeof share !== 'number') return { axes: shown.length, share, takenBack: null };
+    sum += share;
+  }
+  // Where dissimilarities are not Euclidean, shares of the whole trace can pass it, and later axes take back.
+  return { axes: shown.length, share: sum, takenBack: sum > 1 + 1e-9 ? 1 - sum : null };
+}
+
+/** An attribute must share this much of an axis to be named with it. */
+const NAMED = 0.25;
+const MOST_NAMED = 3;
+
+export function followedBy({ attributes, shares }: Axes): readonly Followed[] {
+  return shares.slice(0, SHOWN).map((_, axis) => ({
+    axis: axis + 1,
+    attributes: attributes
+      .flatMap(({ label, shares: own }) => (own[axis] >= NAMED ? [{ label, share: own[axis] }] : []))
+      .sort((a, b) => b.share - a.share)
+      .slice(0, MOST_NAMED),
+  }));
+}
+
+/** Conditions of a find that can pass for a difference in how things were made. */
+const CONDITIONS = ['preservation', 'recovery', 'recorder'];
+
+/**
+ * What goes with the first two axes without making them: preservation, recovery, recorder and source, where more
+ * than one occurs and none of them is compared or laid over the axes.
+ */
+export function besidesOf(
+  { records, register }: AnalysisInput,
+  axes: Axes,
+  compared: readonly string[],
+): readonly Besides[] {
+  if (axes.rows.length === 0) return [];
+  const conditions = CONDITIONS.filter((id) => !compared.includes(id)).flatMap((id) => {
+    const column = records.columns.get(id);
+    const label = register.attributes.get(id)?.label ?? id;
+    return column?.kind === 'term' ? [{ label, terms: axes.rows.map((row) => termAt(column, row)) }] : [];
+  });
+  const sources = {
+    label: 'Source',
+    terms: axes.rows.map((row) => String(records.origin[row]?.source ?? '')),
+  };
+  return [...conditions, sources].flatMap(({ label, terms }) =>
+    axes.shares.slice(0, SHOWN).flatMap((_, axis): Besides[] => {
+      const share = freed(
+        terms,
+        axes.records.map(({ at }) => at[axis]),
+      );
+      if (!(share >= NAMED)) return [];
+      const most = axes.attributes
+        .map(({ shares: own }) => own[axis])
+        .filter(Number.isFinite)
+        .reduce((best, own) => Math.max(best, own), 0);
+      return [{ label, axis: axis + 1, share, overturns: share >= most }];
+    }),
+  );
+}
+
+/** Correlation ratio less what as many groups share by chance (epsilon squared, Kelley 1935). */
+function freed(terms: readonly (string | null)[], at: readonly number[]): number {
+  const known = terms.filter((term) => term !== null);
+  const groups = new Set(known).size;
+  if (groups < 2 || known.length <= groups) return Number.NaN;
+  const ratio = correlationRatio(terms, at);
+  return 1 - ((1 - ratio) * (known.length - 1)) / (known.length - groups);
+}
+
+/** Of a table of counts: of the active rows on either side of the first axis, the one that makes the most of it. */
+export function endsOf(records: readonly PlacedPoint[]): Ends | null {
+  const end = (sign: 1 | -1) =>
+    records
+      .filter(({ at, contributions }) => contributions.length > 0 && sign * at[0] > 0)
+      .reduce<PlacedPoint | null>(
+        (best, one) => (best === null || one.contributions[0] > best.contributions[0] ? one : best),
+        null,
+      );
+  const [low, high] = [end(-1), end(1)];
+  return low === null || high === null ? null : { low: low.label, high: high.label };
+}
+
+/** Below this share of its squared distance a point may lie elsewhere than it seems. */
+const POOR = 0.25;
+
+export function poorlyShown({ passive }: Axes): number {
+  return passive.filter(({ cos2 }) => (cos2[0] ?? 0) + (cos2[1] ?? 0) < POOR).length;
+}
