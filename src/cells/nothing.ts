@@ -22,6 +22,7 @@ const NOT_OBSERVED = set(
     'sconosciuto|non determinabile|non determinato|non osservato|non visibile|non conservato|non rilevabile|illeggibile|' +
     'desconocido|no determinado|no determinable|no observado|no visible|no conservado|no se observa|ilegible|sin datos|s.d.|s/d|' +
     'ukendt|ukjent|ikke bevaret|ikke bevart|ikke synlig|ikke bestemt|ikke malt|ubestemt|ubestemmelig|ulaeselig|' +
+    'sans donnees|pas de donnees|non disponible|non renseigne|non renseignee|nicht verfugbar|nicht vorliegend|no disponible|non disponibile|dato non disponibile|ikke tilgaengelig|ikke tilgjengelig|ikke oppgitt|ej oplyst|keine ang.|keine daten|no dato|n.v.|unavailable|not avail.|not given|not reported|blank|' +
     'null|nan|none recorded|(null)|#n/a|#n/v|#na|#value!|#wert!|#ref!|#div/0!|#name?|#num!|tbd|n.m.|n. m.|undated|undatiert|undat.|non date|non datee|non datato|non datata|sin datar|sin fecha|udateret|udatert',
 );
 const NOT_APPLICABLE = set(
@@ -83,16 +84,35 @@ export function readNothing(text: string, words: 'all' | 'without absent' = 'all
     const why = `${quote(text)} read as not observed; in some sources it means absent or not applicable`;
     return { state: 'not-observed', notes: [readAs('dash', why)] };
   }
-  if (AMBIGUOUS.has(folded)) {
+  const spellings = spellingsOf(folded);
+  if (spellings.some((one) => AMBIGUOUS.has(one))) {
     const why = `${quote(text)} may mean not applicable or not available; read as not observed`;
     return { state: 'not-observed', notes: [flagged('na-ambiguous', why)] };
   }
-  if (NOT_OBSERVED.has(folded) || NOT_DETERMINED.test(folded))
+  if (spellings.some((one) => NOT_OBSERVED.has(one) || NOT_DETERMINED.test(one)))
     return nothing('not-observed', 'not-observed', text);
-  if (NOT_APPLICABLE.has(folded)) return nothing('not-applicable', 'not-applicable', text);
+  if (spellings.some((one) => NOT_APPLICABLE.has(one)))
+    return nothing('not-applicable', 'not-applicable', text);
   if (words === 'all' && ABSENT.has(folded)) return nothing('absent', 'absent', text);
   return null;
 }
+
+/**
+ * The spellings under which a wording may be known: joined by "_" or "-" ("Not_Available"), in brackets, with a
+ * full stop, an abbreviation with or without its stops and spaces ("s. d.", "k.A").
+ */
+function spellingsOf(folded: string): readonly string[] {
+  if (folded.length > LONGEST) return [folded];
+  const bare = folded
+    .replace(/^[([<]\s*|\s*[)\]>]$/gu, '')
+    .replace(/(?<=\p{L})[_-](?=\p{L})/gu, ' ')
+    .trim();
+  const abbreviated = /^(?:\p{L}\.? ?){2,3}$/u.test(bare) && /\./u.test(bare);
+  const stops = abbreviated ? bare.replace(/(\p{L})\.? ?/gu, '$1.') : bare.replace(/\.$/u, '');
+  return [...new Set([folded, bare, stops])];
+}
+
+const LONGEST = 40;
 
 function nothing(state: CellState, rule: string, text: string): Nothing {
   return { state, notes: [readAs(rule, `${quote(text)} read as ${state.replace('-', ' ')}`)] };

@@ -2,6 +2,7 @@ import type { AttributeDefinition } from '../attributes/definition.ts';
 import { lowered, takeDoubt } from './certainty.ts';
 import type { CellContext } from './context.ts';
 import { eraContext, readDateSpan } from './dates/read-date-span.ts';
+import { readDegrees } from './degrees.ts';
 import { emptyNumeric, emptyTerm, flagged, notUnderstood, quote, readAs, textReading } from './notes.ts';
 import { isIdem, profileCode, readNothing } from './nothing.ts';
 import { readNumeric } from './numbers/read-numeric.ts';
@@ -80,7 +81,8 @@ function readNumber(text: string, attribute: AttributeDefinition, context: CellC
   }
   const nothing = readNothing(text);
   if (nothing !== null) return emptyNumeric(nothing.state, nothing.notes);
-  return readNumeric(text, attribute, context);
+  const degrees = attribute.scale === 'interval' && attribute.unit === 'degree' ? readDegrees(text) : null;
+  return degrees ?? readNumeric(text, attribute, context);
 }
 
 function readKind(text: string, attribute: AttributeDefinition, context: CellContext): TermReading {

@@ -20,7 +20,7 @@ export function printReading(terminal: Terminal, reading: SourceReading): void {
   const aside = reading.rowsSetAside.length;
   terminal.out(`${colour.bold(tame(reading.name))}\n`);
   terminal.out(
-    `${printCount(reading.rowsRead, 'row')} read: ${reading.rowsKept} kept, ${aside} set aside. ` +
+    `${printCount(reading.rowsRead, 'row')} read${ofLines(reading)}: ${reading.rowsKept} kept, ${aside} set aside. ` +
       `Encoding ${encoding}, cells divided by ${DELIMITER_NAMES[delimiter]}, decimal mark "${decimal}", ` +
       `${reading.headerRow === 0 ? 'no header' : `header in row ${reading.headerRow}`}` +
       `${reading.transposed ? ', one row an attribute' : ''}.\n\n`,
@@ -78,6 +78,12 @@ function printSuggestions({ out, width }: Terminal, columns: readonly ColumnRead
       : []),
   ];
   out(`\n${wrap(tame(parts.join(' ')), width).join('\n')}\n`);
+}
+
+/** Lines of the file against its records, where they differ by more than the header. */
+function ofLines({ lines, grid, transposed }: SourceReading): string {
+  const inside = transposed ? 0 : lines - grid.length;
+  return inside === 0 ? '' : ` from ${printCount(lines, 'line')}, ${inside} of them line breaks inside cells`;
 }
 
 function readAs(column: ColumnReading): string {

@@ -2,14 +2,25 @@ import { Command } from 'commander';
 import { VERSION } from '../study/version.ts';
 import { describeFailure, STATUS } from './failure.ts';
 import type { Terminal } from './terminal.ts';
-import { checkVerb } from './verbs/check.ts';
-import { openVerb } from './verbs/open.ts';
-import { placeVerb } from './verbs/place.ts';
-import { readVerb } from './verbs/read.ts';
-import { runVerb } from './verbs/run.ts';
+import type { Verb } from './verbs/verb.ts';
 
-/** Every verb of the command line, in the order in which help lists them. */
-const VERBS = [readVerb, runVerb, placeVerb, checkVerb, openVerb];
+/** Every verb of the command line, in the order in which help lists them; each is loaded when it is called. */
+const VERBS: Readonly<Record<string, () => Promise<Verb>>> = {
+  read: async () => (await import('./verbs/read.ts')).readVerb,
+  run: async () => (await import('./verbs/run.ts')).runVerb,
+  place: async () => (await import('./verbs/place.ts')).placeVerb,
+  check: async () => (await import('./verbs/check.ts')).checkVerb,
+  open: async () => (await import('./verbs/open.ts')).openVerb,
+};
+
+/** The verbs that a command line needs: the one it names; none for the version alone; all of them for help. */
+async function verbsFor(args: readonly string[]): Promise<readonly Verb[]> {
+  const named = args.find((word) => !word.startsWith('-')) ?? '';
+  const one = Object.hasOwn(VERBS, named) ? VERBS[named] : undefined;
+  if (one !== undefined) return [await one()];
+  if (named === '' && args.some((word) => word === '--version' || word === '-V')) return [];
+  return Promise.all(Object.values(VERBS).map((load) => load()));
+}
 
 /**
  * Runs one command line and never throws: a fault becomes one sentence on the terminal's error side.
@@ -30,7 +41,7 @@ export async function runProgram(args: readonly string[], terminal: Terminal): P
       '\nExit status: 0 done, 1 found what you asked to be told of, 2 bad input or usage.',
     );
   let status: number = STATUS.done;
-  for (const verb of VERBS) {
+  for (const verb of await verbsFor(args)) {
     const command = verb(terminal, (code) => {
       status = code;
     });

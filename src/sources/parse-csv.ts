@@ -1,6 +1,7 @@
 import Papa from 'papaparse';
 import { InputError } from '../errors.ts';
 import type { Delimiter } from './source-reading.ts';
+import { partLeniently } from './stray-quotes.ts';
 
 export interface Parsed {
   /** Every record, an empty line included; records may differ in length. */
@@ -8,6 +9,8 @@ export interface Parsed {
   /** Rows (1 = first) in which a quotation mark stands where none is expected. */
   readonly oddQuotes: readonly number[];
   readonly remarks: readonly string[];
+  /** Lines of the file; more than records where cells hold line breaks. */
+  readonly lines: number;
 }
 
 /** Physical lines longer than this are no table a person wrote. */
@@ -30,19 +33,45 @@ export function parseCsv(text: string, name: string, delimiter: Delimiter, quote
       remarks.push('a quotation mark that stands alone in a cell was read as a ditto mark');
     }
   }
+  if (quoted && mayHaveSwallowed(parsed)) {
+    const lenient = partLeniently(ends.text, delimiter);
+    if (
+      lenient.mended.length > 0 &&
+      evenness(lenient.grid) >= (parsed.open > 0 ? EVEN : evenness(parsed.grid))
+    ) {
+      parsed = { grid: lenient.grid, open: 0, oddQuotes: lenient.mended };
+      remarks.push(
+        `quotation marks that close no cell were read as they stand in ${lenient.mended.length === 1 ? `row ${lenient.mended[0]}` : `${lenient.mended.length} rows`}, so that the rows after them are rows`,
+      );
+    }
+  }
   const { grid, open, oddQuotes } = parsed;
   if (open > 0) {
+    const rows = parseText(ends.text, delimiter, false).grid.length;
     throw new InputError(
       'a quotation mark opens a cell and is never closed',
       { file: name, row: open },
-      'close it, double it if it belongs to the text, or set "quotes": false in the profile',
+      `close it, double it if it belongs to the text, or set "quotes": false in the profile, by which ${rows} rows are read`,
     );
   }
   // The line end after the last record is no record of its own.
   const last = grid.at(-1);
   if (last !== undefined && last.length === 1 && last[0] === '') grid.pop();
   if (endsDiffer(ends, grid)) remarks.push('the file mixes line ends; each was read as the end of a line');
-  return { grid, oddQuotes, remarks };
+  return { grid, oddQuotes, remarks, lines: lineCount(ends.text) };
+}
+
+/** Share of rows as wide as most that a lenient reading of an unclosed mark must reach. */
+const EVEN = 0.9;
+
+/** A mark that is out of place, or a cell of several lines: rows may hide in it. */
+function mayHaveSwallowed({ open, oddQuotes, grid }: Attempt): boolean {
+  return open > 0 || oddQuotes.length > 0 || grid.some((row) => row.some((cell) => cell.includes('\n')));
+}
+
+function lineCount(text: string): number {
+  const count = countOf(text, '\n');
+  return text.endsWith('\n') ? count : count + 1;
 }
 
 interface Attempt {

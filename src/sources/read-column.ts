@@ -5,6 +5,7 @@ import { CELL_STATES, CERTAINTIES, type CellState, type Note, type Reading } fro
 import type { Column, NumericColumn, TermColumn, TextColumn } from '../fragments/table.ts';
 import { READING_JOINT } from './layout/long-form.ts';
 import { describeReading, enter, type Ledger, summariseNotes } from './ledger.ts';
+import { nothingTeller } from './says-nothing.ts';
 
 /** The texts of one column, and where each came from. */
 export interface ColumnTexts {
@@ -140,7 +141,7 @@ export function fixedLevels(attribute: AttributeDefinition): readonly string[] {
   return attribute.scale === 'ordinal' ? (attribute.levels ?? []) : [];
 }
 
-/** A column kept as it stands; only blanks and the source's codes for "nothing here" are told apart. */
+/** A column kept as it stands; only blanks, words for "not available" and the source's codes for "nothing here" are told apart. */
 export function readTextColumn(
   texts: readonly string[],
   attribute: AttributeDefinition,
@@ -148,9 +149,10 @@ export function readTextColumn(
 ): TextColumn {
   const codes = new Map(Object.entries(missing).map(([text, of]) => [text.trim(), CELL_STATES.indexOf(of)]));
   const state = new Uint8Array(texts.length);
+  const saysNothing = nothingTeller();
   for (let row = 0; row < texts.length; row++) {
     const text = texts[row]!.trim();
-    state[row] = codes.get(text) ?? (text === '' ? NOT_OBSERVED : MEASURED);
+    state[row] = codes.get(text) ?? (saysNothing(text) ? NOT_OBSERVED : MEASURED);
   }
   return { kind: 'text', attribute, raw: texts, state };
 }

@@ -17,6 +17,7 @@ import { addOrientation } from './orientation.ts';
 import { parseCsv } from './parse-csv.ts';
 import { type ProfileInput, type SourceProfile, sourceProfile } from './profile.ts';
 import { readColumns } from './read-columns.ts';
+import { nothingTeller } from './says-nothing.ts';
 import type { ColumnReading, DecimalMark, Dialect, RowSetAside, SourceReading } from './source-reading.ts';
 import type { MergedCells } from './workbook.ts';
 import { writtenProfile } from './written-profile.ts';
@@ -52,7 +53,7 @@ export function readSource(bytes: Uint8Array, options: ReadOptions): SourceReadi
   for (const why of [...decoded.remarks, ...parsed.remarks]) remarkOnFile(ledger, why);
   for (const row of parsed.oddQuotes) oddQuote(ledger, row, parsed.grid[row - 1] ?? []);
   const encoding = decoded.encoding;
-  return readGrid(parsed.grid, { delimiter, encoding }, profile, ledger, options);
+  return readGrid(parsed.grid, { delimiter, encoding }, profile, ledger, options, parsed.lines);
 }
 
 /**
@@ -70,6 +71,7 @@ function readGrid(
   profile: SourceProfile,
   ledger: Ledger,
   options: ReadOptions,
+  lines = grid.length,
 ): SourceReading {
   const { name, register } = options;
   checkTranslations(profile, register, name);
@@ -114,6 +116,7 @@ function readGrid(
     columns: withoutDropped(read.columns, assembled.dropped, sheet),
     ledger: sortLedger(ledger.entries),
     faults: [...settledFaults(laidOut, profile), ...columnFaults],
+    lines,
     rowsRead: laidOut.rowsRead,
     rowsKept: laidOut.rowsKept - dropped.length,
     rowsSetAside:
@@ -164,7 +167,8 @@ function withoutDropped(
 ): readonly ColumnReading[] {
   if (dropped.size === 0) return columns;
   return columns.map((column) => {
-    const gone = [...dropped.keys()].filter((at) => !isBlank(sheet.body[at]![column.index]));
+    const saysNothing = nothingTeller();
+    const gone = [...dropped.keys()].filter((at) => !saysNothing(sheet.body[at]![column.index] ?? ''));
     return { ...column, filled: column.filled - gone.length };
   });
 }
@@ -213,7 +217,7 @@ function oddQuote(ledger: Ledger, row: number, cells: readonly string[]): void {
     readAs: '',
     level: 'flagged',
     rule: 'odd-quotation-mark',
-    why: 'A quotation mark stands inside a quoted cell; check where the cells of this row begin and end.',
+    why: 'A quotation mark stands where none opens or closes a cell; check where the cells of this row begin and end.',
   });
 }
 

@@ -119,6 +119,8 @@ export interface SourceReading {
   readonly columns: readonly ColumnReading[];
   readonly ledger: readonly LedgerEntry[];
   readonly faults: readonly Fault[];
+  /** Lines of the file; they are more than its records where cells hold line breaks. */
+  readonly lines: number;
   /** Rows of the grid other than header rows. Always rowsKept + rowsSetAside.length. */
   readonly rowsRead: number;
   readonly rowsKept: number;

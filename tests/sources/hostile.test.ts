@@ -39,8 +39,8 @@ describe('refused with one sentence', () => {
   });
 
   it('a quotation mark that is never closed', () => {
-    expect(refusal(() => read('Find no.,Note\nA1,"so\nA2,b\n'))).toBe(
-      'finds.csv, row 2: a quotation mark opens a cell and is never closed; close it, double it if it belongs to the text, or set "quotes": false in the profile.',
+    expect(refusal(() => read('Find no.,Note,Site\nA1,"so\nA2\nA3,b\n'))).toBe(
+      'finds.csv, row 2: a quotation mark opens a cell and is never closed; close it, double it if it belongs to the text, or set "quotes": false in the profile, by which 5 rows are read.',
     );
     expect(read('Find no.,Note\nA1,"so\nA2,b\n', { quotes: false }).table.rows).toBe(2);
   });

@@ -44,10 +44,10 @@ export function readDateSpan(text: string, options: { readonly era?: Era } = {})
   const plain = plainSigns(text);
   if (plain.length > LONGEST) return failed('prose', `a text of ${plain.length} characters is no date`);
   const iso = readIso(plain);
-  const signed = /^[+-]|\/[+-]|^0|[xX]|\.\./u.test(plain);
+  const signed = /^~?\s*[+-]|\/[+-]|^0|[xX]|\.\./u.test(plain);
   if (iso !== null && (options.era === undefined || options.era === 'AD' || signed)) {
     const notes = [...iso.notes];
-    return finish({ low: iso.low, high: iso.high, about: iso.about, notes }, iso.uncertain ? 1 : 0);
+    return finish({ low: iso.low, high: iso.high, about: iso.about, notes }, iso.uncertain ? 1 : 0, signed);
   }
   const doubt = takeDoubt(plain);
   const folded = foldCell(doubt.rest).replace(
@@ -87,7 +87,8 @@ export function readDateSpan(text: string, options: { readonly era?: Era } = {})
 const failed = (rule: string, why: string): NumericReading =>
   emptyNumeric('not-observed', [notUnderstood(rule, why)]);
 
-function finish(span: Span, doubt: number): NumericReading {
+/** @param asNumbered years were written with their astronomical number: -300 is round, although it is 301 BC. */
+function finish(span: Span, doubt: number, asNumbered = false): NumericReading {
   const { low, high, about } = span;
   const notes = [...span.notes];
   if (about)
@@ -96,8 +97,8 @@ function finish(span: Span, doubt: number): NumericReading {
     notes.push(flagged('uncertain', 'marked as uncertain (?)'));
   return {
     kind: 'numeric',
-    low: about ? low - roundness(low) : low,
-    high: about ? high + roundness(high) : high,
+    low: about ? low - roundness(low, asNumbered) : low,
+    high: about ? high + roundness(high, asNumbered) : high,
     state: about ? 'approximate' : 'measured',
     step: 1,
     ...(doubt > 0 ? { certainty: lowered('certain', doubt) } : {}),
@@ -106,9 +107,13 @@ function finish(span: Span, doubt: number): NumericReading {
 }
 
 /** How roughly a year is given, by its last digits; BC years are judged as they are printed. */
-function roundness(year: number): number {
+function roundness(year: number, asNumbered: boolean): number {
   if (!Number.isFinite(year)) return 0;
-  const printed = year <= 0 ? 1 - year : year;
+  const printed = roundnessOf(year > 0 ? year : 1 - year);
+  return asNumbered ? Math.max(printed, roundnessOf(Math.abs(year))) : printed;
+}
+
+function roundnessOf(printed: number): number {
   if (printed % 50 === 0) return 50;
   if (printed % 10 === 0) return 10;
   return printed % 5 === 0 ? 5 : 1;

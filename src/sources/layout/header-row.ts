@@ -28,6 +28,7 @@ export function findHeader(grid: Grid, register: Register): HeaderRows {
     const filled = filledCells(row);
     if (filled.length === 0) continue;
     if (first < 0) first = at;
+    if (first === at && isNumberedHeader(grid, at)) return { start: at, rows: 1 };
     if (filled.length < 0.6 * typical || !looksLikeHeader(row, filled)) continue;
     // A lone "L" may be a code as well as a length.
     const known = countKnown(
@@ -48,6 +49,32 @@ export function findHeader(grid: Grid, register: Register): HeaderRows {
   const units =
     found.rows === 2 && below !== undefined && !isUnitRow(grid[found.start + 1]!) && isUnitRow(below);
   return units && grid.length > found.start + 3 ? { ...found, rows: 3 } : found;
+}
+
+/**
+ * Numbered types or years at equal steps (1, 2, 3 … or 1950, 1960, 1970) beside at least one word or blank, over
+ * rows that do not run so themselves.
+ */
+function isNumberedHeader(grid: Grid, at: number): boolean {
+  if (!isRun(grid[at]!)) return false;
+  const below = grid.slice(at + 1, at + 6).filter((row) => filledCells(row).length > 0);
+  return below.length > 0 && !below.every(isRun) && below.every((row) => !isBlank(row[0]));
+}
+
+/** A row of words or blanks first, then three or more whole numbers that grow by equal steps. */
+function isRun(row: readonly string[]): boolean {
+  const numbers = row.flatMap((text, i) =>
+    /^\d{1,4}$/.test(text.trim()) ? [{ i, value: Number(text) }] : [],
+  );
+  const [one, two] = numbers;
+  if (numbers.length < 3 || one === undefined || two === undefined || one.i === 0) return false;
+  const step = two.value - one.value;
+  const rest = filledCells(row).filter((i) => i >= one.i).length;
+  return (
+    step > 0 &&
+    rest - numbers.length <= 2 &&
+    numbers.every(({ value }, place) => value === one.value + place * step)
+  );
 }
 
 /** Whether the header that starts or ends at this row takes up two rows. */

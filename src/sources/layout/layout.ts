@@ -97,7 +97,7 @@ export function layOut(
     rowsKept: body.length,
     setAside: setAside.sort((a, b) => a.row - b.row),
     remarks: [...mended.remarks, ...named.remarks],
-    faults: [...mended.faults, ...named.faults],
+    faults: [...noHeader(header.rows, rule, body.length, name), ...mended.faults, ...named.faults],
   };
   const form = longFormOf(rule, named.headers, body, register);
   const layout: LayoutRule = {
@@ -122,6 +122,18 @@ export function layOut(
     };
   }
   return { ...base, ...pick(named), body, origins, moves: [], gathered: new Set(), layout };
+}
+
+/** That a table has no header is asked about: its columns have no names, and its first row may be one after all. */
+function noHeader(rows: number, rule: LayoutRule, records: number, file: string): Fault[] {
+  if (rows > 0 || rule.headerRow !== undefined || records < 2) return [];
+  return [
+    {
+      what: 'no header was found, since the first row looks like one of the finds',
+      where: { file, row: 1 },
+      mend: 'say "layout": { "headerRow": 1 } in the profile if the first row names the columns, or 0 if none does',
+    },
+  ];
 }
 
 function pick(named: NamedColumns): NamedColumns {

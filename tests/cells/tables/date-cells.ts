@@ -33,6 +33,20 @@ const question = (text: string, rule: string, rest: Rest = {}) =>
 const INF = Number.POSITIVE_INFINITY;
 
 export const DATE_CASES: Readonly<Record<string, readonly DateCase[]>> = {
+  'signed years of fewer digits, and spans that cross nought': [
+    span('-1', -1),
+    span('-9', -9),
+    span('-50/50', -50, 50),
+    span('-100 - 100', -100, 100),
+    span('-50 to 50', -50, 50),
+    span('-1200 – -1000', -1200, -1000),
+    span('-9 - -1', -9, -1),
+    // The sign may be meant for both years.
+    question('-1200-1000', 'unknown-date'),
+    // As round as "c. 300 BC" is.
+    about('-0300~', -350, -250),
+    about('~-300', -350, -250),
+  ],
   'ISO 8601 years': [
     span('0000', 0),
     span('-0001', -1),
