@@ -112,17 +112,26 @@ function refuseTwins(chosen: readonly string[], register: Register): void {
   }
 }
 
-/** Everything of structure, spacing and fibre with a value; of twins the second, which more fabrics have. */
+/**
+ * Everything of structure, spacing and fibre with a value; of twins the second, which more fabrics have. Where
+ * nothing of these is recorded, as in a table about other finds, everything that describes the piece.
+ */
 export function defaultAttributes(table: FragmentTable): readonly string[] {
+  const ofCloth = recordedIn(table, ['structure', 'spacing', 'fibre']);
+  const ids = ofCloth.length > 0 ? ofCloth : recordedIn(table, ['find']);
+  return ids.filter((id) => !TWINS.some(([first, second]) => id === first && ids.includes(second)));
+}
+
+function recordedIn(table: FragmentTable, blocks: readonly Block[]): readonly string[] {
   const ids: string[] = [];
   for (const [id, column] of table.columns) {
     const { block, derived } = column.attribute;
-    if (!['structure', 'spacing', 'fibre'].includes(block) || column.kind === 'text' || derived) continue;
+    if (!blocks.includes(block) || column.kind === 'text' || derived) continue;
     const filled =
       column.kind === 'numeric'
         ? column.low.some((value) => !Number.isNaN(value))
         : column.codes.some((code) => code >= 0);
     if (filled) ids.push(id);
   }
-  return ids.filter((id) => !TWINS.some(([first, second]) => id === first && ids.includes(second)));
+  return ids;
 }

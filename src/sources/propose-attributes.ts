@@ -1,74 +1,130 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import { foldText } from '../attributes/folding.ts';
 import { splitHeader } from '../attributes/matching.ts';
-import { isBlank, isNumberLike } from './layout/cell-shapes.ts';
-import type { ColumnRule } from './profile.ts';
+import { unitDimension } from '../cells/units.ts';
+import { YES_NO } from './column-support.ts';
+import { isNumberLike } from './layout/cell-shapes.ts';
+import type { ColumnRule, SourceProfile } from './profile.ts';
+import { nothingTeller } from './says-nothing.ts';
 import type { SourceReading } from './source-reading.ts';
 
+/** What a column of one's own holds. */
+export const OWN_SORTS = ['numbers', 'kinds', 'yes-no', 'text'] as const;
+export type OwnSort = (typeof OWN_SORTS)[number];
+
 export interface Proposal {
-  /** For the study's "attributes". */
-  readonly attribute: AttributeDefinition;
+  readonly header: string;
+  readonly sort: OwnSort;
+  /** Up to three different cells. */
+  readonly examples: readonly string[];
+  /** For the study's "attributes"; a column of text needs none. */
+  readonly attribute?: AttributeDefinition;
   /** For the profile's "columns". */
   readonly rule: ColumnRule;
-  /** Why this scale, in a few words. */
+  /** Why this sort, in a few words. */
   readonly why: string;
 }
 
 /**
- * Attributes of the reader's own for the columns that nothing claims, so that a table about anything can
- * be studied: numbers become ratio or interval scales with the header's unit, yes/no codes presences, few
- * wordings kinds. Running numbers, names and prose stay text and are not proposed. Nothing is taken until
- * the reader puts it into the study.
+ * How the columns that nothing claims can be taken as they are, so that a table about anything can be studied:
+ * numbers become ratio or interval scales with the header's unit, yes/no codes presences, few wordings kinds;
+ * running numbers, names and prose stay text. Nothing is taken until the reader says so.
+ *
+ * @param chosen sorts that the reader has set, by header; they go before what the cells look like.
  */
-export function proposeAttributes(reading: SourceReading, register: Register): Proposal[] {
+export function proposeAsIs(
+  reading: SourceReading,
+  register: Register,
+  chosen: Readonly<Record<string, OwnSort>> = {},
+): Proposal[] {
   const taken = new Set(register.attributes.keys());
   const proposals: Proposal[] = [];
-  for (const { header, index, status } of reading.columns) {
-    if (status !== 'unknown' && status !== 'suggested') continue;
+  for (const { header, index, status, via } of reading.columns) {
+    if ((status !== 'unknown' && status !== 'suggested') || via === 'profile') continue;
     const texts = reading.table.columns.get(`column: ${header}`)?.raw ?? [];
-    const scale = scaleOf(texts);
-    if (scale === null) continue;
+    const found = sortOf(texts);
+    if (found === null) continue;
+    const sort = Object.hasOwn(chosen, header) ? chosen[header]! : found.sort;
+    const why = sort === found.sort ? found.why : 'as you said';
+    const examples = [...new Set(found.said)].slice(0, 3);
+    if (sort === 'text') {
+      proposals.push({ header, sort, examples, rule: { header, attribute: null }, why });
+      continue;
+    }
     const { name, unit } = splitHeader(header);
     const id = freeId(name, index, taken);
-    const numeric = scale.scale === 'ratio' || scale.scale === 'interval';
+    const known = sort === 'numbers' && unit !== undefined && unitDimension(unit) !== null ? { unit } : {};
     proposals.push({
+      header,
+      sort,
+      examples,
       attribute: {
         id,
         label: name,
         block: 'find',
-        scale: scale.scale,
-        ...(numeric && unit !== undefined ? { unit } : {}),
+        scale: scaleOf(sort, found.said),
+        ...known,
         source: `column "${header}" of ${reading.name}`,
       },
-      rule: { header, attribute: id, ...(numeric && unit !== undefined ? { unit } : {}) },
-      why: scale.why,
+      rule: { header, attribute: id, ...known },
+      why,
     });
   }
   return proposals;
 }
 
-const NOTHING = /^(?:|[-–—?.]+|n\/?a|nan|null|none)$/i;
-const YES_NO = /^(?:0|1|x|\+|true|false|yes|no|y|n|ja|nein|oui|non|sì|si|sí|ja|nej|nei|present|absent)$/i;
+/** The proposals that become attributes: what the cells say without a reader's choice. */
+export function proposeAttributes(
+  reading: SourceReading,
+  register: Register,
+): (Proposal & { readonly attribute: AttributeDefinition })[] {
+  return proposeAsIs(reading, register).flatMap((one) =>
+    one.attribute === undefined ? [] : [{ ...one, attribute: one.attribute }],
+  );
+}
 
-function scaleOf(
-  texts: readonly string[],
-): { scale: 'ratio' | 'interval' | 'presence' | 'nominal'; why: string } | null {
-  const said = texts.map((text) => text.trim()).filter((text) => !isBlank(text) && !NOTHING.test(text));
+/** The profile with what was taken as it is in place of what it said of those columns. */
+export function withOwnColumns(profile: SourceProfile, proposals: readonly Proposal[]): SourceProfile {
+  const named = new Set(proposals.map(({ header }) => header));
+  const rest = profile.columns.filter(({ header }) => typeof header !== 'string' || !named.has(header));
+  return { ...profile, columns: [...rest, ...proposals.map(({ rule }) => rule)] };
+}
+
+function scaleOf(sort: Exclude<OwnSort, 'text'>, said: readonly string[]): AttributeDefinition['scale'] {
+  if (sort === 'kinds') return 'nominal';
+  if (sort === 'yes-no') return 'presence';
+  return said.some((text) => /^[-−]\d/.test(text)) ? 'interval' : 'ratio';
+}
+
+interface Sorted {
+  readonly sort: OwnSort;
+  readonly why: string;
+  /** Cells that say something. */
+  readonly said: readonly string[];
+}
+
+/** More wordings than this, and more than a third of the cells, are names or prose rather than kinds. */
+const MOST_KINDS = 12;
+
+/** null where no cell says anything. */
+function sortOf(texts: readonly string[]): Sorted | null {
+  const saysNothing = nothingTeller();
+  const said = texts.map((text) => text.trim()).filter((text) => !saysNothing(text));
   if (said.length === 0) return null;
   const distinct = new Set(said);
-  if (distinct.size <= 3 && said.every((text) => YES_NO.test(text))) {
-    return { scale: 'presence', why: 'its cells say yes or no' };
-  }
+  if (distinct.size <= 4 && said.every((text) => YES_NO.test(text) || /^[01]$/.test(text)))
+    return { sort: 'yes-no', why: 'its cells say yes or no', said };
   const numbers = said.filter(isNumberLike).length;
   if (numbers >= 0.9 * said.length) {
-    if (isRunningNumber(said)) return null;
-    const negative = said.some((text) => /^[-−]\d/.test(text));
-    return { scale: negative ? 'interval' : 'ratio', why: `${numbers} of ${said.length} cells are numbers` };
+    if (isRunningNumber(said)) return { sort: 'text', why: 'its numbers run from row to row', said };
+    return { sort: 'numbers', why: `${numbers} of ${said.length} cells are numbers`, said };
   }
-  if (distinct.size <= Math.max(12, 0.3 * said.length) && distinct.size < said.length) {
-    return { scale: 'nominal', why: `${distinct.size} wordings in ${said.length} cells` };
-  }
-  return null;
+  if (
+    distinct.size <= Math.max(MOST_KINDS, 0.3 * said.length) &&
+    (distinct.size < said.length || said.length < 3)
+  )
+    return { sort: 'kinds', why: `${distinct.size} wordings in ${said.length} cells`, said };
+  return { sort: 'text', why: `${distinct.size} wordings in ${said.length} cells`, said };
 }
 
 function isRunningNumber(said: readonly string[]): boolean {
@@ -78,11 +134,11 @@ function isRunningNumber(said: readonly string[]): boolean {
 function freeId(name: string, index: number, taken: Set<string>): string {
   const words = foldText(name)
     .split(' ')
-    .filter((word) => word !== '');
+    .filter((word) => /^[a-z0-9]+$/.test(word));
   const joined = words
     .map((word, i) => (i === 0 ? word : word.charAt(0).toUpperCase() + word.slice(1)))
     .join('');
-  const base = /^\p{L}/u.test(joined) ? joined : `column${index + 1}${joined}`;
+  const base = /^[a-z]/.test(joined) ? joined : `column${index + 1}${joined}`;
   let id = base;
   for (let i = 2; taken.has(id); i++) id = `${base}${i}`;
   taken.add(id);

@@ -1,5 +1,6 @@
 import type { AttributeDefinition, Block } from '../attributes/definition.ts';
 import { isMissing } from '../fragments/missing.ts';
+import { hasQuantities } from '../fragments/quantity.ts';
 import type { Column, FragmentTable } from '../fragments/table.ts';
 import { checkStudy } from './load.ts';
 import type { StudyInput } from './schema.ts';
@@ -13,47 +14,121 @@ const FEWEST_TO_GROUP = 10;
 const DESCRIBING: readonly Block[] = ['structure', 'spacing', 'fibre', 'find'];
 const NUMBERS: readonly AttributeDefinition['scale'][] = ['ratio', 'interval'];
 
+/** What a study begins with beside its questions. */
+export interface Beginning {
+  readonly title: string;
+  /** The tables and their profiles, as the study file is to name them. */
+  readonly sources: StudyInput['sources'];
+  /** Attributes of the reader's own. */
+  readonly attributes?: readonly AttributeDefinition[];
+  readonly subject?: string;
+}
+
+interface Recorded {
+  readonly attribute: AttributeDefinition;
+  readonly n: number;
+  /** Different values of kinds; 0 for numbers. */
+  readonly values: number;
+}
+
+/** Groups of more than this many kinds are names rather than groups. */
+const MOST_GROUPS = 40;
+
 /**
- * A study to begin with: the table and first questions that it can answer, to be edited. What the table
- * does not record is not asked about.
+ * A study to begin with: the tables and first questions that they can answer, to be edited. What the tables do
+ * not record is not asked about.
  *
- * @param source the table and its profile, as the study file is to name them.
- * @param table what was read of it.
+ * @param table what was read of them, combined.
  */
 export function startStudy(
-  title: string,
-  source: StudyInput['sources'][number],
+  { title, sources, attributes = [], subject }: Beginning,
   table: FragmentTable,
 ): StudyInput {
-  const recorded = [...table.columns.values()]
-    .map((column) => ({
-      attribute: column.attribute,
-      n: filled(column, table.rows),
-      values: valuesOf(column),
-    }))
+  const all: readonly Recorded[] = [...table.columns.values()].map((column) => ({
+    attribute: column.attribute,
+    n: filled(column, table.rows),
+    values: valuesOf(column),
+  }));
+  const recorded = all
     .filter(({ attribute, n }) => n > 0 && DESCRIBING.includes(attribute.block) && attribute.scale !== 'text')
     .sort((a, b) => b.n - a.n);
-  const ids = (wanted: readonly { readonly attribute: AttributeDefinition }[]) =>
-    wanted.slice(0, MOST).map(({ attribute }) => attribute.id);
+  const analyses = [
+    ...questionsOfRecords(recorded, all, table.rows),
+    ...questionsOfCounts(recorded, all, table),
+  ];
+  const study = {
+    title,
+    seed: 1,
+    unit: 'item',
+    ...(subject === undefined ? {} : { subject }),
+    ...(attributes.length === 0 ? {} : { attributes }),
+    sources,
+    analyses,
+  };
+  checkStudy(study, title);
+  return study as StudyInput;
+}
+
+const ids = (wanted: readonly Recorded[], most = MOST): string[] =>
+  wanted.slice(0, most).map(({ attribute }) => attribute.id);
+
+/** What the records can be grouped by: site, phase or period; else a kind of few values. */
+function groupingOf(recorded: readonly Recorded[], all: readonly Recorded[]): Recorded | undefined {
+  const named = ['site', 'phase', 'period', 'region'].flatMap((id) =>
+    all.filter(({ attribute, values }) => attribute.id === id && values > 1),
+  );
+  const own = recorded.filter(
+    ({ attribute, values, n }) =>
+      attribute.scale === 'nominal' && values > 1 && values <= Math.min(MOST_GROUPS, n / 2),
+  );
+  return named[0] ?? own[0];
+}
+
+function questionsOfRecords(
+  recorded: readonly Recorded[],
+  all: readonly Recorded[],
+  rows: number,
+): unknown[] {
   const numbers = recorded.filter(({ attribute }) => NUMBERS.includes(attribute.scale));
   const kinds = recorded.filter(({ attribute }) => !NUMBERS.includes(attribute.scale));
-  const varied = kinds.filter(({ values }) => values > 1);
-  const site = table.columns.get('site');
-  const sites = site === undefined ? 0 : valuesOf(site);
-  const by = sites > 0 ? { by: ['site'] } : {};
+  const group = groupingOf(recorded, all);
+  const site = all.find(({ attribute, values }) => attribute.id === 'site' && values > 0);
+  const by = site !== undefined ? { by: ['site'] } : {};
+  const asked = kinds.filter(({ attribute }) => attribute !== group?.attribute);
+  const varied = asked.filter(({ values }) => values > 1);
   const analyses: unknown[] = [];
   if (numbers.length > 0) analyses.push({ id: 'numbers', kind: 'summary', of: ids(numbers), ...by });
   if (kinds.length > 0) analyses.push({ id: 'kinds', kind: 'summary', of: ids(kinds), ...by });
-  if (sites > 1 && numbers.length > 0)
-    analyses.push({ id: 'differ', kind: 'contrast', of: ids(numbers), by: 'site' });
-  if (sites > 1 && varied.length > 0)
-    analyses.push({ id: 'table', kind: 'crosstab', rows: 'site', columns: varied[0].attribute.id });
-  const weighed = recorded.filter(({ attribute }) => attribute.block !== 'find');
-  if (table.rows >= FEWEST_TO_GROUP && weighed.length > 1)
-    analyses.push({ id: 'groups', kind: 'grouping', of: ids(weighed) });
-  const study = { title, seed: 1, unit: 'item', sources: [source], analyses };
-  checkStudy(study, title);
-  return study as StudyInput;
+  if (group !== undefined && numbers.length > 0)
+    analyses.push({ id: 'differ', kind: 'contrast', of: ids(numbers), by: group.attribute.id });
+  if (group !== undefined && varied[0] !== undefined)
+    analyses.push({
+      id: 'table',
+      kind: 'crosstab',
+      rows: group.attribute.id,
+      columns: varied[0].attribute.id,
+    });
+  const ofCloth = recorded.filter(({ attribute }) => attribute.block !== 'find');
+  // A table about something else is weighed by what it records.
+  const weighed = ofCloth.length > 0 ? ofCloth : recorded;
+  if (rows >= FEWEST_TO_GROUP && weighed.length > 1) {
+    const many = weighed.length > MOST && weighed.every(({ attribute }) => attribute.scale === 'presence');
+    analyses.push({ id: 'groups', kind: 'grouping', of: ids(weighed, many ? weighed.length : MOST) });
+  }
+  return analyses;
+}
+
+/** A table of counts is asked how alike its places are. */
+function questionsOfCounts(
+  recorded: readonly Recorded[],
+  all: readonly Recorded[],
+  table: FragmentTable,
+): unknown[] {
+  if (!hasQuantities(table)) return [];
+  const places = all.find(({ attribute, values }) => attribute.id === 'site' && values > 2);
+  const kind = recorded.find(({ attribute, values }) => attribute.scale === 'nominal' && values > 1);
+  if (places === undefined || kind === undefined) return [];
+  return [{ id: 'alike', kind: 'similarity', assemblages: 'site', of: kind.attribute.id }];
 }
 
 function filled(column: Column, rows: number): number {

@@ -1,0 +1,93 @@
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { StudyInput } from '../../src/study/schema.ts';
+import { thrum } from './thrum.ts';
+
+/** Invented tables about spindle whorls; what is expected follows from their texts. */
+const folder = mkdtempSync(join(tmpdir(), 'thrum-tables-'));
+const write = (name: string, text: string) => {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+};
+const SHAPES = ['disc', 'cone', 'sphere'];
+const a = write(
+  'a.csv',
+  `Whorl,Site,Mass (g),Bore,Shape,Holed\n${Array.from(
+    { length: 12 },
+    (_, i) =>
+      `W${i},${i % 2 ? 'Ottmere' : 'Pell'},${12 + i},${6 + (i % 4)},${SHAPES[i % 3]},${i % 5 ? 'yes' : 'no'}`,
+  ).join('\n')}\n`,
+);
+const b = write('b.csv', 'Whorl;Site;Mass (g);Shape\nX1;Garth;11;disc\nX2;Garth;13;cone\nX3;Pell;9;disc\n');
+const places = write(
+  'places.csv',
+  'Site,Region,from,to\nOttmere,Coast,-400,-100\nPell,Coast,-50,100\nGarth,Hills,1,200\n',
+);
+
+describe('thrum read --as-is', () => {
+  it('takes every column that nothing claims by what its cells hold, shows three of them, and writes the attributes', async () => {
+    const { status, out } = await thrum('read', a, '--as-is', '--save-study');
+    expect(status).toBe(0);
+    expect(out).toMatch(
+      /1 column of numbers[\s\S]*Bore +6 · 7 · 8[\s\S]*1 column of kinds[\s\S]*Shape[\s\S]*yes or no[\s\S]*Holed/,
+    );
+    const study = JSON.parse(readFileSync(join(folder, 'a.study.json'), 'utf8')) as StudyInput;
+    expect(study.attributes?.map(({ id, scale }) => [id, scale])).toEqual([
+      ['bore', 'ratio'],
+      ['shape', 'nominal'],
+      ['holed', 'presence'],
+    ]);
+    const run = await thrum('run', join(folder, 'a.study.json'), '--out', join(folder, 'out'), '--no-report');
+    expect([run.status, run.err]).toEqual([0, '']);
+    expect(run.out).not.toContain('Could not be computed');
+    expect(study.analyses?.map(({ kind }) => kind)).toEqual([
+      'summary',
+      'summary',
+      'contrast',
+      'crosstab',
+      'grouping',
+    ]);
+  });
+});
+
+describe('several tables at once', () => {
+  it('are shown side by side, joined by key, and begin one study', async () => {
+    const { status, out } = await thrum(
+      'read',
+      a,
+      b,
+      places,
+      '--as-is',
+      '--save-study',
+      join(folder, 'all.json'),
+      '--save-profile',
+    );
+    expect(status).toBe(0);
+    expect(out).toMatch(/Shape +Shape +Shape/);
+    expect(out).toMatch(/"places\.csv" describes the rows of "a\.csv" by Site and is joined to them: 2 of 2/);
+    expect(out).toMatch(/Ready: 3 tables, 15 rows, 3 sites; 2 columns of numbers and 2 of kinds/);
+    const study = JSON.parse(readFileSync(join(folder, 'all.json'), 'utf8')) as StudyInput;
+    expect(study.sources.map(({ file }) => file)).toEqual(['a.csv', 'b.csv', 'places.csv']);
+    const run = await thrum('run', join(folder, 'all.json'), '--out', join(folder, 'all'), '--no-report');
+    expect([run.status, run.err]).toEqual([0, '']);
+    const results = JSON.parse(readFileSync(join(folder, 'all', 'results.json'), 'utf8')) as {
+      study: { sources: { role: string; rowsKept: number }[] };
+    };
+    expect(results.study.sources.map(({ role, rowsKept }) => [role, rowsKept])).toEqual([
+      ['fragments', 12],
+      ['fragments', 3],
+      ['assemblages', 3],
+    ]);
+  });
+
+  it('are refused what is said of one alone', async () => {
+    const { status, err } = await thrum('read', a, b, '--profile', join(folder, 'x.json'));
+    expect([status, err]).toEqual([
+      2,
+      '--profile is for one table, and 2 are named; read that table by itself.\n',
+    ]);
+  });
+});
