@@ -28,7 +28,8 @@ export function readDegrees(text: string): NumericReading | null {
   const size = d! + m! / 60 + s! / 3600;
   const value = sign === '-' || letter === 'S' || letter === 'W' ? -size : size;
   const contradicts = sign === '-' && letter !== '' && letter !== 'S' && letter !== 'W';
-  const step = seconds !== undefined ? 1 / 3600 : minutes !== undefined ? 1 / 60 : 10 ** -decimals(degrees);
+  const step =
+    seconds !== undefined ? 1 / 3600 : minutes !== undefined ? 1 / 60 : Number(`1e-${decimals(degrees)}`);
   const why = `"${plain}" read as ${value} degrees`;
   return {
     kind: 'numeric',
