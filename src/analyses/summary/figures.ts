@@ -12,9 +12,9 @@ import {
 } from '../figure-style.ts';
 import { logTicks } from '../log-axis.ts';
 import { printCount } from '../phrasing.ts';
-import { ALL, type NumberGroup, type SummaryFound, type TermGroup } from './compute.ts';
-import { recordedFigure } from './recorded.ts';
-import { spansFigure } from './spans.ts';
+import type { NumberGroup, SummaryFound, TermGroup } from './found.ts';
+import { recordedFigure } from './recorded-figure.ts';
+import { spansFigure } from './spans-figure.ts';
 
 /** Boxes say something from this many values on; below, the points stand alone. */
 const FEWEST_FOR_BOX = 5;
@@ -22,7 +22,7 @@ const FEWEST_FOR_BOX = 5;
 /** A strip of points with boxes for each number, stacked shares for each attribute of kinds. */
 export function summaryFigures(found: SummaryFound): Readonly<Record<string, Figure>> {
   const figures: Record<string, Figure> = {};
-  const by = found.by.join(' and ');
+  const by = byLabels(found).join(' and ');
   if (found.recorded.length > 0) figures.recorded = recordedFigure(found.recorded, by, found.unit);
   for (const groups of byAttribute(found.numbers)) {
     const { attribute } = groups[0];
@@ -37,11 +37,13 @@ export function summaryFigures(found: SummaryFound): Readonly<Record<string, Fig
 function byAttribute<Group extends NumberGroup | TermGroup>(groups: readonly Group[]): Group[][] {
   const lists = new Map<string, Group[]>();
   for (const group of groups) {
-    if (group.group.length > 0 && group.group.every((label) => label === ALL)) continue;
+    if (group.group.length > 0 && group.whole) continue;
     lists.set(group.attribute, [...(lists.get(group.attribute) ?? []), group]);
   }
   return [...lists.values()];
 }
+
+const byLabels = ({ by }: SummaryFound) => by.map(({ label }) => label);
 
 function groupName(found: SummaryFound, group: readonly string[]): string {
   return group.length === 0 ? `all ${found.unit}s` : group.join(', ');
@@ -88,11 +90,11 @@ function numberFigure(found: SummaryFound, groups: readonly NumberGroup[]): Figu
           ? logTicks(groups.flatMap((group) => group.points.map(({ value }) => value)))
           : {},
       ),
-      y: axis(found.by.join(', '), { autorange: 'reversed', type: 'category' }),
+      y: axis(byLabels(found).join(', '), { autorange: 'reversed', type: 'category' }),
       height: 120 + 34 * groups.length,
     }),
     caption:
-      `${label}${found.by.length > 0 ? ` by ${found.by.join(' and ')}` : ''}: one symbol ` +
+      `${label}${found.by.length > 0 ? ` by ${byLabels(found).join(' and ')}` : ''}: one symbol ` +
       `${found.unit === 'item' ? 'an item' : 'a fragment'}, ${n} shown, ${missing} without a value. ` +
       `Boxes from ${FEWEST_FOR_BOX} values on: median and quartiles (type 7), whiskers to the outermost values. Interval readings stand at ` +
       'their middle, open-ended ones at their known end' +
@@ -108,22 +110,22 @@ function boxOf({ quartiles, points }: NumberGroup): Readonly<Record<string, read
     q1: [quartiles[0]],
     median: [quartiles[1]],
     q3: [quartiles[2]],
-    lowerfence: [Math.min(...values)],
-    upperfence: [Math.max(...values)],
+    lowerfence: [values.reduce((a, b) => Math.min(a, b))],
+    upperfence: [values.reduce((a, b) => Math.max(a, b))],
   };
 }
 
 function kindFigure(found: SummaryFound, groups: readonly TermGroup[]): Figure {
   const total = new Map<string, number>();
   for (const group of groups) {
-    for (const { term, count } of group.counts) total.set(term, (total.get(term) ?? 0) + count);
+    for (const { term, count } of group.counted) total.set(term, (total.get(term) ?? 0) + count);
   }
   const terms = [...total.keys()];
   const styles = assignStyles([...terms].sort((a, b) => (total.get(b) ?? 0) - (total.get(a) ?? 0)));
   const names = groups.map((group) => escapeText(`${groupName(found, group.group)} (${group.n})`));
   const traces = terms.map((term) => {
     const style = styles.get(term) ?? kindStyle(0);
-    const counts = groups.map((group) => group.counts.find((entry) => entry.term === term)?.count ?? 0);
+    const counts = groups.map((group) => group.counted.find((entry) => entry.term === term)?.count ?? 0);
     return {
       type: 'bar',
       orientation: 'h',
@@ -142,13 +144,13 @@ function kindFigure(found: SummaryFound, groups: readonly TermGroup[]): Figure {
     data: traces,
     layout: figureLayout({
       x: axis(`share of ${found.unit}s (%)`, { range: [0, 100] }),
-      y: axis(found.by.join(', '), { autorange: 'reversed', type: 'category' }),
+      y: axis(byLabels(found).join(', '), { autorange: 'reversed', type: 'category' }),
       legend: groups[0].label,
       height: 150 + 30 * groups.length,
       more: { barmode: 'stack', bargap: 0.35 },
     }),
     caption:
-      `${groups[0].label}${found.by.length > 0 ? ` by ${found.by.join(' and ')}` : ''}: shares of the ` +
+      `${groups[0].label}${found.by.length > 0 ? ` by ${byLabels(found).join(' and ')}` : ''}: shares of the ` +
       `${printCount(n, found.unit)} with a value, ${missing} without one left out; numbers in the bars ` +
       'and in brackets are counts.',
   };

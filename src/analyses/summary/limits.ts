@@ -1,79 +1,37 @@
 import { isOpenEnded, pointOf } from '../../fragments/accessors.ts';
-import { isMissing } from '../../fragments/missing.ts';
 import type { NumericColumn } from '../../fragments/table.ts';
 import { mean } from '../../numerics/describing/moments.ts';
 import { quantileSorted } from '../../numerics/describing/quantile.ts';
 import { intervalDistribution, intervalQuantile } from '../../numerics/describing/turnbull.ts';
 import { bootstrapInterval, expandedLevel } from '../../numerics/resampling/bootstrap.ts';
-import { blockedSample, blockMembers, gatherBlocks } from '../../numerics/tests/blocked-sample.ts';
-import type { AnalysisInput, ResultColumn, ResultTable, TableCell } from '../contract.ts';
-import type { Part } from './compute.ts';
+import {
+  blockedSample,
+  blockMembers,
+  gatherBlocks,
+  sharesBlocks,
+} from '../../numerics/tests/blocked-sample.ts';
+import { meanLimits } from '../../numerics/tests/mean-limits.ts';
+import { fewestForMedian, medianLimits } from '../../numerics/tests/median-limits.ts';
+import type { AnalysisInput, Unavailable } from '../contract.ts';
+import type { CentreLimits, Limits } from './found.ts';
 import type { SummaryOptions } from './options.ts';
 
+/** With fewer items drawing again says too little of a mean, and Student's t is used. */
+const FEWEST_FOR_DRAWS = 10;
+
 /**
- * Between which values mean and median plausibly lie, items drawn again with all their fragments; and the
+ * Between which values mean and median plausibly lie. Where each item has one value, the median's limits are those
+ * of its order statistics, the mean's those of Student's t for fewer than 10 items; otherwise items are drawn
+ * again with all their fragments. And the
  * median that readings known only as ranges allow, by the estimator of Turnbull 1976.
  */
-export function limitsTable(
-  input: AnalysisInput,
-  columns: readonly NumericColumn[],
-  parts: readonly Part[],
-  heads: readonly ResultColumn[],
-  options: SummaryOptions,
-): ResultTable {
-  return {
-    title: 'Limits of mean and median',
-    columns: [
-      { id: 'attribute', label: 'attribute' },
-      { id: 'unit', label: 'unit' },
-      ...heads,
-      { id: 'n', label: 'n' },
-      { id: 'items', label: 'items' },
-      { id: 'mean', label: 'mean' },
-      { id: 'meanLow', label: 'mean, low limit' },
-      { id: 'meanHigh', label: 'mean, high limit' },
-      { id: 'median', label: 'median' },
-      { id: 'medianLow', label: 'median, low limit' },
-      { id: 'medianHigh', label: 'median, high limit' },
-      { id: 'censoredLow', label: 'median of ranges, from' },
-      { id: 'censoredHigh', label: 'median of ranges, to' },
-    ],
-    rows: columns.flatMap((column) =>
-      parts.map(({ labels, rows }) => {
-        const filled = rows.filter((row) => !isMissing(column, row));
-        return [
-          column.attribute.label,
-          column.attribute.unit ?? '',
-          ...labels,
-          ...lineOf(input, column, filled, labels, options),
-        ];
-      }),
-    ),
-    briefly: [
-      'attribute',
-      ...heads.map(({ id }) => id),
-      'n',
-      'items',
-      'mean',
-      'meanLow',
-      'meanHigh',
-      'median',
-      'medianLow',
-      'medianHigh',
-    ],
-    note:
-      `Limits at ${Number((options.confidence * 100).toPrecision(6))} % by drawing items again (BCa, Efron 1987, widened for few items after Hesterberg 2015; ${options.resamples} draws). ` +
-      'Median of ranges: where the estimate of Turnbull 1976 puts the middle of the distribution, readings taken as anything within their ends.',
-  };
-}
-
-function lineOf(
+export function centreLimits(
   input: AnalysisInput,
   column: NumericColumn,
   filled: readonly number[],
   labels: readonly string[],
   options: SummaryOptions,
-): TableCell[] {
+): CentreLimits {
   const values = filled.map((row) => pointOf(column, row));
   const sample = blockedSample(
     values,
@@ -81,8 +39,8 @@ function lineOf(
   );
   const members = blockMembers(sample);
   const open = filled.filter((row) => isOpenEnded(column, row)).length;
-  const limits = (name: string, statistic: (drawn: Float64Array) => number): TableCell[] => {
-    if (values.length === 0) return Array.from({ length: 3 }, () => ({ why: 'no value' }));
+  const limits = (name: string, statistic: (drawn: Float64Array) => number): Limits | Unavailable => {
+    if (values.length === 0) return { why: 'no value' };
     const interval = bootstrapInterval(
       [sample.count],
       ([choice]) => statistic(gatherBlocks(members, choice)),
@@ -92,29 +50,50 @@ function lineOf(
         level: expandedLevel(options.confidence, sample.count),
       },
     );
-    const ends = 'why' in interval ? [interval, interval] : [interval.low, interval.high];
-    return [statistic(sample.values), ...ends];
+    return 'why' in interval ? interval : around(statistic(sample.values), interval);
   };
   const openEnded = { why: `${open} of ${values.length} readings ${open === 1 ? 'is' : 'are'} open-ended` };
-  return [
-    values.length,
-    sample.count,
-    ...(open > 0 ? [openEnded, openEnded, openEnded] : limits('mean', (drawn) => mean(drawn) as number)),
-    ...limits('median', (drawn) => quantileSorted(drawn.slice().sort(), 0.5)),
-    ...censoredMedian(column, filled),
-  ];
+  const median = (drawn: Float64Array) => quantileSorted(drawn.slice().sort(), 0.5);
+  const average = (drawn: Float64Array) => mean(drawn) as number;
+  const shared = sharesBlocks(sample);
+  const few = sample.count < FEWEST_FOR_DRAWS;
+  return {
+    n: values.length,
+    items: sample.count,
+    mean: open > 0 ? openEnded : mean(sample.values),
+    meanLimits:
+      open > 0
+        ? openEnded
+        : few && !shared
+          ? meanLimits(values, options.confidence)
+          : limits('mean', average),
+    median: values.length === 0 ? { why: 'no value' } : median(sample.values),
+    medianLimits: !shared
+      ? medianLimits(values, options.confidence)
+      : sample.count < fewestForMedian(options.confidence)
+        ? { why: `fewer than ${fewestForMedian(options.confidence)} items allow no limits of a median` }
+        : limits('median', median),
+    censored: censoredMedian(column, filled),
+  };
 }
 
-function censoredMedian(column: NumericColumn, filled: readonly number[]): TableCell[] {
+function censoredMedian(column: NumericColumn, filled: readonly number[]): CentreLimits['censored'] {
   if (filled.every((row) => column.low[row] === column.high[row])) {
     const exact = { why: filled.length === 0 ? 'no value' : 'no reading is a range' };
-    return [exact, exact];
+    return { low: exact, high: exact };
   }
   const found = intervalDistribution(
     filled.map((row) => column.low[row]),
     filled.map((row) => column.high[row]),
   );
-  if ('why' in found) return [found, found];
+  if ('why' in found) return { low: found, high: found };
   const { low, high } = intervalQuantile(found, 0.5);
-  return [low, high].map((end) => (Number.isFinite(end) ? end : { why: 'open-ended' }));
+  const closed = (end: number) => (Number.isFinite(end) ? end : { why: 'open-ended' });
+  return { low: closed(low), high: closed(high) };
+}
+
+/** Limits that hold the value itself and have a width, or none. */
+function around(value: number, { low, high }: Limits): Limits | Unavailable {
+  const held = { low: Math.min(low, value), high: Math.max(high, value) };
+  return held.low < held.high ? held : { why: 'the readings are too coarse to give limits a width' };
 }

@@ -4,10 +4,10 @@ import { termLabel } from '../../fragments/groups.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import type { NumericColumn, TermColumn } from '../../fragments/table.ts';
 import { overlapShares } from '../../numerics/assemblages/time-overlap.ts';
-import type { AnalysisInput, ResultColumn, ResultTable, TableCell } from '../contract.ts';
-import { YEARS_IN_FILES, yearColumn } from '../years.ts';
-import type { Part } from './compute.ts';
+import type { AnalysisInput } from '../contract.ts';
+import type { TimeLine } from './found.ts';
 import { MOST_BINS, type SummaryOptions } from './options.ts';
+import type { Part } from './parts.ts';
 
 /**
  * How much falls into each bin of time when every record is shared out evenly over its span of years: of
@@ -15,13 +15,12 @@ import { MOST_BINS, type SummaryOptions } from './options.ts';
  *
  * @throws InputError when no source records dates, or the bins are none or too many.
  */
-export function timeTable(
+export function timeLines(
   input: AnalysisInput,
   columns: readonly (NumericColumn | TermColumn)[],
   parts: readonly Part[],
-  heads: readonly ResultColumn[],
   bins: NonNullable<SummaryOptions['timeBins']>,
-): ResultTable {
+): readonly TimeLine[] {
   const dates = input.records.columns.get('date');
   if (dates?.kind !== 'numeric') {
     throw new InputError(
@@ -41,7 +40,7 @@ export function timeTable(
   const edges = Array.from({ length: count + 1 }, (_, bin) => bins.from + bin * bins.width);
   const dated = (row: number) => Number.isFinite(dates.low[row]) && Number.isFinite(dates.high[row]);
   const sharesOf = (row: number) => overlapShares(dates.low[row], dates.high[row], edges);
-  const lines = (column: NumericColumn | TermColumn, { labels, rows }: Part): TableCell[][] => {
+  const lines = (column: NumericColumn | TermColumn, { labels, rows }: Part): TimeLine[] => {
     const filled = rows.filter((row) =>
       column.kind === 'numeric' ? !isMissing(column, row) : termAt(column, row) !== null,
     );
@@ -53,44 +52,28 @@ export function timeTable(
     return kinds.flatMap((kind) => {
       const own = usable.filter((row) => column.kind === 'numeric' || termAt(column, row) === kind);
       const shares = own.map(sharesOf);
-      return edges.slice(0, -1).map((from, bin): TableCell[] => {
+      return edges.slice(0, -1).map((from, bin): TimeLine => {
         const weight = shares.reduce((sum, share) => sum + share[bin], 0);
-        return [
-          column.attribute.label,
-          ...labels,
-          kind === null ? '' : termLabel(column.attribute, kind, input.register),
+        return {
+          label: column.attribute.label,
+          group: labels,
+          term: kind === null ? '' : termLabel(column.attribute, kind, input.register),
           from,
-          edges[bin + 1],
+          to: edges[bin + 1],
           weight,
-          column.kind !== 'numeric'
-            ? null
-            : weight > 0
-              ? own.reduce((sum, row, place) => sum + shares[place][bin] * pointOf(column, row), 0) / weight
-              : { why: 'nothing falls here' },
-          own.length,
-          filled.length - usable.length,
-        ];
+          mean:
+            column.kind !== 'numeric'
+              ? null
+              : weight > 0
+                ? own.reduce((sum, row, place) => sum + shares[place][bin] * pointOf(column, row), 0) / weight
+                : { why: 'nothing falls here' },
+          dated: own.length,
+          undated: filled.length - usable.length,
+        };
       });
     });
   };
-  return {
-    title: 'Over time',
-    columns: [
-      { id: 'attribute', label: 'attribute' },
-      ...heads,
-      { id: 'term', label: 'kind' },
-      yearColumn('from', 'from'),
-      yearColumn('to', 'to'),
-      { id: 'weight', label: 'weight' },
-      { id: 'mean', label: 'weighted mean' },
-      { id: 'n', label: 'n dated' },
-      { id: 'undated', label: 'undated' },
-    ],
-    rows: columns.flatMap((column) => parts.flatMap((part) => lines(column, part))),
-    note:
-      'Each record counts 1 in all, shared out evenly over its span of years (aoristic weights; Ratcliffe 2000, Crema 2012); what lies outside the bins is not shown. ' +
-      `Bins hold their first year and not their last. A peak may be no more than an edge of a period. ${YEARS_IN_FILES}`,
-  };
+  return columns.flatMap((column) => parts.flatMap((part) => lines(column, part)));
 }
 
 function byLevel(column: TermColumn) {

@@ -1,24 +1,58 @@
-import type { Words } from '../before-answers.ts';
-import { printCount, printList, printNumber, printQuantity, printYear } from '../phrasing.ts';
-import { ALL, type NumberGroup, type SummaryFound, type TermGroup } from './compute.ts';
-import type { SpanGroup } from './spans.ts';
+import type { Answer, Turn } from '../contract.ts';
+import {
+  firstShort,
+  inSentence,
+  printCount,
+  printLevel,
+  printList,
+  printNumber,
+  printQuantity,
+  printSmall,
+  printSome,
+  printYear,
+} from '../phrasing.ts';
+import type { NumberGroup, SpanGroup, SummaryFound, TermGroup } from './found.ts';
 
-/** Below this many records a group is too small to be called typical of anything. */
-const SMALL_GROUP = 5;
+/** What is commonest, smallest and largest, and what to mind when reading the tables. */
+export function summaryWords(found: SummaryFound): Answer {
+  const topics = topicsOf(found);
+  const said = topics.map((topic) => topic.clause).filter((clause) => clause !== '');
+  return {
+    answer:
+      said.length === 0
+        ? firstShort([`cannot be told: no ${found.unit} has a value.`])
+        : firstShort([
+            ...said.map((_, left) => shortened(said, said.length - left)),
+            ...topics.slice(0, 1).map(({ shorter }) => `${shorter}.`),
+          ]),
+    because: topics.flatMap(({ evidence }) => (evidence === '' ? [] : [evidence])).slice(0, 4),
+    unless: doubts(found),
+    next: next(found),
+  };
+}
 
-/** One sentence an attribute, and what to mind when reading the tables. */
-export function summaryWords(found: SummaryFound): Words {
-  const sentences = [
+/** The first clauses, and how many attributes more there are. */
+function shortened(clauses: readonly string[], kept: number): string {
+  const left = clauses.length - kept;
+  const rest = left === 0 ? [] : [`${printSmall(left)} more in the tables`];
+  return `${[...clauses.slice(0, kept), ...rest].join('; ')}.`;
+}
+
+/** One attribute: its clause of the answer, the same shorter, and its line of evidence. */
+interface Topic {
+  readonly clause: string;
+  readonly shorter: string;
+  readonly evidence: string;
+}
+
+function topicsOf(found: SummaryFound): Topic[] {
+  return [
     ...attributesOf(found.numbers).map((groups) => {
       const spans = found.spans.filter(({ attribute }) => attribute === groups[0].attribute);
-      return spans.length > 0 ? spanSentence(found, spans) : numberSentence(found, groups);
+      return spans.length > 0 ? spanTopic(found, spans) : numberTopic(found, groups);
     }),
-    ...attributesOf(found.terms).map((groups) => kindSentence(found, groups)),
+    ...attributesOf(found.terms).map((groups) => kindTopic(found, groups)),
   ];
-  return {
-    sentence: sentences.length > 0 ? `${sentences.join('. ')}.` : 'No record is left to describe.',
-    cautions: cautionsOf(found),
-  };
 }
 
 function attributesOf<Group extends NumberGroup | TermGroup>(groups: readonly Group[]): Group[][] {
@@ -26,74 +60,191 @@ function attributesOf<Group extends NumberGroup | TermGroup>(groups: readonly Gr
   return ids.map((id) => groups.filter((group) => group.attribute === id));
 }
 
-function isWhole(group: NumberGroup | TermGroup): boolean {
-  return group.group.every((label) => label === ALL);
-}
+const nowhere = (label: string, { unit }: SummaryFound): Topic => ({
+  clause: `${inSentence(label)} has no value`,
+  shorter: `${inSentence(label)} has no value`,
+  evidence: `${label}: no ${unit} has a value.`,
+});
 
-function numberSentence(found: SummaryFound, groups: readonly NumberGroup[]): string {
+const medianOf = ({ quartiles }: NumberGroup) => quartiles?.[1] ?? Number.NaN;
+const nameOf = ({ group }: NumberGroup | TermGroup) => group.join(', ');
+
+function numberTopic(found: SummaryFound, groups: readonly NumberGroup[]): Topic {
   const { label, unit } = groups[0];
-  const filled = groups.filter((group) => group.quartiles !== null);
-  if (filled.length === 0) return `${label}: no ${found.unit} has a value`;
-  const medianOf = (group: NumberGroup) => group.quartiles?.[1] ?? Number.NaN;
-  const single = filled.filter((group) => !isWhole(group));
-  if (single.length < 2) {
-    const group = filled[filled.length - 1];
-    return `${label}: median ${printQuantity(medianOf(group), unit)}, n = ${printCount(group.points.length, found.unit)}`;
-  }
+  const whole = groups.find((group) => group.whole) ?? groups[0];
+  const name = inSentence(label);
+  if (whole.points.length === 0) return nowhere(label, found);
+  const single = groups.filter((group) => !group.whole && group.quotable && group.quartiles !== null);
   const ordered = [...single].sort((a, b) => medianOf(a) - medianOf(b));
-  const name = (group: NumberGroup) =>
-    `${printNumber(medianOf(group))} in ${group.group.join(', ')} (n = ${group.points.length})`;
-  if (medianOf(ordered[0]) === medianOf(ordered[ordered.length - 1]))
-    return `${label}: medians of ${single.length} groups are all ${printQuantity(medianOf(ordered[0]), unit)}`;
-  const ends = `from ${name(ordered[0])} to ${name(ordered[ordered.length - 1])}`;
-  return `${label}${unit === '' ? '' : ` (${unit})`}: medians of ${single.length} groups run ${ends}`;
+  const evidence = `${label}: ${printList((ordered.length > 0 ? ordered : [whole]).slice(0, 6).map((group) => medianSaid(found, group)))}.`;
+  const [first] = ordered;
+  const last = ordered[ordered.length - 1];
+  if (ordered.length < 2) {
+    const group = ordered[0] ?? whole;
+    const where = group.whole ? '' : ` in ${nameOf(group)}, the only one of enough values,`;
+    const clause = `${name} has a median of ${printQuantity(medianOf(group), unit)}${where} for ${printCount(group.points.length, found.unit)}`;
+    return { clause, shorter: clause, evidence };
+  }
+  if (printNumber(medianOf(first)) === printNumber(medianOf(last))) {
+    const clause = `${name} has the same median in all ${printSmall(ordered.length)}, ${printQuantity(medianOf(first), unit)}`;
+    return { clause, shorter: clause, evidence };
+  }
+  return {
+    clause: `${name} is least in ${nameOf(first)} and greatest in ${nameOf(last)} (medians ${printNumber(medianOf(first))} and ${printQuantity(medianOf(last), unit)})`,
+    shorter: `${name} is least in ${nameOf(first)} and greatest in ${nameOf(last)}`,
+    evidence,
+  };
 }
 
-function spanSentence(found: SummaryFound, spans: readonly SpanGroup[]): string {
+function medianSaid(found: SummaryFound, group: NumberGroup): string {
+  const { limits } = group;
+  const ends =
+    limits === null || 'why' in limits.medianLimits
+      ? ''
+      : `, ${printLevel(found.options.confidence)} limits ${printNumber(limits.medianLimits.low)} to ${printNumber(limits.medianLimits.high)}`;
+  const where = group.whole ? 'median' : nameOf(group);
+  return `${where} ${printQuantity(medianOf(group), group.unit)} (n = ${group.points.length}${ends})`;
+}
+
+function spanTopic(found: SummaryFound, spans: readonly SpanGroup[]): Topic {
+  const { label } = spans[0];
   const dated = spans.flatMap((one) => (one.span === null ? [] : [{ ...one, span: one.span }]));
   const [first] = dated;
-  const last = dated.at(-1);
-  if (first === undefined || last === undefined)
-    return `${spans[0].label}: no ${found.unit} has a closed date`;
-  const say = ({ group, span, n }: typeof first) =>
-    `${group.length === 0 ? `all ${found.unit}s` : group.join(', ')} (${printYear(span.from)} to ${printYear(span.to)}, n = ${n})`;
-  if (dated.length === 1) return `${first.label}: ${say(first)}`;
-  return `${first.label}: of ${dated.length} groups dated the middle is earliest in ${say(first)} and latest in ${say(last)}`;
+  const last = dated[dated.length - 1];
+  if (first === undefined)
+    return { ...nowhere(label, found), evidence: `${label}: no ${found.unit} has a closed date.` };
+  const nameSpan = ({ group }: SpanGroup) => (group.length === 0 ? `all ${found.unit}s` : group.join(', '));
+  const say = (one: (typeof dated)[number]) =>
+    `${nameSpan(one)} ${printYear(one.span.from)} to ${printYear(one.span.to)} (n = ${one.n})`;
+  const evidence = `${label}, hull of the spans: ${printList(dated.slice(0, 6).map(say))}.`;
+  const clause =
+    dated.length === 1
+      ? `${nameSpan(first)} date from ${printYear(first.span.from)} to ${printYear(first.span.to)}`
+      : first.span.middle === last.span.middle
+        ? `${printSmall(dated.length)} groups date alike by their middles`
+        : `of ${printSmall(dated.length)} dated groups the middle is earliest in ${nameSpan(first)} and latest in ${nameSpan(last)}`;
+  return { clause, shorter: clause, evidence };
 }
 
-function kindSentence(found: SummaryFound, groups: readonly TermGroup[]): string {
-  const whole = groups.find((group) => isWhole(group)) ?? groups[0];
-  if (whole === undefined || whole.n === 0) return `${groups[0].label}: no ${found.unit} has a value`;
-  const ordered = [...whole.counts].sort((a, b) => b.count - a.count).slice(0, 3);
-  const parts = ordered.map(({ term, count }) => `${term} ${count}`);
-  const rest = whole.counts.length - ordered.length;
-  if (rest > 0) parts.push(printCount(rest, 'further kind'));
-  return `${whole.label}: of ${printCount(whole.n, found.unit)}, ${printList(parts)}`;
+/** Kinds that a clause names. */
+const MOST_NAMED = 4;
+
+function kindTopic(found: SummaryFound, groups: readonly TermGroup[]): Topic {
+  const whole = groups.find((group) => group.whole) ?? groups[0];
+  const name = inSentence(whole.label);
+  if (whole.n === 0) return nowhere(whole.label, found);
+  const countOf = (term: string) => whole.counted.find((one) => one.term === term)?.count ?? 0;
+  const ordered = [...whole.counted].sort((a, b) => b.count - a.count);
+  const evidence = `${whole.label}, ${printCount(whole.n, found.unit)}: ${printSome(
+    ordered.map(({ term, count, share, limits }) =>
+      'why' in limits
+        ? `${term} ${count}`
+        : `${term} ${count} (${Math.round(share * 100)} %, limits ${Math.round(limits.low * 100)} to ${Math.round(limits.high * 100)} %)`,
+    ),
+    MOST_NAMED,
+  )}.`;
+  const { leading, tie, couldLead } = whole;
+  const start = `commonest in ${name}${couldLead.length > 0 ? ', as named,' : ''}`;
+  if (leading.length === 1) {
+    const clause = `${start} is ${leading[0]}, ${countOf(leading[0])} of ${printCount(whole.n, found.unit)}`;
+    return { clause, shorter: clause, evidence };
+  }
+  if (leading.length > MOST_NAMED) {
+    const clause = `${printSmall(leading.length)} kinds of ${name} are not told apart as the commonest`;
+    return { clause, shorter: clause, evidence };
+  }
+  const clause = `${start} are ${printList(leading)} (${tie ? `a tie of ${printSmall(leading.length)}` : 'not told apart'})`;
+  return { clause, shorter: clause, evidence };
 }
 
-function cautionsOf(found: SummaryFound): string[] {
-  const cautions: string[] = [];
-  const small = new Set(
-    [...found.numbers.map((group) => ({ group: group.group, n: group.points.length })), ...found.terms]
-      .filter(({ n }) => n > 0 && n < SMALL_GROUP)
-      .map(({ group }) => (group.length === 0 ? `all ${found.unit}s` : group.join(', '))),
+/** Records without a value, in per cent, from which the gap is named. */
+const MANY_MISSING = 25;
+
+const missingShare = ({ counts }: NumberGroup | TermGroup) =>
+  Math.round((100 * counts.missing) / Math.max(1, counts.n + counts.missing));
+
+const wholesOf = (found: SummaryFound) =>
+  [...attributesOf(found.numbers), ...attributesOf(found.terms)].map(
+    (groups: readonly (NumberGroup | TermGroup)[]) => groups.find((group) => group.whole) ?? groups[0],
   );
-  if (small.size > 0) {
-    cautions.push(
-      `Fewer than ${SMALL_GROUP} values in ${printList([...small])}: nothing is typical of so few.`,
+
+function doubts(found: SummaryFound): Turn[] {
+  const { unit, n } = found;
+  const turns: Turn[] = [];
+  const said = (what: string, size: string, overturns = false) => turns.push({ what, size, overturns });
+  for (const group of found.terms) {
+    const whole = group.whole || found.by.length === 0;
+    if (!whole || group.couldLead.length === 0) continue;
+    const could = group.couldLead.map((term) => {
+      const one = group.counted.find((entry) => entry.term === term);
+      return `${term} (${one?.count} to ${(one?.count ?? 0) + (one?.couldBe ?? 0)})`;
+    });
+    said(
+      `were all that is named more broadly of one kind of ${inSentence(group.label)}`,
+      `${printSome(could, 3)} could be the commonest`,
+      true,
     );
   }
-  const open = found.numbers.filter((group) => group.points.some((point) => point.openEnded));
-  if (open.length > 0) {
-    cautions.push(
-      `Open-ended readings in ${printList([...new Set(open.map((group) => group.label))])}: the mean and the ` +
-        'standard deviation are not given there; the median stands between its bounds.',
+  const gaps = wholesOf(found).filter((group) => missingShare(group) >= MANY_MISSING);
+  if (gaps.length > 0)
+    said(
+      'many gaps',
+      printSome(
+        gaps.map(
+          (group) =>
+            `${inSentence(group.label)} is not recorded of ${group.counts.missing} (${missingShare(group)} %)`,
+        ),
+        4,
+      ),
     );
-  }
-  if (found.unit === 'fragment' && found.n.items < found.n.fragments) {
-    cautions.push(
-      `${found.n.fragments} fragments come from ${found.n.items} items: fragments of one item are not independent.`,
+  const small = new Map<string, number>();
+  for (const group of [...found.numbers, ...found.terms])
+    if (!group.quotable && group.counts.n > 0)
+      small.set(
+        group.group.length === 0 ? `all ${unit}s` : nameOf(group),
+        Math.max(small.get(nameOf(group)) ?? 0, group.counts.n),
+      );
+  if (small.size > 0)
+    said(
+      `few values in ${printSome(
+        [...small].map(([name, count]) => `${name} (${count})`),
+        6,
+      )}`,
+      'nothing is typical of so few, and they are not quoted',
     );
-  }
-  return cautions;
+  const open = [
+    ...new Set(
+      found.numbers
+        .filter(({ points }) => points.some(({ openEnded }) => openEnded))
+        .map(({ label }) => inSentence(label)),
+    ),
+  ];
+  if (open.length > 0)
+    said(
+      `open-ended readings in ${printList(open)}`,
+      'mean and standard deviation are not given; the median stands between its bounds',
+    );
+  if (unit === 'fragment' && n.items < n.fragments)
+    said(
+      `${n.fragments} fragments come from ${n.items} items`,
+      'fragments of one item are not independent, so that counts of fragments say less than they seem to',
+    );
+  return turns;
+}
+
+function next(found: SummaryFound): string[] {
+  const broad = found.terms.filter(
+    ({ couldLead, whole }) => couldLead.length > 0 && (whole || found.by.length === 0),
+  );
+  const [worst] = wholesOf(found)
+    .filter((group) => missingShare(group) >= MANY_MISSING)
+    .sort((a, b) => missingShare(b) - missingShare(a));
+  return [
+    ...broad.map(({ label }) => `Name ${inSentence(label)} more closely where it can still be seen.`),
+    ...(worst === undefined
+      ? []
+      : [
+          `Record ${inSentence(worst.label)} of the ${printCount(worst.counts.missing, found.unit)} without it, where it can be seen.`,
+        ]),
+  ];
 }

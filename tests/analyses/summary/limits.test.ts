@@ -9,7 +9,7 @@ describe('limits of mean and median', () => {
   it('enclose them, and are the same for the same seed', () => {
     const answer = () =>
       ask(summary, inputFrom(values.map((rowSpacing) => ({ rowSpacing }))), { of: ['rowSpacing'] });
-    const [line] = linesOf(answer().found.tables.limits);
+    const [line] = linesOf(answer().tables.limits);
     expect(line.median).toBe(6.05);
     for (const name of ['mean', 'median']) {
       expect(line[`${name}Low`] as number).toBeLessThan(line[name] as number);
@@ -20,20 +20,21 @@ describe('limits of mean and median', () => {
 
   it('draw items, not fragments: one item of many fragments allows none', () => {
     const rows = values.map((rowSpacing) => ({ rowSpacing, item: 'one' }));
-    const [line] = linesOf(ask(summary, inputFrom(rows), { of: ['rowSpacing'] }).found.tables.limits);
+    const [line] = linesOf(ask(summary, inputFrom(rows), { of: ['rowSpacing'] }).tables.limits);
     expect(line).toMatchObject({
       n: 8,
       items: 1,
       meanLow: { why: 'an interval by resampling needs at least 2 items' },
+      medianLow: { why: 'fewer than 6 items allow no limits of a median' },
     });
   });
 
   it('2, <1, 3.5, <0.5, 1.5 have the median 1.5 whatever the ranges hide (cf. Helsel 2012)', () => {
     const cells = [2, [0, 1], 3.5, [0, 0.5], 1.5] as const;
-    const { found } = ask(summary, inputFrom(cells.map((rowSpacing) => ({ rowSpacing }))), {
+    const { tables } = ask(summary, inputFrom(cells.map((rowSpacing) => ({ rowSpacing }))), {
       of: ['rowSpacing'],
     });
-    expect(linesOf(found.tables.limits)[0]).toMatchObject({
+    expect(linesOf(tables.limits)[0]).toMatchObject({
       median: 1.5,
       censoredLow: 1.5,
       censoredHigh: 1.5,
@@ -42,13 +43,29 @@ describe('limits of mean and median', () => {
 
   it('are refused in words where nothing can be said, and left out when not asked for', () => {
     const open = [3, 4, [5, Number.POSITIVE_INFINITY]] as const;
-    const { found } = ask(summary, inputFrom(open.map((rowSpacing) => ({ rowSpacing }))), {
+    const { tables } = ask(summary, inputFrom(open.map((rowSpacing) => ({ rowSpacing }))), {
       of: ['rowSpacing'],
     });
-    expect(linesOf(found.tables.limits)[0].mean).toEqual({ why: '1 of 3 readings is open-ended' });
-    expect(everyNumber(found.tables).some(Number.isNaN)).toBe(false);
+    expect(linesOf(tables.limits)[0].mean).toEqual({ why: '1 of 3 readings is open-ended' });
+    expect(everyNumber(tables).some(Number.isNaN)).toBe(false);
     const without = ask(summary, inputFrom([{ rowSpacing: 3 }]), { of: ['rowSpacing'], resamples: 0 });
-    expect(Object.keys(without.found.tables)).toEqual(['numbers']);
+    expect(Object.keys(without.tables)).toEqual(['numbers']);
+  });
+});
+
+it('limits of few values: by order and by t, or refused; none without width', () => {
+  const limitsOf = (values: readonly number[]) =>
+    linesOf(
+      ask(summary, inputFrom(values.map((rowSpacing) => ({ rowSpacing }))), { of: ['rowSpacing'] }).tables
+        .limits,
+    )[0];
+  // R 4.2: t.test(c(2, 4, 9))$conf.int
+  const three = limitsOf([2, 4, 9]);
+  expect(three.medianLow).toEqual({ why: 'fewer than 6 values allow no limits of a median at 95 %' });
+  expectClose(three.meanLow as number, -3.956685895, 1e-9);
+  expectClose(three.meanHigh as number, 13.956685895, 1e-9);
+  expect(limitsOf([6, 6, 6, 6, 6, 6, 6]).medianLow).toEqual({
+    why: 'the readings are too coarse to give limits a width',
   });
 });
 
@@ -62,7 +79,7 @@ describe('limits of shares', () => {
     ['wilson', 0.062386, 0.160487],
     ['exact', 0.057844, 0.16165],
   ] as const)('%s', (limits, low, high) => {
-    const line = linesOf(ask(summary, inputFrom(rows), { of: ['fibre'], limits }).found.tables.kinds).find(
+    const line = linesOf(ask(summary, inputFrom(rows), { of: ['fibre'], limits }).tables.kinds).find(
       ({ term }) => term === 'wool',
     );
     expect(line?.low as number).toBeCloseTo(low, 6);
@@ -70,7 +87,7 @@ describe('limits of shares', () => {
   });
   it('jeffreys lie within the exact ones', () => {
     const line = linesOf(
-      ask(summary, inputFrom(rows), { of: ['fibre'], limits: 'jeffreys' }).found.tables.kinds,
+      ask(summary, inputFrom(rows), { of: ['fibre'], limits: 'jeffreys' }).tables.kinds,
     ).find(({ term }) => term === 'wool');
     expect(line?.low as number).toBeGreaterThan(0.057844);
     expect(line?.high as number).toBeLessThan(0.16165);
@@ -90,11 +107,11 @@ describe('time', () => {
       { fibre: 'wool', date: [-250, -200] as const },
       { fibre: 'wool' },
     ];
-    const { found } = ask(summary, inputFrom(rows), {
+    const { tables } = ask(summary, inputFrom(rows), {
       of: ['fibre'],
       timeBins: { from: -400, to: -100, width: 100 },
     });
-    const lines = linesOf(found.tables.time);
+    const lines = linesOf(tables.time);
     expect(lines.map(({ weight }) => weight)).toEqual([0.25, 1.5, 0.25]);
     expect(lines[0]).toMatchObject({ term: 'wool', from: -400, to: -300, n: 2, undated: 1 });
     expectClose(

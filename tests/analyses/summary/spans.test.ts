@@ -13,12 +13,16 @@ describe('spans of time and what is recorded where', () => {
     { site: 'r', density1: 7 },
   ];
   it('a span is the hull of the dates, earliest middle first, the undated last and said', () => {
-    const { found, words, figures } = ask(summary, inputFrom(rows), {
+    const {
+      tables: made,
+      words,
+      figures,
+    } = ask(summary, inputFrom(rows), {
       of: ['date'],
       by: ['site'],
       resamples: 0,
     });
-    const lines = linesOf(found.tables.spans).map(({ site, from, to, middle, n, missing }) => [
+    const lines = linesOf(made.spans).map(({ site, from, to, middle, n, missing }) => [
       site,
       from,
       to,
@@ -32,38 +36,34 @@ describe('spans of time and what is recorded where', () => {
       ['p', 100, 300, 187.5, 2, 0],
       ['r', undated, undated, undated, 0, 1],
     ]);
-    expect(words.answer).toBe(
-      'date: of 2 groups dated the middle is earliest in q (101 BC to 51 BC, n = 1) and latest in p (AD 100 to AD 300, n = 2).',
-    );
+    expect(words.answer).toBe('Of two dated groups the middle is earliest in q and latest in p.');
+    expect(words.because).toEqual([
+      'date, hull of the spans: q 101 BC to 51 BC (n = 1) and p AD 100 to AD 300 (n = 2).',
+    ]);
     expect(figures.date.caption).toContain('2 fragments without a closed date left out');
     expect(figures.date.data[0]).toMatchObject({ base: [-100, 100], x: [50, 200] });
     expect(figures.date.data[1].text).toEqual(['76 BC', 'AD 188']);
     expect(figures.date.layout.xaxis).toMatchObject({
       ticktext: ['200 BC', '100 BC', 'AD 1', 'AD 100', 'AD 200', 'AD 300'],
     });
-    const tables = Object.values(found.tables);
+    const tables = Object.values(made);
     expect(tables.map((table) => tableCsv(table).csv.split('\r\n')[0])).toEqual([
       expect.stringContaining('site'),
       'site,from (astronomical year; 0 = 1 BC),to (astronomical year; 0 = 1 BC),median of the middles (astronomical year; 0 = 1 BC),n dated,undated',
     ]);
-    expect(tableCsv(found.tables.spans).csv).toContain('q,-100,-50,-75,1,1');
-    const page = tablePart(found.tables.spans);
+    expect(tableCsv(made.spans).csv).toContain('q,-100,-50,-75,1,1');
+    const page = tablePart(made.spans);
     expect(page).toContain('<th scope="col" class="number">from</th>');
     expect(page).toContain('<span title="astronomical year -100">101 BC</span>');
   });
   it('counts the values of each attribute at each place', () => {
-    const { found, figures } = ask(summary, inputFrom(rows), {
+    const { tables: made, figures } = ask(summary, inputFrom(rows), {
       of: ['density1', 'fibre', 'structure'],
       by: ['site'],
       resamples: 0,
     });
-    expect(found.tables.recorded.columns.map(({ label }) => label)).toEqual([
-      'attribute',
-      'p (2)',
-      'q (2)',
-      'r (1)',
-    ]);
-    expect(found.tables.recorded.rows).toEqual([
+    expect(made.recorded.columns.map(({ label }) => label)).toEqual(['attribute', 'p (2)', 'q (2)', 'r (1)']);
+    expect(made.recorded.rows).toEqual([
       ['density1', 2, 0, 1],
       ['fibre', 1, 2, 0],
       ['structure', 0, 1, 0],

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { AnalysisInput, ResultTable } from '../../../src/analyses/contract.ts';
+import { printTurn } from '../../../src/analyses/phrasing.ts';
 import { summary } from '../../../src/analyses/summary/index.ts';
 import type { AttributeDefinition } from '../../../src/attributes/definition.ts';
 import { CELL_STATES, type CellState } from '../../../src/cells/reading.ts';
@@ -8,6 +9,8 @@ import type { Column, FragmentTable } from '../../../src/fragments/table.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { expectClose } from '../../numerics/close.ts';
 import { reference } from '../../references/reference.ts';
+import { faultsOfAnswer } from '../answer-rules.ts';
+import { demoAnswer, numbersWithoutSource, readable } from '../demo-answer.ts';
 
 type Cell = number | readonly [low: number, high: number] | CellState;
 
@@ -93,7 +96,12 @@ function recordsOf(table: ResultTable | undefined) {
 
 const ask = (input: AnalysisInput, options: object) => {
   const found = summary.compute(input, summary.options.parse(options));
-  return { found, words: summary.words(found), figures: summary.figures(found) };
+  return {
+    found,
+    tables: summary.tables(found),
+    words: summary.words(found),
+    figures: summary.figures(found),
+  };
 };
 
 interface Sample {
@@ -108,8 +116,8 @@ const { samples, tool, version } = reference<{ samples: Record<string, Sample> }
 
 describe(`numbers are described as ${tool} (${version}) does, within 1e-9`, () => {
   it.each(Object.entries(samples))('sample "%s"', (_, sample) => {
-    const { found } = ask(inputOf([numbers(sample.values)]), { of: ['spacing'] });
-    const [row] = recordsOf(found.tables.numbers);
+    const { tables } = ask(inputOf([numbers(sample.values)]), { of: ['spacing'] });
+    const [row] = recordsOf(tables.numbers);
     expect(row.n).toBe(sample.values.length);
     expectClose(row.mean as number, sample.mean[0]);
     expectClose(row.sd as number, sample.sd[0]);
@@ -125,8 +133,8 @@ describe(`numbers are described as ${tool} (${version}) does, within 1e-9`, () =
 describe('gaps', () => {
   it('are counted by their reason and enter no statistic', () => {
     const cells: Cell[] = [2, 'not-observed', 4, 'not-applicable', 'absent', 6, 'not-observed'];
-    const { found } = ask(inputOf([numbers(cells)]), { of: ['spacing'] });
-    const [row] = recordsOf(found.tables.numbers);
+    const { tables } = ask(inputOf([numbers(cells)]), { of: ['spacing'] });
+    const [row] = recordsOf(tables.numbers);
     expect(row).toMatchObject({
       n: 3,
       missing: 4,
@@ -139,26 +147,20 @@ describe('gaps', () => {
   });
 
   it('everywhere leave words instead of numbers, never a NaN', () => {
-    const { found, words, figures } = ask(inputOf([numbers(['not-observed', 'not-observed'])]), {
+    const { tables, words, figures } = ask(inputOf([numbers(['not-observed', 'not-observed'])]), {
       of: ['spacing'],
     });
-    const cells = (found.tables.numbers?.rows ?? []).flat();
+    const cells = (tables.numbers?.rows ?? []).flat();
     expect(cells.some((cell) => typeof cell === 'number' && Number.isNaN(cell))).toBe(false);
-    expect(words.answer).toBe('Spacing: no fragment has a value.');
+    expect(words.answer).toBe('Spacing has no value.');
     expect(Object.keys(figures)).toEqual(['spacing']);
   });
 
   it('of a yes/no attribute: absent is a value, not observed is a gap', () => {
     const column = kinds(pile, ['present', 'absent', null, 'absent', null]);
-    const { found } = ask(inputOf([column]), { of: ['pile'] });
+    const { tables } = ask(inputOf([column]), { of: ['pile'] });
     expect(
-      recordsOf(found.tables.kinds).map(({ term, count, share, n, missing }) => [
-        term,
-        count,
-        share,
-        n,
-        missing,
-      ]),
+      recordsOf(tables.kinds).map(({ term, count, share, n, missing }) => [term, count, share, n, missing]),
     ).toEqual([
       ['present', 1, 1 / 3, 3, 2],
       ['absent', 2, 2 / 3, 3, 2],
@@ -169,21 +171,23 @@ describe('gaps', () => {
 describe('interval readings', () => {
   // 2, <1, 3.5, <0.5, 1.5 with 0 as the lowest possible (as in Helsel 2012): the median is exactly 1.5.
   it('give the bounds of the median and keep the mean at midpoints', () => {
-    const { found } = ask(inputOf([numbers([2, [0, 1], 3.5, [0, 0.5], 1.5])]), { of: ['spacing'] });
-    const [row] = recordsOf(found.tables.numbers);
+    const { tables } = ask(inputOf([numbers([2, [0, 1], 3.5, [0, 0.5], 1.5])]), { of: ['spacing'] });
+    const [row] = recordsOf(tables.numbers);
     expect([row.medianLow, row.median, row.medianHigh]).toEqual([1.5, 1.5, 1.5]);
     expectClose(row.mean as number, (2 + 0.5 + 3.5 + 0.25 + 1.5) / 5, 1e-15);
     expect([row.min, row.max]).toEqual([0, 3.5]);
   });
 
   it('that are open-ended take away the mean but not the median', () => {
-    const { found, words } = ask(inputOf([numbers([1, 2, 3, 4, [30, Infinity]])]), { of: ['spacing'] });
-    const [row] = recordsOf(found.tables.numbers);
+    const { tables, words } = ask(inputOf([numbers([1, 2, 3, 4, [30, Infinity]])]), { of: ['spacing'] });
+    const [row] = recordsOf(tables.numbers);
     expect(row.mean).toEqual({ why: '1 of 5 readings is open-ended' });
     expect(row.sd).toEqual({ why: '1 of 5 readings is open-ended' });
     expect(row.max).toEqual({ why: 'a reading is open-ended' });
     expect([row.medianLow, row.median, row.medianHigh]).toEqual([3, 3, 3]);
-    expect(words.unless.map((turn) => turn.what).join(' ')).toContain('Open-ended readings in Spacing');
+    expect(words.unless.map(printTurn)).toContain(
+      'Open-ended readings in spacing: mean and standard deviation are not given; the median stands between its bounds.',
+    );
   });
 });
 
@@ -192,15 +196,33 @@ describe('groups', () => {
   const sites = kinds(site, ['Site 10', 'Site 10', 'Site 10', 'Site 2', 'Site 2', 'Site 2', 'Site 2', null]);
 
   it('are described each on its own and together, in natural order', () => {
-    const { found, words } = ask(inputOf([cells, sites]), { of: ['spacing'], by: ['site'] });
-    expect(recordsOf(found.tables.numbers).map((row) => [row.site, row.n, row.median])).toEqual([
+    const { tables, words } = ask(inputOf([cells, sites]), { of: ['spacing'], by: ['site'] });
+    expect(recordsOf(tables.numbers).map((row) => [row.site, row.n, row.median])).toEqual([
       ['Site 2', 4, 2.5],
       ['Site 10', 3, 20],
       ['all', 7, 4],
     ]);
-    expect(words.answer).toBe(
-      'Spacing (mm): medians of 2 groups run from 2.5 in Site 2 (n = 4) to 20 in Site 10 (n = 3).',
+    // Neither group has the five values that it takes to be quoted.
+    expect(words.answer).toBe('Spacing has a median of 4 mm for 7 fragments.');
+    expect(words.unless.map(printTurn)).toContain(
+      'Few values in Site 2 (4) and Site 10 (3): nothing is typical of so few, and they are not quoted.',
     );
+  });
+
+  it('of enough values are set in order by their medians, and equal ones are called equal', () => {
+    const both = (more: number) => {
+      const { words } = ask(
+        inputOf([
+          numbers([1, 2, 3, 4, 5, 1 + more, 2 + more, 3 + more, 4 + more, 5 + more]),
+          kinds(site, [...Array(5).fill('Holm'), ...Array(5).fill('Ness')]),
+        ]),
+        { of: ['spacing'], by: ['site'] },
+      );
+      return words.answer;
+    };
+    expect(both(7)).toBe('Spacing is least in Holm and greatest in Ness (medians 3 and 10 mm).');
+    expect(both(-0.5)).toBe('Spacing is least in Ness and greatest in Holm (medians 2.5 and 3 mm).');
+    expect(both(0)).toBe('Spacing has the same median in all two, 3 mm.');
   });
 
   it('leave out what has no group, and say so', () => {
@@ -213,8 +235,8 @@ describe('groups', () => {
   });
 
   it('below three values have no standard deviation', () => {
-    const { found } = ask(inputOf([numbers([1, 2])]), { of: ['spacing'] });
-    expect(recordsOf(found.tables.numbers)[0].sd).toEqual({ why: 'not given for fewer than 3 values' });
+    const { tables } = ask(inputOf([numbers([1, 2])]), { of: ['spacing'] });
+    expect(recordsOf(tables.numbers)[0].sd).toEqual({ why: 'not given for fewer than 3 values' });
   });
 
   it('stay the same when the rows change places', () => {
@@ -226,7 +248,7 @@ describe('groups', () => {
       { of: ['spacing'], by: ['site'] },
     );
     const forth = ask(inputOf([cells, sites]), { of: ['spacing'], by: ['site'] });
-    expect(back.found.tables).toEqual(forth.found.tables);
+    expect(back.tables).toEqual(forth.tables);
   });
 
   it('cannot be formed by a number', () => {
@@ -239,8 +261,8 @@ describe('groups', () => {
 describe('items', () => {
   it('count once, however many fragments survive of them', () => {
     const items = ['A', 'A', 'A', 'B', 'C'];
-    const { found } = ask(inputOf([numbers([1, 2, 9, 4, 'not-observed'])], items), { of: ['spacing'] });
-    const [row] = recordsOf(found.tables.numbers);
+    const { tables } = ask(inputOf([numbers([1, 2, 9, 4, 'not-observed'])], items), { of: ['spacing'] });
+    const [row] = recordsOf(tables.numbers);
     // Item A stands at the median of its fragments, 2; so the mean of A and B is 3.
     expect(row).toMatchObject({ n: 2, items: 2, fragments: 4, missing: 1, mean: 3 });
   });
@@ -250,11 +272,31 @@ describe('shares of kinds', () => {
   // Wilson limits of 15 in 148 at 95 %: Newcombe 1998, Stat. Med. 17:857 (case from memory), R 4.2.2 prop.test.
   it('carry score limits', () => {
     const cells = Array.from({ length: 148 }, (_, row) => (row < 15 ? 'open' : 'close'));
-    const { found, words } = ask(inputOf([kinds(site, cells)]), { of: ['site'] });
-    const [open] = recordsOf(found.tables.kinds);
+    const { tables, words } = ask(inputOf([kinds(site, cells)]), { of: ['site'] });
+    const [open] = recordsOf(tables.kinds);
     expect(open).toMatchObject({ term: 'open', count: 15, n: 148 });
     expect(open.low as number).toBeCloseTo(0.062386, 6);
     expect(open.high as number).toBeCloseTo(0.160487, 6);
-    expect(words.answer).toBe('Site: of 148 fragments, close 133 and open 15.');
+    expect(words.answer).toBe('Commonest in site is close, 133 of 148 fragments.');
+    expect(words.because).toEqual([
+      'Site, 148 fragments: close 133 (90 %, limits 84 to 94 %) and open 15 (10 %, limits 6 to 16 %).',
+    ]);
   });
+  it('that are equal are a tie, and those not told apart are said to be so', () => {
+    const cells = [...Array(12).fill('a'), ...Array(12).fill('b'), ...Array(2).fill('c')];
+    const tie = ask(inputOf([kinds(site, cells)]), { of: ['site'] });
+    expect(tie.words.answer).toBe('Commonest in site are a and b (a tie of two).');
+    // 12 against 9: sign test p = 0.66 (R binom.test).
+    const near = ask(inputOf([kinds(site, [...Array(12).fill('a'), ...Array(9).fill('b')])]), {
+      of: ['site'],
+    });
+    expect(near.words.answer).toBe('Commonest in site are a and b (not told apart).');
+  });
+});
+
+it.each(['made', 'spacing'])('the demo: %s, as read and kept', async (id) => {
+  const result = demoAnswer(id);
+  expect(faultsOfAnswer(result.words)).toEqual([]);
+  expect(numbersWithoutSource(result.words, result.tables, [result.n.items, 95])).toEqual([]);
+  await expect(readable(result)).toMatchFileSnapshot(`snapshots/demo-${id}.txt`);
 });

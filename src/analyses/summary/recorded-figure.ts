@@ -1,37 +1,8 @@
-import type { Figure, ResultTable, TableCell } from '../contract.ts';
+import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, SEQUENTIAL } from '../figure-style.ts';
-
-/** How many records of one group have a value of one attribute. */
-export interface RecordedCell {
-  readonly attribute: string;
-  readonly label: string;
-  readonly group: string;
-  readonly n: number;
-  readonly of: number;
-}
-
-/** With fewer attributes the tables themselves are as short. */
-export const FEWEST_FOR_MATRIX = 3;
+import type { RecordedCell } from './found.ts';
 
 const distinct = (values: readonly string[]) => [...new Set(values)];
-
-/** Attributes down, groups across: what nobody recorded at a place is no finding there. */
-export function recordedTable(cells: readonly RecordedCell[], by: string): ResultTable {
-  const groups = distinct(cells.map(({ group }) => group));
-  const sizeOf = (group: string) => cells.find((cell) => cell.group === group)?.of ?? 0;
-  return {
-    title: 'What is recorded where',
-    columns: [
-      { id: 'attribute', label: 'attribute' },
-      ...groups.map((group, place) => ({ id: `group${place + 1}`, label: `${group} (${sizeOf(group)})` })),
-    ],
-    rows: distinct(cells.map(({ label }) => label)).map((label): TableCell[] => [
-      label,
-      ...groups.map((group) => cells.find((cell) => cell.label === label && cell.group === group)?.n ?? 0),
-    ]),
-    note: `Records with a value, by ${by.toLowerCase()}; in brackets all records of it. An attribute without a value there was not recorded, or there was nothing of it: the two look alike.`,
-  };
-}
 
 /** The same as a matrix, darker where more is recorded. */
 export function recordedFigure(cells: readonly RecordedCell[], by: string, unit: string): Figure {
