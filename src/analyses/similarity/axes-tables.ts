@@ -100,7 +100,7 @@ export function axesTables({
       note:
         'why' in axes.againstDates
           ? `Not set against dates: ${axes.againstDates.why}. The axis has no direction of its own.`
-          : `Against the dates: Spearman rho ${printNumber(axes.againstDates.rho)} (${printNumber(axes.againstDates.low)} to ${printNumber(axes.againstDates.high)} within the spans), ${printP(axes.againstDates.p)} (${axes.againstDates.method}), n = ${axes.againstDates.n}: ${axes.againstDates.told}. The axis has no direction of its own; it is turned so that it runs with the dates. Order along an axis is an order in time only where nothing else orders the kinds.`,
+          : `Against the dates: Spearman rho ${printNumber(axes.againstDates.rho, 2)} (${printNumber(axes.againstDates.low, 2)} to ${printNumber(axes.againstDates.high, 2)} within the spans), ${printP(axes.againstDates.p)} (${axes.againstDates.method}), n = ${axes.againstDates.n}: ${axes.againstDates.told}. The axis has no direction of its own; it is turned so that it runs with the dates. Order along an axis is an order in time only where nothing else orders the kinds.`,
     },
   };
 }

@@ -15,7 +15,7 @@ import { levelSaid } from '../level-said.ts';
 import { LEAST_RANKED } from '../likeness-rank.ts';
 import { toldAt } from '../verdicts.ts';
 import { distanceTests } from './distance.ts';
-import { assemblageDiversity } from './diversity.ts';
+import { assemblageDiversity, leastCoverage } from './diversity.ts';
 import type { AxisPlaces, Newcomer, SimilarityFound } from './found.ts';
 import { itemsOf, likenessOf, placeLate, type TypedSite, typedSites } from './newcomers.ts';
 import type { SimilarityOptions } from './options.ts';
@@ -79,6 +79,8 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
   const sizes = table.counts.map((line) => line.reduce((sum, count) => sum + count, 0));
   const enough = sizes.filter((size) => size >= LEAST_RAREFIED);
   const rarefiedTo = (enough.length > 0 ? enough : sizes).reduce((least, size) => Math.min(least, size));
+  const large = table.counts.filter((_, row) => sizes[row] >= LEAST_RAREFIED);
+  const coverageTo = leastCoverage(large.length > 0 ? large : table.counts);
   const ranking = rankPairs(table, options, random.stream('ranking'));
   const told = adjusted.map((p) => toldAt(p, options.confidence));
   const itemsFewerThan = (most: number) =>
@@ -116,9 +118,16 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
     })),
     foundOrder: Array.from(leafOrder(linkage(unlikeness(likeness, options.coefficient), 'average'))),
     diversity: table.counts.map((counts, row) =>
-      assemblageDiversity(counts, items[row], rarefiedTo, options, random.stream(`diversity ${row}`)),
+      assemblageDiversity(
+        counts,
+        items[row],
+        { size: rarefiedTo, coverage: coverageTo },
+        options,
+        random.stream(`diversity ${row}`),
+      ),
     ),
     rarefiedTo,
+    coverageTo,
     whereWhen,
     axes,
     newcomers: newcomersOf(table, items, axes, typed, options, random.stream('newcomers')),

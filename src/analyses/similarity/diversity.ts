@@ -1,59 +1,107 @@
 import { chaoInterval } from '../../numerics/assemblages/chao.ts';
 import { diversity, rarefiedRichness } from '../../numerics/assemblages/diversity.ts';
-import { drawnCounts } from '../../numerics/assemblages/draws.ts';
+import { diversityLimits } from '../../numerics/assemblages/diversity-limits.ts';
+import type { ItemKinds } from '../../numerics/assemblages/draws.ts';
+import {
+  richnessAtCoverage,
+  sameKind,
+  sampleCoverage,
+  shannonEstimate,
+} from '../../numerics/assemblages/hill.ts';
+import { exp } from '../../numerics/foundation/elementary.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
-import { bootstrapInterval } from '../../numerics/resampling/bootstrap.ts';
 import type { Unavailable } from '../contract.ts';
 import type { AssemblageDiversity, Measure } from './found.ts';
 import type { SimilarityOptions } from './options.ts';
 
+/** Where assemblages are compared: in samples of one size, and of one coverage. */
+export interface ComparedAt {
+  readonly size: number;
+  readonly coverage: number | Unavailable;
+}
+
+/** The least coverage of the assemblages, at which all can be compared. */
+export function leastCoverage(counts: readonly (readonly number[])[]): number | Unavailable {
+  const known = counts
+    .map((line) => sampleCoverage(line))
+    .filter((value): value is number => typeof value === 'number' && value > 0);
+  return known.length === 0
+    ? { why: 'no assemblage has two items of one kind' }
+    : known.reduce((least, value) => Math.min(least, value));
+}
+
 /**
- * How many kinds each assemblage holds and how evenly, with limits: Shannon, Simpson, evenness and rarefied
- * richness by drawing items again, Chao's estimate by its log-normal limits.
- *
- * @param size records to which richness is rarefied.
+ * How many kinds each assemblage comes from and how evenly they are spread, what it has not met made up for, with
+ * limits: of Chao's estimate of all kinds by his log-normal ones, of the others by `diversityLimits`.
  */
 export function assemblageDiversity(
   counts: readonly number[],
-  items: readonly Float64Array[],
-  size: number,
+  items: ItemKinds,
+  at: ComparedAt,
   options: SimilarityOptions,
   random: Random,
 ): AssemblageDiversity {
-  const columns = counts.length;
-  const measure = (name: string, statistic: (counts: ArrayLike<number>) => number | Unavailable): Measure => {
-    const value = statistic(counts);
+  const { coverage } = at;
+  const estimators = {
+    rarefied: (values: ArrayLike<number>) => rarefiedRichness(values, at.size),
+    atCoverage: (values: ArrayLike<number>) =>
+      typeof coverage === 'number' ? richnessAtCoverage(values, coverage) : coverage,
+    shannon: shannonEstimate,
+    simpson: (values: ArrayLike<number>) => {
+      const same = sameKind(values);
+      return typeof same === 'number' ? 1 - same : same;
+    },
+  };
+  const names = ['rarefied', 'atCoverage', 'shannon', 'simpson'] as const;
+  const found = names.map((name) => estimators[name](counts));
+  const limits = diversityLimits(
+    counts,
+    items,
+    names.map((name) => (values) => {
+      const value = estimators[name](values);
+      return typeof value === 'number' ? value : Number.NaN;
+    }),
+    [
+      [1, Number.POSITIVE_INFINITY],
+      [1, Number.POSITIVE_INFINITY],
+      [0, Number.POSITIVE_INFINITY],
+      [0, 1],
+    ],
+    { random, resamples: options.resamples, confidence: options.confidence },
+  );
+  const [rarefied, atCoverage, shannon, simpson] = found.map((value, which): Measure => {
+    const limit = limits[which];
     if (typeof value !== 'number') return { value, low: value, high: value };
-    const interval = bootstrapInterval(
-      [items.length],
-      ([choice]) => {
-        const again = statistic(drawnCounts(items, choice, columns));
-        return typeof again === 'number' ? again : Number.NaN;
-      },
-      { random: random.stream(name), resamples: options.resamples, level: options.confidence },
-    );
-    return 'why' in interval
-      ? { value, low: interval, high: interval }
-      : { value, low: interval.low, high: interval.high };
-  };
-  const of = (key: 'shannon' | 'simpson' | 'evenness') => (values: ArrayLike<number>) => {
-    const found = diversity(values);
-    return 'why' in found ? found : found[key];
-  };
+    return 'why' in limit ? { value, low: limit, high: limit } : { value, low: limit.low, high: limit.high };
+  });
   const whole = diversity(counts);
   const chao = chaoInterval(counts, options.confidence);
   return {
     n: counts.reduce((sum, count) => sum + count, 0),
     items: items.length,
     richness: counts.filter((count) => count > 0).length,
-    rarefied: measure('rarefied', (values) => rarefiedRichness(values, size)),
-    shannon: measure('shannon', of('shannon')),
-    simpson: measure('simpson', of('simpson')),
-    evenness: measure('evenness', of('evenness')),
+    coverage: sampleCoverage(counts),
+    rarefied,
+    atCoverage,
     chao1: {
       value: 'why' in whole ? whole : whole.chao1,
       low: 'why' in chao ? chao : chao.low,
       high: 'why' in chao ? chao : chao.high,
     },
+    // The same limits on the scale of numbers of kinds: exp of the entropy, 1 / (1 - Simpson).
+    common: turned(shannon, exp),
+    dominant: turned(simpson, (value) => 1 / (1 - value)),
+    shannon,
+    simpson,
+    evenness: 'why' in whole ? whole : whole.evenness,
   };
+}
+
+function turned({ value, low, high }: Measure, by: (value: number) => number): Measure {
+  const turn = (one: number | Unavailable) => (typeof one === 'number' ? by(one) : one);
+  if (value === 1 && by(1) === Number.POSITIVE_INFINITY) {
+    const why = { why: 'no two items are of one kind' };
+    return { value: why, low: why, high: why };
+  }
+  return { value: turn(value), low: turn(low), high: turn(high) };
 }

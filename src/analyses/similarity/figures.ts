@@ -121,7 +121,7 @@ function diversityFigure(found: SimilarityFound): Figure {
       height: 130 + 28 * table.rows.length,
     }),
     caption:
-      `Kinds of ${found.kindsLabel} in each assemblage: expected in a draw of ${rarefiedTo} ${unit}s (rarefaction), with ${printNumber(found.options.confidence * 100)} % limits by ` +
-      `drawing items again, and seen in all; in brackets ${unit}s counted.`,
+      `Kinds of ${found.kindsLabel} in each assemblage: expected in a draw of ${rarefiedTo} ${unit}s (rarefaction), with ${printNumber(found.options.confidence * 100)} % limits, ` +
+      `and seen in all; in brackets ${unit}s counted.`,
   };
 }

@@ -21,12 +21,21 @@ export interface Measure {
 export interface AssemblageDiversity {
   readonly n: number;
   readonly items: number;
+  /** Kinds seen. */
   readonly richness: number;
+  /** Share of the whole that is of kinds seen. */
+  readonly coverage: number | Unavailable;
+  /** Kinds in a sample of the size, or of the coverage, at which all are compared. */
   readonly rarefied: Measure;
+  readonly atCoverage: Measure;
+  /** Of the whole, unseen kinds made up for: Hill numbers of order 0, 1 and 2. */
+  readonly chao1: Measure;
+  readonly common: Measure;
+  readonly dominant: Measure;
   readonly shannon: Measure;
   readonly simpson: Measure;
-  readonly evenness: Measure;
-  readonly chao1: Measure;
+  /** Of the kinds seen. */
+  readonly evenness: number | Unavailable;
 }
 
 /** p of "both are draws from one source" for a pair, plain and adjusted (Holm) over the pairs. */
@@ -129,6 +138,8 @@ export interface SimilarityFound extends Findings {
   readonly diversity: readonly AssemblageDiversity[];
   /** Records to which richness is rarefied. */
   readonly rarefiedTo: number;
+  /** Coverage at which kinds are compared: the least of the assemblages large enough. */
+  readonly coverageTo: number | Unavailable;
   readonly whereWhen: WhereWhen;
   readonly axes: AxisPlaces | Unavailable;
   /** Assemblages placed on the axes afterwards: those of the table that were named, then those typed in. */

@@ -106,19 +106,14 @@ function pairsTable({ table, likeness, intervals, sameSource, options }: Similar
   };
 }
 
-function diversityTable({
-  table,
-  diversity,
-  rarefiedTo,
-  assemblagesLabel,
-  options,
-  unit,
-}: SimilarityFound): ResultTable {
+function diversityTable(found: SimilarityFound): ResultTable {
+  const { table, diversity, rarefiedTo, coverageTo, assemblagesLabel, options, unit } = found;
   const limits = (id: string, label: string) => [
     col(id, label),
     col(`${id}Low`, `${label} at least`),
     col(`${id}High`, `${label} at most`),
   ];
+  const equal = typeof coverageTo === 'number' ? ` of ${printNumber(coverageTo * 100)} %` : '';
   return {
     title: 'Diversity',
     columns: [
@@ -126,31 +121,36 @@ function diversityTable({
       col('n', 'n'),
       col('items', 'items'),
       col('richness', 'kinds'),
+      col('coverage', 'coverage'),
       ...limits('rarefied', `kinds in ${rarefiedTo} ${unit}s`),
+      ...limits('atCoverage', `kinds at coverage${equal}`),
+      ...limits('chao1', 'all kinds'),
+      ...limits('common', 'common kinds'),
+      ...limits('dominant', 'dominant kinds'),
       ...limits('shannon', 'Shannon'),
       ...limits('simpson', 'Simpson'),
-      ...limits('evenness', 'evenness'),
-      ...limits('chao1', 'Chao 1'),
+      col('evenness', 'evenness of the kinds seen'),
     ],
     rows: table.rows.map((label, row): TableCell[] => {
-      const { n, items, richness, ...measures } = diversity[row];
-      const { rarefied, shannon, simpson, evenness, chao1 } = measures;
+      const { n, items, richness, coverage, evenness, ...measures } = diversity[row];
+      const { rarefied, atCoverage, chao1, common, dominant, shannon, simpson } = measures;
       return [
         label,
         n,
         items,
         richness,
-        ...[rarefied, shannon, simpson, evenness, chao1].flatMap(({ value, low, high }) => [
-          value,
-          low,
-          high,
-        ]),
+        coverage,
+        ...[rarefied, atCoverage, chao1, common, dominant, shannon, simpson].flatMap(
+          ({ value, low, high }) => [value, low, high],
+        ),
+        evenness,
       ];
     }),
-    briefly: ['assemblage', 'n', 'richness', 'rarefied', 'shannon', 'simpson', 'evenness', 'chao1'],
+    briefly: ['assemblage', 'n', 'richness', 'coverage', 'atCoverage', 'chao1', 'common', 'dominant'],
     note:
-      `Shannon in natural units, Simpson as 1 - sum p², evenness after Pielou; limits at ${printNumber(options.confidence * 100)} % by drawing items again, ` +
-      'for Chao 1 log-normal (Chao 1987). What a draw never saw it cannot show again, so resampled limits of richness are low rather than high.',
+      'Of the whole that each was drawn from, kinds not met made up for: all kinds after Chao 1984, common ones from Shannon (Chao, Wang & Jost 2013), dominant ones from Simpson without bias: ' +
+      'Hill numbers of order 0, 1 and 2. Coverage: the share of the whole that is of kinds seen; at equal coverage samples are equally complete (Chao & Jost 2012). ' +
+      `Limits at ${printLevel(options.confidence)}: the estimate and its own error, of all kinds log-normal (Chao 1987). Evenness after Pielou, of the sample.`,
   };
 }
 

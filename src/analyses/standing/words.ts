@@ -76,7 +76,7 @@ function recordedTurn({ ranking, asRecorded }: StandingFound): string[] {
   if (asRecorded === null || 'why' in ranking.most || 'why' in asRecorded.most) return [];
   if (isOther(ranking.most, asRecorded.most))
     return [
-      `; as recorded it would be ${printSome(asRecorded.most.labels, 2)}`,
+      `; as recorded ${printSome(asRecorded.most.labels, 2)}`,
       `; as recorded, ${asRecorded.most.labels[0]}`,
     ];
   return [];

@@ -63,6 +63,7 @@ export function rarefiedRichness(counts: ArrayLike<number>, size: number): numbe
   );
 }
 
-function logChoose(n: number, k: number): number {
+/** Logarithm of the number of ways to choose k of n. */
+export function logChoose(n: number, k: number): number {
   return gammaln(n + 1) - gammaln(k + 1) - gammaln(n - k + 1);
 }

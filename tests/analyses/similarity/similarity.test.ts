@@ -314,6 +314,55 @@ describe('the verdict', () => {
   });
 });
 
+describe('diversity', () => {
+  const diversityOf = (table: Readonly<Record<string, readonly number[]>>, options: object = {}) =>
+    ask(similarity, inputFrom(rowsOf(table)), { ...question, ...options });
+
+  it('is compared at the coverage of the least complete assemblage, whatever the sizes', () => {
+    const { tables, found } = diversityOf({ a: [20, 10, 5, 2, 1, 1], b: [6, 2, 1, 1, 1, 0] });
+    const [a, b] = linesOf(tables.diversity);
+    expectClose(found.coverageTo as number, b.coverage as number);
+    expectClose(b.atCoverage as number, 5);
+    expect(a.atCoverage as number).toBeLessThan(6);
+    expect(a.coverage as number).toBeGreaterThan(b.coverage as number);
+  });
+
+  it('gives numbers of kinds on the scale of the entropy and of Simpson, with the same limits', () => {
+    const [a] = linesOf(diversityOf({ a: [9, 5, 3, 2, 1], b: [4, 4, 4, 4, 4] }).tables.diversity);
+    for (const end of ['', 'Low', 'High']) {
+      expectClose(Math.log(a[`common${end}`] as number), a[`shannon${end}`] as number, 1e-9);
+      expectClose(1 - 1 / (a[`dominant${end}`] as number), a[`simpson${end}`] as number, 1e-9);
+    }
+  });
+
+  it('never gives limits that leave out their value or have no width, however poor the sample', () => {
+    const poor = { a: [1, 0, 0], b: [5, 1, 0], c: [2, 2, 2], d: [0, 0, 9], e: [1, 1, 1], f: [12, 1, 0] };
+    const lines = linesOf(diversityOf(poor).tables.diversity);
+    let seen = 0;
+    for (const line of lines) {
+      for (const id of ['rarefied', 'atCoverage', 'chao1', 'common', 'dominant', 'shannon', 'simpson']) {
+        const [value, low, high] = [line[id], line[`${id}Low`], line[`${id}High`]];
+        if (typeof low !== 'number' || typeof high !== 'number' || typeof value !== 'number') continue;
+        seen++;
+        expect(low).toBeLessThanOrEqual(value);
+        expect(high).toBeGreaterThanOrEqual(value);
+        expect(high).toBeGreaterThan(low);
+      }
+    }
+    expect(seen).toBeGreaterThan(15);
+  });
+
+  it('has wider limits at a higher confidence', () => {
+    const width = (confidence: number) => {
+      const [a] = linesOf(
+        diversityOf({ a: [9, 5, 3, 2, 1], b: [4, 4, 4, 4, 4] }, { confidence }).tables.diversity,
+      );
+      return (a.shannonHigh as number) - (a.shannonLow as number);
+    };
+    expect(width(0.99)).toBeGreaterThan(1.2 * width(0.9));
+  });
+});
+
 describe('counted at the level that all record', () => {
   const structure = (site: string, counts: Readonly<Record<string, number>>) =>
     Object.entries(counts).flatMap(([kind, count]) =>

@@ -338,7 +338,7 @@ describe('counted at the level that all record', () => {
     const { words, found, tables } = asked('common');
     expect(found.likeness.map(({ label }) => label)).toEqual(['q', 'r']);
     expectClose(found.likeness[0].value, 200);
-    expect(words.answer).toMatch(/^In structure p is most like q.*; as recorded it would be r/);
+    expect(words.answer).toMatch(/^In structure p is most like q.*; as recorded r/);
     expect(words.unless[0]).toMatchObject({ what: 'Counted by the words as recorded', overturns: true });
     expect(tables.likeness.note).toContain('since q says no more of 16 of 16');
     const structures = linesOf(tables.apart).find(({ attribute }) => attribute === 'structure');
