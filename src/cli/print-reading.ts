@@ -1,4 +1,5 @@
 import { printCount } from '../analyses/phrasing.ts';
+import { looksLikeCounts } from '../sources/looks-like-counts.ts';
 import type { ColumnReading, LedgerEntry, SourceReading } from '../sources/source-reading.ts';
 import type { Terminal } from './terminal.ts';
 import { tame, textTable, wrap } from './text-table.ts';
@@ -58,6 +59,12 @@ export function printReading(terminal: Terminal, reading: SourceReading): void {
     if (rest > 0) terminal.out(`and ${rest} more of the kind.\n`);
   }
   printSuggestions(terminal, reading.columns);
+  const counted = looksLikeCounts(reading);
+  if (counted.length > 0) {
+    const shown = counted.slice(0, 3).map((header) => `"${header}"`);
+    const sentence = `${counted.length} columns (${shown.join(', ')} …) look like counts of kinds, place by place: --counts reads them so.`;
+    terminal.out(`\n${wrap(tame(sentence), width).join('\n')}\n`);
+  }
 }
 
 /** How many columns wait for a confirmation, and which of them "take all" would take. */

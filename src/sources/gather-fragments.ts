@@ -33,6 +33,7 @@ export function applyGather(
 const WHY: Readonly<Record<Move['rule'], string>> = {
   gathered: 'The row is one of several of the same fragment.',
   contradiction: 'Rows of one fragment differ here; the first was kept.',
+  counted: 'A count of one kind at one place; it became a row of its own, or none where it is nought.',
   'key-value': 'The line holds a key and its value.',
 };
 

@@ -93,6 +93,21 @@ export const longForm = z
   })
   .describe('Several rows a fragment, one reading a row');
 
+export const countsRule = z
+  .strictObject({
+    attribute: attributeId.optional().describe('Attribute whose kinds the columns count, e.g. "structure"'),
+    place: attributeId.default('site').describe('Attribute that the first column names'),
+    columns: z
+      .array(text)
+      .min(1)
+      .optional()
+      .describe('Headers of the columns that count; default: all of whole or half counts but totals'),
+    base: text
+      .optional()
+      .describe('Header of the column with the number of objects of which the columns give per cent'),
+  })
+  .describe('A table of counts, one row a place and one column a kind');
+
 export const layoutRule = z.strictObject({
   headerRow: z
     .number()
@@ -110,6 +125,7 @@ export const layoutRule = z.strictObject({
   transposed: z.boolean().optional().describe('One row an attribute, one column a fragment'),
   keyValue: z.boolean().optional().describe('Blocks of "key: value" lines, one block a fragment'),
   longForm: z.union([longForm, z.literal(false)]).optional(),
+  counts: countsRule.optional(),
   gather: z.boolean().optional().describe('Rows with the same fragment id are readings of one fragment'),
   raggedRows: z
     .enum(['pad', 'set-aside'])
@@ -155,6 +171,7 @@ export const sourceProfile = z.strictObject({
 export type SourceProfile = z.infer<typeof sourceProfile>;
 export type ColumnRule = z.infer<typeof columnRule>;
 export type LayoutRule = z.infer<typeof layoutRule>;
+export type CountsRule = z.infer<typeof countsRule>;
 export type LongForm = z.infer<typeof longForm>;
 export type SplitRule = NonNullable<ColumnRule['split']>;
 export type SplitTarget = SplitRule['into'][number];

@@ -1,4 +1,5 @@
 import type { Register } from '../attributes/definition.ts';
+import { QUANTITY } from '../fragments/quantity.ts';
 import { assembleTable, TEXT_COLUMN_PREFIX } from './assemble.ts';
 import { checkTranslations } from './check-terms.ts';
 import { columnEvidence } from './column-evidence.ts';
@@ -7,6 +8,7 @@ import { decodeBytes } from './decode.ts';
 import { decideDecimal, decimalEvidence, decimalHabit, detectDelimiter } from './dialect.ts';
 import { applyGather, type Sheet } from './gather-fragments.ts';
 import { isBlank } from './layout/cell-shapes.ts';
+import { KIND_HEADER, QUANTITY_HEADER } from './layout/counts.ts';
 import { layOut } from './layout/layout.ts';
 import { enter, type Ledger, openLedger, sortLedger } from './ledger.ts';
 import { enterCrossChecks, fieldsCounted } from './ledger-checks.ts';
@@ -65,17 +67,36 @@ export function readTexts(grid: readonly (readonly string[])[], options: ReadOpt
   return readGrid(grid, { delimiter: ',', encoding: 'utf-8' }, profile, openLedger(options.name), options);
 }
 
+/** What the columns of a table of counts feed, where the profile does not say it of them already. */
+function withCountColumns(
+  profile: SourceProfile,
+  headers: readonly string[],
+  register: Register,
+): SourceProfile {
+  const { counts } = profile.layout;
+  if (counts === undefined) return profile;
+  const named = new Set(profile.columns.flatMap(({ header }) => header));
+  const first = headers[0] ?? '';
+  const rules = [
+    ...(counts.attribute === undefined ? [] : [{ header: KIND_HEADER, attribute: counts.attribute }]),
+    ...(register.attributes.has(QUANTITY) ? [{ header: QUANTITY_HEADER, attribute: QUANTITY }] : []),
+    ...(first === KIND_HEADER ? [] : [{ header: first, attribute: counts.place }]),
+  ].filter(({ header }) => !named.has(header));
+  return { ...profile, columns: [...profile.columns, ...rules] };
+}
+
 function readGrid(
   grid: readonly (readonly string[])[],
   found: Omit<Dialect, 'decimal'>,
-  profile: SourceProfile,
+  given: SourceProfile,
   ledger: Ledger,
   options: ReadOptions,
   lines = grid.length,
 ): SourceReading {
   const { name, register } = options;
-  checkTranslations(profile, register, name);
-  const laidOut = layOut(grid, name, profile.layout, register);
+  checkTranslations(given, register, name);
+  const laidOut = layOut(grid, name, given.layout, register);
+  const profile = withCountColumns(given, laidOut.headers, register);
   ledgerLayout(laidOut, ledger);
   const { plans: named, faults: columnFaults } = planColumns({
     headers: laidOut.headers,

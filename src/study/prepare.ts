@@ -3,6 +3,7 @@ import type { Register } from '../attributes/definition.ts';
 import { InputError } from '../errors.ts';
 import { deriveColumns } from '../fragments/derive.ts';
 import { collapseItems } from '../fragments/items.ts';
+import { oneRowEach } from '../fragments/quantity.ts';
 import { selectRows } from '../fragments/select.ts';
 import { takeRows } from '../fragments/subset.ts';
 import type { Column, FragmentTable } from '../fragments/table.ts';
@@ -97,7 +98,7 @@ export function prepareStudy(
   const unit = witness.status === 'confirmed' ? study.unit : 'fragment';
   const all = deriveColumns(table, register);
   const selection = selectRows(all, study.select, register);
-  const fragments = takeRows(all, selection.rows);
+  const fragments = oneRowEach(takeRows(all, selection.rows));
   const collapsed = collapseItems(fragments, register);
   return {
     study,

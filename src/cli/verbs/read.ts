@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
 import { Command, Option } from 'commander';
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
-import { defaultRegister } from '../../attributes/register.ts';
+import { defaultRegister, extendRegister } from '../../attributes/register.ts';
 import { InputError } from '../../errors.ts';
 import { withRoles } from '../../sources/align.ts';
 import { combineSources } from '../../sources/combine.ts';
@@ -29,6 +29,8 @@ interface ReadOptions {
   readonly pieces?: SourceProfile['pieces'];
   readonly acceptSuggestions?: true;
   readonly asIs?: true;
+  readonly counts?: string | true;
+  readonly base?: string;
   readonly saveProfile?: string | true;
   readonly saveStudy?: string | true;
   readonly ledger?: string;
@@ -54,6 +56,11 @@ export const readVerb: Verb = (terminal, setStatus) =>
       '--as-is',
       'take the columns that are not recognised as they are: numbers, kinds, yes/no or text, as their cells show',
     )
+    .option(
+      '--counts [attribute]',
+      'a table of counts, one row a place and one column a kind; of what attribute the kinds are, if one is recorded',
+    )
+    .option('--base <header>', 'with --counts: the column of totals of which the others give per cent')
     .option('--save-profile [file]', 'write the profile; beside the table unless a file is named')
     .option(
       '--save-study [file]',
@@ -101,7 +108,8 @@ async function readAll(paths: readonly string[], options: ReadOptions, terminal:
   for (const [place, path] of paths.entries()) {
     if (paths.length > 1) terminal.progress(place / paths.length, `reading ${path}`);
     const named = await profileFor(path, options.profile);
-    const profile = withPieces(named.profile, options.pieces);
+    if (options.counts === true) register = withKinds(register);
+    const profile = withCounts(withPieces(named.profile, options.pieces), options);
     const settings = {
       name: path === FROM_PIPE ? 'stdin' : basename(path),
       register,
@@ -115,7 +123,11 @@ async function readAll(paths: readonly string[], options: ReadOptions, terminal:
       proposals.push(...own.proposals);
     }
     const stands =
-      !named.packaged && options.pieces === undefined && !options.acceptSuggestions && !options.asIs;
+      !named.packaged &&
+      options.pieces === undefined &&
+      options.counts === undefined &&
+      !options.acceptSuggestions &&
+      !options.asIs;
     tables.push({
       path,
       reading,
@@ -123,7 +135,10 @@ async function readAll(paths: readonly string[], options: ReadOptions, terminal:
     });
   }
   terminal.endProgress();
-  const attributes = proposals.flatMap(({ attribute }) => (attribute === undefined ? [] : [attribute]));
+  const attributes = [
+    ...(options.counts === true ? [KIND] : []),
+    ...proposals.flatMap(({ attribute }) => (attribute === undefined ? [] : [attribute])),
+  ];
   return { tables, register, proposals, attributes };
 }
 
@@ -169,6 +184,33 @@ function refuseForSeveral(paths: readonly string[], options: ReadOptions): void 
     );
   if (paths.includes(FROM_PIPE))
     throw new InputError('a table from the pipe is read by itself', {}, 'save it as a file and name that');
+}
+
+/** The kinds that a table of counts has in its header, where they are of no attribute that is recorded. */
+const KIND: AttributeDefinition = {
+  id: 'kind',
+  label: 'Kind',
+  block: 'structure',
+  scale: 'nominal',
+  source: 'headers of the table of counts',
+};
+
+function withKinds(register: Register): Register {
+  return register.attributes.has(KIND.id) ? register : extendRegister(register, { attributes: [KIND] });
+}
+
+function withCounts(
+  profile: SourceProfile | undefined,
+  { counts, base }: ReadOptions,
+): SourceProfile | undefined {
+  if (counts === undefined) return profile;
+  const given = profile ?? sourceProfile.parse({});
+  const rule = {
+    attribute: counts === true ? KIND.id : counts,
+    place: 'site',
+    ...(base === undefined ? {} : { base }),
+  };
+  return { ...given, layout: { ...given.layout, counts: rule } };
 }
 
 /** An answer given on the command line goes before the profile's. */

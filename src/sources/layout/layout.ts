@@ -2,6 +2,7 @@ import type { Register } from '../../attributes/definition.ts';
 import type { LayoutRule, LongForm } from '../profile.ts';
 import type { Fault, RowSetAside } from '../source-reading.ts';
 import { filledCells } from './cell-shapes.ts';
+import { layOutCounts } from './counts.ts';
 import { type NamedColumns, nameColumns } from './header-names.ts';
 import { findHeader, joinHeaderRows } from './header-row.ts';
 import { isKeyValue, readKeyValue } from './key-value.ts';
@@ -99,6 +100,23 @@ export function layOut(
     remarks: [...mended.remarks, ...named.remarks],
     faults: [...noHeader(header.rows, rule, body.length, name), ...mended.faults, ...named.faults],
   };
+  if (rule.counts !== undefined) {
+    const counts = layOutCounts(named.headers, body, origins, rule.counts);
+    const headerRows = header.rows === 3 ? 3 : header.rows === 2 ? 2 : 1;
+    return {
+      ...base,
+      ...counts,
+      alternatives: counts.headers,
+      duplicates: [],
+      gathered: new Set(),
+      layout: {
+        ...rule,
+        headerRow: base.headerRow,
+        ...(header.rows === 0 ? {} : { headerRows }),
+        ...(transposed ? { transposed } : {}),
+      },
+    };
+  }
   const form = longFormOf(rule, named.headers, body, register);
   const layout: LayoutRule = {
     ...rule,

@@ -56,7 +56,7 @@ export interface Move {
   readonly column: string;
   readonly raw: string;
   readonly readAs: string;
-  readonly rule: 'gathered' | 'contradiction' | 'key-value';
+  readonly rule: 'gathered' | 'contradiction' | 'key-value' | 'counted';
 }
 
 /** One row a fragment: the readings of each attribute side by side, several of one joined. */
