@@ -83,6 +83,31 @@ export function proposeAttributes(
   );
 }
 
+/** The same column taken as another sort; a column of text that is to be one of numbers or kinds needs its id. */
+export function asSort(proposal: Proposal, sort: OwnSort, register: Register): Proposal {
+  const { header, examples, attribute } = proposal;
+  if (sort === proposal.sort) return proposal;
+  if (sort === 'text') {
+    const { attribute: _attribute, ...rest } = proposal;
+    return { ...rest, sort, rule: { header, attribute: null }, why: 'as you said' };
+  }
+  const { name } = splitHeader(header);
+  const base = attribute ?? {
+    id: freeId(name, 0, new Set(register.attributes.keys())),
+    label: name,
+    block: 'find' as const,
+    source: `column "${header}"`,
+  };
+  const { unit: _unit, ...plain } = base as AttributeDefinition;
+  return {
+    ...proposal,
+    sort,
+    attribute: { ...plain, scale: scaleOf(sort, examples) },
+    rule: { header, attribute: base.id },
+    why: 'as you said',
+  };
+}
+
 /** The profile with what was taken as it is in place of what it said of those columns. */
 export function withOwnColumns(profile: SourceProfile, proposals: readonly Proposal[]): SourceProfile {
   const named = new Set(proposals.map(({ header }) => header));

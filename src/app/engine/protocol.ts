@@ -2,6 +2,7 @@ import type { Check, Verdict } from '../../analyses/claims/found.ts';
 import type { Answer, Figure, ResultTable } from '../../analyses/contract.ts';
 import type { AttributeDefinition, Term } from '../../attributes/definition.ts';
 import type { Witness } from '../../fragments/witness.ts';
+import type { Proposal } from '../../sources/propose-attributes.ts';
 import type { QualityReport, TogetherReport } from '../../sources/quality.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import type { AnalysisResult } from '../../study/results.ts';
@@ -21,6 +22,8 @@ export interface SourceView extends Omit<SourceReading, 'grid' | 'table'> {
   readonly filledShare: readonly number[];
   /** Columns whose text no attribute and no text column would hold under this profile. */
   readonly lost: readonly string[];
+  /** How the columns that nothing claims can be taken as they are. */
+  readonly asIs: readonly Proposal[];
   /** Sheets of the workbook that hold anything; none for a text table. */
   readonly sheets: readonly string[];
   readonly quality: QualityReport;

@@ -1,6 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
 import { matchTerm } from '../../attributes/matching.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
+import { proposeAsIs } from '../../sources/propose-attributes.ts';
 import { type QualityReport, reportQuality } from '../../sources/quality.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import type { OpenTerm, SourceView } from './protocol.ts';
@@ -22,6 +23,7 @@ export function viewSource(
     gridRows: grid.length,
     gridColumns: reading.columns.length,
     openTerms: openTerms(reading, register),
+    asIs: proposeAsIs(reading, register),
     sheets,
     quality: inFileRows(reportQuality(reading.table, register, reading.columns), reading.table),
     repeatedLines: reading.repeatedIds.map(({ rows }) => rows.map((row) => grid[row - 1] ?? [])),

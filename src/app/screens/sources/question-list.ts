@@ -1,3 +1,4 @@
+import type { Proposal } from '../../../sources/propose-attributes.ts';
 import type { ColumnReading, RepeatedId } from '../../../sources/source-reading.ts';
 import type { DuplicateView, OpenTerm, SourceView } from '../../engine/protocol.ts';
 
@@ -11,6 +12,7 @@ export type Question =
   | ColumnQuestionKind
   | { readonly kind: 'term'; readonly term: OpenTerm }
   | { readonly kind: 'sheet' }
+  | { readonly kind: 'as-is'; readonly proposals: readonly Proposal[] }
   | { readonly kind: 'blanks'; readonly column: ColumnReading }
   | { readonly kind: 'unit'; readonly column: ColumnReading; readonly unit: string }
   | { readonly kind: 'pieces'; readonly column: ColumnReading; readonly count: number }
@@ -28,13 +30,18 @@ export function questionsOf(source: SourceView, duplicates: readonly DuplicateVi
   const within = duplicates.filter(
     ({ first, second }) => first.source === source.name && second.source === source.name,
   );
+  // Columns that can be taken as they are ask one question together.
+  const asIs = source.asIs.length > 1 ? source.asIs : [];
+  const together = new Set(asIs.map(({ header }) => header));
   const repeated = source.repeatedIds.filter(({ decision }) => decision === null);
   return [
     ...columns
       .filter(({ status }) => status === 'suggested')
       .map((column) => ({ kind: 'suggested' as const, column })),
+    ...(asIs.length === 0 ? [] : [{ kind: 'as-is' as const, proposals: asIs }]),
     ...unsettled.flatMap((column): Question[] => {
-      if (column.status === 'unknown' && column.filled > 0) return [{ kind: 'unknown', column }];
+      if (column.status === 'unknown' && column.filled > 0)
+        return together.has(column.header) ? [] : [{ kind: 'unknown', column }];
       if (column.status === 'matched' && column.doubt !== undefined)
         return [{ kind: 'doubt', column, doubt: column.doubt }];
       return [];
@@ -63,6 +70,7 @@ export function questionKey(question: Question): string {
     case 'term':
       return `term:${question.term.header}:${question.term.text}`;
     case 'sheet':
+    case 'as-is':
     case 'repeated-all':
     case 'duplicate-all':
       return question.kind;

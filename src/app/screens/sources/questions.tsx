@@ -5,6 +5,7 @@ import { Button, Choice } from '../../parts/controls.tsx';
 import { Crossing } from '../../parts/fringe.tsx';
 import { Picker } from '../../parts/picker.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
+import { AsIsQuestion } from './as-is-question.tsx';
 import { AttributePicker } from './attribute-picker.tsx';
 import { BlanksQuestion, RepeatedAllQuestion, RepeatedQuestion, SheetQuestion } from './decisions.tsx';
 import { DuplicateAllQuestion, DuplicateQuestion } from './duplicate-questions.tsx';
@@ -15,6 +16,8 @@ import type { Target } from './source-desk.tsx';
 import { useProfile } from './use-profile.ts';
 
 const SHOWN = 8;
+/** A page of more questions than this is answered by nobody; the next ones come as these are answered. */
+const MOST = 40;
 
 export interface QuestionsProps {
   readonly source: SourceView;
@@ -27,9 +30,9 @@ export function Questions({ source, onTarget }: QuestionsProps) {
   const [all, setAll] = useState(false);
   const questions = questionsOf(source, view?.duplicates ?? []);
   const suggested = source.columns.filter(
-    (column) => column.suggestion !== undefined && column.status === 'suggested',
+    (column) => column.suggestion?.sure === true && column.status === 'suggested',
   );
-  const shown = all ? questions : questions.slice(0, SHOWN);
+  const shown = questions.slice(0, all ? MOST : SHOWN);
   const acceptAll = () =>
     edit(
       (profile) => ({
@@ -53,7 +56,7 @@ export function Questions({ source, onTarget }: QuestionsProps) {
         </h3>
         {suggested.length < 2 ? null : (
           <Button look="small" onPress={acceptAll}>
-            Take all {suggested.length} suggestions
+            Take the {suggested.length} suggestions beyond doubt
           </Button>
         )}
       </div>
@@ -68,7 +71,11 @@ export function Questions({ source, onTarget }: QuestionsProps) {
       {questions.length <= SHOWN ? null : (
         <div>
           <Button look="plain small" onPress={() => setAll(!all)}>
-            {all ? 'Show the first only' : `Show all ${questions.length}`}
+            {all
+              ? 'Show the first only'
+              : questions.length > MOST
+                ? `Show the first ${MOST} of ${questions.length}`
+                : `Show all ${questions.length}`}
           </Button>
         </div>
       )}
@@ -82,6 +89,8 @@ function OneQuestion({ source, question, onTarget }: QuestionsProps & { readonly
       return <TermQuestion source={source} term={question.term} />;
     case 'sheet':
       return <SheetQuestion source={source} />;
+    case 'as-is':
+      return <AsIsQuestion name={source.name} proposals={question.proposals} />;
     case 'repeated':
       return <RepeatedQuestion source={source} repeated={question.repeated} onTarget={onTarget} />;
     case 'repeated-all':
@@ -103,6 +112,17 @@ function OneQuestion({ source, question, onTarget }: QuestionsProps & { readonly
     default:
       return <ColumnQuestion source={source} question={question} onTarget={onTarget} />;
   }
+}
+
+/** What the cells say for and against a suggestion. */
+function spoken(suggestion: ColumnQuestionKind['column']['suggestion']): string {
+  if (suggestion === undefined) return '';
+  const others = suggestion.speaksFor.filter((text) => text !== suggestion.reason);
+  const parts = [
+    ...(others.length > 0 ? [`For it: ${others.join(', ')}.`] : []),
+    ...(suggestion.speaksAgainst.length > 0 ? [`Against it: ${suggestion.speaksAgainst.join(', ')}.`] : []),
+  ];
+  return parts.length === 0 ? '' : `${parts.join(' ')} `;
 }
 
 interface ColumnQuestionProps {
@@ -165,6 +185,7 @@ function ColumnQuestion({ source, question, onTarget }: ColumnQuestionProps) {
       </p>
       <p className="small soft">
         {question.kind === 'suggested' && suggestion !== undefined ? `${suggestion.reason}. ` : ''}
+        {question.kind === 'suggested' ? spoken(suggestion) : ''}
         {question.kind === 'doubt' ? `${question.doubt} ` : ''}
         <Examples of={source.examples[column.index]} />
       </p>
