@@ -26,6 +26,10 @@ export interface Check {
   readonly outcome: Outcome;
   /** How the figure would have to be rounded, of `agrees only if rounded`. */
   readonly rounded?: string;
+  /** The convention under which it agrees, where that is not the first to be thought of: "Welch's correction". */
+  readonly under?: string;
+  /** Agreement with so coarse a print that it says nothing of the figures it rests on: "p < .001". */
+  readonly coarse?: true;
   /** The arithmetic, in sentences. */
   readonly working: string;
   /** What would explain a difference, where exactly one of the usual reasons fits. */
@@ -69,6 +73,15 @@ export interface LastDigits {
   readonly uneven: boolean;
 }
 
+/** What a printed table was read as. */
+export interface ReadTable {
+  readonly name: string;
+  readonly caption: string;
+  readonly kind: 'counts' | 'shares' | 'samples';
+  readonly columns: readonly { readonly head: string; readonly role: string; readonly line: string }[];
+  readonly rows: readonly { readonly label: string; readonly line: string }[];
+}
+
 export interface ClaimsFound extends Findings {
   readonly judged: readonly Judged[];
   readonly counts: Readonly<Record<Verdict, number>>;
@@ -80,6 +93,8 @@ export interface ClaimsFound extends Findings {
   readonly ignored: readonly string[];
   /** What could not be read and is left out, each in a sentence. */
   readonly unread: readonly string[];
+  /** The printed tables as they were read: what each row and column was taken for. */
+  readonly tables: readonly ReadTable[];
   /** Open questions of the data's own tables, each in a sentence. */
   readonly doubts: readonly string[];
 }

@@ -1,6 +1,7 @@
 import { normalTwoSided } from '../foundation/distributions.ts';
 
-export interface UWay {
+/** One way to compute p, and what it gives. */
+export interface PWay {
   readonly method: string;
   readonly p: number;
 }
@@ -15,7 +16,7 @@ const EXACT_STEPS = 2e7;
  *
  * @param n1 and @param n2 at least 1.
  */
-export function mannWhitneyFromU(u: number, n1: number, n2: number): readonly UWay[] {
+export function mannWhitneyFromU(u: number, n1: number, n2: number): readonly PWay[] {
   const mean = (n1 * n2) / 2;
   const sd = Math.sqrt((n1 * n2 * (n1 + n2 + 1)) / 12);
   const distance = Math.abs(u - mean);

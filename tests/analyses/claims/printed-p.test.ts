@@ -134,8 +134,11 @@ describe('p beside its statistic, printed from R', () => {
   it('with one digit altered is found out, unless R gives the altered p for a statistic of the same print', () => {
     const cases = altered(tabled(2, 3));
     const found = verdicts(cases);
-    const passed = found.map(({ verdict }) => verdict.startsWith('agrees'));
-    const wrongly = cases.filter((one, i) => passed[i] !== one.of(one.printed));
+    // Whole degrees of freedom may be Welch's, rounded: what agrees under that alone is counted apart.
+    const rounded = found.map(({ says }) => says.includes('under'));
+    const passed = found.map(({ verdict }, i) => verdict.startsWith('agrees') && !rounded[i]);
+    const wrongly = cases.filter((one, i) => !rounded[i] && passed[i] !== one.of(one.printed));
+    expect(rounded.filter(Boolean).length / cases.length).toBeLessThan(0.08);
     expect(wrongly.map(({ rows, printed }) => `${rows[0]?.test} ${rows[0]?.printed}: ${printed}`)).toEqual(
       [],
     );

@@ -9,6 +9,7 @@ import { diversityWays, similarityWays } from '../conventions/composition.ts';
 import type { Way } from '../conventions/way.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import type { Quantity } from '../reading/terms.ts';
+import { effectWays } from './effects.ts';
 import type { Departure, Recomputed } from './recomputed.ts';
 import { testWays } from './tests.ts';
 import {
@@ -55,7 +56,13 @@ export function recompute(
       return ofTwoMeans(figure, view);
     case 'low':
     case 'high':
+      if (figure.versus.length > 0) return differenceLimits(figure, view);
       return figure.counted.length > 0 ? shareLimits(figure, view) : meanLimits(figure, view);
+    case 'effect':
+      return effectWays(figure, view);
+    case 'sum-of-squares':
+    case 'mean-square':
+      return { why: 'a line of an analysis of variance is checked from its own table' };
     case 'correlation':
     case 'statistic':
     case 'df':
@@ -155,6 +162,10 @@ export function describe(
       return one(quantile(points, 0.25, quantileType));
     case 'q3':
       return one(quantile(points, 0.75, quantileType));
+    case 'iqr': {
+      const [lower, upper] = [quantile(points, 0.25, quantileType), quantile(points, 0.75, quantileType)];
+      return isUnavailable(lower) || isUnavailable(upper) ? [] : one(upper - lower);
+    }
     case 'sd':
       return one(sd);
     case 'se':
@@ -201,11 +212,61 @@ function ofTwoMeans(figure: PrintedFigure, view: View): Recomputed | Unavailable
 
 const LEVELS = [0.95, 0.9, 0.99] as const;
 
+/** The printed level alone where there is one. */
+function levelsOf({ level }: PrintedFigure): readonly number[] {
+  return level === null ? LEVELS : [level];
+}
+
+/** An interval for a difference: of two means, pooled or after Welch, or of two shares. */
+function differenceLimits(figure: PrintedFigure, view: View): Recomputed | Unavailable {
+  const side = figure.quantity === 'low' ? -1 : 1;
+  if (figure.counted.length > 0) {
+    const [a, b] = [figure.select, figure.versus].map((part) => {
+      const n = rowsOf(view, [...part, ...known(figure.counted)]).length;
+      return { n, share: rowsOf(view, [...part, ...figure.counted]).length / n };
+    });
+    if (a.n === 0 || b.n === 0) return { why: 'a group has no record' };
+    const error = Math.sqrt((a.share * (1 - a.share)) / a.n + (b.share * (1 - b.share)) / b.n);
+    const ways = levelsOf(figure).map((level) => ({
+      said: `difference of two shares, ${Math.round(100 * level)} %`,
+      value: a.share - b.share + side * normalQuantileUpper((1 - level) / 2) * error,
+    }));
+    return { ways, basis: `${a.n} and ${basisOf(view, b.n)}` };
+  }
+  const samples = twoSamples(figure, view);
+  if ('why' in samples) return samples;
+  const { a, b } = samples;
+  const [meanA, meanB, sdA, sdB] = [mean(a), mean(b), standardDeviation(a), standardDeviation(b)];
+  if (isUnavailable(meanA) || isUnavailable(meanB) || isUnavailable(sdA) || isUnavailable(sdB))
+    return { why: 'a group has fewer than two readings' };
+  const [v1, v2] = [(sdA * sdA) / a.length, (sdB * sdB) / b.length];
+  const df = a.length + b.length - 2;
+  const pooled = ((a.length - 1) * sdA * sdA + (b.length - 1) * sdB * sdB) / df;
+  const welchDf = ((v1 + v2) * (v1 + v2)) / ((v1 * v1) / (a.length - 1) + (v2 * v2) / (b.length - 1));
+  if (v1 + v2 === 0) return { why: 'neither group varies' };
+  const ways = levelsOf(figure).flatMap((level) => {
+    const tail = (1 - level) / 2;
+    const forms = [
+      ['Welch', studentQuantileUpper(tail, welchDf), Math.sqrt(v1 + v2)],
+      ['pooled variances', studentQuantileUpper(tail, df), Math.sqrt(pooled * (1 / a.length + 1 / b.length))],
+      ['normal distribution', normalQuantileUpper(tail), Math.sqrt(v1 + v2)],
+    ] as const;
+    return forms.flatMap(([said, by, error]) => [
+      { said: `${said}, ${Math.round(100 * level)} %`, value: meanA - meanB + side * by * error },
+      {
+        said: `${said}, ${Math.round(100 * level)} %, the other way round`,
+        value: meanB - meanA + side * by * error,
+      },
+    ]);
+  });
+  return { ways, basis: `${a.length} and ${basisOf(view, b.length)}` };
+}
+
 function shareLimits(figure: PrintedFigure, view: View): Recomputed {
   const base = rowsOf(view, [...figure.select, ...known(figure.counted)]).length;
   const count = rowsOf(view, [...figure.select, ...figure.counted]).length;
   const end = figure.quantity === 'low' ? ('low' as const) : ('high' as const);
-  const ways = LEVELS.flatMap((level) => {
+  const ways = levelsOf(figure).flatMap((level) => {
     const z = normalQuantileUpper((1 - level) / 2);
     const share = count / base;
     const half = z * Math.sqrt((share * (1 - share)) / base);
@@ -232,7 +293,7 @@ function meanLimits(figure: PrintedFigure, view: View): Recomputed | Unavailable
   if (isUnavailable(sd)) return sd;
   const n = values.points.length;
   const side = figure.quantity === 'low' ? -1 : 1;
-  const ways = LEVELS.flatMap((level) =>
+  const ways = levelsOf(figure).flatMap((level) =>
     [
       ["Student's t", studentQuantileUpper((1 - level) / 2, n - 1)] as const,
       ['normal distribution', normalQuantileUpper((1 - level) / 2)] as const,

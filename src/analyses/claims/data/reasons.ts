@@ -3,6 +3,7 @@ import type { QuantileType } from '../../../numerics/describing/quantile.ts';
 import { printList } from '../../phrasing.ts';
 import { fitOfWays } from '../conventions/way.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
+import { selectionText } from '../reading/select-text.ts';
 import type { Quantity } from '../reading/terms.ts';
 import { describe, recompute } from './quantities.ts';
 import type { Departure } from './recomputed.ts';
@@ -70,7 +71,7 @@ const METHODS: readonly Reason[] = [
   otherStatistic,
 ];
 
-const SLIPS: readonly Reason[] = [rowSetAside, digitsExchanged];
+const SLIPS: readonly Reason[] = [rowSetAside, digitsExchanged, otherSelection];
 
 function fits(figure: PrintedFigure, value: number): boolean {
   return fitOfWays(figure, [{ said: '', value }]) !== null;
@@ -106,7 +107,7 @@ const TYPES: readonly QuantileType[] = [1, 2, 3, 4, 5, 6, 8, 9];
 
 function otherQuantile(trial: Trial): string | null {
   const { quantity } = trial.figure;
-  if (quantity !== 'q1' && quantity !== 'q3' && quantity !== 'median') return null;
+  if (quantity !== 'q1' && quantity !== 'q3' && quantity !== 'median' && quantity !== 'iqr') return null;
   const types = TYPES.filter((quantileType) => gives(trial, trial.view, { quantileType }));
   return types.length === 0
     ? null
@@ -193,6 +194,16 @@ function rowSetAside(trial: Trial): string | null {
   return fitting.length === 1
     ? `one record set aside: ${first}`
     : `one record set aside: ${first}, or another of ${fitting.length}`;
+}
+
+/** The records of another selection: with one of its conditions left out. */
+function otherSelection(trial: Trial): string | null {
+  const { figure } = trial;
+  if (figure.select.length < 2) return null;
+  const fitting = figure.select.filter((_, i) =>
+    gives({ ...trial, figure: { ...figure, select: figure.select.toSpliced(i, 1) } }, trial.view),
+  );
+  return fitting.length === 1 ? `the selection without "${selectionText(fitting)}"` : null;
 }
 
 function idOf(table: FragmentTable, row: number): string {

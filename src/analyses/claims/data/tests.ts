@@ -1,16 +1,19 @@
-import { mean } from '../../../numerics/describing/moments.ts';
-import { studentTwoSided } from '../../../numerics/foundation/distributions.ts';
+import { chiSquaredUpper } from '../../../numerics/foundation/distributions.ts';
 import { createRandom } from '../../../numerics/foundation/random.ts';
+import { midranks } from '../../../numerics/foundation/ranks.ts';
 import { isUnavailable } from '../../../numerics/foundation/unavailable.ts';
+import { fisherTails } from '../../../numerics/printed/fisher-tails.ts';
 import { oneWayAnova, welchAnova } from '../../../numerics/tests/analysis-of-variance.ts';
 import { association, withoutEmptyLines } from '../../../numerics/tests/contingency.ts';
 import { fisherExact } from '../../../numerics/tests/fisher-exact.ts';
-import { spearman } from '../../../numerics/tests/trend.ts';
+import { type KruskalWallis, kruskalWallis } from '../../../numerics/tests/kruskal-wallis.ts';
 import type { Unavailable } from '../../contract.ts';
 import type { Way } from '../conventions/way.ts';
+import { yates } from '../conventions/yates.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
+import { ofPairs } from './correlations.ts';
 import type { Recomputed } from './recomputed.ts';
-import { ofTwoGroups, type Results, standardNormal } from './two-groups.ts';
+import { ofTwoGroups, type Results, standardNormal, type TestResult, twoGroups } from './two-groups.ts';
 import { rowsOf, termsOf, type View, valuesOf } from './values.ts';
 
 /**
@@ -29,7 +32,13 @@ export function testWays(
   if ('why' in results) return results;
   const half = figure.sided === 'one' && figure.quantity === 'p' ? 0.5 : 1;
   const ways = results.list.flatMap((result): Way[] => {
-    if (figure.quantity === 'p') return [{ said: result.said, value: result.p * half }];
+    if (figure.quantity === 'p')
+      return half === 1
+        ? [{ said: result.said, value: result.p }]
+        : [
+            { said: result.said, value: result.p * half },
+            { said: `${result.said}, against the side that was asked about`, value: 1 - result.p * half },
+          ];
     if (figure.quantity === 'df') {
       const value = result.df[place];
       return value === undefined ? [] : [{ said: result.said, value }];
@@ -44,32 +53,50 @@ export function testWays(
 function resultsOf(method: string, figure: PrintedFigure, view: View): Results {
   switch (method) {
     case 't':
+      return figure.attributes.length === 2 && figure.versus.length === 0
+        ? ofPairs(method, figure, view)
+        : ofTwoGroups(method, figure, view);
     case 'U':
-      return ofTwoGroups(method, figure, view);
+    case 'W':
+      return ofTwoGroups('U', figure, view);
     case 'z':
       return standardNormal(figure, view);
     case 'F':
       return ofGroups(figure, view);
+    case 'H':
+      return ofGroups(figure, view, 'H');
     case 'chi-squared':
+    case 'G':
     case 'fisher':
       return ofTable(method, figure, view);
     case 'r':
-      return ofPairs(figure, view);
+    case 'rho':
+    case 'tau':
+    case 'signed-rank':
+      return ofPairs(method, figure, view);
     default:
       return { why: `"${method}" is not recomputed from data` };
   }
 }
 
-/** A number by the kinds of a second attribute. */
-function ofGroups(figure: PrintedFigure, view: View): Results {
+/** A number by the kinds of a second attribute, or by the two selections. */
+export function groupsOf(
+  figure: PrintedFigure,
+  view: View,
+): { readonly list: readonly Float64Array[]; readonly basis: string } | Unavailable {
   const [number, kinds] = figure.attributes;
+  if (number !== undefined && kinds === undefined && figure.versus.length > 0) {
+    const groups = twoGroups(figure, view);
+    if ('why' in groups) return groups;
+    return { list: [groups.x, groups.y], basis: `${groups.x.length} and ${groups.y.length} ${view.unit}s` };
+  }
   if (number === undefined || kinds === undefined)
     return { why: 'F needs two attributes: the number and, after ";", the groups' };
   const rows = rowsOf(view, figure.select);
   const terms = termsOf(view, kinds, rows);
   if ('why' in terms) return terms;
   const names = [...new Set(terms)].filter((term) => term !== null);
-  const groups: Float64Array[] = [];
+  const list: Float64Array[] = [];
   for (const name of names) {
     const values = valuesOf(
       view,
@@ -77,7 +104,25 @@ function ofGroups(figure: PrintedFigure, view: View): Results {
       rows.filter((_, i) => terms[i] === name),
     );
     if ('why' in values) return values;
-    if (values.points.length > 0) groups.push(values.points);
+    if (values.points.length > 0) list.push(values.points);
+  }
+  return { list, basis: `${list.map(({ length }) => length).join(', ')} ${view.unit}s` };
+}
+
+function ofGroups(figure: PrintedFigure, view: View, method: 'F' | 'H' = 'F'): Results {
+  const found1 = groupsOf(figure, view);
+  if ('why' in found1) return found1;
+  const { list: groups, basis } = found1;
+  if (method === 'H') {
+    const ranks = kruskalWallis(groups);
+    if (isUnavailable(ranks)) return ranks;
+    return {
+      list: [
+        { said: 'corrected for ties', statistic: ranks.statistic, df: [ranks.df], p: ranks.p },
+        ...uncorrected(groups, ranks),
+      ],
+      basis,
+    };
   }
   const found = oneWayAnova(groups);
   if (isUnavailable(found)) return found;
@@ -94,12 +139,21 @@ function ofGroups(figure: PrintedFigure, view: View): Results {
         ? []
         : [{ said: 'Welch', statistic: welch.statistic, df: [welch.dfBetween, welch.dfWithin], p: welch.p }]),
     ],
-    basis: `${groups.map(({ length }) => length).join(', ')} ${view.unit}s`,
+    basis,
   };
 }
 
+/** H as some print it, without the correction for ties. */
+function uncorrected(groups: readonly Float64Array[], { statistic, df, n }: KruskalWallis): TestResult[] {
+  const { tieSum } = midranks(groups.flatMap((group) => Array.from(group)));
+  const plain = statistic * (1 - tieSum / (n * n * n - n));
+  return tieSum === 0
+    ? []
+    : [{ said: 'not corrected for ties', statistic: plain, df: [df], p: chiSquaredUpper(plain, df) }];
+}
+
 /** Kinds by kinds, or kinds by the two selections. */
-function ofTable(method: 'chi-squared' | 'fisher', figure: PrintedFigure, view: View): Results {
+function ofTable(method: 'chi-squared' | 'G' | 'fisher', figure: PrintedFigure, view: View): Results {
   const counts = crossed(figure, view);
   if ('why' in counts) return counts;
   const { table } = withoutEmptyLines(counts.table);
@@ -107,20 +161,31 @@ function ofTable(method: 'chi-squared' | 'fisher', figure: PrintedFigure, view: 
     const found = fisherExact(table, createRandom(1));
     if (isUnavailable(found)) return found;
     if (found.method !== 'exact') return { why: 'the table is too large for an exact test' };
-    return { list: [{ said: 'exact', statistic: null, df: [], p: found.p }], basis: counts.basis };
+    const tails = table.length === 2 && table[0].length === 2 ? fisherTails(table) : [];
+    return {
+      list: [
+        { said: 'exact', statistic: null, df: [], p: found.p },
+        ...tails.map(({ said, value }) => ({ said, statistic: null, df: [], p: value })),
+      ],
+      basis: counts.basis,
+    };
   }
   const found = association(table);
   if (isUnavailable(found)) return found;
+  const corrected = table.length === 2 && table[0].length === 2 ? yates(table) : null;
   return {
     list: [
       { said: 'Pearson', statistic: found.chiSquared, df: [found.df], p: found.p },
       { said: 'likelihood ratio', statistic: found.g, df: [found.df], p: found.gP },
+      ...(corrected === null
+        ? []
+        : [{ said: "Yates's correction", statistic: corrected.statistic, df: [1], p: corrected.p }]),
     ],
     basis: counts.basis,
   };
 }
 
-function crossed(
+export function crossed(
   figure: PrintedFigure,
   view: View,
 ): { readonly table: number[][]; readonly basis: string } | Unavailable {
@@ -155,44 +220,4 @@ function crossed(
     ),
     basis: `${lines.length} ${view.unit}s`,
   };
-}
-
-/** Two numbers, record by record. */
-function ofPairs(figure: PrintedFigure, view: View): Results {
-  const [first, second] = figure.attributes;
-  if (first === undefined || second === undefined)
-    return { why: 'a correlation needs two attributes, parted by ";"' };
-  const pairs = rowsOf(view, figure.select).flatMap((row) => {
-    const [a, b] = [first, second].map((attribute) => valuesOf(view, attribute, [row]));
-    return 'why' in a || 'why' in b || a.missing + b.missing > 0 ? [] : [[a.points[0], b.points[0]] as const];
-  });
-  const n = pairs.length;
-  if (n < 3) return { why: `a correlation needs 3 pairs, not ${n}` };
-  const [x, y] = [pairs.map(([a]) => a), pairs.map(([, b]) => b)];
-  const r = pearson(x, y);
-  if (r === null) return { why: 'one of the two does not vary' };
-  const t = r * Math.sqrt((n - 2) / (1 - r * r));
-  const ranks = spearman(x, y);
-  return {
-    list: [
-      { said: 'Pearson', statistic: r, df: [n - 2], p: Math.abs(r) >= 1 ? 0 : studentTwoSided(t, n - 2) },
-      ...(isUnavailable(ranks)
-        ? []
-        : [{ said: 'by ranks (Spearman)', statistic: ranks.statistic, df: [n - 2], p: ranks.p }]),
-    ],
-    basis: `${n} ${view.unit}s with both`,
-  };
-}
-
-/** Product-moment correlation (Pearson 1896). */
-function pearson(x: readonly number[], y: readonly number[]): number | null {
-  const [meanX, meanY] = [mean(x), mean(y)];
-  if (isUnavailable(meanX) || isUnavailable(meanY)) return null;
-  let [product, left, right] = [0, 0, 0];
-  x.forEach((value, i) => {
-    product += (value - meanX) * (y[i] - meanY);
-    left += (value - meanX) * (value - meanX);
-    right += (y[i] - meanY) * (y[i] - meanY);
-  });
-  return left === 0 || right === 0 ? null : Math.max(-1, Math.min(1, product / Math.sqrt(left * right)));
 }

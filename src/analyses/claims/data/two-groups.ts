@@ -1,6 +1,7 @@
 import { mean, standardDeviation } from '../../../numerics/describing/moments.ts';
 import { normalTwoSided, studentTwoSided } from '../../../numerics/foundation/distributions.ts';
 import { isUnavailable } from '../../../numerics/foundation/unavailable.ts';
+import { mannWhitneyFromU } from '../../../numerics/printed/u-test.ts';
 import { mannWhitney } from '../../../numerics/tests/mann-whitney.ts';
 import type { Unavailable } from '../../contract.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
@@ -16,7 +17,10 @@ export interface TestResult {
 
 export type Results = { readonly list: readonly TestResult[]; readonly basis: string } | Unavailable;
 
-function twoGroups(figure: PrintedFigure, view: View): { x: Float64Array; y: Float64Array } | Unavailable {
+export function twoGroups(
+  figure: PrintedFigure,
+  view: View,
+): { x: Float64Array; y: Float64Array } | Unavailable {
   const [attribute] = figure.attributes;
   if (attribute === undefined || figure.versus.length === 0)
     return { why: 'the attribute and both groups ("select", "versus") must be given' };
@@ -47,11 +51,22 @@ export function ofTwoGroups(method: 't' | 'U', figure: PrintedFigure, view: View
       p: normalTwoSided(Math.max(0, distance - 0.5) / found.sd),
     },
   ];
+  // As programs print it that pass over ties.
+  const without = mannWhitneyFromU(found.statistic, x.length, y.length);
+  const least = [(x.length * (x.length + 1)) / 2, (y.length * (y.length + 1)) / 2];
+  const sums = figure.method === 'W' ? [found.statistic + least[0], other + least[1]] : [];
   return {
     list: [
       { said: `U of the first group, ${found.method}`, statistic: found.statistic, df: [], p: found.p },
       { said: 'U of the second group', statistic: other, df: [], p: found.p },
       ...approximate.map(({ method: said, p }) => ({ said, statistic: null, df: [], p })),
+      ...without.map(({ method: said, p }) => ({
+        said: `${said}, ties passed over`,
+        statistic: null,
+        df: [],
+        p,
+      })),
+      ...sums.map((statistic) => ({ said: 'sum of ranks', statistic, df: [], p: found.p })),
     ],
     basis,
   };

@@ -3,7 +3,7 @@ import { overlap, type PrintHabit, printRange, type Range } from '../../../numer
 import { printNumber } from '../../phrasing.ts';
 import type { Check, Outcome } from '../found.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
-import type { PrintedValue } from '../reading/printed-text.ts';
+import type { PrintedValue } from '../reading/numbers.ts';
 
 /** In words that follow "agrees only if rounded …". */
 export const ROUNDING_WORDS: Readonly<Record<Rounding, string>> = {

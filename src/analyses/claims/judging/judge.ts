@@ -41,16 +41,19 @@ export function judge(
     return {
       figure,
       verdict: first.outcome,
-      says:
-        first.outcome === 'agrees only if rounded'
-          ? `${first.outcome} ${first.rounded ?? ''}`
-          : first.outcome,
+      says: sayOf(first),
       checks: ordered,
       why: first.working,
       explained: first.explained ?? ordered.find(({ explained }) => explained !== undefined)?.explained ?? '',
       resolve: first.resolve ?? '',
     };
   });
+}
+
+/** "agrees only if rounded by truncation under Welch's degrees of freedom". */
+function sayOf({ outcome, rounded, under }: Check): string {
+  const how = outcome === 'agrees only if rounded' ? ` ${rounded ?? ''}` : '';
+  return `${outcome}${how}${under === undefined ? '' : ` under ${under}`}`;
 }
 
 /** Where the data give the figure, the readings were not all on the grid that was stated. */
@@ -79,7 +82,7 @@ function unsettled(
   { withData, set }: { readonly withData: boolean; readonly set: readonly PrintedFigure[] },
 ): Judged {
   const against = leaning.filter(({ outcome }) => outcome === 'cannot be' || outcome === 'differs');
-  const fitting = leaning.filter(({ outcome }) => outcome.startsWith('agrees'));
+  const fitting = leaning.filter(({ outcome, coarse }) => outcome.startsWith('agrees') && coarse !== true);
   const passed = checks.filter(({ outcome }) => outcome === 'passes');
   const base = { figure, checks, explained: '' } as const;
   if (against.length === 0 && fitting.length > 0) {

@@ -53,8 +53,8 @@ function partsOf(evidence: Evidence, figure: PrintedFigure, label: string): Map<
   const parts = new Map<string, PrintedFigure>();
   if (table !== undefined) {
     const row = rowOf(table, label.replace(/^.*\sin\s/, ''));
-    table.columns.forEach((column, place) => {
-      const cell = row < 0 ? null : table.cells[row][place];
+    table.body.columns.forEach((column, place) => {
+      const cell = row < 0 ? null : table.body.cells[row][place];
       if (cell !== null) parts.set(column, cell);
     });
     return parts;

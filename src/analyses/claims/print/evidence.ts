@@ -5,7 +5,7 @@ import type { Quantity } from '../reading/terms.ts';
 /** Figures of one set, attribute and selection: they describe one sample. */
 export interface Sample {
   readonly figures: readonly PrintedFigure[];
-  /** The sample's figure of this quantity, where it has exactly one and that is no vague one. */
+  /** The sample's figure of this quantity, the finest print of it, and no vague one. */
   readonly one: (quantity: Quantity) => PrintedFigure | undefined;
   /** Its number of records: its own, or the one that its set gives for this selection or for all. */
   readonly n: PrintedFigure | undefined;
@@ -41,7 +41,7 @@ export function gatherEvidence(figures: readonly PrintedFigure[], tables: readon
 
 function sampleOf(group: readonly PrintedFigure[], set: readonly PrintedFigure[]): Sample {
   const plain = group.filter(({ vague, counted }) => !vague && counted.length === 0);
-  const one = (quantity: Quantity) => only(plain.filter((figure) => figure.quantity === quantity));
+  const one = (quantity: Quantity) => finest(plain.filter((figure) => figure.quantity === quantity));
   const [{ selectText }] = group;
   const sizes = set.filter(({ quantity, counted }) => quantity === 'n' && counted.length === 0);
   const bare = sizes.filter(({ attributes }) => attributes.length === 0);
@@ -50,9 +50,19 @@ function sampleOf(group: readonly PrintedFigure[], set: readonly PrintedFigure[]
     one,
     n:
       one('n') ??
-      only(bare.filter((figure) => figure.selectText === selectText)) ??
+      finest(bare.filter((figure) => figure.selectText === selectText)) ??
       only(sizes.length === 1 ? bare.filter((figure) => figure.selectText === '') : []),
   };
+}
+
+/** Of a figure printed more than once, the finest print; that they agree with each other is looked at apart. */
+export function finest(list: readonly PrintedFigure[]): PrintedFigure | undefined {
+  const fineness = ({ values: [{ relation, number }] }: PrintedFigure) =>
+    relation === '=' ? number.decimals + 1 : 0;
+  return list.reduce<PrintedFigure | undefined>(
+    (best, figure) => (best === undefined || fineness(figure) > fineness(best) ? figure : best),
+    undefined,
+  );
 }
 
 export function only<T>(list: readonly T[]): T | undefined {

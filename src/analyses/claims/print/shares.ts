@@ -9,7 +9,8 @@ import type { Evidence } from './evidence.ts';
 /** Shares against the counts and numbers beside them: is a whole number over n printed so? */
 export function checkShares({ sets, tables, figures }: Evidence): Check[] {
   return [...sets].flatMap(([name, set]) => {
-    const shares = set.filter(({ quantity }) => quantity === 'share');
+    // Percentages of a printed table are held against their own base there.
+    const shares = set.filter(({ quantity, cell }) => quantity === 'share' && cell === null);
     if (shares.length === 0) return [];
     // Among the many cells of other tables some number would fit by chance.
     const bases = figures.filter((figure) => figure.set === name || !tables.has(figure.set));
@@ -27,7 +28,7 @@ function checkShare(
   const same = (figure: PrintedFigure) =>
     figure.selectText === share.selectText && selectionText(figure.counted) === counted;
   const counts = set.filter((figure) => figure.quantity === 'count' && same(figure));
-  const ownCount = counts.find(({ id }) => `${id} (share)` === share.id);
+  const ownCount = counts.find(({ line }) => line === share.line);
   const count = ownCount ?? (counts.length === 1 ? counts[0] : undefined);
   const base = baseOf(share, set);
   if (count !== undefined && base !== undefined) return [shareOfCount(share, count, base, all)];
@@ -37,6 +38,8 @@ function checkShare(
 
 /** n (or the total) of the same selection, or the only one of the set that is of all records. */
 function baseOf(share: PrintedFigure, set: readonly PrintedFigure[]): PrintedFigure | undefined {
+  const beside = set.find(({ quantity, line }) => quantity === 'n' && line === share.line);
+  if (beside !== undefined) return beside;
   for (const quantity of ['n', 'total'] as const) {
     // A total of percentages ("100 %") is no number of records.
     const sizes = set.filter(
@@ -96,7 +99,7 @@ function shareOfCount(
 }
 
 /** How a fraction agrees with a printed share; undefined where it does not. */
-function fitOfFraction(
+export function fitOfFraction(
   fraction: Fraction,
   share: PrintedFigure,
 ): Pick<Check, 'outcome' | 'rounded'> | undefined {
@@ -119,6 +122,18 @@ function otherBases(
       fitting.set(size, figure);
   }
   return [...fitting.values()];
+}
+
+/** Whether some whole number of `under` records prints as this share. */
+export function sharePossible(share: PrintedFigure, under: number): boolean {
+  const value = Number(`${share.values[0].number.digits}e-${share.values[0].number.decimals}`);
+  const near = Math.floor(value * under);
+  return [near - 1, near, near + 1, near + 2].some(
+    (count) =>
+      count >= 0 &&
+      count <= under &&
+      fitOfFraction({ over: BigInt(count), under: BigInt(under) }, share) !== undefined,
+  );
 }
 
 /** Of n records, only the shares 0/n, 1/n … n/n exist. */

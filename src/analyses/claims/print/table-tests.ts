@@ -1,9 +1,9 @@
 import type { Random } from '../../../numerics/foundation/random.ts';
 import { fisherTails } from '../../../numerics/printed/fisher-tails.ts';
-import { pOf } from '../../../numerics/printed/test-p.ts';
 import { association, withoutEmptyLines } from '../../../numerics/tests/contingency.ts';
 import { fisherExact } from '../../../numerics/tests/fisher-exact.ts';
 import { checkByWays, type Way } from '../conventions/way.ts';
+import { yates } from '../conventions/yates.ts';
 import type { Check } from '../found.ts';
 import { wholeOf } from '../judging/check.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
@@ -34,7 +34,7 @@ export function checkTableTests({ sets, tables }: Evidence, random: Random): Che
 
 function countsOf(table: PrintedTable): number[][] | null {
   if (table.kind !== 'counts') return null;
-  const counts = table.cells.map((line) => line.map((cell) => (cell === null ? 0 : wholeOf(cell))));
+  const counts = table.body.cells.map((line) => line.map((cell) => (cell === null ? 0 : wholeOf(cell))));
   return counts.flat().includes(null) ? null : (counts as number[][]);
 }
 
@@ -52,23 +52,6 @@ function chiSquaredWays(counts: number[][], figure: PrintedFigure): readonly Way
       ? []
       : [{ said: "Yates's correction", value: p ? corrected.p : corrected.statistic }]),
   ];
-}
-
-/** Chi-squared of a 2 x 2 table with half a unit taken off each gap (Yates 1934), p with 1 df. */
-function yates(
-  table: readonly (readonly number[])[],
-): { readonly statistic: number; readonly p: number } | null {
-  const found = association(table);
-  if ('why' in found) return null;
-  let statistic = 0;
-  const gaps = table.map((line, i) => line.map((count, j) => Math.abs(count - found.expected[i][j])));
-  const off = Math.min(0.5, ...gaps.flat());
-  table.forEach((line, i) => {
-    line.forEach((_, j) => {
-      statistic += ((gaps[i][j] - off) * (gaps[i][j] - off)) / found.expected[i][j];
-    });
-  });
-  return { statistic, p: pOf('chi-squared', statistic, 1) };
 }
 
 function fisherWays(counts: number[][], random: Random): readonly Way[] {

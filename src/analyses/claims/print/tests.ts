@@ -1,6 +1,5 @@
 import { exactly, minus, overlap, type PrintHabit, type Range } from '../../../numerics/printed/range.ts';
 import { pRange, type TabledTest } from '../../../numerics/printed/test-p.ts';
-import { mannWhitneyFromU } from '../../../numerics/printed/u-test.ts';
 import type { Check } from '../found.ts';
 import {
   type Fit,
@@ -10,48 +9,36 @@ import {
   printRangeText,
   rangeOf,
   rangeOfFigure,
-  shown,
   TRUNCATED,
   wholeOf,
 } from '../judging/check.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
-import type { Quantity } from '../reading/terms.ts';
-import { type Evidence, only } from './evidence.ts';
+import type { Evidence } from './evidence.ts';
+import { finer } from './finer.ts';
+import { rankTestChecks } from './rank-tests.ts';
+import { degreesFromN } from './test-degrees.ts';
+import { type PrintedTest, testsOf } from './test-groups.ts';
 
-const TABLED: ReadonlySet<string> = new Set<TabledTest>(['t', 'F', 'chi-squared', 'z', 'r']);
+const TABLED: Readonly<Record<string, TabledTest>> = {
+  t: 't',
+  F: 'F',
+  'chi-squared': 'chi-squared',
+  G: 'chi-squared',
+  H: 'chi-squared',
+  z: 'z',
+  r: 'r',
+};
+const RANKED: ReadonlySet<string> = new Set(['U', 'W', 'signed-rank', 'rho', 'tau']);
 
-/** Test statistics, degrees of freedom and p of one set against each other. */
+/** Test statistics, degrees of freedom and p of one text, row or set against each other. */
 export function checkTests({ sets }: Evidence): Check[] {
-  return [...sets.values()].flatMap((set) => {
-    const test = testOf(set);
-    return test === undefined ? [] : [...impossible(test), ...degreesFromN(test), ...pFromStatistic(test)];
-  });
-}
-
-/** What a set says of one test. */
-interface PrintedTest {
-  readonly method: string;
-  readonly statistic: PrintedFigure;
-  readonly df: PrintedFigure | undefined;
-  readonly p: PrintedFigure | undefined;
-  readonly sizes: readonly PrintedFigure[];
-}
-
-function testOf(set: readonly PrintedFigure[]): PrintedTest | undefined {
-  const of = (quantity: Quantity) => only(set.filter((figure) => figure.quantity === quantity));
-  const correlation = of('correlation');
-  const statistic = of('statistic') ?? correlation;
-  if (statistic === undefined) return undefined;
-  const [df, p] = [of('df'), of('p')];
-  const method = statistic.method ?? p?.method ?? df?.method ?? (statistic === correlation ? 'r' : null);
-  if (method === null) return undefined;
-  return {
-    method,
-    statistic,
-    df,
-    p,
-    sizes: set.filter((figure) => figure.quantity === 'n' && figure.counted.length === 0),
-  };
+  return [...sets.values()].flatMap((set) =>
+    testsOf(set).flatMap((test) => [
+      ...impossible(test),
+      ...degreesFromN(test),
+      ...(RANKED.has(test.method) ? rankTestChecks(test) : test.p.flatMap((p) => pFromStatistic(test, p))),
+    ]),
+  );
 }
 
 function impossible({ method, statistic, sizes }: PrintedTest): Check[] {
@@ -62,16 +49,16 @@ function impossible({ method, statistic, sizes }: PrintedTest): Check[] {
     from: 'print',
     outcome: 'cannot be',
   } as const;
-  if ((method === 'F' || method === 'chi-squared' || method === 'U') && high < 0)
+  if (NOT_NEGATIVE.has(method) && high < 0)
     return [
       {
         ...base,
-        working: `${method === 'U' ? 'U counts pairs' : `${method} is a ratio of squares`} and cannot be negative.`,
+        working: `${method === 'U' ? 'U counts pairs' : `${method === 'chi-squared' ? 'Chi-squared' : method} is built of squares or ranks`} and cannot be negative.`,
         resolve: 'Look up the sign.',
         with: [],
       },
     ];
-  if (method === 'r' && (low > 1 || high < -1))
+  if ((method === 'r' || method === 'rho' || method === 'tau') && (low > 1 || high < -1))
     return [
       {
         ...base,
@@ -90,145 +77,231 @@ function impossible({ method, statistic, sizes }: PrintedTest): Check[] {
         with: sizes.map(({ id }) => id),
       },
     ];
+  if (method === 'signed-rank' && sizes.length === 1 && n1 !== null && low > (n1 * (n1 + 1)) / 2)
+    return [
+      {
+        ...base,
+        working: `The ranks of ${n1} pairs add up to ${(n1 * (n1 + 1)) / 2}; ${statistic.printed} is more.`,
+        resolve: 'State the number of pairs that entered.',
+        with: sizes.map(({ id }) => id),
+      },
+    ];
   return [];
 }
 
-/** n - 2 for a correlation; n1 + n2 - 2 for t, less with Welch's correction; n - k for F. */
-function degreesFromN({ method, df, sizes }: PrintedTest): Check[] {
-  if (df === undefined || sizes.length === 0) return [];
-  const counts = sizes.map(wholeOf);
-  if (counts.some((count) => count === null)) return [];
-  const wholes = counts as number[];
-  const n = wholes.reduce((sum, count) => sum + count, 0);
-  const last = df.values[df.values.length - 1];
-  const found = rangeOf(last, 'any');
-  const allowed = allowedDegrees(method, wholes, n);
-  if (allowed === undefined || (method === 'F' && df.values.length !== 2)) return [];
-  const groups = method === 'F' ? wholes.length - 1 : null;
-  const between = groups === null || overlap(exactly(groups), rangeOf(df.values[0], 'any'));
-  const fits = between && allowed.some(({ range }) => overlap(range, found));
-  const said = [
-    ...(groups === null ? [] : [`${wholes.length} groups − 1 = ${groups}`]),
-    allowed.map((one) => one.said).join('; or '),
-  ].join(', and ');
-  return [
-    {
-      figure: df.id,
-      name: 'degrees of freedom from n',
-      from: 'print',
-      outcome: fits ? 'agrees' : 'differs',
-      working: `With ${sizes.map(named).join(', ')}: ${said}. Printed: ${df.printed}.`,
-      ...(fits ? {} : { resolve: 'State how many records entered the test; some may have been set aside.' }),
-      with: sizes.map(({ id }) => id),
-    },
-  ];
+const NOT_NEGATIVE: ReadonlySet<string> = new Set(['F', 'chi-squared', 'G', 'H', 'U', 'W', 'signed-rank']);
+
+/** One reading of the degrees of freedom: as printed, or as what they may have been before rounding. */
+interface Degrees {
+  readonly said: string;
+  readonly ranges: readonly { readonly rounded: Range; readonly any: Range }[];
 }
 
-function allowedDegrees(
-  method: string,
-  counts: readonly number[],
-  n: number,
-): readonly { readonly range: Range; readonly said: string }[] | undefined {
-  if (method === 'r' && counts.length === 1) return [{ range: exactly(n - 2), said: `n − 2 = ${n - 2}` }];
-  if (method === 'F' && counts.length > 1)
-    return [
-      { range: exactly(n - counts.length), said: `n − ${counts.length} groups = ${n - counts.length}` },
-      {
-        range: { low: Math.min(...counts) - 1, high: n - counts.length },
-        said: `down to ${Math.min(...counts) - 1} with Welch's correction`,
-      },
-    ];
-  if (method !== 't') return undefined;
-  if (counts.length === 1) return [{ range: exactly(n - 1), said: `n − 1 = ${n - 1}` }];
-  if (counts.length !== 2) return undefined;
-  const least = Math.min(...counts) - 1;
-  return [
-    { range: exactly(n - 2), said: `n − 2 = ${n - 2}` },
-    { range: { low: least, high: n - 2 }, said: `down to ${least} with Welch's correction or in pairs` },
-  ];
-}
-
-function pFromStatistic(test: PrintedTest): Check[] {
-  const { method, statistic, df, p, sizes } = test;
-  if (p === undefined) return [];
-  if (method === 'U') return pFromU(test, p);
-  if (!TABLED.has(method)) return [];
-  const tabled = method as TabledTest;
-  const degrees = degreesOf(tabled, df, sizes);
+function pFromStatistic(test: PrintedTest, p: PrintedFigure): Check[] {
+  const { method, statistic, df, sizes } = test;
+  const tabled = TABLED[method];
+  if (tabled === undefined) return [];
+  const readings = degreesOf(tabled, df, sizes);
   const base = { figure: p.id, name: 'p of its statistic', from: 'print' } as const;
   const rests = [statistic, ...(df === undefined ? (tabled === 'r' ? sizes : []) : [df])];
-  if (degrees === undefined)
+  const rest = { with: rests.map(({ id }) => id) };
+  if (readings.length === 0)
     return [
       {
         ...base,
         outcome: 'open',
         working: `The degrees of freedom of the ${method} test are not printed.`,
         resolve: 'Give the degrees of freedom.',
-        with: [statistic.id],
+        ...rest,
       },
     ];
-  const twoSided = (habit: PrintHabit) =>
+  const signed = tabled === 't' || tabled === 'z' || tabled === 'r';
+  const one = p.sided === 'one' && signed;
+  const sides = signed ? `${one ? 'one' : 'two'}-sided ` : '';
+  const twoSided = (reading: Degrees) => (habit: PrintHabit) =>
     pRange(
       tabled,
       rangeOfFigure(statistic, habit),
-      degrees.map((one) => (habit === 'any' ? one.any : one.rounded)),
+      reading.ranges.map((range) => (habit === 'any' ? range.any : range.rounded)),
     );
-  const signed = tabled === 't' || tabled === 'z' || tabled === 'r';
-  const halved = (habit: PrintHabit) => scaled(twoSided(habit), 0.5);
-  const one = p.sided === 'one' && signed;
-  const asSaid = one ? halved : twoSided;
+  const halved = (reading: Degrees) => (habit: PrintHabit) => scaled(twoSided(reading)(habit), 0.5);
   // Against the side that was asked about, a one-sided p is the rest.
-  const against = (habit: PrintHabit) => minus(exactly(1), halved(habit));
-  const sidesFit = (isOne: boolean) =>
-    better(fitOf(p, isOne ? halved : twoSided), isOne ? fitOf(p, against) : 'no');
-  const sides = signed ? `${one ? 'one' : 'two'}-sided ` : '';
-  const fit = sidesFit(one);
+  const against = (reading: Degrees) => (habit: PrintHabit) => minus(exactly(1), halved(reading)(habit));
+  const sidesFit = (reading: Degrees, isOne: boolean): Fit =>
+    isOne ? better(fitOf(p, halved(reading)), fitOf(p, against(reading))) : fitOf(p, twoSided(reading));
+  const first = readings[0];
+  const asSaid = one ? halved(first) : twoSided(first);
+  const fitting = bestOf(readings, (reading) => sidesFit(reading, one));
+  const fit = fitting === null ? 'no' : sidesFit(fitting, one);
   const found = printRangeText(asSaid(fit === 'agrees' ? 'rounded' : 'any'), finer(p));
   const working = `${rests.map(named).join(', ')} gives a ${sides}p of ${found}`;
-  if (fit !== 'no')
+  if (fitting !== null && fit !== 'no') {
+    const coarse = p.values[0].relation !== '=' || p.stars;
     return [
       {
         ...base,
         outcome: fit,
         ...(fit === 'agrees' ? {} : { rounded: TRUNCATED }),
-        working: `${working}.`,
-        with: rests.map(({ id }) => id),
+        ...(fitting.said === '' ? {} : { under: fitting.said }),
+        ...(coarse ? { coarse: true as const } : {}),
+        working: `${working}${fitting.said === '' ? '' : `; under ${fitting.said} it agrees`}${coarse ? '; so coarse a p says little of the statistic' : ''}.`,
+        ...rest,
       },
     ];
-  const resolve = 'State the test, its sides, and whether p is adjusted or comes from permutations.';
-  const turned = signed && sidesFit(!one) !== 'no';
+  }
+  if (p.stars) return [];
   return [
     {
       ...base,
-      outcome: turned ? 'differs' : 'cannot be',
-      working: `${working}; printed: ${p.printed}.`,
-      ...(turned ? { explained: one ? 'a two-sided p' : 'a one-sided p' } : {}),
-      resolve,
-      with: rests.map(({ id }) => id),
+      ...misfit({
+        test,
+        p,
+        raw: asSaid('any'),
+        turned: signed && bestOf(readings, (reading) => sidesFit(reading, !one)) !== null,
+        one,
+        corrected: tabled === 'F' ? sphericity(test, p) : false,
+        working,
+      }),
+      ...rest,
     },
   ];
 }
 
+interface Misfit {
+  readonly test: PrintedTest;
+  readonly p: PrintedFigure;
+  readonly raw: Range;
+  readonly turned: boolean;
+  readonly one: boolean;
+  readonly corrected: boolean;
+  readonly working: string;
+}
+
+/** Below this share of the computed p, neither permutation nor exactness explains a print. */
+const PERMUTED_FROM = 0.2;
+
+/** A p that its statistic does not give: what else is ordinary, in the order in which it is said or likely. */
+function misfit({ test, p, raw, turned, one, corrected, working }: Misfit) {
+  const printed = rangeOfFigure(p, 'any');
+  const more = printed.high >= raw.low;
+  const resolve = 'State the test, its sides, and whether p is adjusted or comes from permutations.';
+  const said = (outcome: 'passes' | 'differs' | 'cannot be', text: string, explained?: string) => ({
+    outcome,
+    working: `${working}; printed: ${p.printed}. ${text}`,
+    ...(explained === undefined ? {} : { explained }),
+    ...(outcome === 'passes' ? {} : { resolve }),
+  });
+  const has = (manner: string) => p.manners.some((one1) => one1 === manner);
+  if (has('adjusted'))
+    return more
+      ? said('passes', 'It is printed as adjusted for several tests, which makes p larger.')
+      : said('differs', 'An adjusted p is never smaller than that.');
+  if (has('permuted') || has('exact') || has('continuity'))
+    return printed.high >= raw.low * PERMUTED_FROM && printed.low <= Math.min(1, raw.high * 5 + 0.05)
+      ? said(
+          'passes',
+          'It is printed as exact, corrected or from permutations, which this does not recompute.',
+        )
+      : said('differs', 'An exact p or one from permutations is rarely so far off.');
+  if (has('sphericity') && corrected) return said('passes', 'A correction for sphericity makes p larger.');
+  if (turned)
+    return said('differs', 'It fits the other number of sides.', one ? 'a two-sided p' : 'a one-sided p');
+  const slip = [0.1, 10, 100, 0.01].filter(
+    (by) => overlap(scaled(raw, by), printed) && p.values[0].relation === '=',
+  );
+  if (slip.length > 0)
+    return said('differs', 'The digits fit with the decimal point elsewhere.', 'a decimal point misplaced');
+  const times = multiple(raw, printed, test.family);
+  if (times !== null)
+    return said(
+      'passes',
+      `Adjusted for ${times} tests after Bonferroni it would print so; it does not say that it is.`,
+    );
+  if (corrected)
+    return said(
+      'differs',
+      'A correction for sphericity could make p so large.',
+      'a correction for sphericity',
+    );
+  if (more)
+    return said(
+      'differs',
+      'Only an adjustment for several tests, permutations or another test would give more.',
+    );
+  if (printed.high >= raw.low * PERMUTED_FROM)
+    return said('differs', 'Only permutations or an exact test would give so little.');
+  return said(
+    'cannot be',
+    'Tried: rounded and cut off; one and two sides; degrees of freedom as printed and before rounding; adjusted for several tests; from permutations.',
+  );
+}
+
+/** By how many tests p was multiplied, where as many are printed together. */
+function multiple(raw: Range, printed: Range, family: number): number | null {
+  for (let by = 2; by <= Math.min(family, 30); by++)
+    if (overlap({ low: Math.min(1, raw.low * by), high: Math.min(1, raw.high * by) }, printed)) return by;
+  return null;
+}
+
+/** Does p lie between that of the printed degrees of freedom and that of the strictest correction (Greenhouse & Geisser 1959)? */
+function sphericity({ statistic, df }: PrintedTest, p: PrintedFigure): boolean {
+  if (df === undefined || df.values.length !== 2) return false;
+  const [between, within] = df.values.map((value) => numberPrinted({ ...df, values: [value] }));
+  if (between < 2) return false;
+  const printed = rangeOfFigure(statistic, 'any');
+  const loosest = pRange('F', printed, [exactly(between), exactly(within)]);
+  const strictest = pRange('F', printed, [exactly(1), exactly(within / between)]);
+  return overlap({ low: loosest.low, high: strictest.high }, rangeOfFigure(p, 'any'));
+}
+
+/** As printed first, rounded or cut off; other readings only where that does not fit. */
+function bestOf(readings: readonly Degrees[], fitting: (reading: Degrees) => Fit): Degrees | null {
+  return readings.find((reading) => fitting(reading) !== 'no') ?? null;
+}
+
+/** Fewer degrees of freedom are those of one sample or of pairs, and whole. */
+const FEWEST_WELCH = 4;
+
+/** The degrees of freedom as printed, and as what they may stand for. */
 function degreesOf(
   test: TabledTest,
   df: PrintedFigure | undefined,
   sizes: readonly PrintedFigure[],
-): readonly { readonly rounded: Range; readonly any: Range }[] | undefined {
-  if (test === 'z') return [];
+): readonly Degrees[] {
+  if (test === 'z') return [{ said: '', ranges: [] }];
   const whole = test === 'F' ? 2 : 1;
   if (df !== undefined && df.values.length === whole) {
-    return df.values.map((value) =>
-      // Whole degrees of freedom are counts, not roundings.
+    const at = (value: (typeof df.values)[number]) => numberPrinted({ ...df, values: [value] });
+    const asPrinted = df.values.map((value) =>
+      // Whole degrees of freedom are counts first.
       value.number.decimals === 0
-        ? {
-            rounded: exactly(numberPrinted({ ...df, values: [value] })),
-            any: exactly(numberPrinted({ ...df, values: [value] })),
-          }
+        ? { rounded: exactly(at(value)), any: exactly(at(value)) }
         : { rounded: rangeOf(value, 'rounded'), any: rangeOf(value, 'any') },
     );
+    const readings: Degrees[] = [{ said: '', ranges: asPrinted }];
+    const last = df.values[df.values.length - 1];
+    const n = sizes
+      .map(wholeOf)
+      .reduce<number | null>((sum, one) => (sum === null || one === null ? null : sum + one), 0);
+    const pooled = sizes.length === 2 && n !== null && n - 2 === at(last);
+    if ((test === 't' || test === 'F') && last.number.decimals === 0 && at(last) >= FEWEST_WELCH && !pooled) {
+      const cut = { low: Math.max(1, at(last) - 0.5), high: at(last) + 1 };
+      readings.push({
+        said: "Welch's degrees of freedom, printed as a whole number",
+        ranges: [...asPrinted.slice(0, -1), { rounded: cut, any: cut }],
+      });
+    }
+    if (test === 'r' && at(last) > 2)
+      readings.push({
+        said: 'the number of pairs in brackets instead of the degrees of freedom',
+        ranges: [{ rounded: exactly(at(last) - 2), any: exactly(at(last) - 2) }],
+      });
+    return readings;
   }
-  const n = wholeOf(only(sizes));
-  return test === 'r' && n !== null ? [{ rounded: exactly(n - 2), any: exactly(n - 2) }] : undefined;
+  const [n] = sizes.length === 1 ? sizes.map(wholeOf) : [null];
+  return test === 'r' && n !== null && n > 2
+    ? [{ said: '', ranges: [{ rounded: exactly(n - 2), any: exactly(n - 2) }] }]
+    : [];
 }
 
 function better(a: Fit, b: Fit): Fit {
@@ -237,51 +310,4 @@ function better(a: Fit, b: Fit): Fit {
 
 function scaled({ low, high }: Range, by: number): Range {
   return { low: low * by, high: high * by };
-}
-
-/** p values are worth two digits more than most figures. */
-function finer(p: PrintedFigure): PrintedFigure {
-  const [value] = p.values;
-  return {
-    ...p,
-    values: [{ ...value, number: { ...value.number, decimals: Math.max(2, value.number.decimals) } }],
-  };
-}
-
-/** Without ties U and the two numbers fix p; ties would change it, so a misfit is no contradiction. */
-function pFromU({ statistic, sizes }: PrintedTest, p: PrintedFigure): Check[] {
-  const base = { figure: p.id, name: 'p of U', from: 'print' } as const;
-  const [n1, n2] = sizes.map(wholeOf);
-  if (sizes.length !== 2 || n1 === null || n2 === null || n1 < 1 || n2 < 1)
-    return [
-      {
-        ...base,
-        outcome: 'open',
-        working: 'p of U needs the numbers of records of both groups.',
-        resolve: 'Give both numbers of records.',
-        with: [statistic.id],
-      },
-    ];
-  if (numberPrinted(statistic) > n1 * n2) return [];
-  const ways = mannWhitneyFromU(numberPrinted(statistic), n1, n2);
-  const half = p.sided === 'one' ? 0.5 : 1;
-  const rests = [statistic, ...sizes];
-  const fitting = ways.filter((way) => overlap(exactly(way.p * half), rangeOfFigure(p, 'any')));
-  const list = ways.map((way) => `${way.method} ${shown(way.p * half, finer(p))}`).join(', ');
-  const halved = ways.some((way) => overlap(exactly(way.p / 2), rangeOfFigure(p, 'any')));
-  return [
-    {
-      ...base,
-      outcome: fitting.length > 0 ? 'agrees' : 'differs',
-      working: `${rests.map(named).join(', ')} without ties gives: ${list}. Printed: ${p.printed}${fitting.length > 0 ? `, the ${fitting[0].method}` : ''}.`,
-      ...(fitting.length > 0
-        ? {}
-        : {
-            ...(halved && half === 1 ? { explained: 'a one-sided p' } : {}),
-            resolve:
-              'State whether readings were tied, and whether p is exact or by the normal approximation.',
-          }),
-      with: rests.map(({ id }) => id),
-    },
-  ];
 }

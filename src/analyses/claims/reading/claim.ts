@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Condition } from '../../../fragments/select.ts';
-import type { PrintedValue } from './printed-text.ts';
+import type { PrintedValue } from './numbers.ts';
+import type { Manner } from './symbols.ts';
 import { METHODS, type Method, QUANTITIES, QUANTITY_NAMES, type Quantity } from './terms.ts';
 
 /** Grid of the single readings, as it is written in a claims file and in a study. */
@@ -60,6 +61,10 @@ export interface PrintedFigure {
   readonly place: string;
   readonly quantity: Quantity;
   readonly set: string;
+  /** The text or the row of a table that it is printed in, with what belongs to it. */
+  readonly line: string;
+  /** Where it stands in a printed table; null for a claim. */
+  readonly cell: { readonly row: number; readonly column: number } | null;
   readonly method: Method | null;
   readonly sided: '' | 'one' | 'two';
   /** Steps of the readings in one unit (2 for halves); null where not said or not a part of one. */
@@ -75,6 +80,14 @@ export interface PrintedFigure {
   readonly values: readonly PrintedValue[];
   /** Spread of "3.5±0.4", which may be a deviation or an error. */
   readonly vague: boolean;
+  /** Of a p value: stars only, whose levels are not said. */
+  readonly stars: boolean;
+  /** What the words beside it say of how a p came about. */
+  readonly manners: readonly Manner[];
+  /** Confidence of an interval's end where it is printed; null where not. */
+  readonly level: number | null;
+  /** Words and numbers of the printed text that nothing was made of. */
+  readonly unused: readonly string[];
   /** The whole printed text. */
   readonly printed: string;
   readonly note: string;

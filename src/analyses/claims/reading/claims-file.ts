@@ -5,9 +5,12 @@ import { detectDelimiter } from '../../../sources/dialect.ts';
 import { restoreText } from '../../../sources/export.ts';
 import { parseCsv } from '../../../sources/parse-csv.ts';
 import { CLAIM_COLUMNS, type ClaimRow, claimRow, type PrintedFigure, perUnitOf } from './claim.ts';
-import { readPrinted, type TextPart } from './printed-text.ts';
+import { type DecimalMark, decimalMarkOf } from './numbers.ts';
+import { readPrinted } from './printed-text.ts';
 import { readSelection, selectionText } from './select-text.ts';
+import { mannersIn } from './symbols.ts';
 import { methodNamed } from './terms.ts';
+import type { TextPart } from './text-part.ts';
 
 export interface ClaimsFile {
   readonly claims: readonly ClaimRow[];
@@ -36,13 +39,36 @@ export interface ClaimLine {
  */
 export function readClaims(bytes: Uint8Array, name: string): ClaimsFile {
   const { lines, ignored } = readClaimLines(bytes, name);
-  const fault = lines.find((line) => line.fault !== null)?.fault;
-  if (fault !== undefined && fault !== null) throw fault;
+  const fault = allFaults(
+    lines.flatMap((line) => line.fault ?? []),
+    name,
+  );
+  if (fault !== null) throw fault;
   return {
     claims: lines.flatMap(({ claim }) => claim ?? []),
     figures: lines.flatMap(({ figures }) => figures),
     ignored,
   };
+}
+
+/** All faults of a file as one, so that they are mended in one go; null for none. */
+export function allFaults(faults: readonly InputError[], file: string): InputError | null {
+  const [first, ...more] = faults;
+  if (first === undefined) return null;
+  if (more.length === 0) return first;
+  const said = faults.map(({ what, where, mend }) => {
+    const place = [
+      ...(where.file === undefined || where.file === file ? [] : [where.file]),
+      ...(where.row === undefined ? [] : [`row ${where.row}`]),
+      ...(where.column === undefined ? [] : [`column "${where.column}"`]),
+    ];
+    return `${place.length === 0 ? '' : `${place.join(', ')}: `}${what} (${mend})`;
+  });
+  return new InputError(
+    `${faults.length} faults: ${said.join('; ')}`,
+    { file },
+    'mend each of them, or empty its line to leave it out',
+  );
 }
 
 /**
@@ -70,6 +96,7 @@ export function readClaimLines(
   const known = new Set(place.values());
   const ignored = (grid[0] ?? []).filter((cell, column) => !known.has(column) && cell.trim() !== '');
   const rowOf = new Map<string, number>();
+  const mark = decimalMarkOf(grid.slice(1).map((cells) => textIn(cells, place.get('printed'))));
   const lines = grid.slice(1).flatMap((cells, i): ClaimLine[] => {
     if (cells.every((cell) => cell.trim() === '')) return [];
     const row = i + 2;
@@ -85,7 +112,7 @@ export function readClaimLines(
           'give one of the two another id',
         );
       rowOf.set(claim.id, row);
-      return [{ row, id, claim, figures: figuresOf(claim, where), fault: null }];
+      return [{ row, id, claim, figures: figuresOf(claim, where, mark), fault: null }];
     } catch (fault) {
       if (!(fault instanceof InputError)) throw fault;
       return [{ row, id, claim: null, figures: [], fault }];
@@ -132,24 +159,29 @@ function readRow(
 }
 
 /** The numbers of one claim. @throws InputError for a printed text or a selection that cannot be read. */
-function figuresOf(claim: ClaimRow, where: Where): PrintedFigure[] {
-  const parts = readPrinted(claim.printed, claim.quantity);
-  if (parts === null)
+function figuresOf(claim: ClaimRow, where: Where, mark: DecimalMark): PrintedFigure[] {
+  const read = readPrinted(claim.printed, claim.quantity, { mark });
+  if (read === null)
     throw new InputError(
       `"${claim.printed}" cannot be read as a printed ${claim.quantity}`,
       { ...where, column: 'printed' },
       'copy the figure alone, and put words into "note"',
     );
+  const { parts, unused } = read;
   const select = selectionOf(claim, 'select', where);
   const versus = selectionOf(claim, 'versus', where);
+  const said = mannersIn(claim.note);
+  const times = new Map<string, number>();
   return parts.map((part, i) => ({
-    id: i === 0 ? claim.id : `${claim.id} (${part.quantity})`,
+    id: i === 0 ? claim.id : partId(claim.id, part.quantity, times),
     place: claim.place,
     quantity: part.quantity,
     // What one text prints together belongs together: "t(18) = 2.31, p = .03".
     set: claim.set === '' && parts.length > 1 ? claim.id : claim.set,
+    line: claim.id,
+    cell: null,
     method: part.method ?? (claim.test === '' ? null : claim.test),
-    sided: claim.sided,
+    sided: claim.sided === '' ? (part.sided ?? '') : claim.sided,
     perUnit: perUnitOf(claim.step),
     attributes: claim.attribute
       .split(';')
@@ -157,14 +189,25 @@ function figuresOf(claim: ClaimRow, where: Where): PrintedFigure[] {
       .filter((id) => id !== ''),
     select,
     versus,
-    counted: selectionOf(claim, 'counted', where),
+    counted: part.quantity === 'n' && i > 0 ? [] : selectionOf(claim, 'counted', where),
     selectText: select.length > 0 ? selectionText(select) : claim.select,
     versusText: versus.length > 0 ? selectionText(versus) : claim.versus,
-    values: shareParts(part),
+    values: inParts(part),
     vague: part.vague === true,
+    stars: part.stars === true,
+    manners: [...new Set([...(part.manners ?? []), ...said])],
+    level: part.level ?? null,
+    unused: i === 0 ? unused : [],
     printed: claim.printed,
     note: claim.note,
   }));
+}
+
+/** The second number of records of a text is its n 2. */
+function partId(id: string, quantity: string, times: Map<string, number>): string {
+  const before = times.get(quantity) ?? 0;
+  times.set(quantity, before + 1);
+  return before === 0 ? `${id} (${quantity})` : `${id} (${quantity} ${before + 1})`;
 }
 
 /** A set that is a printed table names its rows by label; such a cell is no condition. */
@@ -175,13 +218,24 @@ function selectionOf(claim: ClaimRow, column: 'select' | 'versus' | 'counted', w
   return label ? [] : readSelection(text, { ...where, column });
 }
 
-/** Shares are kept as parts of one: "34 %" and "34" are 0.34. */
-function shareParts(part: TextPart): TextPart['values'] {
+/**
+ * Shares and variation are kept as parts of one: "34 %" and "34" are 0.34. A bare number that may be either, such
+ * as a variation of "0.8" or "1.4", keeps its other reading.
+ */
+function inParts(part: TextPart): TextPart['values'] {
+  if (part.quantity !== 'share' && part.quantity !== 'cv') return part.values;
   return part.values.map((value) => {
     const { digits, decimals } = value.number;
-    const asPercent =
-      value.percent ||
-      ((part.quantity === 'share' || part.quantity === 'cv') && Number(`${digits}e-${decimals}`) > 1);
-    return asPercent ? { ...value, percent: true, number: { digits, decimals: decimals + 2 } } : value;
+    const size = Number(`${digits}e-${decimals}`);
+    const perCent = { digits, decimals: decimals + 2 };
+    if (value.percent) return { ...value, number: perCent };
+    if (size > 1)
+      return {
+        ...value,
+        percent: true,
+        number: perCent,
+        ...(part.quantity === 'cv' && size < 5 ? { otherwise: value.number } : {}),
+      };
+    return size > 0 && decimals > 0 ? { ...value, otherwise: perCent } : value;
   });
 }

@@ -16,6 +16,7 @@ export const QUANTITIES = {
   range: 'largest less smallest; "2.1-5.4" gives the two ends',
   q1: 'lower quartile',
   q3: 'upper quartile',
+  iqr: 'upper less lower quartile; "2.1-5.4" gives the two quartiles',
   reading: 'one single reading; a column of them is tested for preferred last digits',
   difference: 'mean of "select" less mean of "versus"',
   ratio: 'mean of "select" over mean of "versus"',
@@ -23,6 +24,9 @@ export const QUANTITIES = {
   statistic: 'test statistic; "t(18) = 2.31, p = .03" gives its degrees of freedom and p too',
   df: 'degrees of freedom; "2, 27" for F',
   p: 'p value; "p < .05", "n.s."',
+  'sum-of-squares': 'sum of squares of an analysis of variance',
+  'mean-square': 'mean square of an analysis of variance',
+  effect: 'effect size; "test" names it: d, eta-squared, V',
   low: 'lower end of a confidence interval',
   high: 'upper end; "3.1-4.2" under "interval" gives both',
   interval: 'both ends of a confidence interval',
@@ -30,15 +34,43 @@ export const QUANTITIES = {
   diversity: 'diversity of an assemblage; "test" names the index',
 } as const;
 
+/** Sizes of an effect that can only lie between 0 and 1. */
+export const BOUNDED_EFFECTS: ReadonlySet<string> = new Set(['eta-squared', 'r-squared', 'cramer-v', 'phi']);
+
 export type Quantity = keyof typeof QUANTITIES;
 
 export const QUANTITY_NAMES = Object.keys(QUANTITIES) as readonly Quantity[];
 
-const TESTS = ['t', 'F', 'chi-squared', 'z', 'r', 'U', 'fisher'] as const;
+const TESTS = [
+  't',
+  'F',
+  'chi-squared',
+  'G',
+  'z',
+  'r',
+  'rho',
+  'tau',
+  'U',
+  'W',
+  'signed-rank',
+  'H',
+  'fisher',
+] as const;
+const EFFECTS = [
+  'cohen-d',
+  'hedges-g',
+  'eta-squared',
+  'omega-squared',
+  'epsilon-squared',
+  'r-squared',
+  'cramer-v',
+  'phi',
+  'odds-ratio',
+] as const;
 const COEFFICIENTS = ['brainerd-robinson', 'bray-curtis', 'morisita-horn', 'jaccard'] as const;
 const INDICES = ['shannon', 'simpson', 'evenness', 'richness'] as const;
 
-export const METHODS = [...TESTS, ...COEFFICIENTS, ...INDICES] as const;
+export const METHODS = [...TESTS, ...EFFECTS, ...COEFFICIENTS, ...INDICES] as const;
 export type Method = (typeof METHODS)[number];
 
 /** Other ways to write a method, folded to small letters without spaces. */
@@ -58,6 +90,42 @@ const OTHER_NAMES: Readonly<Record<string, Method>> = {
   'χ²': 'chi-squared',
   'mann-whitney': 'U',
   pearson: 'r',
+  spearman: 'rho',
+  kendall: 'tau',
+  'kruskal-wallis': 'H',
+  h: 'H',
+  g: 'G',
+  'g-test': 'G',
+  'likelihood-ratio': 'G',
+  w: 'W',
+  v: 'signed-rank',
+  wilcoxon: 'W',
+  'wilcoxon-rank-sum': 'W',
+  ranksum: 'W',
+  'rank-sum': 'W',
+  signedrank: 'signed-rank',
+  'wilcoxon-signed-rank': 'signed-rank',
+  d: 'cohen-d',
+  "cohen'sd": 'cohen-d',
+  'cohen’sd': 'cohen-d',
+  "hedges'g": 'hedges-g',
+  'η²': 'eta-squared',
+  eta2: 'eta-squared',
+  'ω²': 'omega-squared',
+  'r²': 'r-squared',
+  r2: 'r-squared',
+  "cramer'sv": 'cramer-v',
+  cramersv: 'cramer-v',
+  cramer: 'cramer-v',
+  cramérsv: 'cramer-v',
+  'cramér’sv': 'cramer-v',
+  φ: 'phi',
+  or: 'odds-ratio',
+  oddsratio: 'odds-ratio',
+  'fisher’sexact': 'fisher',
+  "fisher'sexact": 'fisher',
+  'fisher-exact': 'fisher',
+  fisherexact: 'fisher',
 };
 
 /** The method that a text names; undefined for none known. */

@@ -1,0 +1,139 @@
+import { normalTwoSided } from '../../../numerics/foundation/distributions.ts';
+import { exactly, overlap, type Range } from '../../../numerics/printed/range.ts';
+import { kendallWays, spearmanWays } from '../../../numerics/printed/rank-correlation-p.ts';
+import { signedRankWays } from '../../../numerics/printed/signed-rank-p.ts';
+import { mannWhitneyFromU, type PWay } from '../../../numerics/printed/u-test.ts';
+import type { Check } from '../found.ts';
+import { named, numberPrinted, rangeOf, rangeOfFigure, shown, wholeOf } from '../judging/check.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import { finer } from './finer.ts';
+import type { PrintedTest } from './test-groups.ts';
+
+/**
+ * p of a rank test against its statistic and the numbers of records, in every usual way. Ties, which print does
+ * not show, make the exact ways approximate and the spread smaller: what they can explain is no contradiction.
+ */
+export function rankTestChecks(test: PrintedTest): Check[] {
+  return test.p.flatMap((p) => (p.stars ? [] : [rankTestCheck(test, p)]));
+}
+
+/** How far ties may lower the spread of a rank statistic: by a third of its variance at the most heavily tied. */
+const MOST_TIED = 0.35;
+
+function rankTestCheck(test: PrintedTest, p: PrintedFigure): Check {
+  const { statistic, sizes, method } = test;
+  const base = { figure: p.id, name: `p of ${SAID[method] ?? method}`, from: 'print' } as const;
+  const ns = sizesFor(test);
+  if (ns === null)
+    return {
+      ...base,
+      outcome: 'open',
+      working: `p of ${SAID[method] ?? method} needs the numbers of records.`,
+      resolve:
+        method === 'U' || method === 'W' ? 'Give both numbers of records.' : 'Give the number of records.',
+      with: [statistic.id],
+    };
+  const half = p.sided === 'one' ? 0.5 : 1;
+  const values = ends(rangeOf(statistic.values[0], 'any'), statistic);
+  const ways = values.flatMap((value) => waysOf(method, value, ns));
+  const printed = rangeOfFigure(p, 'any');
+  const fits = (way: PWay, by: number) => overlap(exactly(Math.min(1, way.p * by)), printed);
+  const fitting = ways.find((way) => fits(way, half));
+  const rests = [statistic, ...(ns.length > sizes.length && test.df !== undefined ? [test.df] : sizes)];
+  const shownWays = waysOf(method, numberPrinted(statistic), ns);
+  const list = shownWays.map((way) => `${shown(way.p * half, finer(p))} (${way.method})`).join(', ');
+  const working = `${rests.map(named).join(', ')} without ties gives a p of ${list}; printed: ${p.printed}`;
+  const rest = { with: rests.map(({ id }) => id) };
+  const coarse = p.values[0].relation === '=' ? {} : { coarse: true as const };
+  if (fitting !== undefined)
+    return { ...base, outcome: 'agrees', working: `${working}, the ${fitting.method}.`, ...coarse, ...rest };
+  const least = Math.min(...ways.map((way) => way.p * half));
+  const most = Math.max(...ways.map((way) => way.p * half));
+  // Between the ways, and below the least as far as ties reach, something ordinary gives the print.
+  const reach = { low: tiedP(least, half), high: Math.min(1, most * 1.02) };
+  if (overlap(reach, printed))
+    return {
+      ...base,
+      outcome: 'passes',
+      working: `${working}. With ties p can lie between ${shown(reach.low, finer(p))} and ${shown(reach.high, finer(p))}.`,
+      ...rest,
+    };
+  const halved = half === 1 && ways.some((way) => fits(way, 0.5));
+  return {
+    ...base,
+    outcome: 'differs',
+    working: `${working}. Tried: exact, both approximations, and ties.`,
+    ...(halved ? { explained: 'a one-sided p' } : {}),
+    resolve: 'State whether readings were tied, and whether p is exact or by the normal approximation.',
+    ...rest,
+  };
+}
+
+const SAID: Readonly<Record<string, string>> = {
+  U: 'U',
+  W: 'the rank sum',
+  'signed-rank': 'the signed ranks',
+  rho: "Spearman's rank correlation",
+  tau: "Kendall's rank correlation",
+};
+
+/** p of the same statistic where ties take most of what they can from its variance. */
+function tiedP(p: number, half: number): number {
+  // On the scale of z: z / sqrt(1 - t); an approximation that only has to be wide enough.
+  const two = Math.min(1, p / half);
+  if (two >= 1) return p * 0.9;
+  const z = Math.sqrt(2) * inverseErfc(two);
+  return half * erfc(z / Math.sqrt(1 - MOST_TIED) / Math.SQRT2) * 0.98;
+}
+
+function erfc(x: number): number {
+  return normalTwoSided(x * Math.SQRT2);
+}
+
+function inverseErfc(p: number): number {
+  let [low, high] = [0, 40];
+  for (let turn = 0; turn < 80; turn++) {
+    const middle = (low + high) / 2;
+    if (erfc(middle) > p) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+function ends({ low, high }: Range, { values: [{ number }] }: PrintedFigure): readonly number[] {
+  return number.decimals === 0 ? [(low + high) / 2].map(Math.round) : [low, (low + high) / 2, high];
+}
+
+/** The numbers of records that the test needs: two groups, or pairs; a correlation's df is n less two. */
+function sizesFor({ method, sizes, df }: PrintedTest): readonly number[] | null {
+  const ns = sizes.map(wholeOf);
+  if (ns.some((n) => n === null || n < 1)) return null;
+  const whole = ns as number[];
+  if (method === 'U' || method === 'W') return whole.length === 2 ? whole : null;
+  if (whole.length === 1) return whole;
+  const degrees = df === undefined ? null : wholeOf(df);
+  return degrees !== null && (method === 'rho' || method === 'tau') ? [degrees + 2, degrees] : null;
+}
+
+function waysOf(method: string, value: number, ns: readonly number[]): readonly PWay[] {
+  const [a, b] = ns;
+  switch (method) {
+    case 'U':
+      return value > a * b ? [] : mannWhitneyFromU(value, a, b);
+    case 'W':
+      // A rank sum of either group, or already less its least: all three are printed as W.
+      return [0, (a * (a + 1)) / 2, (b * (b + 1)) / 2]
+        .map((least) => value - least)
+        .filter((u) => u >= 0 && u <= a * b)
+        .flatMap((u) => mannWhitneyFromU(u, a, b));
+    case 'signed-rank':
+      return value > (a * (a + 1)) / 2 ? [] : signedRankWays(value, a);
+    case 'rho':
+      // In brackets some print n, some n - 2.
+      return ns.filter((n) => n >= 3).flatMap((n) => spearmanWays(value, n));
+    case 'tau':
+      return ns.filter((n) => n >= 2).flatMap((n) => kendallWays(value, n));
+    default:
+      return [];
+  }
+}

@@ -1,0 +1,73 @@
+import { overlap } from '../../../numerics/printed/range.ts';
+import type { Check } from '../found.ts';
+import { rangeOfFigure } from '../judging/check.ts';
+import { placeAndText } from '../place-words.ts';
+import type { PrintedFigure } from '../reading/claim.ts';
+import { selectionText } from '../reading/select-text.ts';
+import { collect, type Evidence } from './evidence.ts';
+
+/**
+ * One figure, many places: what is printed of the same records, attribute and statistic in several places, text
+ * and table or abstract and caption, must be the same number, each rounded in its own way.
+ */
+export function checkRepeats({ figures }: Evidence): Check[] {
+  const named = figures.filter((figure) => identityOf(figure) !== null);
+  return [...collect(named, (figure) => identityOf(figure) ?? '').values()].flatMap((group) =>
+    group.slice(1).map((figure, i) => compare(figure, group.slice(0, i + 1))),
+  );
+}
+
+/** What, of which records, which statistic; null where the print does not say enough to know. */
+export function identityOf(figure: PrintedFigure): string | null {
+  const { quantity, attributes, selectText, versusText, counted, set, vague, cell, values, level } = figure;
+  if (vague || quantity === 'reading' || values.length > 1 || values[0].relation === '~') return null;
+  if (TESTED.has(quantity)) return null;
+  if ((quantity === 'low' || quantity === 'high') && level === null) return null;
+  const selected = figure.select.length > 0 || counted.length > 0;
+  // Without a selection, only what one set says twice of one attribute is known to be the same.
+  const scope = selected ? '' : set;
+  if (!selected && (set === '' || cell !== null || (attributes.length === 0 && selectText === '')))
+    return null;
+  return JSON.stringify([
+    quantity,
+    figure.method,
+    attributes,
+    selectText,
+    versusText,
+    selectionText(counted),
+    scope,
+    level,
+  ]);
+}
+
+/** Two tests of the same samples may well print two values of p. */
+const TESTED: ReadonlySet<string> = new Set([
+  'statistic',
+  'df',
+  'p',
+  'effect',
+  'similarity',
+  'diversity',
+  'share',
+]);
+
+function compare(figure: PrintedFigure, earlier: readonly PrintedFigure[]): Check {
+  const against = earlier.find(
+    (other) => !overlap(rangeOfFigure(other, 'any'), rangeOfFigure(figure, 'any')),
+  );
+  const base = { figure: figure.id, name: 'same figure elsewhere', from: 'print' } as const;
+  if (against === undefined)
+    return {
+      ...base,
+      outcome: 'passes',
+      working: `It is printed alike elsewhere: ${earlier.map(placeAndText).join('; ')}.`,
+      with: [],
+    };
+  return {
+    ...base,
+    outcome: 'differs',
+    working: `The same figure is printed otherwise elsewhere: ${placeAndText(against)}; here: ${figure.printed}.`,
+    resolve: 'Look up which of the two was meant.',
+    with: [against.id],
+  };
+}

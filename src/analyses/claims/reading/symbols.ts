@@ -1,0 +1,106 @@
+import type { Method, Quantity } from './terms.ts';
+
+/** What a symbol of a test report stands for. */
+export interface Meaning {
+  readonly quantity: Quantity;
+  readonly method?: Method;
+}
+
+/**
+ * The symbols of test reports as papers and programs print them, longest first where one begins another.
+ * Each is matched with its case: "t" is a statistic, "d" an effect, "df" degrees of freedom.
+ */
+export const SYMBOLS: readonly (readonly [pattern: string, stands: Meaning])[] = [
+  [String.raw`(?:[dD]\.?\s?[fF]\.?(?:\s?[12])?|[Dd]egrees of freedom|ν)`, { quantity: 'df' }],
+  [
+    String.raw`(?:(?:[Aa]dj(?:usted)?\.?|[Cc]orrected|[Ee]xact|[Aa]symp(?:totic)?\.?)\s*)?(?:[pP](?:[-\s]?[Vv]alues?)?|[Pp]rob\.?|[Pp]r\s?\([^)]*\)|[Ss]ig\.?(?:nificance)?|q)(?:[_ -]?\{?(?:adj|corr|cor|holm|bonf|Bonf|Holm|perm|FDR|BH|exact)\w*\.?\}?)?`,
+    { quantity: 'p' },
+  ],
+  [String.raw`[nN](?:\s?_?\{?[0-9₀₁₂₃]\}?)?`, { quantity: 'n' }],
+  [
+    String.raw`(?:[Pp]artial\s+|[Pp]art\.?\s+)?(?:η|[Ee]ta)(?:_?\{?[pGP]\}?)?\s?(?:²|\^?2|[- ]?[Ss]quared)(?:_?\{?[pGP]\}?)?`,
+    { quantity: 'effect', method: 'eta-squared' },
+  ],
+  [String.raw`(?:ω|[Oo]mega)\s?(?:²|\^?2|[- ]?[Ss]quared)`, { quantity: 'effect', method: 'omega-squared' }],
+  [
+    String.raw`(?:ε|[Ee]psilon)\s?(?:²|\^?2|[- ]?[Ss]quared)`,
+    { quantity: 'effect', method: 'epsilon-squared' },
+  ],
+  [
+    String.raw`(?:[Aa]dj(?:usted)?\.?\s+)?R\s?(?:²|\^?2|[- ]?[Ss]quared)`,
+    { quantity: 'effect', method: 'r-squared' },
+  ],
+  [String.raw`(?:[Cc]ohen['’]?s?\s+)?d(?:_?\{?[sz]\}?)?`, { quantity: 'effect', method: 'cohen-d' }],
+  [String.raw`(?:[Hh]edges['’]?s?\s+)?g`, { quantity: 'effect', method: 'hedges-g' }],
+  [String.raw`(?:[Cc]ram[eé]r['’]?s?\s+)V`, { quantity: 'effect', method: 'cramer-v' }],
+  [String.raw`(?:φ|ϕ|[Pp]hi)`, { quantity: 'effect', method: 'phi' }],
+  [String.raw`(?:OR|[Oo]dds\s+ratio)`, { quantity: 'effect', method: 'odds-ratio' }],
+  [String.raw`(?:M[Dd]|[Mm]ean\s+difference|Δ)`, { quantity: 'difference' }],
+  [
+    String.raw`(?:K(?:ruskal)?[-–]?\s?W(?:allis)?\.?(?:\s+test)?:?\s*)(?:H|[χ𝜒][²2]|[Cc]hi[- ]?[Ss]q(?:uared?)?|test)?`,
+    { quantity: 'statistic', method: 'H' },
+  ],
+  [
+    String.raw`(?:[Ll]ikelihood[- ]ratio\s+)(?:G|[χ][²2]|[Cc]hi[- ]?[Ss]q(?:uared?)?)`,
+    { quantity: 'statistic', method: 'G' },
+  ],
+  [
+    String.raw`(?:[Pp]earson['’]?s?\s+)?(?:[χ𝜒]\s?(?:²|\^?2)|[Cc]hi\s?[²2]|[Cc]hi[- ]?[Ss]q(?:uared?)?\.?|X\s?(?:²|\^?2|[- ]?squared))`,
+    { quantity: 'statistic', method: 'chi-squared' },
+  ],
+  [
+    String.raw`(?:[Ss]pearman['’]?s?\s+)?(?:ρ|rho|r_?\{?[sS]\}?|rₛ)(?![A-Za-z])|[Ss]pearman['’]?s?(?:\s+r)?`,
+    { quantity: 'statistic', method: 'rho' },
+  ],
+  [
+    String.raw`(?:[Kk]endall['’]?s?\s+)?(?:τ|tau)(?:[-_ ]?\{?[abc]\}?)?|[Kk]endall['’]?s?`,
+    { quantity: 'statistic', method: 'tau' },
+  ],
+  [
+    String.raw`(?:[Mm]ann[-–]?\s?[Ww]hitney['’]?s?\s+)?U(?:[- ](?:value|statistic))?`,
+    { quantity: 'statistic', method: 'U' },
+  ],
+  [
+    String.raw`(?:(?:Student|Welch)['’]?s?\s+|[Pp]aired\s+)?[tT](?:_?\{?(?:obs|Welch)\}?)?(?:[- ]?(?:value|statistic|stat\.?|test|ratio))?`,
+    { quantity: 'statistic', method: 't' },
+  ],
+  [
+    String.raw`(?:Welch['’]?s?\s+)?F(?:[- ]?(?:value|statistic|ratio|test))?`,
+    { quantity: 'statistic', method: 'F' },
+  ],
+  [String.raw`H`, { quantity: 'statistic', method: 'H' }],
+  [String.raw`G`, { quantity: 'statistic', method: 'G' }],
+  [String.raw`W(?:[- ]?(?:value|statistic))?`, { quantity: 'statistic', method: 'W' }],
+  [String.raw`(?:V|T\+|S\+)`, { quantity: 'statistic', method: 'signed-rank' }],
+  [String.raw`[Zz](?:[- ]?(?:value|score|statistic))?`, { quantity: 'statistic', method: 'z' }],
+  [
+    String.raw`(?:[Pp]earson['’]?s?\s+)?r(?:[- ]?value)?|[Cc]or(?:relation)?|[Pp]earson['’]?s?`,
+    { quantity: 'statistic', method: 'r' },
+  ],
+];
+
+/** How a p value came about, where the words beside it say so. */
+export type Manner = 'adjusted' | 'permuted' | 'exact' | 'sphericity' | 'continuity';
+
+const MANNERS: readonly (readonly [pattern: RegExp, manner: Manner])[] = [
+  [
+    /bonferroni|holm|hochberg|adjusted|\badj\b|_adj|padj|corrected for|fdr|benjamini|tukey|scheff|[sš]id[aá]k|dunn|\bbonf/i,
+    'adjusted',
+  ],
+  [/permut|randomi[sz]|monte.carlo|resampl|simulat|bootstrap|\bperm\b|_perm/i, 'permuted'],
+  [/greenhouse|geisser|huynh|feldt|spheric|\bGG\b|\bHF\b/, 'sphericity'],
+  [/yates|continuity/i, 'continuity'],
+  [/\bexact\b/i, 'exact'],
+];
+
+/** What the words around a figure say of how it came about. */
+export function mannersIn(text: string): readonly Manner[] {
+  return MANNERS.filter(([pattern]) => pattern.test(text)).map(([, manner]) => manner);
+}
+
+/** "one-sided", "(1-tailed)"; null where nothing is said. */
+export function sidesIn(text: string): 'one' | 'two' | null {
+  const match = /\b(one|two|1|2)[- ](?:sided|tailed|tail)\b|\b(uni|bi)lateral/i.exec(text);
+  if (match === null) return null;
+  return /^(?:one|1)$/i.test(match[1] ?? '') || /^uni$/i.test(match[2] ?? '') ? 'one' : 'two';
+}

@@ -1,0 +1,152 @@
+import type { Method, Quantity } from '../terms.ts';
+
+/** What a column (or a row of a table laid the other way) holds. */
+export type Role = Quantity | 'not part' | 'step' | 'unknown';
+
+/** What a head says of the numbers below it. */
+export interface HeadReading {
+  readonly role: Role;
+  readonly method?: Method;
+  /** The second number of a cell: sd, se. */
+  readonly second?: Quantity;
+  /** What two ends behind a middle are. */
+  readonly ends?: 'range' | 'interval' | 'iqr';
+  /** Cells also hold per cents or counts: "n (%)". */
+  readonly both?: true;
+}
+
+const MEAN = String.raw`(?:mean|average|avg\.?|m|x̄|mittel(?:wert)?|moyenne)`;
+const SD = String.raw`(?:s\.?\s?d\.?|std\.?\s?dev(?:iation)?\.?|st\.?\s?dev\.?|stdev\.?|standard\s?deviation|σ)`;
+const SE = String.raw`(?:s\.?\s?e\.?(?:\s?m\.?)?|s\.?e\.?\s+(?:of\s+)?mean|std\.?\s?err(?:or)?\.?|standard\s?error(?:\s+of\s+the\s+mean)?|1\s?se)`;
+const JOIN = String.raw`\s*(?:±|\+\/?-|[([,;/]|and)\s*(?:1\s?)?`;
+
+const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = [
+  [`${MEAN}${JOIN}${SD}[)\\]]?`, { role: 'mean', second: 'sd' }],
+  [`${MEAN}${JOIN}${SE}[)\\]]?`, { role: 'mean', second: 'se' }],
+  [`${MEAN}\\s*[([](?:95\\s?%\\s*)?(?:ci|confidence interval)[)\\]]`, { role: 'mean', ends: 'interval' }],
+  [`${MEAN}\\s*[([]range[)\\]]`, { role: 'mean', ends: 'range' }],
+  [
+    String.raw`(?:median|mdn?)\s*[([](?:iqr|q1.{1,3}q3|quartiles?|interquartile range)[)\]]`,
+    { role: 'median', ends: 'iqr' },
+  ],
+  [String.raw`(?:median|mdn?)\s*[([](?:range|min.{1,3}max)[)\]]`, { role: 'median', ends: 'range' }],
+  [String.raw`(?:median|mdn?)\s*[([].*ci[)\]]`, { role: 'median', ends: 'interval' }],
+  [
+    String.raw`(?:n|no\.?|count|number|anzahl|freq(?:uency)?\.?)\s*[([,;/]\s*(?:%|per\s?cent|percentage)\s*[)\]]?`,
+    { role: 'count', both: true },
+  ],
+  [
+    String.raw`(?:%|per\s?cent|percentage)\s*[([,;/]\s*(?:n|no\.?|count)\s*[)\]]?`,
+    { role: 'share', both: true },
+  ],
+  [
+    String.raw`(?:n|no\.?|nr\.?|number(?: of \w+)?|sample size|stichprobe|effectif|n (?:fragments|items|sherds|pieces|records|finds))`,
+    { role: 'n' },
+  ],
+  [String.raw`(?:counts?|freq(?:uency|uencies)?\.?|anzahl|nombre)`, { role: 'count' }],
+  [
+    String.raw`(?:%|%\s?of.*|.*\s%|%\s.*|per\s?cent(?:age)?s?(?: of .*)?|pct\.?|prozent|proportions?|prop\.?|share|anteil)`,
+    { role: 'share' },
+  ],
+  [MEAN, { role: 'mean' }],
+  [SD, { role: 'sd' }],
+  [SE, { role: 'se' }],
+  [
+    String.raw`(?:c\.?\s?v\.?|coeff(?:icient|\.)?\s+of\s+var(?:iation|\.)?|variationskoeffizient)\s*%?`,
+    { role: 'cv' },
+  ],
+  [String.raw`(?:median|med\.?|mdn|md)`, { role: 'median' }],
+  [
+    String.raw`(?:q1|q₁|lower quartile|1st qu\.?(?:artile)?|first quartile|25\s?%|25th(?: percentile)?|p25|q25|q\.?25)`,
+    { role: 'q1' },
+  ],
+  [
+    String.raw`(?:q3|q₃|upper quartile|3rd qu\.?(?:artile)?|third quartile|75\s?%|75th(?: percentile)?|p75|q75|q\.?75)`,
+    { role: 'q3' },
+  ],
+  [String.raw`(?:iqr|i\.q\.r\.|interquartile range|quartiles?|q1.{1,3}q3)`, { role: 'iqr' }],
+  [String.raw`(?:min(?:imum)?\.?|smallest|lowest|least)`, { role: 'min' }],
+  [String.raw`(?:max(?:imum)?\.?|largest|highest|greatest)`, { role: 'max' }],
+  [String.raw`(?:range|min\.?\s?[-–—/]\s?max\.?|spannweite|span|variationsbreite)`, { role: 'range' }],
+  [
+    String.raw`(?:(?:95|90|99)\s?%\s*)?(?:ci|c\.i\.|confidence interval|ki)(?:\s*(?:of|for) .*)?(?:\s*(?:95|90|99)\s?%)?`,
+    { role: 'interval' },
+  ],
+  [
+    String.raw`(?:(?:95|90|99)\s?%\s*)?(?:ci\s*)?(?:lower(?: (?:ci|limit|bound|end))?|lcl|ll|low)(?:\s*(?:95|90|99)\s?%)?|2\.5\s?%`,
+    { role: 'low' },
+  ],
+  [
+    String.raw`(?:(?:95|90|99)\s?%\s*)?(?:ci\s*)?(?:upper(?: (?:ci|limit|bound|end))?|ucl|ul|high)(?:\s*(?:95|90|99)\s?%)?|97\.5\s?%`,
+    { role: 'high' },
+  ],
+  [String.raw`step`, { role: 'step' }],
+  [String.raw`(?:d\.?\s?f\.?|degrees of freedom)`, { role: 'df' }],
+  [String.raw`(?:p|p[- ]?values?|sig\.?|pr\s?\(.*\)|prob\.?)`, { role: 'p' }],
+  [String.raw`(?:ss|sum of sq(?:uares|\.)?|sum sq\.?|sums of squares)`, { role: 'sum-of-squares' }],
+  [String.raw`(?:ms|mean sq(?:uares?|\.)?)`, { role: 'mean-square' }],
+  [String.raw`(?:t|t[- ]?(?:value|statistic|ratio))`, { role: 'statistic', method: 't' }],
+  [String.raw`(?:f|f[- ]?(?:value|statistic|ratio))`, { role: 'statistic', method: 'F' }],
+  [
+    String.raw`(?:[χx]\s?(?:²|\^?2)|chi[- ]?sq(?:uared?|\.)?|x-squared)`,
+    { role: 'statistic', method: 'chi-squared' },
+  ],
+  [String.raw`(?:z|z[- ]?(?:value|score))`, { role: 'statistic', method: 'z' }],
+  [String.raw`(?:u|mann[- ]whitney u)`, { role: 'statistic', method: 'U' }],
+  [String.raw`h`, { role: 'statistic', method: 'H' }],
+  [String.raw`r`, { role: 'correlation', method: 'r' }],
+  [String.raw`(?:rho|ρ|r_?s)`, { role: 'correlation', method: 'rho' }],
+  [String.raw`(?:tau|τ)`, { role: 'correlation', method: 'tau' }],
+  [String.raw`(?:d|cohen['’]?s d)`, { role: 'effect', method: 'cohen-d' }],
+  [String.raw`(?:η\s?²|eta\s?(?:²|2|squared))`, { role: 'effect', method: 'eta-squared' }],
+  [
+    String.raw`(?:area|trench(?:es)?|date|dates|years?|context|square|layer|level|spit|grid|plan|plate|fig\.?|figure|ref(?:erence)?s?\.?|source|phase|period|volume|density|weight|wt\.?|mass|length|width|depth|height|thickness|diameter|elevation|m²|m2|m³|ha|rank|order|id|cat\.?(?: no\.?)?|inv\.?(?: no\.?)?|bone|soil|excavated.*|distance.*|altitude.*|easting|northing|lat(?:itude)?|long(?:itude)?)(?:\s.*)?`,
+    { role: 'not part' },
+  ],
+];
+
+const COMPILED = PATTERNS.map(
+  ([pattern, reading]) => [new RegExp(`^(?:${pattern})$`, 'u'), reading] as const,
+);
+
+/** What a head says; undefined where it names a kind, a place or anything else. */
+export function readHead(head: string): HeadReading | undefined {
+  const plain = head
+    .toLowerCase()
+    .replaceAll(/[*†‡§¹²³ᵃᵇᶜ]+$/gu, '')
+    .replaceAll(/\s+/g, ' ')
+    .trim();
+  const find = (text: string) => COMPILED.find(([pattern]) => pattern.test(text))?.[1];
+  const whole = find(plain);
+  if (whole !== undefined) return whole;
+  const inner = /\(([^)]*)\)/.exec(plain)?.[1] ?? '';
+  const bare = plain.replaceAll(/\s*[([][^)\]]*[)\]]/g, '').trim();
+  // "Weight (g)" is a measure; "Spindle whorls (%)" are percentages.
+  if (/^(?:%|per\s?cent)$/.test(inner)) return find(bare)?.role === 'cv' ? find(bare) : { role: 'share' };
+  if (/^(?:n|counts?)$/.test(inner)) return { role: 'count' };
+  const stripped = find(bare) ?? find(bare.replace(/,.*$/, ''));
+  if (stripped !== undefined && stripped.role === 'not part' && bare !== plain) return stripped;
+  return bare === plain ? undefined : stripped;
+}
+
+const TOTAL =
+  /^(?:(?:grand |sum |overall |column |row )?totals?|sum(?:me)?|σ|∑|all(?: (?:sites|phases|periods|groups|types|finds|fragments|items|records|samples|kinds|assemblages|contexts|together))?|overall|gesamt|insgesamt|zusammen|ensemble|somme|totale|suma|i alt|together|combined|pooled|n total|total n|total \(?n\)?|total %)$/iu;
+const SUBTOTAL =
+  /^(?:sub[- ]?totals?.*|total\s+\S.*|.*\S\s+(?:sub)?totals?|all\s+\S.*|sum of .*|zwischensumme.*)$/iu;
+const SUMMARY =
+  /^(?:mean|average|median|s\.?d\.?|std\.? dev\.?|standard deviation|min(?:imum)?|max(?:imum)?|range|cv|s\.?e\.?)$/iu;
+const SIZE = /^\(?(?:n|no\.?|number(?: of \w+)?|base|sample size|n =|\(n\))\)?$/iu;
+const PERCENT =
+  /^(?:%|per\s?cent(?:age)?s?|% of (?:total|all|row|column)|share|pct\.?|(?:row|column|col\.?) %)$/iu;
+
+export type LineRole = 'part' | 'total' | 'subtotal' | 'n' | 'percent' | 'summary';
+
+/** What a label says of its line; "n" and "Σ" are settled by what adds up. */
+export function lineRole(label: string): LineRole {
+  const plain = label.replaceAll(/[*†‡§ᵃᵇᶜ:]+$/gu, '').trim();
+  if (TOTAL.test(plain)) return 'total';
+  if (SIZE.test(plain)) return 'n';
+  if (PERCENT.test(plain)) return 'percent';
+  if (SUMMARY.test(plain)) return 'summary';
+  return SUBTOTAL.test(plain) ? 'subtotal' : 'part';
+}

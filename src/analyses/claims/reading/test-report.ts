@@ -1,0 +1,241 @@
+import { type DecimalMark, NUMBER, type PrintedValue, printedValue, relationOf } from './numbers.ts';
+import { type Meaning, mannersIn, SYMBOLS, sidesIn } from './symbols.ts';
+import type { Method, Quantity } from './terms.ts';
+import type { TextPart } from './text-part.ts';
+
+/** What was read of a report, and the words and numbers of it that were not. */
+export interface Report {
+  readonly parts: readonly TextPart[];
+  readonly unused: readonly string[];
+}
+
+const RELATION = String.raw`(?:<=|>=|=|<|>|≤|≥|≈|~|:)`;
+const ARGUMENTS = String.raw`(?:\s?\([^)]*\)|\s?\[[^\]]*\]|_?\{[^}]*\}|_?\d+(?:\.\d+)?(?:\s?[,;/]\s?\d+(?:\.\d+)?)?)`;
+const STARS = String.raw`(?:\s?\*{1,4}(?!\d))?`;
+const ITEM = new RegExp(
+  String.raw`(?<![A-Za-zα-ωΑ-Ω\d])(?:${SYMBOLS.map(([pattern], i) => `(?<s${i}>${pattern})`).join('|')})` +
+    String.raw`(?<args>${ARGUMENTS})?\s*(?:(?<relation>${RELATION})\s*(?<second>[<>≤≥]\s*)?(?<value>${NUMBER}\s?%?|n\.?\s?s\.?)(?<stars>${STARS}))(?![A-Za-z\d])`,
+  'gu',
+);
+const INTERVAL = new RegExp(
+  String.raw`(?:(?<level>\d{2}(?:[.,]\d+)?)\s*%\s*)?(?:CI|C\.I\.|CrI|KI|confidence interval|conf\.? int\.?)(?:\s?_?\{?(?<after>\d{2})\s?%?\}?)?\s*[=:]?\s*[[(]?\s*(?<low>${NUMBER})\s*(?:[,;]|to|-|–|—|and|\.\.\.?)\s*(?<high>${NUMBER})\s*[\])]?`,
+  'u',
+);
+const NOT_SIGNIFICANT =
+  /(?<![A-Za-z.])(?:[pP]\s*[=:]?\s*)?(?:n\.\s?s\.|ns|NS|n\.s|not significant)(?![A-Za-z])/u;
+
+interface Item {
+  readonly symbol: Meaning;
+  readonly arguments: string;
+  readonly value: PrintedValue | null;
+  readonly stars: number;
+  readonly text: string;
+}
+
+/**
+ * Reads a test report as people and programs print it: a statistic with its degrees of freedom, p, numbers of
+ * records, effect sizes and interval in any order. Null where the text is no report; what was not used is told.
+ *
+ * @param quantity what the row of the claims file says the text is.
+ */
+export function readTestReport(text: string, quantity: Quantity, mark: DecimalMark): Report | null {
+  let rest = text;
+  const cut = (used: string) => {
+    rest = rest.replace(used, ' ¦ ');
+  };
+  const interval = INTERVAL.exec(text);
+  if (interval !== null) cut(interval[0]);
+  const items: Item[] = [];
+  for (const match of rest.matchAll(ITEM)) {
+    const groups = match.groups ?? {};
+    const at = SYMBOLS.findIndex((_, i) => groups[`s${i}`] !== undefined);
+    const [, symbol] = SYMBOLS[at];
+    const said = groups.value ?? '';
+    const value = /^n/.test(said)
+      ? notSignificant(match[0])
+      : printedValue(said.trim(), symbol.quantity, mark);
+    const relation = relationOf((groups.second ?? groups.relation ?? '=').trim());
+    items.push({
+      symbol,
+      arguments: (groups.args ?? '')
+        .trim()
+        .replace(/^_?[([{]|[)\]}]$/g, '')
+        .replace(/^_/, ''),
+      value: value === null || /^n/.test(said) ? value : { ...value, relation, text: match[0].trim() },
+      stars: (groups.stars ?? '').trim().length,
+      text: match[0],
+    });
+  }
+  for (const { text: used, value } of items) if (value !== null) cut(used);
+  const statistics = items.filter(({ symbol, value }) => symbol.quantity === 'statistic' && value !== null);
+  const [first, ...more] = statistics;
+  const others = items.filter(({ symbol }) => symbol.quantity !== 'statistic');
+  const plainNs = NOT_SIGNIFICANT.exec(rest);
+  // A single symbol only names what its row says already; under another quantity it is a label.
+  if (items.length + (interval === null ? 0 : 1) === 0) return null;
+  if (items.length === 1 && interval === null && plainNs === null && items[0].arguments === '') {
+    const said = items[0].symbol.quantity;
+    if (said !== quantity && !(said === 'statistic' && quantity === 'correlation')) return null;
+  }
+  if (
+    items.length === 0 ||
+    (items.length === 1 && first === undefined && interval !== null && items[0].symbol.quantity !== quantity)
+  )
+    return null;
+  const method = methodOf(first, text);
+  const named = method === undefined ? {} : { method };
+  const parts: TextPart[] = [];
+  if (first?.value != null) {
+    const own = quantity === 'correlation' && isCorrelation(method) ? quantity : 'statistic';
+    parts.push({ quantity: own, values: [first.value], ...named });
+    parts.push(...argumentParts(first.arguments, method, mark));
+  }
+  // "U = 45, Z = -1.2", "χ²(4) = 9.9, V = .31": another statistic of the same test, or its effect.
+  for (const { symbol, value } of more) if (value !== null) parts.push(secondStatistic(symbol, value));
+  const degrees = others.filter(({ symbol }) => symbol.quantity === 'df').flatMap(({ value }) => value ?? []);
+  if (degrees.length > 0) parts.push({ quantity: 'df', values: degrees.slice(0, 2), ...named });
+  for (const { symbol, value, arguments: inner } of others) {
+    if (value === null || symbol.quantity === 'df') continue;
+    if (symbol.quantity === 'p') {
+      const manners = mannersIn(`${inner} ${text}`);
+      const sided = sidesIn(text);
+      parts.push({
+        quantity: 'p',
+        values: [value],
+        ...named,
+        ...(manners.length > 0 ? { manners } : {}),
+        ...(sided === null ? {} : { sided }),
+      });
+    } else
+      parts.push({
+        quantity: symbol.quantity,
+        values: [value],
+        ...(symbol.method === undefined ? {} : { method: symbol.method }),
+      });
+  }
+  if (!parts.some((part) => part.quantity === 'p')) {
+    const stars = items.find((item) => item.stars > 0)?.stars ?? 0;
+    if (plainNs !== null) {
+      parts.push({ quantity: 'p', values: [notSignificant(plainNs[0])], ...named });
+      cut(plainNs[0]);
+    } else if (stars > 0) parts.push({ quantity: 'p', values: [starred(stars)], ...named, stars: true });
+  }
+  if (interval !== null) parts.push(...intervalParts(interval, mark));
+  return { parts: parts.filter((part, i) => keep(part, i, parts)), unused: leftOver(rest) };
+}
+
+/** The same quantity said twice in one text is kept once where it is the same print. */
+function keep(part: TextPart, at: number, parts: readonly TextPart[]): boolean {
+  return !parts
+    .slice(0, at)
+    .some(
+      (other) =>
+        other.quantity === part.quantity &&
+        other.method === part.method &&
+        part.quantity !== 'n' &&
+        other.values.length === part.values.length &&
+        other.values.every(
+          (value, i) =>
+            value.number.digits === part.values[i].number.digits &&
+            value.number.decimals === part.values[i].number.decimals,
+        ),
+    );
+}
+
+function isCorrelation(method: Method | undefined): boolean {
+  return method === 'r' || method === 'rho' || method === 'tau';
+}
+
+function secondStatistic({ method }: Meaning, value: PrintedValue): TextPart {
+  if (method === 'signed-rank') return { quantity: 'effect', values: [value], method: 'cramer-v' };
+  if (method === 'r') return { quantity: 'effect', values: [value], method: 'r' };
+  return { quantity: 'statistic', values: [value], ...(method === undefined ? {} : { method }) };
+}
+
+/** The words around a symbol may say more: Kruskal and Wallis print a chi-squared, Wilcoxon's V is no Cramér's. */
+function methodOf(first: Item | undefined, text: string): Method | undefined {
+  const method = first?.symbol.method;
+  if (method === 'chi-squared' && /kruskal/i.test(text)) return 'H';
+  if (method === 'r' && /spearman/i.test(text)) return 'rho';
+  if (method === 'r' && /kendall/i.test(text)) return 'tau';
+  if (method === 'W' && /signed/i.test(text)) return 'signed-rank';
+  if (method === 'chi-squared' && /\bG\b.?test|likelihood ratio/i.test(text)) return 'G';
+  return method;
+}
+
+/** What stands in brackets behind a statistic: degrees of freedom, or the numbers of records of rank tests. */
+function argumentParts(inner: string, method: Method | undefined, mark: DecimalMark): TextPart[] {
+  if (inner === '') return [];
+  const pieces = piecesOf(inner, method);
+  const sizes = pieces.filter((piece) => /^[nN]/.test(piece));
+  const plain = pieces.filter((piece) => !/^[nN]/.test(piece));
+  const named = method === undefined ? {} : { method };
+  const values = (list: readonly string[], quantity: Quantity) =>
+    list.flatMap(
+      (piece) => printedValue(piece.replace(/\s*(?:df|d\.f\.)\.?$/i, '').trim(), quantity, mark) ?? [],
+    );
+  const parts: TextPart[] = [];
+  const ranks = method === 'U' || method === 'W' || method === 'signed-rank';
+  if (ranks) {
+    for (const value of values(plain, 'n')) parts.push({ quantity: 'n', values: [value] });
+  } else if (method === 'F' || plain.length === 1) {
+    const found = values(plain, 'df');
+    if (found.length > 0) parts.push({ quantity: 'df', values: found.slice(0, 2), ...named });
+  } else if (plain.length === 2) {
+    // "χ²(4, 60)": degrees of freedom and the number of records.
+    const [df, n] = [values(plain.slice(0, 1), 'df'), values(plain.slice(1), 'n')];
+    if (df.length > 0) parts.push({ quantity: 'df', values: df, ...named });
+    if (n.length > 0) parts.push({ quantity: 'n', values: n });
+  }
+  for (const value of values(sizes, 'n')) parts.push({ quantity: 'n', values: [value] });
+  return parts;
+}
+
+/** Parts of "2, 27", "2;27", "1,5; 29,6", "4, N = 60". */
+function piecesOf(inner: string, method: Method | undefined): string[] {
+  const split = (by: RegExp) => inner.split(by).map((piece) => piece.trim());
+  if (/;/.test(inner)) return split(/;/);
+  if (/\s(?:and|und|et)\s/.test(inner)) return split(/\s(?:and|und|et)\s/);
+  if (/,\s/.test(inner)) return split(/,\s+/);
+  if (/\//.test(inner)) return split(/\//);
+  const parts = split(/,/);
+  // "F(1,5,29,6)": decimal commas and a comma between.
+  if (parts.length === 4) return [`${parts[0]},${parts[1]}`, `${parts[2]},${parts[3]}`];
+  const single = method === 't' || method === 'r' || method === 'rho' || method === 'tau' || method === 'z';
+  return parts.length === 2 && single && !/[nN]/.test(inner) ? [inner] : parts;
+}
+
+function intervalParts(match: RegExpExecArray, mark: DecimalMark): TextPart[] {
+  const { level, after, low, high } = match.groups ?? {};
+  const ends = [low, high].map((end) => printedValue(end, 'low', mark));
+  if (ends[0] === null || ends[1] === null) return [];
+  const said = level ?? after;
+  const confidence = said === undefined ? {} : { level: Number(said.replace(',', '.')) / 100 };
+  return [
+    { quantity: 'low', values: [ends[0]], ...confidence },
+    { quantity: 'high', values: [ends[1]], ...confidence },
+  ];
+}
+
+function notSignificant(text: string): PrintedValue {
+  return { text, relation: '>', number: { digits: 5n, decimals: 2 }, percent: false };
+}
+
+/** Stars stand for levels, which differ: one for 0.05 or 0.1, two for 0.01 or 0.05, three for 0.001 or 0.01. */
+export function starred(stars: number): PrintedValue {
+  const digits = stars === 1 ? 10n : stars === 2 ? 5n : 1n;
+  return { text: '*'.repeat(stars), relation: '<', number: { digits, decimals: 2 }, percent: false };
+}
+
+/** Words that belong to a report without saying anything that is checked. */
+const EXPECTED =
+  /^(?:and|with|by|of|the|a|an|test|two|one|sample|samples|sided|tailed|tail|rank|sum|signed|ranks|for|on|in|was|is|welch|student|students|mann|whitney|wilcoxon|kruskal|wallis|spearman|kendall|pearson|chi|squared|square|anova|way|data|paired|unpaired|independent|between|groups|effect|size|significant|bonferroni|holm|adjusted|corrected|correction|exact|permutation|permutations|yates|continuity|greenhouse|geisser|huynh|feldt|cramer|cramér|cohen|hedges|fisher|goodness|fit|likelihood|ratio|correlation|not|assumed|equal|unequal|variances|variance|s)$/i;
+
+/** Words and numbers that nothing was made of. */
+function leftOver(rest: string): string[] {
+  return rest
+    .split(/[¦\s,;:()[\]=]+/u)
+    .map((word) => word.replace(/^[.'’"“”\-–]+|[.'’"“”\-–]+$/gu, ''))
+    .flatMap((word) => (/\d/.test(word) ? [word] : word.split(/[-–'’]/)))
+    .filter((word) => word !== '' && /[\p{L}\p{N}]/u.test(word) && !EXPECTED.test(word));
+}

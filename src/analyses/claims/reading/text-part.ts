@@ -1,0 +1,18 @@
+import type { PrintedValue } from './numbers.ts';
+import type { Manner } from './symbols.ts';
+import type { Method, Quantity } from './terms.ts';
+
+/** One number of a printed text (two for the degrees of freedom of F), and what the text says that it is. */
+export interface TextPart {
+  readonly values: readonly PrintedValue[];
+  readonly quantity: Quantity;
+  readonly method?: Method;
+  /** The text does not say what the number is: the second one of "3.5±0.4". */
+  readonly vague?: true;
+  /** Of a p value: stars only, whose levels are not said. */
+  readonly stars?: true;
+  readonly sided?: 'one' | 'two';
+  readonly manners?: readonly Manner[];
+  /** Confidence of an interval's end, where it is printed. */
+  readonly level?: number;
+}
