@@ -20,6 +20,9 @@ export function rankTestChecks(test: PrintedTest): Check[] {
 /** How far ties may lower the spread of a rank statistic: by a third of its variance at the most heavily tied. */
 const MOST_TIED = 0.35;
 
+/** The same of tau-b, whose own size ties raise too. */
+const MOST_TIED_TAU = 0.6;
+
 function rankTestCheck(test: PrintedTest, p: PrintedFigure): Check {
   const { statistic, sizes, method } = test;
   const base = { figure: p.id, name: `p of ${SAID[method] ?? method}`, from: 'print' } as const;
@@ -50,7 +53,12 @@ function rankTestCheck(test: PrintedTest, p: PrintedFigure): Check {
   const least = Math.min(...ways.map((way) => way.p * half));
   const most = Math.max(...ways.map((way) => way.p * half));
   // Between the ways, and below the least as far as ties reach, something ordinary gives the print.
-  const reach = { low: tiedP(least, half), high: Math.min(1, most * 1.02) };
+  const reach = {
+    low: tiedP(least, half, 1 / Math.sqrt(1 - MOST_TIED)),
+    // Ties enlarge tau-b itself, so its p is larger than it seems.
+    high:
+      method === 'tau' ? tiedP(most, half, Math.sqrt(1 - MOST_TIED_TAU)) * 1.05 : Math.min(1, most * 1.02),
+  };
   if (overlap(reach, printed))
     return {
       ...base,
@@ -77,24 +85,19 @@ const SAID: Readonly<Record<string, string>> = {
   tau: "Kendall's rank correlation",
 };
 
-/** p of the same statistic where ties take most of what they can from its variance. */
-function tiedP(p: number, half: number): number {
-  // On the scale of z: z / sqrt(1 - t); an approximation that only has to be wide enough.
+/** p of the same statistic with its z made larger or smaller by a factor. */
+function tiedP(p: number, half: number, factor: number): number {
   const two = Math.min(1, p / half);
-  if (two >= 1) return p * 0.9;
-  const z = Math.sqrt(2) * inverseErfc(two);
-  return half * erfc(z / Math.sqrt(1 - MOST_TIED) / Math.SQRT2) * 0.98;
+  if (two >= 1) return factor > 1 ? p * 0.9 : p;
+  return half * normalTwoSided(zOf(two) * factor) * (factor > 1 ? 0.98 : 1);
 }
 
-function erfc(x: number): number {
-  return normalTwoSided(x * Math.SQRT2);
-}
-
-function inverseErfc(p: number): number {
+/** z of a two-sided p, by halving. */
+function zOf(p: number): number {
   let [low, high] = [0, 40];
   for (let turn = 0; turn < 80; turn++) {
     const middle = (low + high) / 2;
-    if (erfc(middle) > p) low = middle;
+    if (normalTwoSided(middle) > p) low = middle;
     else high = middle;
   }
   return low;

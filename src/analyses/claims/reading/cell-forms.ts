@@ -64,7 +64,7 @@ export function countWithShare(
     return assemble(over, under, share === undefined ? undefined : `${share} %`, mark);
   }
   const shareFirst = new RegExp(
-    `^(${N})(${per})?\\s*[(\\[,;]\\s*(?:[nN]\\s*=\\s*)?(${whole})(?:${of}(${whole}))?\\s*[)\\]]?$`,
+    `^(${N})(${per})?(?:\\s*[(\\[;]\\s*|\\s*,\\s+)(?:[nN]\\s*=\\s*)?(${whole})(?:${of}(${whole}))?\\s*[)\\]]?$`,
     'iu',
   ).exec(text);
   if (shareFirst === null || (shareFirst[2] === undefined && quantity !== 'share')) return null;

@@ -229,7 +229,7 @@ export function starred(stars: number): PrintedValue {
 
 /** Words that belong to a report without saying anything that is checked. */
 const EXPECTED =
-  /^(?:and|with|by|of|the|a|an|test|two|one|sample|samples|sided|tailed|tail|rank|sum|signed|ranks|for|on|in|was|is|welch|student|students|mann|whitney|wilcoxon|kruskal|wallis|spearman|kendall|pearson|chi|squared|square|anova|way|data|paired|unpaired|independent|between|groups|effect|size|significant|bonferroni|holm|adjusted|corrected|correction|exact|permutation|permutations|yates|continuity|greenhouse|geisser|huynh|feldt|cramer|cramér|cohen|hedges|fisher|goodness|fit|likelihood|ratio|correlation|not|assumed|equal|unequal|variances|variance|s)$/i;
+  /^(?:and|num|denom|numerator|denominator|with|by|of|the|a|an|test|two|one|sample|samples|sided|tailed|tail|rank|sum|signed|ranks|for|on|in|was|is|welch|student|students|mann|whitney|wilcoxon|kruskal|wallis|spearman|kendall|pearson|chi|squared|square|anova|way|data|paired|unpaired|independent|between|groups|effect|size|significant|bonferroni|holm|adjusted|corrected|correction|exact|permutation|permutations|yates|continuity|greenhouse|geisser|huynh|feldt|cramer|cramér|cohen|hedges|fisher|goodness|fit|likelihood|ratio|correlation|not|assumed|equal|unequal|variances|variance|s)$/i;
 
 /** Words and numbers that nothing was made of. */
 function leftOver(rest: string): string[] {

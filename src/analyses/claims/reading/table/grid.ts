@@ -43,7 +43,9 @@ function isDelimited(text: string): boolean {
   if (/\t|;|\|/.test(text)) return true;
   if (!text.includes(',')) return false;
   const lines = text.split(/\r?\n/).filter((line) => line.trim() !== '');
-  const parting = lines.filter((line) => /[^\d\s],\S|,[^\d\s]|,,|^,|,$|\d,\d+,\d/.test(line)).length;
+  const parting = lines.filter((line) =>
+    /[^\d\s],\S|,[^\d\s]|,,|^,|,$|,[\d.]+,|\d\.\d+,\d|,\d+\.\d/.test(line),
+  ).length;
   const blanks = lines.filter((line) => /\S {2,}\S/.test(line.replaceAll(/"[^"]*"/g, ''))).length;
   return (
     parting * 2 >= lines.length || (parting > 0 && blanks * 2 < lines.length && parting * 3 >= lines.length)
@@ -59,7 +61,10 @@ function blankParted(text: string): string[][] {
   if (wide * 2 >= lines.length) return byPlace(lines);
   const glued = lines.map((line) => glue(line.trim().split(/\s+/)));
   const trailing = glued.map((tokens) => trailingNumbers(tokens));
-  const columns = mostCommon(trailing.filter((count) => count > 0)) ?? 1;
+  const numbers = trailing.filter((count) => count > 0);
+  // A label may end in a number ("phase 2"); the heads say how many columns follow it.
+  const heads = glued.find((tokens, i) => trailing[i] === 0 && numbers.includes(tokens.length - 1));
+  const columns = heads === undefined ? (mostCommon(numbers) ?? 1) : heads.length - 1;
   return glued.map((tokens, i) => {
     if (tokens.length <= columns || (trailing[i] === 0 && tokens.length > columns + 3))
       return trailing[i] === 0 && tokens.length > columns + 1
@@ -123,7 +128,8 @@ const NUMERIC = /^(?:[<>≤≥~]?\s?[-+−–]?[\d.,]+.*|[-–—]|n\.?\s?s\.?|n
 
 function trailingNumbers(tokens: readonly string[]): number {
   let count = 0;
-  while (count < tokens.length && NUMERIC.test(tokens[tokens.length - 1 - count])) count++;
+  // The first word is a label, whatever it looks like: "1st", "1200".
+  while (count < tokens.length - 1 && NUMERIC.test(tokens[tokens.length - 1 - count])) count++;
   return count;
 }
 

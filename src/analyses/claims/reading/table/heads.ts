@@ -40,7 +40,7 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
     { role: 'share', both: true },
   ],
   [
-    String.raw`(?:n|no\.?|nr\.?|number(?: of \w+)?|sample size|stichprobe|effectif|n (?:fragments|items|sherds|pieces|records|finds))`,
+    String.raw`(?:n|nos?\.|nr\.|number(?: of \w+)?|sample size|stichprobe|effectif|n (?:fragments|items|sherds|pieces|records|finds))`,
     { role: 'n' },
   ],
   [String.raw`(?:counts?|freq(?:uency|uencies)?\.?|anzahl|nombre)`, { role: 'count' }],
@@ -135,7 +135,7 @@ const SUBTOTAL =
   /^(?:sub[- ]?totals?.*|total\s+\S.*|.*\S\s+(?:sub)?totals?|all\s+\S.*|sum of .*|zwischensumme.*)$/iu;
 const SUMMARY =
   /^(?:mean|average|median|s\.?d\.?|std\.? dev\.?|standard deviation|min(?:imum)?|max(?:imum)?|range|cv|s\.?e\.?)$/iu;
-const SIZE = /^\(?(?:n|no\.?|number(?: of \w+)?|base|sample size|n =|\(n\))\)?$/iu;
+const SIZE = /^\(?(?:n|nos?\.|number(?: of \w+)?|base|sample size|n =|\(n\))\)?$/iu;
 const PERCENT =
   /^(?:%|per\s?cent(?:age)?s?|% of (?:total|all|row|column)|share|pct\.?|(?:row|column|col\.?) %)$/iu;
 
