@@ -5,6 +5,7 @@ import { writeCsv } from '../sources/export.ts';
 /** The verdicts as data for another program: each figure with every check behind it. */
 export function claimsJson(found: ClaimsFound) {
   return {
+    paper: found.paper,
     words: claimsWords(found),
     counts: found.counts,
     figures: found.judged.map(({ figure, verdict, says, why, explained, resolve, checks }) => ({
@@ -21,6 +22,8 @@ export function claimsJson(found: ClaimsFound) {
       note: figure.note,
       checks,
     })),
+    tables: found.tables,
+    unread: found.unread,
     lastDigits: found.digits,
   };
 }

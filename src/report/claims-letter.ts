@@ -1,65 +1,87 @@
-import { type ClaimsFound, type Judged, VERDICTS, type Verdict } from '../analyses/claims/found.ts';
+import type { ClaimsFound, Judged, Unchecked } from '../analyses/claims/found.ts';
+import { placeAndText } from '../analyses/claims/place-words.ts';
+import { claimsWords } from '../analyses/claims/words.ts';
 import { printCount, printList } from '../analyses/phrasing.ts';
 
-const HEADINGS: Readonly<Partial<Record<Verdict, string>>> = {
-  'cannot be': 'Figures that cannot stand together as printed',
-  differs: 'Figures that differ',
-  'agrees only if rounded': 'Figures that agree under one rounding only',
-};
+const SECTIONS = [
+  ['cannot be', 'What cannot stand as printed'],
+  ['differs', 'What differs'],
+  ['agrees only if rounded', 'What agrees under one rounding only'],
+] as const;
 
 /**
- * A list for a letter to the author, in Markdown: what was found, with its arithmetic and the shortest way to
- * settle it. Says nothing of how a difference came about.
+ * A letter to the author, in Markdown: first what cannot be, then what differs, then what would settle it; each
+ * figure by its place and its text, its working behind a link. What could not be checked is summed up. Says
+ * nothing of how a difference came about.
  */
-export function claimsLetter({ judged, counts, unchecked, withData }: ClaimsFound): string {
-  const against = withData ? 'the data and with each other' : 'each other';
-  const summary = VERDICTS.filter((verdict) => counts[verdict] > 0).map(
-    (verdict) => `${verdict}: ${counts[verdict]}`,
-  );
+export function claimsLetter(found: ClaimsFound): string {
+  const { judged, unchecked, withData, paper, unread } = found;
+  const against = withData ? 'the data and each other' : 'each other';
+  const notes: string[] = [];
   const lines = [
     '# Printed figures',
     '',
-    `${printCount(judged.length, 'printed figure')} compared with ${against} (${printList(summary)}).`,
+    paper === '' ? 'Paper: (title, authors, journal and pages)' : `Paper: ${escapeMarkdown(paper)}`,
     '',
-    'Each number was taken as any value that prints so, rounded half up, rounded half to even or cut off. Printing slips, other rounding, other records or another method can explain a difference; each entry ends with what would settle it.',
+    escapeMarkdown(claimsWords(found).answer),
+    '',
+    `Each figure was held against ${against}, as any value that prints so, rounded half up, rounded half to even or cut off. Slips of the press, other rounding, other records or another method can explain a difference.`,
   ];
-  for (const verdict of ['cannot be', 'differs', 'agrees only if rounded'] as const) {
+  for (const [verdict, heading] of SECTIONS) {
     const entries = judged.filter((one) => one.verdict === verdict);
     if (entries.length === 0) continue;
-    lines.push('', `## ${HEADINGS[verdict]}`, '');
-    lines.push(...entries.map(entry));
+    lines.push('', `## ${heading}`, '', ...entries.map((one) => entry(one, notes)));
   }
-  if (unchecked.length > 0)
-    lines.push(
-      '',
-      '## Figures that could not be checked',
-      '',
-      'Nothing is said for or against these. What would let them be checked:',
-      '',
-      ...unchecked.map(
-        ({ resolve, entries }) =>
-          `- ${escapeMarkdown(resolve)} (${entries.map((one) => `${placeOf(one)}: “${escapeMarkdown(one.figure.printed)}”`).join('; ')})`,
-      ),
-    );
-  const agreeing = judged
-    .filter(({ verdict }) => verdict === 'agrees')
-    .map(({ figure }) => escapeMarkdown(figure.id));
-  if (agreeing.length > 0) lines.push('', '## Figures that agree', '', `${agreeing.join(', ')}.`);
+  const settle = settling(judged);
+  if (settle.length > 0) lines.push('', '## What would settle it', '', ...settle);
+  if (unchecked.length > 0) lines.push('', '## What could not be checked', '', uncheckedText(unchecked));
+  if (unread.length > 0)
+    lines.push('', '## What was not read', '', ...unread.map((text) => `- ${escapeMarkdown(text)}`));
+  if (notes.length > 0) lines.push('', '## Working', '', ...notes);
   return `${lines.join('\n')}\n`;
 }
 
-function entry({ figure, says, why, explained, resolve }: Judged): string {
+function entry({ figure, says, why, explained }: Judged, notes: string[]): string {
+  const number = notes.length + 1;
+  notes.push(
+    `<a id="working-${number}"></a>${number}. ${escapeMarkdown(placeAndText(figure))}: ${escapeMarkdown(why)}`,
+    '',
+  );
   const parts = [
-    `- **${placeOf({ figure })}**, ${figure.quantity}, printed “${escapeMarkdown(figure.printed)}”: ${escapeMarkdown(says)}.`,
-    escapeMarkdown(why),
-    explained === '' ? '' : `This would be explained by ${escapeMarkdown(explained)}.`,
-    resolve === '' ? '' : `To settle it: ${escapeMarkdown(lowerFirst(resolve))}`,
+    `- **${escapeMarkdown(placeAndText(figure))}** (${figure.quantity}): ${escapeMarkdown(says)}.`,
+    explained === '' ? '' : `It would be explained by ${escapeMarkdown(explained)}.`,
+    `[Working](#working-${number})`,
   ];
   return parts.filter((part) => part !== '').join(' ');
 }
 
-function placeOf({ figure }: Pick<Judged, 'figure'>): string {
-  return escapeMarkdown(figure.place === '' ? figure.id : `${figure.place} (${figure.id})`);
+/** Each step once, with the places that it would settle. */
+function settling(judged: readonly Judged[]): string[] {
+  const steps = new Map<string, string[]>();
+  for (const { figure, verdict, resolve } of judged)
+    if ((verdict === 'cannot be' || verdict === 'differs') && resolve !== '')
+      steps.set(resolve, [
+        ...(steps.get(resolve) ?? []),
+        figure.place === '' ? placeAndText(figure) : figure.place,
+      ]);
+  return [...steps].map(
+    ([step, places]) => `- ${escapeMarkdown(step)} (${escapeMarkdown([...new Set(places)].join('; '))})`,
+  );
+}
+
+const MOST_NEEDS = 3;
+
+/** One paragraph: how many, and what most of them lack. */
+function uncheckedText(unchecked: readonly Unchecked[]): string {
+  const groups = [...unchecked].sort((a, b) => b.entries.length - a.entries.length);
+  const all = groups.reduce((sum, { entries }) => sum + entries.length, 0);
+  const needs = groups
+    .slice(0, MOST_NEEDS)
+    .map(
+      ({ resolve, entries }) =>
+        `${escapeMarkdown(lowerFirst(resolve.replace(/\.$/, '')))} (${printCount(entries.length, 'figure')})`,
+    );
+  return `${printCount(all, 'figure')} could not be checked, which says nothing for or against them. To check them, most need this: ${printList(needs)}.`;
 }
 
 function lowerFirst(text: string): string {

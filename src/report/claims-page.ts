@@ -1,4 +1,5 @@
 import { type ClaimsFound, type Judged, VERDICTS } from '../analyses/claims/found.ts';
+import { placeAndText } from '../analyses/claims/place-words.ts';
 import { claimsTables } from '../analyses/claims/tables.ts';
 import { claimsWords } from '../analyses/claims/words.ts';
 import { printCount, printList, printTurn } from '../analyses/phrasing.ts';
@@ -9,6 +10,7 @@ import { REPORT_STYLE } from './style.ts';
 export function renderClaimsPage(found: ClaimsFound, title: string): string {
   const { answer, because, unless, next = [] } = claimsWords(found);
   const { digits } = claimsTables(found);
+  const names = new Map(found.judged.map(({ figure }) => [figure.id, placeAndText(figure)]));
   const sections = VERDICTS.map((verdict) => ({
     verdict,
     entries: found.judged.filter((one) => one.verdict === verdict),
@@ -28,7 +30,12 @@ export function renderClaimsPage(found: ClaimsFound, title: string): string {
 <header>
 <p class="over">Printed figures</p>
 <h1>${escapeHtml(title)}</h1>
-<p class="say">${escapeHtml(answer)}</p>
+${
+  found.paper === ''
+    ? ''
+    : `<p>${escapeHtml(found.paper)}</p>
+`
+}<p class="say">${escapeHtml(answer)}</p>
 <nav aria-label="Contents"><ol>
 ${sections.map(({ verdict, entries }) => `<li><a href="#${anchor(verdict)}">${verdict}: ${entries.length}</a></li>`).join('\n')}
 </ol></nav>
@@ -39,11 +46,12 @@ ${sections
   .map(
     ({ verdict, entries }) =>
       `<section id="${anchor(verdict)}"><h2>${verdict} (${printCount(entries.length, 'figure')})</h2>
-${entries.map(entryPart).join('\n')}
+${entries.map((one) => entryPart(one, names)).join('\n')}
 </section>`,
   )
   .join('\n')}
 ${digits === undefined ? '' : `<section>${tablePart(digits)}</section>`}
+${found.unread.length === 0 ? '' : `<section><h2>Not read</h2><ul>${found.unread.map((text) => `<li>${escapeHtml(text)}</li>`).join('')}</ul></section>`}
 </main>
 </body>
 </html>
@@ -73,9 +81,13 @@ function anchor(verdict: string): string {
   return verdict.replaceAll(' ', '-');
 }
 
-function entryPart({ figure, verdict, says, why, explained, resolve, checks }: Judged): string {
+function entryPart(
+  { figure, verdict, says, why, explained, resolve, checks }: Judged,
+  names: ReadonlyMap<string, string>,
+): string {
   const open = verdict === 'cannot be' || verdict === 'differs' ? ' open' : '';
-  const place = figure.place === '' ? '' : `, ${escapeHtml(figure.place)}`;
+  const where = figure.place === '' && figure.cell !== null ? figure.id : figure.place;
+  const place = where === '' ? '' : `${escapeHtml(where)}: `;
   const lines: readonly (readonly [string, string])[] = [
     ['why', why],
     ['would be explained by', explained],
@@ -87,10 +99,10 @@ function entryPart({ figure, verdict, says, why, explained, resolve, checks }: J
     (check) =>
       `<dt>${escapeHtml(check.name)}</dt><dd>${escapeHtml(
         `${check.outcome === 'agrees only if rounded' ? `${check.outcome} ${check.rounded ?? ''}` : check.outcome}: ${check.working}`,
-      )}${check.with.length === 0 ? '' : ` <span class="note">(rests on ${escapeHtml(restsOn(check.with))})</span>`}</dd>`,
+      )}${check.with.length === 0 ? '' : ` <span class="note">(rests on ${escapeHtml(restsOn(check.with.map((id) => names.get(id) ?? id)))})</span>`}</dd>`,
   );
   return `<details class="claim"${open}>
-<summary>${escapeHtml(figure.id)}${place}: ${escapeHtml(figure.quantity)} <q>${escapeHtml(figure.printed)}</q> – ${escapeHtml(says)}</summary>
+<summary>${place}${escapeHtml(figure.quantity)} <q>${escapeHtml(figure.printed)}</q> – ${escapeHtml(says)}</summary>
 <dl>${told.map(([name, text]) => `<dt>${name}</dt><dd>${escapeHtml(text)}</dd>`).join('')}</dl>
 ${working.length === 0 ? '' : `<h3>Working</h3><dl>${working.join('')}</dl>`}
 </details>`;

@@ -77,6 +77,31 @@ describe('thrum check', () => {
     expect(out).toContain('14 instead of 13');
   });
 
+  it('leaves with 1 for what differs when asked to be strict, and heads the letter with the paper', async () => {
+    const claims = file(
+      'differs.csv',
+      'id,place,quantity,printed\na,p. 4,statistic,"t(18) = 2.31, p = .05"\n',
+    );
+    expect((await thrum('check', claims)).status).toBe(0);
+    const letter = file('strict.md', '');
+    const strict = await thrum('check', claims, '--strict', '--paper', 'Harrow, Ropes', '--markdown', letter);
+    expect(strict.status).toBe(1);
+    const text = readFileSync(letter, 'utf8');
+    expect(text).toContain('Paper: Harrow, Ropes');
+    expect(text).toContain('**p. 4, “t(18) = 2.31, p = .05”** (p): differs.');
+    expect(text).not.toMatch(/\(a\)|\ba:/);
+    expect(text.indexOf('What differs')).toBeLessThan(text.indexOf('What would settle it'));
+  });
+
+  it('tells all faults of a claims file at once', async () => {
+    const claims = file('faults.csv', 'quantity,printed\nmode,3\nmean,3.2\nmean,about the same\n');
+    const { status, err } = await thrum('check', claims);
+    expect(status).toBe(2);
+    expect(err).toContain('2 faults: row 2');
+    expect(err).toContain('row 4, column "printed"');
+    expect(err.trimEnd().split('\n')).toHaveLength(1);
+  });
+
   it('checks printed tables alone, and names what cannot be checked by what it lacks', async () => {
     const table = file('means.csv', 'group,n,mean,sd\nA,17,14.6,3.2\nB,22,17.3,3.9\n');
     const letter = file('letter.md', '');
@@ -84,7 +109,11 @@ describe('thrum check', () => {
     expect(status).toBe(0);
     const group = 'Print the step of the readings beside it, or give the table of readings.';
     expect(out).toContain(`${group.charAt(0).toLowerCase()}${group.slice(1, 20)}`);
-    expect(readFileSync(letter, 'utf8').split(group)).toHaveLength(2);
+    // Summed up in a paragraph, once.
+    const text = readFileSync(letter, 'utf8');
+    expect(text).toContain('could not be checked, which says nothing for or against them');
+    expect(text.split('rint the step of the readings beside it')).toHaveLength(2);
+    expect(out).toContain('means was read as: n = n; mean = mean; sd = sd.');
     const { status: refused, err } = await thrum('check');
     expect([refused, err]).toEqual([2, expect.stringContaining('no claims file and no printed table')]);
   });

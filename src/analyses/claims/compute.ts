@@ -25,13 +25,13 @@ export function computeClaims(input: AnalysisInput, options: ClaimsOptions): Cla
   return checkClaims(files, options, input.random, without ? null : input);
 }
 
-type Asked = Pick<ClaimsOptions, 'file' | 'tables'>;
+type Asked = Pick<ClaimsOptions, 'file' | 'tables' | 'paper'>;
 type ClaimsMaterial = Material & Pick<AnalysisInput, 'onProgress'>;
 
 /** The same without a study, for a claims file alone. */
 export function checkClaims(
   files: ReadonlyMap<string, Uint8Array>,
-  { file, tables }: Asked,
+  { file, tables, paper = '' }: Asked,
   random: Random,
   material: ClaimsMaterial | null = null,
 ): ClaimsFound {
@@ -58,7 +58,7 @@ export function checkClaims(
       file === undefined ? {} : { file },
       'add one row a printed figure, or name a printed table',
     );
-  return judgeClaims({ ...claimed, tables: printed, unread: [] }, random, material);
+  return judgeClaims({ ...claimed, tables: printed, unread: [], paper }, random, material);
 }
 
 /** Printed figures that are read already. */
@@ -70,10 +70,12 @@ export interface Claimed {
   readonly unread: readonly string[];
   /** Open questions of the data's own tables. */
   readonly doubts?: readonly string[];
+  /** Title and source of the paper. */
+  readonly paper?: string;
 }
 
 export function judgeClaims(
-  { figures: claimed, tables, ignored, unread, doubts = [] }: Claimed,
+  { figures: claimed, tables, ignored, unread, doubts = [], paper = '' }: Claimed,
   random: Random,
   material: ClaimsMaterial | null,
 ): ClaimsFound {
@@ -90,6 +92,7 @@ export function judgeClaims(
       items: material === null ? 0 : new Set(material.fragments.item).size,
       setAside: [],
     },
+    paper,
     judged,
     counts,
     unchecked: uncheckedByNeed(judged),

@@ -83,6 +83,8 @@ export interface ReadTable {
 }
 
 export interface ClaimsFound extends Findings {
+  /** Title and source of the paper; empty where nobody said. */
+  readonly paper: string;
   readonly judged: readonly Judged[];
   readonly counts: Readonly<Record<Verdict, number>>;
   readonly unchecked: readonly Unchecked[];

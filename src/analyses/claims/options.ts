@@ -22,6 +22,10 @@ export const claimsOptions = z.strictObject({
         step: stepText().exactOptional().meta({
           description: 'Grid of the single readings of a table of means: "1", "0.5", "0.1".',
         }),
+        roles: z.record(z.string(), z.string()).exactOptional().meta({
+          description:
+            'What columns hold, by their head, where the reading is to be corrected: "n", "count", "share", "mean", "sd", "not part" …',
+        }),
       }),
     )
     .default([])
@@ -30,6 +34,10 @@ export const claimsOptions = z.strictObject({
       description:
         'Whole tables of counts, percentages or means; claims refer to one by its file name without ending, as their set.',
     }),
+  paper: z.string().exactOptional().meta({
+    title: 'Paper',
+    description: 'Title and source of the paper that the figures are from; heads the letter and the page.',
+  }),
   data: z.boolean().default(true).meta({
     title: 'Against the data',
     description:

@@ -97,6 +97,7 @@ function check(
       ...listed.lines.flatMap(({ fault }) => (fault === null ? [] : [fault.message])),
       ...read.flatMap(({ fault }) => fault ?? []),
     ],
+    paper: options.paper ?? '',
     doubts: withData && doubt !== null ? [doubt.message] : [],
   };
   const material = withData
@@ -119,6 +120,8 @@ function check(
     printed: read.map(({ file, table, fault }) => ({
       file,
       kind: table?.kind ?? '',
+      columns: (table?.columns ?? []).map(({ head, role }) => ({ head, role })),
+      unread: table?.unread ?? [],
       figures: (table?.figures ?? []).map((figure) => figure.id),
       fault,
     })),

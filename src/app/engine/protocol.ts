@@ -215,6 +215,10 @@ export interface ClaimsView {
   readonly printed: readonly {
     readonly file: string;
     readonly kind: string;
+    /** What each column was taken for, by its head. */
+    readonly columns: readonly { readonly head: string; readonly role: string }[];
+    /** Cells and words of which nothing was made. */
+    readonly unread: readonly string[];
     readonly figures: readonly string[];
     readonly fault: string | null;
   }[];

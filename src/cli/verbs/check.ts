@@ -26,6 +26,8 @@ interface CheckOptions {
   readonly csv?: string;
   readonly markdown?: string;
   readonly html?: string;
+  readonly strict?: true;
+  readonly paper?: string;
 }
 
 /** `thrum check CLAIMS.csv`: printed figures held against each other and, with a study, against the data. */
@@ -45,6 +47,8 @@ export const checkVerb: Verb = (terminal, setStatus) =>
     .option('--csv <file>', 'write the verdicts as a table')
     .option('--markdown <file>', 'write a list for a letter to the author')
     .option('--html <file>', 'write a page with the working of each figure')
+    .option('--paper <text>', 'title and source of the paper, for the letter and the page')
+    .option('--strict', 'leave with 1 also when a figure differs')
     .action(async (path: string | undefined, options: CheckOptions) => {
       if (options.template) {
         terminal.out(claimsTemplate());
@@ -85,7 +89,8 @@ export const checkVerb: Verb = (terminal, setStatus) =>
       else printClaims(terminal, found);
       const say = options.json ? terminal.err : terminal.out;
       if (written.length > 0) say(`Written: ${written.map(([file]) => file).join(', ')}\n`);
-      if (found.counts['cannot be'] > 0) setStatus(STATUS.found);
+      const differing = options.strict ? found.counts.differs : 0;
+      if (found.counts['cannot be'] + differing > 0) setStatus(STATUS.found);
     });
 
 interface Asked {
@@ -126,6 +131,11 @@ async function askedOf(
   const files = new Map<string, Uint8Array>();
   for (const name of [...(path === undefined ? [] : [path]), ...tables.map(({ file }) => file)])
     files.set(name, await readBytes(name));
-  const asked = claimsOptions.parse({ ...(path === undefined ? {} : { file: path }), tables });
+  const paper = options.paper ?? own?.paper;
+  const asked = claimsOptions.parse({
+    ...(path === undefined ? {} : { file: path }),
+    ...(paper === undefined ? {} : { paper }),
+    tables,
+  });
   return { id: own?.id ?? 'claims', options: asked, files };
 }

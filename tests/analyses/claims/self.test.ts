@@ -283,7 +283,7 @@ describe('what a reviewer meets in a paper', () => {
     const at = one([{ set: '', quantity: 'statistic', printed: 't(37) = 2.34, p = .012' }]);
     expect(at('c1 (p)').verdict).toBe('differs');
     expect(at('c1 (p)').explained).toBe('a one-sided p');
-    expect(at(1).resolve).toBe('Settle c1 (p) first.');
+    expect(at(1).resolve).toBe('Settle p “t(37) = 2.34, p = .012” first.');
   });
 
   it('a total of counts is exact, and a slip in it that would mend the grand total is named', () => {

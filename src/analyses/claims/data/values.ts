@@ -4,7 +4,7 @@ import { isOpenEnded, pointOf, termAt } from '../../../fragments/accessors.ts';
 import { isMissing } from '../../../fragments/missing.ts';
 import { requireColumn } from '../../../fragments/require-column.ts';
 import { type Condition, selectRows } from '../../../fragments/select.ts';
-import type { FragmentTable } from '../../../fragments/table.ts';
+import type { Column, FragmentTable } from '../../../fragments/table.ts';
 import type { Unavailable } from '../../contract.ts';
 import { selectionText } from '../reading/select-text.ts';
 
@@ -77,7 +77,7 @@ export interface Values {
 export function valuesOf(view: View, attribute: string, rows: readonly number[]): Values | Unavailable {
   const column = requireColumn(view.table, attributeNamed(attribute, view.register), view.register);
   if (column.kind !== 'numeric') return { why: `"${column.attribute.label}" is no number` };
-  const filled = rows.filter((row) => !isMissing(column, row));
+  const filled = rows.filter((row) => isRecorded(column, row));
   const missing = rows.length - filled.length;
   const zeros = view.zeros ? new Array<number>(missing).fill(0) : [];
   const take = (read: (row: number) => number) => Float64Array.from([...filled.map(read), ...zeros]);
@@ -90,10 +90,38 @@ export function valuesOf(view: View, attribute: string, rows: readonly number[])
   };
 }
 
+/** Rows per cm and their spacing are one measurement in two units; a paper counts both. */
+const ONE_MEASUREMENT: Readonly<Record<string, string>> = { rowSpacing: 'density2', density2: 'rowSpacing' };
+
+/**
+ * Whether a cell holds what somebody measured. A paper's figure rests on its readings, not on what we worked out
+ * from other attributes; where a column holds nothing else, that is meant.
+ */
+function isRecorded(column: Column, row: number): boolean {
+  return !isMissing(column, row) && (isMeasured(column, row) || !hasMeasured(column));
+}
+
+function isMeasured(column: Column, row: number): boolean {
+  const from = 'derivedFrom' in column ? column.derivedFrom?.get(row) : undefined;
+  return from === undefined || (from.length === 1 && from[0] === ONE_MEASUREMENT[column.attribute.id]);
+}
+
+const measured = new WeakMap<Column, boolean>();
+
+function hasMeasured(column: Column): boolean {
+  const before = measured.get(column);
+  if (before !== undefined) return before;
+  let found = false;
+  for (let row = 0; row < column.raw.length && !found; row++)
+    found = !isMissing(column, row) && isMeasured(column, row);
+  measured.set(column, found);
+  return found;
+}
+
 /** Rows that hold a value of the attribute. */
 export function filledRows(view: View, attribute: string, rows: readonly number[]): readonly number[] {
   const column = requireColumn(view.table, attributeNamed(attribute, view.register), view.register);
-  return rows.filter((row) => !isMissing(column, row));
+  return rows.filter((row) => isRecorded(column, row));
 }
 
 /** Term of each row; null where there is none. */
@@ -104,7 +132,8 @@ export function termsOf(
 ): readonly (string | null)[] | Unavailable {
   const column = requireColumn(view.table, attributeNamed(attribute, view.register), view.register);
   if (column.kind === 'numeric') return { why: `"${column.attribute.label}" is a number, not a kind` };
-  if (column.kind === 'term') return rows.map((row) => termAt(column, row));
+  if (column.kind === 'term')
+    return rows.map((row) => (isRecorded(column, row) ? termAt(column, row) : null));
   return rows.map((row) => (column.raw[row].trim() === '' ? null : column.raw[row].trim()));
 }
 

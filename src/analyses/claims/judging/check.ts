@@ -109,10 +109,11 @@ export function printRangeText({ low, high }: Range, figure: PrintedFigure, join
   return from === to ? from : `${from} ${joined} ${to}`;
 }
 
-/** How a figure is named in a sentence: "n = 34 (c12)". */
+/** How a figure is named in a sentence: "n = 34 (p. 12)", "n = 34 (table2: A / n)". */
 export function named(figure: PrintedFigure): string {
   const said = figure.values.map(({ text }) => text.trim().replace(/^[^\d<>≤≥~]*=\s*/u, '')).join(', ');
   const bare = /^[-+−.\d]/u.test(said);
   const name = figure.quantity === 'share' ? '' : figure.quantity;
-  return `${bare && name !== '' ? `${name} = ${said}` : said} (${figure.id})`;
+  const where = figure.place !== '' ? figure.place : figure.cell !== null ? figure.id : '';
+  return `${bare && name !== '' ? `${name} = ${said}` : said}${where === '' ? '' : ` (${where})`}`;
 }

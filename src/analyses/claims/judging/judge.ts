@@ -1,5 +1,6 @@
 import { printList } from '../../phrasing.ts';
 import type { Check, Judged, Outcome, Unchecked } from '../found.ts';
+import { placeAndText } from '../place-words.ts';
 import { collect } from '../print/evidence.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import type { Quantity } from '../reading/terms.ts';
@@ -29,6 +30,7 @@ export function judge(
   for (const check of checks)
     for (const id of check.with) leaningOn.set(id, [...(leaningOn.get(id) ?? []), check]);
   const sets = collect(figures, ({ set }) => set);
+  const names = new Map(figures.map((figure) => [figure.id, placeAndText(figure)]));
   return figures.map((figure) => {
     const own = settleGrid(byFigure.get(figure.id) ?? []);
     const ordered = [...own].sort((a, b) => WEIGHT.indexOf(a.outcome) - WEIGHT.indexOf(b.outcome));
@@ -36,6 +38,7 @@ export function judge(
     if (first === undefined || first.outcome === 'passes' || first.outcome === 'open')
       return unsettled(figure, ordered, leaningOn.get(figure.id) ?? [], {
         withData,
+        name: (id) => names.get(id) ?? id,
         set: figure.set === '' ? [figure] : (sets.get(figure.set) ?? []),
       });
     return {
@@ -79,14 +82,23 @@ function unsettled(
   figure: PrintedFigure,
   checks: readonly Check[],
   leaning: readonly Check[],
-  { withData, set }: { readonly withData: boolean; readonly set: readonly PrintedFigure[] },
+  {
+    withData,
+    set,
+    name,
+  }: {
+    readonly withData: boolean;
+    readonly set: readonly PrintedFigure[];
+    /** Id -> place and text. */
+    readonly name: (id: string) => string;
+  },
 ): Judged {
   const against = leaning.filter(({ outcome }) => outcome === 'cannot be' || outcome === 'differs');
   const fitting = leaning.filter(({ outcome, coarse }) => outcome.startsWith('agrees') && coarse !== true);
   const passed = checks.filter(({ outcome }) => outcome === 'passes');
   const base = { figure, checks, explained: '' } as const;
   if (against.length === 0 && fitting.length > 0) {
-    const why = `Figures that rest on it agree with it: ${idsOf(fitting)}.`;
+    const why = `Figures that rest on it agree with it: ${namesOf(fitting, name)}.`;
     return { ...base, verdict: 'agrees', says: 'agrees', why, resolve: '' };
   }
   const unchecked = { ...base, verdict: 'cannot be checked', says: 'cannot be checked' } as const;
@@ -94,13 +106,15 @@ function unsettled(
   if (against.length > 0 && fromData === undefined)
     return {
       ...unchecked,
-      why: `It and what rests on it cannot both stand as printed: ${idsOf(against)}.`,
-      resolve: `Settle ${idsOf(against)} first.`,
+      why: `It and what rests on it cannot both stand as printed: ${namesOf(against, name)}.`,
+      resolve: `Settle ${namesOf(against, name)} first.`,
     };
   const open = fromData ?? checks.find(({ outcome }) => outcome === 'open');
   const parts = [
     passed.length > 0 ? `Nothing speaks against it: ${passed.map(({ working }) => working).join(' ')}` : '',
-    against.length > 0 ? `It and what rests on it cannot both stand as printed: ${idsOf(against)}.` : '',
+    against.length > 0
+      ? `It and what rests on it cannot both stand as printed: ${namesOf(against, name)}.`
+      : '',
     open?.working ?? missingFor(figure, set, withData),
   ];
   return {
@@ -110,8 +124,12 @@ function unsettled(
   };
 }
 
-function idsOf(checks: readonly Check[]): string {
-  return [...new Set(checks.map(({ figure }) => figure))].join(', ');
+const MOST_FIGURES = 4;
+
+function namesOf(checks: readonly Check[], name: (id: string) => string): string {
+  const all = [...new Set(checks.map(({ figure }) => figure))].map(name);
+  const more = all.length > MOST_FIGURES ? ` and ${all.length - MOST_FIGURES} more` : '';
+  return `${all.slice(0, MOST_FIGURES).join('; ')}${more}`;
 }
 
 type Need = Quantity | 'step';

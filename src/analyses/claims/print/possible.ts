@@ -1,3 +1,4 @@
+import { powerOfTen } from '../../../numerics/printed/printed-number.ts';
 import type { Check } from '../found.ts';
 import { rangeOfFigure } from '../judging/check.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
@@ -42,11 +43,11 @@ function impossible(figure: PrintedFigure): string | null {
     if (
       !value.percent &&
       decimals > 0 &&
-      digits % 10n ** BigInt(decimals) !== 0n &&
-      (digits * 2n) % 10n ** BigInt(decimals) !== 0n
+      digits % powerOfTen(decimals) !== 0n &&
+      (digits * 2n) % powerOfTen(decimals) !== 0n
     )
       return 'A number of records is whole.';
-    if (quantity === 'n' && !value.percent && decimals > 0 && digits % 10n ** BigInt(decimals) !== 0n)
+    if (quantity === 'n' && !value.percent && decimals > 0 && digits % powerOfTen(decimals) !== 0n)
       return 'A number of records is whole.';
     return null;
   }

@@ -1,3 +1,4 @@
+import { powerOfTen } from '../../../numerics/printed/printed-number.ts';
 import { overlap, total as sumOf } from '../../../numerics/printed/range.ts';
 import type { Check } from '../found.ts';
 import { rangeOfFigure, wholeOf } from '../judging/check.ts';
@@ -87,8 +88,8 @@ function percentSum(sum: PrintedFigure, parts: readonly PrintedFigure[]): Check 
 
 function scaledDigits({ values: [{ number }] }: PrintedFigure, decimals: number): bigint {
   return number.decimals <= decimals
-    ? number.digits * 10n ** BigInt(decimals - number.decimals)
-    : number.digits / 10n ** BigInt(number.decimals - decimals);
+    ? number.digits * powerOfTen(decimals - number.decimals)
+    : number.digits / powerOfTen(number.decimals - decimals);
 }
 
 /** One slip shows in a row and in a column: the cell where the two meet, where its change alone mends both. */

@@ -96,7 +96,7 @@ export function readTable(bytes: Uint8Array, file: string, says: TableSays = {})
               ...(column.reading.ends === undefined ? {} : { ends: column.reading.ends }),
             });
       if (read === null) {
-        if (/\d/.test(text) && column.role !== 'not part') unread.push(`${id}: “${text}”`);
+        if (column.role !== 'not part' && row.line !== 'summary') unread.push(`${id}: “${text}”`);
         return [];
       }
       for (const word of read.unused)

@@ -1,17 +1,27 @@
 import { useState } from 'react';
-import { DropZone, type FileDropItem, FileTrigger, Label, TextArea, TextField } from 'react-aria-components';
+import {
+  DropZone,
+  type FileDropItem,
+  FileTrigger,
+  Input,
+  Label,
+  TextArea,
+  TextField,
+} from 'react-aria-components';
 import { claimsTemplate } from '../../../analyses/claims/reading/template.ts';
 import { bytesOf, download } from '../../files.ts';
 import { Button, Check, Choice } from '../../parts/controls.tsx';
 import { FaultNote } from '../../parts/screen.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
-import { PrintedTables } from './printed-tables.tsx';
+import { pastedTable } from './pasted-table.ts';
+import { PrintedTables, type ReadView } from './printed-tables.tsx';
 
 export interface BringProps {
   readonly lists: readonly StudyAnalysis[];
   readonly open: StudyAnalysis | null;
   readonly withSources: boolean;
   readonly faults: Readonly<Record<string, string>>;
+  readonly read: readonly ReadView[];
   readonly attributes: readonly { readonly id: string; readonly label: string }[];
   readonly onOpen: (id: string) => void;
   readonly onFiles: (files: ReadonlyMap<string, Uint8Array>) => void;
@@ -74,17 +84,28 @@ export function Bring(props: BringProps) {
           Type a printed table
         </Button>
       </div>
-      <PasteTable onTable={(text) => onFiles(new Map([['table.csv', new TextEncoder().encode(text)]]))} />
+      <PasteTable onTable={(text) => onFiles(pastedTable(text))} />
       <Button look="plain small" onPress={() => download('claims.csv', claimsTemplate(), 'text/csv')}>
         Save a claims file to fill in
       </Button>
       <PrintedTables
         tables={tablesOf(open)}
         faults={faults}
+        read={props.read}
         attributes={withSources && open?.data !== false ? attributes : []}
         onEdit={props.onEditTable}
         onChange={(tables, what) => onOptions({ tables }, what)}
       />
+      {open === null ? null : (
+        <TextField
+          className="field"
+          value={String(open.paper ?? '')}
+          onChange={(paper) => onOptions({ paper }, 'the paper')}
+        >
+          <Label className="label">Title and source of the paper</Label>
+          <Input className="input" />
+        </TextField>
+      )}
       {withSources && open !== null ? (
         <Check
           value={open.data !== false}
@@ -112,6 +133,7 @@ export interface TableSaid {
   readonly rows?: string;
   readonly columns?: string;
   readonly attribute?: string;
+  readonly roles?: Readonly<Record<string, string>>;
 }
 
 export function tablesOf(open: StudyAnalysis | null): readonly TableSaid[] {
@@ -126,8 +148,12 @@ function PasteTable({ onTable }: { onTable: (text: string) => void }) {
       <summary className="small">Paste a printed table</summary>
       <div className="stack tight">
         <TextField className="field" value={text} onChange={setText}>
-          <Label className="label">Labels in the first row and column</Label>
-          <TextArea className="input pasted" rows={5} placeholder={'site,tabby,twill\nA,12,7\nB,3,9'} />
+          <Label className="label">As it stands on the page, with its caption and notes</Label>
+          <TextArea
+            className="input pasted"
+            rows={5}
+            placeholder={'Table 2. Kinds by site\nSite  tabby  twill  Total\nA  12  7  19\nB  3  9  12'}
+          />
         </TextField>
         <div>
           <Button

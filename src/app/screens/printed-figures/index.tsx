@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { ClaimsView } from '../../engine/protocol.ts';
 import { fileStem } from '../../files.ts';
 import { Button } from '../../parts/controls.tsx';
 import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
@@ -69,6 +70,7 @@ function PrintedFiguresScreen() {
             withSources={workspace.study.sources.length > 0}
             attributes={attributes}
             faults={faults}
+            read={answer?.printed ?? []}
             onNewTable={() => editTable(desk.newTable(), true)}
             onEditTable={(file) => editTable(file, false)}
             onOpen={desk.openList}
@@ -122,7 +124,7 @@ function PrintedFiguresScreen() {
                   file={table}
                   grid={desk.gridOf(table)}
                   judged={answer?.judged ?? []}
-                  fault={faults[table] ?? null}
+                  fault={faults[table] ?? unreadOf(answer, table)}
                   fresh={fresh === table}
                   onChange={(update, what) => desk.setGrid(table, update, what)}
                   onEnter={(id) => (id === null ? setChosen('') : openFigure(id))}
@@ -158,6 +160,12 @@ function PrintedFiguresScreen() {
       </div>
     </ScreenFrame>
   );
+}
+
+/** Cells of a table of which nothing was made. */
+function unreadOf(answer: ClaimsView | null, file: string): string | null {
+  const unread = answer?.printed.find((one) => one.file === file)?.unread ?? [];
+  return unread.length === 0 ? null : unread.join('; ');
 }
 
 export const printedFigures: Screen = {

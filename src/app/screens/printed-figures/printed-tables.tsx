@@ -1,3 +1,4 @@
+import type { ClaimsView } from '../../engine/protocol.ts';
 import { Button, Choice } from '../../parts/controls.tsx';
 import type { TableSaid } from './bring.tsx';
 
@@ -5,11 +6,15 @@ export interface PrintedTablesProps {
   readonly tables: readonly TableSaid[];
   /** File -> why it cannot be read. */
   readonly faults: Readonly<Record<string, string>>;
+  /** What the worker made of each table. */
+  readonly read: readonly ReadView[];
   /** Attributes of the data; none where the tables are held against each other only. */
   readonly attributes: readonly { readonly id: string; readonly label: string }[];
   readonly onEdit: (file: string) => void;
   readonly onChange: (tables: readonly TableSaid[], what: string) => void;
 }
+
+export type ReadView = ClaimsView['printed'][number];
 
 const ASKED = [
   ['rows', 'Rows are'],
@@ -18,7 +23,7 @@ const ASKED = [
 ] as const;
 
 /** The whole printed tables of a list, and what of the data they are of. */
-export function PrintedTables({ tables, faults, attributes, onEdit, onChange }: PrintedTablesProps) {
+export function PrintedTables({ tables, faults, read, attributes, onEdit, onChange }: PrintedTablesProps) {
   if (tables.length === 0) return null;
   const options = [{ id: '', label: 'not said' }, ...attributes];
   return (
@@ -42,6 +47,15 @@ export function PrintedTables({ tables, faults, attributes, onEdit, onChange }: 
             </Button>
           </div>
           {faults[table.file] === undefined ? null : <p className="small fault">{faults[table.file]}</p>}
+          <ColumnRoles
+            view={read.find(({ file }) => file === table.file)}
+            onRole={(head, role) =>
+              onChange(
+                tables.with(place, { ...table, roles: { ...table.roles, [head]: role } }),
+                `what “${head}” holds`,
+              )
+            }
+          />
           {attributes.length === 0
             ? null
             : ASKED.map(([part, label]) => (
@@ -60,5 +74,62 @@ export function PrintedTables({ tables, faults, attributes, onEdit, onChange }: 
         </li>
       ))}
     </ul>
+  );
+}
+
+const ROLES: readonly (readonly [id: string, label: string])[] = [
+  ['n', 'number of records'],
+  ['count', 'counts'],
+  ['share', 'per cents'],
+  ['mean', 'means'],
+  ['sd', 'standard deviations'],
+  ['se', 'standard errors'],
+  ['cv', 'coefficients of variation'],
+  ['median', 'medians'],
+  ['min', 'smallest readings'],
+  ['max', 'largest readings'],
+  ['range', 'ranges'],
+  ['interval', 'confidence intervals'],
+  ['not part', 'no part of the sums'],
+  ['unknown', 'not told'],
+];
+
+/** What each column was taken for, to be confirmed or corrected, and what was not read. */
+function ColumnRoles({
+  view,
+  onRole,
+}: {
+  readonly view: ReadView | undefined;
+  readonly onRole: (head: string, role: string) => void;
+}) {
+  if (view === undefined || view.fault !== null) return null;
+  const label = (role: string) => ROLES.find(([id]) => id === role)?.[1] ?? role;
+  return (
+    <>
+      {view.unread.length === 0 ? null : (
+        <p className="small fault" role="status">
+          Not read: {view.unread.join('; ')}
+        </p>
+      )}
+      <details>
+        <summary className="small">
+          Read as: {view.columns.map(({ head, role }) => `${head}: ${label(role)}`).join('; ')}
+        </summary>
+        <div className="stack tight">
+          {view.columns.map(({ head, role }) => (
+            <Choice
+              key={head}
+              label={`“${head}” holds`}
+              options={[
+                ...ROLES.map(([id, name]) => ({ id, label: name })),
+                ...(ROLES.some(([id]) => id === role) ? [] : [{ id: role, label: role }]),
+              ]}
+              value={role}
+              onChange={(next) => onRole(head, next)}
+            />
+          ))}
+        </div>
+      </details>
+    </>
   );
 }

@@ -75,31 +75,70 @@ function blankParted(text: string): string[][] {
   });
 }
 
-/**
- * Columns of a text set in columns: stretches that are blank in every line of the body part them, so that a cell
- * left empty does not move its neighbours.
- */
-function byPlace(lines: readonly string[]): string[][] {
-  const bodyLines = lines.filter((line) => /\S {2,}\S/.test(line));
-  const width = bodyLines.reduce((most, line) => Math.max(most, line.length), 0);
-  const taken = Array.from({ length: width }, (_, at) => bodyLines.some((line) => (line[at] ?? ' ') !== ' '));
-  const starts: number[] = [];
-  for (let at = 0; at < width; at++)
-    if (taken[at] && (at === 0 || !taken[at - 1]) && (at < 2 || !taken[at - 2] || starts.length === 0))
-      starts.push(at);
-  const byRuns = lines.map((line) => line.trim().split(/ {2,}/));
-  const widths = byRuns.filter((_, i) => bodyLines.includes(lines[i])).map((cells) => cells.length);
-  const usual = mostCommon(widths) ?? 1;
-  // Where runs of blanks agree in number, they are the columns; else the place decides.
-  if (widths.filter((one) => one === usual).length * 10 >= widths.length * 9 && usual >= starts.length - 1)
-    return byRuns.map((cells, i) =>
-      cells.length < usual && bodyLines.includes(lines[i]) ? placed(lines[i], starts) : cells,
-    );
-  return lines.map((line) => (bodyLines.includes(line) ? placed(line, starts) : [line.trim()]));
+/** A stretch of the line, from and up to. */
+interface Span {
+  readonly from: number;
+  readonly to: number;
 }
 
-function placed(line: string, starts: readonly number[]): string[] {
-  return starts.map((from, i) => line.slice(from, starts[i + 1] ?? line.length).trim());
+/**
+ * Columns of a text set in columns: where the lines agree in how many runs of blanks part them, those are the
+ * columns; else what is blank in every line of numbers parts them, so that an empty cell does not move its
+ * neighbours, and heads go to the column that they stand over.
+ */
+function byPlace(lines: readonly string[]): string[][] {
+  const runs = lines.map(runsOf);
+  const isBody = runs.map((cells) => cells.slice(1).filter(({ text }) => NUMERIC.test(text)).length > 0);
+  const widths = runs.filter((_, i) => isBody[i]).map((cells) => cells.length);
+  const usual = mostCommon(widths) ?? 1;
+  const wide = runs.filter((cells) => cells.length > 1);
+  if (wide.every((cells) => cells.length === usual))
+    return runs.map((cells) => cells.map(({ text }) => text));
+  const columns = columnsOf(lines.filter((_, i) => isBody[i] && runs[i].length === usual));
+  return runs.map((cells, i) => {
+    if (cells.length < 2) return cells.map(({ text }) => text);
+    if (cells.length === usual && isBody[i]) return cells.map(({ text }) => text);
+    const row = columns.map(() => '');
+    for (const { text, from, to } of cells) {
+      const at = nearest({ from, to }, columns);
+      row[at] = row[at] === '' ? text : `${row[at]} ${text}`;
+    }
+    return row;
+  });
+}
+
+function runsOf(line: string): (Span & { readonly text: string })[] {
+  return [...line.matchAll(/\S+(?: \S+)*/g)].map((match) => ({
+    text: match[0],
+    from: match.index,
+    to: match.index + match[0].length,
+  }));
+}
+
+/** Stretches that some of the lines fill, parted by what all leave blank. */
+function columnsOf(lines: readonly string[]): Span[] {
+  const width = lines.reduce((most, line) => Math.max(most, line.length), 0);
+  const filled = (at: number) =>
+    lines.some((line) => runsOf(line).some(({ from, to }) => at >= from && at < to));
+  const columns: Span[] = [];
+  let from: number | null = null;
+  for (let at = 0; at <= width; at++) {
+    const on = at < width && filled(at);
+    if (on && from === null) from = at;
+    if (!on && from !== null) {
+      columns.push({ from, to: at });
+      from = null;
+    }
+  }
+  return columns;
+}
+
+/** The column that a text stands over; the nearest where it stands over none. */
+function nearest({ from, to }: Span, columns: readonly Span[]): number {
+  const gap = (column: Span) => Math.max(column.from - to, from - column.to);
+  const over = columns.findIndex((column) => gap(column) < 0);
+  if (over >= 0) return over;
+  return columns.reduce((best, column, i) => (gap(column) < gap(columns[best]) ? i : best), 0);
 }
 
 /** "12 (34 %)", "5.6 ± 0.4" and "2.1 – 5.4" are one cell each. */
