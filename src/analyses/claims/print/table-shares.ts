@@ -36,8 +36,17 @@ function inBody({ rows, columns }: PrintedTable, { cell }: PrintedFigure): boole
   );
 }
 
-type Base = 'row' | 'column' | 'all' | 'row n' | 'column n' | 'group' | 'section';
-const BASES: readonly Base[] = ['row', 'column', 'all', 'row n', 'column n', 'group', 'section'];
+type Base = 'first count' | 'row' | 'column' | 'all' | 'row n' | 'column n' | 'group' | 'section';
+const BASES: readonly Base[] = [
+  'row',
+  'column',
+  'all',
+  'row n',
+  'column n',
+  'group',
+  'section',
+  'first count',
+];
 
 const BASE_WORDS: Readonly<Record<Base, string>> = {
   row: 'its row',
@@ -47,6 +56,7 @@ const BASE_WORDS: Readonly<Record<Base, string>> = {
   'column n': 'the n of its column',
   group: 'the counts under its head',
   section: 'its section',
+  'first count': 'the first count of its row',
 };
 
 interface Of {
@@ -120,12 +130,11 @@ function baseSize(table: PrintedTable, figure: PrintedFigure, base: Base): numbe
       (other.role === 'count' || other.role === 'n') &&
       other.group === columns[at.column].group,
   );
-  const own =
-    columns[at.column].role === 'share' && countColumn >= 0
-      ? columns[at.column - 1]?.role === 'count' || columns[at.column - 1]?.role === 'n'
-        ? at.column - 1
-        : countColumn
-      : at.column;
+  // A cell that holds its own count, as "12 (34 %)", stands for itself.
+  const inCell = cells[row][at.column].some(
+    ({ quantity, values: [value] }) => quantity !== 'share' && value.percent !== true,
+  );
+  const own = inCell ? at.column : ownColumn(columns, at.column, countColumn);
   const partRows = rows.flatMap(({ line, under }, r) => (line === 'part' && under === null ? [r] : []));
   const partColumns = columns.flatMap(({ line, role }, c) =>
     line === 'part' && role === 'count' ? [c] : [],
@@ -169,6 +178,10 @@ function baseSize(table: PrintedTable, figure: PrintedFigure, base: Base): numbe
       const r = rows.findIndex(({ line }) => line === 'n');
       return r < 0 ? null : sumIn(cells[r][own].length > 0 ? cells[r][own] : cells[r][at.column]);
     }
+    case 'first count': {
+      const [first] = partColumns;
+      return first === undefined || first === own ? null : sumIn(cells[row][first]);
+    }
     case 'section': {
       const { section } = rows[row];
       const within = partRows.filter((r) => rows[r].section === section);
@@ -182,6 +195,13 @@ function baseSize(table: PrintedTable, figure: PrintedFigure, base: Base): numbe
       return group === '' || inGroup.length < 2 ? null : countsIn(inGroup.map((c) => cells[row][c]));
     }
   }
+}
+
+/** The column of counts that a column of percentages goes with: the one before it, else the one behind. */
+function ownColumn(columns: PrintedTable['columns'], at: number, beside: number): number {
+  if (columns[at].role !== 'share' || beside < 0) return at;
+  const before = columns[at - 1]?.role;
+  return before === 'count' || before === 'n' ? at - 1 : beside;
 }
 
 /** Outcome of one percentage under one base: it fits, it does not, or the table does not say. */

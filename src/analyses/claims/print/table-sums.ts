@@ -35,7 +35,11 @@ function settle(ways: readonly SumReading[], kind: 'count' | 'share'): Check[] {
   const said = best.way.lines[0].sum;
   const plain = said.quantity === 'total';
   // A lone sum is held to its plainest reading; a column headed "n" only where it adds up.
-  const told = best.fits > misfits || (plain && lines <= 2 && best.fits >= misfits) || (plain && lines === 1);
+  // Rates do not add up: a lone sum of percentages is held to its parts only where it is 100.
+  const rates = kind === 'share' && lines === 1 && !isHundred(said);
+  const told =
+    !rates &&
+    (best.fits > misfits || (plain && lines <= 2 && best.fits >= misfits) || (plain && lines === 1));
   if (!told)
     return best.checks.map((check) =>
       check.outcome === 'cannot be' || check.outcome === 'differs'
@@ -55,6 +59,10 @@ function settle(ways: readonly SumReading[], kind: 'count' | 'share'): Check[] {
         ? { ...check, outcome: 'differs' as const }
         : check,
   );
+}
+
+function isHundred({ values: [{ number }] }: PrintedFigure): boolean {
+  return Math.abs(Number(`${number.digits}e-${number.decimals}`) - 1) < 0.015;
 }
 
 /** A single column of counts under a total is a plain addition. */

@@ -47,8 +47,12 @@ function isDelimited(text: string): boolean {
     /[^\d\s],\S|,[^\d\s]|,,|^,|,$|,[\d.]+,|\d\.\d+,\d|,\d+\.\d/.test(line),
   ).length;
   const blanks = lines.filter((line) => /\S {2,}\S/.test(line.replaceAll(/"[^"]*"/g, ''))).length;
+  const everywhere = lines.every((line) => line.includes(','));
   return (
-    parting * 2 >= lines.length || (parting > 0 && blanks * 2 < lines.length && parting * 3 >= lines.length)
+    parting * 2 >= lines.length ||
+    (parting > 0 &&
+      blanks * 2 < lines.length &&
+      (parting * 3 >= lines.length || (everywhere && blanks === 0)))
   );
 }
 
