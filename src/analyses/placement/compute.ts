@@ -18,6 +18,7 @@ import {
 import { nearestNeighbours } from './neighbours.ts';
 import { nextMeasurements } from './next.ts';
 import { noveltyOf } from './novelty.ts';
+import { keptOneFragment } from './one-fragment.ts';
 import type { PlacementOptions } from './options.ts';
 import { percentilesOf } from './percentiles.ts';
 import { positionOf } from './position.ts';
@@ -36,7 +37,12 @@ import { type Bag, bagOf, bagsOf, drawRows, typicality } from './typicality.ts';
  *
  * @throws InputError for a find that names no attribute, or labels that are numbers.
  */
-export function computePlacement(input: AnalysisInput, options: PlacementOptions): PlacementFound {
+export function computePlacement(asked: AnalysisInput, options: PlacementOptions): PlacementFound {
+  const drawn =
+    options.findIs === 'fragment'
+      ? keptOneFragment(asked.fragments, asked.records, asked.random.stream('fragments'))
+      : null;
+  const input = drawn === null ? asked : { ...asked, records: drawn };
   const { records, register, random } = input;
   const report = input.onProgress ?? (() => undefined);
   report(0, 'reading the find');
@@ -49,7 +55,13 @@ export function computePlacement(input: AnalysisInput, options: PlacementOptions
     known.includes(place) ? [] : [attribute.label],
   );
   const notes = [...find.notes, ...comparison.notes];
-  const base = { options, unit: input.unit, lacking, notes };
+  const base = {
+    options,
+    unit: input.unit,
+    standsFor: standsFor(asked, options, drawn !== null),
+    lacking,
+    notes,
+  };
   const spec = pickVariables(comparison.spec, known);
   const record = known.map((place) => whole[place]);
   const distances =
@@ -118,6 +130,18 @@ export function computePlacement(input: AnalysisInput, options: PlacementOptions
   };
 }
 
+/** What a record of the comparanda stands for, when the find is set among them. */
+function standsFor(
+  { fragments, unit }: AnalysisInput,
+  { findIs }: PlacementOptions,
+  drawn: boolean,
+): PlacementFound['standsFor'] {
+  if (drawn) return 'one fragment an item';
+  if (findIs === 'item' && unit === 'fragment' && new Set(fragments.item).size < fragments.rows)
+    return 'dependent fragments';
+  return unit === 'item' && findIs === 'item' ? 'whole items' : 'independent records';
+}
+
 function judgedBy(bag: Bag, record: Values, level: number): JudgedLabel {
   const outcome = typicality(bag, record);
   return {
@@ -125,6 +149,7 @@ function judgedBy(bag: Bag, record: Values, level: number): JudgedLabel {
     label: bag.label,
     size: bag.size,
     judgedBy: bag.rows.length,
+    by: bag.by,
     outcome,
     verdict: verdictOn(level, outcome),
     verdicts: levelsShown(level).map((one) => ({ level: one, verdict: verdictOn(one, outcome) })),
@@ -216,7 +241,7 @@ function mapPosition(
 
 function nothingPlaced(
   input: AnalysisInput,
-  base: Pick<PlacementFound, 'options' | 'unit' | 'lacking' | 'notes'>,
+  base: Pick<PlacementFound, 'options' | 'unit' | 'standsFor' | 'lacking' | 'notes'>,
   known: number,
 ): PlacementFound {
   const why =

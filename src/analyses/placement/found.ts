@@ -17,6 +17,8 @@ export interface JudgedLabel {
   /** Records that carry it, and those of them that it was judged by. */
   readonly size: number;
   readonly judgedBy: number;
+  /** Whether it is judged by records, or by whole sites with one record of each. */
+  readonly by: 'records' | 'sites';
   readonly outcome: ConformalP | Unavailable;
   /** At the level asked for. */
   readonly verdict: Verdict;
@@ -30,6 +32,8 @@ export interface JudgedLabel {
  */
 export interface LabelSet {
   readonly attribute: string;
+  /** What its labels are judged by, and may have too few of. */
+  readonly by: 'records' | 'sites';
   readonly level: number;
   /** Whether this is the level asked for. */
   readonly asked: boolean;
@@ -131,6 +135,8 @@ export interface MapPosition {
 export interface PlacementFound extends Findings {
   readonly options: PlacementOptions;
   readonly unit: 'fragment' | 'item';
+  /** What a record of the comparanda stands for, when the find is set among them. */
+  readonly standsFor: 'one fragment an item' | 'whole items' | 'independent records' | 'dependent fragments';
   /** Why the find could not be placed at all; null when it could. */
   readonly unplaced: string | null;
   /** Labels of the attributes that the find was compared on, and of those that it lacks. */

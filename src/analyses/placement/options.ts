@@ -11,6 +11,16 @@ export const placementOptions = z.strictObject({
     description: 'What is known of it, as texts: {"rowSpacing": "c. 32 mm", "structure": "open twining"}',
   }),
   ...comparisonOptions,
+  findIs: z.enum(['fragment', 'item']).default('fragment').meta({
+    title: 'The find is',
+    description:
+      'fragment: comparanda stand by one fragment of each item, so that like is judged with like; item: by their items as a whole',
+  }),
+  findFrom: z.enum(['another site', 'a site of the study']).default('another site').meta({
+    title: 'The find may come from',
+    description:
+      'another site: labels that several sites share (region, period, use) are judged by whole sites, one record of each; a site of the study: by their records',
+  }),
   labels: z.array(groupingId()).max(6).default([]).meta({
     title: 'Labels to judge',
     description:

@@ -65,6 +65,7 @@ export function prepareComparanda(input: AnalysisInput, options: PlacementOption
   const key = JSON.stringify([
     settings,
     options.labels,
+    options.findFrom,
     options.map,
     input.unit,
     random.stream('sign').next(),

@@ -45,14 +45,18 @@ export function typicalityTable({ judged, options }: PlacementFound): ResultTabl
     columns: [
       { id: 'attribute', label: 'attribute' },
       { id: 'label', label: 'label' },
+      { id: 'records', label: 'records' },
+      { id: 'by', label: 'judged by' },
       { id: 'n', label: 'n' },
       { id: 'p', label: 'p' },
       { id: 'distance', label: 'mean distance to its nearest' },
       ...levels.map((level) => ({ id: levelId(level), label: `at ${printLevel(level)}` })),
     ],
-    rows: judged.map(({ attribute, label, judgedBy, outcome, verdicts }) => [
+    rows: judged.map(({ attribute, label, size, by, judgedBy, outcome, verdicts }) => [
       attribute,
       label,
+      size,
+      by,
       'why' in outcome ? judgedBy : outcome.n,
       ...('why' in outcome ? [outcome, outcome] : [outcome.p, outcome.score]),
       ...verdicts.map(({ verdict }) => verdict),

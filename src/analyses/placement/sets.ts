@@ -27,6 +27,7 @@ export function setsOf(judged: readonly JudgedLabel[], asked: number): readonly 
           .map(({ label }) => label);
       return {
         attribute,
+        by: own[0].by,
         level,
         asked: level === asked,
         kept: named('cannot be excluded'),

@@ -17,6 +17,7 @@ export interface Bag {
   readonly label: string;
   /** Records that carry the label. */
   readonly size: number;
+  readonly by: 'records' | 'sites';
   /** Those of them that are judged by: all, or as many as were drawn. */
   readonly rows: readonly number[];
   readonly prepared: PreparedComparison;
@@ -38,9 +39,12 @@ export function bagsOf(
   random: Random,
 ): readonly Bag[] {
   return attributes.flatMap((attribute) =>
-    attribute.labels.map(({ label, rows }) => {
-      const drawn = drawRows(rows, settings.most, random.stream(`${attribute.id}/${label}`));
-      return bagOf(attribute, label, rows.length, drawn, spec, settings.neighbours);
+    attribute.labels.map(({ label, rows, sites }) => {
+      const stream = random.stream(`${attribute.id}/${label}`);
+      const units = sites === null ? rows : oneOfEach(sites, stream.stream('sites'));
+      const drawn = drawRows(units, settings.most, stream);
+      const bag = bagOf(attribute, label, rows.length, drawn, spec, settings.neighbours);
+      return sites === null ? bag : { ...bag, by: 'sites' as const };
     }),
   );
 }
@@ -59,11 +63,21 @@ export function bagOf(
     attribute,
     label,
     size,
+    by: 'records',
     rows,
     prepared: prepareComparison(own),
     within,
     calibration: calibrate(within, neighbours),
   };
+}
+
+/**
+ * One record of each site: sites that share a label are drawn from it as a find from another site is, single records
+ * of one site are not (Dunn, Wasserman & Ramdas 2022, J. Am. Stat. Assoc. 118:2491, subsampling once a group;
+ * Lee, Barber & Willett 2023, arXiv 2306.06342; both from memory).
+ */
+function oneOfEach(sites: readonly (readonly number[])[], random: Random): readonly number[] {
+  return sites.map((rows) => rows[random.integer(rows.length)]).sort((a, b) => a - b);
 }
 
 /** Some of the rows without repetition, in their order; all of them when they are few enough. */

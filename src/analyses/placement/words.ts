@@ -66,7 +66,7 @@ function leading(found: PlacementFound, set: LabelSet, most: number): string {
   const left = [...set.kept, ...set.tooFew];
   const all = left.length + set.excluded.length;
   if (set.kept.length === 0 && set.excluded.length === 0)
-    return `${by} nothing can be told: all ${printSmall(all)} have too few records to judge ${at}`;
+    return `${by} nothing can be told: all ${printSmall(all)} have too few ${set.by} to judge ${at}`;
   if (set.kept.length === 0) return `${by} ${nothingKept(set, noveltyOf(found, set), most)}`;
   if (set.excluded.length === 0) return `${by} none of ${printSmall(all)} can be excluded ${at}`;
   const names = left.length <= most ? ` (${printList(left)})` : '';
@@ -80,6 +80,7 @@ function inShort(found: PlacementFound, set: LabelSet): string {
   const all = left + set.excluded.length;
   if (set.kept.length === 0 && set.excluded.length > 0)
     return `${by} ${nothingKept(set, noveltyOf(found, set), 0)}`;
+  if (set.kept.length === 0) return `${by} all ${printSmall(all)} have too few ${set.by}`;
   return `${by} ${set.excluded.length === 0 ? `all ${printSmall(all)}` : `${printSmall(left)} of ${printSmall(all)}`}`;
 }
 
@@ -89,8 +90,8 @@ const noveltyOf = ({ novelty }: PlacementFound, { attribute }: LabelSet) =>
 function nothingKept(set: LabelSet, novelty: Novelty | undefined, most: number): string {
   if (set.tooFew.length > 0)
     return set.tooFew.length <= most
-      ? `only ${printList(set.tooFew)} ${set.tooFew.length === 1 ? 'is' : 'are'} left, of too few records to exclude`
-      : `only ${printSmall(set.tooFew.length)} of too few records to exclude are left`;
+      ? `only ${printList(set.tooFew)} ${set.tooFew.length === 1 ? 'is' : 'are'} left, of too few ${set.by} to exclude`
+      : `only ${printSmall(set.tooFew.length)} of too few ${set.by} to exclude are left`;
   return novelty?.verdict === 'none of these'
     ? `it is unlike all ${printSmall(set.excluded.length)} known here`
     : `all ${printSmall(set.excluded.length)} are unlikely, though not all excluded at the stricter level`;
@@ -111,8 +112,9 @@ function because(found: PlacementFound): string[] {
         : `${id} (${assemblage}, distance ${printNumber(distance, 2)})`,
     );
   const among = printCount(unit === 'item' ? n.items : n.fragments, unit);
+  const standing = found.standsFor === 'one fragment an item' ? ', each by one of its fragments' : '';
   return [
-    `Nearest of ${among}, compared on ${printCount(comparedOn.length, 'attribute')}: ${printList(near)}.`,
+    `Nearest of ${among}${standing}, compared on ${printCount(comparedOn.length, 'attribute')}: ${printList(near)}.`,
     ...askedSets(found)
       .slice(0, MOST_ATTRIBUTES)
       .map(
@@ -128,9 +130,21 @@ function printParts(found: PlacementFound, set: LabelSet): string[] {
   };
   return [
     ...(set.kept.length === 0 ? [] : [`not excluded ${printSome(set.kept.map(pOf), MOST_NAMED)}`]),
-    ...(set.tooFew.length === 0 ? [] : [`too few to exclude ${printSome(set.tooFew, MOST_NAMED)}`]),
+    ...(set.tooFew.length === 0
+      ? []
+      : [
+          `too few ${set.by} to exclude ${printSome(
+            set.tooFew.map((label) => withCount(found, set, label)),
+            MOST_NAMED,
+          )}`,
+        ]),
     ...(set.excluded.length === 0 ? [] : [`excluded ${printSome(set.excluded.map(pOf), MOST_NAMED)}`]),
   ];
+}
+
+function withCount(found: PlacementFound, set: LabelSet, label: string): string {
+  const judged = found.judged.find((one) => one.attribute === set.attribute && one.label === label);
+  return judged === undefined ? label : `${label} (${judged.judgedBy})`;
 }
 
 const withP = ({ label, outcome }: JudgedLabel): string =>
@@ -166,7 +180,7 @@ function turned({ label, by, turned: times, tried }: Move): string {
 }
 
 function doubts(found: PlacementFound): Turn[] {
-  const { lacking, percentiles, judged, circular, options, unit, n } = found;
+  const { lacking, percentiles, judged, circular, options, n } = found;
   const turns: Turn[] = found.notes.map((note) => ({ what: sentenceOf(note), size: '', overturns: false }));
   for (const { label, by, bounds } of percentiles)
     if (by === '' && !('why' in bounds) && bounds.outside !== null)
@@ -181,10 +195,16 @@ function doubts(found: PlacementFound): Turn[] {
       size: 'those labels are judged by themselves',
       overturns: false,
     });
-  if (unit === 'fragment' && n.items < n.fragments)
+  if (found.standsFor === 'dependent fragments')
     turns.push({
       what: 'fragments of one item are not independent',
       size: `${n.fragments} fragments come from ${n.items} items, so p values are too sure`,
+      overturns: false,
+    });
+  if (found.judged.some(({ by }) => by === 'sites'))
+    turns.push({
+      what: `the find may come from another site, so that ${printList([...new Set(found.judged.filter(({ by }) => by === 'sites').map(({ attribute }) => inSentence(attribute)))])} ${new Set(found.judged.filter(({ by }) => by === 'sites').map(({ attribute }) => attribute)).size === 1 ? 'is' : 'are'} judged by whole sites`,
+      size: 'were it from a site of the study, single records would judge',
       overturns: false,
     });
   if (lacking.length > 0)
@@ -193,7 +213,7 @@ function doubts(found: PlacementFound): Turn[] {
       size: printSome(lacking.map(inSentence), 6),
       overturns: false,
     });
-  const drawn = judged.filter(({ size, judgedBy }) => judgedBy !== size);
+  const drawn = judged.filter(({ size, judgedBy, by }) => by === 'records' && judgedBy !== size);
   if (drawn.length > 0)
     turns.push({
       what: `${printCount(drawn.length, 'label')} with many records ${drawn.length === 1 ? 'was' : 'were'} judged by a draw`,

@@ -9,6 +9,7 @@ import { takeRows } from '../../../src/fragments/subset.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { prepareDemo } from '../../demo/prepared.ts';
 import { faultsOfAnswer } from '../answer-rules.ts';
+import { linesOf } from '../ask.ts';
 import { demoAnswer, numbersWithoutSource, readable } from '../demo-answer.ts';
 import { attribute, type MadeColumn, madeInput } from '../grouping/made-table.ts';
 
@@ -55,7 +56,7 @@ describe('placing the find of the demo', () => {
     );
     expect(new Set(near)).toEqual(new Set(['openTwining']));
     const verdict = (label: string) =>
-      placementTables(found).typicality.rows.find((row) => row[1] === label)?.[6];
+      linesOf(placementTables(found).typicality).find((line) => line.label === label)?.at90;
     expect(verdict('Quorrimel Cave')).toBe('cannot be excluded');
     expect(verdict('Tazzimbe Gallery')).toBe('excluded');
   });
@@ -110,7 +111,7 @@ describe('placing, where the truth is plain', () => {
   const place = (find: Record<string, string>, more: Partial<PlacementOptions> = {}) =>
     computePlacement(made, options({ of: ['size', 'width', 'colour'], find, ...more }));
   const verdicts = (found: ReturnType<typeof place>) =>
-    Object.fromEntries(placementTables(found).typicality.rows.map((row) => [row[1], row[6]]));
+    Object.fromEntries(linesOf(placementTables(found).typicality).map(({ label, at90 }) => [label, at90]));
 
   it('a find like the north is in there, out of the south, and the islet is too small to say', () => {
     expect(verdicts(place({ size: '2', width: '2.1', colour: 'blue' }))).toEqual({
@@ -241,6 +242,64 @@ describe('placing, where the truth is plain', () => {
     const before = JSON.stringify([...made.records.columns.values()].map((column) => column.raw));
     place({ size: '3' });
     expect(JSON.stringify([...made.records.columns.values()].map((column) => column.raw))).toBe(before);
+  });
+});
+
+describe('what the find is, and where it may come from', () => {
+  const sites = Array.from({ length: 12 }, (_, site) => `s${site}`);
+  const rows = sites.flatMap((site, at) =>
+    Array.from({ length: 4 }, (_, row) => ({ site, region: at < 10 ? 'coast' : 'hill', row, at })),
+  );
+  const random = createRandom(9);
+  const made = madeInput(
+    [
+      { attribute: attribute('site', 'context', 'nominal'), values: rows.map(({ site }) => site) },
+      { attribute: attribute('region', 'context', 'nominal'), values: rows.map(({ region }) => region) },
+      {
+        attribute: attribute('size', 'spacing', 'interval'),
+        values: rows.map(({ at }) => (at < 10 ? 0 : 9) + random.next()),
+      },
+    ],
+    // Two fragments an item.
+    { items: rows.map(({ site, row }) => `${site} ${row >> 1}`), unit: 'fragment' },
+  );
+  const judged = (more: Partial<PlacementOptions>) =>
+    computePlacement(
+      made,
+      options({ of: ['size'], find: { size: '0.5' }, labels: ['region'], ...more }),
+    ).judged.map(({ label, by, judgedBy, verdict }) => [label, by, judgedBy, verdict]);
+
+  it('a find from another site is judged by whole sites, and too few of them are said to be so', () => {
+    expect(judged({})).toEqual([
+      ['coast', 'sites', 10, 'cannot be excluded'],
+      ['hill', 'sites', 2, 'too few to judge'],
+    ]);
+  });
+
+  it('a find from a site of the study is judged by records, a fragment by one of each item', () => {
+    expect(judged({ findFrom: 'a site of the study' })).toEqual([
+      ['coast', 'records', 20, 'cannot be excluded'],
+      ['hill', 'records', 4, 'too few to judge'],
+    ]);
+    expect(judged({ findFrom: 'a site of the study', findIs: 'item' })).toEqual([
+      ['coast', 'records', 40, 'cannot be excluded'],
+      ['hill', 'records', 8, 'too few to judge'],
+    ]);
+  });
+
+  it('says what stands for an item, and which labels whole sites judge', () => {
+    const found = computePlacement(
+      made,
+      options({ of: ['size'], find: { size: '0.5' }, labels: ['region'] }),
+    );
+    const words = placement.words(found);
+    expect(found.standsFor).toBe('one fragment an item');
+    expect(words.because[0]).toContain('each by one of its fragments');
+    expect(words.because[1]).toContain('too few sites to exclude hill (2)');
+    expect(words.unless.map(printTurn).join(' ')).toContain('region is judged by whole sites');
+    const whole = computePlacement(made, options({ of: ['size'], find: { size: '0.5' }, findIs: 'item' }));
+    expect(whole.standsFor).toBe('dependent fragments');
+    expect(placement.words(whole).unless.map(printTurn).join(' ')).toContain('p values are too sure');
   });
 });
 
