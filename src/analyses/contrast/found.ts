@@ -71,7 +71,7 @@ export interface FurtherTest {
 /** An effect, first group against second: positive (or above 1) when the first is larger. */
 export interface Effect {
   readonly estimate: number;
-  readonly interval: ResampledInterval | Unavailable;
+  readonly interval: Pick<ResampledInterval, 'low' | 'high' | 'level'> | Unavailable;
 }
 
 /** Two groups set against each other. Places count among the tested groups. */

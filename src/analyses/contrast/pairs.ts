@@ -2,7 +2,7 @@ import { standardDeviation } from '../../numerics/describing/moments.ts';
 import { quantileSorted } from '../../numerics/describing/quantile.ts';
 import { exp, ln } from '../../numerics/foundation/elementary.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
-import { bootstrapInterval } from '../../numerics/resampling/bootstrap.ts';
+import { bootstrapInterval, type ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
 import { countRelabellings } from '../../numerics/resampling/permutation.ts';
 import { drawnDelta, drawnMedian, drawnMedianDifference } from '../../numerics/resampling/resampled-ranks.ts';
 import {
@@ -20,6 +20,7 @@ import {
 import { dunnPairs } from '../../numerics/tests/kruskal-wallis.ts';
 import { cliffsDelta } from '../../numerics/tests/mann-whitney.ts';
 import { medianDifference } from '../../numerics/tests/pairwise-median.ts';
+import { shiftLimits, tooFew } from '../../numerics/tests/shift-limits.ts';
 import type { Unavailable } from '../contract.ts';
 import type { AttributeSamples, Effect, PairContrast } from './found.ts';
 import type { ContrastOptions } from './options.ts';
@@ -97,6 +98,12 @@ function effects(
   ): Effect | Unavailable => {
     const estimate = statistic(pair[0].values, pair[1].values);
     if (typeof estimate !== 'number') return estimate;
+    if (!exactCouldTell(pair, 1 - options.confidence))
+      return { estimate, interval: { why: tooFew(pair[0].count, pair[1].count, options.confidence) } };
+    if (name === 'shift' && isExact(pair)) {
+      const limits = shiftLimits(pair[0].values, pair[1].values, options.confidence);
+      return { estimate, interval: 'why' in limits ? limits : { ...limits, level: options.confidence } };
+    }
     const interval = bootstrapInterval(
       pair.map((sample) => sample.count),
       drawn ??
@@ -106,7 +113,7 @@ function effects(
         }),
       { random: random.stream(name), resamples, level: options.confidence },
     );
-    return { estimate, interval };
+    return { estimate, interval: 'why' in interval ? interval : around(estimate, interval) };
   };
   const grades = { why: 'grades have an order but no distances' };
   const positive = pair.every((sample) => sample.values.every((value) => value > 0));
@@ -134,6 +141,20 @@ function effects(
         1 - options.confidence,
       ),
   };
+}
+
+/** Most values in a group for which the limits of a shift are computed exactly. */
+const MOST_EXACT = 60;
+
+const isExact = (pair: readonly [BlockedSample, BlockedSample]) =>
+  pair.every((sample) => !sharesBlocks(sample) && sample.count <= MOST_EXACT);
+
+/** Limits that hold the estimate and have a width, or none. */
+function around(estimate: number, interval: ResampledInterval): ResampledInterval | Unavailable {
+  const [low, high] = [Math.min(interval.low, estimate), Math.max(interval.high, estimate)];
+  return low < high
+    ? { ...interval, low, high }
+    : { why: 'the readings are too coarse to give limits a width' };
 }
 
 function medianRatio(first: Float64Array, second: Float64Array): number {

@@ -1,16 +1,11 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
+import { noncentralityAt } from '../../numerics/foundation/noncentral.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
-import { bootstrapInterval, type ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
 import { permutationTest } from '../../numerics/resampling/permutation.ts';
-import {
-  type Association,
-  association,
-  type CountTable,
-  withoutEmptyLines,
-} from '../../numerics/tests/contingency.ts';
+import { type Association, association, withoutEmptyLines } from '../../numerics/tests/contingency.ts';
 import { fisherExact } from '../../numerics/tests/fisher-exact.ts';
 import type { Unavailable } from '../contract.ts';
-import type { ChosenTest } from './found.ts';
+import type { ChosenTest, Limits } from './found.ts';
 import type { CrosstabOptions } from './options.ts';
 
 /** Least expected count in every cell, and the share of cells that may lie below FEW_EXPECTED (Cochran 1954, Biometrics 10:417). */
@@ -131,28 +126,57 @@ function blocksOf(table: CrossedTable): Block[] {
   return [...blocks.values()];
 }
 
-/** Interval of the bias-corrected V by drawing items again, over the whole table. */
+/**
+ * Limits of Cramér's V by noncentral chi-squared, inverted (Smithson 2003, Confidence Intervals, chapter 4), with
+ * items as units: where items have several fragments, chi-square is first divided by what dealing whole items makes of
+ * it when nothing is associated, over its degrees of freedom. They hold near 0, where drawing items again does not.
+ */
 export function cramersInterval(
   table: CrossedTable,
+  found: Association,
   options: CrosstabOptions,
   random: Random,
-): ResampledInterval | Unavailable {
-  const items = new Map<string, { row: number; column: number }[]>();
-  for (const { item, row, column } of table.entries)
-    items.set(item, [...(items.get(item) ?? []), { row, column }]);
-  const cells = [...items.values()];
-  return bootstrapInterval(
-    [cells.length],
-    ([choice]) => {
-      const counts = table.rows.map(() => table.columns.map(() => 0));
-      for (const item of choice) for (const { row, column } of cells[item]) counts[row][column]++;
-      const found = associationOf(counts);
-      return 'why' in found ? Number.NaN : found.cramersVCorrected;
-    },
-    { random, resamples: options.resamples, level: options.confidence },
-  );
+): Limits | Unavailable {
+  const inflation = inflationOf(table, found, options, random);
+  const chiSquared = found.chiSquared / inflation;
+  const tail = (1 - options.confidence) / 2;
+  const n = found.n / inflation;
+  const side = Math.min(table.rows.length, table.columns.length) - 1;
+  const strength = (noncentrality: number) => Math.min(1, Math.sqrt(noncentrality / n / side));
+  const low = strength(noncentralityAt(chiSquared, found.df, tail));
+  const high = strength(noncentralityAt(chiSquared, found.df, 1 - tail));
+  const held = {
+    low: Math.min(low, found.cramersVCorrected),
+    high: Math.max(high, found.cramersVCorrected),
+  };
+  return held.low < held.high ? held : { why: 'so few records give limits no width' };
 }
 
-function associationOf(counts: CountTable): Association | Unavailable {
-  return association(withoutEmptyLines(counts).table);
+/** How much larger chi-square is, where nothing is associated, for fragments that come by items. */
+function inflationOf(
+  table: CrossedTable,
+  found: Association,
+  options: CrosstabOptions,
+  random: Random,
+): number {
+  const blocks = blocksOf(table);
+  if (blocks.length === table.entries.length) return 1;
+  const rows = blocks.map(({ row }) => row);
+  let sum = 0;
+  const deals = Math.min(options.resamples, MOST_DEALS);
+  for (let deal = 0; deal < deals; deal++) {
+    for (let last = rows.length - 1; last > 0; last--) {
+      const other = random.integer(last + 1);
+      [rows[last], rows[other]] = [rows[other], rows[last]];
+    }
+    const counts = table.rows.map(() => table.columns.map(() => 0));
+    for (const [place, block] of blocks.entries())
+      for (const column of block.columns) counts[rows[place]][column]++;
+    const dealt = association(withoutEmptyLines(counts).table);
+    sum += 'why' in dealt ? 0 : dealt.chiSquared;
+  }
+  return Math.max(1, sum / deals / found.df);
 }
+
+/** Deals from which the size of chi-square under no association is known well enough. */
+const MOST_DEALS = 499;

@@ -48,7 +48,7 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
     told,
     otherwise,
     hangsOn: otherwise.filter((one) => one.told !== told),
-    interval: cramersInterval(table, options, random.stream('interval')),
+    interval: cramersInterval(table, found, options, random.stream('interval')),
     cells,
     standsBeyond,
     quoted: quotedCells(folded ?? table, standsBeyond),

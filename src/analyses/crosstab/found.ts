@@ -1,5 +1,4 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
-import type { ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
 import type { Association } from '../../numerics/tests/contingency.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { Told } from '../verdicts.ts';
@@ -13,6 +12,11 @@ export interface ChosenTest {
   readonly reason: string;
   /** Whether the reader asked for this test by name. */
   readonly asked: boolean;
+}
+
+export interface Limits {
+  readonly low: number;
+  readonly high: number;
 }
 
 /** One cell of the table. */
@@ -68,7 +72,7 @@ export interface CrosstabFound extends Findings {
   /** What the verdict hangs on: empty where it stands however the table was counted. */
   readonly hangsOn: readonly CountedOtherwise[];
   readonly otherwise: readonly CountedOtherwise[];
-  readonly interval: ResampledInterval | Unavailable;
+  readonly interval: Limits | Unavailable;
   readonly cells: readonly (readonly Cell[])[];
   /** Residuals beyond this stand out at the confidence. */
   readonly standsBeyond: number;

@@ -25,7 +25,7 @@ export const crosstabOptions = z.strictObject({
   }),
   resamples: z.int().min(199).max(19_999).default(1999).meta({
     title: 'Resamples',
-    description: 'Draws of items for the interval.',
+    description: 'Deals of items for the interval, where items have several fragments; 499 at most.',
   }),
 });
 

@@ -178,6 +178,6 @@ function testsTable({ association, test, interval, options }: CrosstabFound): Re
       ["Cramér's V", association.cramersV, null, null, '', '', null, null],
       ["Cramér's V, bias-corrected", association.cramersVCorrected, null, null, '', '', ...limits],
     ],
-    note: `Chi-square without continuity correction; V corrected after Bergsma 2013, limits at ${printLevel(options.confidence)} by drawing items again (BCa).`,
+    note: `Chi-square without continuity correction; V corrected after Bergsma 2013, limits at ${printLevel(options.confidence)} by noncentral chi-squared (Smithson 2003), items as units.`,
   };
 }

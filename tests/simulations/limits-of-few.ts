@@ -1,0 +1,89 @@
+/**
+ * Do limits of few values hold? Medians by order statistics, shifts by the inverted Mann-Whitney test, and Cramér's V of
+ * fragments that come by items where rows and columns have nothing to do with each other.
+ *
+ *   npx tsx tests/simulations/limits-of-few.ts [runs], a minute or two for 2000 runs.
+ */
+import { computeCrosstab } from '../../src/analyses/crosstab/compute.ts';
+import { crosstabOptions } from '../../src/analyses/crosstab/options.ts';
+import { normalQuantileUpper } from '../../src/numerics/foundation/distributions.ts';
+import { exp } from '../../src/numerics/foundation/elementary.ts';
+import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
+import { meanLimits } from '../../src/numerics/tests/mean-limits.ts';
+import { medianLimits } from '../../src/numerics/tests/median-limits.ts';
+import { shiftLimits } from '../../src/numerics/tests/shift-limits.ts';
+import { attribute, madeInput } from '../analyses/grouping/made-table.ts';
+
+const runs = Number(process.argv[2] ?? 2000);
+const root = createRandom(23);
+const normal = (random: Random) => normalQuantileUpper(1 - Math.max(random.next(), 1e-15));
+const sample = (n: number, random: Random, skewed: boolean) =>
+  Array.from({ length: n }, () => (skewed ? exp(normal(random)) : normal(random)));
+const share = (count: number, of: number) => (of === 0 ? '–' : `${((100 * count) / of).toFixed(1)} %`);
+type Limits = { readonly low: number; readonly high: number } | { readonly why: string };
+
+function coverage(name: string, truth: number, limits: (run: number) => Limits) {
+  let given = 0;
+  let held = 0;
+  for (let run = 0; run < runs; run++) {
+    const found = limits(run);
+    if ('why' in found) continue;
+    given++;
+    if (found.low <= truth && truth <= found.high) held++;
+  }
+  process.stdout.write(`| ${name} | ${share(given, runs)} | ${share(held, given)} |\n`);
+}
+
+process.stdout.write(`${runs} runs\n| limits at 95 % | given | hold the truth |\n|---|---|---|\n`);
+for (const skewed of [false, true])
+  for (const n of [3, 6, 7, 10, 20, 40])
+    coverage(`median of ${n}, ${skewed ? 'lognormal' : 'normal'}`, skewed ? 1 : 0, (run) =>
+      medianLimits(sample(n, root.stream(`median ${skewed} ${n} ${run}`), skewed), 0.95),
+    );
+for (const n of [3, 6])
+  coverage(`mean of ${n}, normal`, 0, (run) =>
+    meanLimits(sample(n, root.stream(`mean ${n} ${run}`), false), 0.95),
+  );
+for (const n of [3, 4, 5, 8, 15])
+  coverage(`shift of ${n} and ${n}, normal`, 0, (run) => {
+    const random = root.stream(`shift ${n} ${run}`);
+    return shiftLimits(sample(n, random, false), sample(n, random, false), 0.95);
+  });
+
+process.stdout.write('\n| V = 0 | low end above 0 | high end, median |\n|---|---|---|\n');
+for (const [items, likeness] of [
+  [20, 0.9],
+  [60, 0.5],
+  [60, 0.9],
+] as const) {
+  const options = crosstabOptions.parse({ rows: 'site', columns: 'kind', relabellings: 99, resamples: 199 });
+  const highs: number[] = [];
+  let above = 0;
+  const tables = Math.min(runs, 1000);
+  for (let run = 0; run < tables; run++) {
+    const random = root.stream(`v ${items} ${likeness} ${run}`);
+    const rows = Array.from({ length: items }, (_, item) => {
+      const own = random.integer(4);
+      return Array.from({ length: 1 + random.integer(8) }, () => ({
+        item: `i${item}`,
+        site: `s${item % 3}`,
+        kind: `k${random.next() < likeness ? own : random.integer(4)}`,
+      }));
+    }).flat();
+    const input = madeInput(
+      [
+        { attribute: attribute('site', 'context', 'nominal'), values: rows.map(({ site }) => site) },
+        { attribute: attribute('kind', 'structure', 'nominal'), values: rows.map(({ kind }) => kind) },
+      ],
+      { items: rows.map(({ item }) => item), seed: run + 1 },
+    );
+    const { interval } = computeCrosstab(input, options);
+    if ('why' in interval) continue;
+    if (interval.low > 0) above++;
+    highs.push(interval.high);
+  }
+  highs.sort((a, b) => a - b);
+  process.stdout.write(
+    `| ${items} items of 1 to 8 fragments, likeness ${likeness} | ${share(above, highs.length)} | ${(highs[highs.length >> 1] ?? 0).toFixed(2)} |\n`,
+  );
+}
