@@ -164,7 +164,8 @@ it('groups that are wholly apart differ, without limits and without an F', () =>
   expect(crosstab.words.answer).toBe(
     'Site and structure go together: more open twining in Holm and more close twining in Ness.',
   );
-  expect(crosstab.words.because[1]).toBe('Strength: bias-corrected Cramér’s V 1.');
+  // By hand: the square root of 12 less 1.96, squared, is 2.26; the square root of 2.26 / 12 is 0.43.
+  expect(crosstab.words.because[1]).toBe('Strength: bias-corrected Cramér’s V 1, 95 % limits 0.43 to 1.');
 });
 
 it.each([
