@@ -1,5 +1,6 @@
 import type { First } from '../numerics/assemblages/ranking.ts';
 import { mostAlike, type SimilarityCoefficient } from '../numerics/assemblages/similarity.ts';
+import type { Unavailable } from '../numerics/foundation/unavailable.ts';
 import { NAMED } from './coefficient-option.ts';
 import { printList, printNumber, printSmall, printSome } from './phrasing.ts';
 
@@ -64,4 +65,9 @@ export function sayLikeness(value: number, coefficient: SimilarityCoefficient): 
 /** "Brainerd-Robinson". */
 export function coefficientName(coefficient: SimilarityCoefficient): string {
   return NAMED[coefficient];
+}
+
+/** A ranking as a verdict in short: who is first, or that it cannot be told. */
+export function rankInShort(rank: Rank | Unavailable): string {
+  return 'why' in rank ? 'cannot be told' : [...rank.labels].sort().join(' and ');
 }

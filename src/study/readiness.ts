@@ -4,21 +4,13 @@ import { isMissing } from '../fragments/missing.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import { nameIn } from '../sources/assemble.ts';
 import type { Prepared } from './prepare.ts';
+import type { ReadinessLine } from './results.ts';
 
 /**
  * Are the data ready for a verdict? One line for each thing that verdicts lean on, before any is given: what counts
  * as one, to which depth kinds were recorded, how many records bear the labels, how sure they are, where the gaps
  * lie, who recorded, and which columns nobody has confirmed.
  */
-export interface ReadinessLine {
-  readonly topic: 'witness' | 'names' | 'labels' | 'level' | 'certainty' | 'gaps' | 'recorders' | 'columns';
-  /** `ready`: nothing is open; `mind`: it can turn an answer; `ask`: somebody who knows the tables can settle it. */
-  readonly state: 'ready' | 'mind' | 'ask';
-  readonly says: string;
-  /** What mends it. */
-  readonly mend?: string;
-}
-
 export function readinessOf(prepared: Prepared): readonly ReadinessLine[] {
   return [
     witnessLine(prepared),

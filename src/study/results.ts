@@ -1,8 +1,6 @@
 import type { Answer, Counts, Figure, ResultTable } from '../analyses/contract.ts';
 import type { Witness } from '../fragments/witness.ts';
 
-import type { ReadinessLine } from './readiness.ts';
-
 /** What a study's run hands over; `results-json.ts` writes it, the schema of it is in `results-schema.ts`. */
 export interface Results {
   readonly study: StudyHead;
@@ -27,6 +25,16 @@ export interface StudyHead {
   readonly cautions: readonly string[];
   /** What holds of every answer of the kinds that were asked, said once. */
   readonly always: readonly string[];
+}
+
+/** One thing that verdicts lean on, and whether it is ready. */
+export interface ReadinessLine {
+  readonly topic: 'witness' | 'names' | 'labels' | 'level' | 'certainty' | 'gaps' | 'recorders' | 'columns';
+  /** `ready`: nothing is open; `mind`: it can turn an answer; `ask`: somebody who knows the tables can settle it. */
+  readonly state: 'ready' | 'mind' | 'ask';
+  readonly says: string;
+  /** What mends it. */
+  readonly mend?: string;
 }
 
 export interface SourceHead {

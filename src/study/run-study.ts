@@ -4,6 +4,7 @@ import { InputError } from '../errors.ts';
 import { createRandom } from '../numerics/foundation/random.ts';
 import { entriesOf } from './load.ts';
 import { materialCautions } from './material-cautions.ts';
+import { inNounsOf } from './nouns.ts';
 import { type Prepared, type Progress, prepareStudy } from './prepare.ts';
 import { readinessOf } from './readiness.ts';
 import { findReferences } from './references.ts';
@@ -99,7 +100,13 @@ export function analyseOne(
       prepared.witness,
       answered.verdict === null ? [] : tryOtherwise(prepared, entry, analysis, files, report),
     );
-    const result = { kind, title: heading, options, ...shown, n: withWithheld(shown.n, prepared) };
+    const result = inNounsOf(prepared.witness, {
+      kind,
+      title: heading,
+      options,
+      ...shown,
+      n: withWithheld(shown.n, prepared),
+    });
     // What cannot be written would otherwise be found when all results are, and cost every other analysis its own.
     requireWritable(result);
     return result;

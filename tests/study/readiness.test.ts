@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { checkStudy } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
-import { type ReadinessLine, readinessOf } from '../../src/study/readiness.ts';
+import { readinessOf } from '../../src/study/readiness.ts';
+import type { ReadinessLine } from '../../src/study/results.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 

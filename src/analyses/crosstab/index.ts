@@ -18,4 +18,5 @@ export const crosstab: Analysis<CrosstabOptions, CrosstabFound> = {
   tables: crosstabTables,
   figures: crosstabFigures,
   words: crosstabWords,
+  verdict: ({ told, hangsOn }) => (hangsOn.length > 0 ? `${told}, but it hangs on how it was counted` : told),
 };

@@ -17,4 +17,5 @@ export const grouping: Analysis<GroupingOptions, GroupingFound> = {
   tables: groupingTables,
   figures: groupingFigures,
   words: groupingWords,
+  verdict: ({ verdict }) => verdict,
 };

@@ -1,4 +1,5 @@
 import type { Analysis } from '../contract.ts';
+import { rankInShort } from '../likeness-rank.ts';
 import { computeSimilarity } from './compute.ts';
 import { similarityFigures } from './figures.ts';
 import type { SimilarityFound } from './found.ts';
@@ -15,4 +16,5 @@ export const similarity: Analysis<SimilarityOptions, SimilarityFound> = {
   figures: similarityFigures,
   tables: similarityTables,
   words: similarityWords,
+  verdict: ({ ranking: { most, least } }) => [most, least].map(rankInShort).join('; '),
 };

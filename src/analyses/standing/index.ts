@@ -1,4 +1,5 @@
 import type { Analysis } from '../contract.ts';
+import { rankInShort } from '../likeness-rank.ts';
 import { computeStanding } from './compute.ts';
 import { standingFigures } from './figures.ts';
 import type { StandingFound } from './found.ts';
@@ -15,4 +16,5 @@ export const standing: Analysis<StandingOptions, StandingFound> = {
   figures: standingFigures,
   tables: standingTables,
   words: standingWords,
+  verdict: ({ ranking: { most, least } }) => [most, least].map(rankInShort).join('; '),
 };

@@ -18,4 +18,5 @@ export const typology: Analysis<TypologyOptions, TypologyFound> = {
   tables: typologyTables,
   figures: typologyFigures,
   words: typologyWords,
+  verdict: ({ verdict }) => verdict,
 };
