@@ -200,7 +200,7 @@ describe('a study that cannot be run is refused in one sentence', () => {
     const printed = new Map([['claims.csv', bytes('quantity,set,step,printed\nn,s,,28\nmean,s,1,5.19\n')]]);
     // Brown & Heathers 2017: 5.19 is no mean of 28 whole numbers.
     expect(runStudy(study, printed).analyses.paper.words.answer).toBe(
-      'Of 2 printed figures, held against each other, 1 cannot be and 1 cannot be checked.',
+      'Of 2 printed figures, 1 cannot be as printed and 1 cannot be checked.',
     );
   });
 
