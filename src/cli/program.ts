@@ -10,6 +10,7 @@ const VERBS: Readonly<Record<string, () => Promise<Verb>>> = {
   run: async () => (await import('./verbs/run.ts')).runVerb,
   place: async () => (await import('./verbs/place.ts')).placeVerb,
   check: async () => (await import('./verbs/check.ts')).checkVerb,
+  explain: async () => (await import('./verbs/explain.ts')).explainVerb,
   open: async () => (await import('./verbs/open.ts')).openVerb,
 };
 

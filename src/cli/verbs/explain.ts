@@ -1,0 +1,84 @@
+import { Command } from 'commander';
+import { z } from 'zod';
+import { ANALYSES, type RegisteredAnalysis } from '../../analyses/register.ts';
+import { suggest } from '../../attributes/near-matches.ts';
+import { InputError } from '../../errors.ts';
+import type { Terminal } from '../terminal.ts';
+import { tame, wrap } from '../text-table.ts';
+import { printJson, type Verb } from './verb.ts';
+
+/** `thrum explain [KIND]`: what an analysis answers, what may be asked of it, and what always holds of its answers. */
+export const explainVerb: Verb = (terminal) =>
+  new Command('explain')
+    .description(
+      'explain a kind of analysis: its question, its options with their defaults, what always holds',
+    )
+    .argument('[kind]', 'kind of analysis; all are listed without it')
+    .option('--json', 'print the JSON Schema of its options')
+    .action((kind: string | undefined, options: { readonly json?: true }) => {
+      if (kind === undefined) {
+        if (options.json)
+          printJson(
+            terminal,
+            ANALYSES.map(({ kind: name, question }) => ({ kind: name, question })),
+          );
+        else
+          for (const { kind: name, question } of ANALYSES) terminal.out(`${name.padEnd(12)} ${question}\n`);
+        return;
+      }
+      const analysis = ANALYSES.find((known) => known.kind === kind);
+      if (analysis === undefined) {
+        const kinds = ANALYSES.map((known) => known.kind);
+        throw new InputError(
+          `there is no analysis of kind "${kind}"`,
+          {},
+          suggest(kind, kinds, `use one of ${kinds.join(', ')}`),
+        );
+      }
+      const schema = z.toJSONSchema(analysis.options, { io: 'input', unrepresentable: 'any' });
+      if (options.json) printJson(terminal, schema);
+      else printKind(terminal, analysis, schema as OptionsSchema);
+    });
+
+interface OptionSchema {
+  readonly title?: string;
+  readonly description?: string;
+  readonly default?: unknown;
+  readonly enum?: readonly unknown[];
+}
+
+interface OptionsSchema {
+  readonly properties?: Readonly<Record<string, OptionSchema>>;
+  readonly required?: readonly string[];
+}
+
+/** Pages of methods that are not called after their kind. */
+const METHOD_PAGES: Readonly<Record<string, string>> = { claims: 'docs/printed-figures.md' };
+
+function printKind(
+  terminal: Terminal,
+  { kind, question, always }: RegisteredAnalysis,
+  schema: OptionsSchema,
+): void {
+  const { colour, width } = terminal;
+  const indented = (text: string) =>
+    wrap(tame(text), Math.min(width, 100) - 4)
+      .map((line) => `    ${line}\n`)
+      .join('');
+  terminal.out(`${colour.bold(`${kind}: ${question}`)}\n\n`);
+  for (const [name, option] of Object.entries(schema.properties ?? {})) {
+    const standing = schema.required?.includes(name)
+      ? 'must be given'
+      : option.default === undefined
+        ? 'may be left out'
+        : `${JSON.stringify(option.default)} if left out`;
+    terminal.out(`  ${colour.bold(name)}  ${option.title ?? ''} (${standing})\n`);
+    if (option.description !== undefined) terminal.out(indented(option.description));
+    if (option.enum !== undefined) terminal.out(indented(`One of ${option.enum.map(String).join(', ')}.`));
+  }
+  if (always.length > 0) {
+    terminal.out(`\n${colour.bold('What always holds')}\n`);
+    for (const truth of always) terminal.out(indented(truth));
+  }
+  terminal.out(`\nMethod and sources: ${METHOD_PAGES[kind] ?? `docs/methods/${kind}.md`}\n`);
+}

@@ -1,0 +1,44 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { ANALYSES } from '../../src/analyses/register.ts';
+import { ROOT, thrum } from './thrum.ts';
+
+describe('thrum explain', () => {
+  it('lists every kind of analysis with its question', async () => {
+    const { status, out } = await thrum('explain');
+    expect(status).toBe(0);
+    expect(out.trimEnd().split('\n')).toHaveLength(ANALYSES.length);
+    expect(out).toMatch(/^crosstab +Which kinds go with which\?$/m);
+  });
+
+  it.each(ANALYSES.map(({ kind }) => kind))(
+    '%s: question, every option with its default, a page of methods',
+    async (kind) => {
+      const { status, out } = await thrum('explain', kind);
+      expect(status).toBe(0);
+      const analysis = ANALYSES.find((known) => known.kind === kind)!;
+      expect(out.startsWith(`${kind}: ${analysis.question}\n`)).toBe(true);
+      for (const name of Object.keys(analysis.options.shape))
+        expect(out).toMatch(new RegExp(`^  ${name}  .*\\(`, 'm'));
+      const page = /Method and sources: (\S+)/.exec(out)?.[1] ?? '';
+      expect(existsSync(join(ROOT, page)), page).toBe(true);
+    },
+  );
+
+  it('says the default as the schema has it', async () => {
+    expect((await thrum('explain', 'crosstab')).out).toContain('confidence  Confidence (0.95 if left out)');
+    expect((await thrum('explain', 'crosstab')).out).toContain('rows  Rows (must be given)');
+  });
+
+  it('prints the schema for machines', async () => {
+    const { out } = await thrum('explain', 'crosstab', '--json');
+    expect(JSON.parse(out)).toMatchObject({ type: 'object', properties: { rows: { type: 'string' } } });
+  });
+
+  it('refuses an unknown kind in one sentence, with 2', async () => {
+    const { status, err } = await thrum('explain', 'crostab');
+    expect(status).toBe(2);
+    expect(err).toMatch(/^.*no analysis of kind "crostab".*crosstab.*\n$/);
+  });
+});
