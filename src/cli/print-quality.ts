@@ -11,9 +11,6 @@ import { tame, wrap } from './text-table.ts';
 /** Lines of one sort that are shown before the rest is only counted. */
 const MOST = 6;
 
-/** Last digits that would come about less often than this by chance are worth a word. */
-const HEAPED = 0.001;
-
 /** What to look at again in a table that was read: nothing in it was left out for any of this. */
 export function printQuality(
   terminal: Terminal,
@@ -105,7 +102,7 @@ export function printQuality(
     [
       'Last digits that recorders preferred',
       quality.heaping
-        .filter(({ p }) => p < HEAPED)
+        .filter(({ preferred }) => preferred)
         .map(
           ({ attribute, n, zeroOrFive, p }) =>
             `${name(attribute)}: ${Math.round(100 * zeroOrFive)} % of ${n} readings end in 0 or 5 (20 % without preference), ${printP(p)}`,

@@ -6,6 +6,8 @@ import { type ClaimsOptions, claimsOptions } from './options.ts';
 import { claimsTables } from './tables.ts';
 import { claimsWords } from './words.ts';
 
+export { type Claimed, checkClaims, judgeClaims } from './compute.ts';
+
 /**
  * Printed figures held against each other and against the records. Beside the faces that every analysis has:
  *

@@ -1,6 +1,5 @@
-import { type Claimed, judgeClaims } from '../../analyses/claims/compute.ts';
 import type { ClaimsFound } from '../../analyses/claims/found.ts';
-import { claims } from '../../analyses/claims/index.ts';
+import { type Claimed, claims, judgeClaims } from '../../analyses/claims/index.ts';
 import { type ClaimsOptions, claimsOptions } from '../../analyses/claims/options.ts';
 import { readClaimLines } from '../../analyses/claims/reading/claims-file.ts';
 import { type PrintedTable, readTable } from '../../analyses/claims/reading/printed-table.ts';

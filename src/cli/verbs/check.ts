@@ -1,6 +1,6 @@
 import { basename, dirname, join, resolve } from 'node:path';
 import { Command, Option } from 'commander';
-import { checkClaims } from '../../analyses/claims/compute.ts';
+import { checkClaims } from '../../analyses/claims/index.ts';
 import { type ClaimsOptions, claimsOptions } from '../../analyses/claims/options.ts';
 import { claimsTemplate } from '../../analyses/claims/reading/template.ts';
 import { InputError } from '../../errors.ts';

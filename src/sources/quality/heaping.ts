@@ -13,7 +13,12 @@ export interface Heaping {
   /** Chi-squared against equal frequencies, 9 degrees of freedom. */
   readonly statistic: number;
   readonly p: number;
+  /** Whether chance would so seldom do it that the preference is worth a word. */
+  readonly preferred: boolean;
 }
+
+/** Last digits that would come about less often than this by chance are worth a word. */
+const PREFERRED = 0.001;
 
 /** Expected frequencies below 5 make the test unreliable (Cochran 1954, Biometrics 10:417). */
 const FEWEST = 50;
@@ -50,13 +55,15 @@ export function heaping(table: FragmentTable): Heaping[] {
       (sum, count) => sum + ((count - expected) * (count - expected)) / expected,
       0,
     );
+    const p = chiSquaredUpper(statistic, 9);
     found.push({
       attribute: id,
       n: values.length,
       digits,
       zeroOrFive: (digits[0]! + digits[5]!) / values.length,
       statistic,
-      p: chiSquaredUpper(statistic, 9),
+      p,
+      preferred: p < PREFERRED,
     });
   }
   return found;

@@ -16,8 +16,6 @@ export interface QualityProps {
   readonly onTarget: (target: Target) => void;
 }
 
-/** Last digits that would come about less often than this by chance are worth a word. */
-const HEAPED = 0.001;
 const MOST = 40;
 
 /** What to look at again in one table. Nothing in it was left out for any of this. */
@@ -31,7 +29,7 @@ export function Quality({ source, onTarget }: QualityProps) {
     <RowLink row={row} column={columnOf(id) ?? 0} onTarget={onTarget} />
   );
   const hardly = quality.outOfBounds.filter(({ beyond, ofStructure }) => beyond === 'limit' || ofStructure);
-  const heaped = quality.heaping.filter(({ p }) => p < HEAPED);
+  const heaped = quality.heaping.filter(({ preferred }) => preferred);
   const across = (view?.together.contradictions ?? []).filter(
     ({ rows }) => new Set(rows.map((row) => view?.places[row]?.source)).size > 1,
   );
