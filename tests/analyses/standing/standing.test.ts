@@ -117,7 +117,17 @@ describe('what sets it apart', () => {
     expect(words.because[2]).toContain(
       'density1 (median 10 per cm against 3.5 per cm; Cliff’s delta 1, p = 0.0013)',
     );
-    expect(Object.keys(figures)).toContain('apart');
+    // Filled: told apart; hollow: not. Right of 0: larger at the site.
+    const drawn = figures.apart.data.map(({ name, x, y, marker }) => ({
+      name,
+      x,
+      y,
+      hollow: String((marker as { symbol: string }).symbol).endsWith('-open'),
+    }));
+    const hollow = tables.apart.rows.some((row) => row[8] === 'not told apart');
+    expect(drawn[0]).toEqual({ name: 'Cliff’s delta', x: [1], y: ['density1 (5, 10)'], hollow: false });
+    expect(drawn.slice(1).every((trace) => trace.hollow === hollow)).toBe(true);
+    expect(figures.apart.caption).toContain('right: larger at the site');
   });
   it('kinds have Fisher’s exact p', () => {
     const { tables } = ask(standing, inputFrom(rows), question);
