@@ -50,6 +50,27 @@ const MESH_SIZES = [
 
 export const AMBIGUOUS_HEADERS: readonly AmbiguousWords[] = [
   {
+    words: [
+      'layer',
+      'stratum',
+      'level',
+      'Schicht',
+      'Stratum',
+      'Fundschicht',
+      'Kulturschicht',
+      'couche',
+      'niveau',
+      'strato',
+      'livello',
+      'estrato',
+      'nivel',
+      'lag',
+      'sjikt',
+    ],
+    candidates: ['context', 'phase'],
+    why: 'a layer is where the find lay; it may or may not stand for a phase',
+  },
+  {
     words: MESH_SIZES,
     candidates: ['meshGauge', 'meshStretched', 'meshOpening'],
     why: 'it may be the bar from knot to knot, the clear opening, or the mesh drawn out, about two bars',
@@ -197,6 +218,42 @@ export const AMBIGUOUS_TERMS: readonly (AmbiguousWords & { readonly vocabulary: 
     candidates: ['plaited', 'braid'],
     why: 'without its accent the French for plaited is that for braid',
     accented: { tressé: 'plaited' },
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['Indian hemp'],
+    candidates: ['dogbane', 'hemp'],
+    why: 'it is dogbane in North America, and elsewhere hemp or jute',
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['caña', 'canna', 'cane', 'Rohr', 'canne'],
+    candidates: ['grass', 'reed'],
+    why: 'it is reed, giant reed, bamboo or any stiff stem',
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['bark', 'Rinde', 'écorce', 'corteccia', 'corteza', 'bark fibre'],
+    candidates: ['barkSheet', 'treeBast'],
+    why: 'it may be outer bark in sheets or the bast beneath it',
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['osier', 'withy', 'vimini', 'mimbre', 'Weidenrute'],
+    candidates: ['woodSplint', 'willowBast'],
+    why: 'it may be whole rods of willow, split ones, or the plant',
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['alfa', 'halfah', 'alpha grass'],
+    candidates: ['grass', 'esparto', 'halfa'],
+    why: 'it is esparto in the West and halfa on the Nile',
+  },
+  {
+    vocabulary: 'observedOn',
+    words: ['molde', 'mould', 'mold', 'moule', 'Form', 'matrice', 'stampo'],
+    candidates: ['impression', 'cast'],
+    why: 'it may be the hollow impression or what was cast from it',
   },
   {
     vocabulary: 'fibre',

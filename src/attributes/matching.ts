@@ -1,6 +1,6 @@
 import { AMBIGUOUS_HEADERS, AMBIGUOUS_TERMS } from './ambiguous.ts';
 import type { AttributeDefinition, Register, Vocabulary } from './definition.ts';
-import { lookupKey, splitWords } from './folding.ts';
+import { foldText as foldWords, lookupKey, splitWords } from './folding.ts';
 import { splitHeader, type UnitKind, unitKind, withoutInches } from './header.ts';
 import { likeness, prepareWording } from './likeness.ts';
 import { headerIndex, headerKey, type Known, termIndex, type WordingIndex } from './wording-index.ts';
@@ -131,8 +131,41 @@ export function matchTerm(text: string, vocabulary: Vocabulary): Match {
       return { kind: 'exact', id: accented, via: text.trim() };
     return ambiguity(text, ambiguous, (id) => vocabulary.terms.some((term) => term.id === id));
   }
+  if (INFLECTED.has(vocabulary.id)) {
+    const inflected = inflections(key)
+      .map((form) => index.exact.get(form)?.[0])
+      .filter((known) => known !== undefined);
+    const ids = new Set(inflected.map(({ id }) => id));
+    if (ids.size === 1) return { kind: 'exact', id: inflected[0]!.id, via: inflected[0]!.via };
+  }
   return nearest(text.trim(), text, index.all);
 }
+
+/** Vocabularies of adjectives and participles, which take the gender and number of what they describe. */
+const INFLECTED: ReadonlySet<string> = new Set(['preservation', 'tightness', 'processing', 'spacingClass']);
+
+/** The same word in its dictionary form: carbonisées -> carbonise, verkohlter -> verkohlt, desecada -> desecado. */
+function inflections(key: string): readonly string[] {
+  const forms: string[] = [];
+  for (const [ending, instead] of ENDINGS) {
+    if (ending.test(key)) forms.push(key.replace(ending, instead));
+  }
+  // "gorgée d'eau": the first word carries the ending.
+  const first = /^(.{4,}?)(?:ees|ee|es|e|a|as|os|i)(deau|deagua|dacqua)$/u.exec(key);
+  if (first !== null) forms.push(`${first[1]}e${first[2]}`, `${first[1]}o${first[2]}`);
+  return forms.filter((form) => form.length >= 3 && form !== key);
+}
+
+const ENDINGS: readonly (readonly [RegExp, string])[] = [
+  [/ees$/u, 'e'],
+  [/ee$/u, 'e'],
+  [/es$/u, 'e'],
+  [/(?:as|os|a|i|e)$/u, 'o'],
+  [/(?:er|es|en|em|e)$/u, ''],
+  [/o$/u, 'a'],
+  [/e$/u, 'ee'],
+  [/(?:he|hes)$/u, ''],
+];
 
 /** Whether a wording is exactly one that the vocabulary knows; far cheaper than a full match. */
 export function isKnownTerm(text: string, vocabulary: Vocabulary): boolean {
@@ -188,6 +221,14 @@ function ambiguity(
     : { kind: 'suggested', id, via: text.trim(), reason, score: 0.5 };
 }
 
+/** "Not flax" is never near to flax, nor "filet à nœuds" to a net without knots. */
+function denies(text: string): boolean {
+  return DENIAL.test(foldWords(text));
+}
+
+const DENIAL =
+  /(?:^| )(?:no|not|non|without|kein\p{L}*|nicht|ohne|sans|pas|ni|senza|sin|uden|uten|ikke|ingen)(?: |$)|(?:less|los|loser|loses|lose|fri)(?: |$)/u;
+
 function nearest(
   shown: string,
   text: string,
@@ -200,6 +241,7 @@ function nearest(
   let rival: string | undefined;
   for (const known of all) {
     const alike = likeness(wording, known.wording);
+    if (alike !== null && denies(text) !== denies(known.via)) continue;
     if (alike === null || alike.score < LEAST_SCORE) continue;
     const found = { ...alike, score: alike.score * fits(known.id) };
     if (found.score < LEAST_SCORE) continue;

@@ -11,10 +11,10 @@ export interface Doubt {
 /** One step: the recorder thinks so. */
 const PROBABLY = alternation(
   (
-    'cf.|cf|conf.|vgl.|prob.|probable|probably|likely|presumably|presumed|apparently|seemingly|uncertain|unsure|' +
-    'wohl|vermutlich|verm.|vermtl.|wahrscheinlich|wahrsch.|unsicher|fraglich|anscheinend|' +
+    'cf.|cf|conf.|vgl.|prob.|probable|probably|most likely|very likely|likely|presumably|presumed|apparently|seemingly|uncertain|unsure|' +
+    'wohl|vermutlich|vermutl.|vermutl|verm.|vermtl.|hochstwahrscheinlich|sehr wahrscheinlich|wahrscheinlich|wahrsch.|unsicher|fraglich|anscheinend|' +
     'probablement|vraisemblablement|incertain|incertaine|probabile|probabilmente|incerto|incerta|' +
-    'probablemente|incierto|incierta|sandsynligvis|sandsynlig|formentlig|formodentlig|sannsynligvis|sannsynlig|trolig|usikker|usikkert'
+    'probablemente|seguramente|verosimilmente|incierto|incierta|vistnok|nok|formodet|antagelig|trulig|sandsynligvis|sandsynlig|formentlig|formodentlig|sannsynligvis|sannsynlig|trolig|usikker|usikkert'
   ).split('|'),
 );
 

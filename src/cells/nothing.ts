@@ -15,6 +15,11 @@ const NOT_OBSERVED = set(
   '?|??|???|(?)|indet|indet.|indeterminate|indetermine|indeterminato|indeterminado|undetermined|undeterminable|unbestimmt|' +
     'n.b.|n. b.|nicht bestimmbar|unbestimmbar|nicht beobachtet|nicht erhalten|nicht feststellbar|nicht messbar|nicht sichtbar|' +
     'nicht erkennbar|nicht untersucht|n.d.|nd|n. d.|n/d|not determined|not determinable|not observed|not observable|' +
+    'not investigated|not yet examined|analysis pending|pending|in arbeit|noch nicht untersucht|noch nicht analysiert|nicht auszahlbar|n. zahlbar|not countable any more|' +
+    'n.r.|n. r.|i.m.|i. m.|not countable|uncountable|not counted|destroyed|too damaged|too poorly preserved|not analysed|not analyzed|not tested|not examined|none preserved|none survive|' +
+    'nicht zahlbar|unzahlbar|nicht gezahlt|keine erhalten|keiner erhalten|zerstort|zu schlecht erhalten|nicht analysiert|nicht gepruft|keine bestimmung|' +
+    'non comptable|non compte|detruit|detruite|non analyse|non analysee|non teste|aucun conserve|non contabile|distrutto|distrutta|non analizzato|non analizzata|nessuno conservato|' +
+    'no contable|destruido|destruida|no analizado|no analizada|ninguno conservado|kan ikke taelles|ikke taellelig|odelagt|ikke analyseret|ikke analysert|ikke undersogt|ikke undersokt|ingen bevaret|ingen bevart|' +
     'not visible|not preserved|not recorded|not measured|not measurable|not known|not seen|not stated|not available|' +
     "not legible|illegible|invisible|unknown|unclear|missing|lost|unreadable|no data|cant|can't|cannot say|" +
     'k.a.|k. a.|keine angabe|keine angaben|o.a.|ohne angabe|unbekannt|unleserlich|unklar|verloren|' +

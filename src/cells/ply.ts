@@ -27,7 +27,7 @@ export interface PlyReading {
  * the source's habit is given. A missing number stays "not stated", never 2. Common practice, no source.
  */
 export function parsePly(text: string, order?: CellContext['plyOrder']): PlyReading {
-  const items = plyItems(text);
+  const items = plyItems(countedSpins(text));
   if ('rule' in items) return { ply: null, notes: [items] };
   const notes: Note[] = [];
   if (items.outer !== null && items.inner !== null) {
@@ -47,6 +47,20 @@ export function parsePly(text: string, order?: CellContext['plyOrder']): PlyRead
   }
   if (items.count !== null && ply.count === null) ply = { ...ply, count: items.count, single: false };
   return finished(ply, notes);
+}
+
+/**
+ * A spin written once for each strand before or behind its ply: "zzS", "zz/S", "z/z/S" and "S/zz" are two z
+ * singles plied S. Capitals alone ("ZZS") are left as they are: they may be anything.
+ */
+function countedSpins(text: string): string {
+  const plain = text.trim();
+  const before = /^((?:z[-/ ]?){2,4}|(?:s[-/ ]?){2,4})[-/ ]?([SZ])$/u.exec(plain);
+  const behind = before === null ? /^([SZ])[-/ ]?((?:z[-/ ]?){2,4}|(?:s[-/ ]?){2,4})$/u.exec(plain) : null;
+  const ply = before?.[2] ?? behind?.[1];
+  const spins = (before?.[1] ?? behind?.[2])?.replace(/[-/ ]/gu, '');
+  if (ply === undefined || spins === undefined || spins[0] === ply.toLowerCase()) return text;
+  return `${ply}${spins.length}${spins[0]}`;
 }
 
 /** Normal form, from the final twist inwards: "S2z", "Z3S2z", "Sz" (number not stated), "S2" (singles not stated). */

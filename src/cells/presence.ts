@@ -1,7 +1,9 @@
+import type { AttributeDefinition } from '../attributes/definition.ts';
 import { lowered, takeDoubt } from './certainty.ts';
 import type { CellContext } from './context.ts';
 import { emptyTerm, flagged, notUnderstood, quote, readAs } from './notes.ts';
 import { readNothing } from './nothing.ts';
+import { presenceInWords } from './presence-words.ts';
 import type { TermReading } from './reading.ts';
 import { foldCell, ownValue } from './text.ts';
 
@@ -17,11 +19,19 @@ const NO = set(
     'nej|nei|falsk|ingen|intet|mangler|uden|uten|ikke til stede|ikke tilstede|無',
 );
 
+/** Looked for by analysis and not found; other words with "not" say that nobody could look. */
+const NOT_DETECTED =
+  /^(?:not|non|no|nicht|ikke) (?:detected|detecte|detectee|rilevat[oa]|detectad[oa]|pavist|nachgewiesen|found|trouve)\b/u;
+
 /**
  * Reads yes and no, present and absent, marks (x, +) and 1/0. The term is `present` or `absent`; "absent"
  * also sets the state, because it says that someone looked. A number above 1 is a count, so present, flagged.
  */
-export function readPresence(text: string, context: CellContext): TermReading {
+export function readPresence(
+  text: string,
+  context: CellContext,
+  attribute?: AttributeDefinition,
+): TermReading {
   const settled = ownValue(context.translations, text) ?? ownValue(context.translations, text.trim());
   if (settled === 'present' || settled === 'absent') {
     return reading(settled === 'present', 0, [
@@ -31,6 +41,9 @@ export function readPresence(text: string, context: CellContext): TermReading {
   const whole = foldCell(text);
   if (YES.has(whole) || NO.has(whole)) return reading(YES.has(whole), 0, []);
   const nothing = readNothing(text, 'without absent');
+  const sought = nothing === null || NOT_DETECTED.test(whole);
+  const inWords = sought ? presenceInWords(text, attribute) : null;
+  if (inWords !== null) return reading(inWords.present, 0, [inWords.note]);
   if (nothing !== null) {
     const dash = nothing.notes.some(({ rule }) => rule === 'dash');
     const why = `${quote(text)} read as not observed; beside "+" or "x" it usually means absent`;
@@ -46,6 +59,8 @@ export function readPresence(text: string, context: CellContext): TermReading {
       flagged('count-as-presence', `${quote(text)} read as present`),
     ]);
   }
+  const later = presenceInWords(doubt.rest, attribute);
+  if (later !== null) return reading(later.present, doubt.steps, [...uncertain, later.note]);
   return emptyTerm('not-observed', [notUnderstood('yes-or-no', `${quote(text)} is neither a yes nor a no`)]);
 }
 

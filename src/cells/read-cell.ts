@@ -5,6 +5,7 @@ import { eraContext, readDateSpan } from './dates/read-date-span.ts';
 import { readDegrees } from './degrees.ts';
 import { emptyNumeric, emptyTerm, flagged, notUnderstood, quote, readAs, textReading } from './notes.ts';
 import { isIdem, profileCode, readNothing } from './nothing.ts';
+import { withoutBeside } from './numbers/beside.ts';
 import { readNumeric } from './numbers/read-numeric.ts';
 import { formatPly, parsePly } from './ply.ts';
 import { readPresence } from './presence.ts';
@@ -12,6 +13,7 @@ import type { CellState, Note, Reading, TermReading } from './reading.ts';
 import { doubtNotes, readFreeTerm, readGrade, readTerm, termReading, translated } from './terms.ts';
 import { plainSigns } from './text.ts';
 import { readTwist, twistTerm } from './twist.ts';
+import { readUnnamed } from './unnamed.ts';
 
 /** Most cells of most tables: a number in the attribute's own unit, with the column's own mark. */
 const PLAIN_POINT = /^\d{1,9}(?:\.(\d{1,6}))?$/u;
@@ -54,7 +56,7 @@ function readValue(text: string, attribute: AttributeDefinition, context: CellCo
       return readNumber(text, attribute, context);
     case 'binary':
     case 'presence':
-      return readPresence(text, context);
+      return readPresence(text, context, attribute);
     case 'text':
       return readText(text);
     case 'ordinal':
@@ -82,13 +84,25 @@ function readNumber(text: string, attribute: AttributeDefinition, context: CellC
   const nothing = readNothing(text);
   if (nothing !== null) return emptyNumeric(nothing.state, nothing.notes);
   const degrees = attribute.scale === 'interval' && attribute.unit === 'degree' ? readDegrees(text) : null;
-  return degrees ?? readNumeric(text, attribute, context);
+  if (degrees !== null) return degrees;
+  const bare = withoutBeside(text, attribute.unit);
+  const reading = readNumeric(bare.text, attribute, context);
+  // Nothing is gained where the rest makes no number either: the whole text is then what is not understood.
+  if (bare.notes.length === 0 && bare.text === text) return reading;
+  if (Number.isNaN(reading.low)) return readNumeric(text, attribute, context);
+  return { ...reading, notes: [...bare.notes, ...reading.notes] };
 }
+
+/** Attributes whose cells are names of places and times: there, "unprov." is no name. */
+const NAMED = new Set(['site', 'region', 'phase', 'period']);
 
 function readKind(text: string, attribute: AttributeDefinition, context: CellContext): TermReading {
   const { vocabulary } = context;
   if (/^ply\d?$/u.test(attribute.id)) return readPlyCell(text, context);
-  if (vocabulary === undefined) return readFreeTerm(text, context);
+  if (vocabulary === undefined) {
+    const unnamed = NAMED.has(attribute.id) ? readUnnamed(text, context) : null;
+    return unnamed ?? readFreeTerm(text, context);
+  }
   if (vocabulary.id === 'twist' || vocabulary.id === 'slant') return readTwistCell(text, context, vocabulary);
   return readTerm(text, vocabulary, context);
 }
@@ -101,8 +115,13 @@ function readTwistCell(
 ): TermReading {
   const settled = translated(text, context);
   if (settled !== undefined) return readTerm(text, vocabulary, context);
+  if (vocabulary.id === 'slant' && /^[\s/\\|]+$/u.test(text) && text.trim() !== '') {
+    const why = `${quote(text)} may be a slant that was drawn, or no more than a dash`;
+    return emptyTerm('not-observed', [notUnderstood('drawn-slant', why)]);
+  }
   const doubt = takeDoubt(plainSigns(text));
   const { twist, notes } = readTwist(doubt.rest, context);
+  if (notes.some(({ rule }) => rule === 'unplied')) return emptyTerm('not-observed', notes);
   // Rows of both slants are a structure with a name, not a question of how one thread was spun.
   const slant = vocabulary.id === 'slant' && twist === 'both' ? twistTerm(twist, vocabulary) : null;
   if (slant !== null) return termReading(slant, doubt.steps, doubtNotes(doubt.marks));

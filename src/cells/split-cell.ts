@@ -1,4 +1,5 @@
 import type { CellContext } from './context.ts';
+import { labelledPair } from './labelled-pairs.ts';
 import { flagged, quote, readAs } from './notes.ts';
 import type { Note } from './reading.ts';
 import { foldCell, plainSigns } from './text.ts';
@@ -19,7 +20,7 @@ const SIDE = new RegExp(`^(${VALUE})(?: ?([SZIszi]\\d?[SZIszi]?\\??)(?![\\p{L}])
 const OVERALL = /^(?:overall|each|confirmed)[^:\n]{0,60}:+ ?/iu;
 const LABEL =
   /^(?:(warp|kette|chaîne|chaine|ordito|urdimbre|trend|renning)|(weft|schuss|trame|trama|islæt|innslag)|h|w|l|b|d|br|t|ht|lg|wd|höhe|breite|länge|hauteur|largeur)\.?:? ?(?=[\d<>~≈c])/iu;
-const LETTERS = /^([SZI])( ?[/x×:] ?)([SZI])(?:( ?[/x×:] ?)([A-Z]))?$/iu;
+const LETTERS = /^([SZI]\??)( ?[/x×:] ?)([SZI](?: ?\(\?\)|\?)?)(?:( ?[/x×:] ?)([A-Z]))?$/iu;
 const CODE = /^([<>≤≥~]? ?\d+(?:[.,](?:\d*|[Oo]))?)([A-Za-z])$/u;
 const BRACKET = / ?[([]([^()[\]]*)[)\]]$/u;
 
@@ -35,6 +36,7 @@ const BRACKET = / ?[([]([^()[\]]*)[)\]]$/u;
  * - "c. 12 x 8" -> "c. 12", "c. 8": a mark before the first holds for all that have none.
  * - "Schuss 10, Kette 12" -> "12", "10": parts that are called warp and weft come in that order.
  * - "14-12": descending, so two systems perhaps: parted and flagged. "12-14" is a range: null.
+ * - "12-14 K, 10 S", "L 12 / B 8", "10 x ?", "z/?": see labelled-pairs.ts.
  * - "21.5K" -> number and code.
  *
  * Never throws.
@@ -43,7 +45,13 @@ export function splitCell(text: string, context: CellContext): Split | null {
   const plain = plainSigns(text);
   if (plain === '' || plain.length > 200) return null;
   if (context.missing !== undefined && Object.hasOwn(context.missing, text.trim())) return null;
-  return letters(plain) ?? numberAndCode(plain) ?? lines(plain, context) ?? descending(plain);
+  return (
+    labelledPair(plain) ??
+    letters(plain) ??
+    numberAndCode(plain) ??
+    lines(plain, context) ??
+    descending(plain)
+  );
 }
 
 function letters(plain: string): Split | null {

@@ -15,7 +15,7 @@ export interface TwistReading {
 
 const NONE = new Set(
   (
-    "i|0|o|-0-|||'|‖|//|=|none|straight|worked straight|run straight|laid straight|untwisted|not twisted|no twist|without twist|unspun|unplied|" +
+    "i|0|o|-0-|||'|‖|//|=|none|straight|worked straight|run straight|laid straight|untwisted|not twisted|no twist|without twist|unspun|" +
     'not spun|parallel|ungedreht|unverdreht|ohne drehung|keine drehung|ungesponnen|gerade|nicht gedreht|' +
     'sans torsion|non tordu|non tordue|non file|non filee|droit|droite|senza torsione|non ritorto|non filato|dritto|diritto|' +
     'sin torsion|no torcido|sin torcer|recto|sin hilar|usnoet|utvundet|uspundet|uspunnet|uten tvinning|uden snoning|ingen|ingen snoning|lige|rett'
@@ -38,10 +38,28 @@ const HANDED =
 const AROUND = alternation(
   (
     'twist|twisted|twisting|spun|spin|spinning|plied|ply|final|final twist|direction|slant|turn|single|gedreht|drehung|gesponnen|gezwirnt|zwirn|' +
-    'richtung|drehrichtung|torsion|torsion en|tordu|retors|file|en|de|torsione|ritorto|a|filato|hilado|torcido|snoet|snoning|spundet|spunnet|tvundet|tvinnet|tvinning|to the'
+    'richtung|drehrichtung|torsion|torsion en|tordu|retors|file|en|de|torsione|ritorto|a|filato|hilado|torcido|snoet|snoning|spundet|spunnet|tvundet|tvunnet|tvinnet|tvinning|to the'
   ).split('|'),
 );
 const LETTER = new RegExp(`^(?:(?:${AROUND})[ :-]*)*([sz])(?:[ -]*(?:${AROUND}))*\\.?$`, 'u');
+
+/** "Keine", "assente" in a column of twist: looked at, and there is none. */
+const NO_TWIST =
+  /^(?:absente?s?|assent[ei]|ausentes?|(?:kein(?:e|er)?|aucune?|ningun[ao]?|nessun[ao]?|ingen|intet)(?: (?:drehung|drall|torsion|torsione|snoning|tvinning|spinding))?|nulle?|fehlt|nil|no)$/u;
+/** Not plied: of the twist of the single thread it says nothing. */
+const UNPLIED =
+  /^(?:unplied|not plied|un-?plyed|ungezwirnt|nicht gezwirnt|non ?retors[e]?|non ?retordu[e]?|non ritort[oa] a capi|sin retorcer a cabos|sin retorcer|utvinnet garn|ikke tvundet|single|single yarn|einfachgarn|fil simple)$/u;
+/** How strongly a thread is twisted says nothing of its direction. */
+const QUALIFIED = new RegExp(
+  `^(.*?[sz](?:[ -]?(?:twist|gedreht|drehung|spun))?)[ ,;]+\\(?(?:(?:very|sehr|tres|molto|muy|meget|slightly|etwas) )?(?:${alternation(
+    (
+      'weak|weakly|strong|strongly|slight|slightly|loose|loosely|tight|tightly|medium|hard|soft|schwach|stark|lose|locker|fest|mittel|leicht|hart|weich|' +
+      'faible|fort|forte|lache|serre|moyen|moyenne|legere|leger|debole|debil|fuerte|lasca|lasco|stretto|stretta|media|medio|floja|flojo|apretada|apretado|' +
+      'svag|svagt|sterk|kraftig|los|lost|haard|hard|hardt|middel'
+    ).split('|'),
+  )})\\)?$`,
+  'u',
+);
 
 /**
  * Reads a direction of twist: S, Z, none ("I", "0", "worked straight", "ungedreht" …: looked at and not
@@ -50,7 +68,11 @@ const LETTER = new RegExp(`^(?:(?:${AROUND})[ :-]*)*([sz])(?:[ -]*(?:${AROUND}))
  */
 export function readTwist(text: string, context: CellContext): TwistReading {
   const folded = foldCell(text);
-  if (NONE.has(folded))
+  if (UNPLIED.test(folded)) {
+    const why = `${quote(text)} says that nothing was plied, and nothing of how the single was spun`;
+    return { twist: null, notes: [flagged('unplied', why)] };
+  }
+  if (NONE.has(folded) || NO_TWIST.test(folded))
     return { twist: 'none', notes: [readAs('twist-none', `${quote(text)} read as observed without twist`)] };
   if (BOTH.test(folded) || ALTERNATING.test(folded)) {
     return {
@@ -60,7 +82,7 @@ export function readTwist(text: string, context: CellContext): TwistReading {
       ],
     };
   }
-  const letter = LETTER.exec(folded)?.[1];
+  const letter = LETTER.exec(folded.replace(QUALIFIED, '$1'))?.[1];
   if (letter !== undefined) return { twist: letter === 's' ? 'S' : 'Z', notes: [] };
   if (HANDED.test(folded)) {
     const why = `${quote(text)}: handedness and clock words are used both ways in print; look at the source's own convention`;

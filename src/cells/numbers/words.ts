@@ -27,6 +27,7 @@ const LISTS: readonly (readonly [WordKind, string])[] = [
   [
     'about',
     'c.|ca.|ca|c|circa|cca|cca.|approx.|approx|approximately|about|around|roughly|etwa|ungefahr|ungef.|rund|zirka|' +
+      'almost|nearly|just under|just over|just below|just above|barely|knapp|gut|fast|beinahe|nahezu|a peine|presque|quasi|appena|scarso|casi|apenas|cerca de|knap|godt|naesten|nesten|drygt|snaut|est.|estimated|geschatzt|gesch.|' +
       'environ|env.|env|aprox.|aprox|aproximadamente|alrededor de|unos|unas|omkring|omtrent|cirka|omtr.',
   ],
   [

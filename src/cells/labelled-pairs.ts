@@ -1,0 +1,94 @@
+import { flagged, quote, readAs } from './notes.ts';
+import type { Note } from './reading.ts';
+import { foldCell, plainSigns } from './text.ts';
+
+/** Two readings of one cell, the first for the first attribute of their pair. */
+export interface LabelledPair {
+  readonly parts: readonly [first: string, second: string];
+  readonly note: Note;
+}
+
+interface Side {
+  /** 1 or 2: which of the pair the words say that it is; 0 where they say nothing. */
+  readonly place: 0 | 1 | 2;
+  readonly value: string;
+  readonly unknown: boolean;
+}
+
+/** Words of each place of a pair, folded: warp and weft, length and breadth. */
+const PLACES: readonly (readonly [first: RegExp, second: RegExp])[] = [
+  [
+    /^(?:in (?:the )?)?(?:k|ke|kette|kettfaden|kf|warps?|warp threads|chaine|fils? de chaine|ordito|urdimbre|u|o|trend|trendtrade|renning|system 1|system i)$/u,
+    /^(?:in (?:the )?)?(?:s|sch|schuss|schussfaden|sf|wefts?|weft threads|trame|fils? de trame|trama|t|islaet|islaettrade|innslag|skud|system 2|system ii)$/u,
+  ],
+  [
+    /^(?:l|lg|lange|length|long|longueur|lungh|lunghezza|lang|largo|longitud|laengde|lengde|leng)$/u,
+    /^(?:b|br|breite|w|wd|width|breadth|la|larg|largeur|largh|larghezza|breit|a|an|ancho|anch|anchura|bredde)$/u,
+  ],
+];
+const UNKNOWN = /^(?:\?|-|--|n\.? ?b\.?|n\.? ?d\.?|indet\.?|unbest\.?|unknown|\(\?\)|n\.? ?r\.?)$/u;
+const NUMBER =
+  /(?:(?:c|ca|env)\.? ?|[<>~])?\d+(?:[.,]\d+)?(?: ?- ?\d+(?:[.,]\d+)?)?(?: ?(?:mm|cm|m))?(?: ?(?:\/|per|pro|par|al|por|pr\.?) ?(?:cm|mm|dm|in))?\??/u;
+const LETTER = /[sziSZI](?:[sz]|\d[sz])? ?(?:\(\?\)|\?)?/u;
+const BETWEEN = /\s*(?:[x×*✕;/]|(?<=\d) ?: ?(?=\d)|,(?!\d)|\s(?:by|mal|and|und|et|e|y|og)\s)\s*/u;
+
+/**
+ * Parts a cell whose two readings are named, or of which one is not known: "12-14 K, 10 S", "Kette 12/cm, Schuss
+ * 10/cm", "L 12 / B 8", "lungh. 12, largh. 8", "10 x ?", "z/?", "warp Z, weft S". What the words say goes before the
+ * order of the text: "B 8, L 12" is 12 by 8. Null where the cell is nothing of the kind.
+ */
+export function labelledPair(text: string): LabelledPair | null {
+  const plain = plainSigns(text);
+  if (plain.length > 80) return null;
+  const pieces = plain.split(BETWEEN);
+  // "12/cm, 10/cm": a slash before a unit parts nothing.
+  const joined = pieces.reduce<string[]>((all, piece) => {
+    const last = all.at(-1);
+    if (last !== undefined && /^(?:mm|cm|dm|in)\b/u.test(piece) && /\d$/u.test(last))
+      all[all.length - 1] = `${last}/${piece}`;
+    else all.push(piece);
+    return all;
+  }, []);
+  if (joined.length !== 2) return null;
+  const read = PLACES.map((words) => joined.map((piece) => sideOf(piece, words)));
+  const [systems, sizes] = read.map((sides) =>
+    sides.every((side) => side !== null) ? (sides as Side[]) : null,
+  );
+  const chosen = [systems, sizes].find((sides) => sides?.some(({ place }) => place > 0)) ?? systems;
+  const [a, b] = chosen ?? [];
+  if (a === undefined || b === undefined) return null;
+  const named = a.place > 0 && b.place > 0 && a.place !== b.place;
+  const oneUnknown = a.unknown !== b.unknown && a.place !== 2 && b.place !== 1;
+  // One letter behind a number may be its twist: "12 S x 10 Z" is parted elsewhere.
+  if (!named && !(oneUnknown && a.place === 0 && b.place === 0) && !(oneUnknown && named)) return null;
+  const parts: [string, string] = a.place === 2 ? [b.value, a.value] : [a.value, b.value];
+  const why = `${quote(text)} parted into ${quote(parts[0])} and ${quote(parts[1])}${named ? ', as its words say' : '; of one nothing is known'}`;
+  return { parts, note: named ? readAs('named-pair', why) : flagged('pair-half-known', why) };
+}
+
+/** Words, value, words; null where a value is missing or a word is not of the pair. */
+function sideOf(piece: string, words: readonly [RegExp, RegExp]): Side | null {
+  const trimmed = piece.trim();
+  if (UNKNOWN.test(foldCell(trimmed))) return { place: 0, value: '?', unknown: true };
+  const whole = new RegExp(
+    `^(?<before>[\\p{L} ().:=]*?)\\s*(?<value>${NUMBER.source}|\\?)\\s*(?<after>[\\p{L} ().]*)$`,
+    'u',
+  ).exec(trimmed);
+  const lettered =
+    whole ?? new RegExp(`^(?<before>[\\p{L}.:]+ )?(?<value>${LETTER.source})(?<after>)$`, 'u').exec(trimmed);
+  const groups = lettered?.groups;
+  if (groups === undefined) return null;
+  const said = [groups.before ?? '', groups.after ?? '']
+    .map((part) =>
+      foldCell(part)
+        .replace(/[().:=]/gu, '')
+        .trim(),
+    )
+    .filter((part) => part !== '');
+  if (said.length > 1) return null;
+  const [label] = said;
+  const value = groups.value ?? '';
+  if (label === undefined) return { place: 0, value, unknown: value === '?' };
+  const place = words[0].test(label) ? 1 : words[1].test(label) ? 2 : null;
+  return place === null ? null : { place, value, unknown: value === '?' };
+}

@@ -1,0 +1,55 @@
+import { flagged, readAs } from '../notes.ts';
+import type { Note } from '../reading.ts';
+import { foldCell } from '../text.ts';
+
+/** What stands beside a number and is not of it, taken off. */
+export interface Bare {
+  readonly text: string;
+  readonly notes: readonly Note[];
+}
+
+const ESTIMATED =
+  /^(.*\d.*?) ?[([]?(?:est|estimated|estimate|gesch|geschatzt|estime|estimee|stimato|stimata|estimado|estimada|anslaet|anslatt|ansl|skonnet|ca|circa|approx|env|environ|aprox)\.?[)\]]?$/u;
+const TWIST_BEHIND = /^(.*?\d)( ?)[sz](?= ?(?:\/|per|pro|par|al|por|pr\b)|$)(.*)$/u;
+const TWIST_LAST = /^(.*\d ?\/ ?cm) ?[sz]$/u;
+const SYSTEM =
+  /^(?:warps?|wefts?|kette|schuss|chaine|trame|ordito|trama|urdimbre|trend|islaet|renning|innslag|k|s)[.:]? +(?=[\d<>~c])/u;
+const DIAMETER = /^(?:d|ø|o)[.:]? ?(?=\d)/u;
+
+/**
+ * Takes off what is beside a number: "12 (est.)" is about 12, "12-14 Z/cm" a count with the twist of its threads,
+ * "Kette 12" names the system, which the column does too, "D. 0,8" the measure.
+ */
+export function withoutBeside(text: string, unit: string | undefined): Bare {
+  const notes: Note[] = [];
+  let rest = foldCell(text);
+  if (!/\d/u.test(rest)) return { text, notes };
+  const before = rest;
+  const estimated = ESTIMATED.exec(rest);
+  if (estimated !== null) rest = `c. ${estimated[1]}`;
+  if (unit === 'per cm') {
+    const twisted = TWIST_LAST.exec(rest) ?? TWIST_BEHIND.exec(rest);
+    if (twisted !== null) {
+      rest = `${twisted[1]}${twisted[3] ?? ''}`;
+      notes.push(
+        flagged(
+          'twist-beside',
+          'the letter behind the count is the twist of its threads, and is not kept here',
+        ),
+      );
+    }
+    const named = SYSTEM.exec(rest);
+    if (named !== null) {
+      rest = rest.slice(named[0].length);
+      notes.push(flagged('system-named', 'the cell names the system; check that it is that of the column'));
+    }
+  }
+  if (unit === 'mm') {
+    const named = DIAMETER.exec(rest);
+    if (named !== null) {
+      rest = rest.slice(named[0].length);
+      notes.push(readAs('measure-named', 'the cell names the measure'));
+    }
+  }
+  return rest === before ? { text, notes: [] } : { text: rest, notes };
+}

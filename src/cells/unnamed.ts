@@ -1,0 +1,29 @@
+import type { CellContext } from './context.ts';
+import { emptyTerm, quote, readAs } from './notes.ts';
+import type { TermReading } from './reading.ts';
+import { translated } from './terms.ts';
+import { foldCell } from './text.ts';
+
+const PLACE =
+  '(?:fo|fundort|fundstelle|fundplatz|prov|provenance|provenience|provenienz|proveniens|provenienza|procedencia|herkunft|findspot|find spot|site|lieu|luogo|lugar|fundsted|funnsted)';
+const UNKNOWN =
+  '(?:unbek|unbekannt|unknown|not known|inconnue?|ign|ignot[ao]|sconosciut[ao]|desconocid[ao]|ukendt|ukjent|n/?k)';
+const WITHOUT = '(?:o|ohne|without|no|sans|s|senza|sin|uden|uten)';
+const LAYER = '(?:strat\\p{L}*|schicht\\p{L}*|estratigr\\p{L}*|strato|couche|kontekst|context)';
+
+/** "unprov.", "FO unbek.", "o. FO", "unstrat.", "hors stratigraphie": no place and no layer is named. */
+const UNNAMED = new RegExp(
+  `^(?:unprov\\p{L}*|unstrat\\p{L}*|ustratific\\p{L}*|ustratifis\\p{L}*|u/s|${PLACE}\\.? ${UNKNOWN}|${UNKNOWN}(?:er|es|e)?(?:\\.? ${PLACE})?|` +
+    `${WITHOUT}\\.? ${PLACE}(?:angabe)?|${PLACE}\\?|(?:nicht|non|no|not|ikke) ${LAYER}|(?:hors|fuori|fuera de|sin|ohne|uden|uten) (?:de )?${LAYER}|stray(?: find)?|streufund|losfund|lesefund|erratico|sporadico)\\.?$`,
+  'u',
+);
+
+/** A cell that says that no name is known, where a name should stand; null where it may be a name. */
+export function readUnnamed(text: string, context: CellContext): TermReading | null {
+  if (translated(text, context) !== undefined) return null;
+  const folded = foldCell(text)
+    .replace(/[.,;]+$/u, '')
+    .trim();
+  if (!UNNAMED.test(folded)) return null;
+  return emptyTerm('not-observed', [readAs('unnamed', `${quote(text)} says that no name is known`)]);
+}
