@@ -47,6 +47,13 @@ describe('cells of one row that do not go together are flagged, both of them', (
       'tabby,flax?,impression',
       'flax | impression',
     ],
+    [
+      'fibre-by-eye',
+      'Structure,Fibre,Identification method',
+      'tabby,flax,by eye',
+      'tabby,flax,SEM',
+      'flax | by eye',
+    ],
     ['not-of-this-structure', 'Structure,Coil pitch (mm)', 'tabby,5', 'coiled,5', '5 | tabby'],
     ['not-of-this-structure', 'Structure,Warp density (per cm)', 'coiled,12', 'tabby,12', '12 | coiled'],
     [

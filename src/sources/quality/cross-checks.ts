@@ -137,11 +137,14 @@ const fibreOnImpression =
     };
   };
 
+/** The naked eye in six languages; identification methods are free wordings. */
+const BY_EYE = /(?:^|[^\p{L}])(?:eye|naked eye|auge|œil|oeil|occhio|ojo|øje|øye)(?:[^\p{L}]|$)/iu;
+
 const fibreByEye =
   (id: string): Check =>
   ({ term, certain }) => {
     const method = term('fibreMethod');
-    if (term(id) === null || !certain(id) || method !== 'byEye') return null;
+    if (term(id) === null || !certain(id) || !BY_EYE.test(method ?? '')) return null;
     return {
       rule: 'fibre-by-eye',
       of: [id, 'fibreMethod'],
