@@ -54,6 +54,7 @@ export function parsePly(text: string, order?: CellContext['plyOrder']): PlyRead
  * singles plied S. Capitals alone ("ZZS") are left as they are: they may be anything.
  */
 function countedSpins(text: string): string {
+  if (text.length > 20) return text;
   const plain = text.trim();
   const before = /^((?:z[-/ ]?){2,4}|(?:s[-/ ]?){2,4})[-/ ]?([SZ])$/u.exec(plain);
   const behind = before === null ? /^([SZ])[-/ ]?((?:z[-/ ]?){2,4}|(?:s[-/ ]?){2,4})$/u.exec(plain) : null;

@@ -63,6 +63,7 @@ export function presenceInWords(
   text: string,
   attribute: AttributeDefinition | undefined,
 ): PresenceWords | null {
+  if (text.length > 120) return null;
   const words = foldText(text)
     .split(' ')
     .filter((word) => word !== '');

@@ -82,7 +82,7 @@ export function readTwist(text: string, context: CellContext): TwistReading {
       ],
     };
   }
-  const letter = LETTER.exec(folded.replace(QUALIFIED, '$1'))?.[1];
+  const letter = LETTER.exec(folded.length > 60 ? folded : folded.replace(QUALIFIED, '$1'))?.[1];
   if (letter !== undefined) return { twist: letter === 's' ? 'S' : 'Z', notes: [] };
   if (HANDED.test(folded)) {
     const why = `${quote(text)}: handedness and clock words are used both ways in print; look at the source's own convention`;

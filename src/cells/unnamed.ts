@@ -20,7 +20,7 @@ const UNNAMED = new RegExp(
 
 /** A cell that says that no name is known, where a name should stand; null where it may be a name. */
 export function readUnnamed(text: string, context: CellContext): TermReading | null {
-  if (translated(text, context) !== undefined) return null;
+  if (text.length > 60 || translated(text, context) !== undefined) return null;
   const folded = foldCell(text)
     .replace(/[.,;]+$/u, '')
     .trim();

@@ -8,6 +8,8 @@ export interface Bare {
   readonly notes: readonly Note[];
 }
 
+const LONGEST = 60;
+
 const ESTIMATED =
   /^(.*\d.*?) ?[([]?(?:est|estimated|estimate|gesch|geschatzt|estime|estimee|stimato|stimata|estimado|estimada|anslaet|anslatt|ansl|skonnet|ca|circa|approx|env|environ|aprox)\.?[)\]]?$/u;
 const TWIST_BEHIND = /^(.*?\d)( ?)[sz](?= ?(?:\/|per|pro|par|al|por|pr\b)|$)(.*)$/u;
@@ -22,6 +24,8 @@ const DIAMETER = /^(?:d|ø|o)[.:]? ?(?=\d)/u;
  */
 export function withoutBeside(text: string, unit: string | undefined): Bare {
   const notes: Note[] = [];
+  // A number with what stands beside it is short; no pattern is tried on prose.
+  if (text.length > LONGEST) return { text, notes };
   let rest = foldCell(text);
   if (!/\d/u.test(rest)) return { text, notes };
   const before = rest;
