@@ -52,11 +52,31 @@ export const comparisonOptions = {
   }),
 } as const;
 
+/** For analyses that would take the tail of a skewed attribute for a group. */
+export const skewedOption = z.enum(['log', 'plain']).default('log').meta({
+  title: 'Skewed attributes',
+  description:
+    'Ratios whose definition names no scale. log: by logarithm where the readings are spread like a lognormal, and said; plain: as measured',
+});
+
 /** The part of an analysis's options that says how to compare. */
 export type ComparisonOptions = z.output<z.ZodObject<typeof comparisonOptions>>;
 
 /** The same as the comparison takes it. */
-export function comparisonSettings(options: ComparisonOptions): ComparisonSettings {
-  const { of, weights, attributeWeights, mode, intervals, ordinal, scaling, minimumOverlap } = options;
-  return { of, weights, attributeWeights, mode, intervals, ordinal, scaling, minimumOverlap };
+export function comparisonSettings(
+  options: ComparisonOptions & Pick<ComparisonSettings, 'skewed'>,
+): ComparisonSettings {
+  const { of, weights, attributeWeights, mode, intervals, ordinal, scaling, minimumOverlap, skewed } =
+    options;
+  return {
+    ...(skewed === undefined ? {} : { skewed }),
+    of,
+    weights,
+    attributeWeights,
+    mode,
+    intervals,
+    ordinal,
+    scaling,
+    minimumOverlap,
+  };
 }

@@ -1,4 +1,5 @@
 import { quantileSorted, sortedValues } from '../numerics/describing/quantile.ts';
+import { fitsLogarithm } from '../numerics/describing/scale-by-fit.ts';
 import type { QuantityVariable } from '../numerics/dissimilarity/variables.ts';
 import { ln } from '../numerics/foundation/elementary.ts';
 import type { NumericColumn } from './table.ts';
@@ -28,9 +29,11 @@ export function numberCoding(
   column: NumericColumn,
   place: Place,
   scaling: 'range' | 'quartiles',
+  skewed: 'log' | 'plain' = 'plain',
 ): CodedNumbers {
   const { attribute } = column;
-  const logarithm = attribute.transform === 'log';
+  const byFit = skewed === 'log' && attribute.transform !== 'log' && isLognormal(column);
+  const logarithm = attribute.transform === 'log' || byFit;
   const coding = { kind: 'number' as const, logarithm, ...outermost(column, logarithm) };
   const rows = column.low.length;
   const low = new Float64Array(rows).fill(Number.NaN);
@@ -48,7 +51,9 @@ export function numberCoding(
   }
   const middles = low.map((value, row) => (value + high[row]) / 2);
   const sorted = sortedValues(middles);
-  const notes: string[] = [];
+  const notes: string[] = byFit
+    ? [`${attribute.label}: compared by its logarithm, which its readings fit better`]
+    : [];
   if (unusable > 0) {
     notes.push(`${attribute.label}: ${unusable} not above zero, so without a logarithm; not compared`);
   }
@@ -66,6 +71,10 @@ export function numberCoding(
     }
   }
   return { coding, variable: { kind: 'quantity', low, high, range, ...place }, notes };
+}
+
+function isLognormal({ attribute, low, high }: NumericColumn): boolean {
+  return attribute.scale === 'ratio' && fitsLogarithm(low.map((value, row) => (value + high[row]) / 2));
 }
 
 /**

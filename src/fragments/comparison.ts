@@ -23,6 +23,8 @@ export interface ComparisonSettings {
   readonly ordinal: 'ranks' | 'grades';
   /** What counts as a difference of 1: the range of the values, or twice their interquartile range. */
   readonly scaling: 'range' | 'quartiles';
+  /** Ratios whose definition names no scale: by logarithm where they are spread like a lognormal; plain if left out. */
+  readonly skewed?: 'log' | 'plain';
   readonly minimumOverlap: number;
 }
 
@@ -78,7 +80,12 @@ export function compareRecords(
     }
     const made =
       column.kind === 'numeric'
-        ? numberCoding(settings.intervals === 'midpoint' ? atCentre(column) : column, place, settings.scaling)
+        ? numberCoding(
+            settings.intervals === 'midpoint' ? atCentre(column) : column,
+            place,
+            settings.scaling,
+            settings.skewed,
+          )
         : termCoding(column, place, settings.ordinal, register);
     notes.push(...made.notes);
     if (made.variable === null) continue;

@@ -4,7 +4,7 @@ import type { GroupingFound, Reference, Trust } from './found.ts';
 
 /** Every number of groups tried, with all that speaks for or against it. */
 export function choiceTable(found: GroupingFound): ResultTable {
-  const { tried, trust, k } = found;
+  const { tried, trust } = found;
   const widthsAt = (reference: Reference | Unavailable, count: number): TableCell[] => {
     if (isUnavailable(reference)) return [reference, reference];
     const entry = reference.byCount.find((line) => line.k === count);
@@ -44,7 +44,7 @@ export function choiceTable(found: GroupingFound): ResultTable {
         indices.daviesBouldin,
         indices.dunn,
         partition.k === 0 ? { why: 'no group was found' } : partition.smallest,
-        partition.k === k,
+        partition.chosen,
       ];
     }),
     note:

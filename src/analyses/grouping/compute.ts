@@ -3,6 +3,7 @@ import { compareRecords } from '../../fragments/comparison.ts';
 import type { Condensed } from '../../numerics/dissimilarity/condensed.ts';
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { fuzzyMembership } from '../../numerics/grouping/fuzzy-membership.ts';
+import { groupSizes } from '../../numerics/grouping/silhouette.ts';
 import { copheneticCorrelation } from '../../numerics/grouping/tree.ts';
 import { validity } from '../../numerics/grouping/validity.ts';
 import { comparisonSettings } from '../comparison-options.ts';
@@ -64,7 +65,12 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
     onProgress: (share, what) => report(0.2 + 0.7 * share, what),
   });
   report(0.9, 'describing groups');
-  const { rows, membership, k, matrix } = { ...core, matrix: core.compared.matrix };
+  const { rows } = core;
+  const { matrix } = core.compared;
+  // Groups are numbered by size, so that those of one record are the last ones.
+  const k = Array.from(groupSizes(core.membership)).filter((size) => size > 1).length;
+  const membership = core.membership.map((group) => (group < k ? group : -1));
+  const medoids = core.medoids.slice(0, k);
   const grouped = Array.from(
     rows,
     (row, place): GroupedRecord => ({
@@ -83,11 +89,9 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
   const attributes = comparison.attributes.map(({ attribute }) => attribute.id);
   const inMatrix = core.inMatrix.map((place) => rows[place]);
   const rules = separatingRules(records, attributes, inMatrix, core.chosen.membership, k, register);
-  const marks = core.medoids.map((_, group) =>
-    marksOf(records, attributes, rows, membership, group, register),
-  );
+  const marks = medoids.map((_, group) => marksOf(records, attributes, rows, membership, group, register));
   const names = namesOf(marks);
-  const groups = core.medoids.map((medoid, group): Group => {
+  const groups = medoids.map((medoid, group): Group => {
     const members = grouped.filter((record) => record.group === group);
     const stability = isUnavailable(trust.stability)
       ? trust.stability
@@ -109,7 +113,10 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
   });
   const placed = grouped.filter((record) => record.group >= 0);
   const meanSilhouette =
-    k < 2 ? null : placed.reduce((sum, record) => sum + record.silhouette, 0) / placed.length;
+    k < 2
+      ? null
+      : placed.reduce((sum, record) => sum + record.silhouette, 0) /
+        (options.method === 'density' ? placed.length : grouped.length);
   const restated = restatedBy(records, attributes, rows, membership, k, register, random.stream('restated'));
   const behind = (list: Int32Array) => countBehind(input.fragments, records, input.unit, list);
   return {
@@ -122,11 +129,11 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
     groups,
     meanSilhouette,
     structure: structureOf(meanSilhouette),
-    tried: core.tried.map((partition) => measured(matrix, partition)),
+    tried: core.tried.map((partition) => measured(matrix, partition, partition === core.chosen)),
     tree: core.tree,
     cophenetic: core.tree === null ? null : copheneticCorrelation(matrix, core.tree),
     trust,
-    graded: core.sampled || k < 2 ? null : fuzzyMembership(matrix, core.medoids, options.fuzziness),
+    graded: core.sampled || k < 2 ? null : fuzzyMembership(matrix, medoids, options.fuzziness),
     context: contextTallies(records, rows, membership, k, attributes, register),
     agreement:
       options.compareWith === undefined
@@ -146,12 +153,13 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
   };
 }
 
-function measured(matrix: Condensed, partition: Partition): Tried {
+function measured(matrix: Condensed, partition: Partition, chosen: boolean): Tried {
   const sizes = new Int32Array(partition.k);
   for (const group of partition.membership) if (group >= 0) sizes[group]++;
   return {
     ...partition,
     validity: validity(matrix, partition.membership),
+    chosen,
     smallest: partition.k === 0 ? 0 : sizes.reduce((least, size) => Math.min(least, size)),
   };
 }

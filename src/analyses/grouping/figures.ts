@@ -82,7 +82,7 @@ function choiceFigure(found: GroupingFound): Figure {
       line: { color: style.colour, width: 1.5 },
       marker: {
         ...kindMarker(style),
-        size: measured.map((partition) => (partition.k === k ? 13 : 7)),
+        size: measured.map((partition) => (partition.chosen ? 13 : 7)),
       },
       hovertemplate: '%{x} groups: %{y:.3f}<extra></extra>',
     },

@@ -18,6 +18,8 @@ export interface Partition {
   readonly membership: Int32Array;
   /** Mean silhouette width; null where it has none (fewer than two groups). */
   readonly meanSilhouette: number | null;
+  /** By k-means: how many starts were tried, and whether two of them came to the best. */
+  readonly starts?: { readonly starts: number; readonly metTwice: boolean };
 }
 
 /** A number of groups that was tried, with what speaks for or against it. */
@@ -25,6 +27,8 @@ export interface Tried extends Partition {
   readonly validity: Validity;
   /** Records of the smallest group; 0 where no group was found. */
   readonly smallest: number;
+  /** The one whose groups are given. */
+  readonly chosen: boolean;
 }
 
 /** One record, with its place among the groups. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { comparisonOptions } from '../comparison-options.ts';
+import { comparisonOptions, skewedOption } from '../comparison-options.ts';
 import { groupingId } from '../shared-options.ts';
 
 /** How groups can be made. The texts are shown wherever a method is chosen. */
@@ -22,6 +22,7 @@ const methods = Object.keys(METHODS) as [Method, ...Method[]];
 
 export const groupingOptions = z.strictObject({
   ...comparisonOptions,
+  skewed: skewedOption,
   method: z
     .enum(methods)
     .default('medoids')
@@ -50,9 +51,10 @@ export const groupingOptions = z.strictObject({
     title: 'Neighbours',
     description: 'By density: records, itself included, within whose reach a record is dense',
   }),
-  starts: z.int().min(1).max(1000).default(20).meta({
-    title: 'Starts',
-    description: 'By k-means: seeded starts, of which the best is kept',
+  starts: z.int().min(1).max(1000).default(100).meta({
+    title: 'Most starts',
+    description:
+      'By k-means: seeded starts are tried until the best is met twice, or this many are spent; the answer says which',
   }),
   resamples: z.int().min(0).max(2000).default(100).meta({
     title: 'Resamples for stability',

@@ -47,8 +47,13 @@ export function partitionsOf(
   if (how.method === 'kmeans') {
     if (points === null) throw new RangeError('k-means needs points');
     const partitions = counts.flatMap((k) => {
-      const found = kmeans(points, { k, starts: how.starts, random: random.stream(`${k} groups`) });
-      return 'why' in found ? [] : [measured(found.membership)];
+      const found = kmeans(points, {
+        k,
+        starts: how.starts,
+        untilMetTwice: true,
+        random: random.stream(`${k} groups`),
+      });
+      return 'why' in found ? [] : [{ ...measured(found.membership), starts: found }];
     });
     return { partitions, tree: null };
   }

@@ -17,7 +17,7 @@ export function groupingTables(found: GroupingFound): Readonly<Record<string, Re
     ...(isUnavailable(variants)
       ? {}
       : {
-          together: togetherTable(variants),
+          together: togetherTable(variants, found.k),
           sides: togetherRecordsTable(
             variants,
             Array.from(places, (place) => found.records[found.inMatrix[place]]),

@@ -37,10 +37,12 @@ const MOST_NAMED = 3;
 function assemblageTurns({ trust, groups }: GroupingFound, claimed: boolean): Turn[] {
   const { leftOut } = trust;
   if (isUnavailable(leftOut) || leftOut.length === 0) return [];
-  const broken = leftOut.filter(({ gone }) => gone.length > 0);
+  const broken = leftOut
+    .map(({ assemblage, gone }) => ({ assemblage, gone: gone.filter((group) => group < groups.length) }))
+    .filter(({ gone }) => gone.length > 0);
   if (broken.length === 0) {
     const least = leftOut
-      .flatMap(({ groups: found }) => found)
+      .flatMap(({ groups: found }) => found.slice(0, groups.length))
       .reduce<number>((low, value) => Math.min(low, value ?? 1), 1);
     return [
       {
@@ -123,6 +125,13 @@ function recordTurns(found: GroupingFound): Turn[] {
     turns.push({
       what: 'all records were judged',
       size: `the tests rest on ${printCount(trust.records, unit)} drawn at random`,
+      overturns: false,
+    });
+  const starts = found.tried.find(({ chosen }) => chosen)?.starts;
+  if (starts !== undefined && !starts.metTwice)
+    turns.push({
+      what: 'k-means were started more often',
+      size: `the best of ${starts.starts} starts was met once only, and a better one may be left`,
       overturns: false,
     });
   if (EUCLIDEAN_ONLY.includes(options.method))

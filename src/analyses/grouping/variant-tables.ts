@@ -24,7 +24,8 @@ export function variantsTable({ variants }: Variants): ResultTable {
 }
 
 /** How often the members of each group fall together, and with those of the others. */
-export function togetherTable({ groups, variants }: Variants): ResultTable {
+export function togetherTable({ groups: all, variants }: Variants, k: number): ResultTable {
+  const groups = all.slice(0, k).map((line) => line.slice(0, k));
   return {
     title: 'Together whatever the method',
     columns: [
@@ -77,7 +78,7 @@ export function leaveOutTable(left: readonly LeftOut[], k: number): ResultTable 
       assemblage,
       records,
       agreement,
-      ...groups.map((value) => value ?? { why: 'the group lies wholly in this assemblage' }),
+      ...groups.slice(0, k).map((value) => value ?? { why: 'the group lies wholly in this assemblage' }),
     ]),
     note:
       'The assemblage is left out and the rest grouped anew into as many groups: greatest Jaccard coefficient of each ' +

@@ -68,14 +68,19 @@ const READINGS: Readonly<Record<GroupingFound['structure'], string>> = {
 function madeWords(found: GroupingFound): string {
   const { records, meanSilhouette, verdict, structure, options, groups, k, unit } = found;
   const inNone = records.filter((record) => record.group < 0).length;
-  const none = inNone === 0 ? '' : `, ${printCount(inNone, unit)} in none`;
+  const none =
+    inNone === 0
+      ? ''
+      : `, ${printCount(inNone, unit)} in none${options.method === 'density' ? '' : ' (alone, and so no group)'}`;
+  const starts = found.tried.find(({ chosen }) => chosen)?.starts;
+  const met = starts?.metTwice === true ? `, the best of ${starts.starts} starts met twice` : '';
   const how = METHODS_IN_WORDS[options.method];
   if (meanSilhouette === null) return `Looked for ${how}${none}.`;
   // A reading of the width would claim what the tables without groups do not allow.
   const claimed = verdict === 'groups' || verdict === 'one attribute';
   const reading = claimed ? `, ${READINGS[structure]} by Kaufman & Rousseeuw 1990` : '';
   const named = verdict === 'groups' ? '' : `: ${printListed(groups, 8)}`;
-  return `${printSmall(k).replace(/^./, (letter) => letter.toUpperCase())} groups made ${how}${none} (mean silhouette width ${printNumber(meanSilhouette)}${reading})${named}.`;
+  return `${printSmall(k).replace(/^./, (letter) => letter.toUpperCase())} groups made ${how}${met}${none} (mean silhouette width ${printNumber(meanSilhouette)}${reading})${named}.`;
 }
 
 function referenceWords({ trust, meanSilhouette }: GroupingFound): string {

@@ -5,11 +5,16 @@ import type { TypologyFound, Within } from './found.ts';
 /** How the types stand in what did not define them. */
 export function apartWords({ apart, labelOf }: TypologyFound): string {
   if ('why' in apart) return `No test of the types: ${apart.why}.`;
-  const { difference, prediction, usedTwice, compared } = apart;
+  const { difference, prediction, usedTwice, computed, compared } = apart;
+  const name = (id: string) => inSentence(labelOf.get(id) ?? id);
+  const made = computed.map(
+    ({ id, from, correlation }) =>
+      `; ${name(id)} left out: it goes with ${printList(from.map(name))} (rank correlation ${printNumber(correlation)}), which defines them`,
+  );
   const twice =
     usedTwice.length === 0
       ? ''
-      : ` (${printList(usedTwice.map((id) => inSentence(labelOf.get(id) ?? id)))} left out: it would define the types and test them)`;
+      : ` (${printList(usedTwice.map(name))} left out: it would define the types and test them)`;
   const parts = [
     isUnavailable(difference)
       ? `no difference could be tested: ${difference.why}`
@@ -22,7 +27,7 @@ export function apartWords({ apart, labelOf }: TypologyFound): string {
       ? `nothing could be predicted: ${prediction.why}`
       : `${Math.round(100 * prediction.balanced)} % are predicted rightly for assemblages left out, ${Math.round(100 * prediction.chance)} % by guessing (${printP(prediction.p)})`,
   ];
-  return `In ${printCount(compared.length, 'attribute')} that did not define them${twice}: ${parts.join('; ')}.`;
+  return `In ${printCount(compared.length, 'attribute')} that did not define them${twice}: ${parts.join('; ')}${made.join('')}.`;
 }
 
 /** Dissimilarities that fit no flat picture can give a share below 0: less than nothing lies between the types. */

@@ -13,6 +13,7 @@ import { permanova } from '../../numerics/tests/permanova.ts';
 import type { Unavailable } from '../contract.ts';
 import { printCount } from '../phrasing.ts';
 import { toldAt } from '../verdicts.ts';
+import { computedFrom } from './computed-from.ts';
 import { conditionsOf, kindsOf } from './conditions.ts';
 import { denseItems, finerOrCoarser } from './finer-coarser.ts';
 import type { Apart, NotApart, TypeMap } from './found.ts';
@@ -26,6 +27,7 @@ export interface ApartRequest {
   readonly settings: ComparisonSettings;
   /** Whether a test on an attribute would be circular. */
   readonly circular: (id: string) => boolean;
+  readonly defining: readonly string[];
   /** Rows and types of the records that have a type. */
   readonly rows: Int32Array;
   readonly types: Int32Array;
@@ -52,14 +54,18 @@ export function howApart(request: ApartRequest): Apart | NotApart {
   const typed = takeRows(request.table, request.rows);
   const wanted = settings.of.length > 0 ? settings.of : defaultAttributes(typed);
   const usedTwice = settings.of.filter(request.circular);
-  const free = wanted.filter((id) => !request.circular(id) && hasValue(typed, id));
+  const candidates = wanted.filter((id) => !request.circular(id) && hasValue(typed, id));
+  const all = Int32Array.from({ length: typed.rows }, (_, row) => row);
+  const computed = candidates.flatMap((id) => computedFrom(typed, all, request.defining, id) ?? []);
+  const free = candidates.filter((id) => !computed.some((one) => one.id === id));
   if (free.length === 0)
     return {
-      circular: wanted.some(request.circular),
+      circular: wanted.some(request.circular) || computed.length > 0,
       usedTwice,
-      why: wanted.some(request.circular)
-        ? 'every attribute that could be compared defines the types or is computed from what does'
-        : 'no attribute is recorded in which they could be compared',
+      why:
+        wanted.some(request.circular) || computed.length > 0
+          ? 'every attribute that could be compared defines the types or is computed from what does'
+          : 'no attribute is recorded in which they could be compared',
     };
   const taken = takeComparable(typed, register, { ...settings, of: free });
   if ('why' in taken) return { ...taken, circular: false, usedTwice };
@@ -87,6 +93,7 @@ export function howApart(request: ApartRequest): Apart | NotApart {
   return {
     compared: free,
     usedTwice,
+    computed,
     places,
     labels,
     difference,

@@ -105,6 +105,7 @@ function judge(input: AnalysisInput, options: TypologyOptions, file: string): Ju
     register,
     settings: comparisonSettings(options),
     circular: circularWith(typology, records),
+    defining: definingAttributes(typology),
     rows: Int32Array.from(typed, (place) => assignment.rows[place]),
     types: Int32Array.from(typed, (place) => assignment.type[place]),
     count: typology.types.length,

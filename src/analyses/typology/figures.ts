@@ -2,8 +2,8 @@ import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindBar, kindStyle, SEQUENTIAL } from '../figure-style.ts';
 import { logTicks } from '../log-axis.ts';
-import { printCount, printNumber, printQuantity } from '../phrasing.ts';
-import { NO_TYPE, type Split, type TypologyFound } from './found.ts';
+import { printCount, printLevel, printNumber, printQuantity } from '../phrasing.ts';
+import { NO_TYPE, type Split, type Threshold, type TypologyFound } from './found.ts';
 import { typeName } from './table-parts.ts';
 import { mapFigure, stabilityFigure } from './type-figures.ts';
 
@@ -80,8 +80,8 @@ function densityFigure(found: TypologyFound, split: Split): Figure {
             type: 'rect',
             xref: 'x',
             yref: 'paper',
-            x0: threshold.low,
-            x1: threshold.high,
+            x0: (threshold.gap ?? threshold).low,
+            x1: (threshold.gap ?? threshold).high,
             y0: 0,
             y1: 1,
             fillcolor: GROUND.line,
@@ -122,16 +122,29 @@ function densityFigure(found: TypologyFound, split: Split): Figure {
         shapes: [
           ...band,
           ...split.cuts.map((cut) => line(cut, 'solid', '#8C2418')),
-          ...(threshold === undefined ? [] : [line(threshold.estimate, 'dash', GROUND.ink)]),
+          ...(threshold === undefined || threshold.gap !== null
+            ? []
+            : [threshold.estimate, ...(threshold.second === null ? [] : [threshold.second.estimate])].map(
+                (at) => line(at, 'dash', GROUND.ink),
+              )),
         ],
       },
     }),
     caption: `${title} of ${printCount(split.values.length, found.unit)}: density${split.logarithm ? ' on a log scale' : ''}, one tick a record. Solid line: where the rules cut (${split.cuts.map((cut) => printQuantity(cut, split.unit)).join(', ')}).${
-      threshold === undefined
-        ? ''
-        : ` Dashed line: where two parts cross, ${printQuantity(threshold.estimate, split.unit)}, with its 95 % interval (shaded), ${printNumber(threshold.low)} to ${printNumber(threshold.high)}.`
+      threshold === undefined ? '' : thresholdCaption(split, threshold, found.confidence)
     }`,
   };
+}
+
+function thresholdCaption(
+  { unit }: Split,
+  { estimate, low, high, second, gap }: Threshold,
+  confidence: number,
+): string {
+  if (gap !== null)
+    return ` Shaded: no reading lies between ${printNumber(gap.low)} and ${printQuantity(gap.high, unit)}; any cut there parts the same.`;
+  const again = second === null ? '' : ` and again at ${printQuantity(second.estimate, unit)}`;
+  return ` Dashed: two parts cross at ${printQuantity(estimate, unit)}${again}; shaded its ${printLevel(confidence)} interval, ${printNumber(low)} to ${printNumber(high)}.`;
 }
 
 function confusionFigure(found: TypologyFound, confusion: readonly (readonly number[])[]): Figure {

@@ -27,14 +27,22 @@ export interface Assignment {
   readonly overlaps: readonly { readonly first: number; readonly second: number; readonly records: number }[];
 }
 
-/** Where two parts cross, with what items drawn again leave of it, in the attribute's unit. */
-export interface Threshold {
-  readonly estimate: number;
-  /** Expanded percentile interval, 95 %. */
+export interface Limits {
   readonly low: number;
   readonly high: number;
+}
+
+/** Where two parts cross, with what items drawn again leave of it (expanded percentiles), in the attribute's unit. */
+export interface Threshold extends Limits {
+  readonly estimate: number;
+  /** On the far side of the narrower part, where readings of the wider one lie beyond it; null where none do. */
+  readonly second: (Limits & { readonly estimate: number }) | null;
+  /** Whether parts of one spread or with their own fit better, by BIC. */
+  readonly spread: 'equal' | 'own';
   /** How far apart the two parts lie, in standard deviations within a part. */
   readonly distance: number;
+  /** The two readings between which none lies, where the whole interval does: any cut there parts the same. */
+  readonly gap: Limits | null;
 }
 
 /** How a cut of the rules stands to the threshold that the readings show. */
@@ -60,6 +68,10 @@ export interface Split {
   /** Cuts that the rules make, ascending, in the attribute's unit. */
   readonly cuts: readonly number[];
   readonly logarithm: boolean;
+  /** Why that scale: the definition of the attribute says so, or the readings fit it better. */
+  readonly scaleBy: 'definition' | 'fit';
+  /** Smallest and largest step that readings were rounded to, in the attribute's unit; 0 where exact. */
+  readonly steps: { readonly least: number; readonly most: number };
   /** Readings used, in the attribute's unit, and how many of them differ. */
   readonly values: Float64Array;
   readonly distinct: number;
@@ -188,12 +200,23 @@ export interface TypeMap {
   readonly shares: readonly [number, number];
 }
 
+/** An attribute that the records show to be computed from what defines the types. */
+export interface ComputedFrom {
+  readonly id: string;
+  /** The defining attribute, and the one that it is joined with. */
+  readonly from: readonly string[];
+  /** Rank correlation with it. */
+  readonly correlation: number;
+}
+
 /** How the types stand in attributes that did not define them. */
 export interface Apart {
   /** Attributes compared, none of them defining. */
   readonly compared: readonly string[];
   /** Attributes that were asked to be compared although they define the types. */
   readonly usedTwice: readonly string[];
+  /** Left out because the records show them to be computed from what defines the types. */
+  readonly computed: readonly ComputedFrom[];
   /** Places (among the typed records) of the records compared, and their types. */
   readonly places: Int32Array;
   readonly labels: Int32Array;

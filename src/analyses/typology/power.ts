@@ -4,7 +4,7 @@ import { dip } from '../../numerics/modes/dip.ts';
 import { type GaussianPart, sampleMixture } from '../../numerics/modes/mixture-parts.ts';
 import type { Unavailable } from '../contract.ts';
 import type { Visible } from './found.ts';
-import { likelihoodRatio } from './threshold.ts';
+import { likelihoodRatio } from './two-parts.ts';
 
 /** Distances between two heaps that are tried, in standard deviations within a heap. */
 const DISTANCES: readonly number[] = [1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 8];

@@ -1,18 +1,24 @@
-import { midpoint } from '../../fragments/accessors.ts';
 import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
-import { exp, ln } from '../../numerics/foundation/elementary.ts';
+import { exp } from '../../numerics/foundation/elementary.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
-import { dipTest } from '../../numerics/modes/dip.ts';
-import { type GaussianMixture, gaussianMixture } from '../../numerics/modes/gaussian-mixture.ts';
-import { bandwidthTest, valleyOfTwo } from '../../numerics/modes/silverman.ts';
+import type { GaussianMixture } from '../../numerics/modes/gaussian-mixture.ts';
+import { type Intervals, intervalMixture } from '../../numerics/modes/interval-mixture.ts';
+import {
+  type Rounded,
+  roundedBandwidthTest,
+  roundedDipTest,
+  spreadEvenly,
+} from '../../numerics/modes/rounded-tests.ts';
+import { valleyOfTwo } from '../../numerics/modes/silverman.ts';
 import type { Unavailable } from '../contract.ts';
 import { toldAt } from '../verdicts.ts';
 import { densityOf } from './density.ts';
-import { denseItems } from './finer-coarser.ts';
 import type { Split, SplitVerdict } from './found.ts';
+import { readingsOf } from './readings.ts';
 import { conditionsOf, type Typology } from './rules.ts';
-import { cutAnswers, thresholdOf, twoAgainstOne } from './threshold.ts';
+import { cutAnswers, thresholdOf } from './threshold.ts';
+import { twoAgainstOne } from './two-parts.ts';
 
 /** Fewest readings on which a split is looked for. */
 const FEWEST = 12;
@@ -24,13 +30,14 @@ export interface Looking {
 }
 
 /**
- * Looks for a split in every numeric attribute that the rules cut.
+ * Looks for a split in every numeric attribute that the rules cut. Every reading counts as the interval that its
+ * step leaves open, and what the tests are held against is rounded the same way.
  *
  * - Dip (Hartigan & Hartigan 1985), on logarithms where ratios matter; Silverman's test of one mode (1981).
  * - Gaussian mixtures of one to five parts by BIC, one spread or own spreads (Fraley & Raftery 2002).
  * - Two parts against one: likelihood ratio against samples from the single fitted part (McLachlan 1987).
- * - Threshold: where two parts of one spread cross, percentile interval over items drawn again; and the
- *   valley of the kernel density.
+ * - Threshold, only where the readings are divided: where two parts cross, over items drawn again; and the valley
+ *   of the kernel density.
  */
 export function findSplits(
   table: FragmentTable,
@@ -60,10 +67,7 @@ export function cutsOf(typology: Typology): ReadonlyMap<string, readonly number[
   return new Map([...cuts].map(([id, set]) => [id, [...set].sort((a, b) => a - b)]));
 }
 
-/**
- * More than one heap, when the dip, the bandwidth and BIC all say so; undefined where it cannot be said. The
- * dip alone takes the steps of rounded readings for heaps; the density at its critical bandwidth does not see them.
- */
+/** More than one heap, when the dip, the bandwidth and BIC all say so; undefined where it cannot be said. */
 export function fallsApart(
   { dip, bandwidth, best }: Omit<Heaps, 'bic'>,
   confidence: number,
@@ -75,15 +79,16 @@ export function fallsApart(
 
 /** Are the readings divided, and where the rules divide them? */
 function verdictOf(
-  heaps: Heaps,
+  apart: boolean | undefined,
   { threshold, answers }: Pick<Split, 'threshold' | 'answers'>,
-  confidence: number,
 ): SplitVerdict {
-  const apart = fallsApart(heaps, confidence);
-  if (apart === undefined || isUnavailable(threshold)) return 'cannot be told';
+  if (apart === undefined) return 'cannot be told';
   if (!apart) return 'one range';
+  if (isUnavailable(threshold)) return 'cannot be told';
   return answers.some(({ agrees }) => agrees) ? 'divided at the cut' : 'divided elsewhere';
 }
+
+const NOT_DIVIDED = { why: 'the readings are not divided' };
 
 function splitIn(
   column: NumericColumn,
@@ -93,13 +98,9 @@ function splitIn(
   { random, resamples, confidence }: Looking,
 ): Split {
   const { attribute } = column;
-  const logarithm = attribute.transform === 'log';
-  const used = Array.from(rows).filter((row) => {
-    const value = midpoint(column, row);
-    return !Number.isNaN(value) && (!logarithm || value > 0);
-  });
-  const values = Float64Array.from(used, (row) => midpoint(column, row));
-  const scaled = logarithm ? values.map(ln) : values;
+  const { rounded, items, logarithm, scaleBy, steps } = readingsOf(table, column, rows);
+  const { values } = rounded;
+  const spread = spreadEvenly(rounded);
   const back = (value: number) => (logarithm ? exp(value) : value);
   const distinct = new Set(values).size;
   const head = {
@@ -108,46 +109,55 @@ function splitIn(
     unit: attribute.unit ?? '',
     cuts,
     logarithm,
+    scaleBy,
+    steps,
     values,
     distinct,
     coarse: distinct * 2 < values.length,
-    curve: densityOf(scaled, back),
+    curve: densityOf(spread, back),
   };
   if (values.length < FEWEST) {
     const why = { why: `${values.length} readings are too few to look for a split; ${FEWEST} needed` };
     const unknown = { dip: why, bandwidth: why, best: why, twoAgainstOne: why, threshold: why, valley: why };
     return { ...head, ...unknown, bic: [], answers: [], verdict: 'cannot be told' };
   }
-  const threshold = thresholdOf(
-    scaled,
-    denseItems(used.map((row) => table.item[row])),
-    random.stream('threshold'),
-    resamples,
-    back,
-  );
-  const valley = valleyOfTwo(scaled.slice().sort());
-  const heaps = heapsOf(scaled, random);
+  const heaps = heapsOf(rounded, random);
+  const apart = fallsApart(heaps, confidence);
+  const threshold = apart
+    ? thresholdOf({
+        readings: rounded,
+        items,
+        resamples,
+        confidence,
+        random: random.stream('threshold'),
+        back,
+      })
+    : NOT_DIVIDED;
+  const valley = apart ? valleyOfTwo(spread) : NOT_DIVIDED;
   const answers = isUnavailable(threshold) ? [] : cutAnswers(values, cuts, threshold);
   return {
     ...head,
     ...heaps,
-    twoAgainstOne: twoAgainstOne(scaled, random.stream('two against one')),
+    twoAgainstOne: twoAgainstOne(rounded, random.stream('two against one')),
     threshold,
     valley: typeof valley === 'number' ? back(valley) : valley,
     answers,
-    verdict: verdictOf(heaps, { threshold, answers }, confidence),
+    verdict: verdictOf(apart, { threshold, answers }),
   };
 }
 
 export type Heaps = Pick<Split, 'dip' | 'bandwidth' | 'best' | 'bic'>;
 
+const DIPS = 999;
+const SMOOTHED = 199;
+
 /** The tests that together decide whether there is more than one heap, on the scale of comparison. */
-export function heapsOf(scaled: Float64Array, random: Random): Heaps {
-  const fits = [1, 2, 3, 4, 5].map((parts) => bestOf(scaled, parts));
+export function heapsOf(readings: Rounded, random: Random): Heaps {
+  const fits = [1, 2, 3, 4, 5].map((parts) => bestOf(readings, parts));
   const fitted = fits.filter((fit): fit is GaussianMixture => !('why' in fit));
   return {
-    dip: dipTest(scaled, random.stream('dip'), 999),
-    bandwidth: bandwidthTest(scaled, 1, random.stream('bandwidth')),
+    dip: roundedDipTest(readings, random.stream('dip'), DIPS),
+    bandwidth: roundedBandwidthTest(readings, 1, random.stream('bandwidth'), SMOOTHED),
     best:
       fitted.length === 0
         ? { why: 'no mixture could be fitted' }
@@ -156,9 +166,9 @@ export function heapsOf(scaled: Float64Array, random: Random): Heaps {
   };
 }
 
-function bestOf(values: Float64Array, parts: number): GaussianMixture | Unavailable {
-  const equal = gaussianMixture(values, parts, { spread: 'equal' });
-  const own = gaussianMixture(values, parts, { spread: 'own' });
+function bestOf(readings: Intervals, parts: number): GaussianMixture | Unavailable {
+  const equal = intervalMixture(readings, parts, { spread: 'equal' });
+  const own = intervalMixture(readings, parts, { spread: 'own' });
   if ('why' in equal || 'why' in own) return equal;
   return own.bic > equal.bic ? own : equal;
 }

@@ -38,13 +38,13 @@ function conditionTurn({ label, p, verdict, holds, fails, untested }: Condition)
 }
 
 function splitTurns({ visible, moved }: TypologyFound, split: Split, place: number): Turn[] {
-  const { label, unit, values, distinct, coarse, verdict, best } = split;
+  const { label, unit, values, distinct, coarse, verdict, steps } = split;
   const turns: Turn[] = [];
   const divided = verdict === 'divided at the cut' || verdict === 'divided elsewhere';
   if (coarse && divided)
     turns.push({
-      what: `rounding made heaps in ${inSentence(label)}`,
-      size: `${printCount(values.length, 'reading')} take only ${distinct} different values`,
+      what: `${inSentence(label)} had been read more coarsely than in steps of ${printQuantity(steps.most, unit)}`,
+      size: `${printCount(values.length, 'reading')} take only ${distinct} different values; rounding by that step is allowed for, coarser rounding is not`,
       overturns: false,
     });
   if (verdict === 'one range') {
@@ -59,12 +59,6 @@ function splitTurns({ visible, moved }: TypologyFound, split: Split, place: numb
     });
   }
   if (divided) {
-    if (!isUnavailable(best) && best.spread === 'own')
-      turns.push({
-        what: `the two heaps of ${inSentence(label)} spread differently`,
-        size: 'the threshold is reckoned with one spread and may lie off the true crossing by more than its interval says',
-        overturns: false,
-      });
     for (const cut of split.cuts) {
       const tries = moved.filter(
         (one) => one.attribute === split.attribute && one.cut === cut && one.by !== 0,

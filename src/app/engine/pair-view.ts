@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { comparisonOptions, comparisonSettings } from '../../analyses/comparison-options.ts';
+import { comparisonOptions, comparisonSettings, skewedOption } from '../../analyses/comparison-options.ts';
 import { nearestMedoids } from '../../analyses/grouping/nearest-medoids.ts';
 import { COMPARED_BLOCKS, compareRecords } from '../../fragments/comparison.ts';
 import { explainPair } from '../../numerics/dissimilarity/explain-pair.ts';
@@ -7,7 +7,7 @@ import type { Prepared } from '../../study/prepare.ts';
 import type { PairView } from './protocol.ts';
 import { readingWords } from './record-view.ts';
 
-const compared = z.object(comparisonOptions);
+const compared = z.object({ ...comparisonOptions, skewed: skewedOption });
 const known = (value: number) => (Number.isNaN(value) ? null : value);
 
 /** Who belongs to which medoid under the options of the study's one analysis. */

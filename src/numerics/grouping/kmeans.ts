@@ -21,14 +21,18 @@ export interface KMeansGrouping {
   readonly withinSquares: number;
   /** Starts that ended with every group filled; the best of them is given. */
   readonly starts: number;
+  /** Whether two of them came to the best sum of squares; otherwise another start might find a better one. */
+  readonly metTwice: boolean;
   readonly iterations: number;
 }
 
 export interface KMeansSettings {
   readonly k: number;
-  /** How many seeded starts are tried; the one with the least sum of squares is kept. */
+  /** Most seeded starts that are tried; the one with the least sum of squares is kept. */
   readonly starts: number;
   readonly random: Random;
+  /** Whether to stop when the best has been met twice, before the starts are spent. */
+  readonly untilMetTwice?: boolean;
   /** Records from which the own kernel is used in place of ml-kmeans; both take the same steps. */
   readonly largeFrom?: number;
 }
@@ -36,6 +40,8 @@ export interface KMeansSettings {
 /** ml-kmeans holds rows as arrays and measures every distance: from here on it takes minutes. */
 const LARGE_FROM = 2000;
 const MOST_ITERATIONS = 300;
+/** Two starts that end within this share of each other's sum of squares have met the same groups. */
+const SAME = 1e-3;
 /**
  * Squared movement of a centre, relative to the mean variance, below which a start counts as settled; the
  * best start is then carried on until nothing moves at all.
@@ -75,19 +81,25 @@ export function kmeans(points: Points, settings: KMeansSettings): KMeansGrouping
         : viaLibrary(points, startOf(records), least, MOST_ITERATIONS);
     let best: Start | null = null;
     let filled = 0;
+    let met = 0;
     for (let start = 0; start < starts; start++) {
       plusPlus(records, settings.random.stream(`start ${start}`));
       const found = run(tolerance, true);
       if (found.emptied) continue;
       filled++;
+      const same =
+        best !== null && Math.abs(found.withinSquares - best.withinSquares) <= SAME * best.withinSquares;
+      if (same) met++;
+      else if (best === null || found.withinSquares < best.withinSquares) met = 1;
       if (best === null || found.withinSquares < best.withinSquares) best = found;
+      if (settings.untilMetTwice === true && met >= 2) break;
     }
     if (best === null) return { why: `every start left a group empty; ask for fewer than ${k} groups` };
     widen(best.centres, columns, records.stride, records.doubles.centres);
     const polished = run(0, false);
     const { membership, centres, withinSquares } = polished.emptied ? best : polished;
     const iterations = best.iterations + polished.iterations;
-    return { k, membership, centres, withinSquares, iterations, starts: filled };
+    return { k, membership, centres, withinSquares, iterations, starts: filled, metTwice: met >= 2 };
   });
 }
 

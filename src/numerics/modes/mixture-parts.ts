@@ -21,6 +21,22 @@ export function crossing(first: GaussianPart, second: GaussianPart): number {
   return (low + high) / 2;
 }
 
+/**
+ * The other value at which membership passes between two parts of different spread: the wider one surrounds the
+ * narrower and takes over again on its far side. Null for parts of one spread, and where they never cross.
+ */
+export function otherCrossing(first: GaussianPart, second: GaussianPart): number | null {
+  const square = 1 / (2 * second.sd * second.sd) - 1 / (2 * first.sd * first.sd);
+  const linear = first.mean / (first.sd * first.sd) - second.mean / (second.sd * second.sd);
+  const height = ({ share, mean, sd }: GaussianPart) => ln(share / sd) - (mean * mean) / (2 * sd * sd);
+  const constant = height(first) - height(second);
+  const inside = linear * linear - 4 * square * constant;
+  if (Math.abs(square) * first.sd * second.sd < 1e-6 || inside < 0) return null;
+  const roots = [1, -1].map((way) => (-linear + way * Math.sqrt(inside)) / (2 * square));
+  const between = crossing(first, second);
+  return Math.abs(roots[0] - between) > Math.abs(roots[1] - between) ? roots[0] : roots[1];
+}
+
 /** A sample of n values from a mixture. */
 export function sampleMixture(parts: readonly GaussianPart[], n: number, random: Random): Float64Array {
   return Float64Array.from({ length: n }, () => {

@@ -3,7 +3,9 @@ import type { Mark } from '../../../src/analyses/grouping/found.ts';
 import { grouping } from '../../../src/analyses/grouping/index.ts';
 import { namesOf } from '../../../src/analyses/grouping/names.ts';
 import { groupingOptions } from '../../../src/analyses/grouping/options.ts';
+import { exp } from '../../../src/numerics/foundation/elementary.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
+import { standardNormal } from '../../../src/numerics/modes/mixture-parts.ts';
 import { entriesOf } from '../../../src/study/load.ts';
 import type { AnalysisResult } from '../../../src/study/results.ts';
 import { analyseOne } from '../../../src/study/run-study.ts';
@@ -99,6 +101,40 @@ describe('a claim of groups', () => {
       expect(words.answer).toMatch(/^Cannot be told whether 80 fragments fall into groups/);
       expect(faultsOfAnswer(words)).toEqual([]);
     }
+  });
+});
+
+describe('what is no group', () => {
+  const random = createRandom(12);
+
+  it('a record alone is in none, and said to be', () => {
+    const values = [...Array.from({ length: 12 }, (_, i) => 10 + (i % 2) * 20 + random.next()), 500];
+    const { found, words } = ask([{ attribute: length, values }], {
+      method: 'average',
+      k: 3,
+      permutations: 0,
+    });
+    expect(found.records[12].group).toBe(-1);
+    expect(found.groups.every(({ size }) => size > 1)).toBe(true);
+    expect(words.because[0]).toContain('1 fragment in none (alone, and so no group)');
+  });
+
+  it('the tail of a skewed attribute: it is compared by logarithm, and said; plain on request', () => {
+    const values = Array.from({ length: 50 }, () => 20 * exp(standardNormal(random)));
+    const notes = (options: object) =>
+      ask([{ attribute: length, values }], { permutations: 0, ...options }).found.notes;
+    expect(notes({})).toEqual(['Length: compared by its logarithm, which its readings fit better']);
+    expect(notes({ skewed: 'plain' })).toEqual([]);
+  });
+
+  it('k-means says whether its best start was met twice', () => {
+    const values = Array.from({ length: 30 }, (_, i) => (i % 2) * 20 + random.next());
+    const columns = [{ attribute: length, values }];
+    expect(ask(columns, { method: 'kmeans', k: 2, permutations: 0 }).words.because[0]).toContain(
+      '2 starts met twice',
+    );
+    const once = ask(columns, { method: 'kmeans', k: 2, starts: 1, permutations: 0 }).words;
+    expect(once.unless.map(({ what }) => what)).toContain('k-means were started more often');
   });
 });
 

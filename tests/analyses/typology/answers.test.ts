@@ -1,5 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { typology } from '../../../src/analyses/typology/index.ts';
+import { exp } from '../../../src/numerics/foundation/elementary.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
+import { standardNormal } from '../../../src/numerics/modes/mixture-parts.ts';
 import { entriesOf } from '../../../src/study/load.ts';
 import type { AnalysisResult } from '../../../src/study/results.ts';
 import { analyseOne } from '../../../src/study/run-study.ts';
@@ -84,7 +87,9 @@ describe('the answers of the demo', () => {
     const line = words.because[1]!;
     expect(line).toContain(`${split.n} readings`);
     expect(line).toContain(`dip ${Number(split.dip).toPrecision(3).replace(/0+$/, '')}`);
-    expect(line).toContain(`two parts cross at ${Number(split.threshold).toPrecision(3)} mm`);
+    expect(line).toContain(
+      `no reading lies between ${Number(split.gapFrom).toPrecision(3)} and ${Number(split.gapTo).toPrecision(3)} mm`,
+    );
     expect(words.because[2]).toContain(`${Math.round(100 * Number(apart[0].effect))} % of the variation`);
     expect(words.because[2]).toContain(
       `${Math.round(100 * Number(apart[3].statistic))} % are predicted rightly`,
@@ -138,6 +143,82 @@ describe('the verdict', () => {
     const strict = ask(twoKinds(), { confidence: 0.9999 });
     expect(strict.found.verdict).not.toBe('supported');
     expect(strict.words.answer).not.toMatch(/^Supported/);
+  });
+});
+
+describe('how readings were taken', () => {
+  const random = createRandom(6);
+  const z = Array.from({ length: 120 }, () => standardNormal(random));
+  const wide = attribute('weight', 'find', 'ratio', { label: 'Weight', unit: 'g' });
+  const rules = (at: number, id = 'weight') =>
+    JSON.stringify({
+      title: 'Light and heavy',
+      types: [
+        { id: 'light', label: 'Light', when: { attribute: id, below: at } },
+        { id: 'heavy', label: 'Heavy', when: { attribute: id, atLeast: at } },
+      ],
+    });
+  const split = (values: readonly number[], at: number) => {
+    const columns = [
+      { attribute: wide, values },
+      { attribute: diameter, values: values.map((_, i) => 1 + (i % 7) / 10) },
+    ];
+    return ask(columns, { of: ['diameter1'], resamples: 199 }, rules(at));
+  };
+
+  it('one kind about 4 in whole numbers is one range: rounding is allowed for, and its step said', () => {
+    const { found, words } = split(
+      z.map((value) => Math.max(1, Math.round(4 + value))),
+      4.5,
+    );
+    expect(found.splits[0].steps).toEqual({ least: 1, most: 1 });
+    expect(found.splits[0].verdict).toBe('one range');
+    expect(words.because[1]).toContain('120 readings in steps of 1 g');
+  });
+
+  it('the scale of an attribute without one is chosen by fit, and said', () => {
+    const skewed = split(
+      z.map((value) => Number((20 * exp(value)).toFixed(2))),
+      20,
+    );
+    expect(skewed.found.splits[0]).toMatchObject({ logarithm: true, scaleBy: 'fit' });
+    expect(skewed.words.because[1]).toContain('on logarithms, which fits them better');
+    const plain = split(
+      z.map((value) => Number((50 + 4 * value).toFixed(2))),
+      50,
+    );
+    expect(plain.found.splits[0]).toMatchObject({ logarithm: false, scaleBy: 'fit' });
+  });
+
+  it('parts of different spread cross where both densities are equal, and a cut there agrees', () => {
+    const values = z.map((value, i) => Number((i % 2 === 0 ? 100 + 4 * value : 160 + 8 * value).toFixed(2)));
+    const { found, words } = split(values, 118);
+    const { threshold, verdict } = found.splits[0];
+    if ('why' in threshold) throw new Error(threshold.why);
+    expect(threshold.spread).toBe('own');
+    // By hand: equal shares, (x - 100)² / 32 + ln 4 = (x - 160)² / 128 + ln 8 at x = 120.2.
+    expect(threshold.low).toBeLessThan(120.2);
+    expect((threshold.gap ?? threshold).high).toBeGreaterThan(120.2);
+    expect(verdict).toBe('divided at the cut');
+    expect(words.because[1]).toMatch(
+      /so that any cut there parts the same finds|of different spread cross at/,
+    );
+  });
+
+  it('a ratio made of what defines the types tests nothing, and is left out with its reason', () => {
+    const ratio = attribute('ratio', 'spacing', 'ratio', { label: 'My ratio' });
+    const base = twoKinds();
+    const of = (id: string) => base.find((one) => one.attribute.id === id)!.values.map(Number);
+    const values = of('rowSpacing').map((value, i) => value / of('diameter1')[i]);
+    const { found, words } = ask([...base, { attribute: ratio, values }], { of: ['fibre', 'ratio'] });
+    if ('why' in found.apart) throw new Error(found.apart.why);
+    expect(found.apart.compared).toEqual(['fibre']);
+    expect(words.because.join(' ')).toContain(
+      'my ratio left out: it goes with row spacing and element diameter',
+    );
+    const mirror = { attribute: ratio, values: of('rowSpacing').map((value) => 10 / value) };
+    const alone = ask([...base, mirror], { of: ['ratio'] });
+    expect(alone.found.verdict).toBe('circular');
   });
 });
 

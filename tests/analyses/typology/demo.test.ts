@@ -40,9 +40,13 @@ describe('the split that was planted', () => {
       expect(split[id]).toBeLessThan(10);
     }
     expect(split.between).toBe('0');
+    // What is said is the stretch without readings, about the planted gap of 6 to 10 mm.
+    expect(split.gapFrom).toBeLessThan(6);
+    expect(split.gapTo).toBeGreaterThan(10);
     expect(twining().words.because.join(' ')).toMatch(
-      /two parts cross at 9\.\d+ mm .*no reading of row spacing lies between the cut at 8 mm and there/,
+      /no reading lies between 4\.\d+ and 16\.\d mm, so that any cut there parts the same finds/,
     );
+    expect(twining().words.because.join(' ')).not.toContain('cross at');
   });
 
   it('gives every item that it can judge the kind that was planted', () => {
