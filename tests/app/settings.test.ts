@@ -30,7 +30,7 @@ describe('settings of an analysis, from its schema', () => {
     const starts = only('starts');
     if (overlap.kind !== 'number' || fuzziness.kind !== 'number' || starts.kind !== 'number')
       throw new Error('not numbers');
-    expect([overlap.usual, fuzziness.usual, starts.usual]).toEqual([0, 2, 20]);
+    expect([overlap.usual, fuzziness.usual, starts.usual]).toEqual([0, 2, 100]);
     expect([' 0,5', '1', '1.1', '-1', '', 'x'].map((text) => allowedNumber(overlap, text))).toEqual([
       0.5,
       1,

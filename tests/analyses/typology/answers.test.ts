@@ -158,9 +158,9 @@ describe('how readings were taken', () => {
         { id: 'heavy', label: 'Heavy', when: { attribute: id, atLeast: at } },
       ],
     });
-  const split = (values: readonly number[], at: number) => {
+  const split = (values: readonly number[], at: number, scale: 'ratio' | 'interval' = 'ratio') => {
     const columns = [
-      { attribute: wide, values },
+      { attribute: { ...wide, scale }, values },
       { attribute: diameter, values: values.map((_, i) => 1 + (i % 7) / 10) },
     ];
     return ask(columns, { of: ['diameter1'], resamples: 199 }, rules(at));
@@ -184,7 +184,7 @@ describe('how readings were taken', () => {
     expect(skewed.found.splits[0]).toMatchObject({ logarithm: true, scaleBy: 'fit' });
     expect(skewed.words.because[1]).toContain('on logarithms, which fits them better');
     const plain = split(
-      z.map((value) => Number((50 + 4 * value).toFixed(2))),
+      z.map((value) => Number((60 - 8 * exp(0.6 * value)).toFixed(2))),
       50,
     );
     expect(plain.found.splits[0]).toMatchObject({ logarithm: false, scaleBy: 'fit' });
@@ -192,7 +192,7 @@ describe('how readings were taken', () => {
 
   it('parts of different spread cross where both densities are equal, and a cut there agrees', () => {
     const values = z.map((value, i) => Number((i % 2 === 0 ? 100 + 4 * value : 160 + 8 * value).toFixed(2)));
-    const { found, words } = split(values, 118);
+    const { found, words } = split(values, 118, 'interval');
     const { threshold, verdict } = found.splits[0];
     if ('why' in threshold) throw new Error(threshold.why);
     expect(threshold.spread).toBe('own');
