@@ -51,7 +51,7 @@ describe('Printed figures without any data', () => {
     await chosen(desk).getByLabel('As it is printed').fill('5.18');
     await page.keyboard.press('Enter');
     await said(desk)
-      .getByText(/2 agree\./)
+      .getByText(/2 agree;/)
       .waitFor();
     await page.getByRole('button', { name: /^Undo/ }).click();
     await said(desk)
@@ -73,7 +73,7 @@ describe('Printed figures without any data', () => {
       .getByText(/Of 3 printed figures/)
       .waitFor();
     await said(desk)
-      .getByText(/Left out, since it cannot be read: paper.csv, row 3/)
+      .getByText(/What could not be read is left out/)
       .waitFor();
     await desk.page.locator('.verdict', { hasText: '4.5' }).click();
     await chosen(desk)
@@ -97,7 +97,9 @@ describe('Printed figures without any data', () => {
     await chosen(desk).getByText('3 + 9 is 12', { exact: false }).first().waitFor();
     await chosen(desk).getByText('one slip, in kinds: B / total: 12 instead of 13').waitFor();
     await page.getByText('Paste a printed table').click();
-    await page.getByLabel('Labels in the first row and column').fill('site\tx\ty\nA\t1\t2\nB\t3\t4\n');
+    await page
+      .getByLabel('As it stands on the page, with its caption and notes')
+      .fill('site\tx\ty\nA\t1\t2\nB\t3\t4\n');
     await page.getByRole('button', { name: 'Take this table' }).click();
     await said(desk)
       .getByText(/Of 13 printed figures/)
@@ -113,7 +115,7 @@ describe('Printed figures without any data', () => {
       .locator('input[type=file]')
       .setInputFiles({ name: 'claims.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
     await said(desk)
-      .getByText(/Of 43 printed figures, held against each other/)
+      .getByText(/Of 43 printed figures/)
       .waitFor();
     const markdown = await saved(page, page.getByRole('button', { name: /List for a letter/ }));
     await desk.go('Take away');
@@ -123,7 +125,7 @@ describe('Printed figures without any data', () => {
     await writeFile(join(folder, study.name), study.text);
     await writeFile(join(folder, claims.name), claims.text);
     const run = await thrum('run', join(folder, study.name), '--out', join(folder, 'out'), '--json');
-    expect(run.out).toContain('Of 43 printed figures, held against each other');
+    expect(run.out).toContain('Of 43 printed figures');
     const check = await thrum('check', join(folder, claims.name), '--markdown', join(folder, 'letter.md'));
     expect(check.status).toBe(1);
     expect(markdown.text).toBe(await readFile(join(folder, 'letter.md'), 'utf8'));
@@ -141,7 +143,7 @@ describe('Printed figures of the demo’s invented paper', () => {
 
   it('are held against the open study, each difference with its reason', async () => {
     await said(desk)
-      .getByText('33 agree, 8 differ, 1 cannot be and 1 cannot be checked', { exact: false })
+      .getByText('1 cannot be as printed, 8 differ, 33 agree and 1 cannot be checked', { exact: false })
       .waitFor();
     await desk.page.locator('.verdict', { hasText: 'c25' }).click();
     await chosen(desk).getByText('the divisor n instead of n − 1').waitFor();
