@@ -41,7 +41,7 @@ describe('Assemblages', () => {
     await page.getByLabel('coiled').fill('10');
     await page.getByRole('button', { name: 'Set it among them' }).click();
     await page
-      .locator('.say .sentence', { hasText: 'Trench 9 (n = 46) is most like Quorrimel Cave' })
+      .locator('.say .sentence', { hasText: 'Trench 9 is equally like Quorrimel Cave and Ulvombre Terraces' })
       .waitFor();
     await page.getByRole('radio', { name: 'Map of places and kinds' }).click();
     await page.getByText('Stars: placed afterwards', { exact: false }).waitFor();

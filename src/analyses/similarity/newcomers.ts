@@ -1,5 +1,6 @@
 import type { Register } from '../../attributes/definition.ts';
 import { matchTerm } from '../../attributes/matching.ts';
+import { ancestors } from '../../attributes/tree.ts';
 import { InputError } from '../../errors.ts';
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { drawnCounts, type ItemKinds, likenessInterval } from '../../numerics/assemblages/draws.ts';
@@ -42,8 +43,14 @@ export function typedSites(
     for (const [kind, count] of Object.entries(counts)) {
       const match = vocabulary === undefined ? null : matchTerm(kind, vocabulary);
       const term = match?.kind === 'exact' ? match.id : undefined;
-      const name = vocabulary?.terms.find(({ id }) => id === term)?.label ?? kind;
-      const column = table.columns.indexOf(name);
+      // A kind that is counted as a broader one, since some assemblage records no further, is counted so here too.
+      const names =
+        term === undefined || vocabulary === undefined
+          ? [kind]
+          : [term, ...ancestors(vocabulary, term)].map(
+              (own) => vocabulary.terms.find(({ id }) => id === own)?.label ?? kind,
+            );
+      const column = names.map((name) => table.columns.indexOf(name)).find((at) => at >= 0) ?? -1;
       if (column >= 0) own[column] += count;
       else if (term !== undefined || vocabulary === undefined) strange += count;
       else

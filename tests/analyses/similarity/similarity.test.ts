@@ -388,6 +388,14 @@ describe('counted at the level that all record', () => {
     expect(tables.counts.note).toContain('since b says no more of 16 of 16');
   });
 
+  it('counts a new site, typed in by closer kinds, at the level too', () => {
+    const counts = { openTwining: 10, closeTwining: 6, tabby: 4 };
+    const { tables } = asked({ newSites: [{ label: 'new', counts }] });
+    const [line] = linesOf(tables.newcomers);
+    expect([line.n, line.unplaced]).toEqual([20, 0]);
+    expectClose(linesOf(tables.newcomerLikeness)[0].likeness as number, 200);
+  });
+
   it('counts the words as they stand where that is asked', () => {
     const { tables, words } = asked({ level: 'recorded' });
     const [first] = linesOf(tables.pairs);
