@@ -2,13 +2,14 @@ import { constants } from 'node:os';
 import { CommanderError } from 'commander';
 import { InputError } from '../errors.ts';
 import { Interrupted } from '../report/writing/fault.ts';
+import { tame } from './text-table.ts';
 
 /** Exit statuses: 0 done; 1 the run found what the caller asked to be told of; 2 bad input or usage. */
 export const STATUS = { done: 0, found: 1, badInput: 2 } as const;
 
 /** What to print on standard error for a fault, and the status to leave with. */
 export function describeFailure(fault: unknown, trace: boolean): { text: string; status: number } {
-  if (fault instanceof InputError) return { text: `${fault.message}\n`, status: STATUS.badInput };
+  if (fault instanceof InputError) return { text: `${tame(fault.message)}\n`, status: STATUS.badInput };
   if (fault instanceof Interrupted)
     return {
       text: 'Stopped; nothing was written.\n',
@@ -18,7 +19,7 @@ export function describeFailure(fault: unknown, trace: boolean): { text: string;
   const said = fault instanceof Error ? fault.message.split('\n')[0] : String(fault);
   if (trace) return { text: `${fault instanceof Error ? fault.stack : said}\n`, status: STATUS.badInput };
   return {
-    text: `A fault in Thrum itself, not in your material (${said}); run the command again with --trace to see where.\n`,
+    text: `A fault in Thrum itself, not in your material (${tame(said)}); run the command again with --trace to see where.\n`,
     status: STATUS.badInput,
   };
 }

@@ -50,10 +50,10 @@ export function processTerminal(): ProcessTerminal {
     write(stderr, `\r\u001b[2K${text}`);
   };
   return {
-    out: (text) => write(stdout, text),
+    out: (text) => write(stdout, stdout.isTTY === true ? withoutSteering(text) : text),
     err: (text) => {
       line('');
-      write(stderr, text);
+      write(stderr, stderr.isTTY === true ? withoutSteering(text) : text);
     },
     width: widthOf(stdout.columns, env.COLUMNS),
     colour: createColors(colourful),
@@ -71,6 +71,18 @@ export function processTerminal(): ProcessTerminal {
       return STATUS.badInput;
     },
   };
+}
+
+/** The colours and weights that Thrum itself uses; anything else that steers a terminal came with the data. */
+const OWN_CODE = /^\p{Cc}\[(?:[0-47]|2[2-47]|3[0-79]|4[0-79]|9[0-7])m$/u;
+const ESCAPE = 27;
+
+/** Takes from a text what would move the cursor, hide what was printed or run on in the terminal. */
+export function withoutSteering(text: string): string {
+  return text.replace(/\p{Cc}(?:\[[0-9;]*m)?|[\u202a-\u202e\u2066-\u2069]/gu, (found) => {
+    if (found.startsWith('\n') || found.startsWith('\t')) return found;
+    return found.charCodeAt(0) === ESCAPE && OWN_CODE.test(found) ? found : ' ';
+  });
 }
 
 function drained(stream: NodeJS.WriteStream): Promise<void> {

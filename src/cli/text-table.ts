@@ -101,8 +101,7 @@ function displayWidth(text: string): number {
   return [...text].length;
 }
 
-/** Line ends and control characters of a source must not reach the terminal. */
+/** Line ends, control characters and marks that turn the direction of writing must not reach the terminal. */
 export function tame(text: string): string {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
-  return text.replace(/[\u0000-\u001f\u007f-\u009f]+/g, ' ');
+  return text.replace(/[\p{Cc}\u202a-\u202e\u2066-\u2069]+/gu, ' ');
 }

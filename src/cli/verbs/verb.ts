@@ -12,7 +12,11 @@ export const ALLOW_OUTSIDE = [
 
 /** An answer for machines: JSON with a line end. */
 export function printJson(terminal: Terminal, value: unknown): void {
-  terminal.out(`${JSON.stringify(value, infinityAsText, 2)}\n`);
+  const text = JSON.stringify(value, infinityAsText, 2);
+  // What JSON leaves as it is may still steer a terminal; written as an escape it says the same.
+  const steering = /[\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g;
+  const escaped = (sign: string) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`;
+  terminal.out(`${text.replace(steering, escaped)}\n`);
 }
 
 function infinityAsText(_key: string, value: unknown): unknown {
