@@ -1,5 +1,6 @@
 import type { CellObject, WorkSheet } from 'xlsx';
 import { InputError } from '../errors.ts';
+import { boundedArchive } from './bounded-archive.ts';
 
 /** The cells of one sheet as text, row for row as the spreadsheet shows them. */
 export interface SheetReading {
@@ -54,9 +55,10 @@ export async function openWorkbook(bytes: Uint8Array, file: string): Promise<Wor
   if (bytes[0] !== 0x50 || bytes[1] !== 0x4b) {
     throw new InputError('this is not an .xlsx file', { file }, 'save it as .xlsx or as CSV');
   }
+  const bounded = boundedArchive(bytes, file);
   const book = (() => {
     try {
-      return read(bytes, { type: 'array', cellFormula: false, cellHTML: false, cellNF: true, UTC: true });
+      return read(bounded, { type: 'array', cellFormula: false, cellHTML: false, cellNF: true, UTC: true });
     } catch {
       throw new InputError(
         'the .xlsx file cannot be opened',
@@ -67,7 +69,7 @@ export async function openWorkbook(bytes: Uint8Array, file: string): Promise<Wor
   })();
   const sheets = book.SheetNames;
   const cells = new Map(
-    sheets.map((name) => [name, cellsOf(book.Sheets[name] ?? {}, utils.decode_cell, SSF.is_date)]),
+    sheets.map((name) => [name, cellsOf(book.Sheets[name] ?? {}, file, utils.decode_cell, SSF.is_date)]),
   );
   const filled = sheets.filter((name) => (cells.get(name)?.length ?? 0) > 0);
   return {
@@ -97,6 +99,7 @@ function mergedDown(sheet: WorkSheet | undefined): MergedCells[] {
 /** The cells that hold text; the range that a sheet claims for itself can be the whole of a million rows. */
 function cellsOf(
   sheet: WorkSheet,
+  file: string,
   decode: (address: string) => { r: number; c: number },
   isDate: (format: string) => boolean,
 ): Placed[] {
@@ -104,9 +107,18 @@ function cellsOf(
     if (address.startsWith('!')) return [];
     const text = cellText(sheet[address] as CellObject, isDate);
     const { r: row, c: column } = decode(address);
+    if (text.length > LONGEST_CELL)
+      throw new InputError(
+        `the cell ${address} holds ${text.length} characters`,
+        { file },
+        `spreadsheets allow ${LONGEST_CELL}; save the table as CSV`,
+      );
     return text === '' ? [] : [{ row, column, text }];
   });
 }
+
+/** Characters; the limit of the file format (ECMA-376, as spreadsheets apply it). */
+const LONGEST_CELL = 32_767;
 
 const LARGEST_GRID = 20_000_000;
 
