@@ -12,6 +12,7 @@ const VERBS: Readonly<Record<string, () => Promise<Verb>>> = {
   check: async () => (await import('./verbs/check.ts')).checkVerb,
   explain: async () => (await import('./verbs/explain.ts')).explainVerb,
   open: async () => (await import('./verbs/open.ts')).openVerb,
+  demo: async () => (await import('./verbs/demo.ts')).demoVerb,
 };
 
 /** The verbs that a command line needs: the one it names; none for the version alone; all of them for help. */

@@ -1,3 +1,5 @@
+import { InputError } from '../errors.ts';
+
 /**
  * The part of danfojs-node that Thrum's notebooks and spreadsheets lean on, typed narrowly. The library
  * weighs 300 MB and takes a second to load: it is imported here, on first use, and nowhere else.
@@ -58,6 +60,14 @@ export interface Danfo {
 
 /** Loads danfojs-node once; later calls get the same module. */
 export async function loadDanfo(): Promise<Danfo> {
-  const module: unknown = await import('danfojs-node');
-  return module as Danfo;
+  try {
+    return (await import('danfojs-node')) as unknown as Danfo;
+  } catch (fault) {
+    if ((fault as NodeJS.ErrnoException).code !== 'ERR_MODULE_NOT_FOUND') throw fault;
+    throw new InputError(
+      'data frames need the package danfojs-node, which is not installed',
+      {},
+      'install it beside Thrum, with the overrides that docs/dependencies.md gives',
+    );
+  }
 }
