@@ -11,6 +11,25 @@ export function download(name: string, content: string | Uint8Array | Blob, type
   setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }
 
+interface SaveWindow {
+  readonly showSaveFilePicker?: (options: { suggestedName: string }) => Promise<FileSystemFileHandle>;
+}
+
+/** Writes a file where the browser lets the reader choose the place, else hands it over as a download. */
+export async function saveBack(name: string, content: string): Promise<void> {
+  const { showSaveFilePicker } = window as SaveWindow;
+  if (showSaveFilePicker === undefined) return download(name, content);
+  try {
+    const place = await showSaveFilePicker({ suggestedName: name });
+    const file = await place.createWritable();
+    await file.write(content);
+    await file.close();
+  } catch (fault) {
+    // The reader closed the dialog; anything else still leaves the download.
+    if ((fault as Error).name !== 'AbortError') download(name, content);
+  }
+}
+
 export async function bytesOf(files: Iterable<File>): Promise<ReadonlyMap<string, Uint8Array>> {
   const read = [...files].map(async (file) => [file.name, new Uint8Array(await file.arrayBuffer())] as const);
   return new Map(await Promise.all(read));

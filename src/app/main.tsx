@@ -9,7 +9,6 @@ import { createRoot } from 'react-dom/client';
 import { paint } from './look/paint.ts';
 import { firstOpening, type Opening } from './openings.ts';
 import { WorkbenchProvider } from './state/workbench.tsx';
-import { EMPTY_WORKSPACE } from './state/workspace.ts';
 import { Workbench } from './workbench.tsx';
 
 paint(document.documentElement.style);
@@ -18,11 +17,8 @@ function App() {
   const [opening, setOpening] = useState<Opening | null>(null);
   useEffect(() => void firstOpening().then(setOpening), []);
   if (opening === null) return null;
-  const start = opening.workspace ?? EMPTY_WORKSPACE;
-  // Printed figures without any data: there is nothing to see on Sources.
-  const onlyClaims = start.study.sources.length === 0 && start.study.analyses.length > 0;
   return (
-    <WorkbenchProvider start={start} startScreen={onlyClaims ? 'printed-figures' : 'sources'}>
+    <WorkbenchProvider opening={opening}>
       <Workbench />
     </WorkbenchProvider>
   );

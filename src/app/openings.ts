@@ -1,4 +1,5 @@
-import { recall } from './state/keep.ts';
+import { startHistory } from './state/history.ts';
+import { CURRENT, type Recalled, recall } from './state/keep.ts';
 import { complete, type StudyDocument, type Workspace } from './state/workspace.ts';
 
 /** Where a session can start: the study that `thrum open` serves, what was last open here, the demo. */
@@ -42,32 +43,57 @@ export function textsOf(value: unknown): string[] {
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(textsOf) : [];
 }
 
-/** The study that a local `thrum open` serves beside the workbench, or null where there is none. */
-export async function openServed(): Promise<Workspace | null> {
+/** A study that a local `thrum open` serves, with the name and the mark of what lies on the disk. */
+export interface Served {
+  readonly workspace: Workspace;
+  readonly path: string;
+  /** Changes when the study or a file that it names does. */
+  readonly mark: string;
+}
+
+/** The study that is served beside the workbench, or null where there is none. */
+export async function openServed(): Promise<Served | null> {
   try {
     const response = await fetch('./study/manifest.json');
     if (!response.ok || !(response.headers.get('content-type') ?? '').includes('json')) return null;
-    const { files } = (await response.json()) as { files: string[] };
-    const study = JSON.parse(
-      new TextDecoder().decode(await bytesFrom('./study/study.json')),
-    ) as StudyDocument;
+    const { study: path, files } = (await response.json()) as { study: string; files: string[] };
+    const bytes = await bytesFrom('./study/study.json');
+    const study = JSON.parse(new TextDecoder().decode(bytes)) as StudyDocument;
     const loaded = await Promise.all(
       files.map(async (name, index) => [name, await bytesFrom(`./study/files/${index}`)] as const),
     );
-    return { study: complete(study), files: new Map(loaded) };
+    const workspace = { study: complete(study), files: new Map(loaded) };
+    return { workspace, path, mark: await markOf([bytes, ...workspace.files.values()]) };
   } catch {
     return null;
   }
 }
 
-export interface Opening {
-  readonly workspace: Workspace | null;
-  readonly from: 'served' | 'kept' | 'nothing';
+async function markOf(parts: readonly Uint8Array[]): Promise<string> {
+  const hashes = await Promise.all(
+    parts.map((part) => crypto.subtle.digest('SHA-256', part as BufferSource)),
+  );
+  const hex = (hash: ArrayBuffer) =>
+    [...new Uint8Array(hash)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+  return hashes.map(hex).join(' ');
 }
 
+export interface Opening {
+  /** Name under which the session is kept. */
+  readonly key: string;
+  readonly session: Recalled | null;
+  readonly served: Served | null;
+}
+
+/** What was last open here; of a served study the edits that were made on it, else the study itself. */
 export async function firstOpening(): Promise<Opening> {
   const served = await openServed();
-  if (served !== null) return { workspace: served, from: 'served' };
-  const kept = await recall();
-  return kept === null ? { workspace: null, from: 'nothing' } : { workspace: kept, from: 'kept' };
+  if (served === null) return { key: CURRENT, session: await recall(CURRENT), served };
+  const key = `served ${served.path}`;
+  return { key, session: (await recall(key)) ?? sessionOf(served), served };
+}
+
+/** A session that begins with a served study as it lies on the disk. */
+export function sessionOf({ workspace, mark }: Served): Recalled {
+  return { history: startHistory(workspace), looks: [], drafts: {}, base: mark, revision: 0 };
 }

@@ -1,6 +1,8 @@
 import { useEffect } from 'react';
 import { Button, Toggles } from './parts/controls.tsx';
+import { KeepBar } from './parts/keep-bar.tsx';
 import { FaultNote } from './parts/screen.tsx';
+import { SessionNotes } from './parts/session-notes.tsx';
 import { TwinedRow } from './parts/twined-row.tsx';
 import { SCREENS } from './screens/register.ts';
 import { SelectionBar } from './selection-bar.tsx';
@@ -52,7 +54,9 @@ export function Workbench() {
         </div>
       </header>
       <Holds />
+      <SessionNotes />
       {bench.fault === null ? null : <FaultNote text={bench.fault} />}
+      {waits === null && shown.id !== 'take-away' ? <KeepBar key={shown.id} screen={shown.id} /> : null}
       {waits === null ? <shown.View /> : <Waiting question={shown.question} why={waits} />}
       <div className="hidden-text" role="status" aria-live="polite">
         {bench.reading ? 'Reading the sources' : ''}

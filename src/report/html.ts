@@ -84,7 +84,7 @@ function analysisPart(id: string, result: AnalysisResult, { witness }: Results['
   );
   return `<section id="${escapeHtml(id)}">
 <p class="over">${escapeHtml(`${id} · ${result.kind}`)}</p>
-<h2>${escapeHtml(result.title)}</h2>
+<h2>${escapeHtml(result.title)}</h2>${result.note === undefined ? '' : `<p class="note">${escapeHtml(result.note)}</p>`}
 ${answerPart(result.words)}
 <p class="n">${escapeHtml(printBehind(result.n, witness))}.</p>
 ${figures.join('\n')}

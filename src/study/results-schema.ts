@@ -121,6 +121,7 @@ export const resultsSchema = z
       z.strictObject({
         kind: z.string(),
         title: z.string(),
+        note: z.string().exactOptional().meta({ description: 'What the reader remarked on the finding' }),
         options: z.record(z.string(), z.unknown()),
         n: counts,
         tables: z.record(z.string(), table),

@@ -51,6 +51,8 @@ export interface SourceHead {
 export interface AnalysisResult {
   readonly kind: string;
   readonly title: string;
+  /** What the reader remarked on the finding. */
+  readonly note?: string;
   readonly options: Readonly<Record<string, unknown>>;
   readonly n: Counts;
   readonly tables: Readonly<Record<string, ResultTable>>;

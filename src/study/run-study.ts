@@ -78,7 +78,7 @@ export function analyseOne(
   files: ReadonlyMap<string, Uint8Array>,
   { onProgress, onFault }: RunOptions = {},
 ): AnalysisResult {
-  const { id, kind, title, ...options } = entry;
+  const { id, kind, title, note, ...options } = entry;
   const analysis = ANALYSES.find((known) => known.kind === kind);
   const heading = title ?? analysis?.question ?? kind;
   let cancelled = false;
@@ -103,6 +103,7 @@ export function analyseOne(
     const result = inNounsOf(prepared.witness, {
       kind,
       title: heading,
+      ...(note === undefined ? {} : { note }),
       options,
       ...shown,
       n: withWithheld(shown.n, prepared),
@@ -125,7 +126,7 @@ function tryOtherwise(
   files: ReadonlyMap<string, Uint8Array>,
   onProgress: Progress,
 ) {
-  const { id, kind: _kind, title: _title, ...options } = entry;
+  const { id, kind: _kind, title: _title, note: _note, ...options } = entry;
   const used = findReferences(analysis.options, entry)
     .filter(({ refersTo }) => refersTo === 'attribute' || refersTo === 'grouping')
     .map(({ name }) => name);

@@ -73,6 +73,7 @@ const studySource = z.strictObject({
 const entryHead = {
   id: identifier.meta({ description: 'Name of the analysis in the results; unique in the study' }),
   title: z.string().exactOptional().meta({ description: 'Heading in reports' }),
+  note: z.string().exactOptional().meta({ description: 'A remark on the finding, shown with it' }),
 };
 
 const entries = ANALYSES.map((analysis) =>
@@ -158,5 +159,6 @@ export interface AnalysisEntry {
   readonly id: string;
   readonly kind: string;
   readonly title?: string;
+  readonly note?: string;
   readonly [option: string]: unknown;
 }

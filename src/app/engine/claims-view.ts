@@ -24,7 +24,7 @@ interface Checked {
  * command line, and what cannot be read yet says what it lacks.
  */
 export function claimsView(
-  { id, kind: _kind, title: _title, ...options }: StudyAnalysis,
+  { id, kind: _kind, title: _title, note: _note, ...options }: StudyAnalysis,
   files: ReadonlyMap<string, Uint8Array>,
   seed: number,
   prepared: Prepared | null,
@@ -56,7 +56,7 @@ export function claimsView(
 
 /** The same answer in the form of a file; byte for byte what the command line writes. */
 export function claimsFile(
-  { id, kind: _kind, title, ...options }: StudyAnalysis,
+  { id, kind: _kind, title, note: _note, ...options }: StudyAnalysis,
   files: ReadonlyMap<string, Uint8Array>,
   seed: number,
   prepared: Prepared | null,

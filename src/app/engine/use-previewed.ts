@@ -22,7 +22,7 @@ export function usePreviewed(
     () => (analysis === null ? null : ({ ...analysis, ...quicker } as StudyAnalysis)),
     [analysis, quicker],
   );
-  const first = useRun(quick, pause);
+  const first = useRun(quick, pause, false);
   const full = useRun(first.current || first.fault !== null ? analysis : null, pause);
   return full.current ? { ...full, preview: false } : { ...first, ...stateOf(first, full), preview: true };
 }

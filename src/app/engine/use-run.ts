@@ -25,15 +25,21 @@ interface Answered {
 /**
  * Keeps one analysis answered in the worker whenever it or the material changes. Of questions that
  * come quickly one after the other (a slider being dragged) only the latest is asked.
+ *
+ * @param isLook whether the answer counts as looked at; a quick preview of another one does not.
  */
-export function useRun(analysis: StudyAnalysis | null, pause = 60): Run {
-  const { workspace, view, engine, fault: readingFault } = useWorkbench();
+export function useRun(analysis: StudyAnalysis | null, pause = 60, isLook = true): Run {
+  const { workspace, view, engine, fault: readingFault, look } = useWorkbench();
   const [answered, setAnswered] = useState<Answered | null>(null);
   const [running, setRunning] = useState<Run['running']>(null);
   const [fault, setFault] = useState<string | null>(null);
   const [stopped, setStopped] = useState(false);
   const [turn, setTurn] = useState(0);
   const busy = useRef<Promise<unknown>>(Promise.resolve());
+  const seen = useRef(isLook);
+  seen.current = isLook;
+  const noted = useRef(look);
+  noted.current = look;
   const study = useRef(workspace.study);
   study.current = workspace.study;
   const key = analysis === null ? null : JSON.stringify([analysis, workspace.study.seed]);
@@ -65,6 +71,8 @@ export function useRun(analysis: StudyAnalysis | null, pause = 60): Run {
         const answer = await asked;
         if (!current) return;
         setAnswered({ result: answer, key, view });
+        if (seen.current && answer.why === undefined)
+          noted.current({ analysis, answer: answer.words.answer });
         setFault(null);
       } catch (error) {
         if (!current) return;

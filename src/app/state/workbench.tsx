@@ -10,8 +10,13 @@ import {
 } from 'react';
 import { createEngineClient, type EngineClient, faultText, Stopped } from '../engine/client.ts';
 import type { StudyView } from '../engine/protocol.ts';
+import type { Opening, Served } from '../openings.ts';
+import { type Address, addressOf, readAddress, withAsks } from './address.ts';
+import { createDrafts, type Drafts, useDraftIn } from './drafts.ts';
 import { commit, type History, redo, startHistory, undo } from './history.ts';
-import { forget, keep } from './keep.ts';
+import { forget } from './keep.ts';
+import { type Look, withLook } from './looks.ts';
+import { type Keeping, useKeeping } from './use-keeping.ts';
 import { EMPTY_WORKSPACE, type Workspace } from './workspace.ts';
 
 /** What every screen can see and do. */
@@ -34,6 +39,19 @@ export interface Workbench {
   readonly screen: string;
   readonly go: (screen: string) => void;
   readonly startOver: () => void;
+  /** What was answered on any screen, newest first. */
+  readonly looks: readonly Look[];
+  readonly look: (look: Omit<Look, 'screen'>) => void;
+  readonly drafts: Drafts;
+  readonly keeping: Keeping;
+  /** The study as `thrum open` serves it, null where none is served. */
+  readonly served: Served | null;
+  /** What was done to the served study since it was opened, oldest first. */
+  readonly edits: readonly string[];
+  /** Whether the file on the disk is another one than the edits were made on. */
+  readonly baseChanged: boolean;
+  /** Goes on from the file as it lies on the disk, or says that the edits are to stay. */
+  readonly settleBase: (take: 'file' | 'edits') => void;
 }
 
 const Context = createContext<Workbench | null>(null);
@@ -44,19 +62,39 @@ export function useWorkbench(): Workbench {
   return workbench;
 }
 
+/** What is typed in a place, kept from the first key on; `undefined` where nothing is. */
+export function useDraft<T>(place: string) {
+  return useDraftIn<T>(useWorkbench().drafts, place);
+}
+
 export interface WorkbenchProviderProps {
-  readonly start: Workspace;
-  readonly startScreen: string;
+  readonly opening: Opening;
   readonly children: ReactNode;
 }
 
-export function WorkbenchProvider({ start, startScreen, children }: WorkbenchProviderProps) {
-  const [history, setHistory] = useState<History<Workspace>>(() => startHistory(start));
+/** Names of the screens, for addresses. */
+const SCREEN_IDS = [
+  'sources',
+  'assemblages',
+  'contrasts',
+  'kinship',
+  'type-rules',
+  'placement',
+  'printed-figures',
+  'take-away',
+];
+
+export function WorkbenchProvider({ opening, children }: WorkbenchProviderProps) {
+  const { key, session, served } = opening;
+  const [history, setHistory] = useState<History<Workspace>>(() => startOf(opening));
+  const [looks, setLooks] = useState<readonly Look[]>(session?.looks ?? []);
+  const [base, setBase] = useState(session?.base ?? null);
+  const drafts = useMemo(() => createDrafts(session?.drafts), [session]);
   const [view, setView] = useState<StudyView | null>(null);
   const [reading, setReading] = useState(false);
   const [fault, setFault] = useState<string | null>(null);
   const [picked, setPicked] = useState<readonly string[]>([]);
-  const [screen, setScreen] = useState(startScreen);
+  const [screen, setScreen] = useState(() => screenOf(opening));
   const engine = useMemo(createEngineClient, []);
   const workspace = history.present.value;
   const { study, files } = workspace;
@@ -95,21 +133,41 @@ export function WorkbenchProvider({ start, startScreen, children }: WorkbenchPro
     };
   }, [readingKey, files, engine]);
 
-  useEffect(() => {
-    if (workspace === EMPTY_WORKSPACE) return;
-    const timer = setTimeout(() => void keep(workspace), 400);
-    return () => clearTimeout(timer);
-  }, [workspace]);
+  const isEmpty = workspace === EMPTY_WORKSPACE;
+  const kept = useMemo(
+    () => (isEmpty ? null : { history, looks, base, drafts: {} }),
+    [isEmpty, history, looks, base],
+  );
+  const keeping = useKeeping(key, kept, drafts, session?.revision ?? 0);
+  useAddress(screen, workspace, setScreen, setHistory);
 
   const change = useCallback((update: (workspace: Workspace) => Workspace, what: string) => {
     setHistory((before) => commit(before, update(before.present.value), what));
   }, []);
   const startOver = useCallback(() => {
-    void forget();
+    void forget(key);
+    drafts.replace({});
+    setLooks([]);
     setHistory(startHistory(EMPTY_WORKSPACE));
     setPicked([]);
     setScreen('sources');
-  }, []);
+  }, [key, drafts]);
+  const look = useCallback(
+    (seen: Omit<Look, 'screen'>) => setLooks((before) => withLook(before, { ...seen, screen })),
+    [screen],
+  );
+  const settleBase = useCallback(
+    (take: 'file' | 'edits') => {
+      if (served === null) return;
+      if (take === 'file') setHistory((before) => commit(before, served.workspace, 'take the file'));
+      setBase(served.mark);
+    },
+    [served],
+  );
+  const edits = useMemo(
+    () => (served === null ? [] : [...history.past.slice(1), history.present].map(({ what }) => what)),
+    [served, history],
+  );
 
   const canUndo = history.past.length > 0;
   const canRedo = history.future.length > 0;
@@ -132,6 +190,14 @@ export function WorkbenchProvider({ start, startScreen, children }: WorkbenchPro
       screen,
       go: setScreen,
       startOver,
+      looks,
+      look,
+      drafts,
+      keeping,
+      served,
+      edits: history.past.length === 0 ? NO_EDITS : edits,
+      baseChanged: served !== null && base !== served.mark,
+      settleBase,
     }),
     [
       workspace,
@@ -147,7 +213,70 @@ export function WorkbenchProvider({ start, startScreen, children }: WorkbenchPro
       picked,
       screen,
       startOver,
+      looks,
+      look,
+      drafts,
+      keeping.state,
+      keeping.beside,
+      served,
+      edits,
+      history.past.length,
+      base,
+      settleBase,
     ],
   );
   return <Context value={workbench}>{children}</Context>;
+}
+
+const NO_EDITS: readonly string[] = [];
+
+/** The session as it was kept, with the questions of the address that was opened. */
+function startOf({ session }: Opening): History<Workspace> {
+  const history = session?.history ?? startHistory(EMPTY_WORKSPACE);
+  const asked = withAsks(history.present.value, readAddress(location.hash, SCREEN_IDS)?.asks ?? []);
+  if (history.present.value.study.sources.length === 0) return history;
+  return commit(history, asked, 'the question of the address');
+}
+
+function screenOf({ session }: Opening): string {
+  const named = readAddress(location.hash, SCREEN_IDS)?.screen;
+  if (named !== undefined) return named;
+  // Printed figures without any data: there is nothing to see on Sources.
+  const study = session?.history.present.value.study;
+  return study !== undefined && study.sources.length === 0 && study.analyses.length > 0
+    ? 'printed-figures'
+    : 'sources';
+}
+
+/** Keeps the location bar and the screen together, both ways: what is shown has an address, and Back goes there. */
+function useAddress(
+  screen: string,
+  workspace: Workspace,
+  setScreen: (screen: string) => void,
+  setHistory: (update: (history: History<Workspace>) => History<Workspace>) => void,
+): void {
+  const address = addressOf(screen, workspace.study.analyses);
+  // The first address is where one came in, and one that Back led to is there already: no steps of their own.
+  const arrived = useRef(true);
+  useEffect(() => {
+    const isArrival = arrived.current;
+    arrived.current = false;
+    if (location.hash === address) return;
+    if (isArrival) history.replaceState(null, '', address);
+    else history.pushState(null, '', address);
+  }, [address]);
+  useEffect(() => {
+    const onMove = () => {
+      const to: Address | null = readAddress(location.hash, SCREEN_IDS);
+      if (to === null) return;
+      arrived.current = true;
+      setScreen(to.screen);
+      setHistory((before) => {
+        const asked = withAsks(before.present.value, to.asks);
+        return commit(before, asked, 'the question of the address');
+      });
+    };
+    addEventListener('popstate', onMove);
+    return () => removeEventListener('popstate', onMove);
+  }, [setScreen, setHistory]);
 }

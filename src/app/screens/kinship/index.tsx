@@ -43,7 +43,7 @@ function KinshipScreen() {
   const quickly = useMemo<StudyAnalysis>(() => ({ ...(JSON.parse(key) as StudyAnalysis), ...QUICK }), [key]);
   const axesKey = JSON.stringify(aligned(savedAxes, saved, attributes));
   const axes = useMemo(() => JSON.parse(axesKey) as StudyAnalysis, [axesKey]);
-  const quick = useRun(quickly);
+  const quick = useRun(quickly, undefined, false);
   const full = useRun(draft === null ? saved : null, STILL);
   const grouping = full.current ? full : quick;
   const ordination = useRun(axes);

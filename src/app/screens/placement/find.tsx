@@ -1,4 +1,4 @@
-import { memo, useDeferredValue, useEffect, useMemo, useState } from 'react';
+import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import type { AnalysisResult } from '../../../study/results.ts';
 import { usePreviewed } from '../../engine/use-previewed.ts';
 import { isComparable, NOTHING_COMPARABLE } from '../../parts/attribute-options.ts';
@@ -9,7 +9,7 @@ import { PreviewNote } from '../../parts/run-status.tsx';
 import { FaultNote, Part, Said } from '../../parts/screen.tsx';
 import { Tables } from '../../parts/tables.tsx';
 import { Working } from '../../parts/working.tsx';
-import { useWorkbench } from '../../state/workbench.tsx';
+import { useDraft, useWorkbench } from '../../state/workbench.tsx';
 import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
 import { CompareFinds } from './compare-finds.tsx';
 import { FindForm, type FindTexts } from './find-form.tsx';
@@ -36,11 +36,17 @@ export function PlaceFind() {
   const placements = workspace.study.analyses.filter(({ kind }) => kind === 'placement');
   const [openId, setOpenId] = useState<string | null>(null);
   const saved = placements.find(({ id }) => id === openId) ?? placements[0] ?? NEW_FIND;
-  const [draft, setDraft] = useState<FindTexts | null>(null);
+  const [kept, setKept] = useDraft<FindTexts>(`find ${saved.id}`);
+  const draft = kept ?? null;
+  const setDraft = (texts: FindTexts | null) => setKept(texts ?? undefined);
   const [chosenLevel, setLevel] = useState<number | null>(null);
   const [labelsOf, setLabelsOf] = useState<string | null>(null);
   // A change of the saved find ends the draft
-  useEffect(() => setDraft(null), [saved]);
+  const before = useRef(saved);
+  useEffect(() => {
+    if (before.current.id === saved.id && before.current !== saved) setKept(undefined);
+    before.current = saved;
+  }, [saved, setKept]);
   const find = draft ?? ((saved.find ?? {}) as FindTexts);
   const key = JSON.stringify({ ...saved, find });
   const asked = useMemo(() => JSON.parse(key) as StudyAnalysis, [key]);

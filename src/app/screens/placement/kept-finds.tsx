@@ -1,7 +1,6 @@
-import { useState } from 'react';
 import { Button as AriaButton } from 'react-aria-components';
 import { Button, Entry } from '../../parts/controls.tsx';
-import { useWorkbench } from '../../state/workbench.tsx';
+import { useDraft, useWorkbench } from '../../state/workbench.tsx';
 import { type StudyAnalysis, withAnalysis, withoutAnalysis } from '../../state/workspace.ts';
 
 export interface KeptFindsProps {
@@ -71,6 +70,7 @@ function Name({ placement }: { placement: StudyAnalysis }) {
   const { change } = useWorkbench();
   return (
     <Rename
+      place={`name of ${placement.id}`}
       title={titleOf(placement)}
       onDone={(title) =>
         change((now) => withAnalysis(now, { ...placement, title }), `call the find “${title}”`)
@@ -79,8 +79,9 @@ function Name({ placement }: { placement: StudyAnalysis }) {
   );
 }
 
-function Rename({ title, onDone }: { title: string; onDone: (title: string) => void }) {
-  const [text, setText] = useState(title);
+function Rename({ place, title, onDone }: { place: string; title: string; onDone: (title: string) => void }) {
+  const [typed, setText] = useDraft<string>(place);
+  const text = typed ?? title;
   return (
     <Entry
       label="Name of the find"
@@ -88,8 +89,8 @@ function Rename({ title, onDone }: { title: string; onDone: (title: string) => v
       onChange={setText}
       onDone={() => {
         const next = text.trim();
-        if (next === '') setText(title);
-        else if (next !== title) onDone(next);
+        setText(undefined);
+        if (next !== '' && next !== title) onDone(next);
       }}
     />
   );

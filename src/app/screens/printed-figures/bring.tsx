@@ -12,6 +12,7 @@ import { claimsTemplate } from '../../../analyses/claims/reading/template.ts';
 import { bytesOf, download } from '../../files.ts';
 import { Button, Check, Choice } from '../../parts/controls.tsx';
 import { FaultNote } from '../../parts/screen.tsx';
+import { useDraft } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
 import { pastedTable } from './pasted-table.ts';
 import { PrintedTables, type ReadView } from './printed-tables.tsx';
@@ -142,7 +143,8 @@ export function tablesOf(open: StudyAnalysis | null): readonly TableSaid[] {
 
 /** A table copied out of a page or a spreadsheet. */
 function PasteTable({ onTable }: { onTable: (text: string) => void }) {
-  const [text, setText] = useState('');
+  const [typed, setText] = useDraft<string>('pasted table');
+  const text = typed ?? '';
   return (
     <details>
       <summary className="small">Paste a printed table</summary>
@@ -161,7 +163,7 @@ function PasteTable({ onTable }: { onTable: (text: string) => void }) {
             disabled={text.trim() === ''}
             onPress={() => {
               onTable(text);
-              setText('');
+              setText(undefined);
             }}
           >
             Take this table

@@ -9,6 +9,7 @@ import { download, fileStem } from '../../files.ts';
 import { textsOf } from '../../openings.ts';
 import { Button } from '../../parts/controls.tsx';
 import { saveFigure } from '../../parts/figure.tsx';
+import { NotKept } from '../../parts/keep-bar.tsx';
 import { plotlyText } from '../../parts/plotly.ts';
 import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
 import { Working } from '../../parts/working.tsx';
@@ -89,7 +90,10 @@ function TakeAwayScreen() {
     >
       <div className="parts away">
         <Part name="ask" title="The study">
-          <StudyForm />
+          <div className="stack wide">
+            <StudyForm />
+            <NotKept />
+          </div>
         </Part>
         <Part name="see" title="Files to save">
           <div className="stack wide">

@@ -1,15 +1,16 @@
-import { useState } from 'react';
 import { Entry } from '../../parts/controls.tsx';
 import { count } from '../../parts/numbers.ts';
-import { useWorkbench } from '../../state/workbench.tsx';
+import { useDraft, useWorkbench } from '../../state/workbench.tsx';
 import { withStudy } from '../../state/workspace.ts';
 
 /** Title and seed of the study, and what it holds. */
 export function StudyForm() {
   const { workspace, view, change } = useWorkbench();
   const { study } = workspace;
-  const [title, setTitle] = useState(study.title);
-  const [seed, setSeed] = useState(String(study.seed));
+  const [typedTitle, setTitle] = useDraft<string>('title of the study');
+  const [typedSeed, setSeed] = useDraft<string>('seed of the study');
+  const title = typedTitle ?? study.title;
+  const seed = typedSeed ?? String(study.seed);
   const seedValue = Number(seed);
   const seedFits = /^\d{1,9}$/.test(seed);
   return (
@@ -20,8 +21,9 @@ export function StudyForm() {
         onChange={setTitle}
         onDone={() => {
           const next = title.trim();
-          if (next === '') return setTitle(study.title);
-          if (next !== study.title) change((now) => withStudy(now, { title: next }), 'change the title');
+          setTitle(undefined);
+          if (next !== '' && next !== study.title)
+            change((now) => withStudy(now, { title: next }), 'change the title');
         }}
       />
       <Entry
@@ -35,8 +37,8 @@ export function StudyForm() {
             : 'A whole number without a sign, please.'
         }
         onDone={() => {
-          if (!seedFits) return setSeed(String(study.seed));
-          if (seedValue !== study.seed)
+          setSeed(undefined);
+          if (seedFits && seedValue !== study.seed)
             change((now) => withStudy(now, { seed: seedValue }), `seed ${seedValue}`);
         }}
       />
