@@ -14,7 +14,7 @@ export function KeepBar({ screen }: { readonly screen: string }) {
   if (look === undefined) return null;
   return (
     <section className="keep-bar sheet" aria-label="Keep what is seen">
-      <h2 className="part-name">Keep this finding</h2>
+      <p className="part-name">Keep this finding</p>
       <p>{look.answer}</p>
       <KeepForm look={look} place={`keep ${questionKey(look.analysis)}`} />
     </section>
