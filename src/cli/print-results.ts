@@ -1,6 +1,7 @@
 import type { ResultTable, TableCell } from '../analyses/contract.ts';
 import { printBehind, printCount, printList, printTurn } from '../analyses/phrasing.ts';
 import { columnHead, tablePrinter } from '../analyses/table-numbers.ts';
+import { greatest } from '../numerics/foundation/lists.ts';
 import type { AnalysisResult, Results } from '../study/results.ts';
 import type { Terminal } from './terminal.ts';
 import { columnsThatFit, tame, textTable, wrap } from './text-table.ts';
@@ -117,7 +118,7 @@ function narrowed(table: ResultTable, width: number): readonly PrintedColumn[] {
   const fits = (places: readonly number[]) =>
     columnsThatFit(
       places.map((place) =>
-        Math.max(printed[place].head.length, ...printed[place].cells.map((cell) => cell.length)),
+        Math.max(printed[place].head.length, greatest(printed[place].cells.map((cell) => cell.length))),
       ),
       places.map((place) => printed[place].isWords),
       width,

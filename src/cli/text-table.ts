@@ -1,3 +1,5 @@
+import { greatest } from '../numerics/foundation/lists.ts';
+
 export interface TextColumn {
   readonly head: string;
   /** Numbers stand right, words left. */
@@ -66,7 +68,7 @@ function wrapRow(
   columns: readonly TextColumn[],
 ): string[] {
   const cells = widths.map((size, place) => wrap(row[place] ?? '', size));
-  const height = Math.max(1, ...cells.map((cell) => cell.length));
+  const height = Math.max(1, greatest(cells.map((cell) => cell.length)));
   return Array.from({ length: height }, (_, line) =>
     cells.map((cell, place) => pad(cell[line] ?? '', widths[place], columns[place].align)).join(GAP),
   );

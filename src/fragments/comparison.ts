@@ -1,6 +1,7 @@
 import type { AttributeDefinition, Block, Register } from '../attributes/definition.ts';
 import { InputError } from '../errors.ts';
 import type { DissimilaritySpec, IntervalRule, Variable } from '../numerics/dissimilarity/variables.ts';
+import { append } from '../numerics/foundation/lists.ts';
 import { atCentre } from './accessors.ts';
 import { type NumberCoding, numberCoding } from './comparison-numbers.ts';
 import { type TermCoding, termCoding } from './comparison-terms.ts';
@@ -87,7 +88,7 @@ export function compareRecords(
             settings.skewed,
           )
         : termCoding(column, place, settings.ordinal, register);
-    notes.push(...made.notes);
+    append(notes, made.notes);
     if (made.variable === null) continue;
     attributes.push({ attribute, coding: made.coding });
     variables.push(made.variable);

@@ -1,4 +1,5 @@
 import type { Register } from '../attributes/definition.ts';
+import { greatest, least } from '../numerics/foundation/lists.ts';
 import { agreedTerm } from './item-terms.ts';
 import type { Column } from './table.ts';
 
@@ -17,8 +18,7 @@ export function contradictEachOther(column: Column, rows: readonly number[], reg
   const { block, derived } = column.attribute;
   const known = rows.filter((row) => !Number.isNaN(column.low[row]!));
   if (block === 'find' || derived || known.length < 2) return false;
-  const gap =
-    Math.max(...known.map((row) => column.low[row]!)) - Math.min(...known.map((row) => column.high[row]!));
-  const larger = Math.max(...known.map((row) => Math.abs(column.high[row]!)));
+  const gap = greatest(known.map((row) => column.low[row]!)) - least(known.map((row) => column.high[row]!));
+  const larger = greatest(known.map((row) => Math.abs(column.high[row]!)));
   return gap > TOLERANCE * larger;
 }

@@ -1,3 +1,5 @@
+import { greatest, least } from '../numerics/foundation/lists.ts';
+
 /** Between two grades of which one is meant: "semi-open or open". */
 export const EITHER = ' or ';
 
@@ -10,5 +12,5 @@ export function gradeSpan(
   if (own >= 0) return [own, own];
   const places = grade.split(EITHER).map((part) => scale.indexOf(part));
   if (places.length < 2 || places.includes(-1)) return null;
-  return [Math.min(...places), Math.max(...places)];
+  return [least(places), greatest(places)];
 }

@@ -1,3 +1,5 @@
+import { greatest, least } from '../numerics/foundation/lists.ts';
+
 /** A number known to lie between two ends; NaN ends stand for no number at all. */
 export type Interval = readonly [low: number, high: number];
 
@@ -26,7 +28,7 @@ export function product(a: Interval, b: Interval): Interval {
 /** Quotient of two intervals, the divisor above 0. */
 export function quotient(a: Interval, b: Interval): Interval {
   const ends = [a[0] / b[0], a[0] / b[1], a[1] / b[0], a[1] / b[1]].filter((end) => !Number.isNaN(end));
-  return ends.length === 0 ? NOTHING : [Math.min(...ends), Math.max(...ends)];
+  return ends.length === 0 ? NOTHING : [least(ends), greatest(ends)];
 }
 
 /** 0 times an open end is 0: an element without width covers nothing, however many there are. */

@@ -1,6 +1,7 @@
 import type { Register } from '../attributes/definition.ts';
 import { CELL_STATES, type CellState } from '../cells/reading.ts';
 import { quantile } from '../numerics/describing/quantile.ts';
+import { greatest, least } from '../numerics/foundation/lists.ts';
 import { midpoint } from './accessors.ts';
 import { contradictEachOther } from './contradiction.ts';
 import { agreedTerm } from './item-terms.ts';
@@ -112,8 +113,8 @@ function collapseNumbers(
       state[item] = stateWithoutValue(column, rows);
       return;
     }
-    low[item] = Math.min(...known.map((row) => column.low[row]));
-    high[item] = Math.max(...known.map((row) => column.high[row]));
+    low[item] = least(known.map((row) => column.low[row]));
+    high[item] = greatest(known.map((row) => column.high[row]));
     const middle = quantile(
       known.map((row) => midpoint(column, row)),
       0.5,
@@ -121,9 +122,9 @@ function collapseNumbers(
     const several =
       known.length > 1 || known.some((row) => !Number.isNaN(column.centre?.[row] ?? Number.NaN));
     if (several && typeof middle === 'number') centre[item] = middle;
-    step[item] = Math.max(...known.map((row) => column.step[row]));
+    step[item] = greatest(known.map((row) => column.step[row]));
     // One approximate reading makes the whole approximate: measured is 0, approximate 1.
-    state[item] = Math.max(...known.map((row) => column.state[row]));
+    state[item] = greatest(known.map((row) => column.state[row]));
     const listed = known.flatMap((row) => column.readings.get(row) ?? []);
     if (listed.length > 0) readings.set(item, listed);
     if (contradictEachOther(column, known, register)) items++;
@@ -154,7 +155,7 @@ function collapseTerms(
     if (!levels.includes(term)) levels.push(term);
     codes[item] = levels.indexOf(term);
     const own = rows.filter((row) => column.codes[row] >= 0).map((row) => column.state[row]);
-    state[item] = Math.min(...own);
+    state[item] = least(own);
   });
   const derived = collapseDerived(column, groups);
   return { collapsed: { ...column, ...derived, levels, codes, state, certainty, raw }, items };

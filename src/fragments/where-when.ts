@@ -1,6 +1,7 @@
 import { quantileSorted, sortedValues } from '../numerics/describing/quantile.ts';
 import type { Condensed } from '../numerics/dissimilarity/condensed.ts';
 import { chordDistance } from '../numerics/dissimilarity/great-circle.ts';
+import { greatest, least } from '../numerics/foundation/lists.ts';
 import type { Unavailable } from '../numerics/foundation/unavailable.ts';
 import { midpoint } from './accessors.ts';
 import type { CrossedTable } from './crossed-table.ts';
@@ -79,8 +80,8 @@ function spanOf(dates: NumericColumn, rows: readonly number[]): Span | null {
   const middle = medianOf(dates, dated);
   if (middle === null) return null;
   return {
-    from: Math.min(...dated.map((row) => dates.low[row])),
-    to: Math.max(...dated.map((row) => dates.high[row])),
+    from: least(dated.map((row) => dates.low[row])),
+    to: greatest(dated.map((row) => dates.high[row])),
     middle,
   };
 }

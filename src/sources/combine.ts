@@ -1,5 +1,6 @@
 import type { Register } from '../attributes/definition.ts';
 import type { Column, FragmentTable } from '../fragments/table.ts';
+import { append } from '../numerics/foundation/lists.ts';
 import { assemblageName, nameIn } from './assemble.ts';
 import { stackColumns } from './combine/columns.ts';
 import { applyDecisions, pairKey } from './combine/decide.ts';
@@ -50,13 +51,16 @@ export function combineSources(
   for (const reading of joinOrder(readings.filter(({ role }) => role === 'assemblages'))) {
     const joined = joinAssemblages(table, reading);
     table = withColumns(table, joined.columns, register);
-    unmatched.push(...joined.unmatched);
-    ledger.push(...joined.ledger, ...joined.unmatched.map(unmatchedEntry));
+    append(unmatched, joined.unmatched);
+    append(ledger, [...joined.ledger, ...joined.unmatched.map(unmatchedEntry)]);
   }
   const duplicates = likelyDuplicates(table, ownNames(table, fragments)).filter(
     ({ rows }) => !decided.settled.has(pairKey(table, rows[0], rows[1])),
   );
-  ledger.push(...duplicates.map((pair) => duplicateEntry(table, pair)));
+  append(
+    ledger,
+    duplicates.map((pair) => duplicateEntry(table, pair)),
+  );
   const { faults, setAside } = decided;
   return { table, ledger, unmatched, duplicates, faults, setAside };
 }

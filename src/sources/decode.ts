@@ -1,4 +1,5 @@
 import { InputError } from '../errors.ts';
+import { append } from '../numerics/foundation/lists.ts';
 import type { Encoding } from './source-reading.ts';
 import { decodeWindows1252 } from './windows-1252.ts';
 
@@ -49,7 +50,7 @@ export function decodeBytes(bytes: Uint8Array, name: string, forced?: Encoding):
   if (text.includes('\uFFFD')) {
     remarks.push('some characters could not be decoded and show as \uFFFD: check the encoding');
   }
-  if (encoding === 'windows-1252') remarks.push(...doubtsOfWindows1252(bytes));
+  if (encoding === 'windows-1252') append(remarks, doubtsOfWindows1252(bytes));
   if (/Ã[\u0080-\u00BF€‚ƒ„…†‡ˆ‰Š‹Œ‘’“”•–—˜™š›œž¼¤¶Ÿ]/.test(text)) {
     remarks.push('letters such as "Ã¼" suggest that the text was decoded wrongly before it was saved');
   }

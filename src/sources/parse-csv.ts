@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
 import { InputError } from '../errors.ts';
+import { greatest } from '../numerics/foundation/lists.ts';
 import type { Delimiter } from './source-reading.ts';
 import { partLeniently } from './stray-quotes.ts';
 
@@ -114,7 +115,7 @@ function escapeLoneMarks(text: string, sign: Delimiter): string {
 function evenness(grid: readonly (readonly string[])[]): number {
   const widths = new Map<number, number>();
   for (const row of grid) widths.set(row.length, (widths.get(row.length) ?? 0) + 1);
-  return Math.max(0, ...widths.values()) / Math.max(1, grid.length);
+  return Math.max(0, greatest(widths.values())) / Math.max(1, grid.length);
 }
 
 interface LineEnds {

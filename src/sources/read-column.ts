@@ -3,6 +3,7 @@ import type { CellContext } from '../cells/context.ts';
 import { readCell } from '../cells/read-cell.ts';
 import { CELL_STATES, CERTAINTIES, type CellState, type Note, type Reading } from '../cells/reading.ts';
 import type { Column, NumericColumn, TermColumn, TextColumn } from '../fragments/table.ts';
+import { append } from '../numerics/foundation/lists.ts';
 import { READING_JOINT } from './layout/long-form.ts';
 import { describeReading, enter, type Ledger, summariseNotes } from './ledger.ts';
 import { nothingTeller } from './says-nothing.ts';
@@ -172,7 +173,7 @@ function readSeveral(text: string, attribute: AttributeDefinition, context: Cell
       if (reading.kind !== 'numeric') continue;
       low = Math.min(low, reading.low);
       high = Math.max(high, reading.high);
-      readings.push(...(reading.readings ?? [middle(reading.low, reading.high)]));
+      append(readings, reading.readings ?? [middle(reading.low, reading.high)]);
     }
     const approximate = numbers.some((reading) => reading.state === 'approximate');
     return {

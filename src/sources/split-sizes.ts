@@ -5,6 +5,7 @@ import { severalPieces } from '../cells/several-pieces.ts';
 import { type SizeWords, sizeWords } from '../cells/size-words.ts';
 import { type Split, splitCell } from '../cells/split-cell.ts';
 import { convert, knownUnit, unitDimension } from '../cells/units.ts';
+import { greatest } from '../numerics/foundation/lists.ts';
 import type { SourceProfile } from './profile.ts';
 
 /** Cells that hold the sizes of a find: of one piece, or of several. */
@@ -80,7 +81,7 @@ function largest(splits: readonly Split[], context: CellContext): number {
   const areas = splits.map(({ parts }) =>
     parts.slice(0, 2).reduce((area, part) => area * sizeOf(part, context), 1),
   );
-  return areas.indexOf(Math.max(...areas));
+  return areas.indexOf(greatest(areas));
 }
 
 /** Upper end of one size in mm; in whatever unit the column has where the part names none. */

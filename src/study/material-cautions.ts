@@ -1,4 +1,5 @@
 import type { FragmentTable } from '../fragments/table.ts';
+import { append } from '../numerics/foundation/lists.ts';
 import { conventionCautions } from './convention-cautions.ts';
 import type { Restriction } from './restrict.ts';
 
@@ -19,7 +20,7 @@ export function materialCautions(
         'Neither appears by name or place in comparanda, maps, tables, exports or this report.',
     );
   }
-  cautions.push(...conventionCautions(table));
+  append(cautions, conventionCautions(table));
   const states = termsOf(table, 'preservation');
   if (states.size > 0 || has(table, 'structure') || has(table, 'fibre')) {
     cautions.push(

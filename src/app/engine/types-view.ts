@@ -4,6 +4,7 @@ import { parseTypology } from '../../analyses/typology/parse.ts';
 import { describeRule, ruleAnswer } from '../../analyses/typology/rules.ts';
 import { cutsOf } from '../../analyses/typology/split.ts';
 import { InputError } from '../../errors.ts';
+import { greatest, least } from '../../numerics/foundation/lists.ts';
 import type { Prepared } from '../../study/prepare.ts';
 import type { TypesView } from './protocol.ts';
 
@@ -47,9 +48,7 @@ export function typesView({ records, register }: Prepared, text: string, file: s
         );
         if (ends.length === 0) return [];
         const { label, unit } = column.attribute;
-        return [
-          { attribute, label, unit: unit ?? '', cuts, least: Math.min(...ends), most: Math.max(...ends) },
-        ];
+        return [{ attribute, label, unit: unit ?? '', cuts, least: least(ends), most: greatest(ends) }];
       }),
     };
   } catch (fault) {

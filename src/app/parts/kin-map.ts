@@ -11,6 +11,7 @@ import {
   MOST_KINDS,
   passiveMarker,
 } from '../../analyses/figure-style.ts';
+import { append } from '../../numerics/foundation/lists.ts';
 import { count } from './numbers.ts';
 
 /** The map of kin: records as points on two axes, told apart by shape and colour. */
@@ -108,7 +109,7 @@ export function kinMap(request: MapRequest): Figure {
     const members = points.filter((point) => point.kind === kind);
     both(kind, members, kindMarker(style, 9), passiveMarker(style, 9));
   }
-  data.push(...hollows);
+  append(data, hollows);
   const ringed = points.filter((point) => chosen.has(point.id));
   if (ringed.length > 0)
     data.push({

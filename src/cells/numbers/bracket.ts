@@ -1,3 +1,4 @@
+import { append } from '../../numerics/foundation/lists.ts';
 import { flagged, readAs } from '../notes.ts';
 import type { Note } from '../reading.ts';
 import { unitDimension } from '../units.ts';
@@ -55,7 +56,7 @@ function rareUpperEnd(cursor: Cursor, draft: Draft): void {
   draft.high = Math.max(draft.high, end.value);
   draft.low = Math.min(draft.low, end.value);
   draft.interval = true;
-  draft.notes.push(...end.notes, flagged('rare-end', 'an end in brackets is taken into the range'));
+  append(draft.notes, [...end.notes, flagged('rare-end', 'an end in brackets is taken into the range')]);
 }
 
 /** "3 (max. 5)": a bound beside a value stretches it. */
@@ -84,7 +85,10 @@ function join(draft: Draft, inner: Measure): boolean {
   if (draft.unit === undefined && inner.unit !== undefined && !draft.interval && inner.low !== draft.low)
     return true;
   draft.unit ??= inner.unit;
-  draft.notes.push(...inner.notes.filter(({ rule }) => rule !== 'range'));
+  append(
+    draft.notes,
+    inner.notes.filter(({ rule }) => rule !== 'range'),
+  );
   if (draft.open !== undefined) return true;
   const point = inner.low === inner.high;
   if (draft.interval) {

@@ -1,3 +1,4 @@
+import { append } from '../../numerics/foundation/lists.ts';
 import { flagged, readAs } from '../notes.ts';
 import type { Note } from '../reading.ts';
 import { knownUnit, unitDimension } from '../units.ts';
@@ -43,7 +44,7 @@ export function takeEnclosed(cursor: Cursor, draft: Draft): Note | null {
   const unit = knownUnit(`per ${length.value} ${length.unit}`);
   if (unit === null) return misread(cursor, start);
   draft.unit = unit;
-  draft.notes.push(...length.notes);
+  append(draft.notes, length.notes);
   if (rate) return null;
   if (spaces) {
     draft.notes.push(readAs('spaces-counted', `spaces counted over ${length.value} ${length.unit}`));

@@ -1,3 +1,4 @@
+import { append } from '../../numerics/foundation/lists.ts';
 import { flagged, readAs } from '../notes.ts';
 import type { Note } from '../reading.ts';
 import { type Draft, misread } from './draft.ts';
@@ -21,10 +22,10 @@ export function plusMinus(cursor: Cursor, draft: Draft): Note | null {
   draft.high += same.value;
   draft.unit ??= same.unit;
   draft.interval = true;
-  draft.notes.push(
+  append(draft.notes, [
     ...same.notes,
     flagged('plus-minus', '± read as half a range; it may be a standard deviation instead'),
-  );
+  ]);
   return null;
 }
 
@@ -62,7 +63,7 @@ export function range(cursor: Cursor, draft: Draft, between: boolean): Note | nu
   draft.high = Math.max(draft.high, same.value);
   draft.step = Math.min(draft.step, same.step);
   draft.unit ??= same.unit;
-  draft.notes.push(...same.notes, linkNote(link, between, same.value < first.value));
+  append(draft.notes, [...same.notes, linkNote(link, between, same.value < first.value)]);
   return null;
 }
 

@@ -1,3 +1,4 @@
+import { append } from '../../numerics/foundation/lists.ts';
 import { flagged, notUnderstood, readAs } from '../notes.ts';
 import type { Note } from '../reading.ts';
 import { bracket } from './bracket.ts';
@@ -34,7 +35,7 @@ export function readSegment(cursor: Cursor): Measure | Note {
   draft.high = first.value;
   draft.step = first.step;
   draft.unit = first.unit;
-  draft.notes.push(...first.notes);
+  append(draft.notes, first.notes);
   while (peek(cursor) !== undefined && !isSign(peek(cursor), ',', ';', ')')) {
     const failure = takeAfter(cursor, draft, between);
     if (failure !== null) return failure;
@@ -163,7 +164,7 @@ function rareLowerEnd(cursor: Cursor, draft: Draft): boolean {
   if (!Number.isNaN(draft.low)) return false;
   draft.low = value.value;
   draft.interval = false;
-  draft.notes.push(...value.notes, flagged('rare-end', 'an end in brackets is taken into the range'));
+  append(draft.notes, [...value.notes, flagged('rare-end', 'an end in brackets is taken into the range')]);
   cursor.at += 4;
   return true;
 }

@@ -1,4 +1,5 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
+import { append, greatest, least } from '../../numerics/foundation/lists.ts';
 import { lowered } from '../certainty.ts';
 import { type CellContext, DEFAULT_CIRCA } from '../context.ts';
 import { distinct, emptyNumeric, flagged, notUnderstood, readAs } from '../notes.ts';
@@ -48,8 +49,8 @@ export function settle(
     if ('rule' in turned) return emptyNumeric('not-observed', [turned]);
     settled.push(turned);
   }
-  const low = Math.min(...settled.map((one) => one.low));
-  const high = Math.max(...settled.map((one) => one.high));
+  const low = least(settled.map((one) => one.low));
+  const high = greatest(settled.map((one) => one.high));
   if (Number.isNaN(low) || low === Number.POSITIVE_INFINITY || high === Number.NEGATIVE_INFINITY) {
     return emptyNumeric('not-observed', [notUnderstood('no-finite-value', 'the text gives no finite value')]);
   }
@@ -64,8 +65,8 @@ export function settle(
   const steps = settled.map((one) => one.step).filter((step) => step > 0 && Number.isFinite(step));
   const about = chosen.some((statement) => statement.about);
   if (about) notes.push(readAs('about', 'said to be approximate; widened on either side'));
-  notes.push(...sizeNotes(low, high, attribute));
-  const doubted = doubt + Math.max(0, ...statements.map((statement) => statement.doubt));
+  append(notes, sizeNotes(low, high, attribute));
+  const doubted = doubt + Math.max(0, greatest(statements.map((statement) => statement.doubt)));
   if (doubted > doubt) notes.push(flagged('uncertain', 'marked as uncertain (?)'));
   return {
     kind: 'numeric',
@@ -73,7 +74,7 @@ export function settle(
     high,
     state: about ? 'approximate' : 'measured',
     ...(points ? { readings: settled.map((one) => one.low) } : {}),
-    ...(steps.length > 0 ? { step: Math.min(...steps) } : {}),
+    ...(steps.length > 0 ? { step: least(steps) } : {}),
     ...(doubted > 0 ? { certainty: lowered('certain', doubted) } : {}),
     notes: distinct(notes),
   };
@@ -119,10 +120,10 @@ function bounded(statements: readonly Measure[], notes: Note[]): readonly Measur
   return [
     {
       ...rest,
-      low: openSide === 'high' ? Number.NEGATIVE_INFINITY : Math.min(...ends),
-      high: openSide === 'low' ? Number.POSITIVE_INFINITY : Math.max(...ends),
+      low: openSide === 'high' ? Number.NEGATIVE_INFINITY : least(ends),
+      high: openSide === 'low' ? Number.POSITIVE_INFINITY : greatest(ends),
       about: statements.some(({ about }) => about),
-      step: Math.min(...statements.map(({ step }) => step)),
+      step: least(statements.map(({ step }) => step)),
       ...(openSide === undefined ? {} : { open: openSide }),
       ...(unit === undefined ? {} : { unit }),
     },

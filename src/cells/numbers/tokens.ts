@@ -1,3 +1,4 @@
+import { append } from '../../numerics/foundation/lists.ts';
 import { alternation } from '../text.ts';
 import { COUNTED, knownUnit } from '../units.ts';
 import { PER_WORDS, UNITS } from '../units-table.ts';
@@ -43,7 +44,7 @@ export function tokenize(folded: string, decimal: ',' | '.', counting: boolean):
       phraseAt(match, tokens, folded, at) ??
       signAt(folded, at, tight) ??
       otherAt(match, folded, at, tight);
-    tokens.push(...found.tokens);
+    append(tokens, found.tokens);
     at += found.length;
   }
   return tokens;

@@ -1,5 +1,6 @@
 import { tangentOfDegrees } from '../../numerics/foundation/angles.ts';
 import { ln } from '../../numerics/foundation/elementary.ts';
+import { greatest, least } from '../../numerics/foundation/lists.ts';
 import { difference, type Interval, product, quotient, tenOver } from '../intervals.ts';
 
 /** Formulas of derived measures on intervals; every result holds each value that the readings allow. */
@@ -32,7 +33,7 @@ export const logarithm: Formula = ([low, high]) => [ln(low), ln(high)];
 export const larger: Formula = (a, b) => {
   const [low, high] = quotient(a, b);
   const ends = [low, high, 1 / low, 1 / high];
-  return [low <= 1 && high >= 1 ? 1 : Math.min(...ends.filter((end) => end >= 1)), Math.max(...ends)];
+  return [low <= 1 && high >= 1 ? 1 : least(ends.filter((end) => end >= 1)), greatest(ends)];
 };
 
 /** Width over spacing, w d / 10, of elements as wide as `width` at so many per cm. Peirce 1937, J. Text. Inst. 28:T45. */

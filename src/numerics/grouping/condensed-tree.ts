@@ -1,3 +1,4 @@
+import { append } from '../foundation/lists.ts';
 import type { MergeTree } from './tree.ts';
 
 export interface DensityGrouping {
@@ -116,6 +117,6 @@ function choose(clusters: readonly Cluster[]): number[] {
 
 function below(clusters: readonly Cluster[], top: number): number[] {
   const list = [top];
-  for (let next = 0; next < list.length; next++) list.push(...clusters[list[next]].children);
+  for (let next = 0; next < list.length; next++) append(list, clusters[list[next]].children);
   return list;
 }

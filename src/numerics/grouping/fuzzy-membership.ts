@@ -1,5 +1,6 @@
 import { type Condensed, dissimilarityAt } from '../dissimilarity/condensed.ts';
 import { pow } from '../foundation/elementary.ts';
+import { least } from '../foundation/lists.ts';
 
 /**
  * How much does each record belong to each medoid's group, when it may belong to several?
@@ -19,11 +20,11 @@ export function fuzzyMembership(matrix: Condensed, medoids: ArrayLike<number>, e
   const membership = new Float64Array(n * k);
   for (let i = 0; i < n; i++) {
     const distances = Array.from(medoids, (medoid) => dissimilarityAt(matrix, i, medoid));
-    const least = Math.min(...distances);
+    const nearest = least(distances);
     // Relative to the least one, so that no power overflows.
     const weights = distances.map((distance) => {
-      if (least === 0) return distance === 0 ? 1 : 0;
-      return pow(least / distance, 1 / (exponent - 1));
+      if (nearest === 0) return distance === 0 ? 1 : 0;
+      return pow(nearest / distance, 1 / (exponent - 1));
     });
     const total = weights.reduce((sum, weight) => sum + weight, 0);
     for (let group = 0; group < k; group++) membership[i * k + group] = weights[group] / total;

@@ -1,5 +1,6 @@
 import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import { exp, ln } from '../foundation/elementary.ts';
+import { greatest, least } from '../foundation/lists.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
 
 export interface Discriminant {
@@ -25,7 +26,7 @@ export function discriminant(
   fold?: ArrayLike<number>,
 ): Discriminant | Unavailable {
   const n = records.length;
-  const k = Math.max(...Array.from(labels)) + 1;
+  const k = greatest(Array.from(labels)) + 1;
   const shares = Array.from(
     { length: k },
     (_, label) => Array.from(labels).filter((own) => own === label).length / n,
@@ -46,7 +47,7 @@ export function discriminant(
   }
   return {
     posterior,
-    predicted: Int32Array.from(posterior, (chances) => chances.indexOf(Math.max(...chances))),
+    predicted: Int32Array.from(posterior, (chances) => chances.indexOf(greatest(chances))),
   };
 }
 
@@ -83,10 +84,10 @@ function learnRule(
           );
   });
   const factor = new CholeskyDecomposition(pooled);
-  const scale = Math.max(...pooled.diagonal());
+  const scale = greatest(pooled.diagonal());
   if (
     !factor.isPositiveDefinite() ||
-    Math.min(...factor.lowerTriangularMatrix.diagonal()) <= 1e-8 * Math.sqrt(scale)
+    least(factor.lowerTriangularMatrix.diagonal()) <= 1e-8 * Math.sqrt(scale)
   )
     return { why: 'the attributes determine one another' };
   const directions = factor.solve(new Matrix(means).transpose());
@@ -98,7 +99,7 @@ function learnRule(
     const scores = offsets.map((offset, label) =>
       record.reduce((sum, value, column) => sum + value * directions.get(column, label), offset),
     );
-    const top = Math.max(...scores);
+    const top = greatest(scores);
     const weights = scores.map((score) => exp(score - top));
     const total = weights.reduce((sum, weight) => sum + weight, 0);
     return weights.map((weight) => weight / total);

@@ -1,4 +1,5 @@
 import { ln } from '../foundation/elementary.ts';
+import { greatest, least } from '../foundation/lists.ts';
 import { exactly, minus, over, type Range, size, square, times, total } from './range.ts';
 
 /**
@@ -24,7 +25,7 @@ export function shannonRange(shares: readonly Range[]): Range {
       const { low, high } = within01(share);
       const ends = [term(low), term(high)];
       const peak = low <= PEAK && high >= PEAK ? [term(PEAK)] : [];
-      return { low: Math.min(...ends), high: Math.max(...ends, ...peak) };
+      return { low: least(ends), high: Math.max(greatest(ends), greatest(peak)) };
     }),
   );
 }

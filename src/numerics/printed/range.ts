@@ -1,3 +1,4 @@
+import { greatest, least } from '../foundation/lists.ts';
 import { numberOf, type PrintedNumber } from './printed-number.ts';
 
 /**
@@ -49,7 +50,7 @@ export function minus(a: Range, b: Range): Range {
 
 export function times(a: Range, b: Range): Range {
   const ends = [a.low * b.low, a.low * b.high, a.high * b.low, a.high * b.high].map(noughtTimesInfinity);
-  return { low: Math.min(...ends), high: Math.max(...ends) };
+  return { low: least(ends), high: greatest(ends) };
 }
 
 /** Unbounded where the divisor may be 0. */
@@ -60,7 +61,7 @@ export function over(a: Range, b: Range): Range {
 
 export function size(a: Range): Range {
   const ends = [Math.abs(a.low), Math.abs(a.high)];
-  return { low: a.low <= 0 && a.high >= 0 ? 0 : Math.min(...ends), high: Math.max(...ends) };
+  return { low: a.low <= 0 && a.high >= 0 ? 0 : least(ends), high: greatest(ends) };
 }
 
 export function square(a: Range): Range {

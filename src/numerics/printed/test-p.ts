@@ -4,6 +4,7 @@ import {
   normalTwoSided,
   studentTwoSided,
 } from '../foundation/distributions.ts';
+import { greatest, least } from '../foundation/lists.ts';
 import { type Range, size } from './range.ts';
 
 /** Tests whose p follows from the printed statistic and its degrees of freedom. */
@@ -24,7 +25,7 @@ export function pRange(test: TabledTest, statistic: Range, df: readonly Range[])
   );
   const strongest = pairs.map(([one, two]) => pOf(test, farEnd(test, statistic), one, two));
   const weakest = pairs.map(([one, two]) => pOf(test, nearEnd(test, statistic), one, two));
-  return { low: Math.min(...strongest), high: Math.max(...weakest) };
+  return { low: least(strongest), high: greatest(weakest) };
 }
 
 function ends(df: Range | undefined): readonly (number | undefined)[] {

@@ -1,5 +1,6 @@
 import { chiSquaredUpper } from '../foundation/distributions.ts';
 import { ln } from '../foundation/elementary.ts';
+import { least } from '../foundation/lists.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
 
 /** A table of counts: rows by columns, whole numbers from 0. */
@@ -55,7 +56,7 @@ export function association(table: CountTable): Association | Unavailable {
     g,
     gP: chiSquaredUpper(g, df),
     n,
-    smallestExpected: Math.min(...expected.flat()),
+    smallestExpected: least(expected.flat()),
     cramersV: Math.sqrt(chiSquared / n / Math.min(rows.length - 1, columns.length - 1)),
     cramersVCorrected: correctedV(chiSquared, n, rows.length, columns.length),
     expected,

@@ -1,4 +1,5 @@
 import { type Condensed, dissimilarityAt } from '../dissimilarity/condensed.ts';
+import { greatest } from '../foundation/lists.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
 import { type PermutationOptions, type PermutationTest, permutationTest } from '../resampling/permutation.ts';
 import { oneWayAnova } from './analysis-of-variance.ts';
@@ -17,7 +18,7 @@ export interface DispersionTest extends PermutationTest {
  */
 export function centroidDistances(dissimilarity: Condensed, labels: ArrayLike<number>): Float64Array {
   const { n } = dissimilarity;
-  const k = Math.max(...Array.from(labels)) + 1;
+  const k = greatest(Array.from(labels)) + 1;
   const members = Array.from({ length: k }, (_, label) =>
     Array.from({ length: n }, (__, i) => i).filter((i) => labels[i] === label),
   );
@@ -50,7 +51,7 @@ export function dispersionTest(
   options: PermutationOptions,
 ): DispersionTest | Unavailable {
   if (dissimilarity.values.some(Number.isNaN)) return { why: 'some pairs cannot be compared' };
-  const k = Math.max(...Array.from(labels)) + 1;
+  const k = greatest(Array.from(labels)) + 1;
   const distances = centroidDistances(dissimilarity, labels);
   const split = (dealt: ArrayLike<number>) =>
     Array.from({ length: k }, (_, label) => Array.from(distances).filter((__, i) => dealt[i] === label));

@@ -1,4 +1,5 @@
 import { type Condensed, condensedIndex } from '../dissimilarity/condensed.ts';
+import { greatest } from '../foundation/lists.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
 import { type PermutationOptions, type PermutationTest, permutationTest } from '../resampling/permutation.ts';
 
@@ -26,7 +27,7 @@ export function permanova(
   options: PermutationOptions,
 ): PermutationalAnova | Unavailable {
   const { n } = dissimilarity;
-  const k = Math.max(...Array.from(labels)) + 1;
+  const k = greatest(Array.from(labels)) + 1;
   const refusal = whyNot(dissimilarity, labels, k);
   if (refusal) return refusal;
   const squares = squareMatrix(dissimilarity);
@@ -82,7 +83,7 @@ export function similarityAnalysis(
   options: PermutationOptions,
 ): SimilarityAnalysis | Unavailable {
   const { n, values } = ranks;
-  const k = Math.max(...Array.from(labels)) + 1;
+  const k = greatest(Array.from(labels)) + 1;
   const refusal = whyNot(ranks, labels, k);
   if (refusal) return refusal;
   const difference = (dealt: ArrayLike<number>) => {

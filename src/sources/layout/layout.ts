@@ -1,4 +1,5 @@
 import type { Register } from '../../attributes/definition.ts';
+import { append } from '../../numerics/foundation/lists.ts';
 import type { LayoutRule, LongForm } from '../profile.ts';
 import type { Fault, RowSetAside } from '../source-reading.ts';
 import { filledCells } from './cell-shapes.ts';
@@ -66,8 +67,9 @@ export function layOut(
   for (let at = 0; at < Math.max(0, header.start); at++) {
     setAside.push({ row: at + 1, reason: isEmpty(turned[at]!) ? 'empty row' : 'above the header' });
   }
-  setAside.push(
-    ...rowsToSetAside(
+  append(
+    setAside,
+    rowsToSetAside(
       turned,
       Math.max(start, 0),
       lower,
@@ -80,7 +82,7 @@ export function layOut(
   const records: number[] = [];
   for (let at = Math.max(start, 0); at < turned.length; at++) if (!excluded.has(at)) records.push(at);
   const mended = mendRaggedRows(turned, records, texts, lower, name, rule.raggedRows);
-  setAside.push(...mended.setAside);
+  append(setAside, mended.setAside);
   const named = nameColumns(
     mended.headers,
     mended.lower,

@@ -1,3 +1,4 @@
+import { append, greatest } from '../../numerics/foundation/lists.ts';
 import type { Fault, RowSetAside } from '../source-reading.ts';
 import { filledCells, isBlank } from './cell-shapes.ts';
 import type { LayoutRemark } from './layout.ts';
@@ -36,9 +37,12 @@ export function mendRaggedRows(
   const widths = records.map((at) => usedWidth(grid[at]!));
   if (headers.length === 0) {
     const width = widths.reduce((most, used) => Math.max(most, used), 0);
-    result.headers.push(...Array.from({ length: width }, () => ''));
-    result.lower.push(...result.headers);
-    result.records.push(...records);
+    append(
+      result.headers,
+      Array.from({ length: width }, () => ''),
+    );
+    append(result.lower, result.headers);
+    append(result.records, records);
     return result;
   }
   widenHeader(grid, records, widths, result);
@@ -106,7 +110,7 @@ function widenHeader(
   if (wider === 0) return;
   const exactlyOne = records.every((at) => grid[at]!.length === before + 1);
   if (!exactlyOne && wider < 0.8 * widths.length) return;
-  const most = exactlyOne ? before + 1 : Math.max(...widths);
+  const most = exactlyOne ? before + 1 : greatest(widths);
   const first = records.map((at) => grid[at]![0]!.trim());
   const rowNames =
     exactlyOne &&

@@ -1,4 +1,5 @@
 import type { Register } from '../../attributes/definition.ts';
+import { greatest } from '../../numerics/foundation/lists.ts';
 import { countKnown, filledCells } from './cell-shapes.ts';
 
 type Grid = readonly (readonly string[])[];
@@ -27,8 +28,8 @@ export function isTransposed(grid: Grid, register: Register): boolean {
   const telling = [...new Set(first)].filter((text) => text.replace(/[^\p{L}]/gu, '').length > 2);
   const down = countKnown(telling, register);
   if (down < 3 || down < 0.5 * first.length) return false;
-  const across = Math.max(
-    ...grid.slice(0, 10).map((row) => countKnown(row.slice(0, MOST_ATTRIBUTES), register)),
+  const across = greatest(
+    grid.slice(0, 10).map((row) => countKnown(row.slice(0, MOST_ATTRIBUTES), register)),
   );
   return down > 2 * across;
 }

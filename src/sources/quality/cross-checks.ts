@@ -7,6 +7,7 @@ import { type Interval, isNothing } from '../../fragments/intervals.ts';
 import { isMissing, stateAt } from '../../fragments/missing.ts';
 import { DEFAULT_THRESHOLDS } from '../../fragments/spacing-class.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
+import { greatest } from '../../numerics/foundation/lists.ts';
 import { countedOver } from '../counted-over.ts';
 import { inWords } from '../ledger.ts';
 
@@ -103,7 +104,7 @@ function longestSide(
   number: Row['number'],
 ): { readonly most: number; readonly of: readonly string[] } | null {
   const sides = (['length', 'width'] as const).filter((id) => !isNothing(number(id)));
-  const most = Math.max(...sides.map((id) => number(id)[1]));
+  const most = greatest(sides.map((id) => number(id)[1]));
   // One side alone may be the shorter one.
   return sides.includes('length') && Number.isFinite(most) ? { most, of: sides } : null;
 }

@@ -1,6 +1,7 @@
 import { midpoint } from '../../fragments/accessors.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { quantile } from '../../numerics/describing/quantile.ts';
+import { append } from '../../numerics/foundation/lists.ts';
 import { adjustP } from '../../numerics/tests/adjust.ts';
 import { mannWhitney } from '../../numerics/tests/mann-whitney.ts';
 import { nameIn } from '../assemble.ts';
@@ -47,7 +48,7 @@ export function recorderDifferences(table: FragmentTable): RecorderDifference[] 
         const items = within(names, name, () => new Map<string, number[]>());
         within(items, table.item[row]!, () => [] as number[]).push(value);
       }
-      for (const [assemblage, names] of groups) all.push(...compare(by, attribute, assemblage, names));
+      for (const [assemblage, names] of groups) append(all, compare(by, attribute, assemblage, names));
     }
   }
   const adjusted = adjustP(

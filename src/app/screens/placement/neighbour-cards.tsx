@@ -1,4 +1,5 @@
 import { Button } from 'react-aria-components';
+import { greatest } from '../../../numerics/foundation/lists.ts';
 import { Fringe } from '../../parts/fringe.tsx';
 import { useLabels } from '../../parts/use-labels.ts';
 import type { Neighbour } from './placement-answer.ts';
@@ -18,7 +19,7 @@ export function NeighbourCards({ neighbours, picked, onPick }: NeighbourCardsPro
   const rows = new Map(labels?.ids.map((id, row) => [id, row]));
   const most = Math.max(
     0.05,
-    ...neighbours.flatMap(({ blocks }) => BLOCKS.map((block) => blocks[block] ?? 0)),
+    greatest(neighbours.flatMap(({ blocks }) => BLOCKS.map((block) => blocks[block] ?? 0))),
   );
   return (
     <ol className="cards">

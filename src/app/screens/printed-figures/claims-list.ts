@@ -1,5 +1,6 @@
 import { CLAIM_COLUMNS, type ClaimRow } from '../../../analyses/claims/reading/claim.ts';
 import { foldText } from '../../../attributes/matching.ts';
+import { greatest } from '../../../numerics/foundation/lists.ts';
 import { decodeBytes } from '../../../sources/decode.ts';
 import { detectDelimiter } from '../../../sources/dialect.ts';
 import { restoreText, writeCsv } from '../../../sources/export.ts';
@@ -46,7 +47,7 @@ export function holdsClaims(bytes: Uint8Array, name: string): boolean {
 export function readSheet(bytes: Uint8Array | undefined, name: string): ClaimsSheet {
   const [first = [], ...rest] = bytes === undefined ? [] : gridOf(bytes, name);
   const lines = rest.filter((cells) => cells.some((cell) => cell.trim() !== ''));
-  const width = Math.max(first.length, ...lines.map((cells) => cells.length));
+  const width = Math.max(first.length, greatest(lines.map((cells) => cells.length)));
   const head = Array.from({ length: width }, (_, i) => restoreText(first[i] ?? ''));
   const columns = claimColumns(head);
   const drafts = lines.map((cells) => {

@@ -1,3 +1,4 @@
+import { greatest } from '../../../numerics/foundation/lists.ts';
 import { decodeBytes } from '../../../sources/decode.ts';
 import { detectDelimiter } from '../../../sources/dialect.ts';
 import { restoreText, writeCsv } from '../../../sources/export.ts';
@@ -12,7 +13,7 @@ export function readGrid(bytes: Uint8Array | undefined, name: string): Grid {
   try {
     const { text } = decodeBytes(bytes, name);
     const rows = parseCsv(text, name, detectDelimiter(text)).grid;
-    const width = Math.max(0, ...rows.map((row) => row.length));
+    const width = Math.max(0, greatest(rows.map((row) => row.length)));
     return rows.map((row) => Array.from({ length: width }, (_, i) => restoreText((row[i] ?? '').trim())));
   } catch {
     return [];
