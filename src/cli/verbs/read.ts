@@ -3,6 +3,7 @@ import { Command, Option } from 'commander';
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
 import { defaultRegister, extendRegister } from '../../attributes/register.ts';
 import { InputError } from '../../errors.ts';
+import { append } from '../../numerics/foundation/lists.ts';
 import { withRoles } from '../../sources/align.ts';
 import { combineSources } from '../../sources/combine.ts';
 import { PIECES, type SourceProfile, sourceProfile } from '../../sources/profile.ts';
@@ -120,7 +121,7 @@ async function readAll(paths: readonly string[], options: ReadOptions, terminal:
     if (options.asIs) {
       const own = await readAsIs(reading, path, options.sheet, settings);
       ({ reading, register } = own);
-      proposals.push(...own.proposals);
+      append(proposals, own.proposals);
     }
     const stands =
       !named.packaged &&
