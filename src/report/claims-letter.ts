@@ -2,6 +2,7 @@ import type { ClaimsFound, Judged, Unchecked } from '../analyses/claims/found.ts
 import { placeAndText } from '../analyses/claims/place-words.ts';
 import { claimsWords } from '../analyses/claims/words.ts';
 import { printCount, printList } from '../analyses/phrasing.ts';
+import { append } from '../numerics/foundation/lists.ts';
 
 const SECTIONS = [
   ['cannot be', 'What cannot stand as printed'],
@@ -30,14 +31,14 @@ export function claimsLetter(found: ClaimsFound): string {
   for (const [verdict, heading] of SECTIONS) {
     const entries = judged.filter((one) => one.verdict === verdict);
     if (entries.length === 0) continue;
-    lines.push('', `## ${heading}`, '', ...entries.map((one) => entry(one, notes)));
+    append(lines, ['', `## ${heading}`, '', ...entries.map((one) => entry(one, notes))]);
   }
   const settle = settling(judged);
-  if (settle.length > 0) lines.push('', '## What would settle it', '', ...settle);
+  if (settle.length > 0) append(lines, ['', '## What would settle it', '', ...settle]);
   if (unchecked.length > 0) lines.push('', '## What could not be checked', '', uncheckedText(unchecked));
   if (unread.length > 0)
-    lines.push('', '## What was not read', '', ...unread.map((text) => `- ${escapeMarkdown(text)}`));
-  if (notes.length > 0) lines.push('', '## Working', '', ...notes);
+    append(lines, ['', '## What was not read', '', ...unread.map((text) => `- ${escapeMarkdown(text)}`)]);
+  if (notes.length > 0) append(lines, ['', '## Working', '', ...notes]);
   return `${lines.join('\n')}\n`;
 }
 
