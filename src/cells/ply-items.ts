@@ -1,5 +1,5 @@
 import { notUnderstood } from './notes.ts';
-import type { Direction } from './ply.ts';
+import type { Direction } from './ply-direction.ts';
 import type { Note } from './reading.ts';
 import { foldCell, plainSigns } from './text.ts';
 

@@ -1,9 +1,8 @@
 import type { CellContext } from './context.ts';
 import { flagged, notUnderstood, readAs } from './notes.ts';
+import type { Direction } from './ply-direction.ts';
 import { type PlyItem, plyItems } from './ply-items.ts';
 import type { Note } from './reading.ts';
-
-export type Direction = 'S' | 'Z' | 'I';
 
 /** A yarn or cord from its final twist inwards; `of` is absent for a single, or where nothing is said. */
 export interface Ply {

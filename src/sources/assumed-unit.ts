@@ -1,6 +1,6 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import { unitDimension } from '../cells/units.ts';
-import type { ColumnPlan } from './columns.ts';
+import type { ColumnPlan } from './column-plan.ts';
 import { isBlank } from './layout/cell-shapes.ts';
 import { enter, type Ledger } from './ledger.ts';
 

@@ -1,7 +1,7 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import { headerUnit, matchAttribute } from '../attributes/matching.ts';
 import { InputError } from '../errors.ts';
-import type { ColumnPlan } from './columns.ts';
+import type { ColumnPlan } from './column-plan.ts';
 import type { ColumnRule, SourceProfile } from './profile.ts';
 import type { Fault } from './source-reading.ts';
 

@@ -1,31 +1,17 @@
-import type { AttributeDefinition, Register } from '../attributes/definition.ts';
+import type { Register } from '../attributes/definition.ts';
 import { headerUnit, type Match, matchAttribute, splitHeader } from '../attributes/matching.ts';
 import { type Bound, boundPairs } from './bound-headers.ts';
 import { type ColumnEvidence, fitness, holdsNoNumbers } from './column-evidence.ts';
+import type { ColumnPlan } from './column-plan.ts';
 import { assignRules, matchedPlan, planFromRule } from './column-rules.ts';
 import { columnSupport } from './column-support.ts';
 import { isKnownHeader } from './layout/cell-shapes.ts';
-import type { ColumnRule, SourceProfile, SplitRule } from './profile.ts';
-import type { ColumnStatus, Fault, Suggestion } from './source-reading.ts';
+import type { SourceProfile } from './profile.ts';
+import type { Fault, Suggestion } from './source-reading.ts';
 import { suggestByCells } from './suggest-by-cells.ts';
 import { holdsSizes, suggestSplit } from './suggest-split.ts';
 import { tableSubject } from './table-subject.ts';
 import { type Weighed, weighMatch } from './weigh-match.ts';
-
-/** What is to be done with one column of the file. */
-export interface ColumnPlan {
-  readonly index: number;
-  readonly header: string;
-  readonly status: ColumnStatus;
-  readonly attribute?: AttributeDefinition;
-  readonly split?: SplitRule;
-  readonly bound?: Bound;
-  readonly unit?: string;
-  readonly via?: string;
-  readonly suggestion?: Suggestion;
-  readonly doubt?: string;
-  readonly rule: Partial<ColumnRule>;
-}
 
 export interface PlanInput {
   readonly headers: readonly string[];

@@ -1,4 +1,5 @@
-import { attributesOf, type ColumnPlan } from './columns.ts';
+import type { ColumnPlan } from './column-plan.ts';
+import { attributesOf } from './columns.ts';
 import type { LaidOut } from './layout/layout.ts';
 import { gatherRows, type Move } from './layout/long-form.ts';
 import { enter, type Ledger } from './ledger.ts';

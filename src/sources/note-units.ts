@@ -1,6 +1,6 @@
 import type { Register } from '../attributes/definition.ts';
 import { unitKind } from '../attributes/header.ts';
-import type { ColumnPlan } from './columns.ts';
+import type { ColumnPlan } from './column-plan.ts';
 import type { LaidOut } from './layout/layout.ts';
 import { enter, type Ledger } from './ledger.ts';
 

@@ -2,7 +2,8 @@ import type { AttributeDefinition, Register } from '../attributes/definition.ts'
 import { foldText } from '../attributes/folding.ts';
 import { CELL_STATES } from '../cells/reading.ts';
 import type { Column, TermColumn } from '../fragments/table.ts';
-import { attributesOf, type ColumnPlan } from './columns.ts';
+import type { ColumnPlan } from './column-plan.ts';
+import { attributesOf } from './columns.ts';
 import { enter, type Ledger } from './ledger.ts';
 
 /** Words of a header that tell warp from weft, or passive from active elements, in folded text. */

@@ -2,7 +2,7 @@ import type { AttributeDefinition, Register } from '../attributes/definition.ts'
 import { isKnownTerm, splitHeader } from '../attributes/matching.ts';
 import { readNothing } from '../cells/nothing.ts';
 import { type ColumnEvidence, holdsNoNumbers } from './column-evidence.ts';
-import type { ColumnPlan } from './columns.ts';
+import type { ColumnPlan } from './column-plan.ts';
 
 /** What the cells of a column say of it where its header says little. */
 

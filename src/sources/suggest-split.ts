@@ -2,7 +2,7 @@ import type { AttributeDefinition, Register } from '../attributes/definition.ts'
 import { foldText } from '../attributes/folding.ts';
 import { headerUnit, splitHeader } from '../attributes/matching.ts';
 import type { ColumnEvidence } from './column-evidence.ts';
-import type { ColumnPlan } from './columns.ts';
+import type { ColumnPlan } from './column-plan.ts';
 import type { SplitRule } from './profile.ts';
 
 /** Columns whose cells hold two values, such as "14 x 12" under "Thread count". */

@@ -1,4 +1,4 @@
-import type { ColumnPlan } from './columns.ts';
+import type { ColumnPlan } from './column-plan.ts';
 import type { ColumnRule, LayoutRule, SourceProfile } from './profile.ts';
 import type { DecimalMark, Dialect } from './source-reading.ts';
 

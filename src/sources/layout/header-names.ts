@@ -1,6 +1,6 @@
 import type { Fault } from '../source-reading.ts';
 import { isBlank } from './cell-shapes.ts';
-import type { LayoutRemark } from './layout.ts';
+import type { LayoutRemark } from './remark.ts';
 
 export interface NamedColumns {
   /** Unique: a blank header becomes "column 3", a second "Length" becomes "Length (2)". */

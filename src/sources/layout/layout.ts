@@ -9,19 +9,9 @@ import { findHeader, joinHeaderRows } from './header-row.ts';
 import { isKeyValue, readKeyValue } from './key-value.ts';
 import { findLongForm, gatherLongForm, type Move } from './long-form.ts';
 import { mendRaggedRows } from './ragged-rows.ts';
+import type { LayoutRemark } from './remark.ts';
 import { rowsToSetAside } from './set-aside.ts';
 import { isTransposed, transpose } from './transpose.ts';
-
-/** A remark on a whole row or header, for the ledger. */
-export interface LayoutRemark {
-  readonly row: number;
-  readonly column: string;
-  readonly raw: string;
-  readonly readAs: string;
-  readonly level: 'read' | 'flagged' | 'not-understood';
-  readonly rule: string;
-  readonly why: string;
-}
 
 /** The table inside the sheet: one header a column, one array of cells a record. */
 export interface LaidOut extends NamedColumns {

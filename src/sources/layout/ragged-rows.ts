@@ -1,7 +1,7 @@
 import { append, greatest } from '../../numerics/foundation/lists.ts';
 import type { Fault, RowSetAside } from '../source-reading.ts';
 import { filledCells, isBlank } from './cell-shapes.ts';
-import type { LayoutRemark } from './layout.ts';
+import type { LayoutRemark } from './remark.ts';
 
 export interface Mended {
   readonly headers: string[];

@@ -16,6 +16,7 @@ import { useDraft } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
 import { pastedTable } from './pasted-table.ts';
 import { PrintedTables, type ReadView } from './printed-tables.tsx';
+import type { TableSaid } from './table-said.ts';
 
 export interface BringProps {
   readonly lists: readonly StudyAnalysis[];
@@ -127,14 +128,6 @@ export function Bring(props: BringProps) {
       )}
     </div>
   );
-}
-
-export interface TableSaid {
-  readonly file: string;
-  readonly rows?: string;
-  readonly columns?: string;
-  readonly attribute?: string;
-  readonly roles?: Readonly<Record<string, string>>;
 }
 
 export function tablesOf(open: StudyAnalysis | null): readonly TableSaid[] {

@@ -1,6 +1,6 @@
 import type { ClaimsView } from '../../engine/protocol.ts';
 import { Button, Choice } from '../../parts/controls.tsx';
-import type { TableSaid } from './bring.tsx';
+import type { TableSaid } from './table-said.ts';
 
 export interface PrintedTablesProps {
   readonly tables: readonly TableSaid[];

@@ -5,7 +5,7 @@ import { Button } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { withSheet } from '../../state/workspace.ts';
 import { RowLink } from './row-link.tsx';
-import type { Target } from './source-desk.tsx';
+import type { Target } from './target.ts';
 import { useProfile } from './use-profile.ts';
 
 /** Questions whose answer is kept in the profile or in the study: what rows are, not what columns hold. */

@@ -4,7 +4,7 @@ import { Button } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { withDecision } from '../../state/workspace.ts';
 import { RowLink } from './row-link.tsx';
-import type { Target } from './source-desk.tsx';
+import type { Target } from './target.ts';
 
 /** Questions about rows that may be one find; the answers are kept in the study. */
 

@@ -6,7 +6,7 @@ import { download } from '../../files.ts';
 import { Button, Choice, Entry } from '../../parts/controls.tsx';
 import { count } from '../../parts/numbers.ts';
 import { ScrollRegion } from '../../parts/scroll-region.tsx';
-import type { Target } from './source-desk.tsx';
+import type { Target } from './target.ts';
 
 const LEVELS: readonly { id: 'all' | LedgerEntry['level']; label: string }[] = [
   { id: 'all', label: 'everything' },

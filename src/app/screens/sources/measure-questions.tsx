@@ -4,7 +4,7 @@ import type { ColumnReading } from '../../../sources/source-reading.ts';
 import type { SourceView } from '../../engine/protocol.ts';
 import { Button } from '../../parts/controls.tsx';
 import { Examples } from './examples.tsx';
-import type { Target } from './source-desk.tsx';
+import type { Target } from './target.ts';
 import { useProfile } from './use-profile.ts';
 
 /** Questions about how the numbers of a column are to be taken. */

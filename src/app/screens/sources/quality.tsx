@@ -8,7 +8,7 @@ import { count, percent, readable } from '../../parts/numbers.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { withoutDecision } from '../../state/workspace.ts';
 import { RowLink } from './row-link.tsx';
-import type { Target } from './source-desk.tsx';
+import type { Target } from './target.ts';
 import { useProfile } from './use-profile.ts';
 
 export interface QualityProps {

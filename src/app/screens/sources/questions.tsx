@@ -12,7 +12,7 @@ import { DuplicateAllQuestion, DuplicateQuestion } from './duplicate-questions.t
 import { Examples } from './examples.tsx';
 import { PiecesQuestion, UnitQuestion } from './measure-questions.tsx';
 import { type ColumnQuestionKind, type Question, questionKey, questionsOf } from './question-list.ts';
-import type { Target } from './source-desk.tsx';
+import type { Target } from './target.ts';
 import { useProfile } from './use-profile.ts';
 
 const SHOWN = 8;

@@ -1,4 +1,4 @@
-import type { Target } from './source-desk.tsx';
+import type { Target } from './target.ts';
 
 /** Leads to a row of the raw table. */
 export function RowLink({

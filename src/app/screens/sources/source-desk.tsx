@@ -12,12 +12,8 @@ import { Quality } from './quality.tsx';
 import { questionsOf } from './question-list.ts';
 import { Questions } from './questions.tsx';
 import { SourceList } from './source-list.tsx';
+import type { Target } from './target.ts';
 import { Understood } from './understood.tsx';
-
-export interface Target {
-  readonly row: number;
-  readonly column: number;
-}
 
 export interface SourceDeskProps {
   /** null while the source is being read. */

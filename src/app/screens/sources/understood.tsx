@@ -7,7 +7,7 @@ import { Button, Entry } from '../../parts/controls.tsx';
 import { count, percent } from '../../parts/numbers.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { AttributePicker } from './attribute-picker.tsx';
-import type { Target } from './source-desk.tsx';
+import type { Target } from './target.ts';
 import { useProfile } from './use-profile.ts';
 
 export interface UnderstoodProps {

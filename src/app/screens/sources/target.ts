@@ -1,0 +1,4 @@
+export interface Target {
+  readonly row: number;
+  readonly column: number;
+}

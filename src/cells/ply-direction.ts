@@ -1,0 +1,1 @@
+export type Direction = 'S' | 'Z' | 'I';
