@@ -18,8 +18,8 @@ import type { Partition, Reference, Trust } from './found.ts';
 import { leaveOneOut } from './leave-out.ts';
 import type { GroupingOptions } from './options.ts';
 import { partitionsOf } from './partition.ts';
-import { dispersionsOf, referenceTables } from './reference-tables.ts';
 import { variantsOf } from './variants.ts';
+import { dispersionsOf, referenceTables } from './without-groups.ts';
 
 /** Repeated grouping of more records than this would take minutes: a sample stands for them. */
 export const MOST_IN_TRUST = 500;

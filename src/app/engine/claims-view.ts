@@ -84,6 +84,7 @@ function check(
   prepared: Prepared | null,
 ): Checked {
   const listed = readList(options.file, files);
+  const { paper = '' } = options;
   const read = options.tables.map((says) => readPrinted(says, files));
   const tables = read.flatMap(({ table }) => table ?? []);
   const doubt = prepared === null ? null : firstFault(prepared);
@@ -96,7 +97,7 @@ function check(
       ...listed.lines.flatMap(({ fault }) => (fault === null ? [] : [fault.message])),
       ...read.flatMap(({ fault }) => fault ?? []),
     ],
-    paper: options.paper ?? '',
+    paper,
     doubts: withData && doubt !== null ? [doubt.message] : [],
   };
   const material = withData

@@ -29,7 +29,7 @@ export function stepOf(values: ArrayLike<number>): number {
     if (between > 1e-9 * largest) gap = Math.min(gap, between);
   }
   const candidates: number[] = [gap];
-  for (let power = Math.floor(Math.log10(largest)); power >= -6; power--)
+  for (let power = exponentOf(largest); power >= -6; power--)
     for (const times of ROUND_STEPS) candidates.push(times * Number(`1e${power}`));
   candidates.sort((a, b) => b - a);
   for (const step of candidates) {
@@ -44,4 +44,9 @@ export function stepOf(values: ArrayLike<number>): number {
 function isMultiple(value: number, step: number): boolean {
   const times = value / step;
   return Math.abs(times - Math.round(times)) <= TOLERANCE;
+}
+
+/** The power of ten of a number's first digit, read from its digits: a logarithm may fall short of it. */
+function exponentOf(value: number): number {
+  return Number(value.toExponential().split('e')[1]);
 }
