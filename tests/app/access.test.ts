@@ -131,7 +131,7 @@ describe('by keyboard alone', () => {
     await tabTo(page, 'textbox', /^Density of system 1/);
     await keyboard.type('c. 2-3');
     await page.getByText(/read as .* per cm/).waitFor();
-    await page.locator('.say .sentence', { hasText: 'the find is nearest to' }).waitFor();
+    await page.locator('.say .sentence', { hasText: 'cannot be excluded' }).waitFor();
     await page.locator('.row').getByRole('button', { name: 'Placement' }).focus();
     await tabTo(page, 'button', 'Take away');
     await keyboard.press('Enter');

@@ -16,7 +16,7 @@ const said = () => desk.page.getByRole('region', { name: 'What can be said' });
 describe('Type rules', () => {
   it('opens the demo’s claim with its counts, its density and its verdict', async () => {
     await fits().getByText('of 115 that the claim speaks of').waitFor();
-    await said().getByText('Verdict: supported').waitFor();
+    await said().getByText('Supported: readings of row spacing').waitFor();
     await desk.page.locator('.drawing .main-svg').first().waitFor();
     expect(desk.errors).toEqual([]);
   });

@@ -151,7 +151,7 @@ describe('Kinship', () => {
     const { page } = desk;
     await page.locator('.drawing .main-svg').first().waitFor();
     const sentence = page.locator('.say .sentence');
-    await sentence.getByText(/fall into \d+ groups/).waitFor();
+    await sentence.getByText(/fall into \w+ groups/).waitFor();
     const before = await sentence.textContent();
     const slider = page.getByRole('slider', { name: 'Structure' });
     await slider.focus();
