@@ -8,7 +8,7 @@ import { type Prepared, prepareStudy } from '../../study/prepare.ts';
 import { serializeResults } from '../../study/results-json.ts';
 import { analyse, analyseOne } from '../../study/run-study.ts';
 import { openWorkbooks, type Sheets } from '../../study/workbooks.ts';
-import type { StudyDocument } from '../state/workspace.ts';
+import { readingPartsOf, type StudyDocument } from '../state/workspace.ts';
 import { claimsFile, claimsView } from './claims-view.ts';
 import { placeListed } from './finds-view.ts';
 import { explainRecords, nearestGroups } from './pair-view.ts';
@@ -32,17 +32,7 @@ export function createEngine(): Engine {
   /** A table that cannot be read does not stop the others while the reader works on it. */
   const prepare = async (document: StudyDocument): Promise<Prepared> => {
     const study = checkStudy(document, 'study.json');
-    const key = JSON.stringify([
-      version,
-      study.sources,
-      study.attributes,
-      study.terms,
-      study.select,
-      study.unit,
-      study.witness,
-      study.names,
-      study.duplicates,
-    ]);
+    const key = JSON.stringify([version, readingPartsOf(study)]);
     if (last?.key !== key) {
       const sheets = await openWorkbooks(study, files);
       last = { key, prepared: prepareStudy(study, files, { sheets, lenient: true }), sheets };

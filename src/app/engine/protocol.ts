@@ -2,10 +2,11 @@ import type { Check, Verdict } from '../../analyses/claims/found.ts';
 import type { Answer, Figure, ResultTable } from '../../analyses/contract.ts';
 import type { AttributeDefinition, Term } from '../../attributes/definition.ts';
 import type { Witness } from '../../fragments/witness.ts';
+import type { NearNames } from '../../sources/names.ts';
 import type { Proposal } from '../../sources/propose-attributes.ts';
 import type { QualityReport, TogetherReport } from '../../sources/quality.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
-import type { AnalysisResult } from '../../study/results.ts';
+import type { AnalysisResult, ReadinessLine } from '../../study/results.ts';
 import type { StudyAnalysis, StudyDocument } from '../state/workspace.ts';
 
 /** What the screens may ask of the worker. All of it is plain data. */
@@ -69,6 +70,10 @@ export interface StudyView {
   /** What one record is, and what counts as one. */
   readonly unit: 'item' | 'fragment';
   readonly witness: Witness;
+  /** Whether the data carry a verdict. */
+  readonly readiness: readonly ReadinessLine[];
+  /** Names that may be spellings of one. */
+  readonly nearNames: readonly NearNames[];
   readonly sources: readonly SourceView[];
   readonly fragments: number;
   readonly items: number;

@@ -2,6 +2,7 @@ import type { Column, FragmentTable } from '../../fragments/table.ts';
 import type { LikelyDuplicate } from '../../sources/combine/duplicates.ts';
 import { reportTogether } from '../../sources/quality.ts';
 import type { Prepared } from '../../study/prepare.ts';
+import { readinessOf } from '../../study/readiness.ts';
 import type { AttributeView, DuplicateView, SourceView, StudyView } from './protocol.ts';
 import { readingWords, termLabel } from './record-view.ts';
 
@@ -18,6 +19,8 @@ export function viewStudy(prepared: Prepared, sources: readonly SourceView[]): S
     sources,
     unit: prepared.unit,
     witness: prepared.witness,
+    readiness: readinessOf(prepared),
+    nearNames: prepared.nearNames,
     fragments: all.rows,
     items: new Set(all.item).size,
     selected: fragments.rows,

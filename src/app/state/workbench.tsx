@@ -17,7 +17,7 @@ import { commit, type History, redo, startHistory, undo } from './history.ts';
 import { forget } from './keep.ts';
 import { type Look, withLook } from './looks.ts';
 import { type Keeping, useKeeping } from './use-keeping.ts';
-import { EMPTY_WORKSPACE, type Workspace } from './workspace.ts';
+import { EMPTY_WORKSPACE, readingPartsOf, type Workspace } from './workspace.ts';
 
 /** What every screen can see and do. */
 export interface Workbench {
@@ -100,8 +100,7 @@ export function WorkbenchProvider({ opening, children }: WorkbenchProviderProps)
   const { study, files } = workspace;
 
   // Only what changes the reading is read again: titles, seeds and analyses leave the tables as they are.
-  const { sources, attributes, terms, select, unit, duplicates } = study;
-  const readingKey = JSON.stringify([sources, attributes, terms, select, unit, duplicates]);
+  const readingKey = JSON.stringify(readingPartsOf(study));
   const latest = useRef(workspace);
   latest.current = workspace;
   // The key and the files say when to read again

@@ -1,5 +1,7 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
+import type { WitnessChoice } from '../../fragments/witness.ts';
 import type { DuplicateDecision } from '../../sources/decisions.ts';
+import type { NameDecision } from '../../sources/names.ts';
 import type { ColumnRule, SourceProfile } from '../../sources/profile.ts';
 import { sourceName } from '../../study/source-name.ts';
 
@@ -35,6 +37,8 @@ export interface StudyDocument {
   readonly title: string;
   readonly seed: number;
   readonly unit: Unit;
+  readonly witness?: WitnessChoice;
+  readonly names?: readonly NameDecision[];
   readonly attributes?: readonly AttributeDefinition[];
   readonly terms?: readonly Readonly<Record<string, unknown>>[];
   readonly sources: readonly StudySource[];
@@ -56,6 +60,12 @@ export const EMPTY_WORKSPACE: Workspace = {
 /** A study file may leave out what has a default; the workbench shows the defaults. */
 export function complete(study: Partial<StudyDocument>): StudyDocument {
   return { ...EMPTY_WORKSPACE.study, ...study };
+}
+
+/** The parts of a study that say how its tables are read; its title, seed and questions leave them as they are. */
+export function readingPartsOf(study: object): Readonly<Record<string, unknown>> {
+  const questions = ['title', 'seed', 'note', 'analyses'];
+  return Object.fromEntries(Object.entries(study).filter(([part]) => !questions.includes(part)));
 }
 
 export function withStudy(workspace: Workspace, change: Partial<StudyDocument>): Workspace {
@@ -176,4 +186,19 @@ export function withoutAnalysis(workspace: Workspace, id: string): Workspace {
 /** A study file as it is saved: the document alone, two spaces deep. */
 export function studyText(study: StudyDocument): string {
   return `${JSON.stringify(study, null, 2)}\n`;
+}
+
+/** What was decided about a name, beside what was decided about it before. */
+export function withName(workspace: Workspace, decision: NameDecision): Workspace {
+  const names = workspace.study.names ?? [];
+  const at = names.findIndex(
+    ({ attribute, name }) => attribute === decision.attribute && name === decision.name,
+  );
+  const before = names[at];
+  const merged = {
+    ...decision,
+    also: [...new Set([...(before?.also ?? []), ...decision.also])],
+    not: [...new Set([...(before?.not ?? []), ...decision.not])],
+  };
+  return withStudy(workspace, { names: at < 0 ? [...names, merged] : names.with(at, merged) });
 }

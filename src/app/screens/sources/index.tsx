@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { ScreenFrame } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { Screen } from '../screen.ts';
+import { Readiness } from './readiness.tsx';
 import { SourceDesk } from './source-desk.tsx';
 import { Welcome } from './welcome.tsx';
 
@@ -18,6 +19,7 @@ function SourcesScreen() {
       lead="On the left the rows as they stand in the file, on the right what was understood. Nothing is guessed in silence: what is doubtful is asked."
     >
       <SourceDesk source={view?.sources[index] ?? null} index={index} onChoose={setChosen} />
+      <Readiness />
     </ScreenFrame>
   );
 }

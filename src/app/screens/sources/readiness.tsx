@@ -1,0 +1,87 @@
+import type { NearNames } from '../../../sources/names.ts';
+import type { ReadinessLine } from '../../../study/results.ts';
+import { Button } from '../../parts/controls.tsx';
+import { Part } from '../../parts/screen.tsx';
+import { useWorkbench } from '../../state/workbench.tsx';
+import { withName, withStudy } from '../../state/workspace.ts';
+
+const STATE_WORDS = { ready: 'Ready.', mind: 'Mind.', ask: 'Open.' } as const;
+
+/** Whether the data carry a verdict, a line for each thing that verdicts lean on; what is open is answered here. */
+export function Readiness() {
+  const { view } = useWorkbench();
+  if (view === null || view.fragments === 0) return null;
+  return (
+    <Part name="more" title="Are the data ready?">
+      <ul className="readiness stack tight">
+        {view.readiness.map((line) => (
+          <li key={line.says}>
+            <strong>{STATE_WORDS[line.state]}</strong> {line.says}
+            <Settle line={line} />
+          </li>
+        ))}
+      </ul>
+    </Part>
+  );
+}
+
+function Settle({ line }: { line: ReadinessLine }) {
+  const { view, change } = useWorkbench();
+  if (line.topic === 'names')
+    return (
+      <ul className="stack tight">
+        {(view?.nearNames ?? []).map((pair) => (
+          <NamePair key={pair.names.join('\n')} pair={pair} />
+        ))}
+      </ul>
+    );
+  if (line.topic !== 'witness' || line.state === 'ready') return null;
+  const say = (is: 'column' | 'row', what: string) =>
+    change((now) => withStudy(now, { witness: { is, noun: 'item' } }), what);
+  return (
+    <div className="line">
+      {line.state === 'ask' ? (
+        <Button look="small" onPress={() => say('column', 'the numbers name the objects')}>
+          Yes, these numbers name the objects
+        </Button>
+      ) : null}
+      <Button look="small" onPress={() => say('row', 'each row is an object')}>
+        Each row is an object of its own
+      </Button>
+    </div>
+  );
+}
+
+function NamePair({ pair: { attribute, names, why } }: { pair: NearNames }) {
+  const { change } = useWorkbench();
+  const [kept, other] = names;
+  return (
+    <li>
+      “{kept}” and “{other}”: {why}.
+      <div className="line">
+        <Button
+          look="small"
+          onPress={() =>
+            change(
+              (now) => withName(now, { attribute, name: kept, also: [other], not: [] }),
+              `one name: ${kept}`,
+            )
+          }
+        >
+          {`Both are ${kept}`}
+        </Button>
+        <Button
+          look="small"
+          onPress={() =>
+            change(
+              (now) => withName(now, { attribute, name: kept, also: [], not: [other] }),
+              `two names: ${kept}`,
+            )
+          }
+        >
+          {`${kept} and ${other} are two`}
+        </Button>
+      </div>
+    </li>
+  );
+}
