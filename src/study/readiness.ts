@@ -83,7 +83,7 @@ function labelLines({ fragments }: Prepared): readonly ReadinessLine[] {
       {
         topic: 'labels',
         state: 'ready',
-        says: `${printList(lines.map(({ label }) => label))} known of every fragment.`,
+        says: `Known of every fragment: ${printList(lines.map(({ label }) => label))}.`,
       },
     ];
   const said = open.map(

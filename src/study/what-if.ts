@@ -60,7 +60,7 @@ function certainAlone(prepared: Prepared, used: readonly string[]): WhatIf | nul
   if (rows.size === 0 || rows.size === fragments.rows) return null;
   const labels = doubtful.map((id) => register.attributes.get(id)?.label ?? id);
   return {
-    what: `From certain attributions alone, without ${printCount(rows.size, 'fragment')} marked as doubtful (${labels.join(', ')})`,
+    what: `Without ${printCount(rows.size, 'fragment')} marked as doubtful (${labels.join(', ')})`,
     hangsOn: 'Cannot be told yet: with and without the attributions marked as doubtful, the answers differ.',
     next: `Settle the doubtful attributions of ${labels.join(' and ')}, or select certain ones ("certainty" in a condition).`,
     prepared: () => {
@@ -104,7 +104,12 @@ export function withTurns(
     overturns: other.verdict !== answered.verdict,
   }));
   const { words } = answered;
-  const unless = [...turns, ...words.unless].sort((a, b) => Number(b.overturns) - Number(a.overturns));
+  // What was tried and changes nothing comes last.
+  const unless = [
+    ...turns.filter(({ overturns }) => overturns),
+    ...words.unless,
+    ...turns.filter(({ overturns }) => !overturns),
+  ].sort((a, b) => Number(b.overturns) - Number(a.overturns));
   const [worst] = turned;
   if (worst === undefined) {
     if (witness.status === 'confirmed') return { ...answered, words: { ...words, unless } };

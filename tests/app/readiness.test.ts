@@ -23,7 +23,6 @@ describe('whether the data are ready', () => {
     await panel.getByText('one may abbreviate the other').waitFor();
     await panel.getByRole('button', { name: 'Both are Drommavel Landing' }).click();
     await panel.getByText('one may abbreviate the other').waitFor({ state: 'detached' });
-    await page.screenshot({ path: '/tmp/readiness.png', fullPage: true });
     expect(desk.errors).toEqual([]);
   });
 });

@@ -103,8 +103,11 @@ describe('thrum read', () => {
   });
 
   it('uses a near match only when told to, and then only what is beyond doubt', async () => {
+    const near = join(freshFolder(), 'near.csv');
+    const rows = ['wool', 'wool', 'flax', 'flax'].map((fibre, row) => `${row},Holm,${4 + row},${fibre}\n`);
+    writeFileSync(near, `Cat. no.,Site,Row spacng (mm),Fibr\n${rows.join('')}`);
     const columns = async (...more: string[]) => {
-      const { out } = await thrum('read', join(DEMO, 'quorrimel-katalog.csv'), '--json', ...more);
+      const { out } = await thrum('read', near, '--json', ...more);
       return (
         JSON.parse(out) as { columns: { header: string; status: string; suggestion?: { sure: boolean } }[] }
       ).columns;

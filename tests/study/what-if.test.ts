@@ -43,7 +43,7 @@ describe('a verdict that turns with how finds were counted', () => {
   it('stands where it is the same, and says that it was tried', () => {
     const { words } = withTurns(apart, confirmed, [{ whatIf, other: answered('told apart', 'x') }]);
     expect(words.answer).toBe('Spacing differs.');
-    expect(words.unless[0]).toEqual({
+    expect(words.unless.at(-1)).toEqual({
       what: 'Counted by objects',
       size: 'the answer is the same',
       overturns: false,

@@ -3,6 +3,7 @@ import type { Mark } from '../../../src/analyses/grouping/found.ts';
 import { grouping } from '../../../src/analyses/grouping/index.ts';
 import { namesOf } from '../../../src/analyses/grouping/names.ts';
 import { groupingOptions } from '../../../src/analyses/grouping/options.ts';
+import { printNumber } from '../../../src/analyses/phrasing.ts';
 import { exp } from '../../../src/numerics/foundation/elementary.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { standardNormal } from '../../../src/numerics/modes/mixture-parts.ts';
@@ -49,7 +50,7 @@ describe('the answer of the demo', () => {
           expect(inside).toBeGreaterThanOrEqual(0.5);
     const [shuffled] = linesOf(result.tables.references!);
     expect(result.words.because.join(' ')).toContain(
-      `${shuffled.tables} of shuffled attributes median ${Number(shuffled.median).toPrecision(3)}`,
+      `${shuffled.tables} of shuffled attributes median ${printNumber(Number(shuffled.median))}`,
     );
   });
 });
