@@ -1,3 +1,5 @@
+import type { Answer } from 'thrum';
+
 /**
  * Showing things in a notebook. Deno's kernel hands what a cell shows to a queue and may say that the cell
  * is done before the queue is empty; Jupyter then drops the rest. So each of these is awaited, and waits a
@@ -37,4 +39,14 @@ export function table(rows: readonly Readonly<Record<string, unknown>>[]): Promi
     ...rows.map((row) => line(names.map((name) => row[name]))),
   ];
   return sent(Deno.jupyter.display({ 'text/markdown': text.join('\n') }, { raw: true }));
+}
+
+/** An answer as lines: the verdict, its evidence, what would change it, what would settle it. */
+export function answerLines({ answer, because, unless, next = [] }: Answer): readonly string[] {
+  return [
+    answer,
+    ...because.map((reason) => `  · ${reason}`),
+    ...unless.map(({ what, size }) => `  ! ${what}${size === '' ? '' : `: ${size}`}`),
+    ...next.map((step) => `  > ${step}`),
+  ];
 }

@@ -70,11 +70,12 @@ describe('Printed figures without any data', () => {
       text: 'id,quantity,set,select,printed\na,n,s,,12\nb,mean,s,rowSpacing > 2,4.5\nc,min,s,,5\nd,max,s,,4\n',
     });
     await said(desk)
-      .getByText(/Of 3 printed figures/)
+      .getByText(/of 3 printed figures/i)
       .waitFor();
     await said(desk)
       .getByText(/What could not be read is left out/)
-      .waitFor();
+      .first()
+      .waitFor({ state: 'attached' });
     await desk.page.locator('.verdict', { hasText: '4.5' }).click();
     await chosen(desk)
       .getByText(/Not read yet: .*use >= or <=/)

@@ -66,7 +66,7 @@ describe('Sources', () => {
     const desk = await bench.open();
     const { page } = desk;
     const csv =
-      'No;Site;Struct;Abst. mm;Xq\n1;Kell;tabby;3,5;1,2\n2;Kell;twill;4;0,9\n3;Orm;tabby;ca. 5;1,1\n';
+      'Find no.;Site;Weave;Row spacing (mm);Xq\n1;Kell;tabby;3,5;1,2\n2;Kell;twill;4;0,9\n3;Orm;tabby;ca. 5;1,1\n';
     await page
       .locator('input[type=file]')
       .setInputFiles({ name: 'own.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
@@ -150,7 +150,7 @@ describe('Kinship', () => {
   it('shows groups as a figure, as a table and in a sentence, and a weight changes them', async () => {
     const { page } = desk;
     await page.locator('.drawing .main-svg').first().waitFor();
-    const sentence = page.locator('.say .sentence');
+    const sentence = page.locator('.say .sentence').first();
     await sentence.getByText(/fall into \w+ groups/).waitFor();
     const before = await sentence.textContent();
     const slider = page.getByRole('slider', { name: 'Structure' });
