@@ -1,5 +1,3 @@
-import type { Answer } from 'thrum';
-
 /**
  * Showing things in a notebook. Deno's kernel hands what a cell shows to a queue and may say that the cell
  * is done before the queue is empty; Jupyter then drops the rest. So each of these is awaited, and waits a
@@ -41,8 +39,16 @@ export function table(rows: readonly Readonly<Record<string, unknown>>[]): Promi
   return sent(Deno.jupyter.display({ 'text/markdown': text.join('\n') }, { raw: true }));
 }
 
+/** What every analysis answers. */
+interface Answered {
+  readonly answer: string;
+  readonly because: readonly string[];
+  readonly unless: readonly { readonly what: string; readonly size: string }[];
+  readonly next?: readonly string[];
+}
+
 /** An answer as lines: the verdict, its evidence, what would change it, what would settle it. */
-export function answerLines({ answer, because, unless, next = [] }: Answer): readonly string[] {
+export function answerLines({ answer, because, unless, next = [] }: Answered): readonly string[] {
   return [
     answer,
     ...because.map((reason) => `  · ${reason}`),
