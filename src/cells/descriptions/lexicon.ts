@@ -13,6 +13,8 @@ export interface Sense {
   readonly when?: readonly string[];
   readonly alone: boolean;
   readonly weak: boolean;
+  /** A structure named outright, but by what was made ("basketry"). */
+  readonly vague?: true;
   readonly asks?: string;
   readonly suggests?: string;
   /** The wording as the vocabulary has it. */
@@ -74,7 +76,12 @@ function makeLexicon(attribute: AttributeDefinition, register: Register): Lexico
     longest = Math.max(longest, parts.length);
   };
   for (const { id, label, synonyms, vague } of vocabulary.terms) {
-    const sense = { sets: new Map([[attribute.id, id]]), alone: false, weak: vague === true };
+    const sense = {
+      sets: new Map([[attribute.id, id]]),
+      alone: false,
+      weak: vague === true,
+      ...(vague === true ? { vague } : {}),
+    };
     // What a bare order means hangs on the structure beside it: the words say so.
     for (const via of wordingsOf(id, label, synonyms)) if (!/^\d+\/\d+$/.test(via)) add(via, sense, false);
   }

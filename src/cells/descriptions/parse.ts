@@ -45,7 +45,7 @@ export function parseItems(items: readonly Item[], lexicon: Lexicon): Parsed {
   const unseen = new Map<string, Said>();
   const put = (id: string, value: string, term: Placed) =>
     values.set(id, [...(values.get(id) ?? []), { value, text: term.text, doubt: term.doubt }]);
-  const yielding: { readonly value: string; readonly term: Placed }[] = [];
+  const yielding: { readonly value: string; readonly term: Placed; readonly outright: boolean }[] = [];
   for (const term of terms) {
     const sense = choose(term, structure, lexicon);
     if (sense === null) {
@@ -58,7 +58,7 @@ export function parseItems(items: readonly Item[], lexicon: Lexicon): Parsed {
     }
     if (sense.asks !== undefined) rest.push(asked(term, sense));
     for (const [id, value] of sense.sets) {
-      if (id === main && sense.weak) yielding.push({ value, term });
+      if (id === main && sense.weak) yielding.push({ value, term, outright: sense.vague === true });
       else put(id, value, term);
     }
   }
@@ -70,7 +70,10 @@ export function parseItems(items: readonly Item[], lexicon: Lexicon): Parsed {
   const said = new Map<string, Said>();
   for (const [id, all] of values) said.set(id, settle(id, all, lexicon));
   for (const [id, one] of unseen) if (!said.has(id)) said.set(id, one);
-  return dropUnfit({ said, rest, named: named !== undefined }, lexicon);
+  return dropUnfit(
+    { said, rest, named: named !== undefined || yielding.some(({ outright }) => outright) },
+    lexicon,
+  );
 }
 
 function asked(term: Placed, sense: Sense): Rest {

@@ -150,6 +150,11 @@ function shared(id: string, all: readonly (Said | undefined)[], lexicon: Lexicon
   const text = [...new Set(all.flatMap((one) => one?.text ?? []))].join(' or ');
   if (values.every((value) => value !== null && value === values[0])) return { ...all[0]!, doubt, text };
   const attribute = lexicon.facets.find((facet) => facet.id === id);
+  if (attribute?.scale === 'ordinal' && !values.includes(null)) {
+    // "open or semi-open" is a span of grades, as "3 or 4" is one of numbers.
+    const span = (attribute.levels ?? []).filter((level) => known.includes(level));
+    if (span.length === known.length) return { value: span.join(' or '), state: 'measured', doubt, text };
+  }
   const tree =
     id === lexicon.attribute.id ? lexicon.vocabulary : lexicon.trees.get(attribute?.vocabulary ?? '');
   const held =
