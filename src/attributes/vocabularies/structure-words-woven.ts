@@ -44,7 +44,7 @@ const KINDS_OF_WEAVE: readonly DescriptionWord[] = [
     it: ['tessuto a pelo', 'tessuto con pelo'], es: ['tejido de pelo', 'tejido con pelo'], da: ['luvvæv', 'rya'], no: ['ryevev'],
   }),
   word({ structure: 'woven', pile: 'present', pileFixing: 'knottedPile' }, { en: ['knotted carpet', 'knotted-pile fabric', 'knotted pile carpet', 'knotted rug', 'pile carpet', 'knotted pile'], de: ['Knüpfgewebe', 'Knüpfteppich'], fr: ['tissu à point noué', 'tapis noué', 'à point noué'], it: ['tappeto annodato'], es: ['tejido de nudo', 'alfombra anudada'], da: ['knyttet tæppe'] }, { weak: true }),
-  word({ structure: 'woven', pile: 'present', pileFixing: 'warpPile' }, { en: ['velvet', 'velvet weave', 'cut velvet', 'uncut velvet', 'velvets'], de: ['Samt'], fr: ['velours'], it: ['velluto'], es: ['terciopelo'], da: ['fløjl'] }, { weak: true }),
+  word({ structure: 'woven', pile: 'present', pileFixing: 'warpPile' }, { en: ['velvet', 'velvet weave', 'cut velvet', 'uncut velvet', 'velvets'], de: ['Samt', 'Samtgewebe'], fr: ['velours'], it: ['velluto'], es: ['terciopelo'], da: ['fløjl'] }, { weak: true }),
   word({ structure: 'woven', pile: 'present', pileFixing: 'loopedPile' }, { en: ['weft-loop pile weave', 'weft loop pile weave', 'looped pile', 'loop pile', 'weft-loop pile', 'looped-pile weave'], de: ['Noppengewebe', 'Schlingengewebe'] }, { weak: true }),
 ];
 
@@ -87,7 +87,7 @@ const PATTERNS: readonly DescriptionWord[] = [
 // biome-ignore format: one language a line
 const PILES: readonly DescriptionWord[] = [
   word({ pile: 'present' }, {
-    en: ['pile', 'with pile', 'tufts', 'tufted', 'tuft', 'shaggy', 'piled', 'with tufts', 'fleece-like', 'pile present', 'shag'], de: ['Flor', 'mit Flor', 'Florbüschel', 'Vlies', 'Büschel', 'mit Büscheln', 'mit Vlies', 'zottig', 'florig'], fr: ['poil', 'poils', 'à poils', 'à mèches', 'mèches', 'velu', 'à poil'],
+    en: ['pile', 'with pile', 'tufts', 'tufted', 'tuft', 'shaggy', 'piled', 'with tufts', 'fleece-like', 'pile present', 'shag'], de: ['Flor', 'mit Flor', 'Florbüschel', 'Vlies', 'Büschel', 'mit Büscheln', 'mit Vlies', 'zottig', 'florig', 'Noppen', 'mit Noppen'], fr: ['poil', 'poils', 'à poils', 'à mèches', 'mèches', 'velu', 'à poil'],
     it: ['pelo', 'a pelo', 'vello', 'a vello', 'ciuffi', 'con ciuffi', 'con pelo'], es: ['pelo', 'con pelo', 'mechones', 'con mechones'], da: ['luv', 'med luv', 'flos', 'med flos', 'totter'], no: ['floss', 'med rye', 'med floss'],
   }),
   word({ pile: 'absent' }, { en: ['untufted', 'pileless', 'smooth-faced', 'un-tufted', 'without tufts'], de: ['florlos', 'unbeflockt'], da: ['luvløs'] }),

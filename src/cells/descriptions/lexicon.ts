@@ -96,6 +96,8 @@ function makeLexicon(attribute: AttributeDefinition, register: Register): Lexico
       const sets = new Map([[facet.id, id], ...Object.entries(own.described)]);
       const when = facet.appliesTo === undefined ? {} : { when: facet.appliesTo };
       for (const via of wordingsOf(id, label, synonyms)) {
+        const known = exact.get(keyOf(tokens(via), 'folded')) ?? [];
+        if (known.some((sense) => sense.sets.get(facet.id) === id)) continue;
         if (via === id || (label === 'none' && via === label)) continue;
         add(via, { sets, alone: false, weak: false, ...when }, false);
       }

@@ -88,6 +88,8 @@ function keyPiece(part: Token, spelling: 'folded' | 'spelled' | 'stem'): string 
   if (SMALL.has(part.folded)) return '';
   if (WITH.has(part.folded)) return '~';
   if (AND.has(part.folded)) return '&';
+  // A letter by itself is no ending: "twining, S" is not "twinings".
+  if (part.folded.length === 1) return `(${part.folded})`;
   if (spelling === 'spelled') return part.spelled;
   return spelling === 'stem' ? stem(part.folded) : part.folded;
 }
