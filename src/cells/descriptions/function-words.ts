@@ -11,7 +11,7 @@ export const SMALL = set(
     'le la les un une du de d l en au aux par il lo gli i uno una di del della dello dei degli delle da dal al alla ai el los las por af pa som ein',
 );
 export const WITH = set('with mit avec con med having showing mit');
-export const AND = set('and und u et e y og sowie plus samt');
+export const AND = set('and und u et e y og sowie plus');
 export const OR = set('or oder od ou o eller bzw respectively beziehungsweise');
 export const NOT = set(
   'no not without non none neither nor kein keine keinen keiner keines ohne nicht weder noch sans pas ni aucun aucune senza ne nessun nessuna ' +
