@@ -136,16 +136,6 @@ export const study = z
     names: z.array(nameDecision).default([]).meta({
       description: 'Places, phases and people that the tables spell in several ways',
     }),
-    kind: z
-      .array(z.string().min(1))
-      .min(1)
-      .exactOptional()
-      .meta({
-        description:
-          'What the kind of a fabric is composed of: "structure" and facets of it by name or id (openness, slant, ' +
-          'strands, face, grouping, pattern, engagement, orientation, wrapping, pile, pileFixing, supplementary), the ' +
-          'most telling first; if left out, the facets that every place has recorded',
-      }),
     select: z.array(condition).default([]).meta({ description: 'Conditions that a fragment must all meet' }),
     analyses: z.array(analysisEntry).default([]),
   })
