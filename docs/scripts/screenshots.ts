@@ -39,7 +39,10 @@ const READY: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
     await page.locator('.cut-label').first().waitFor();
   },
   'Type rules': async (page) => {
-    await page.getByText(/Supported: /).first().waitFor();
+    await page
+      .getByText(/Supported: /)
+      .first()
+      .waitFor();
     await page.locator('.drawing .main-svg').first().waitFor();
     await page.getByRole('radio', { name: 'Map of the types' }).click();
     await page.locator('.drawing .main-svg').first().waitFor();
