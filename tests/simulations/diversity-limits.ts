@@ -2,14 +2,15 @@
  * How often do the limits of diversity hold what they are limits of? Samples are drawn from wholes whose diversity is
  * known; printed: the share of samples whose limits at 95 % hold it, and how far the estimate lies from it on average.
  *
- * npx tsx tests/simulations/diversity-limits.ts [runs]
+ * npm run simulate -- diversity-limits [runs]
  */
 import { rarefiedRichness } from '../../src/numerics/assemblages/diversity.ts';
 import { diversityLimits } from '../../src/numerics/assemblages/diversity-limits.ts';
 import { sameKind, shannonEstimate } from '../../src/numerics/assemblages/hill.ts';
 import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
+import { runsAsked } from './parts/runs.ts';
 
-const runs = Number(process.argv[2] ?? 1000);
+const runs = runsAsked(1000);
 const RESAMPLES = 199;
 const KINDS = 8;
 

@@ -4,7 +4,7 @@
  * item-aware test and the naive one (fragments as if independent) reject at 5 %, for two and for three groups,
  * and how often the 95 % interval of the median by drawing items (BCa, widened for few items) covers the true median.
  *
- * npx tsx tests/simulations/item-aware-contrast.ts [runs] > results, some minutes for 2000 runs.
+ * npm run simulate -- item-aware-contrast [runs] > results, some minutes for 2000 runs.
  */
 
 import { quantileSorted } from '../../src/numerics/describing/quantile.ts';
@@ -20,8 +20,9 @@ import {
 import { blockedRankTest } from '../../src/numerics/tests/blocked-tests.ts';
 import { kruskalWallis } from '../../src/numerics/tests/kruskal-wallis.ts';
 import { mannWhitney } from '../../src/numerics/tests/mann-whitney.ts';
+import { runsAsked } from './parts/runs.ts';
 
-const runs = Number(process.argv[2] ?? 2000);
+const runs = runsAsked(2000);
 const CORRELATION = 0.7;
 const MOST_FRAGMENTS = 12;
 
@@ -43,8 +44,6 @@ function group(items: number, random: Random): BlockedSample {
 
 const root = createRandom(7);
 const share = (count: number) => `${((100 * count) / runs).toFixed(2)} %`;
-const error = `± ${((100 * 1.96 * Math.sqrt(0.05 * 0.95)) / Math.sqrt(runs)).toFixed(1)} %`;
-process.stdout.write(`runs ${runs}, Monte Carlo error of a rate of 5 % ${error} (95 %)\n`);
 
 for (const sizes of [
   [10, 10],

@@ -3,7 +3,7 @@
  * known; printed: how often the limits at 95 % hold that of the populations, and how far the value found lies from it on
  * average. Items of one record; the limits are those of the similarity analysis (spread of the draws about the value).
  *
- * npx tsx tests/simulations/likeness-intervals.ts [runs]
+ * npm run simulate -- likeness-intervals [runs]
  */
 import { type ItemKinds, likenessInterval } from '../../src/numerics/assemblages/draws.ts';
 import {
@@ -11,8 +11,9 @@ import {
   type SimilarityCoefficient,
 } from '../../src/numerics/assemblages/similarity.ts';
 import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
+import { runsAsked } from './parts/runs.ts';
 
-const runs = Number(process.argv[2] ?? 500);
+const runs = runsAsked(500);
 const RESAMPLES = 399;
 
 const POPULATIONS: Readonly<Record<string, readonly (readonly number[])[]>> = {

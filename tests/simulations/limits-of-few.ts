@@ -2,7 +2,7 @@
  * Do limits of few values hold? Medians by order statistics, shifts by the inverted Mann-Whitney test, and Cramér's V of
  * fragments that come by items where rows and columns have nothing to do with each other.
  *
- *   npx tsx tests/simulations/limits-of-few.ts [runs], a minute or two for 2000 runs.
+ *   npm run simulate -- limits-of-few [runs], a minute or two for 2000 runs.
  */
 import { computeCrosstab } from '../../src/analyses/crosstab/compute.ts';
 import { crosstabOptions } from '../../src/analyses/crosstab/options.ts';
@@ -13,8 +13,9 @@ import { meanLimits } from '../../src/numerics/tests/mean-limits.ts';
 import { medianLimits } from '../../src/numerics/tests/median-limits.ts';
 import { shiftLimits } from '../../src/numerics/tests/shift-limits.ts';
 import { attribute, madeInput } from '../analyses/grouping/made-table.ts';
+import { runsAsked } from './parts/runs.ts';
 
-const runs = Number(process.argv[2] ?? 2000);
+const runs = runsAsked(2000);
 const root = createRandom(23);
 const normal = (random: Random) => normalQuantileUpper(1 - Math.max(random.next(), 1e-15));
 const sample = (n: number, random: Random, skewed: boolean) =>
@@ -34,7 +35,7 @@ function coverage(name: string, truth: number, limits: (run: number) => Limits) 
   process.stdout.write(`| ${name} | ${share(given, runs)} | ${share(held, given)} |\n`);
 }
 
-process.stdout.write(`${runs} runs\n| limits at 95 % | given | hold the truth |\n|---|---|---|\n`);
+process.stdout.write(`| limits at 95 % | given | hold the truth |\n|---|---|---|\n`);
 for (const skewed of [false, true])
   for (const n of [3, 6, 7, 10, 20, 40])
     coverage(`median of ${n}, ${skewed ? 'lognormal' : 'normal'}`, skewed ? 1 : 0, (run) =>

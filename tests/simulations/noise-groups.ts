@@ -3,17 +3,18 @@ import { groupingOptions, type Method } from '../../src/analyses/grouping/option
 import { exp } from '../../src/numerics/foundation/elementary.ts';
 import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
 import { attribute, type MadeColumn, madeInput } from '../analyses/grouping/made-table.ts';
+import { runsAsked } from './parts/runs.ts';
 
 /**
  * How often does the grouping analysis claim groups where there are none, and how often where there are?
  *
- *   npx tsx tests/simulations/noise-groups.ts [tables a scenario, default 200] [part of a scenario's name]
+ *   npm run simulate -- noise-groups [tables a scenario, default 200] [part of a scenario's name]
  *
  * The result is stated in docs/methods/grouping.md.
  */
 
 const RECORDS = 60;
-const TABLES = Number(process.argv[2] ?? 200);
+const TABLES = runsAsked(200, 'tables a scenario');
 const WANTED = process.argv[3] ?? '';
 const METHODS: readonly Method[] = ['medoids', 'average'];
 

@@ -2,7 +2,7 @@
  * Does a set of labels hold the true one as often as it says, and is a find of an unseen kind told from
  * the seen ones? Prints the tables of docs/methods/placement.md.
  *
- *   npx tsx tests/simulations/placement-coverage.ts
+ *   npm run simulate -- placement-coverage
  *
  * Part 1 draws records whose label is known; part 2 takes each record of two open data sets in turn as a
  * find among the others; both judge a find on the attributes that it has, as the placement analysis does.

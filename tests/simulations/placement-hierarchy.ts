@@ -2,7 +2,7 @@
  * Does the 90 % set of a placement hold the true label when fragments come from items and items from sites?
  * Everything goes through the analysis as a study asks it; the find is drawn anew each run.
  *
- *   npx tsx tests/simulations/placement-hierarchy.ts [runs] [1 or 2: that part alone], some minutes for 1000 runs.
+ *   npm run simulate -- placement-hierarchy [runs] [1 or 2: that part alone], some minutes for 1000 runs.
  *
  * Part 1: five sites of 40 items of 1 to 6 fragments; the find is one fragment of a further item of the first site.
  * Part 2: two regions of so many sites of 6 items; the find is of a further site of the first region. Values are
@@ -15,8 +15,9 @@ import { collapseItems } from '../../src/fragments/items.ts';
 import { normalQuantileUpper } from '../../src/numerics/foundation/distributions.ts';
 import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
 import { attribute, madeInput } from '../analyses/grouping/made-table.ts';
+import { runsAsked } from './parts/runs.ts';
 
-const runs = Number(process.argv[2] ?? 1000);
+const runs = runsAsked(1000);
 const part = process.argv[3] ?? 'both';
 const normal = (random: Random) => normalQuantileUpper(1 - Math.max(random.next(), 1e-15));
 const MEASURES = ['size', 'width'] as const;
@@ -74,9 +75,6 @@ function verdictOn(
 }
 
 const share = (count: number, of: number) => (of === 0 ? '–' : `${((100 * count) / of).toFixed(1)} %`);
-process.stdout.write(
-  `${runs} runs; error of a share of 90 %: ± ${((196 * Math.sqrt(0.09)) / Math.sqrt(runs)).toFixed(1)} %\n`,
-);
 process.stdout.write(
   '| find | likeness | set by | true label in the 90 % set | too few to judge |\n|---|---|---|---|---|\n',
 );

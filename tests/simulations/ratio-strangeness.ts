@@ -4,7 +4,7 @@
  * its own label withheld. Printed at 90 %: how often the true label is kept and how many labels are; and how often
  * a find whose label is withheld is "none of these" at 95 %.
  *
- * npx tsx tests/simulations/ratio-strangeness.ts
+ * npm run simulate -- ratio-strangeness
  */
 import { dissimilarityAt } from '../../src/numerics/dissimilarity/condensed.ts';
 import { dissimilarities } from '../../src/numerics/dissimilarity/dissimilarity.ts';
@@ -43,9 +43,9 @@ function conformal(
 }
 
 console.log(
-  '| data | strangeness | true label kept at 90 % | labels kept | withheld: none of these at 95 % | own label there: none of these |',
+  '| data | n | strangeness | true label kept at 90 % | labels kept | withheld: none of these at 95 % | own label there: none of these |',
 );
-console.log('|---|---|---|---|---|---|');
+console.log('|---|---|---|---|---|---|---|');
 for (const [name, of] of [
   ['iris', ['sepalLength', 'sepalWidth', 'petalLength', 'petalWidth']],
   ['penguins', ['beakLength', 'beakDepth', 'flipperLength', 'bodyMass', 'sex']],
@@ -82,7 +82,7 @@ for (const [name, of] of [
     });
     const share = (value: number) => `${((100 * value) / finds).toFixed(1)} %`;
     console.log(
-      `| ${name} | ${measure} | ${share(kept)} | ${(size / finds).toFixed(2)} | ${share(none)} | ${share(seenNone)} |`,
+      `| ${name} | ${finds} | ${measure} | ${share(kept)} | ${(size / finds).toFixed(2)} | ${share(none)} | ${share(seenNone)} |`,
     );
   }
 }

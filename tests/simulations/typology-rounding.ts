@@ -9,17 +9,18 @@ import {
   roundedDipTest,
   roundedReadings,
 } from '../../src/numerics/modes/rounded-tests.ts';
+import { runsAsked } from './parts/runs.ts';
 
 /**
  * How often are readings of one kind, recorded coarsely, taken for two? 20 shapes x 5 steps x 4 sizes, each about 4
  * of its unit, on the logarithm; steps found from the readings alone.
  *
- *   npx tsx tests/simulations/typology-rounding.ts [samples a cell, default 3] [first sample, default 0]
+ *   npm run simulate -- typology-rounding [samples a cell, default 3] [first sample, default 0]
  *
  * The result is stated in docs/methods/typology.md.
  */
 
-const SAMPLES = Number(process.argv[2] ?? 3);
+const SAMPLES = runsAsked(3, 'samples of each of 400 cells');
 const FIRST = Number(process.argv[3] ?? 0);
 const STEPS: readonly number[] = [0.1, 0.25, 0.5, 1, 2];
 const SIZES: readonly number[] = [30, 60, 120, 300];

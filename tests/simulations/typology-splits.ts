@@ -5,17 +5,18 @@ import { createRandom, type Random } from '../../src/numerics/foundation/random.
 import { isUnavailable } from '../../src/numerics/foundation/unavailable.ts';
 import { crossing, type GaussianPart, sampleMixture } from '../../src/numerics/modes/mixture-parts.ts';
 import { roundedDipTest, roundedReadings } from '../../src/numerics/modes/rounded-tests.ts';
+import { runsAsked } from './parts/runs.ts';
 
 /**
  * How often does the interval of a threshold hold the true one, and how often is a split found where
  * there is one kind, and where there are two?
  *
- *   npx tsx tests/simulations/typology-splits.ts [samples a scenario, default 300] [start of a scenario's name] [power]
+ *   npm run simulate -- typology-splits [samples a scenario, default 300] [start of a scenario's name] [power]
  *
  * The result is stated in docs/methods/typology.md.
  */
 
-const SAMPLES = Number(process.argv[2] ?? 300);
+const SAMPLES = runsAsked(300, 'samples a scenario');
 const ONLY = process.argv[3] ?? '';
 /** Whether the power is counted as well, which takes longer. */
 const POWER = process.argv[4] === 'power';
