@@ -1,0 +1,151 @@
+import { describe, expect, it } from 'vitest';
+import { ANALYSES, type RegisteredAnalysis } from '../../src/analyses/register.ts';
+import { checkStudy } from '../../src/study/load.ts';
+import { runStudy } from '../../src/study/run-study.ts';
+import { faultsOfAnswer } from '../analyses/answer-rules.ts';
+import { LONG } from '../long.ts';
+import { legalValues, type Material } from './legal-options.ts';
+
+/**
+ * Every analysis at every legal value of every option, on tables that are poor or odd: it gives results that can be
+ * written and an answer in form, or says why it cannot. The values are read from the schemas, so that a new option is
+ * tried on the day it is made. The quick run tries each value on one table in turn, the long run on all.
+ */
+
+const HEADS = 'id,item,site,structure,row spacing (mm),warp density (per cm),fibre,period,easting,northing';
+type Cells = readonly (string | number)[];
+
+/** @param line what a fragment says after its id and item: site to period. */
+function table(count: number, line: (i: number) => Cells, item = (i: number) => `i${i}`): string {
+  const lines = Array.from({ length: count }, (_, i) =>
+    [`f${i}`, item(i), ...line(i), 10 + i, 20 - i].join(','),
+  );
+  return [HEADS, ...lines].join('\n');
+}
+
+const site = (i: number) => (i % 2 ? 'Ness' : 'Holm');
+const structure = (i: number) => ['tabby', 'twined', '2/2 twill'][i % 3];
+
+const TABLES: Readonly<Record<string, string>> = {
+  ordinary: table(24, (i) => [
+    site(i),
+    structure(i),
+    2 + (i % 7),
+    4 + (i % 5),
+    i % 3 ? 'wool' : 'flax',
+    i % 5 ? 'Early' : 'Late',
+  ]),
+  'one record': table(1, () => ['Ness', 'tabby', 3, 4, 'wool', 'Early']),
+  'two records, one site': table(2, (i) => ['Ness', structure(i), 3 + i, 4, 'wool', 'Early']),
+  'all gaps': table(8, (i) => [site(i), '', '', '', '', '']),
+  constant: table(12, () => ['Ness', 'tabby', 3, 4, 'wool', 'Early']),
+  'noughts alone': table(12, (i) => [site(i), structure(i), 0, 0, 'wool', 'Early']),
+  'wholly apart': table(12, (i) => [
+    site(i),
+    i % 2 ? 'tabby' : 'twined',
+    i % 2 ? 3 : 9,
+    i % 2 ? 4 : 2,
+    i % 2 ? 'wool' : 'flax',
+    i % 2 ? 'Early' : 'Late',
+  ]),
+  'a site for every record': table(9, (i) => [`Place ${i}`, structure(i), 2 + i, 3, 'wool', 'Early']),
+  'two items in many pieces': table(
+    16,
+    (i) => [site(i), structure(i), 2 + (i % 4), 4, 'wool', 'Early'],
+    (i) => site(i),
+  ),
+  'ranges and doubts': table(14, (i) => [
+    site(i),
+    `${structure(i)}${i % 2 ? '?' : ''}`,
+    i % 3 ? `${i + 1}-${i + 9}` : '<5',
+    '> 4',
+    'c. wool',
+    i % 4 ? 'Early?' : 'n.r.',
+  ]),
+};
+
+const MATERIAL: Material = {
+  attributes: ['rowSpacing', 'density1', 'structure', 'fibre'],
+  groupings: ['site', 'structure', 'period', 'assemblage', 'fibre'],
+  files: ['types.json'],
+  terms: ['Ness', 'tabby', 'woven'],
+};
+
+const RULES = {
+  title: 'Fine and coarse',
+  types: [
+    { id: 'fine', label: 'Fine', when: { attribute: 'rowSpacing', below: 4 } },
+    { id: 'coarse', label: 'Coarse', when: { attribute: 'rowSpacing', atLeast: 4 } },
+  ],
+};
+
+/** What a kind cannot do without, and few draws where there are any. */
+const LEAST: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
+  summary: { of: ['rowSpacing', 'structure'], by: ['site'], resamples: 19 },
+  contrast: { of: ['rowSpacing'], by: 'site', resamples: 199, relabellings: 99 },
+  crosstab: { rows: 'site', columns: 'structure', resamples: 199, relabellings: 99 },
+  similarity: { assemblages: 'site', of: 'structure', resamples: 199, relabellings: 99 },
+  grouping: { of: ['structure', 'rowSpacing', 'fibre'], resamples: 9, permutations: 9, starts: 5 },
+  ordination: { of: ['structure', 'rowSpacing', 'fibre'], resamples: 9 },
+  typology: { rules: 'types.json', resamples: 19, relabellings: 99 },
+  placement: { find: { structure: 'tabby', rowSpacing: 'c. 4 mm' }, calibration: 20, draws: 5 },
+  standing: { site: 'Ness', resamples: 199, relabellings: 99 },
+  claims: { file: 'claims.csv' },
+};
+const CLAIMS = 'id,printed\na,"t(18) = 2.31, p = .03"\n';
+
+const bytes = (text: string) => new TextEncoder().encode(text);
+
+/** @returns what is wrong with what one analysis gave; empty when nothing is. */
+function faultsOf(text: string, analyses: readonly object[]): string[] {
+  const document = {
+    title: 'Every option',
+    witness: { is: 'column' },
+    sources: [{ file: 'finds.csv' }],
+    analyses,
+  };
+  const files = new Map([
+    ['finds.csv', bytes(text)],
+    ['types.json', bytes(JSON.stringify(RULES))],
+    ['claims.csv', bytes(CLAIMS)],
+  ]);
+  const faults: string[] = [];
+  const results = runStudy(checkStudy(document, 'study.json'), files, {
+    onFault: (id, fault) => faults.push(`${id}: ${fault instanceof Error ? fault.stack : String(fault)}`),
+  });
+  // A refusal quotes what was asked, ids and all, as long as it must be.
+  for (const [id, { words, why }] of Object.entries(results.analyses))
+    if (why === undefined) faults.push(...faultsOfAnswer(words).map((fault) => `${id}: ${fault}`));
+    else if (!/^Could not be computed: .+\.$/s.test(words.answer)) faults.push(`${id}: ${words.answer}`);
+  return faults;
+}
+
+/** The entries that try each value of each option once. */
+function entriesOf(analysis: RegisteredAnalysis): { id: string }[] {
+  const { kind } = analysis;
+  const values = legalValues(analysis, MATERIAL);
+  return values.map(([option, value], at) => ({
+    id: `${kind}-${at}-${option}`,
+    kind,
+    ...LEAST[kind],
+    [option]: value,
+  }));
+}
+
+const NAMES = Object.keys(TABLES);
+
+describe.each(ANALYSES.map((analysis) => [analysis.kind, analysis] as const))('%s', (kind, analysis) => {
+  const entries = entriesOf(analysis);
+
+  it('has values to try for every option', () => {
+    const tried = new Set(entries.flatMap((entry) => Object.keys(entry)));
+    expect(Object.keys(analysis.options.shape).filter((option) => !tried.has(option))).toEqual([]);
+    expect(LEAST[kind]).toBeDefined();
+  });
+
+  it.each(NAMES)('answers on %s, or says why it cannot', (name) => {
+    const at = NAMES.indexOf(name);
+    const mine = LONG ? entries : entries.filter((_, i) => i % NAMES.length === at);
+    expect(faultsOf(TABLES[name], mine)).toEqual([]);
+  });
+});
