@@ -6,7 +6,7 @@ import { type NearestFirst, nearestFirst } from '../../numerics/dissimilarity/ne
 import type { DissimilaritySpec, RecordValue } from '../../numerics/dissimilarity/variables.ts';
 import type { ConformalP } from '../../numerics/tests/conformal.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
-import type { JudgedLabel, MapPosition, PlacementFound } from './found.ts';
+import type { JudgedLabel, LabelRanking, MapPosition, PlacementFound } from './found.ts';
 import type { LabelAttribute } from './labels.ts';
 import {
   drawWithin,
@@ -22,7 +22,8 @@ import { keptOneFragment } from './one-fragment.ts';
 import type { PlacementOptions } from './options.ts';
 import { percentilesOf } from './percentiles.ts';
 import { positionOf } from './position.ts';
-import { keptBags, keptLayout, prepareComparanda } from './prepare.ts';
+import { keptBags, keptLayout, keptRankers, prepareComparanda } from './prepare.ts';
+import { rankerOf, rankingOf } from './ranking.ts';
 import { levelsShown, setsOf, verdictOn } from './sets.ts';
 import { type Bag, bagOf, bagsOf, drawRows, typicality } from './typicality.ts';
 
@@ -30,7 +31,8 @@ import { type Bag, bagOf, bagsOf, drawRows, typicality } from './typicality.ts';
  * Where does this find belong, and how sure is that?
  *
  * The find is compared only on the attributes that it has, and the comparanda among each other on the
- * same ones: like with like. Its typicality of each label is a conformal p value from the mean
+ * same ones: like with like. Labels come in order of their likelihood, which leaving records out puts to the
+ * test. Its typicality of each label is a conformal p value from the mean
  * dissimilarity to the nearest records of that label; a label is excluded at a level when p is at most
  * 1 - level, and is "too few to judge" when its records could never reach that: it then stays in the set. When
  * every label was judged and is excluded at the stricter `noneLevel`, the find is none of these.
@@ -85,7 +87,13 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
       bagsOf(attributes, of, { neighbours: options.neighbours, most }, random.stream('calibration')),
     );
   const bags = bagsOn(known, '', spec, options.calibration);
-  const judged = bags.map((bag) => judgedBy(bag, record, options.level));
+  const rankers = keptRankers(comparanda, known.join(), () =>
+    attributes.map((attribute) =>
+      rankerOf(attribute, spec, (row) => records.item[row], random.stream('order')),
+    ),
+  );
+  const rankings = rankers.flatMap((one) => ('why' in one ? [] : [rankingOf(one, record)]));
+  const judged = bags.map((bag) => judgedBy(bag, record, options.level, rankings));
   report(0.3, 'judging how typical it is');
   const draws = drawsOf(record, options.draws, input);
   const { moves, next } = furtherAnswers(input, options, {
@@ -113,6 +121,7 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
     neighbours,
     percentiles: percentilesOf(records, find.table, attributes, comparanda.allRows, comparanda.ends),
     judged,
+    rankings,
     sets: setsOf(judged, options.level),
     anywhere: anywhereOf(order.reached, record, options, input, (drawn) => {
       const make = () => [bagOf(ANYWHERE, '', order.reached.length, drawn, spec, options.neighbours)];
@@ -142,8 +151,10 @@ function standsFor(
   return unit === 'item' && findIs === 'item' ? 'whole items' : 'independent records';
 }
 
-function judgedBy(bag: Bag, record: Values, level: number): JudgedLabel {
+function judgedBy(bag: Bag, record: Values, level: number, rankings: readonly LabelRanking[]): JudgedLabel {
   const outcome = typicality(bag, record);
+  const order = rankings.find(({ attribute }) => attribute === bag.attribute.label)?.order ?? [];
+  const place = order.findIndex(({ label }) => label === bag.label);
   return {
     attribute: bag.attribute.label,
     label: bag.label,
@@ -151,6 +162,7 @@ function judgedBy(bag: Bag, record: Values, level: number): JudgedLabel {
     judgedBy: bag.rows.length,
     by: bag.by,
     outcome,
+    likelihood: place < 0 ? null : { rank: place + 1, share: order[place].share },
     verdict: verdictOn(level, outcome),
     verdicts: levelsShown(level).map((one) => ({ level: one, verdict: verdictOn(one, outcome) })),
   };
@@ -258,6 +270,7 @@ function nothingPlaced(
     neighbours: [],
     percentiles: [],
     judged: [],
+    rankings: [],
     sets: [],
     anywhere: { why },
     novelty: [],

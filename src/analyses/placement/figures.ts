@@ -11,7 +11,8 @@ import {
   MOST_KINDS,
 } from '../figure-style.ts';
 import { printCount, printLevel } from '../phrasing.ts';
-import type { JudgedLabel, PlacementFound } from './found.ts';
+import type { JudgedLabel, LabelRanking, PlacementFound } from './found.ts';
+import { inOrder, rightSaid } from './sets-tables.ts';
 
 /** The find among its comparanda, its p values by label, and where its measurements stand. */
 export function placementFigures(found: PlacementFound): Readonly<Record<string, Figure>> {
@@ -96,11 +97,13 @@ function mapFigure(found: PlacementFound): Figure {
 }
 
 function typicalityFigure(found: PlacementFound, attribute: string, judged: readonly JudgedLabel[]): Figure {
-  const rows = judged
+  // Drawn from below, so that the likeliest stands on top.
+  const rows = [...inOrder(judged)]
+    .reverse()
     .flatMap(({ label, outcome, verdict }) =>
       'why' in outcome ? [] : [{ label, verdict, p: outcome.p, n: outcome.n }],
-    )
-    .sort((a, b) => a.p - b.p || (a.label < b.label ? 1 : -1));
+    );
+  const ranking = found.rankings.find((one) => one.attribute === attribute);
   const verdicts = VERDICTS.map(({ verdict, name }) => ({
     name,
     chosen: rows.filter((row) => row.verdict === verdict),
@@ -138,8 +141,13 @@ function typicalityFigure(found: PlacementFound, attribute: string, judged: read
     caption:
       `How typical the find is of each label of "${attribute}" (records judged by in brackets): conformal p values; ` +
       `left of the dashed line a label is excluded at ${printLevel(found.options.level)}, if it has records enough.` +
+      orderSaid(ranking) +
       `${rows.length > MOST_KINDS ? ` ${rows.length} labels.` : ''}`,
   };
+}
+
+function orderSaid(ranking: LabelRanking | undefined): string {
+  return ranking === undefined ? '' : ` From the top in order of likelihood: ${rightSaid(ranking)}.`;
 }
 
 const VERDICTS: readonly { readonly verdict: Verdict; readonly name: string }[] = [

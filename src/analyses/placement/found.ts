@@ -20,6 +20,8 @@ export interface JudgedLabel {
   /** Whether it is judged by records, or by whole sites with one record of each. */
   readonly by: 'records' | 'sites';
   readonly outcome: ConformalP | Unavailable;
+  /** Place of the label in the order of likelihood, 1 = first, and its share; null where it has none. */
+  readonly likelihood: { readonly rank: number; readonly share: number } | null;
   /** At the level asked for. */
   readonly verdict: Verdict;
   /** At every level that is shown, lowest first. */
@@ -37,11 +39,31 @@ export interface LabelSet {
   readonly level: number;
   /** Whether this is the level asked for. */
   readonly asked: boolean;
-  /** Labels that cannot be excluded, most typical first. */
+  /** Labels that cannot be excluded, likeliest first; so are the others. */
   readonly kept: readonly string[];
   /** Labels with too few records to exclude. */
   readonly tooFew: readonly string[];
   readonly excluded: readonly string[];
+}
+
+/** The labels of one attribute in order of likelihood for the find. */
+export interface LabelRanking {
+  readonly attribute: string;
+  /** What is left out in turn to see how often the order is right: records (with their items), or whole sites. */
+  readonly by: 'records' | 'sites';
+  /** Likeliest first; shares sum to 1, if all labels are equally likely beforehand and the find is of one of them. */
+  readonly order: readonly { readonly label: string; readonly share: number }[];
+  readonly accuracy:
+    | {
+        /** Records left out in turn; those whose own label came first, and would by the nearest record alone. */
+        readonly leftOut: number;
+        readonly right: number;
+        readonly nearestRight: number;
+        /** Labels among them, so that a guess is right once in so many. */
+        readonly labels: number;
+        readonly verdict: 'better than a guess' | 'no better than a guess';
+      }
+    | Unavailable;
 }
 
 /**
@@ -147,6 +169,8 @@ export interface PlacementFound extends Findings {
   readonly neighbours: readonly Neighbour[];
   readonly percentiles: readonly Percentile[];
   readonly judged: readonly JudgedLabel[];
+  /** One for each attribute of two labels or more. */
+  readonly rankings: readonly LabelRanking[];
   /** A set for each attribute and level shown. */
   readonly sets: readonly LabelSet[];
   /** p of the find among all comparanda together, whatever their labels. */

@@ -9,6 +9,7 @@ import { type LabelAttribute, labelAttributes } from './labels.ts';
 import type { PlacementOptions } from './options.ts';
 import type { KeptEnds } from './percentiles.ts';
 import { type KinMap, kinMap } from './position.ts';
+import type { Ranker } from './ranking.ts';
 import type { Bag } from './typicality.ts';
 
 /** Everything about the comparanda that is the same for every find. */
@@ -19,6 +20,8 @@ export interface Comparanda {
   readonly map: KinMap | Unavailable;
   /** Bags made so far, by what they were made from: a find with one value changed needs the same ones. */
   readonly bags: Map<string, readonly Bag[]>;
+  /** What orders the labels, by the attributes that it rests on; as the bags, and kept with them. */
+  readonly rankers: Map<string, readonly (Ranker | Unavailable)[]>;
   /** Every row, and the readings of each group in order. */
   readonly allRows: readonly number[];
   readonly ends: KeptEnds;
@@ -52,6 +55,20 @@ export function keptBags(comparanda: Comparanda, key: string, make: () => readon
   return made;
 }
 
+/** The same of what orders the labels. */
+export function keptRankers(
+  comparanda: Comparanda,
+  key: string,
+  make: () => readonly (Ranker | Unavailable)[],
+): readonly (Ranker | Unavailable)[] {
+  const before = comparanda.rankers.get(key);
+  if (before !== undefined) return before;
+  if (comparanda.rankers.size >= 8) comparanda.rankers.clear();
+  const made = make();
+  comparanda.rankers.set(key, made);
+  return made;
+}
+
 const kept = new WeakMap<FragmentTable, Map<string, Comparanda>>();
 
 /**
@@ -81,6 +98,7 @@ export function prepareComparanda(input: AnalysisInput, options: PlacementOption
     assemblages: assemblagesOf(records),
     map: options.map ? kinMap(comparison.spec, records.rows, random) : { why: 'no map was asked for' },
     bags: new Map(),
+    rankers: new Map(),
     allRows: Array.from({ length: records.rows }, (_, row) => row),
     ends: new Map(),
     behind: countsBehind(input.fragments, records, input.unit),

@@ -23,7 +23,7 @@ export function setsOf(judged: readonly JudgedLabel[], asked: number): readonly 
       const named = (wanted: Verdict) =>
         own
           .filter(({ outcome }) => verdictOn(level, outcome) === wanted)
-          .sort((a, b) => pOf(b) - pOf(a))
+          .sort((a, b) => rankOf(a) - rankOf(b))
           .map(({ label }) => label);
       return {
         attribute,
@@ -38,4 +38,4 @@ export function setsOf(judged: readonly JudgedLabel[], asked: number): readonly 
   });
 }
 
-const pOf = ({ outcome }: JudgedLabel): number => ('why' in outcome ? 0 : outcome.p);
+const rankOf = ({ likelihood }: JudgedLabel): number => likelihood?.rank ?? Infinity;

@@ -1,7 +1,7 @@
 import type { ResultTable, TableCell } from '../contract.ts';
 import { printLevel } from '../phrasing.ts';
 import type { PlacementFound } from './found.ts';
-import { setsTable, typicalityTable } from './sets-tables.ts';
+import { orderTable, setsTable, typicalityTable } from './sets-tables.ts';
 
 /** Every answer as a table; those without a row are left out. */
 export function placementTables(found: PlacementFound): Readonly<Record<string, ResultTable>> {
@@ -9,6 +9,7 @@ export function placementTables(found: PlacementFound): Readonly<Record<string, 
     neighbours: neighboursTable(found),
     sets: setsTable(found),
     typicality: typicalityTable(found),
+    order: orderTable(found),
     novelty: noveltyTable(found),
     percentiles: percentilesTable(found),
     moves: movesTable(found),

@@ -25,6 +25,8 @@ export interface CutChartProps {
   readonly onLevel: (level: number) => void;
   /** What a label is, such as "site". */
   readonly what: string;
+  /** How often the order of the labels is right, in words; null where they have none. */
+  readonly order: string | null;
 }
 
 const HEIGHT = 190;
@@ -43,7 +45,7 @@ const LOOKS: Readonly<Record<string, { look: string; stroke: string; width: numb
  * Threads hang from a row, one a label, as long as the find is typical of it; the level is a cut
  * across them. What is said of each label at a level is the analysis's own verdict, never read off the chart.
  */
-export function CutChart({ labels, level, levels, onLevel, what }: CutChartProps) {
+export function CutChart({ labels, level, levels, onLevel, what, order }: CutChartProps) {
   const frame = useRef<HTMLDivElement>(null);
   const cut = length(1 - level);
   const moveTo = (clientY: number) => {
@@ -112,6 +114,7 @@ export function CutChart({ labels, level, levels, onLevel, what }: CutChartProps
       <p className="small soft">
         Length: how typical the find is of each {what} (p value, square-root scale). Threads that reach the
         cut cannot be excluded at {printLevel(level)}; dashed: too few to exclude, so that they stay as well.
+        {order === null ? '' : ` From the left in order of likelihood: ${order}.`}
       </p>
     </div>
   );

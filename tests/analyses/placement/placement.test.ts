@@ -127,7 +127,7 @@ describe('placing, where the truth is plain', () => {
     expect(found.sets.find(({ asked }) => asked)).toMatchObject({
       kept: [],
       tooFew: ['islet'],
-      excluded: ['north', 'south'],
+      excluded: ['south', 'north'],
     });
     const tables = placementTables(found);
     expect(tables.novelty.rows[0][2]).toBe('only small ones left');
@@ -140,7 +140,7 @@ describe('placing, where the truth is plain', () => {
     const drawn = figure.data as { name: string; y: string[] }[];
     expect(drawn.map(({ name, y }) => [name, y])).toEqual([
       ['cannot be excluded', []],
-      ['excluded', ['south (30)', 'north (30)']],
+      ['excluded', ['north (30)', 'south (30)']],
       ['too few to exclude', ['islet (2)']],
     ]);
   });
@@ -242,6 +242,51 @@ describe('placing, where the truth is plain', () => {
     const before = JSON.stringify([...made.records.columns.values()].map((column) => column.raw));
     place({ size: '3' });
     expect(JSON.stringify([...made.records.columns.values()].map((column) => column.raw))).toBe(before);
+  });
+});
+
+describe('the order of the labels', () => {
+  const made = twoSites();
+  const place = (more: Partial<PlacementOptions> = {}) =>
+    computePlacement(
+      made,
+      options({ of: ['size', 'width'], find: { size: '2.6', width: '2.4' }, level: 0.9, ...more }),
+    );
+
+  it('comes from likelihood, with what leaving out says of it, in table, chart and words alike', () => {
+    const found = place();
+    const tables = placementTables(found);
+    expect(linesOf(tables.typicality).map(({ label, rank }) => [label, rank])).toEqual([
+      ['north', 1],
+      ['islet', 2],
+      ['south', 3],
+    ]);
+    const [line] = linesOf(tables.order);
+    expect(line).toMatchObject({ n: 62, labels: 3, first: 'north', verdict: 'better than a guess' });
+    expect(Number(line.right)).toBeGreaterThanOrEqual(60);
+    const said = `right for ${line.right} of 62 records left out in turn, a plain nearest neighbour for ${line.nearestRight}`;
+    expect(line.said).toBe(said);
+    expect(placement.words(found).because.join(' ')).toContain(
+      `site at 90 %, likeliest first (${said}): not`,
+    );
+    const figure = placement.figures(found)['typicality-site'];
+    expect(figure.caption).toContain(`From the top in order of likelihood: ${said}.`);
+    const axis = figure.layout.yaxis as { categoryarray: string[] };
+    expect(axis.categoryarray.at(-1)).toBe('north (30)');
+  });
+
+  it('is no better than a guess where labels say nothing, and is said to be so', () => {
+    const random = createRandom(8);
+    const site = Array.from({ length: 60 }, () => `s${random.integer(4)}`);
+    const made = madeInput([
+      { attribute: attribute('site', 'context', 'nominal'), values: site },
+      { attribute: attribute('size', 'spacing', 'ratio'), values: site.map(() => 1 + random.next()) },
+    ]);
+    const found = computePlacement(made, options({ of: ['size'], find: { size: '1.5' } }));
+    expect(found.rankings[0].accuracy).toMatchObject({ verdict: 'no better than a guess', labels: 4 });
+    expect(placement.words(found).because.join(' ')).toContain(
+      'likeliest first (no better than a guess, right',
+    );
   });
 });
 

@@ -13,6 +13,7 @@ import { useDraft, useWorkbench } from '../../state/workbench.tsx';
 import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
 import { CompareFinds } from './compare-finds.tsx';
 import { FindForm, type FindTexts } from './find-form.tsx';
+import { FindNature } from './find-nature.tsx';
 import { KeptFinds } from './kept-finds.tsx';
 import { ManyFinds } from './many-finds.tsx';
 import { NeighbourCards } from './neighbour-cards.tsx';
@@ -83,6 +84,7 @@ export function PlaceFind() {
       <Part name="ask" title="The find">
         <div className="stack wide">
           <KeptFinds placements={placements} open={saved} onOpen={setOpenId} />
+          <FindNature placement={saved} />
           <FindForm
             key={saved.id}
             find={find}
@@ -155,6 +157,7 @@ export function PlaceFind() {
                 levels={levels.map((one) => one.level)}
                 onLevel={setLevel}
                 what={shownSet[1].title.toLowerCase()}
+                order={answer?.orderOf(shownSet[0]) ?? null}
               />
             </>
           )}

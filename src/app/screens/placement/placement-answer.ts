@@ -16,12 +16,14 @@ export interface Neighbour {
 
 export interface PlacementAnswer {
   readonly neighbours: readonly Neighbour[];
-  /** Attribute of labels -> its labels with their p values and what is said of them at each level. */
+  /** Attribute of labels -> its labels, likeliest first, with their p values and what is said of them at each level. */
   readonly labelSets: ReadonlyMap<string, { readonly title: string; readonly labels: readonly CutLabel[] }>;
   /** Levels at which labels were judged, lowest first. */
   readonly levels: readonly CutLevel[];
   /** The set of labels that may hold the find, in words. */
   readonly setAt: (attribute: string, level: number) => string | null;
+  /** How often the order of an attribute's labels is right, in words. */
+  readonly orderOf: (attribute: string) => string | null;
 }
 
 const BLOCKS = ['structure', 'spacing', 'fibre', 'find', 'context'];
@@ -43,6 +45,11 @@ export function readPlacement(result: AnalysisResult): PlacementAnswer {
         (one) => one[at(sets, 'attribute')] === attribute && one[at(sets, 'level')] === level,
       );
       return row === undefined ? null : text(row[at(sets, 'set')]);
+    },
+    orderOf: (attribute) => {
+      const { order } = result.tables;
+      const row = order?.rows.find((one) => one[at(order, 'attribute')] === attribute);
+      return row === undefined ? null : text(row[at(order, 'said')]);
     },
   };
 }
@@ -90,6 +97,5 @@ function labelSetsOf(table: ResultTable | undefined): PlacementAnswer['labelSets
     });
     sets.set(attribute, set);
   }
-  for (const set of sets.values()) set.labels.sort((a, b) => (b.p ?? -1) - (a.p ?? -1));
   return sets;
 }

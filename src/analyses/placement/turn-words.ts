@@ -1,0 +1,79 @@
+import type { Turn } from '../contract.ts';
+import { inSentence, printCount, printList, printSome } from '../phrasing.ts';
+import type { Change, Move, PlacementFound } from './found.ts';
+
+export const sentenceOf = (note: string): string => (/[.!?]$/.test(note) ? note : `${note}.`);
+
+const CHANGED: Readonly<Record<Change, string>> = {
+  'its own ranges': 'the find’s values moved within their ranges',
+  'other weights': 'a block counted double or not at all',
+  'an assemblage left out': 'an assemblage left out',
+};
+
+/** Verdicts that were seen to turn, labels that would come in first: they are what an exclusion hangs on. */
+export function fragile({ moves }: PlacementFound): Turn[] {
+  const turns = moves.filter((move) => move.fragile);
+  const groups = (['excluded', 'cannot be excluded', 'too few to judge'] as const).flatMap((verdict) =>
+    (Object.keys(CHANGED) as Change[]).map((change) => ({
+      verdict,
+      change,
+      own: turns.filter((move) => move.verdict === verdict && move.change === change),
+    })),
+  );
+  return groups
+    .filter(({ own }) => own.length > 0)
+    .map(({ verdict, change, own }) => ({
+      what: `with ${CHANGED[change]}`,
+      size: `${printSome(own.map(turned), 4)} ${verdict === 'excluded' ? 'would come in' : 'would drop out or be too few to judge'}`,
+      overturns: true,
+    }));
+}
+
+function turned({ label, by, turned: times, tried }: Move): string {
+  return by.length > 0 && by.length <= 2 ? `${label} (${printList(by)})` : `${label} (${times} of ${tried})`;
+}
+
+/** What could change the verdict, though it was not tried, or must be known to read it. */
+export function doubts(found: PlacementFound): Turn[] {
+  const { lacking, percentiles, judged, circular, options, n } = found;
+  const turns: Turn[] = found.notes.map((note) => ({ what: sentenceOf(note), size: '', overturns: false }));
+  for (const { label, by, bounds } of percentiles)
+    if (by === '' && !('why' in bounds) && bounds.outside !== null)
+      turns.push({
+        what: `${inSentence(label)} lies ${bounds.outside} everything recorded`,
+        size: `n = ${bounds.n}`,
+        overturns: false,
+      });
+  if (circular.length > 0)
+    turns.push({
+      what: `${printList(circular.map(inSentence))} ${circular.length === 1 ? 'is' : 'are'} also compared`,
+      size: 'those labels are judged by themselves',
+      overturns: false,
+    });
+  if (found.standsFor === 'dependent fragments')
+    turns.push({
+      what: 'fragments of one item are not independent',
+      size: `${n.fragments} fragments come from ${n.items} items, so p values are too sure`,
+      overturns: false,
+    });
+  if (found.judged.some(({ by }) => by === 'sites'))
+    turns.push({
+      what: `the find may come from another site, so that ${printList([...new Set(found.judged.filter(({ by }) => by === 'sites').map(({ attribute }) => inSentence(attribute)))])} ${new Set(found.judged.filter(({ by }) => by === 'sites').map(({ attribute }) => attribute)).size === 1 ? 'is' : 'are'} judged by whole sites`,
+      size: 'were it from a site of the study, single records would judge',
+      overturns: false,
+    });
+  if (lacking.length > 0)
+    turns.push({
+      what: `not known of the find, and so not compared`,
+      size: printSome(lacking.map(inSentence), 6),
+      overturns: false,
+    });
+  const drawn = judged.filter(({ size, judgedBy, by }) => by === 'records' && judgedBy !== size);
+  if (drawn.length > 0)
+    turns.push({
+      what: `${printCount(drawn.length, 'label')} with many records ${drawn.length === 1 ? 'was' : 'were'} judged by a draw`,
+      size: `${options.calibration} records each`,
+      overturns: false,
+    });
+  return turns;
+}
