@@ -17,7 +17,10 @@ export interface LevelSaid {
   readonly tooBroad: readonly { readonly label: string; readonly records: number }[];
 }
 
-export function levelSaid(asked: 'common' | 'recorded' | readonly string[], found: LevelFound): LevelSaid {
+export function levelSaid(
+  asked: 'common' | 'recorded' | readonly string[],
+  found: Pick<LevelFound, 'folds' | 'tooBroad' | 'differs'>,
+): LevelSaid {
   return {
     asked: typeof asked === 'string' ? asked : 'named',
     differs: found.differs,
@@ -54,8 +57,8 @@ export function sayTooBroad({ tooBroad }: LevelSaid, unit: string): string {
 /** Said under a table of kinds that are counted at a level. */
 export function levelNote(level: LevelSaid, unit: string): string {
   if (!level.differs) return '';
-  const folds = level.folds.length === 0 ? '' : ` ${sayFolds(level)}.`;
+  const folds = level.folds.length === 0 ? '' : `: ${sayFolds(level)}`;
   const out = level.tooBroad.length === 0 ? '' : ` Left out: ${sayTooBroad(level, unit)}.`;
   const at = level.asked === 'named' ? 'at the level asked for' : 'at the finest level that all record';
-  return ` Counted ${at}.${folds}${out}`;
+  return ` Counted ${at}${folds}.${out}`;
 }

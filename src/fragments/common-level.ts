@@ -62,6 +62,17 @@ export function atLevel(
   attribute: string,
   across: string,
   register: Register,
+  settings: LevelSettings = {},
+): LevelFound {
+  return atLevelOf(table, attribute, groupRows(table, [across], register).groups, register, settings);
+}
+
+/** The same for groups that no column names, such as types made by rules. */
+export function atLevelOf(
+  table: FragmentTable,
+  attribute: string,
+  groups: Groups,
+  register: Register,
   { level = 'common', tolerance = BROAD_TOLERANCE }: LevelSettings = {},
 ): LevelFound {
   const column = table.columns.get(attribute);
@@ -69,11 +80,31 @@ export function atLevel(
   const vocabulary = name === undefined ? undefined : register.vocabularies.get(name);
   const asIs: LevelFound = { attribute, table, folds: [], tooBroad: [], differs: false };
   if (column?.kind !== 'term' || vocabulary === undefined || level === 'recorded') return asIs;
-  const { groups } = groupRows(table, [across], register);
   const tree = countTree(column, vocabulary, table, groups);
   const cut =
     level === 'common' ? commonCut(vocabulary, tree, groups.length, tolerance) : givenCut(vocabulary, level);
   return recode(asIs, column, vocabulary, tree, cut, groups, register);
+}
+
+/** The same for several attributes at once; those of no hierarchy are left as they are. */
+export function allAtLevel(
+  table: FragmentTable,
+  attributes: readonly string[],
+  across: string,
+  register: Register,
+  settings: LevelSettings = {},
+): Pick<LevelFound, 'table' | 'folds' | 'tooBroad' | 'differs'> {
+  const none = { table, folds: [], tooBroad: [], differs: false };
+  return attributes.reduce<ReturnType<typeof allAtLevel>>((all, attribute) => {
+    if (attribute === across) return all;
+    const one = atLevel(all.table, attribute, across, register, settings);
+    return {
+      table: one.table,
+      folds: [...all.folds, ...one.folds],
+      tooBroad: [...all.tooBroad, ...one.tooBroad],
+      differs: all.differs || one.differs,
+    };
+  }, none);
 }
 
 interface Counted {
@@ -85,7 +116,8 @@ interface Counted {
   readonly childrenOf: ReadonlyMap<string | undefined, readonly string[]>;
 }
 
-type Groups = readonly { readonly labels: readonly string[]; readonly rows: readonly number[] }[];
+/** What is compared, by its first label. */
+export type Groups = readonly { readonly labels: readonly string[]; readonly rows: readonly number[] }[];
 
 function countTree(
   column: TermColumn,
@@ -99,14 +131,7 @@ function countTree(
     if (siblings === undefined) childrenOf.set(parent, [id]);
     else siblings.push(id);
   }
-  const told = toldBySource(column, vocabulary, origin);
-  const plainKinds = new Set(
-    vocabulary.terms.filter(({ inner }) => inner === 'variants').map(({ id }) => id),
-  );
-  const isPlain = (row: number) => {
-    const term = column.levels[column.codes[row]];
-    return plainKinds.has(term) && (told.get(origin[row].source)?.has(term) ?? false);
-  };
+  const isPlain = plainIn(column, vocabulary, origin);
   const zero = () => new Map(vocabulary.terms.map(({ id }) => [id, new Float64Array(groups.length)]));
   const [broad, under] = [zero(), zero()];
   groups.forEach(({ rows }, place) => {
@@ -118,6 +143,22 @@ function countTree(
     }
   });
   return { broad, under, isPlain, childrenOf };
+}
+
+/** Whether the term of a row is meant as a kind of its own although it has narrower ones. */
+export function plainIn(
+  column: TermColumn,
+  vocabulary: Vocabulary,
+  origin: FragmentTable['origin'],
+): (row: number) => boolean {
+  const told = toldBySource(column, vocabulary, origin);
+  const plainKinds = new Set(
+    vocabulary.terms.filter(({ inner }) => inner === 'variants').map(({ id }) => id),
+  );
+  return (row) => {
+    const term = column.levels[column.codes[row]];
+    return plainKinds.has(term) && (told.get(origin[row].source)?.has(term) ?? false);
+  };
 }
 
 function add(counts: ReadonlyMap<string, Float64Array>, term: string, place: number): void {

@@ -5,6 +5,7 @@ import type { DispersionTest } from '../../numerics/tests/dispersion.ts';
 import type { Equivalence } from '../../numerics/tests/equivalence.ts';
 import type { PermutationalAnova, SimilarityAnalysis } from '../../numerics/tests/permanova.ts';
 import type { Findings, Unavailable } from '../contract.ts';
+import type { LevelSaid } from '../level-said.ts';
 import type { Told } from '../verdicts.ts';
 import type { ContrastOptions } from './options.ts';
 
@@ -192,6 +193,10 @@ export interface Together {
   readonly similarity: SimilarityAnalysis | Unavailable;
   readonly notes: readonly string[];
   readonly told: Told;
+  /** At which level kinds among the attributes were compared, and what that changed. */
+  readonly level: LevelSaid;
+  /** The verdict by the words as recorded; null where the level changes nothing. */
+  readonly asRecorded: Told | null;
   /** Whether the groups spread unequally, which can look like a difference of place. */
   readonly spreadTold: Told;
 }

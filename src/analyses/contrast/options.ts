@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { comparisonOptions } from '../comparison-options.ts';
+import { levelOption } from '../level-option.ts';
 import { attributeId, groupingId } from '../shared-options.ts';
 
 const { of: _comparedByDefault, ...together } = comparisonOptions;
@@ -13,6 +14,7 @@ export const contrastOptions = z.strictObject({
     title: 'Groups',
     description: 'The attribute of kinds whose groups are set against each other.',
   }),
+  level: levelOption,
   means: z.boolean().default(false).meta({
     title: 'Means as well',
     description:

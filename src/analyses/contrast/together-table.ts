@@ -1,4 +1,5 @@
 import type { ResultTable, TableCell, Unavailable } from '../contract.ts';
+import { levelNote } from '../level-said.ts';
 import { dealtBy } from './dealt.ts';
 import type { Together } from './found.ts';
 
@@ -67,7 +68,7 @@ export function togetherTable({
       title: TITLE,
       columns,
       rows,
-      note: `On the block dissimilarity of ${together.attributes.join(', ')}; items are dealt whole. A difference of spread can look like one of place.`,
+      note: `On the block dissimilarity of ${together.attributes.join(', ')}; items are dealt whole. A difference of spread can look like one of place.${levelNote(together.level, 'item')}`,
     },
     spreads: {
       title: 'Spread of the groups in all attributes',

@@ -1,8 +1,10 @@
 import { InputError } from '../../errors.ts';
+import { allAtLevel } from '../../fragments/common-level.ts';
 import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import { collapseItems } from '../../fragments/items.ts';
 import { takeRows } from '../../fragments/subset.ts';
+import type { FragmentTable } from '../../fragments/table.ts';
 import { takeRecords } from '../../numerics/dissimilarity/condensed.ts';
 import { dissimilarities } from '../../numerics/dissimilarity/dissimilarity.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
@@ -12,6 +14,7 @@ import { dispersionTest } from '../../numerics/tests/dispersion.ts';
 import { permanova, similarityAnalysis } from '../../numerics/tests/permanova.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
+import { levelSaid } from '../level-said.ts';
 import { toldAt } from '../verdicts.ts';
 import type { Together } from './found.ts';
 import type { ContrastOptions } from './options.ts';
@@ -22,7 +25,8 @@ const MOST_WORK = 4e8;
 /**
  * Do the groups differ in several attributes at once? Permutational analysis of variance on the block
  * dissimilarity, the test of dispersion that must be read beside it, and the analysis of similarities.
- * Items are the things dealt, so fragments are first put together to items.
+ * Items are the things dealt, so fragments are first put together to items. Kinds among the attributes are compared at
+ * the level that all groups record.
  */
 export function contrastTogether(
   input: AnalysisInput,
@@ -31,6 +35,23 @@ export function contrastTogether(
 ): Together | Unavailable {
   const { register, unit } = input;
   const items = unit === 'item' ? input.records : collapseItems(input.records, register).table;
+  const { table, ...level } = allAtLevel(items, options.of, options.by, register, { level: options.level });
+  const found = together(table, input, options, random);
+  if ('why' in found) return found;
+  const recorded = level.differs ? together(items, input, options, random.stream('as recorded')) : null;
+  return {
+    ...found,
+    level: levelSaid(options.level, level),
+    asRecorded: recorded === null ? null : 'why' in recorded ? 'cannot be told' : recorded.told,
+  };
+}
+
+function together(
+  items: FragmentTable,
+  { register }: AnalysisInput,
+  options: ContrastOptions,
+  random: Random,
+): Omit<Together, 'level' | 'asRecorded'> | Unavailable {
   const grouping = groupRows(items, [options.by], register);
   const groups = grouping.groups.filter(({ rows }) => rows.length > 0);
   if (groups.length < 2) return { why: 'a comparison needs two groups' };

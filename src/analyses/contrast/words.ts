@@ -1,7 +1,7 @@
-import type { Answer } from '../contract.ts';
+import type { Answer, Unavailable } from '../contract.ts';
 import { firstShort, inSentence, printList, printSmall } from '../phrasing.ts';
 import { evidence, togetherEvidence } from './evidence-words.ts';
-import type { AskedOtherwise, AttributeContrast, ContrastFound, JudgedPair } from './found.ts';
+import type { AskedOtherwise, AttributeContrast, ContrastFound, JudgedPair, Together } from './found.ts';
 import { strongestOf } from './strongest.ts';
 import { turnsOf } from './turn-words.ts';
 
@@ -139,18 +139,23 @@ function manyAnswer(found: ContrastFound): string {
           : `none of ${printSmall(attributes.length)} attributes is told apart by ${by}`
         : `${printSmall(apart.length)} of ${printSmall(attributes.length)} attributes ${apart.length === 1 ? 'differs' : 'differ'} by ${by}${hanging}`;
   const names = apart.length === 0 ? '' : ` (${printList(apart.map(name))})`;
-  const joint =
-    together === null
-      ? ''
-      : 'why' in together || together.told === 'cannot be told'
-        ? 'all together cannot be tested'
-        : together.told === 'told apart'
-          ? together.spreadTold === 'told apart'
-            ? 'together they differ, in place or in spread'
-            : 'together they differ'
-          : 'together the groups are not told apart';
+  const joint = together === null ? '' : jointClause(together);
   const clause = (listed: string) => [`${start}${listed}`, joint].filter((part) => part !== '').join('; ');
   return firstShort([`${clause(names)}.`, `${clause('')}.`]);
+}
+
+function jointClause(together: Together | Unavailable): string {
+  if ('why' in together || together.told === 'cannot be told') return 'all together cannot be tested';
+  const { told, spreadTold, asRecorded } = together;
+  const recorded =
+    asRecorded === null || asRecorded === told
+      ? ''
+      : asRecorded === 'told apart'
+        ? ', but would be by the words as recorded'
+        : ', but not by the words as recorded';
+  if (told === 'not told apart') return `together the groups are not told apart${recorded}`;
+  const how = spreadTold === 'told apart' ? ', in place or in spread' : '';
+  return `together they differ${how}${recorded}`;
 }
 
 function next({ attributes, by }: ContrastFound): string[] {

@@ -1,11 +1,14 @@
 import { countBehind } from '../../fragments/behind.ts';
-import { type CrossedTable, crossedTable } from '../../fragments/crossed-table.ts';
+import type { CrossedTable } from '../../fragments/crossed-table.ts';
+import { shareBounds } from '../../fragments/share-bounds.ts';
 import { normalQuantileUpper } from '../../numerics/foundation/distributions.ts';
 import { type Association, association, margins } from '../../numerics/tests/contingency.ts';
 import type { AnalysisInput } from '../contract.ts';
+import { bothAtLevel, lackingAtLevel } from '../counted-at-level.ts';
+import { levelSaid } from '../level-said.ts';
 import { toldAt } from '../verdicts.ts';
 import { chooseTest, cramersInterval, isCarried } from './choose-test.ts';
-import { countedOtherwise, foldBroad } from './counted-otherwise.ts';
+import { countedOtherwise } from './counted-otherwise.ts';
 import type { Cell, CrosstabFound, QuotedCell, SmallLine } from './found.ts';
 import type { CrosstabOptions } from './options.ts';
 
@@ -14,14 +17,15 @@ const FEWEST_QUOTED = 5;
 
 /**
  * Which kinds go with which? Counts of two attributes, their association, its strength, the cells that
- * carry it, and whether the verdict stands when the table is counted otherwise. Records that lack either
- * are set aside and counted.
+ * carry it, and whether the verdict stands when the table is counted otherwise. Kinds are counted at the level
+ * that all compared have in common. Records that lack either are set aside and counted.
  *
  * @throws InputError for numbers, and when either attribute has fewer than two values.
  */
 export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions): CrosstabFound {
   const { records, register, unit, random } = input;
-  const table = crossedTable(records, options.rows, options.columns, register);
+  const counted = bothAtLevel(records, options.rows, options.columns, register, options.level);
+  const { table, other } = counted;
   const found = association(table.counts);
   if ('why' in found) throw new Error(`a table without empty lines has an association: ${found.why}`);
   const labelOf = (id: string) =>
@@ -29,11 +33,12 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
   const test = chooseTest(table, found, options, random.stream('test'));
   input.onProgress?.(0.4, 'drawing items');
   const told = toldAt('why' in test ? test : test.p, options.confidence);
-  const folded = foldBroad(table, options, register);
   const otherwise =
     told === 'cannot be told'
       ? []
-      : countedOtherwise(table, folded, options, random.stream('counted otherwise'));
+      : countedOtherwise(table, counted, options, random.stream('counted otherwise'));
+  // How closely somebody recorded is no evidence, whatever was asked for.
+  const quotable = options.level === 'recorded' && other !== null && !('why' in other) ? other : table;
   const standsBeyond = normalQuantileUpper((1 - options.confidence) / 2);
   const cells = cellsOf(input, table, found, standsBeyond);
   const behind = (rows: readonly number[]) => countBehind(input.fragments, records, unit, rows);
@@ -43,6 +48,8 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
     rowsLabel: labelOf(options.rows),
     columnsLabel: labelOf(options.columns),
     table,
+    level: levelSaid(options.level, counted.found),
+    bounds: shareBounds(records, options.columns, [options.rows], register),
     association: found,
     test,
     told,
@@ -51,14 +58,14 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
     interval: cramersInterval(table, found, options, random.stream('interval')),
     cells,
     standsBeyond,
-    quoted: quotedCells(folded ?? table, standsBeyond),
+    quoted: quotedCells(quotable, standsBeyond),
     smallLines: smallLines(table),
     doubtful: !('why' in test) && test.asked && test.name === 'chi-square' && !isCarried(table, found),
     oneSourceEach: oneSourceEach(input, table),
     n: {
       ...behind(table.entries.map(({ record }) => record)),
-      setAside: table.lacking.map(({ attribute, rows }) => ({
-        reason: `${labelOf(attribute)} not recorded`,
+      setAside: lackingAtLevel(counted, labelOf).map(({ reason, rows }) => ({
+        reason,
         fragments: behind(rows).fragments,
       })),
     },
@@ -92,7 +99,6 @@ function cellsOf(
   );
 }
 
-/** Of a table whose broad kinds have taken in their narrower ones: how closely somebody recorded is no evidence. */
 function quotedCells(table: CrossedTable, beyond: number): QuotedCell[] {
   const found = association(table.counts);
   if ('why' in found) return [];

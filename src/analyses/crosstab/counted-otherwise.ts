@@ -1,8 +1,7 @@
-import type { Register } from '../../attributes/definition.ts';
-import { isWithin } from '../../attributes/tree.ts';
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { association, margins } from '../../numerics/tests/contingency.ts';
+import type { BothAtLevel } from '../counted-at-level.ts';
 import { toldAt } from '../verdicts.ts';
 import { chooseTest } from './choose-test.ts';
 import type { CountedOtherwise } from './found.ts';
@@ -15,13 +14,10 @@ const TRIAL_TABLES = 499;
 /** Search of the exact test in a trial. */
 const TRIAL_VISITS = 500;
 
-/**
- * The same question with narrower kinds folded into the broad kinds that stand beside them, and with each
- * row and column left out in turn: does the verdict stand?
- */
+/** The same question at the other level, and with each row and column left out in turn: does the verdict stand? */
 export function countedOtherwise(
   table: CrossedTable,
-  folded: CrossedTable | null,
+  other: Pick<BothAtLevel, 'other' | 'found'>,
   options: CrosstabOptions,
   random: Random,
 ): CountedOtherwise[] {
@@ -37,7 +33,7 @@ export function countedOtherwise(
     .sort((a, b) => b.n - a.n)
     .slice(0, MOST_LINES);
   return [
-    ...(folded === null ? [] : [ask('broad kinds folded', table.nested, folded)]),
+    ...atOtherLevel(other, options, random.stream('other level')),
     ...lines.map((line) =>
       ask(
         'line left out',
@@ -55,6 +51,18 @@ export function countedOtherwise(
   ];
 }
 
+function atOtherLevel(
+  { other, found }: Pick<BothAtLevel, 'other' | 'found'>,
+  options: CrosstabOptions,
+  random: Random,
+): CountedOtherwise[] {
+  if (other === null) return [];
+  const change = options.level === 'recorded' ? 'at the common level' : 'as recorded';
+  const names = found.folds.map(({ label }) => label);
+  if ('why' in other) return [{ change, names, told: 'cannot be told', p: other, v: other }];
+  return [asked(change, names, other, options, random)];
+}
+
 function asked(
   change: CountedOtherwise['change'],
   names: readonly string[],
@@ -68,38 +76,6 @@ function asked(
   const test = chooseTest(table, found, settings, random, TRIAL_VISITS);
   const p = 'why' in test ? test : test.p;
   return { change, names, told: toldAt(p, options.confidence), p, v: found.cramersVCorrected };
-}
-
-/** Narrower kinds counted under the broadest kind beside them; null where none stand beside each other. */
-export function foldBroad(
-  table: CrossedTable,
-  options: CrosstabOptions,
-  register: Register,
-): CrossedTable | null {
-  if (table.nested.length === 0) return null;
-  const fold = (attribute: string, labels: readonly string[]): string[] => {
-    const name = register.attributes.get(attribute)?.vocabulary;
-    const vocabulary = name === undefined ? undefined : register.vocabularies.get(name);
-    if (vocabulary === undefined) return [...labels];
-    const idOf = (label: string) => vocabulary.terms.find((term) => term.label === label)?.id;
-    const contains = (broad: string, label: string) => {
-      const [outer, inner] = [idOf(broad), idOf(label)];
-      return (
-        outer !== undefined && inner !== undefined && outer !== inner && isWithin(vocabulary, inner, outer)
-      );
-    };
-    const broadest = labels.filter((label) => !labels.some((other) => contains(other, label)));
-    return labels.map((label) => broadest.find((broad) => contains(broad, label)) ?? label);
-  };
-  const rows = fold(options.rows, table.rows);
-  const columns = fold(options.columns, table.columns);
-  const [down, across] = [[...new Set(rows)], [...new Set(columns)]];
-  const entries = table.entries.map((entry) => ({
-    ...entry,
-    row: down.indexOf(rows[entry.row]),
-    column: across.indexOf(columns[entry.column]),
-  }));
-  return recount(table, down, across, entries);
 }
 
 /** The table of these entries, lines without any left out. */

@@ -10,6 +10,7 @@ import {
   kindBar,
   kindStyle,
 } from '../figure-style.ts';
+import { levelNote } from '../level-said.ts';
 import { printCount, printNumber } from '../phrasing.ts';
 import type { CrosstabFound } from './found.ts';
 import { mosaicFigure, widest } from './mosaic-figure.ts';
@@ -49,7 +50,7 @@ function sharesFigure(found: CrosstabFound): Figure {
     }),
     caption:
       `${found.columnsLabel} by ${found.rowsLabel}: shares of ${printCount(sums.n, unit)} with both recorded; numbers in the bars and in ` +
-      `brackets are counts${table.columns.length > 7 ? '; the rarest kinds share one neutral grey' : ''}.`,
+      `brackets are counts${table.columns.length > 7 ? '; the rarest kinds share one neutral grey' : ''}.${levelNote(found.level, unit)}`,
   };
 }
 

@@ -1,6 +1,8 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
+import type { ShareBounds } from '../../fragments/share-bounds.ts';
 import type { Association } from '../../numerics/tests/contingency.ts';
 import type { Findings, Unavailable } from '../contract.ts';
+import type { LevelSaid } from '../level-said.ts';
 import type { Told } from '../verdicts.ts';
 import type { CrosstabOptions } from './options.ts';
 
@@ -31,10 +33,7 @@ export interface Cell {
   readonly stands: 'more' | 'fewer' | 'as expected';
 }
 
-/**
- * A cell fit to be quoted as evidence: it stands out, in lines with enough records, counted with narrower
- * kinds under the broad ones that stand beside them.
- */
+/** A cell fit to be quoted as evidence: it stands out, in lines with enough records, at the common level. */
 export interface QuotedCell {
   readonly row: string;
   readonly column: string;
@@ -46,8 +45,8 @@ export interface QuotedCell {
 
 /** The same question asked of the table counted otherwise. */
 export interface CountedOtherwise {
-  readonly change: 'broad kinds folded' | 'line left out';
-  /** The broad kinds, or the row or column left out. */
+  readonly change: 'as recorded' | 'at the common level' | 'line left out';
+  /** The broad kinds that stand for narrower ones at the level, or the row or column left out. */
   readonly names: readonly string[];
   readonly told: Told;
   readonly p: number | Unavailable;
@@ -66,6 +65,10 @@ export interface CrosstabFound extends Findings {
   readonly rowsLabel: string;
   readonly columnsLabel: string;
   readonly table: CrossedTable;
+  /** At which level kinds were counted, and what that changed. */
+  readonly level: LevelSaid;
+  /** What the shares of the narrowest kinds may be, where some records name only broader ones. */
+  readonly bounds: readonly ShareBounds[];
   readonly association: Association;
   readonly test: ChosenTest | Unavailable;
   readonly told: Told;

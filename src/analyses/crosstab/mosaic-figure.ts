@@ -1,6 +1,7 @@
 import { margins } from '../../numerics/tests/contingency.ts';
 import type { Figure } from '../contract.ts';
 import { axis, BAR_TEXT, DIVERGING, escapeText, figureLayout, GROUND } from '../figure-style.ts';
+import { levelNote } from '../level-said.ts';
 import { printCount, printNumber } from '../phrasing.ts';
 import type { Cell, CrosstabFound } from './found.ts';
 
@@ -81,7 +82,7 @@ export function mosaicFigure(found: CrosstabFound): Figure {
     caption:
       `${found.columnsLabel} by ${found.rowsLabel}, ${printCount(sums.n, unit)} with both recorded: each tile is as large as its share of ` +
       `all, strips as thick as their share, with counts; from the left ${table.columns.join(', ')}. ${loudWords(found)} Shade is the adjusted residual; + and − mark residuals beyond ` +
-      `±${printNumber(standsBeyond)}. Every size and residual stands in the table of cells.`,
+      `±${printNumber(standsBeyond)}. Every size and residual stands in the table of cells.${levelNote(found.level, unit)}`,
   };
 }
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { levelOption } from '../level-option.ts';
 import { groupingId } from '../shared-options.ts';
 
 export const crosstabOptions = z.strictObject({
@@ -10,6 +11,7 @@ export const crosstabOptions = z.strictObject({
     title: 'Columns',
     description: 'Attribute of kinds whose values make the columns, such as structure.',
   }),
+  level: levelOption,
   test: z.enum(['choose', 'chi-square', 'exact']).default('choose').meta({
     title: 'Test',
     description:

@@ -1,7 +1,8 @@
 import { margins } from '../../numerics/tests/contingency.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
+import { levelNote } from '../level-said.ts';
 import { printLevel, printNumber } from '../phrasing.ts';
-import type { CrosstabFound } from './found.ts';
+import type { CountedOtherwise, CrosstabFound } from './found.ts';
 
 /** Below this base a share is written as a count of its base, since a percentage would pretend to more. */
 const LEAST_BASE = 20;
@@ -15,6 +16,7 @@ export function crosstabTables(found: CrosstabFound): Record<string, ResultTable
     cells: cellsTable(found),
     tests: testsTable(found),
     ...(found.quoted.length === 0 ? {} : { quoted: quotedTable(found) }),
+    ...(found.bounds.length === 0 ? {} : { bounds: boundsTable(found) }),
     ...(found.otherwise.length === 0 ? {} : { otherwise: otherwiseTable(found) }),
   };
 }
@@ -36,6 +38,7 @@ function countsTable(found: CrosstabFound): ResultTable {
       ...rows.map((label, row) => [label, ...counts[row], sums.rows[row]]),
       ['all', ...sums.columns, sums.n],
     ],
+    ...(found.level.differs ? { note: levelNote(found.level, found.unit).trim() } : {}),
   };
 }
 
@@ -116,7 +119,7 @@ function cellsTable(found: CrosstabFound): ResultTable {
 }
 
 /** The cells that the answer quotes. */
-function quotedTable({ quoted, rowsLabel, columnsLabel, table }: CrosstabFound): ResultTable {
+function quotedTable({ quoted, rowsLabel, columnsLabel, level }: CrosstabFound): ResultTable {
   return {
     title: 'Cells that stand out',
     columns: [
@@ -128,9 +131,41 @@ function quotedTable({ quoted, rowsLabel, columnsLabel, table }: CrosstabFound):
       { id: 'share', label: 'share of the row' },
     ],
     rows: quoted.map(({ row, column, stands, count, of }) => [row, column, stands, count, of, count / of]),
-    note: `Strongest first; lines with few records are left out${table.nested.length > 0 ? ', and narrower kinds are counted under the broad ones beside them' : ''}.`,
+    note: `Strongest first; lines with few records are left out${level.asked === 'recorded' ? ', and kinds are counted at the level that all record' : ''}.`,
   };
 }
+
+/** What the shares may be, where some records name only something broader. */
+function boundsTable({ bounds, rowsLabel, columnsLabel }: CrosstabFound): ResultTable {
+  return {
+    title: 'Bounds of the shares, as closely as anybody recorded',
+    columns: [
+      { id: 'row', label: rowsLabel },
+      { id: 'column', label: columnsLabel },
+      { id: 'count', label: 'count' },
+      { id: 'could', label: 'broader, could be' },
+      { id: 'base', label: 'of' },
+      { id: 'low', label: 'share at least' },
+      { id: 'high', label: 'share at most' },
+    ],
+    rows: bounds.map(({ group, kind, certain, could, of, low, high }) => [
+      group,
+      kind,
+      certain,
+      could,
+      of,
+      low,
+      high,
+    ]),
+    note: 'A record that names only something broader may be of the kind or of none: shares where none of them is, and where all are.',
+  };
+}
+
+const CHANGES: Readonly<Record<CountedOtherwise['change'], string>> = {
+  'line left out': 'left out',
+  'as recorded': 'counted by the words as recorded',
+  'at the common level': 'counted at the level that all record',
+};
 
 /** The same question with the table counted otherwise. */
 function otherwiseTable({ otherwise }: CrosstabFound): ResultTable {
@@ -143,13 +178,7 @@ function otherwiseTable({ otherwise }: CrosstabFound): ResultTable {
       { id: 'v', label: "Cramér's V, bias-corrected" },
       { id: 'told', label: 'association' },
     ],
-    rows: otherwise.map(({ change, names, p, v, told }) => [
-      change === 'line left out' ? 'left out' : 'narrower kinds counted under the broad one',
-      names.join(', '),
-      p,
-      v,
-      told,
-    ]),
+    rows: otherwise.map(({ change, names, p, v, told }) => [CHANGES[change], names.join(', '), p, v, told]),
   };
 }
 

@@ -139,7 +139,7 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
     ...compared,
     n: {
       ...behind(table.entries.map(({ record }) => record)),
-      setAside: lackingAtLevel(counted, labelOf).map(({ reason, rows }) => ({
+      setAside: lackingAtLevel({ table, leftOut: [counted.found] }, labelOf).map(({ reason, rows }) => ({
         reason,
         fragments: behind(rows).fragments,
       })),

@@ -130,7 +130,7 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
           fragments: behind(rows).fragments,
         })),
         // What is too broad has no say in counts of kinds, but in everything else.
-        ...lackingAtLevel({ ...counted, table: { ...table, lacking: [] } }, labelOf).map(
+        ...lackingAtLevel({ table: { ...table, lacking: [] }, leftOut: [counted.found] }, labelOf).map(
           ({ reason, rows }) => ({
             reason: `counts of kinds: ${reason}`,
             fragments: behind(rows).fragments,

@@ -1,12 +1,14 @@
 import { InputError } from '../../errors.ts';
-import { isOpenEnded, pointOf } from '../../fragments/accessors.ts';
+import { isOpenEnded, pointOf, termAt } from '../../fragments/accessors.ts';
 import { countBehind } from '../../fragments/behind.ts';
+import { atLevelOf } from '../../fragments/common-level.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
-import type { Column, NumericColumn, TermColumn } from '../../fragments/table.ts';
+import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import type { AnalysisInput } from '../contract.ts';
+import { levelSaid } from '../level-said.ts';
 import { groupCounts } from './count.ts';
 import { describeNumbers } from './describe-numbers.ts';
 import { ALL, type NumberGroup, type RecordedCell, type SummaryFound, type TermGroup } from './found.ts';
@@ -41,6 +43,13 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
   const columns = options.of.map((id) => describable(requireColumn(records, id, register), id));
   const numeric = columns.filter((column) => column.kind === 'numeric');
   const kinds = columns.filter((column) => column.kind === 'term');
+  // Where nothing is compared, only the words as they stand are asked for.
+  const level = options.by.length === 0 ? 'recorded' : options.level;
+  const groups = single.map(({ labels, rows }) => ({ labels: [labels.join(', ')], rows }));
+  const levelled = kinds.map((column) => ({
+    column,
+    found: atLevelOf(records, column.attribute.id, groups, register, { level }),
+  }));
   const behind = (rows: readonly number[]) => countBehind(input.fragments, records, input.unit, rows);
   return {
     options,
@@ -58,7 +67,15 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
       columns.length < FEWEST_FOR_MATRIX || options.by.length === 0 ? [] : recordedCells(columns, single),
     time: options.timeBins === undefined ? null : timeLines(input, columns, parts, options.timeBins),
     numbers: numeric.flatMap((column) => parts.map((part) => numberGroup(input, column, part, options))),
-    terms: kinds.flatMap((column) => parts.map((part) => termGroup(input, column, part, options))),
+    terms: kinds.flatMap((column) => parts.map((part) => termGroup(input, column, column, part, options))),
+    atLevel: levelled.flatMap(({ found, column }) =>
+      found.differs
+        ? parts.map((part) => termGroup(input, termsOf(found.table, column), column, part, options))
+        : [],
+    ),
+    levels: new Map(
+      levelled.map(({ found, column }) => [column.attribute.id, levelSaid(options.level, found)]),
+    ),
   };
 }
 
@@ -126,8 +143,20 @@ function quartilesOf(points: readonly number[]): [q1: number, median: number, q3
   return [quantileSorted(sorted, 0.25), quantileSorted(sorted, 0.5), quantileSorted(sorted, 0.75)];
 }
 
-function termGroup(input: AnalysisInput, column: TermColumn, part: Part, options: SummaryOptions): TermGroup {
-  const counted = countKinds(input, column, part.rows, options);
-  // A kind that says that nothing is there is counted, though a gap otherwise.
-  return { ...groupOf(input, column, part), ...counted, missing: part.rows.length - counted.n };
+function termsOf(table: FragmentTable, column: TermColumn): TermColumn {
+  const own = table.columns.get(column.attribute.id);
+  return own?.kind === 'term' ? own : column;
+}
+
+function termGroup(
+  input: AnalysisInput,
+  column: TermColumn,
+  recorded: TermColumn,
+  part: Part,
+  options: SummaryOptions,
+): TermGroup {
+  const counted = countKinds(input, column, recorded, part.rows, options);
+  // A kind that says that nothing is there is counted, though a gap otherwise; what says less than the level is no gap.
+  const named = part.rows.filter((row) => termAt(recorded, row) !== null).length;
+  return { ...groupOf(input, recorded, part), ...counted, missing: part.rows.length - named };
 }

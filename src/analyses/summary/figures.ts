@@ -10,6 +10,7 @@ import {
   kindMarker,
   kindStyle,
 } from '../figure-style.ts';
+import { levelNote } from '../level-said.ts';
 import { logTicks } from '../log-axis.ts';
 import { printCount } from '../phrasing.ts';
 import type { NumberGroup, SummaryFound, TermGroup } from './found.ts';
@@ -29,7 +30,13 @@ export function summaryFigures(found: SummaryFound): Readonly<Record<string, Fig
     const spans = found.spans.filter((one) => one.attribute === attribute);
     figures[attribute] = spans.length > 0 ? spansFigure(spans, found.unit, by) : numberFigure(found, groups);
   }
-  for (const groups of byAttribute(found.terms)) figures[groups[0].attribute] = kindFigure(found, groups);
+  for (const groups of byAttribute(found.terms)) {
+    const { attribute } = groups[0];
+    const [level] = byAttribute(found.atLevel.filter((group) => group.attribute === attribute));
+    // Groups side by side are compared at what all of them record.
+    figures[attribute] = kindFigure(found, level ?? groups, level === undefined ? 'plain' : 'at the level');
+    if (level !== undefined) figures[`${attribute}AsRecorded`] = kindFigure(found, groups, 'as recorded');
+  }
   return figures;
 }
 
@@ -115,7 +122,18 @@ function boxOf({ quartiles, points }: NumberGroup): Readonly<Record<string, read
   };
 }
 
-function kindFigure(found: SummaryFound, groups: readonly TermGroup[]): Figure {
+function kindFigure(
+  found: SummaryFound,
+  groups: readonly TermGroup[],
+  counted: 'plain' | 'at the level' | 'as recorded',
+): Figure {
+  const level = found.levels.get(groups[0].attribute);
+  const note =
+    counted === 'as recorded'
+      ? ' By the words as recorded: places differ there by how closely they were recorded.'
+      : counted === 'plain' || level === undefined
+        ? ''
+        : levelNote(level, found.unit);
   const total = new Map<string, number>();
   for (const group of groups) {
     for (const { term, count } of group.counted) total.set(term, (total.get(term) ?? 0) + count);
@@ -152,6 +170,6 @@ function kindFigure(found: SummaryFound, groups: readonly TermGroup[]): Figure {
     caption:
       `${groups[0].label}${found.by.length > 0 ? ` by ${byLabels(found).join(' and ')}` : ''}: shares of the ` +
       `${printCount(n, found.unit)} with a value, ${missing} without one left out; numbers in the bars ` +
-      'and in brackets are counts.',
+      `and in brackets are counts.${note}`,
   };
 }

@@ -1,4 +1,5 @@
 import type { Findings, Unavailable } from '../contract.ts';
+import type { LevelSaid } from '../level-said.ts';
 import type { SummaryOptions } from './options.ts';
 
 /** Stands for the line that takes all groups together. */
@@ -87,6 +88,8 @@ export interface TermCount {
   readonly limits: Limits | Unavailable;
   /** Records that are named more broadly and could be of this kind as well. */
   readonly couldBe: number;
+  /** Of all records with a name, however broad: if none, and if all, of those were of this kind. */
+  readonly bounds: Limits;
 }
 
 /** One group of records, with its counts of one attribute of kinds. */
@@ -141,7 +144,12 @@ export interface SummaryFound extends Findings {
   /** The grouping attributes. */
   readonly by: readonly { readonly id: string; readonly label: string }[];
   readonly numbers: readonly NumberGroup[];
+  /** Kinds by the words as recorded: what there is. */
   readonly terms: readonly TermGroup[];
+  /** The same at the level to be compared at, of the attributes in which that differs. */
+  readonly atLevel: readonly TermGroup[];
+  /** What that level is, by attribute. */
+  readonly levels: ReadonlyMap<string, LevelSaid>;
   /** When the groups date to, for attributes in years. */
   readonly spans: readonly SpanGroup[];
   /** Attribute by group, where several of each are described. */

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { levelOption } from '../level-option.ts';
 import { attributeId, groupingId } from '../shared-options.ts';
 
 export const summaryOptions = z.strictObject({
@@ -10,6 +11,7 @@ export const summaryOptions = z.strictObject({
     title: 'Grouped by',
     description: 'None, one or two attributes of kinds; each group is described on its own.',
   }),
+  level: levelOption,
   confidence: z.number().gt(0.5).lt(1).default(0.95).meta({
     title: 'Confidence of limits',
     description: 'Confidence of the limits around shares, means and medians.',

@@ -1,16 +1,20 @@
 import type { ResultColumn, ResultTable, TableCell, Unavailable } from '../contract.ts';
+import { levelNote } from '../level-said.ts';
 import { DATE_UNIT, printLevel } from '../phrasing.ts';
 import { YEARS_IN_FILES } from '../years.ts';
-import type { GroupCounts, Limits, NumberStatistic, SummaryFound } from './found.ts';
+import type { GroupCounts, Limits, NumberStatistic, SummaryFound, TermGroup } from './found.ts';
 import { recordedTable, spansTable, timeTable } from './further-tables.ts';
 
 /** Numbers, their limits, kinds, time: those that have a line. */
 export function summaryTables(found: SummaryFound): Readonly<Record<string, ResultTable>> {
-  const { numbers, terms, time, spans, recorded, by } = found;
+  const { numbers, terms, atLevel, time, spans, recorded, by } = found;
   return {
     ...(numbers.length === 0 ? {} : { numbers: numbersTable(found) }),
     ...(numbers.every(({ limits }) => limits === null) ? {} : { limits: limitsTable(found) }),
-    ...(terms.length === 0 ? {} : { kinds: kindsTable(found) }),
+    ...(terms.length === 0 ? {} : { kinds: kindsTable(found, terms, 'Kinds', '') }),
+    ...(atLevel.length === 0
+      ? {}
+      : { kindsAtLevel: kindsTable(found, atLevel, 'Kinds, to compare the groups by', levelNotes(found)) }),
     ...(time === null ? {} : { time: timeTable(time, by) }),
     ...(spans.length === 0 ? {} : { spans: spansTable(spans, by) }),
     ...(recorded.length === 0
@@ -141,9 +145,24 @@ const SHARE_LIMITS = {
   jeffreys: 'Jeffreys limits (Brown, Cai & DasGupta 2001)',
 } as const;
 
-function kindsTable({ terms, by, options }: SummaryFound): ResultTable {
+/** At which level each attribute was counted, where that is other than as recorded. */
+function levelNotes({ levels, terms, unit }: SummaryFound): string {
+  return [...levels]
+    .map(([id, level]) => {
+      const label = terms.find(({ attribute }) => attribute === id)?.label ?? id;
+      return level.differs ? ` ${label}:${levelNote(level, unit)}` : '';
+    })
+    .join('');
+}
+
+function kindsTable(
+  { by, options }: SummaryFound,
+  terms: readonly TermGroup[],
+  title: string,
+  more: string,
+): ResultTable {
   return {
-    title: 'Kinds',
+    title,
     columns: [
       { id: 'attribute', label: 'attribute' },
       ...by,
@@ -153,10 +172,12 @@ function kindsTable({ terms, by, options }: SummaryFound): ResultTable {
       { id: 'low', label: 'share at least' },
       { id: 'high', label: 'share at most' },
       { id: 'couldBe', label: 'more broadly named, could be' },
+      { id: 'least', label: 'least share' },
+      { id: 'greatest', label: 'greatest share' },
       ...COUNTS,
     ],
     rows: terms.flatMap(({ label, group, counted, counts }) =>
-      counted.map(({ term, count, share, limits, couldBe }): TableCell[] => [
+      counted.map(({ term, count, share, limits, couldBe, bounds }): TableCell[] => [
         label,
         ...group,
         term,
@@ -164,6 +185,8 @@ function kindsTable({ terms, by, options }: SummaryFound): ResultTable {
         share,
         ...ends(limits),
         couldBe,
+        bounds.low,
+        bounds.high,
         ...countCells(counts),
       ]),
     ),
@@ -178,6 +201,6 @@ function kindsTable({ terms, by, options }: SummaryFound): ResultTable {
       'high',
       'missing',
     ],
-    note: `Shares are of the records with a value (n); their limits are ${SHARE_LIMITS[options.limits]} at ${printLevel(options.confidence)}.`,
+    note: `Shares are of the records counted; their limits are ${SHARE_LIMITS[options.limits]} at ${printLevel(options.confidence)}. Least and greatest: if none, or all, of what is named more broadly were of the kind.${more}`,
   };
 }

@@ -1,5 +1,6 @@
 import type { GroupStability } from '../../numerics/grouping/stability.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
+import { levelNote } from '../level-said.ts';
 import type { Apart, Meaning, TypologyFound, Weighed } from './found.ts';
 import { column, orWhy } from './table-parts.ts';
 
@@ -67,6 +68,8 @@ export function meaningTable(found: TypologyFound): ResultTable {
       column('v', 'Cramér’s V, corrected'),
       column('method', 'p by'),
       column('strongest', 'strongest departure'),
+      column('told', 'go together'),
+      column('asRecorded', 'by the words as recorded'),
     ],
     rows: found.meaning.map((meaning) => [
       meaning.label,
@@ -78,8 +81,10 @@ export function meaningTable(found: TypologyFound): ResultTable {
       orWhy(meaning.association, ({ cramersVCorrected }) => cramersVCorrected),
       meaning.method,
       orWhy(meaning.association, () => strongest(found, meaning)),
+      meaning.told,
+      meaning.asRecorded ?? meaning.told,
     ]),
-    note: 'Adjusted over the attributes of this table (Holm). Strongest departure: the cell with the largest adjusted residual.',
+    note: `Adjusted over the attributes of this table (Holm). Strongest departure: the cell with the largest adjusted residual.${found.meaning.map(({ label, level }) => (level.differs ? ` ${label}:${levelNote(level, found.unit)}` : '')).join('')}`,
   };
 }
 

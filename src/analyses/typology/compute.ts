@@ -49,10 +49,9 @@ export function computeTypology(input: AnalysisInput, options: TypologyOptions):
     records,
     assignment.rows,
     assignment.type,
-    typology.types.length,
-    options.against.filter((id) => !circular(id)),
+    typology.types.map(({ label }) => label),
+    { ...options, against: options.against.filter((id) => !circular(id)) },
     register,
-    options.confidence,
     random.stream('meaning'),
   );
   input.onProgress?.(0.7, 'setting rivals beside it');

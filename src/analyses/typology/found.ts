@@ -7,6 +7,7 @@ import type { DispersionTest } from '../../numerics/tests/dispersion.ts';
 import type { Kappa } from '../../numerics/tests/kappa.ts';
 import type { PermutationalAnova } from '../../numerics/tests/permanova.ts';
 import type { Findings, Unavailable } from '../contract.ts';
+import type { LevelSaid } from '../level-said.ts';
 import type { Told } from '../verdicts.ts';
 import type { Typology } from './rules.ts';
 
@@ -263,6 +264,9 @@ export interface Meaning {
   /** The cell with the largest adjusted residual, as places in `counts`; null where there is none. */
   readonly strongest: { readonly type: number; readonly kind: number; readonly residual: number } | null;
   readonly told: Told;
+  /** At which level kinds were counted, and the verdict by the words as recorded; null where that changes nothing. */
+  readonly level: LevelSaid;
+  readonly asRecorded: Told | null;
 }
 
 /** What a typology costs to say, and what it saves in saying everything else. */

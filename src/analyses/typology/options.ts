@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { comparisonOptions } from '../comparison-options.ts';
+import { levelOption } from '../level-option.ts';
 import { fileName, groupingId } from '../shared-options.ts';
 
 export const typologyOptions = z.strictObject({
@@ -16,6 +17,7 @@ export const typologyOptions = z.strictObject({
     title: 'Set against',
     description: 'Attributes that the types may go with; those not recorded are passed over',
   }),
+  level: levelOption,
   within: groupingId().default('preservation').meta({
     title: 'Like with like',
     description:

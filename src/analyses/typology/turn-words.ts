@@ -1,16 +1,17 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Turn } from '../contract.ts';
 import { inSentence, printCount, printList, printNumber, printP, printQuantity } from '../phrasing.ts';
-import type { Apart, Condition, Split, TypologyFound } from './found.ts';
+import type { Apart, Condition, Meaning, Split, TypologyFound } from './found.ts';
 
 /** What would change the verdict on these types, worst first. */
 export function turnsOf(found: TypologyFound): Turn[] {
-  const { apart, typology, splits, small, assignment, verdict } = found;
+  const { apart, typology, splits, small, assignment, verdict, meaning } = found;
   const claimed = verdict === 'supported' || verdict === 'may be a condition';
   const turns: Turn[] = [
     ...('why' in apart ? [] : apart.conditions.flatMap(conditionTurn)),
     ...splits.flatMap((split, place) => splitTurns(found, split, place)),
     ...('why' in apart || !claimed ? [] : apartTurns(found, apart)),
+    ...meaning.flatMap(levelTurn),
     ...small.map((type) => ({
       what: `more than ${printCount(assignment.type.filter((own) => own === type).length, 'record')} of “${typology.types[type].label}” were known`,
       size: 'of so few nothing can be said',
@@ -18,6 +19,21 @@ export function turnsOf(found: TypologyFound): Turn[] {
     })),
   ];
   return turns.sort((a, b) => Number(b.overturns) - Number(a.overturns));
+}
+
+/** Types that go with something only by how closely it was recorded, or only once that is allowed for. */
+function levelTurn({ label, told, asRecorded }: Meaning): Turn[] {
+  if (asRecorded === null || asRecorded === told) return [];
+  return [
+    {
+      what: `${inSentence(label)} were counted by the words as recorded`,
+      size:
+        asRecorded === 'told apart'
+          ? 'the types would go with it; at the level recorded of all types they are not told to'
+          : 'the types would not be told to go with it, as they are at the level recorded of all types',
+      overturns: false,
+    },
+  ];
 }
 
 function conditionTurn({ label, p, verdict, holds, fails, untested }: Condition): Turn[] {

@@ -71,3 +71,9 @@ export const COEFFICIENTS: readonly ChoiceOption[] = [
   { id: 'jaccard', label: 'Jaccard', note: 'which kinds occur at all' },
   { id: 'chi-square', label: 'Chi-square distance', note: 'led by the rare kinds' },
 ];
+
+/** At which level of a hierarchy kinds are counted; terms of a cut of one's own are for the study file. */
+export const LEVELS_OF_KINDS: readonly ChoiceOption[] = [
+  { id: 'common', label: 'as closely as all record', note: 'broad words stand for their narrower ones' },
+  { id: 'recorded', label: 'by the words as recorded', note: 'a broad word is a kind of its own' },
+];

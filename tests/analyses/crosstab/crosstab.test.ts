@@ -191,39 +191,6 @@ describe('what is left out', () => {
       '2 fragments could not be counted (fibre not recorded and site not recorded): beside 14 that were.',
     );
   });
-  it('broader kinds beside narrower ones are pointed out', () => {
-    const rows = [
-      ['a', 'treeBast'],
-      ['a', 'limeBast'],
-      ['b', 'limeBast'],
-      ['b', 'wool'],
-    ].map(([site, fibre]) => ({ site, fibre }));
-    expect(
-      ask(crosstab, inputFrom(rows), question)
-        .words.unless.map((turn) => turn.what)
-        .join(' '),
-    ).toContain('tree bast stands beside narrower kinds of the same');
-  });
-  it('a verdict that hangs on how closely was recorded says so, and quotes no such cell', () => {
-    const rows = [
-      ...Array.from({ length: 12 }, () => ({ site: 'a', fibre: 'treeBast' })),
-      ...Array.from({ length: 12 }, () => ({ site: 'b', fibre: 'limeBast' })),
-      ...Array.from({ length: 6 }, () => ({ site: 'a', fibre: 'wool' })),
-      ...Array.from({ length: 6 }, () => ({ site: 'b', fibre: 'wool' })),
-    ];
-    const { words, tables, found } = ask(crosstab, inputFrom(rows), question);
-    expect(words.answer).toBe(
-      'Site and fibre go together only while tree bast stands beside narrower kinds of the same.',
-    );
-    expect(words.unless[0]).toMatchObject({
-      what: 'with narrower kinds counted under tree bast',
-      overturns: true,
-    });
-    expect(words.unless[0].size).toContain('are not told apart from unrelated (p = 1');
-    expect(found.quoted).toEqual([]);
-    expect(tables.quoted).toBeUndefined();
-    expect(faultsOfAnswer(words)).toEqual([]);
-  });
   it('a verdict that one line alone makes says so', () => {
     const { words } = ask(
       crosstab,

@@ -4,7 +4,12 @@ import type { AnalysisResult } from '../../../study/results.ts';
 import { usePreviewed } from '../../engine/use-previewed.ts';
 import { useRun } from '../../engine/use-run.ts';
 import { fileStem } from '../../files.ts';
-import { COEFFICIENTS, groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
+import {
+  COEFFICIENTS,
+  groupingOptions,
+  kindOptions,
+  LEVELS_OF_KINDS,
+} from '../../parts/attribute-options.ts';
 import { Choice } from '../../parts/controls.tsx';
 import { RestsOn } from '../../parts/rests-on.tsx';
 import { ResultFigures } from '../../parts/result-figures.tsx';
@@ -93,6 +98,8 @@ function AssemblagesScreen() {
       }) as StudyAnalysis,
     [savedAlike, places, of],
   );
+  // Terms of a cut of one's own stay as the study has them.
+  const level = similarityOptions.shape.level.parse((shown === 'alike' ? alike : table).level);
   const counts = usePreviewed(shown === 'counts' ? table : null, QUICK, 150);
   const likeness = usePreviewed(shown === 'alike' ? alike : null, QUICK, 150);
   const asksRecorded = useRecordedWhere(places);
@@ -105,15 +112,23 @@ function AssemblagesScreen() {
   const time = useRun(shown === 'time' ? asksTime : null, 150);
   const run = { alike: likeness, counts, recorded, time }[shown as View];
   const set = (
-    options: { places?: string; of?: string; coefficient?: string; newSites?: readonly TypedSite[] },
+    options: {
+      places?: string;
+      of?: string;
+      level?: string;
+      coefficient?: string;
+      newSites?: readonly TypedSite[];
+    },
     what: string,
   ) =>
     change((now) => {
       const where = options.places ?? places;
       const kind = options.of ?? of;
-      const next = withAnalysis(now, { ...table, rows: where, columns: kind });
+      const level = options.level === undefined ? {} : { level: options.level };
+      const next = withAnalysis(now, { ...table, ...level, rows: where, columns: kind });
       return withAnalysis(next, {
         ...alike,
+        ...level,
         assemblages: where,
         of: kind,
         ...(options.coefficient === undefined ? {} : { coefficient: options.coefficient }),
@@ -145,6 +160,14 @@ function AssemblagesScreen() {
                 options={kinds.filter(({ id }) => id !== places)}
                 value={of}
                 onChange={(id) => set({ of: id }, 'other kinds')}
+              />
+            )}
+            {shown === 'recorded' || shown === 'time' || typeof level !== 'string' ? null : (
+              <Choice
+                label="counted"
+                options={LEVELS_OF_KINDS}
+                value={level}
+                onChange={(id) => set({ level: id }, 'another level of kinds')}
               />
             )}
             {shown !== 'alike' ? null : (

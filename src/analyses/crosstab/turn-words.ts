@@ -1,0 +1,112 @@
+import type { Turn } from '../contract.ts';
+import type { LevelSaid } from '../level-said.ts';
+import { inSentence, printCount, printList, printNumber, printP, printSome } from '../phrasing.ts';
+import type { CountedOtherwise, CrosstabFound } from './found.ts';
+
+/** "site and structure". */
+export const pairOf = ({ rowsLabel, columnsLabel }: CrosstabFound) =>
+  `${inSentence(rowsLabel)} and ${inSentence(columnsLabel)}`;
+
+export const LEVELS: Readonly<Record<CountedOtherwise['change'], string>> = {
+  'line left out': 'with lines left out',
+  'as recorded': 'by the words as recorded',
+  'at the common level': 'at the level that all record',
+};
+
+export function overturning(found: CrosstabFound, { change, names, told, p, v }: CountedOtherwise): Turn {
+  const numbers = [
+    ...(typeof p === 'number' ? [printP(p)] : []),
+    ...(typeof v === 'number' ? [`V ${printNumber(v, 2)}`] : []),
+  ];
+  return {
+    what: change === 'line left out' ? `with ${printList(names)} left out` : `counted ${LEVELS[change]}`,
+    size: `${pairOf(found)} are ${told === 'told apart' ? 'told apart from unrelated' : told === 'not told apart' ? 'not told apart from unrelated' : 'no longer to be tested'}${numbers.length > 0 ? ` (${numbers.join(', ')})` : ''}`,
+    overturns: true,
+  };
+}
+
+/** Share of fragments set aside from which gaps are named. */
+const MANY_ASIDE = 10;
+
+/** What could change the verdict and was not tried. */
+export function doubts(found: CrosstabFound): Turn[] {
+  const { table, level, smallLines, n, unit, rowsLabel, association } = found;
+  const turns: Turn[] = [];
+  if (found.doubtful)
+    turns.push({
+      what: 'chi-square was asked for where the expected counts do not carry it',
+      size: `its p is doubtful, the smallest expected count is ${printNumber(association.smallestExpected, 2)}`,
+      overturns: false,
+    });
+  if (found.oneSourceEach)
+    turns.push({
+      what: `each ${inSentence(rowsLabel)} was recorded in a table of its own`,
+      size: 'a recorder’s habit of naming would look the same as a difference',
+      overturns: false,
+    });
+  const aside = n.setAside.reduce((sum, { fragments }) => sum + fragments, 0);
+  if (aside * MANY_ASIDE >= n.fragments)
+    turns.push({
+      what: `${printCount(aside, 'fragment')} could not be counted (${printList(n.setAside.map(({ reason }) => inSentence(reason)))})`,
+      size: `beside ${n.fragments} that were`,
+      overturns: false,
+    });
+  if (level.asked !== 'common' && table.nested.length > 0)
+    turns.push({
+      what: `${printList(table.nested)} stand${table.nested.length === 1 ? 's' : ''} beside narrower kinds of the same`,
+      size: 'lines differ there by how closely they were recorded',
+      overturns: false,
+    });
+  turns.push(...boundsTurn(found));
+  if (smallLines.length > 0)
+    turns.push({
+      what: `few ${unit}s in ${printSome(
+        smallLines.map(({ label, records }) => `${label} (${records})`),
+        6,
+      )}`,
+      size: 'their shares say little and are not quoted',
+      overturns: false,
+    });
+  return turns;
+}
+
+/** How far the share moves that broad records leave widest open. */
+function boundsTurn({ bounds }: CrosstabFound): Turn[] {
+  const open = bounds.filter(({ could }) => could > 0).sort((a, b) => b.high - b.low - (a.high - a.low));
+  if (open.length === 0) return [];
+  const [{ group, kind, certain, could, of }] = open;
+  return [
+    {
+      what: 'were the broader words told more closely',
+      size: `${kind} in ${group} could be ${certain} to ${certain + could} of ${of}`,
+      overturns: false,
+    },
+  ];
+}
+
+/** What would settle whether the two go together. */
+export function whatWouldSettle({
+  level,
+  table,
+  told,
+  columnsLabel,
+  oneSourceEach,
+}: CrosstabFound): string[] {
+  return [
+    ...nextOfLevel(level, table.nested),
+    ...(oneSourceEach && told === 'told apart'
+      ? [`Let one person record ${inSentence(columnsLabel)} of some finds of each again.`]
+      : []),
+    ...(told === 'not told apart' ? ['More records in the smallest lines.'] : []),
+  ];
+}
+
+function nextOfLevel(level: LevelSaid, nested: readonly string[]): string[] {
+  const [worst] = level.folds;
+  if (worst?.because[0] !== undefined)
+    return [
+      `${worst.label} of ${worst.because[0].label} told apart as elsewhere: ${printSome(worst.narrower, 3)}.`,
+    ];
+  if (level.asked !== 'recorded' || nested.length === 0) return [];
+  return [`Record ${printList(nested)} more closely where it can still be seen.`];
+}
