@@ -1,16 +1,71 @@
-import { strToU8, type Zippable, zipSync } from 'fflate';
-import { studyText, type Workspace } from './state/workspace.ts';
+import { strToU8, Zip, ZipDeflate } from 'fflate';
+import { InputError } from '../errors.ts';
+import { safeNames } from './archive-names.ts';
+import { type StudyDocument, studyText, type Workspace } from './state/workspace.ts';
 
 /** Files carry no time of their own, so that the same study gives the same archive. */
 const NO_TIME = new Date(1980, 0, 1);
+const STUDY = 'study.json';
+/** Beyond these the archive would not open everywhere: the plain form of the format counts in 16 and 32 bits. */
+export const LARGEST_ARCHIVE = { parts: 65_535, total: 0xffff_ffff } as const;
 
 /**
  * A study with everything it rests on and everything it gave, as one ZIP: study.json with its tables,
  * profiles and rules side by side, as `thrum run` and the workbench take them, and what it wrote in `out/`.
+ * Names that would lead out of the folder in which it is unpacked, or that some system does not allow, are
+ * changed, in the study as well.
+ *
+ * @throws InputError where there is more than an archive holds.
  */
 export function archive(workspace: Workspace, written: ReadonlyMap<string, string>): Uint8Array {
-  const entries: Zippable = { 'study.json': [strToU8(studyText(workspace.study)), { mtime: NO_TIME }] };
-  for (const [name, bytes] of workspace.files) entries[name] = [bytes, { mtime: NO_TIME }];
-  for (const [name, text] of written) entries[`out/${name}`] = [strToU8(text), { mtime: NO_TIME }];
-  return zipSync(entries);
+  const results = [...written].map(([name, text]) => [`out/${name}`, strToU8(text)] as const);
+  const names = safeNames([...workspace.files.keys()], [STUDY, ...results.map(([name]) => name)]);
+  const study = withNames(workspace.study, names) as StudyDocument;
+  return zip([
+    [STUDY, strToU8(studyText(study))],
+    ...[...workspace.files].map(([name, bytes]) => [names.get(name)!, bytes] as const),
+    ...results,
+  ]);
+}
+
+/** Texts of a study that are names of its files, under their new names. */
+function withNames(value: unknown, names: ReadonlyMap<string, string>): unknown {
+  if (typeof value === 'string') return names.get(value) ?? value;
+  if (Array.isArray(value)) return value.map((part) => withNames(part, names));
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, withNames(part, names)]));
+}
+
+/** Entry by entry: as keys of an object some names, such as "__proto__", would be lost. */
+function zip(entries: readonly (readonly [name: string, bytes: Uint8Array])[]): Uint8Array {
+  const total = entries.reduce((sum, [, bytes]) => sum + bytes.length, 0);
+  if (entries.length > LARGEST_ARCHIVE.parts || total > LARGEST_ARCHIVE.total)
+    throw new InputError(
+      `the study has ${entries.length} files of ${Math.ceil(total / 2 ** 20)} MB, more than one archive holds`,
+      {},
+      'save the study, its tables and the results one by one',
+    );
+  const chunks: Uint8Array[] = [];
+  const out = new Zip((fault, chunk) => {
+    if (fault !== null) throw fault;
+    chunks.push(chunk);
+  });
+  for (const [name, bytes] of entries) {
+    const entry = new ZipDeflate(name);
+    entry.mtime = NO_TIME;
+    out.add(entry);
+    entry.push(bytes, true);
+  }
+  out.end();
+  return joined(chunks);
+}
+
+function joined(chunks: readonly Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(chunks.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    whole.set(chunk, at);
+    at += chunk.length;
+  }
+  return whole;
 }

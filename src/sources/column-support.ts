@@ -9,17 +9,20 @@ import type { ColumnEvidence } from './column-evidence.ts';
 export interface Support {
   readonly speaksFor: readonly string[];
   readonly speaksAgainst: readonly string[];
+  /** Its numbers lie beyond what is possible: a reason to doubt the cells, and of a lesser header its meaning. */
+  readonly beyond?: string;
 }
 
 const NEUTRAL: Support = { speaksFor: [], speaksAgainst: [] };
 const FEWEST = 3;
 const speaks = (text: string): Support => ({ speaksFor: [text], speaksAgainst: [] });
 const contradicts = (text: string): Support => ({ speaksFor: [], speaksAgainst: [text] });
+const beyond = (text: string): Support => ({ ...NEUTRAL, beyond: text });
 
 /**
  * Weighs a column's cells against an attribute that its header may name.
- * - Numbers: codes (a handful of small whole numbers) are no measurement; the middle value must be possible in
- *   the unit.
+ * - Numbers: codes (a handful of small whole numbers, under a header that states no unit) are no measurement;
+ *   the middle value should be possible in the unit.
  * - Kinds of a vocabulary: some of the wordings must be terms of it.
  * - Yes/no: cells must say so; and cells that say yes or no are no names, kinds or places.
  * Fewer than three filled cells say nothing against.
@@ -70,7 +73,7 @@ function ofNumbers(
     return contradicts('its cells are words rather than numbers');
   if (numbers.length === 0) return NEUTRAL;
   if (attribute.id === 'quantity') return ofCounts(evidence, said);
-  if (attribute.unit !== undefined && areSmallCodes(evidence, said))
+  if (attribute.unit !== undefined && unit === undefined && areSmallCodes(evidence, said))
     return contradicts(
       `its cells are codes (${[...said].sort().slice(0, 4).join(', ')}) rather than measurements`,
     );
@@ -80,11 +83,11 @@ function ofNumbers(
     evidence.filled >= FEWEST &&
     negative.some((text) => !/^[-−–]9+$/.test(text))
   )
-    return contradicts('some of its numbers are below nought');
+    return beyond('some of its numbers are below nought');
   const middle = inUnit(median(numbers), unit, attribute.unit);
   const { limit, usual } = attribute.plausible ?? {};
   if (middle !== null && limit !== undefined && (middle < limit[0] || middle > limit[1]))
-    return contradicts(`its middle value of ${shown(middle)} is hardly possible${unitText(attribute)}`);
+    return beyond(`its middle value of ${shown(middle)} is hardly possible${unitText(attribute)}`);
   if (usual !== undefined && middle !== null && middle >= usual[0] && middle <= usual[1])
     return speaks(`its middle value of ${shown(middle)} is usual${unitText(attribute)}`);
   if (usual === undefined && limit !== undefined) return speaks('its numbers are in range');
@@ -123,10 +126,14 @@ function inUnit(value: number, from: string | undefined, to: string | undefined)
   }
 }
 
-/** At most five different whole numbers from 0 to 9 in many cells: grades or codes, not sizes. */
+/** Two to five different whole numbers from 0 to 9 in many cells: grades or codes, not sizes. */
 function areSmallCodes(evidence: ColumnEvidence, said: readonly string[]): boolean {
   return (
-    evidence.filled >= 6 && said.length <= 5 && said.includes('0') && said.every((text) => /^\d$/.test(text))
+    evidence.filled >= 6 &&
+    said.length >= 2 &&
+    said.length <= 5 &&
+    said.includes('0') &&
+    said.every((text) => /^\d$/.test(text))
   );
 }
 

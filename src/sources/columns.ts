@@ -76,7 +76,11 @@ export function planColumns(input: PlanInput): {
     const found = weighed.get(base.index);
     if (found?.kind !== 'take') return null;
     return dateEnd(
-      { ...matchedPlan(base, register.attributes.get(found.id)!), via: found.via },
+      {
+        ...matchedPlan(base, register.attributes.get(found.id)!),
+        via: found.via,
+        ...(found.doubt === undefined ? {} : { doubt: found.doubt }),
+      },
       register,
       base,
     );

@@ -47,6 +47,7 @@ export function readColumns(
     } else if (plan.attribute !== undefined) {
       const { attribute } = plan;
       const column = readColumn(texts, attribute, context(attribute, plan.unit), ledger);
+      if (plan.doubt !== undefined) enterDoubt(plan.header, attribute.label, plan.doubt, ledger);
       if (plan.bound === undefined) put(table, attribute.id, column, texts, ledger);
       else bounds.set(attribute.id, { ...bounds.get(attribute.id), [plan.bound]: column });
     } else if (plan.status !== 'empty') {
@@ -184,6 +185,18 @@ function enterKeptAsText(plan: ColumnPlan, register: Register, ledger: Ledger): 
     level: plan.suggestion === undefined ? 'not-understood' : 'flagged',
     rule: plan.suggestion === undefined ? 'column-unknown' : 'column-suggested',
     why,
+  });
+}
+
+function enterDoubt(header: string, label: string, doubt: string, ledger: Ledger): void {
+  enter(ledger, {
+    row: 0,
+    column: header,
+    raw: header,
+    readAs: label,
+    level: 'flagged',
+    rule: 'column-doubted',
+    why: `The column is ${doubt}.`,
   });
 }
 

@@ -3,6 +3,7 @@ import { foldText, splitWords } from '../attributes/folding.ts';
 import { headerUnit, type Match, splitHeader } from '../attributes/matching.ts';
 import { defaultRegister } from '../attributes/register.ts';
 import { wordingStrength } from '../attributes/weak-words.ts';
+import { headerKey } from '../attributes/wording-index.ts';
 import type { ColumnEvidence } from './column-evidence.ts';
 import { columnSupport, type Support } from './column-support.ts';
 import type { Suggestion } from './source-reading.ts';
@@ -10,7 +11,7 @@ import type { Subject } from './table-subject.ts';
 
 /** What becomes of a header's match once its cells and the table's subject are heard. */
 export type Weighed =
-  | { readonly kind: 'take'; readonly id: string; readonly via: string }
+  | { readonly kind: 'take'; readonly id: string; readonly via: string; readonly doubt?: string }
   | { readonly kind: 'suggest'; readonly suggestion: Suggestion }
   | { readonly kind: 'leave'; readonly doubt?: string };
 
@@ -21,7 +22,8 @@ const SAME_WORDS = 0.9;
 /**
  * An exact header is taken unless its cells speak against it; a weak one (short, or in general use) is only
  * suggested, where its cells speak for it or the table is about cloth; a near one is suggested where its words
- * differ in nothing that changes the meaning. Nothing is suggested against what the cells say.
+ * differ in nothing that changes the meaning. Nothing is suggested against what the cells say. A column under an
+ * attribute's own name is taken whatever its numbers, and the doubt stated.
  *
  * @param paired the header is one of two ends of an interval, both of which the table has.
  */
@@ -41,11 +43,20 @@ export function weighMatch(
   const strength = own || paired ? 'strong' : wordingStrength(header);
   const weak = strength === 'weak';
   const ofCloth = OF_CLOTH.includes(attribute.block);
-  const [against] = support.speaksAgainst;
+  const named = match.kind === 'exact' && (own || isOwnName(header, attribute));
+  // Under an attribute's own name impossible numbers are wrong numbers, not another measure.
+  const against = support.speaksAgainst[0] ?? (named ? undefined : support.beyond);
   const heard = support.speaksFor.length > 0;
   const enough = strength === 'strong' || (strength === 'craft' && (heard || subject === 'textiles'));
   if (match.kind === 'exact' && enough && against === undefined && !(ofCloth && subject === 'other' && !own))
-    return { kind: 'take', id: match.id, via: match.via };
+    return {
+      kind: 'take',
+      id: match.id,
+      via: match.via,
+      ...(support.beyond === undefined
+        ? {}
+        : { doubt: `read as "${attribute.label}" by its name, though ${support.beyond}` }),
+    };
   if (against !== undefined)
     return {
       kind: 'leave',
@@ -76,6 +87,13 @@ export function weighMatch(
 function namesItWhole(header: string, match: Match): boolean {
   const spelt = match.kind === 'suggested' && /differs by|inflection|another order/.test(match.reason);
   return spelt && joined(wordsOf(header)).length >= 8;
+}
+
+/** The attribute's own name, or a wording of it beside a unit in which it is given. */
+function isOwnName(header: string, attribute: AttributeDefinition): boolean {
+  const { name, unit } = splitHeader(header);
+  const key = headerKey(name);
+  return unit !== undefined || key === headerKey(attribute.label) || key === headerKey(attribute.id);
 }
 
 /** An attribute that the study defines is meant by its own words, however short. */
