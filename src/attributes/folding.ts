@@ -8,6 +8,7 @@
  * @example foldText('  Œillet, Größe (ø) ') // 'oeillet grosse o'
  */
 export function foldText(text: string): string {
+  if (PLAIN_WORDS.test(text)) return text.toLowerCase();
   return text
     .replace(/№|#|\bn[°º]/giu, ' no ')
     .normalize('NFKD')
@@ -18,6 +19,9 @@ export function foldText(text: string): string {
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
 }
+
+/** Most wordings need no more than their capitals levelled. */
+const PLAIN_WORDS = /^[a-z\d]+(?: [a-z\d]+)*$/i;
 
 const SPECIAL_LETTERS: Readonly<Record<string, string>> = {
   ß: 'ss',

@@ -62,7 +62,7 @@ const AFTER_COMMA = new RegExp(`\\s*[,;:]\\s*(${SQUARE}|${LENGTH}|${MASS}|${ANGL
  */
 export function splitHeader(header: string): HeaderParts {
   const text = header.replace(/\s+/gu, ' ').trim();
-  if (text.length > 300) return { name: text };
+  if (text.length > 300 || NUMBERED.test(text)) return { name: text };
   for (const bracket of text.matchAll(BRACKET)) {
     const unit = unitOf(bracket[1] ?? '');
     if (unit !== undefined) return parts(text, bracket.index, bracket[0].length, unit);
@@ -75,6 +75,9 @@ export function splitHeader(header: string): HeaderParts {
     return parts(text, tail.index, tail[0].length, tail[1] ?? '');
   return { name: text };
 }
+
+/** "V12", "c0": every unit ends in a letter or a sign. */
+const NUMBERED = /^[a-z]*\d+$/i;
 
 function parts(text: string, start: number, length: number, unit: string): HeaderParts {
   const name = `${text.slice(0, start)} ${text.slice(start + length)}`.replace(/[\s_]+/gu, ' ').trim();

@@ -52,8 +52,12 @@ const IDEM = set(
 
 /** Whether a cell says "the same as the one above"; the reader of the whole column copies down. */
 export function isIdem(text: string): boolean {
+  if (text.length > LONGEST || PLAIN_NUMBER.test(text)) return false;
   return IDEM.has(foldCell(text)) || text.trim() === '„';
 }
+
+/** By far the most cells of most tables, which say something beyond doubt. */
+const PLAIN_NUMBER = /^\d+(?:[.,]\d+)?$/;
 
 /** The source's own code for this text, which wins over every rule; exact spelling first, then folded. */
 export function profileCode(text: string, context: CellContext): CellState | undefined {
@@ -74,9 +78,10 @@ export function profileCode(text: string, context: CellContext): CellState | und
  * knows the structure of the find may settle it. A dash is not observed by default, and said to be a default.
  */
 export function readNothing(text: string, words: 'all' | 'without absent' = 'all'): Nothing | null {
+  if (PLAIN_NUMBER.test(text)) return null;
   const folded = foldCell(text);
   if (folded === '') return { state: 'not-observed', notes: [] };
-  if (isIdem(text)) {
+  if (IDEM.has(folded) || text.trim() === '„') {
     const reason = folded.startsWith('s.') ? '; in French lists "s.o." may mean "sans objet"' : '';
     return {
       state: 'not-observed',

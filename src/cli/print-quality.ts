@@ -6,7 +6,7 @@ import type { QualityReport } from '../sources/quality.ts';
 import type { SourceReading } from '../sources/source-reading.ts';
 import type { UnknownTerm } from '../sources/terms.ts';
 import type { Terminal } from './terminal.ts';
-import { tame, wrap } from './text-table.ts';
+import { clipped, tame, wrap } from './text-table.ts';
 
 /** Lines of one sort that are shown before the rest is only counted. */
 const MOST = 6;
@@ -28,7 +28,7 @@ export function printQuality(
       'Terms that no vocabulary holds (map each once, in the profile)',
       terms.map(
         ({ attribute, text, count, suggestion }) =>
-          `${name(attribute)}: "${text}", ${printCount(count, 'cell')}${
+          `${name(attribute)}: "${clipped(text)}", ${printCount(count, 'cell')}${
             suggestion === undefined ? '' : `; perhaps ${suggestion.term}, ${suggestion.reason}`
           }`,
       ),
@@ -76,27 +76,27 @@ export function printQuality(
         .filter(({ beyond }) => beyond === 'limit')
         .map(
           (one) =>
-            `${name(one.attribute)}, ${row(one.row)}: "${one.raw}" is hardly possible${one.likely === undefined ? '' : `; ${one.likely}`}`,
+            `${name(one.attribute)}, ${row(one.row)}: "${clipped(one.raw)}" is hardly possible${one.likely === undefined ? '' : `; ${one.likely}`}`,
         ),
     ],
     [
       'Readings that are unusual for the structure (kept)',
       quality.outOfBounds
         .filter(({ beyond, ofStructure }) => beyond === 'usual' && ofStructure)
-        .map((one) => `${name(one.attribute)}, ${row(one.row)}: "${one.raw}"`),
+        .map((one) => `${name(one.attribute)}, ${row(one.row)}: "${clipped(one.raw)}"`),
     ],
     [
       'Cells of one row that do not go together (kept)',
       quality.crossChecks.map(
         ({ row: at, cells, why }) =>
-          `${row(at)}: ${cells.map(({ attribute, raw }) => `${name(attribute)} "${raw}"`).join(', ')}. ${why}`,
+          `${row(at)}: ${cells.map(({ attribute, raw }) => `${name(attribute)} "${clipped(raw)}"`).join(', ')}. ${why}`,
       ),
     ],
     [
       'Fragments of one item that contradict each other',
       quality.contradictions.map(
         ({ item, attribute, says }) =>
-          `${item}, ${name(attribute)}: ${says.map((text) => `"${text}"`).join(', ')}`,
+          `${item}, ${name(attribute)}: ${says.map((text) => `"${clipped(text)}"`).join(', ')}`,
       ),
     ],
     [

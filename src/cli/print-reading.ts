@@ -2,7 +2,7 @@ import { printCount } from '../analyses/phrasing.ts';
 import { looksLikeCounts } from '../sources/looks-like-counts.ts';
 import type { ColumnReading, LedgerEntry, SourceReading } from '../sources/source-reading.ts';
 import type { Terminal } from './terminal.ts';
-import { tame, textTable, wrap } from './text-table.ts';
+import { clipped, tame, textTable, wrap } from './text-table.ts';
 
 const DELIMITER_NAMES: Readonly<Record<string, string>> = {
   ',': 'comma',
@@ -13,6 +13,8 @@ const DELIMITER_NAMES: Readonly<Record<string, string>> = {
 
 const MOST_FAULTS = 5;
 const MOST_LISTED = 12;
+/** Some tables have hundreds of characters, and each line of them may be wanted. */
+const MOST_UNKNOWN = 300;
 
 /** How one source was read, as a person reads it. */
 export function printReading(terminal: Terminal, reading: SourceReading): void {
@@ -26,6 +28,7 @@ export function printReading(terminal: Terminal, reading: SourceReading): void {
       `${reading.headerRow === 0 ? 'no header' : `header in row ${reading.headerRow}`}` +
       `${reading.transposed ? ', one row an attribute' : ''}.\n\n`,
   );
+  const shown = columnsShown(reading.columns);
   terminal.out(
     textTable(
       [
@@ -35,8 +38,8 @@ export function printReading(terminal: Terminal, reading: SourceReading): void {
         { head: 'filled', align: 'right' },
         { head: 'how', align: 'left' },
       ],
-      reading.columns.map((column) => [
-        column.header,
+      shown.map((column) => [
+        clipped(column.header),
         readAs(column),
         column.unit ?? (column.assumedUnit === undefined ? '' : `${column.assumedUnit}, assumed`),
         String(column.filled),
@@ -45,6 +48,8 @@ export function printReading(terminal: Terminal, reading: SourceReading): void {
       width,
     ),
   );
+  const unshown = reading.columns.length - shown.length;
+  if (unshown > 0) terminal.out(`and ${unshown} more that were not understood; --json has them all.\n`);
   for (const [reason, rows] of byReason(reading)) {
     terminal.out(`\n${wrap(`Set aside, ${reason}: ${printRows(rows)}.`, width).join('\n')}\n`);
   }
@@ -65,6 +70,14 @@ export function printReading(terminal: Terminal, reading: SourceReading): void {
     const sentence = `${counted.length} columns (${shown.join(', ')} …) look like counts of kinds, place by place: --counts reads them so.`;
     terminal.out(`\n${wrap(tame(sentence), width).join('\n')}\n`);
   }
+}
+
+/** All that is understood or asked about, and as many of the others as anybody looks through. */
+function columnsShown(columns: readonly ColumnReading[]): readonly ColumnReading[] {
+  let others = 0;
+  return columns.filter(
+    ({ status }) => (status !== 'unknown' && status !== 'empty') || ++others <= MOST_UNKNOWN,
+  );
 }
 
 /** How many columns wait for a confirmation, and which of them "take all" would take. */
@@ -183,6 +196,6 @@ function printLedger(terminal: Terminal, ledger: readonly LedgerEntry[]): void {
 
 function example({ row, column, raw, readAs: reading, why }: LedgerEntry): string {
   const place = [row > 0 ? `row ${row}` : '', column].filter((part) => part !== '').join(' ');
-  const cell = raw === '' ? '' : `"${raw}"${reading === '' ? '' : ` -> ${reading}`}; `;
-  return `${place === '' ? '' : `${place}: `}${cell}${why}`;
+  const cell = raw === '' ? '' : `"${clipped(raw)}"${reading === '' ? '' : ` -> ${clipped(reading)}`}; `;
+  return `${place === '' ? '' : `${place}: `}${cell}${clipped(why)}`;
 }

@@ -77,21 +77,28 @@ function wrapRow(
 /** Words put into lines of at most `width`; a longer word is broken. */
 export function wrap(text: string, width: number): string[] {
   const lines: string[] = [];
-  let line = '';
+  let line: string[] = [];
+  let used = 0;
+  const end = () => {
+    lines.push(line.join(' '));
+    line = [];
+    used = 0;
+  };
   for (const word of text.split(' ')) {
+    let letters = displayWidth(word);
     let rest = word;
-    if (line !== '' && displayWidth(line) + 1 + displayWidth(rest) > width) {
-      lines.push(line);
-      line = '';
+    if (line.length > 0 && used + 1 + letters > width) end();
+    if (letters > width) {
+      const all = [...word];
+      let at = 0;
+      for (; letters - at > width; at += width) lines.push(all.slice(at, at + width).join(''));
+      rest = all.slice(at).join('');
+      letters -= at;
     }
-    while (displayWidth(rest) > width) {
-      const letters = [...rest];
-      lines.push(letters.slice(0, width).join(''));
-      rest = letters.slice(width).join('');
-    }
-    line = line === '' ? rest : `${line} ${rest}`;
+    used += letters + (line.length > 0 ? 1 : 0);
+    line.push(rest);
   }
-  return [...lines, line];
+  return [...lines, line.join(' ')];
 }
 
 function pad(text: string, width: number, align: 'left' | 'right'): string {
@@ -100,7 +107,17 @@ function pad(text: string, width: number, align: 'left' | 'right'): string {
 }
 
 function displayWidth(text: string): number {
-  return [...text].length;
+  let letters = 0;
+  for (const _ of text) letters++;
+  return letters;
+}
+
+const LONGEST_SHOWN = 160;
+
+/** A text of somebody's table as far as a line of the terminal needs it; how long it is stands behind. */
+export function clipped(text: string): string {
+  if (text.length <= LONGEST_SHOWN) return text;
+  return `${[...text.slice(0, LONGEST_SHOWN)].join('')}… (${text.length} letters)`;
 }
 
 /** Line ends, control characters and marks that turn the direction of writing must not reach the terminal. */

@@ -5,7 +5,7 @@ import { unitDimension } from '../cells/units.ts';
 import { YES_NO } from './column-support.ts';
 import { isNumberLike } from './layout/cell-shapes.ts';
 import type { ColumnRule, SourceProfile } from './profile.ts';
-import { nothingTeller } from './says-nothing.ts';
+import { saysNothing } from './says-nothing.ts';
 import type { SourceReading } from './source-reading.ts';
 
 /** What a column of one's own holds. */
@@ -133,7 +133,6 @@ const MOST_KINDS = 12;
 
 /** null where no cell says anything. */
 function sortOf(texts: readonly string[]): Sorted | null {
-  const saysNothing = nothingTeller();
   const said = texts.map((text) => text.trim()).filter((text) => !saysNothing(text));
   if (said.length === 0) return null;
   const distinct = new Set(said);

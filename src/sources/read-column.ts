@@ -6,7 +6,7 @@ import type { Column, NumericColumn, TermColumn, TextColumn } from '../fragments
 import { append } from '../numerics/foundation/lists.ts';
 import { READING_JOINT } from './layout/long-form.ts';
 import { describeReading, enter, type Ledger, summariseNotes } from './ledger.ts';
-import { nothingTeller } from './says-nothing.ts';
+import { saysNothing } from './says-nothing.ts';
 
 /** The texts of one column, and where each came from. */
 export interface ColumnTexts {
@@ -150,7 +150,6 @@ export function readTextColumn(
 ): TextColumn {
   const codes = new Map(Object.entries(missing).map(([text, of]) => [text.trim(), CELL_STATES.indexOf(of)]));
   const state = new Uint8Array(texts.length);
-  const saysNothing = nothingTeller();
   for (let row = 0; row < texts.length; row++) {
     const text = texts[row]!.trim();
     state[row] = codes.get(text) ?? (saysNothing(text) ? NOT_OBSERVED : MEASURED);

@@ -14,7 +14,7 @@ import { type BoundColumns, mergeBounds } from './merge-bounds.ts';
 import type { SourceProfile } from './profile.ts';
 import { type ColumnTexts, readColumn, readTextColumn } from './read-column.ts';
 import { readSplit } from './read-split.ts';
-import { nothingTeller } from './says-nothing.ts';
+import { saysNothing } from './says-nothing.ts';
 import type { ColumnReading, DecimalMark } from './source-reading.ts';
 import { pieceHabit } from './split-sizes.ts';
 
@@ -224,7 +224,6 @@ const NAMES = new Set(['site', 'region', 'phase', 'period', 'context', 'item']);
 function columnReading(plan: ColumnPlan, decimal: DecimalMark, texts: readonly string[]): ColumnReading {
   const unit = plan.unit ?? (plan.attribute === undefined ? statedUnit(plan.header) : undefined);
   let filled = 0;
-  const saysNothing = nothingTeller();
   for (const text of texts) if (!saysNothing(text)) filled++;
   const below =
     plan.rule.copyDown === undefined && NAMES.has(plan.attribute?.id ?? '') ? blanksBelow(texts) : 0;

@@ -19,7 +19,7 @@ import { addOrientation } from './orientation.ts';
 import { parseCsv } from './parse-csv.ts';
 import { type ProfileInput, type SourceProfile, sourceProfile } from './profile.ts';
 import { readColumns } from './read-columns.ts';
-import { nothingTeller } from './says-nothing.ts';
+import { saysNothing } from './says-nothing.ts';
 import type { ColumnReading, DecimalMark, Dialect, RowSetAside, SourceReading } from './source-reading.ts';
 import type { MergedCells } from './workbook.ts';
 import { writtenProfile } from './written-profile.ts';
@@ -188,7 +188,6 @@ function withoutDropped(
 ): readonly ColumnReading[] {
   if (dropped.size === 0) return columns;
   return columns.map((column) => {
-    const saysNothing = nothingTeller();
     const gone = [...dropped.keys()].filter((at) => !saysNothing(sheet.body[at]![column.index] ?? ''));
     return { ...column, filled: column.filled - gone.length };
   });

@@ -13,6 +13,7 @@ const RUNS: readonly (readonly string[])[] = [
   ['key-stroke.ts'],
   ['drag.ts'],
   ['read-source.ts'],
+  ['odd-shapes.ts'],
 ];
 const folder = fileURLToPath(new URL('.', import.meta.url));
 for (const [file, ...parts] of RUNS) {

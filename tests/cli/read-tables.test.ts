@@ -91,3 +91,29 @@ describe('several tables at once', () => {
     ]);
   });
 });
+
+describe('thrum read of a table of odd size', () => {
+  it('shows of a cell of 50,000 letters as much as a line holds', async () => {
+    const path = write(
+      'long.csv',
+      `Find no.,Site,Structure\n1,Pell,"${'y'.repeat(50_000)}"\n2,Pell,tabby\n3,Pell,tabby\n`,
+    );
+    const { status, out } = await thrum('read', path);
+    expect(status).toBe(0);
+    expect(out).toContain('(50000 letters)');
+    expect(out.length).toBeLessThan(5000);
+  });
+
+  it('lists all columns that are understood, and of the others as many as anybody looks through', async () => {
+    const others = Array.from({ length: 900 }, (_, i) => `V${i}`);
+    const path = write(
+      'wide.csv',
+      `Find no.,Site,${others.join(',')},Row spacing (mm)\n1,Pell,${others.join(',')},3\n2,Pell,${others.join(',')},4\n`,
+    );
+    const { out } = await thrum('read', path);
+    expect(out).toMatch(/^Row spacing \(mm\) +rowSpacing/m);
+    expect(out).toContain('and 600 more that were not understood; --json has them all.');
+    expect(out).toMatch(/^V299 /m);
+    expect(out).not.toMatch(/^V300 /m);
+  });
+});

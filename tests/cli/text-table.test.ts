@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { textTable } from '../../src/cli/text-table.ts';
+import { clipped, textTable, wrap } from '../../src/cli/text-table.ts';
 
 const columns = [
   { head: 'site', align: 'left' },
@@ -45,5 +45,20 @@ describe('a table in the terminal', () => {
   it('lets no control character of a source reach the terminal', () => {
     const text = textTable(columns, [['\u001b[31mred', '1', 'a\nb\u0007']], 80);
     expect([...text].filter((letter) => letter < ' ' && letter !== '\n')).toEqual([]);
+  });
+});
+
+describe('a text that is wrapped or shortened', () => {
+  it('breaks a long word anywhere and keeps every letter, those of two units too', () => {
+    expect(wrap('ab abcdefgh c', 3)).toEqual(['ab', 'abc', 'def', 'gh', 'c']);
+    expect(wrap('a bc d', 4)).toEqual(['a bc', 'd']);
+    expect(wrap('𝔸𝔹ℂ𝔻 x', 2)).toEqual(['𝔸𝔹', 'ℂ𝔻', 'x']);
+    expect(wrap('', 5)).toEqual(['']);
+    expect(wrap('x'.repeat(50_000), 100)).toHaveLength(500);
+  });
+
+  it('says how long it is', () => {
+    expect(clipped('twined')).toBe('twined');
+    expect(clipped('x'.repeat(50_000))).toBe(`${'x'.repeat(160)}… (50000 letters)`);
   });
 });

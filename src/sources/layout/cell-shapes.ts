@@ -2,6 +2,7 @@ import type { Register } from '../../attributes/definition.ts';
 import { lookupKey, splitWords } from '../../attributes/folding.ts';
 import { splitHeader } from '../../attributes/matching.ts';
 import { wordingsOf } from '../../attributes/wording-index.ts';
+import { remembered } from '../../numerics/foundation/remembered.ts';
 
 /** What cells and rows look like, before anything is known of their meaning. */
 
@@ -40,23 +41,35 @@ export function isProse(text: string): boolean {
   return trimmed.length > 40 || trimmed.split(/\s+/).length > 5;
 }
 
-const knownKeys = new WeakMap<Register, ReadonlySet<string>>();
+type Lookup = (header: string) => boolean;
+const lookups = new WeakMap<Register, Lookup>();
 
 /** Whether a header's wording is one that the register knows exactly; far cheaper than a full match. */
 export function isKnownHeader(header: string, register: Register): boolean {
-  if (header.length > 120) return false;
-  let keys = knownKeys.get(register);
-  if (keys === undefined) {
-    const all = [...register.attributes.values()].flatMap((attribute) =>
-      wordingsOf(attribute.id, attribute.label, attribute.synonyms).flatMap((wording) => [
-        headerKey(wording),
-        headerKey(splitHeader(wording).name),
-      ]),
-    );
-    keys = new Set(all.filter((key) => key !== ''));
-    knownKeys.set(register, keys);
+  if (header.length > LONGEST_HEADER) return false;
+  let lookup = lookups.get(register);
+  if (lookup === undefined) {
+    lookup = lookupOf(register);
+    lookups.set(register, lookup);
   }
-  return keys.has(headerKey(splitHeader(header).name)) || keys.has(headerKey(header));
+  return lookup(header);
+}
+
+const LONGEST_HEADER = 120;
+
+/** Every layout that a sheet may have is tried on the same texts, so what was found of one is kept. */
+function lookupOf(register: Register): Lookup {
+  const all = [...register.attributes.values()].flatMap((attribute) =>
+    wordingsOf(attribute.id, attribute.label, attribute.synonyms).flatMap((wording) => [
+      headerKey(wording),
+      headerKey(splitHeader(wording).name),
+    ]),
+  );
+  const keys = new Set(all.filter((key) => key !== ''));
+  return remembered((header) => {
+    const { name } = splitHeader(header);
+    return keys.has(headerKey(name)) || (name !== header && keys.has(headerKey(header)));
+  });
 }
 
 export function headerKey(name: string): string {

@@ -16,6 +16,8 @@ function keys(list: string): ReadonlySet<string> {
   return new Set(list.split(',').map((word) => headerKey(word)));
 }
 
+const MOST_COLUMNS = 500;
+
 /** The text that parts several readings of one attribute in a gathered cell. */
 export const READING_JOINT = '; ';
 
@@ -28,6 +30,8 @@ export function findLongForm(
   body: readonly (readonly string[])[],
   register: Register,
 ): LongForm | null {
+  // What is in long form is narrow: names of the finds, an attribute, its value and what goes with them.
+  if (headers.length > MOST_COLUMNS) return null;
   const attribute = headers.findIndex((header) => ATTRIBUTE_WORDS.has(headerKey(header)));
   const value = headers.findIndex((header) => VALUE_WORDS.has(headerKey(header)));
   if (attribute < 0 || value < 0) return null;

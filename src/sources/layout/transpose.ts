@@ -22,7 +22,7 @@ const MOST_ATTRIBUTES = 500;
 export function isTransposed(grid: Grid, register: Register): boolean {
   if (grid.length > MOST_ATTRIBUTES || !grid.some((row) => filledCells(row).length > 1)) return false;
   const top = filledCells(grid[0] ?? []).map((i) => grid[0]![i]!);
-  if (top.length > 1 && countKnown(top, register) === top.length) return false;
+  if (top.length > 1 && top.every((text) => countKnown([text], register) === 1)) return false;
   const first = grid.map((row) => (row[0] ?? '').trim()).filter((text) => text !== '');
   // A letter or two may be a header's abbreviation and any find's name.
   const telling = [...new Set(first)].filter((text) => text.replace(/[^\p{L}]/gu, '').length > 2);
