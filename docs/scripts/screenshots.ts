@@ -21,6 +21,7 @@ async function drawn(page: Page): Promise<void> {
 const READY: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   Sources: (page) => page.locator('.raw-grid .raw-cell').first().waitFor(),
   Assemblages: drawn,
+  Region: drawn,
   Contrasts: drawn,
   Kinship: async (page) => {
     await page.locator('.say .sentence').waitFor();

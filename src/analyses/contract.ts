@@ -89,6 +89,8 @@ export interface AnalysisInput {
   readonly records: FragmentTable;
   readonly unit: 'fragment' | 'item';
   readonly register: Register;
+  /** Orders of labels that the study fixes for symbols and colours: attribute -> labels. */
+  readonly marks?: Readonly<Record<string, readonly string[]>>;
   /** Bytes of the files that options name (marked `refersTo: 'file'`), by the name they are given there. */
   readonly files?: ReadonlyMap<string, Uint8Array>;
   /** Already set to this analysis's own stream. */

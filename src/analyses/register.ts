@@ -9,6 +9,7 @@ import { placement } from './placement/index.ts';
 import { similarity } from './similarity/index.ts';
 import { standing } from './standing/index.ts';
 import { summary } from './summary/index.ts';
+import { threadcount } from './threadcount/index.ts';
 import { typology } from './typology/index.ts';
 
 /** An analysis as a study sees it: what may be asked, and one step from options to the answer. */
@@ -41,6 +42,7 @@ export const ANALYSES: readonly RegisteredAnalysis[] = [
   registered(typology),
   registered(placement),
   registered(standing),
+  registered(threadcount),
   registered(claims),
 ];
 

@@ -155,6 +155,7 @@ function inputOf(
     unit: prepared.unit,
     register: prepared.register,
     random: createRandom(prepared.study.seed).stream(id),
+    marks: prepared.study.marks,
     files,
     onProgress,
   };

@@ -136,6 +136,13 @@ export const study = z
     names: z.array(nameDecision).default([]).meta({
       description: 'Places, phases and people that the tables spell in several ways',
     }),
+    marks: z
+      .record(z.string().min(1), z.array(z.string().min(1)).max(40))
+      .default({})
+      .meta({
+        description:
+          'Orders of labels for symbols and colours, the first label having the first symbol: {"site": ["Trench 9"]}; the others follow by their number of fragments',
+      }),
     select: z.array(condition).default([]).meta({ description: 'Conditions that a fragment must all meet' }),
     analyses: z.array(analysisEntry).default([]),
   })

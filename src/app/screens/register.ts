@@ -3,6 +3,7 @@ import { contrasts } from './contrasts/index.tsx';
 import { kinship } from './kinship/index.tsx';
 import { placement } from './placement/index.tsx';
 import { printedFigures } from './printed-figures/index.tsx';
+import { region } from './region/index.tsx';
 import type { Screen } from './screen.ts';
 import { sources } from './sources/index.tsx';
 import { takeAway } from './take-away/index.tsx';
@@ -12,6 +13,7 @@ import { typeRules } from './type-rules/index.tsx';
 export const SCREENS: readonly Screen[] = [
   sources,
   assemblages,
+  region,
   contrasts,
   kinship,
   typeRules,

@@ -1,0 +1,36 @@
+import type { AttributeDefinition, Register } from '../attributes/definition.ts';
+import { groupRows } from '../fragments/groups.ts';
+import { naturalOrder } from '../fragments/natural-order.ts';
+import type { FragmentTable } from '../fragments/table.ts';
+import { type KindStyle, kindStyle } from './figure-style.ts';
+
+/** Orders of labels that a study fixes: attribute -> labels, the first having the first symbol and colour. */
+export type GivenMarks = Readonly<Record<string, readonly string[]>>;
+
+/**
+ * The place of every label of an attribute in the order of symbols and colours, the same in every picture of a study:
+ * first those that the study names, then the others by how many fragments of the study have them, ties by name. It is
+ * taken from all fragments of the study, never from those of one question. From the eighth on the neutral style is shared.
+ */
+export function markPlaces(
+  fragments: FragmentTable,
+  attribute: AttributeDefinition['id'],
+  register: Register,
+  given: GivenMarks = {},
+): ReadonlyMap<string, number> {
+  const counted = groupRows(fragments, [attribute], register).groups.map(({ labels: [label], rows }) => ({
+    label,
+    n: rows.length,
+  }));
+  const named = given[attribute] ?? [];
+  const others = counted
+    .filter(({ label }) => !named.includes(label))
+    .sort((a, b) => b.n - a.n || naturalOrder(a.label, b.label))
+    .map(({ label }) => label);
+  return new Map([...named, ...others].map((label, place) => [label, place] as const));
+}
+
+/** The symbol, colour, dash and hatching of a place in that order. */
+export function markStyle(place: number | null): KindStyle {
+  return kindStyle(place ?? -1);
+}

@@ -1,0 +1,137 @@
+import type { Figure } from '../contract.ts';
+import { escapeText, figureLayout, findMarker, GROUND, kindMarker, MOST_KINDS } from '../figure-style.ts';
+import { markStyle } from '../marks.ts';
+import { inSentence, printCount } from '../phrasing.ts';
+import { beyondReach, measuredAxis, rangeBars } from './axes.ts';
+import type { End, Measurement, ThreadcountFound } from './found.ts';
+import { panelsFigure } from './panels-figure.ts';
+import { ratioFigure } from './ratio-figure.ts';
+import { ratioLines } from './ratio-lines.ts';
+
+const HEIGHT = 520;
+/** From so many points on they are drawn by the graphics card. */
+const MANY = 5000;
+/** Ranges of more points would be a thicket; the table holds them. */
+const MOST_RANGES = 2000;
+/** From so many points on they are drawn half through, so that a heap shows. */
+const HEAPED = 100;
+
+export function threadcountFigures(found: ThreadcountFound): Readonly<Record<string, Figure>> {
+  if (found.points.length === 0) return {};
+  const panels = panelsFigure(found);
+  const ratio = ratioFigure(found);
+  return {
+    counts: countsFigure(found),
+    ...(panels === null ? {} : { panels }),
+    ...(ratio === null ? {} : { ratio }),
+  };
+}
+
+function countsFigure(found: ThreadcountFound): Figure {
+  const { points, groups, x, y, logarithmic, find } = found;
+  const type = points.length > MANY ? 'scattergl' : 'scatter';
+  const ranges = found.ranges <= MOST_RANGES;
+  const marked = groups.map((group, place) => ({ ...group, place }));
+  const own = marked.filter(({ mark }) => mark !== null && mark < MOST_KINDS);
+  const rest = marked.filter(({ mark }) => mark === null || mark >= MOST_KINDS);
+  const trace = (name: string, places: readonly number[], mark: number | null) => {
+    const drawn = points.filter(({ group }) => places.includes(group));
+    return {
+      type,
+      mode: 'markers',
+      name: escapeText(`${name} (${drawn.length})`),
+      x: drawn.map((point) => point.x.point),
+      y: drawn.map((point) => point.y.point),
+      ...(ranges ? { error_x: rangeBars(drawn, 'x'), error_y: rangeBars(drawn, 'y') } : {}),
+      customdata: drawn.map(({ id }) => id),
+      text: drawn.map((point) => escapeText(`${point.id}: ${reading(point.x, x)} by ${reading(point.y, y)}`)),
+      hovertemplate: '%{text}<extra></extra>',
+      marker: { ...kindMarker(markStyle(mark), 7), opacity: points.length > HEAPED ? 0.7 : 1 },
+    };
+  };
+  const drawn = [...points, ...(find === null ? [] : [find])];
+  const lines = found.ratio === null ? null : ratioLines(drawn, logarithmic);
+  const restName = rest.length === 1 ? rest[0].label : `${rest.length} others`;
+  return {
+    data: [
+      ...(found.contours === null ? [] : [contourTrace(found.contours)]),
+      ...(lines?.traces ?? []),
+      ...own.map(({ label, place, mark }) => trace(label, [place], mark)),
+      ...(rest.length === 0
+        ? []
+        : [
+            trace(
+              restName,
+              rest.map(({ place }) => place),
+              null,
+            ),
+          ]),
+      ...(find === null ? [] : [findTrace(find)]),
+    ],
+    layout: figureLayout({
+      x: measuredAxis(x, drawn, 'x', logarithmic),
+      y: measuredAxis(y, drawn, 'y', logarithmic),
+      height: HEIGHT,
+      more: lines === null ? {} : { annotations: lines.labels },
+    }),
+    caption: captionOf(found, ranges, lines !== null, beyondReach(drawn, logarithmic)),
+  };
+}
+
+function captionOf(
+  { points, x, y, byLabel, unit, logarithmic, ranges, openEnded, contours, find }: ThreadcountFound,
+  drawn: boolean,
+  lines: boolean,
+  beyond: number,
+): string {
+  const bars = drawn
+    ? ` Bars: the ranges of ${printCount(ranges, 'reading')}, every value within them being possible${beyond === 0 ? '' : `; ${printCount(beyond, 'bar')} ${beyond === 1 ? 'runs' : 'run'} on beyond the figure`}.`
+    : ` ${ranges} readings are ranges and stand at their middles.`;
+  return [
+    `${x.label} against ${inSentence(y.label)} of ${printCount(points.length, unit)}, symbols by ${inSentence(byLabel)}; in brackets ${unit}s.`,
+    logarithmic ? ' Both axes are logarithmic.' : '',
+    lines ? ' Thin lines: equal ratio of the two.' : '',
+    ranges === 0 ? '' : bars,
+    openEnded === 0
+      ? ''
+      : ` ${printCount(openEnded, 'reading')} with an open end stand at the end that is known.`,
+    contours === null ? '' : ' Outlines hold the densest half and nine tenths of the points.',
+    find === null ? '' : ' Star: the find.',
+  ].join('');
+}
+
+function reading({ low, high, point, openEnded }: End, { unit }: Measurement): string {
+  const number = openEnded ? `${point}, open-ended` : low === high ? String(point) : `${low} to ${high}`;
+  return unit === '' ? number : `${number} ${unit}`;
+}
+
+function findTrace(find: { readonly x: End; readonly y: End }) {
+  return {
+    type: 'scatter',
+    mode: 'markers',
+    name: 'the find',
+    x: [find.x.point],
+    y: [find.y.point],
+    error_x: { ...rangeBars([find], 'x'), color: GROUND.ink, thickness: 2 },
+    error_y: { ...rangeBars([find], 'y'), color: GROUND.ink, thickness: 2 },
+    hovertemplate: 'the find<extra></extra>',
+    marker: findMarker(18),
+  };
+}
+
+function contourTrace({ surface, levels }: NonNullable<ThreadcountFound['contours']>) {
+  const [half, most] = levels;
+  return {
+    type: 'contour',
+    x: surface.x,
+    y: surface.y,
+    z: surface.heights,
+    autocontour: false,
+    // Two levels: `size` is the step from the lower to the higher.
+    contours: { start: most, end: half, size: Math.max(half - most, Number.MIN_VALUE), coloring: 'none' },
+    line: { color: GROUND.inkSoft, width: 1.2 },
+    showscale: false,
+    hoverinfo: 'skip',
+    showlegend: false,
+  };
+}

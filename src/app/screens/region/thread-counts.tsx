@@ -1,0 +1,102 @@
+import { useState } from 'react';
+import { threadcountOptions } from '../../../analyses/threadcount/options.ts';
+import { groupingOptions, numberOptions } from '../../parts/attribute-options.ts';
+import { Choice, Entry } from '../../parts/controls.tsx';
+import { SettingsForm } from '../../parts/settings-form.tsx';
+import type { StudyAnalysis } from '../../state/workspace.ts';
+import type { AskProps, RegionPicture } from './picture.ts';
+
+const USUAL = ['density1', 'density2'];
+
+function Ask({ asked, attributes, set }: AskProps) {
+  const numbers = numberOptions(attributes);
+  const find = (asked.find ?? {}) as Readonly<Record<string, string>>;
+  const labelOf = (id: unknown) => numbers.find((one) => one.id === id)?.label ?? String(id);
+  const sides = [
+    ['x', 'Across', 'another measurement across'],
+    ['y', 'Up', 'another measurement up'],
+  ] as const;
+  return (
+    <>
+      {sides.map(([side, label, what]) => (
+        <Choice
+          key={side}
+          label={label}
+          options={numbers}
+          value={String(asked[side])}
+          onChange={(id) => set({ [side]: id, find: {} }, what)}
+        />
+      ))}
+      <Choice
+        label="Symbols by"
+        options={groupingOptions(attributes)}
+        value={String(asked.by)}
+        onChange={(by) => set({ by }, 'other symbols')}
+      />
+      <SettingsForm
+        schema={threadcountOptions}
+        names={['scale']}
+        analysis={asked}
+        attributes={attributes}
+        onSet={set}
+      />
+      {sides.map(([side]) => {
+        const id = String(asked[side]);
+        return (
+          <FindEntry
+            key={`${side} ${id} ${find[id] ?? ''}`}
+            label={`The find: ${labelOf(id)}`}
+            text={find[id] ?? ''}
+            onDone={(text) => set({ find: withText(find, id, text) }, 'the find')}
+          />
+        );
+      })}
+    </>
+  );
+}
+
+function withText(find: Readonly<Record<string, string>>, id: string, text: string) {
+  const { [id]: _, ...others } = find;
+  return text.trim() === '' ? others : { ...others, [id]: text.trim() };
+}
+
+interface FindEntryProps {
+  readonly label: string;
+  readonly text: string;
+  readonly onDone: (text: string) => void;
+}
+
+function FindEntry({ label, text, onDone }: FindEntryProps) {
+  const [draft, setDraft] = useState(text);
+  return (
+    <Entry
+      label={label}
+      value={draft}
+      onChange={setDraft}
+      placeholder="none marked"
+      onDone={() => {
+        if (draft.trim() !== text) onDone(draft);
+      }}
+    />
+  );
+}
+
+export const threadCounts: RegionPicture = {
+  id: 'counts',
+  label: 'Thread counts against each other',
+  kind: 'threadcount',
+  quick: { draws: 0 },
+  figures: { counts: 'All together', panels: 'One panel each', ratio: 'Their ratio' },
+  tables: { counts: 'points', panels: 'relation', ratio: 'relation' },
+  first: (attributes) => {
+    const numbers = numberOptions(attributes).map(({ id }) => id);
+    const usual = USUAL.every((id) => numbers.includes(id)) ? USUAL : numbers.slice(0, 2);
+    const [x, y] = usual;
+    if (x === undefined || y === undefined)
+      return 'Fewer than two measurements are recorded in these tables, so there is nothing to set against each other.';
+    const by =
+      groupingOptions(attributes).find(({ id }) => id === 'structure') ?? groupingOptions(attributes)[0];
+    return { id: 'threads', kind: 'threadcount', x, y, by: by?.id ?? 'site' } as StudyAnalysis;
+  },
+  Ask,
+};
