@@ -90,6 +90,7 @@ const LEAST: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   typology: { rules: 'types.json', resamples: 19, relabellings: 99 },
   placement: { find: { structure: 'tabby', rowSpacing: 'c. 4 mm' }, calibration: 20, draws: 5 },
   standing: { site: 'Ness', resamples: 199, relabellings: 99 },
+  threadcount: { x: 'rowSpacing', y: 'density1', draws: 5 },
   claims: { file: 'claims.csv' },
 };
 const CLAIMS = 'id,printed\na,"t(18) = 2.31, p = .03"\n';

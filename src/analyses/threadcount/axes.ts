@@ -1,5 +1,5 @@
 import { axis, GROUND } from '../figure-style.ts';
-import { logTicks } from '../log-axis.ts';
+import { logTicks, placeOnLog } from '../log-axis.ts';
 import type { End, Measurement, Point } from './found.ts';
 
 /** Axes of the two measurements, and the ranges drawn along them. */
@@ -39,7 +39,7 @@ export function measuredAxis(
   const title = axisTitle(measured, logarithmic);
   const [low, high] = drawnReach(points, side, logarithmic);
   if (!logarithmic) return axis(title, { range: [low, high] });
-  return axis(title, { ...logTicks([low, high]), range: [Math.log10(low), Math.log10(high)] });
+  return axis(title, { ...logTicks([low, high]), range: [placeOnLog(low), placeOnLog(high)] });
 }
 
 /** Ranges that run on beyond what is drawn. */

@@ -94,7 +94,7 @@ function captionOf(
     ranges === 0 ? '' : bars,
     openEnded === 0
       ? ''
-      : ` ${printCount(openEnded, 'reading')} with an open end stand at the end that is known.`,
+      : ` ${printCount(openEnded, 'reading')} with an open end ${openEnded === 1 ? 'stands' : 'stand'} at the end that is known.`,
     contours === null ? '' : ' Outlines hold the densest half and nine tenths of the points.',
     find === null ? '' : ' Star: the find.',
   ].join('');

@@ -25,8 +25,7 @@ export const threadcountOptions = z.strictObject({
   }),
   scale: z.enum(['log', 'plain']).default('log').meta({
     title: 'Axes',
-    description:
-      'log: equal ratios are equal distances, where all readings are above 0; plain: equal differences are',
+    description: 'log: logarithmic where all readings are above 0; plain: plain, equal differences',
   }),
   contoursFrom: z.int().min(30).max(100_000).default(150).meta({
     title: 'Contours from',

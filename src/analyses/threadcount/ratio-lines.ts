@@ -1,4 +1,5 @@
 import { GROUND } from '../figure-style.ts';
+import { placeOnLog } from '../log-axis.ts';
 import type { Point } from './found.ts';
 
 /** Ratios whose lines are drawn where points lie near them: even, and each double. */
@@ -39,8 +40,8 @@ export function ratioLines(points: readonly Pick<Point, 'x' | 'y'>[], logarithmi
     })),
     labels: lines.map(({ name, x, y }) => ({
       text: name,
-      x: logarithmic ? Math.log10(x[1]) : x[1],
-      y: logarithmic ? Math.log10(y[1]) : y[1],
+      x: logarithmic ? placeOnLog(x[1]) : x[1],
+      y: logarithmic ? placeOnLog(y[1]) : y[1],
       xanchor: 'right',
       yanchor: 'bottom',
       showarrow: false,

@@ -9,7 +9,7 @@ import { toldAt } from '../verdicts.ts';
 import type { End, Point, Ratio, Relation } from './found.ts';
 
 /** From so many pairs on Student's t gives the p of Spearman's rho; below, all or many orders are tried. */
-const FEWEST_FOR_T = 10;
+const FEWEST_FOR_T = 20;
 
 /** One pair of values an original object: the medians of its records, so that fragments of one do not count twice. */
 export interface ItemPair {
