@@ -1,3 +1,4 @@
+import type { Register } from '../attributes/definition.ts';
 import { quantileSorted, sortedValues } from '../numerics/describing/quantile.ts';
 import type { Condensed } from '../numerics/dissimilarity/condensed.ts';
 import { chordDistance } from '../numerics/dissimilarity/great-circle.ts';
@@ -37,6 +38,7 @@ export function whereAndWhen(
   records: FragmentTable,
   table: CrossedTable,
   named: readonly [string, string] | undefined,
+  register: Register,
 ): WhereWhen {
   const rowsOf = table.rows.map((_, place) =>
     table.entries.filter((entry) => entry.row === place).map(({ record }) => record),
@@ -46,6 +48,9 @@ export function whereAndWhen(
   const first = numeric(records, firstId);
   const second = numeric(records, secondId);
   const geographic = named === undefined;
+  const absent = [first === null ? firstId : null, second === null ? secondId : null]
+    .filter((id) => id !== null)
+    .map((id) => (register.attributes.get(id)?.label ?? id).toLowerCase());
   return {
     spans: rowsOf.map((rows) => (dates === null ? null : spanOf(dates, rows))),
     places: rowsOf.map((rows) => {
@@ -58,7 +63,7 @@ export function whereAndWhen(
         ? {
             why: geographic
               ? 'no source records latitude and longitude, and no "places" are named'
-              : `no source records ${firstId} and ${secondId} as numbers`,
+              : `no source records ${absent.join(' and ')} as numbers`,
           }
         : {
             said: geographic

@@ -2,6 +2,7 @@ import { cpSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { printTurn } from '../../src/analyses/phrasing.ts';
+import { ANALYSES } from '../../src/analyses/register.ts';
 import { createEngine } from '../../src/app/engine/engine.ts';
 import { complete } from '../../src/app/state/workspace.ts';
 import { escapeHtml } from '../../src/report/html-parts.ts';
@@ -9,10 +10,12 @@ import { checkStudy, studyFiles } from '../../src/study/load.ts';
 import type { Results } from '../../src/study/results.ts';
 import { runStudy } from '../../src/study/run-study.ts';
 import { freshFolder, ROOT, thrum } from '../cli/thrum.ts';
+import { LONG } from '../long.ts';
 
 /** The same question is answered in the same words and numbers by the library, the terminal, the report and the screens. */
 
-const KINDS = ['summary', 'crosstab', 'contrast'];
+/** Three kinds that take little time; all of them in the long run. */
+const KINDS = LONG ? ANALYSES.map(({ kind }) => kind) : ['summary', 'crosstab', 'contrast'];
 const folder = freshFolder();
 const out = join(folder, 'out');
 let results: Results;
@@ -34,7 +37,7 @@ beforeAll(async () => {
   const study = checkStudy(document, 'study.json');
   files = new Map(studyFiles(study).map((name) => [name, new Uint8Array(readFileSync(join(folder, name)))]));
   library = runStudy(study, files);
-}, 240_000);
+}, 600_000);
 
 describe('one answer through every door', () => {
   it('is the same from the library as in results.json', () => {
@@ -63,5 +66,5 @@ describe('one answer through every door', () => {
         results.analyses[analysis.id].tables,
       );
     }
-  }, 240_000);
+  }, 600_000);
 });

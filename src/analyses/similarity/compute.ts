@@ -87,7 +87,7 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
     table.rows.flatMap((label, row) =>
       items[row].length < most ? [{ label, items: items[row].length }] : [],
     );
-  const whereWhen = whereAndWhen(records, table, options.places);
+  const whereWhen = whereAndWhen(records, table, options.places, register);
   const axes = axisPlaces(table, whereWhen.spans, options, random.stream('order'));
   const compared: Omit<SimilarityFound, 'n'> = {
     options,

@@ -115,7 +115,7 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     ...unlike,
     atHome: atHomeElsewhere(items, distances, groups, site, options.nearest),
     apart: setApart(items, attributes, sides, alike, options, register, random.stream('apart')),
-    nearer: nearerIn(items, table, row, options, random.stream('nearer')),
+    nearer: nearerIn(items, table, row, options, { random: random.stream('nearer'), register }),
     comparedOn: attributes.map(({ label }) => label),
     notes: comparison.notes,
     n: {

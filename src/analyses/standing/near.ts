@@ -3,10 +3,10 @@ import type { FragmentTable } from '../../fragments/table.ts';
 import { spaceDistances, timeDistances, whereAndWhen } from '../../fragments/where-when.ts';
 import { assemblageSimilarity, unlikeness } from '../../numerics/assemblages/similarity.ts';
 import { dissimilarityAt } from '../../numerics/dissimilarity/condensed.ts';
-import type { Random } from '../../numerics/foundation/random.ts';
 import { permutationTest } from '../../numerics/resampling/permutation.ts';
 import { mantelTest } from '../../numerics/tests/mantel.ts';
 import { spearman } from '../../numerics/tests/trend.ts';
+import type { AnalysisInput } from '../contract.ts';
 import { toldAt } from '../verdicts.ts';
 import type { NearerIn } from './found.ts';
 import type { StandingOptions } from './options.ts';
@@ -24,9 +24,9 @@ export function nearerIn(
   table: CrossedTable,
   site: number,
   options: StandingOptions,
-  random: Random,
+  { random, register }: Pick<AnalysisInput, 'random' | 'register'>,
 ): NearerIn[] {
-  const { spans, places, measure } = whereAndWhen(items, table, options.places);
+  const { spans, places, measure } = whereAndWhen(items, table, options.places, register);
   const geographic = !('why' in measure) && measure.geographic;
   const lacking = (side: Side): string | null => {
     if (side === 'space' && 'why' in measure) return measure.why;
