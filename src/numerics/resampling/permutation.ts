@@ -55,7 +55,7 @@ export function permutationTest(
 }
 
 /** Fisher-Yates shuffle in place (Knuth 1997, The Art of Computer Programming 2, algorithm 3.4.2P). */
-function shuffle(values: Int32Array, random: Random): void {
+export function shuffle(values: Int32Array, random: Random): void {
   for (let last = values.length - 1; last > 0; last--) {
     const other = random.integer(last + 1);
     const kept = values[last];
@@ -81,7 +81,7 @@ export function countRelabellings(labels: Int32Array): number {
 }
 
 /** Next arrangement in lexicographic order, in place; false after the last (Knuth, algorithm 7.2.1.2L). */
-function nextRelabelling(labels: Int32Array): boolean {
+export function nextRelabelling(labels: Int32Array): boolean {
   let head = labels.length - 2;
   while (head >= 0 && labels[head] >= labels[head + 1]) head--;
   if (head < 0) return false;
