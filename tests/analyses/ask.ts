@@ -16,6 +16,10 @@ const more: readonly AttributeDefinition[] = [
   { id: 'date', label: 'date', block: 'context', scale: 'interval', unit: 'year', source: 'test' },
   { id: 'east', label: 'east', block: 'context', scale: 'interval', unit: 'km', source: 'test' },
   { id: 'north', label: 'north', block: 'context', scale: 'interval', unit: 'km', source: 'test' },
+  { id: 'recorder', label: 'recorder', block: 'context', scale: 'nominal', source: 'test' },
+  { id: 'recovery', label: 'recovery', block: 'context', scale: 'nominal', source: 'test' },
+  { id: 'preservation', label: 'preservation', block: 'context', scale: 'nominal', source: 'test' },
+  { id: 'period', label: 'period', block: 'context', scale: 'nominal', source: 'test' },
 ];
 for (const attribute of more)
   (small.attributes as Map<string, AttributeDefinition>).set(attribute.id, attribute);

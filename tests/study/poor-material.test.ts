@@ -156,14 +156,14 @@ describe.each(Object.entries(TABLES))('%s', (_, text) => {
 it('groups that are wholly apart differ, without limits and without an F', () => {
   const { contrast, crosstab } = run(TABLES['wholly apart, nothing varies within']);
   expect(contrast.words.answer).toBe(
-    'Two of two attributes differ by site (row spacing and density of system 1); together they differ.',
+    'Two of two attributes differ by site, only as recorded and counted here (row spacing and density of system 1); together they differ.',
   );
   expect(contrast.words.because[0]).toContain('Cliff’s delta 1; shift');
   expect(contrast.words.because[2]).toMatch(
     /no F \(nothing varies within the groups\), df 1 and 10, .*p = 0.0/,
   );
   expect(crosstab.words.answer).toBe(
-    'Site and structure go together: more open twining in Holm and more close twining in Ness.',
+    'Site and structure go together (more open twining in Holm and more close twining in Ness), which cannot be told from a difference of period.',
   );
   // By hand: the square root of 12 less 1.96, squared, is 2.26; the square root of 2.26 / 12 is 0.43.
   expect(crosstab.words.because[1]).toBe('Strength: bias-corrected Cramér’s V 1, 95 % limits 0.43 to 1.');
@@ -179,7 +179,9 @@ it.each([
     ),
   );
   expect(contrast.words.because).toContain(`Row spacing: ${why}.`);
-  expect(contrast.words.answer).toMatch(/^One of two attributes differs by site \(density of system 1\)/);
+  expect(contrast.words.answer).toMatch(
+    /^One of two attributes differs by site \(density of system 1\), which cannot be told from a difference of period/,
+  );
   expect(JSON.stringify(contrast)).not.toMatch(/NaN|undefined/);
 });
 

@@ -29,6 +29,7 @@ import type {
   TestAnswer,
   Trend,
 } from './found.ts';
+import { guarded } from './guarded.ts';
 import type { ContrastOptions } from './options.ts';
 import { pairContrasts } from './pairs.ts';
 import { attributeSamples, canBeContrasted } from './samples.ts';
@@ -67,7 +68,10 @@ export function computeContrast(input: AnalysisInput, options: ContrastOptions):
     ),
   );
   refuseWithoutGroups(computed, by);
-  const attributes = judged(computed, options);
+  const attributes = judged(computed, options).map((one) => ({
+    ...one,
+    guard: guarded(input, one, options),
+  }));
   const compared = {
     options,
     unit,
@@ -102,13 +106,17 @@ function refuseWithoutGroups(attributes: readonly Computed[], by: string): void 
 }
 
 /** One attribute before its p values are set among those of the others. */
-interface Computed extends Omit<AttributeContrast, 'pairs' | 'further' | 'pAdjusted' | 'told' | 'hangsOn'> {
+interface Computed
+  extends Omit<AttributeContrast, 'pairs' | 'further' | 'pAdjusted' | 'told' | 'hangsOn' | 'guard'> {
   readonly pairs: readonly PairContrast[];
   readonly further: readonly Pick<FurtherTest, 'question' | 'name' | 'answer'>[];
 }
 
 /** Verdicts: p of one question is adjusted over the attributes asked, p of pairs over all pairs. */
-function judged(computed: readonly Computed[], options: ContrastOptions): readonly AttributeContrast[] {
+function judged(
+  computed: readonly Computed[],
+  options: ContrastOptions,
+): readonly Omit<AttributeContrast, 'guard'>[] {
   const pairs = judgePairs(computed, options);
   const place = adjustKnown(
     computed.map((one) => ('why' in one.place ? { why: one.place.why } : one.place.p)),
@@ -126,7 +134,7 @@ function judged(computed: readonly Computed[], options: ContrastOptions): readon
       further.set(test, { ...test, pAdjusted: p[at], told: toldAt(p[at], options.confidence) });
     });
   }
-  return computed.map((one, at): AttributeContrast => {
+  return computed.map((one, at) => {
     const told = toldAt(place[at], options.confidence);
     return {
       ...one,
@@ -191,7 +199,6 @@ function contrastAttribute(
     shared: points.some(sharesBlocks),
     tied: tieShare(samples),
     leastP: leastP(samples, options.confidence),
-    oneSourceEach: oneSourceEach(input, samples),
   };
 }
 
@@ -210,12 +217,6 @@ function leastP({ tested }: AttributeSamples, confidence: number): number | null
   const labels = tested.flatMap(({ points }, group) => new Array<number>(points.count).fill(group));
   const least = 2 / countRelabellings(Int32Array.from(labels));
   return toldAt(least, confidence) === 'told apart' ? null : least;
-}
-
-function oneSourceEach({ records }: AnalysisInput, { tested }: AttributeSamples): boolean {
-  const sources = tested.map(({ rows }) => new Set(rows.map((row) => records.origin[row]?.source)));
-  const all = new Set(sources.flatMap((own) => [...own]));
-  return all.size > 1 && sources.every((own) => own.size === 1);
 }
 
 function testedOr(samples: AttributeSamples, test: () => TestAnswer | Unavailable): TestAnswer | Unavailable {

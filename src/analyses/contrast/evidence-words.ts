@@ -1,4 +1,5 @@
 import { exp } from '../../numerics/foundation/elementary.ts';
+import { guardEvidence } from '../guard-words.ts';
 import {
   printCount,
   printLevel,
@@ -24,7 +25,8 @@ export function evidence(found: ContrastFound, contrast: AttributeContrast, most
   if ('why' in place) return [`${samples.attribute.label}: ${place.why}.`];
   const rest =
     samples.tested.length === 2 ? [groupLine(contrast), pairLine(found, contrast)] : [pairsLine(contrast)];
-  return [testLine(found, contrast, place), ...trendLine(found, contrast), ...rest]
+  const within = guardEvidence(contrast.guard, samples.attribute.unit ?? '');
+  return [testLine(found, contrast, place), ...within, ...trendLine(found, contrast), ...rest]
     .filter((line) => line !== '')
     .slice(0, most);
 }

@@ -5,6 +5,7 @@ import type { DispersionTest } from '../../numerics/tests/dispersion.ts';
 import type { Equivalence } from '../../numerics/tests/equivalence.ts';
 import type { PermutationalAnova, SimilarityAnalysis } from '../../numerics/tests/permanova.ts';
 import type { Findings, Unavailable } from '../contract.ts';
+import type { Guard } from '../guard-found.ts';
 import type { LevelSaid } from '../level-said.ts';
 import type { Told } from '../verdicts.ts';
 import type { ContrastOptions } from './options.ts';
@@ -177,8 +178,8 @@ export interface AttributeContrast {
   readonly tied: number;
   /** The least p that so few items allow, where it is above what the confidence asks; null otherwise. */
   readonly leastP: number | null;
-  /** Whether each group was recorded in one source of its own. */
-  readonly oneSourceEach: boolean;
+  /** What who recorded, sources, recovery, preservation, structure and period make of the verdict. */
+  readonly guard: Guard;
 }
 
 /** Groups compared in all attributes at once, items as the things compared. */

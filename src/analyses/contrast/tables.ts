@@ -1,4 +1,5 @@
 import type { ResultTable, TableCell } from '../contract.ts';
+import { guardTable } from '../guard-words.ts';
 import { printLevel } from '../phrasing.ts';
 import { col, effectCells } from './cells.ts';
 import type { ContrastFound, Question } from './found.ts';
@@ -12,6 +13,7 @@ export function contrastTables(found: ContrastFound): Record<string, ResultTable
       ? { groups: groupsTable(found), tests: testsTable(found), pairs: pairsTable(found) }
       : {}),
     ...otherwiseTable(found),
+    ...guardTable(found.attributes.map(({ samples, guard }) => ({ of: samples.attribute.label, guard }))),
     ...trendTable(found),
     ...togetherTable(found),
   };

@@ -1,4 +1,5 @@
 import type { Turn } from '../contract.ts';
+import { guardTurns } from '../guard-words.ts';
 import {
   inSentence,
   printCount,
@@ -111,8 +112,12 @@ function attributeTurns(found: ContrastFound, contrast: AttributeContrast): Doub
         `Brown-Forsythe F ${printNumber(spread.answer.statistic)}, ${printP(spread.answer.p)}; ${withstood(contrast)}`,
       ),
     );
-  if (told === 'told apart' && contrast.oneSourceEach)
-    turns.push(said('source', `each group’s ${name} was recorded in a table of its own`, habit(contrast)));
+  turns.push(
+    ...guardTurns(contrast.guard, habit(contrast)).map((turn) => ({
+      ...turn,
+      about: `${turn.what} ${turn.overturns ? name : ''}`,
+    })),
+  );
   if (leastP !== null)
     turns.push(
       said(
@@ -202,8 +207,7 @@ function withstood({ otherwise, told }: AttributeContrast): string {
 function habit(contrast: AttributeContrast): string {
   const widest = strongestOf(contrast.pairs.filter(({ told }) => told === 'told apart'));
   const unit = contrast.samples.attribute.unit ?? '';
-  if (widest === undefined || 'why' in widest.shift)
-    return 'a recorder’s habit would look the same as a difference';
+  if (widest === undefined || 'why' in widest.shift) return '';
   const [first, second] = [widest.first, widest.second].map((place) => contrast.samples.tested[place].label);
   return `a habit of reading ${printQuantity(Math.abs(widest.shift.estimate), unit, 2)} more or less would look the same (${first} against ${second})`;
 }

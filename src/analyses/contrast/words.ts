@@ -1,4 +1,5 @@
 import type { Answer, Unavailable } from '../contract.ts';
+import { guardClauses, guardNext } from '../guard-words.ts';
 import { firstShort, inSentence, printList, printSmall } from '../phrasing.ts';
 import { evidence, togetherEvidence } from './evidence-words.ts';
 import type { AskedOtherwise, AttributeContrast, ContrastFound, JudgedPair, Together } from './found.ts';
@@ -38,10 +39,15 @@ function oneAnswer(found: ContrastFound, contrast: AttributeContrast): string {
     ]);
   const trend = trendClause(contrast);
   const said = told === 'told apart' ? differing(found, contrast) : undiffering(found, contrast);
-  const worst = told === 'told apart' ? condition(hangsOn) : '';
+  // What turns or empties the verdict leaves no room for what it hangs on besides.
+  const guard = guardClauses(contrast.guard);
+  const worst = guard.length > 0 ? guard : [told === 'told apart' ? condition(hangsOn) : ''];
+  // A count of pairs, or that they are alike, would part the clause from what it qualifies.
+  const plain =
+    guard.length > 0 && said.length > 1 ? said.slice(told === 'told apart' ? said.length - 2 : 1) : said;
   return firstShort([
-    ...said.flatMap((clause) => [`${clause}${worst}${trend}.`, `${clause}${worst}.`]),
-    `${said[said.length - 1]}.`,
+    ...plain.flatMap((clause) => worst.flatMap((turn) => [`${clause}${turn}${trend}.`, `${clause}${turn}.`])),
+    `${said[said.length - 1]}${worst[worst.length - 1]}.`,
   ]);
 }
 
@@ -125,9 +131,11 @@ function manyAnswer(found: ContrastFound): string {
   const { attributes, together } = found;
   const by = inSentence(found.by);
   const apart = attributes.filter(({ told }) => told === 'told apart');
-  const unsure = apart.filter(({ hangsOn }) => hangsOn.length > 0);
+  const unsure = apart.filter(({ hangsOn, guard }) => hangsOn.length > 0 || guard.changes.length > 0);
+  const clauses = new Set(apart.map(({ guard }) => guardClauses(guard)[0] ?? ''));
+  const [common = ''] = clauses.size === 1 ? clauses : [];
   const hanging =
-    unsure.length === 0
+    unsure.length === 0 || common !== ''
       ? ''
       : `, ${unsure.length === apart.length ? '' : `${printSmall(unsure.length)} of them `}only as recorded and counted here`;
   const start =
@@ -140,8 +148,9 @@ function manyAnswer(found: ContrastFound): string {
         : `${printSmall(apart.length)} of ${printSmall(attributes.length)} attributes ${apart.length === 1 ? 'differs' : 'differ'} by ${by}${hanging}`;
   const names = apart.length === 0 ? '' : ` (${printList(apart.map(name))})`;
   const joint = together === null ? '' : jointClause(together);
-  const clause = (listed: string) => [`${start}${listed}`, joint].filter((part) => part !== '').join('; ');
-  return firstShort([`${clause(names)}.`, `${clause('')}.`]);
+  const clause = (listed: string) =>
+    [`${start}${listed}${common}`, joint].filter((part) => part !== '').join('; ');
+  return firstShort([`${clause(names)}.`, `${clause('')}.`, `${start}${common}.`]);
 }
 
 function jointClause(together: Together | Unavailable): string {
@@ -158,7 +167,7 @@ function jointClause(together: Together | Unavailable): string {
   return `together they differ${how}${recorded}`;
 }
 
-function next({ attributes, by }: ContrastFound): string[] {
+function next({ attributes }: ContrastFound): string[] {
   const small = [
     ...new Set(
       attributes.flatMap(({ samples }) =>
@@ -167,9 +176,9 @@ function next({ attributes, by }: ContrastFound): string[] {
     ),
   ];
   return [
-    ...(attributes.some(({ oneSourceEach, told }) => oneSourceEach && told === 'told apart')
-      ? [`Let one person measure some finds of each ${inSentence(by)} again.`]
-      : []),
+    ...new Set(
+      attributes.flatMap(({ guard, told }) => (told === 'told apart' ? guardNext(guard, 'measure') : [])),
+    ),
     ...(small.length > 0 ? [`More items of ${printList(small.slice(0, 6))}.`] : []),
   ];
 }

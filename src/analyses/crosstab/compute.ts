@@ -10,6 +10,7 @@ import { toldAt } from '../verdicts.ts';
 import { chooseTest, cramersInterval, isCarried } from './choose-test.ts';
 import { countedOtherwise } from './counted-otherwise.ts';
 import type { Cell, CrosstabFound, QuotedCell, SmallLine } from './found.ts';
+import { guarded } from './guarded.ts';
 import type { CrosstabOptions } from './options.ts';
 
 /** Below this many records a row or column is not quoted as evidence. */
@@ -40,6 +41,9 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
   // How closely somebody recorded is no evidence, whatever was asked for.
   const quotable = options.level === 'recorded' && other !== null && !('why' in other) ? other : table;
   const standsBeyond = normalQuantileUpper((1 - options.confidence) / 2);
+  const quoted = quotedCells(quotable, standsBeyond);
+  const more = quoted.filter(({ stands }) => stands === 'more');
+  const named = more.length > 0 ? more : quoted;
   const cells = cellsOf(input, table, found, standsBeyond);
   const behind = (rows: readonly number[]) => countBehind(input.fragments, records, unit, rows);
   return {
@@ -58,10 +62,11 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
     interval: cramersInterval(table, found, options, random.stream('interval')),
     cells,
     standsBeyond,
-    quoted: quotedCells(quotable, standsBeyond),
+    quoted,
+    named,
     smallLines: smallLines(table),
     doubtful: !('why' in test) && test.asked && test.name === 'chi-square' && !isCarried(table, found),
-    oneSourceEach: oneSourceEach(input, table),
+    guard: guarded(input, table, { told, named }, options),
     n: {
       ...behind(table.entries.map(({ record }) => record)),
       setAside: lackingAtLevel(counted, labelOf).map(({ reason, rows }) => ({
@@ -125,18 +130,4 @@ function smallLines({ rows, columns, counts }: CrossedTable): SmallLine[] {
     ...rows.map((label, row) => ({ label, records: sums.rows[row] })),
     ...columns.map((label, column) => ({ label, records: sums.columns[column] })),
   ].filter(({ records }) => records < FEWEST_QUOTED);
-}
-
-function oneSourceEach({ records }: AnalysisInput, { rows, entries }: CrossedTable): boolean {
-  const sources = rows.map(
-    (_, row) =>
-      new Set(
-        entries.filter((entry) => entry.row === row).map(({ record }) => records.origin[record]?.source),
-      ),
-  );
-  return (
-    records.sources.length > 1 &&
-    sources.every((own) => own.size === 1) &&
-    new Set(sources.flatMap((own) => [...own])).size > 1
-  );
 }

@@ -2,6 +2,7 @@ import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import type { ShareBounds } from '../../fragments/share-bounds.ts';
 import type { Association } from '../../numerics/tests/contingency.ts';
 import type { Findings, Unavailable } from '../contract.ts';
+import type { Guard } from '../guard-found.ts';
 import type { LevelSaid } from '../level-said.ts';
 import type { Told } from '../verdicts.ts';
 import type { CrosstabOptions } from './options.ts';
@@ -81,9 +82,11 @@ export interface CrosstabFound extends Findings {
   readonly standsBeyond: number;
   /** Strongest first. */
   readonly quoted: readonly QuotedCell[];
+  /** Those fit to be named in an answer: with more than expected, where there are any. */
+  readonly named: readonly QuotedCell[];
   readonly smallLines: readonly SmallLine[];
   /** Whether chi-square was asked for although the expected counts do not carry it. */
   readonly doubtful: boolean;
-  /** Whether each row was recorded in one source of its own, so that recorder and row cannot be told apart. */
-  readonly oneSourceEach: boolean;
+  /** What who recorded, sources, recovery, preservation, structure and period make of the verdict. */
+  readonly guard: Guard;
 }

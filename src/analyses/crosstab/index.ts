@@ -1,4 +1,5 @@
 import type { Analysis } from '../contract.ts';
+import { guardVerdict } from '../guard-words.ts';
 import { computeCrosstab } from './compute.ts';
 import { crosstabFigures } from './figures.ts';
 import type { CrosstabFound } from './found.ts';
@@ -18,5 +19,6 @@ export const crosstab: Analysis<CrosstabOptions, CrosstabFound> = {
   tables: crosstabTables,
   figures: crosstabFigures,
   words: crosstabWords,
-  verdict: ({ told, hangsOn }) => (hangsOn.length > 0 ? `${told}, but it hangs on how it was counted` : told),
+  verdict: ({ told, hangsOn, guard }) =>
+    `${told}${hangsOn.length > 0 ? ', but it hangs on how it was counted' : ''}${guardVerdict(guard)}`,
 };

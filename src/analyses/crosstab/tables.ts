@@ -1,5 +1,6 @@
 import { margins } from '../../numerics/tests/contingency.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
+import { guardTable } from '../guard-words.ts';
 import { levelNote } from '../level-said.ts';
 import { printLevel, printNumber } from '../phrasing.ts';
 import type { CountedOtherwise, CrosstabFound } from './found.ts';
@@ -18,6 +19,7 @@ export function crosstabTables(found: CrosstabFound): Record<string, ResultTable
     ...(found.quoted.length === 0 ? {} : { quoted: quotedTable(found) }),
     ...(found.bounds.length === 0 ? {} : { bounds: boundsTable(found) }),
     ...(found.otherwise.length === 0 ? {} : { otherwise: otherwiseTable(found) }),
+    ...guardTable([{ of: `${found.rowsLabel} and ${found.columnsLabel}`, guard: found.guard }]),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Turn } from '../contract.ts';
+import { guardNext } from '../guard-words.ts';
 import type { LevelSaid } from '../level-said.ts';
 import { inSentence, printCount, printList, printNumber, printP, printSome } from '../phrasing.ts';
 import type { CountedOtherwise, CrosstabFound } from './found.ts';
@@ -30,18 +31,12 @@ const MANY_ASIDE = 10;
 
 /** What could change the verdict and was not tried. */
 export function doubts(found: CrosstabFound): Turn[] {
-  const { table, level, smallLines, n, unit, rowsLabel, association } = found;
+  const { table, level, smallLines, n, unit, association } = found;
   const turns: Turn[] = [];
   if (found.doubtful)
     turns.push({
       what: 'chi-square was asked for where the expected counts do not carry it',
       size: `its p is doubtful, the smallest expected count is ${printNumber(association.smallestExpected, 2)}`,
-      overturns: false,
-    });
-  if (found.oneSourceEach)
-    turns.push({
-      what: `each ${inSentence(rowsLabel)} was recorded in a table of its own`,
-      size: 'a recorder’s habit of naming would look the same as a difference',
       overturns: false,
     });
   const aside = n.setAside.reduce((sum, { fragments }) => sum + fragments, 0);
@@ -85,18 +80,10 @@ function boundsTurn({ bounds }: CrosstabFound): Turn[] {
 }
 
 /** What would settle whether the two go together. */
-export function whatWouldSettle({
-  level,
-  table,
-  told,
-  columnsLabel,
-  oneSourceEach,
-}: CrosstabFound): string[] {
+export function whatWouldSettle({ level, table, told, columnsLabel, guard }: CrosstabFound): string[] {
   return [
     ...nextOfLevel(level, table.nested),
-    ...(oneSourceEach && told === 'told apart'
-      ? [`Let one person record ${inSentence(columnsLabel)} of some finds of each again.`]
-      : []),
+    ...(told === 'told apart' ? guardNext(guard, `record ${inSentence(columnsLabel)} of`) : []),
     ...(told === 'not told apart' ? ['More records in the smallest lines.'] : []),
   ];
 }

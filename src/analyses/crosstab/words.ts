@@ -1,4 +1,5 @@
 import type { Answer } from '../contract.ts';
+import { guardClauses, guardEvidence, guardTurns } from '../guard-words.ts';
 import { sayFolds } from '../level-said.ts';
 import {
   firstShort,
@@ -16,21 +17,34 @@ import { doubts, LEVELS, overturning, pairOf, whatWouldSettle } from './turn-wor
 
 /** Whether the two go together, how strongly, which cells say so, and what that hangs on. */
 export function crosstabWords(found: CrosstabFound): Answer {
+  const guard = guardTurns(found.guard);
   return {
     answer: answerOf(found),
     because: because(found),
-    unless: [...found.hangsOn.map((one) => overturning(found, one)), ...doubts(found)],
+    unless: [
+      ...guard.filter(({ overturns }) => overturns),
+      ...found.hangsOn.map((one) => overturning(found, one)),
+      ...doubts(found),
+      ...guard.filter(({ overturns }) => !overturns),
+    ],
     next: whatWouldSettle(found),
   };
 }
 
 function answerOf(found: CrosstabFound): string {
-  const { test, told, quoted, hangsOn } = found;
+  const { test, told, named, hangsOn } = found;
   const pair = pairOf(found);
   if ('why' in test) return firstShort([`whether ${pair} go together cannot be told: ${test.why}.`]);
   const level = hangsOn.find(({ change }) => change !== 'line left out');
   if (level !== undefined) return firstShort(byLevel(found, level));
-  if (told === 'not told apart') return firstShort([`${pair} are not told apart from unrelated.`]);
+  const clauses = guardClauses(found.guard, 'are');
+  if (told === 'not told apart')
+    return firstShort(
+      (clauses.length > 0 ? clauses : ['']).map(
+        (clause) => `${pair} are not told apart from unrelated${clause}.`,
+      ),
+    );
+  if (clauses.length > 0) return guardedAnswer(found, clauses);
   const [worst] = hangsOn;
   if (worst !== undefined)
     return firstShort([
@@ -38,12 +52,24 @@ function answerOf(found: CrosstabFound): string {
       `${pair} go together, but not when the table is counted otherwise.`,
     ]);
   const said = (cells: readonly QuotedCell[]) => `${pair} go together: ${printList(cells.map(cellOf))}.`;
-  const more = quoted.filter(({ stands }) => stands === 'more');
-  const named = more.length > 0 ? more : quoted;
   return firstShort([
     ...[3, 2, 1].filter((count) => count <= named.length).map((count) => said(named.slice(0, count))),
     `${pair} go together.`,
   ]);
+}
+
+/** What goes together, and the condition that it may stand for. */
+function guardedAnswer(found: CrosstabFound, clauses: readonly string[]): string {
+  const pair = pairOf(found);
+  const { named } = found;
+  return firstShort(
+    [2, 1, 0]
+      .filter((count) => count <= named.length)
+      .flatMap((count) => {
+        const cells = count === 0 ? '' : ` (${printList(named.slice(0, count).map(cellOf))})`;
+        return clauses.map((clause) => `${pair} go together${cells}${clause}.`);
+      }),
+  );
 }
 
 /** Both verdicts, where the depth to which kinds were recorded makes the difference. */
@@ -82,6 +108,7 @@ function because(found: CrosstabFound): string[] {
   return [
     `n = ${size}, ${printSmall(table.rows.length)} by ${printSmall(table.columns.length)}: ${tested}; chi-square ${printNumber(association.chiSquared, 4)}, df ${association.df}.`,
     `Strength: bias-corrected Cramér’s V ${printNumber(association.cramersVCorrected, 2)}${limits}.`,
+    ...guardEvidence(found.guard, ''),
     ...(quoted.length === 0
       ? ['No single cell with enough records stands out.']
       : [
@@ -90,8 +117,11 @@ function because(found: CrosstabFound): string[] {
           )}.`,
         ]),
     ...standing(found),
-  ];
+  ].slice(0, MOST_LINES);
 }
+
+/** Lines of evidence that an answer may have. */
+const MOST_LINES = 4;
 
 /** "Counted as twined for open twining and close twining, since Pell says no more of 9 of 9, of". */
 function counted({ level }: CrosstabFound): string {

@@ -4,9 +4,9 @@ import type { FragmentTable } from '../../fragments/table.ts';
 import type { Condensed } from '../../numerics/dissimilarity/condensed.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { adjustKnown } from '../../numerics/tests/adjust.ts';
+import { testAssociation } from '../../numerics/tests/association-test.ts';
 import { withoutEmptyLines } from '../../numerics/tests/contingency.ts';
 import { toldAt } from '../verdicts.ts';
-import { testAssociation } from './association.ts';
 import type { Condition, Within } from './found.ts';
 import { type Kind, withinKinds } from './within.ts';
 

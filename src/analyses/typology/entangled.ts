@@ -1,22 +1,7 @@
 import { termAt } from '../../fragments/accessors.ts';
+import { COMPUTED_FROM, SAYS_SPACING } from '../../fragments/says-spacing.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { conditionsOf, type Typology } from './rules.ts';
-
-/** What each computed attribute is computed from; row spacing stands for density2, its inverse. */
-const COMPUTED_FROM: Readonly<Record<string, readonly string[]>> = {
-  density2: ['rowSpacing'],
-  rowGap: ['rowSpacing', 'rowWidth'],
-  gapRatio: ['rowSpacing', 'rowWidth'],
-  spacingClass: ['rowSpacing', 'rowWidth', 'structure'],
-  balance: ['density1', 'rowSpacing'],
-  logBalance: ['density1', 'rowSpacing'],
-  cover1: ['diameter1', 'density1'],
-  cover2: ['diameter2', 'rowSpacing'],
-  openness: ['diameter1', 'density1', 'diameter2', 'rowSpacing'],
-};
-
-/** Terms of structure that are given by the spacing of the rows. */
-const SAYS_SPACING: ReadonlySet<string> = new Set(['closeTwining', 'semiOpenTwining', 'openTwining']);
 
 /** Attributes that decide the type, in order of first mention. */
 export function definingAttributes(typology: Typology): readonly string[] {

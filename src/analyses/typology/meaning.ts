@@ -4,10 +4,10 @@ import { groupRows } from '../../fragments/groups.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { adjustKnown } from '../../numerics/tests/adjust.ts';
+import { testAssociation } from '../../numerics/tests/association-test.ts';
 import { type Association, withoutEmptyLines } from '../../numerics/tests/contingency.ts';
 import { levelSaid } from '../level-said.ts';
 import { toldAt } from '../verdicts.ts';
-import { testAssociation } from './association.ts';
 import type { Meaning } from './found.ts';
 import type { TypologyOptions } from './options.ts';
 

@@ -17,6 +17,8 @@ export interface CommonOdds {
   /** Robins, Breslow & Greenland 1986, Biometrics 42:311. */
   readonly low: number;
   readonly high: number;
+  /** Standard error of its logarithm. */
+  readonly se: number;
   /** With continuity correction. */
   readonly statistic: number;
   readonly p: number;
@@ -71,6 +73,7 @@ export function commonOdds(tables: readonly CountTable[], level: number): Common
     estimate: r / s,
     low: exp(ln(r / s) - reach),
     high: exp(ln(r / s) + reach),
+    se: sd,
     statistic: corrected,
     p: chiSquaredUpper(corrected, 1),
   };

@@ -218,8 +218,11 @@ describe('what is left out', () => {
     const origin = input.records.origin.map((one, row) => ({ ...one, source: row < 20 ? 0 : 1 }));
     const records = { ...input.records, origin, sources: ['a.csv', 'b.csv'] };
     const { words } = ask(crosstab, { ...input, records, fragments: records }, question);
-    expect(words.unless.map(({ what }) => what)).toContain('each site was recorded in a table of its own');
-    expect(words.next).toContain('Let one person record fibre of some finds of each again.');
+    expect(words.answer).toMatch(/, which cannot be told from a difference between sources\.$/);
+    expect(words.unless.map(printTurn)).toContain(
+      'Among finds of one source: there are none to compare: no two groups by site share a source.',
+    );
+    expect(words.next).toContain('Let one person record fibre of some finds of each site again.');
   });
   it('judges at the confidence asked: p = 0.03 is told apart at 95 % and not at 99 %', () => {
     // R 4.2: fisher.test(matrix(c(8,3,2,9),2))$p.value = 0.0300

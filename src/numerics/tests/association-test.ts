@@ -1,7 +1,7 @@
-import type { Random } from '../../numerics/foundation/random.ts';
-import { type Association, association } from '../../numerics/tests/contingency.ts';
-import { fisherExact } from '../../numerics/tests/fisher-exact.ts';
-import type { Unavailable } from '../contract.ts';
+import type { Random } from '../foundation/random.ts';
+import type { Unavailable } from '../foundation/unavailable.ts';
+import { type Association, association } from './contingency.ts';
+import { fisherExact } from './fisher-exact.ts';
 
 /** A chi-squared is trusted where every expected count is at least this (common practice). */
 const FEWEST_EXPECTED = 5;

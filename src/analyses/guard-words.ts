@@ -1,0 +1,241 @@
+import type { ConditionId } from '../fragments/conditions.ts';
+import type { ResultTable, TableCell, Turn, Unavailable } from './contract.ts';
+import type { Guard, LookedAt } from './guard-found.ts';
+import { inSentence, printList, printNumber, printP, printSmall } from './phrasing.ts';
+
+/** How a guard against conditions is said, the same in every analysis. */
+
+/** "among finds …" that share the condition. */
+const SHARING: Readonly<Record<ConditionId, string>> = {
+  recorder: 'of one recorder',
+  source: 'of one source',
+  recovery: 'recovered alike',
+  preservation: 'preserved alike',
+  structure: 'of one structure',
+  period: 'of one period',
+};
+
+/** "a difference …" that the labels may stand for. */
+const DIFFERENCE: Readonly<Record<ConditionId, string>> = {
+  recorder: 'between recorders',
+  source: 'between sources',
+  recovery: 'of recovery',
+  preservation: 'of preservation',
+  structure: 'of structure',
+  period: 'of period',
+};
+
+/**
+ * What the worst condition makes of a verdict, to stand after it; the fullest first, none where nothing changes.
+ *
+ * @param verb of the verdict's subject.
+ */
+export function guardClauses({ changes }: Guard, verb: 'is' | 'are' = 'is'): readonly string[] {
+  const [worst] = changes;
+  if (worst === undefined) return [];
+  const sharing = `among finds ${SHARING[worst.id]}`;
+  switch (worst.verdict) {
+    case 'reversed within it':
+      return [`, but the other way round ${sharing}`];
+    case 'vanishes within it':
+      return [`, but not ${sharing}`];
+    case 'appears within it':
+      return [`, but ${verb} ${sharing}`];
+    default:
+      return [
+        `, which cannot be told from a difference ${DIFFERENCE[worst.id]}`,
+        `, or is a difference ${DIFFERENCE[worst.id]}`,
+      ];
+  }
+}
+
+/** The verdict of the guard in short, to be held against that of the same question asked otherwise. */
+export function guardVerdict({ changes }: Guard): string {
+  const [worst] = changes;
+  return worst === undefined ? '' : `; ${worst.label} ${worst.verdict}`;
+}
+
+/**
+ * What goes with the labels, what could not be looked at.
+ *
+ * @param habit what a habit of recording would have to be, where that can be said.
+ */
+export function guardTurns(guard: Guard, habit = ''): Turn[] {
+  const by = inSentence(guard.by);
+  const turns: Turn[] = guard.changes.map((one) => ({
+    what: `among finds ${SHARING[one.id]}`,
+    size: `${changed(one, by)}${recording(one) && one.verdict === 'cannot be told apart' && habit !== '' ? `; ${habit}` : ''}`,
+    overturns: true,
+  }));
+  turns.push(
+    ...guard.withstood.map((one) => ({
+      what: `${inSentence(one.label)} goes with ${by}${pOf(one.p)}`,
+      size: `the difference is there among finds ${SHARING[one.id]} too${sharedWords(one)}`,
+      overturns: false,
+    })),
+  );
+  if (guard.unseen.length > 0) {
+    const [scarce, unknown] = [
+      guard.unseen.filter(({ verdict }) => verdict === 'scarce'),
+      guard.unseen.filter(({ verdict }) => verdict === 'unknown'),
+    ];
+    const said = [
+      ...(unknown.length === 0
+        ? []
+        : [`${names(unknown)} ${unknown.length === 1 ? 'is' : 'are'} not recorded`]),
+      ...(scarce.length === 0
+        ? []
+        : [`${names(scarce)} ${scarce.length === 1 ? 'is' : 'are'} known of less than half`]),
+    ];
+    turns.push({
+      what: printList(said),
+      size: 'whether that makes a difference, or hides one, could not be looked at',
+      overturns: false,
+    });
+  }
+  return turns;
+}
+
+const names = (conditions: readonly LookedAt[]) =>
+  printList(conditions.map(({ label }) => inSentence(label)));
+const recording = ({ id }: LookedAt) => id === 'recorder' || id === 'source';
+const pOf = (p: number | Unavailable) => (typeof p === 'number' ? ` (${printP(p)})` : '');
+
+function changed(one: LookedAt, by: string): string {
+  switch (one.verdict) {
+    case 'reversed within it':
+      return `the difference is the other way round${sharedWords(one)}`;
+    case 'vanishes within it':
+      return `the difference is gone${sharedWords(one)}`;
+    case 'appears within it':
+      return `there is a difference${sharedWords(one)}`;
+    default:
+      return one.oneEach
+        ? `there are none to compare: no two groups by ${by} share a ${inSentence(one.label)}`
+        : one.bridged
+          ? `too few can be compared${sharedWords(one)}`
+          : `those named cannot be compared: they share no ${inSentence(one.label)}`;
+  }
+}
+
+/** " (strength 0.1, with 0.5 for the same 40 together, p = 0.4)". */
+function sharedWords({ shared }: LookedAt): string {
+  if ('why' in shared) return '';
+  return ` (strength ${printNumber(shared.within, 2)}, of the same ${shared.n} taken together ${printNumber(shared.plain, 2)}${typeof shared.p === 'number' ? `; ${printP(shared.p)}` : ''})`;
+}
+
+/** One line of evidence: the effect among finds that share the condition beside the plain one. */
+export function guardEvidence(guard: Guard, unit: string): string[] {
+  const said = [...guard.changes, ...guard.withstood].find(
+    ({ shared, bridged }) => bridged && !('why' in shared),
+  );
+  if (said === undefined || 'why' in said.shared) return [];
+  const { shared, adjusted } = said;
+  const effect =
+    adjusted === null || 'why' in adjusted
+      ? ''
+      : adjusted.scale !== 'difference'
+        ? `; ${adjusted.scale} ${printNumber(adjusted.within.estimate, 2)}, plain ${printNumber(adjusted.plain.estimate, 2)}`
+        : `; difference ${printNumber(adjusted.within.estimate, 2)}${unit === '' ? '' : ` ${unit}`} (standard error ${printNumber(adjusted.within.se, 2)}), plain ${printNumber(adjusted.plain.estimate, 2)}`;
+  const p = typeof shared.p === 'number' ? `, ${printP(shared.p)} (${shared.method})` : '';
+  return [
+    `Among finds ${SHARING[said.id]}, n = ${shared.n} in ${printSmall(shared.strata)}: strength ${printNumber(shared.within, 2)} against ${printNumber(shared.plain, 2)} for the same taken together${p}${effect}.`,
+  ];
+}
+
+/** What would settle what the guard leaves open. */
+export function guardNext({ changes, unseen, by }: Guard, done: string): string[] {
+  return [
+    ...(changes.some((one) => recording(one) && one.verdict === 'cannot be told apart')
+      ? [`Let one person ${done} some finds of each ${inSentence(by)} again.`]
+      : []),
+    ...(unseen.length > 0 ? [`Columns of ${names(unseen)}, so that they can be looked at.`] : []),
+  ];
+}
+
+/** Every condition looked at, with the effect within it beside the plain one. */
+export function guardTable(
+  guards: readonly { readonly of: string; readonly guard: Guard }[],
+): Record<string, ResultTable> {
+  const rows = guards.flatMap(({ of, guard }) =>
+    guard.conditions.map((one) => conditionRow(of, guard.n, one)),
+  );
+  if (rows.length === 0) return {};
+  return {
+    conditions: {
+      title: 'Conditions that may stand for the difference',
+      columns: [
+        { id: 'of', label: 'compared' },
+        { id: 'condition', label: 'condition' },
+        { id: 'verdict', label: 'verdict' },
+        { id: 'known', label: 'known of' },
+        { id: 'n', label: 'n' },
+        { id: 'kinds', label: 'kinds' },
+        { id: 'pAdjusted', label: 'goes with the labels, p adjusted' },
+        { id: 'v', label: "Cramér's V, bias-corrected" },
+        { id: 'shared', label: 'n that share it' },
+        { id: 'strata', label: 'kinds that labels share' },
+        { id: 'plain', label: 'strength, taken together' },
+        { id: 'within', label: 'strength within it' },
+        { id: 'statistic', label: 'Cochran-Mantel-Haenszel statistic' },
+        { id: 'df', label: 'df' },
+        { id: 'p', label: 'p within it' },
+        { id: 'method', label: 'p from' },
+        { id: 'scale', label: 'effect of the named pair' },
+        { id: 'plainEffect', label: 'plain' },
+        { id: 'plainSe', label: 'standard error' },
+        { id: 'adjustedEffect', label: 'adjusted for it' },
+        { id: 'adjustedSe', label: 'standard error' },
+      ],
+      rows,
+      briefly: ['of', 'condition', 'verdict', 'pAdjusted', 'shared', 'plain', 'within', 'p'],
+      note:
+        'Association with the labels: Holm over the conditions looked at, items as units. Strength: root of the share of spread between the labels, less chance, ' +
+        'for the records in kinds that labels share, with the condition left out of account and within it. p within it: labels dealt again within the condition. ' +
+        'Effects, with the condition left out and taken into account: linear mixed models (REML) of the records whose condition is known, odds ratios by Mantel and Haenszel; errors of ratios are those of their logarithm.',
+    },
+  };
+}
+
+function conditionRow(of: string, n: number, one: LookedAt): TableCell[] {
+  const { shared, adjusted } = one;
+  const sharing: TableCell[] =
+    'why' in shared
+      ? [null, null, shared, shared, null, null, shared, '']
+      : [
+          shared.n,
+          shared.strata,
+          shared.plain,
+          shared.within,
+          shared.statistic,
+          shared.df,
+          shared.p,
+          shared.method,
+        ];
+  const effects: TableCell[] =
+    adjusted === null
+      ? ['', null, null, null, null]
+      : 'why' in adjusted
+        ? ['', adjusted, null, adjusted, null]
+        : [
+            `${adjusted.scale}${adjusted.random.length > 0 ? `, random ${adjusted.random.join(' and ')}` : ''}`,
+            adjusted.plain.estimate,
+            adjusted.plain.se,
+            adjusted.within.estimate,
+            adjusted.within.se,
+          ];
+  return [of, one.label, said(one), one.known, n, one.kinds, one.p, one.v, ...sharing, ...effects];
+}
+
+function said({ verdict }: LookedAt): string {
+  switch (verdict) {
+    case 'unknown':
+      return 'not recorded, could not be looked at';
+    case 'scarce':
+      return 'known of less than half, could not be looked at';
+    case 'one':
+      return 'the same for all';
+    default:
+      return verdict;
+  }
+}
