@@ -8,7 +8,7 @@ import { judge, uncheckedByNeed } from './judging/judge.ts';
 import type { ClaimsOptions } from './options.ts';
 import { checkPrint } from './print/check-print.ts';
 import { gatherEvidence } from './print/evidence.ts';
-import { lastDigits } from './print/readings.ts';
+import { lastDigits } from './print/samples/readings.ts';
 import type { PrintedFigure } from './reading/claim.ts';
 import { allFaults, type ClaimsFile, readClaims } from './reading/claims-file.ts';
 import { type PrintedTable, readTable } from './reading/printed-table.ts';

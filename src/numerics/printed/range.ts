@@ -81,3 +81,8 @@ export function total(ranges: readonly Range[]): Range {
 function noughtTimesInfinity(product: number): number {
   return Number.isNaN(product) ? 0 : product;
 }
+
+/** Both ends times a number from 0. */
+export function scaled({ low, high }: Range, by: number): Range {
+  return { low: low * by, high: high * by };
+}

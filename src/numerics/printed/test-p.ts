@@ -60,3 +60,14 @@ export function pOf(test: TabledTest, statistic: number, df = Number.NaN, dfWith
     }
   }
 }
+
+/** The statistic, from 0, whose p is this: by halving. */
+export function statisticOfP(test: TabledTest, p: number, df?: number, dfWithin?: number): number {
+  let [low, high] = [0, test === 'r' ? 1 : 1e4];
+  for (let turn = 0; turn < 100; turn++) {
+    const middle = (low + high) / 2;
+    if (pOf(test, middle, df, dfWithin) > p) low = middle;
+    else high = middle;
+  }
+  return low;
+}

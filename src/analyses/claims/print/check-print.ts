@@ -1,22 +1,22 @@
 import type { Random } from '../../../numerics/foundation/random.ts';
 import type { Check } from '../found.ts';
-import { checkAnova } from './anova.ts';
-import { checkBounds } from './bounds.ts';
 import { checkComposition } from './composition.ts';
-import { checkEffects } from './effects.ts';
 import type { Evidence } from './evidence.ts';
-import { checkGrid } from './grid.ts';
-import { checkMeans } from './means.ts';
 import { checkPossible } from './possible.ts';
-import { checkReadings } from './readings.ts';
 import { checkRepeats } from './repeats.ts';
+import { checkBounds } from './samples/bounds.ts';
+import { checkGrid } from './samples/grid.ts';
+import { checkMeans } from './samples/means.ts';
+import { checkReadings } from './samples/readings.ts';
+import { checkSpacing } from './samples/spacing.ts';
 import { checkShares } from './shares.ts';
-import { checkSpacing } from './spacing.ts';
-import { checkTableMeans } from './table-means.ts';
-import { checkTableShares } from './table-shares.ts';
-import { checkTableTests } from './table-tests.ts';
-import { checkTests } from './tests.ts';
-import { checkTotals } from './totals.ts';
+import { checkAnova } from './tables/anova.ts';
+import { checkTableMeans } from './tables/table-means.ts';
+import { checkTableShares } from './tables/table-shares.ts';
+import { checkTableTests } from './tables/table-tests.ts';
+import { checkTotals } from './tables/totals.ts';
+import { checkTests } from './tests/check-tests.ts';
+import { checkEffects } from './tests/effects.ts';
 
 /**
  * Everything that printed figures say of each other; no data needed. Every number stands for all values

@@ -30,7 +30,7 @@ const SMALL: ReadonlySet<Quantity> = new Set([
 ]);
 
 /** A printed number as a pattern: signs of every kind, thousands parted by space, mark or apostrophe, a power of ten. */
-const MAGNITUDE = String.raw`(?:\d{1,3}(?:[ '’]\d{3})+(?!\d)(?:[.,]\d+)?|\d+(?:[.,]\d+)*|[.,]\d+)`;
+const MAGNITUDE = String.raw`(?:[1-9]\d{0,2}(?:[ '’]\d{3})+(?!\d)(?:[.,]\d+)?|[1-9]\d{0,2}(?:,\d{3})+(?!\d)(?:\.\d+)?|[1-9]\d{0,2}(?:\.\d{3})+(?!\d)(?:,\d+)?|\d+(?:[.,]\d+)?|[.,]\d+)`;
 const POWER = String.raw`(?:\s?[x×·*]\s?10\s?\^?\s?[-]?(?:\d+|[⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+)|[eE][-+]?\d+)?`;
 export const NUMBER = String.raw`[+-]?${MAGNITUDE}${POWER}`;
 

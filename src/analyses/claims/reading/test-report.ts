@@ -1,4 +1,6 @@
 import { type DecimalMark, NUMBER, type PrintedValue, printedValue, relationOf } from './numbers.ts';
+import { argumentParts, degreesApart } from './report-arguments.ts';
+import { leftOver } from './report-words.ts';
 import { type Meaning, mannersIn, SYMBOLS, sidesIn } from './symbols.ts';
 import type { Method, Quantity } from './terms.ts';
 import type { TextPart } from './text-part.ts';
@@ -10,7 +12,7 @@ export interface Report {
 }
 
 const RELATION = String.raw`(?:<=|>=|=|<|>|≤|≥|≈|~|:)`;
-const ARGUMENTS = String.raw`(?:\s?\([^)]*\)|\s?\[[^\]]*\]|_?\{[^}]*\}|_?\d+(?:\.\d+)?(?:\s?[,;/]\s?\d+(?:\.\d+)?)?)`;
+const ARGUMENTS = String.raw`(?:\s?\([^)]*\)|\s?\[[^\]]*\]|_?\{[^}]*\}|_?\d+(?:[.,]\d+)?(?:\s?[,;/]\s?\d+(?:[.,]\d+)?)?)`;
 const STARS = String.raw`(?:\s?\*{1,4}(?!\d))?`;
 const ITEM = new RegExp(
   String.raw`(?<![A-Za-zα-ωΑ-Ω\d])(?:${SYMBOLS.map(([pattern], i) => `(?<s${i}>${pattern})`).join('|')})` +
@@ -18,9 +20,11 @@ const ITEM = new RegExp(
   'gu',
 );
 const INTERVAL = new RegExp(
-  String.raw`(?:(?<level>\d{2}(?:[.,]\d+)?)\s*%\s*)?(?:CI|C\.I\.|CrI|KI|confidence interval|conf\.? int\.?)(?:\s?_?\{?(?<after>\d{2})\s?%?\}?)?\s*[=:]?\s*[[(]?\s*(?<low>${NUMBER})\s*(?:[,;]|to|-|–|—|and|\.\.\.?)\s*(?<high>${NUMBER})\s*[\])]?`,
+  String.raw`(?:(?<![\d.])(?<level>[5-9]\d(?:[.,]\d+)?)\s*%\s*)?(?:CI|C\.I\.|CrI|KI|confidence interval|conf\.? int\.?)(?:\s?_?\{?(?<after>\d{2})\s?%?\}?)?\s*[=:]?\s*[[(]?\s*(?<low>${NUMBER})(?:\s*(?:;|to|-|–|—|and|bis|und|à|et|y|\.\.\.?)\s*|\s*,\s+|,(?=[+-]?\d*\.\d))(?<high>${NUMBER})\s*[\])]?`,
   'u',
 );
+/** "t-test", "F test": names of tests, no figures. */
+const NAMED_TEST = /(?<![A-Za-z])[tFUHGzZ][- ](?:tests?|statistics?)(?=\s*:|\s+[A-Za-z(])/gu;
 const NOT_SIGNIFICANT =
   /(?<![A-Za-z.])(?:[pP]\s*[=:]?\s*)?(?:n\.\s?s\.|ns|NS|n\.s|not significant)(?![A-Za-z])/u;
 
@@ -45,6 +49,10 @@ export function readTestReport(text: string, quantity: Quantity, mark: DecimalMa
   };
   const interval = INTERVAL.exec(text);
   if (interval !== null) cut(interval[0]);
+  for (const named of text.match(NAMED_TEST) ?? []) cut(named);
+  const letter = /(?<![A-Za-z])F\b|F(?=[\d(_[])/.test(rest) ? ('F' as const) : undefined;
+  const apart = degreesApart(rest, letter, mark);
+  if (apart !== null) cut(apart.used);
   const items: Item[] = [];
   for (const match of rest.matchAll(ITEM)) {
     const groups = match.groups ?? {};
@@ -94,6 +102,8 @@ export function readTestReport(text: string, quantity: Quantity, mark: DecimalMa
   for (const { symbol, value } of more) if (value !== null) parts.push(secondStatistic(symbol, value));
   const degrees = others.filter(({ symbol }) => symbol.quantity === 'df').flatMap(({ value }) => value ?? []);
   if (degrees.length > 0) parts.push({ quantity: 'df', values: degrees.slice(0, 2), ...named });
+  else if (apart !== null && !parts.some((part) => part.quantity === 'df'))
+    parts.push({ ...apart.part, ...named });
   for (const { symbol, value, arguments: inner } of others) {
     if (value === null || symbol.quantity === 'df') continue;
     if (symbol.quantity === 'p') {
@@ -163,48 +173,6 @@ function methodOf(first: Item | undefined, text: string): Method | undefined {
   return method;
 }
 
-/** What stands in brackets behind a statistic: degrees of freedom, or the numbers of records of rank tests. */
-function argumentParts(inner: string, method: Method | undefined, mark: DecimalMark): TextPart[] {
-  if (inner === '') return [];
-  const pieces = piecesOf(inner, method);
-  const sizes = pieces.filter((piece) => /^[nN]/.test(piece));
-  const plain = pieces.filter((piece) => !/^[nN]/.test(piece));
-  const named = method === undefined ? {} : { method };
-  const values = (list: readonly string[], quantity: Quantity) =>
-    list.flatMap(
-      (piece) => printedValue(piece.replace(/\s*(?:df|d\.f\.)\.?$/i, '').trim(), quantity, mark) ?? [],
-    );
-  const parts: TextPart[] = [];
-  const ranks = method === 'U' || method === 'W' || method === 'signed-rank';
-  if (ranks) {
-    for (const value of values(plain, 'n')) parts.push({ quantity: 'n', values: [value] });
-  } else if (method === 'F' || plain.length === 1) {
-    const found = values(plain, 'df');
-    if (found.length > 0) parts.push({ quantity: 'df', values: found.slice(0, 2), ...named });
-  } else if (plain.length === 2) {
-    // "χ²(4, 60)": degrees of freedom and the number of records.
-    const [df, n] = [values(plain.slice(0, 1), 'df'), values(plain.slice(1), 'n')];
-    if (df.length > 0) parts.push({ quantity: 'df', values: df, ...named });
-    if (n.length > 0) parts.push({ quantity: 'n', values: n });
-  }
-  for (const value of values(sizes, 'n')) parts.push({ quantity: 'n', values: [value] });
-  return parts;
-}
-
-/** Parts of "2, 27", "2;27", "1,5; 29,6", "4, N = 60". */
-function piecesOf(inner: string, method: Method | undefined): string[] {
-  const split = (by: RegExp) => inner.split(by).map((piece) => piece.trim());
-  if (/;/.test(inner)) return split(/;/);
-  if (/\s(?:and|und|et)\s/.test(inner)) return split(/\s(?:and|und|et)\s/);
-  if (/,\s/.test(inner)) return split(/,\s+/);
-  if (/\//.test(inner)) return split(/\//);
-  const parts = split(/,/);
-  // "F(1,5,29,6)": decimal commas and a comma between.
-  if (parts.length === 4) return [`${parts[0]},${parts[1]}`, `${parts[2]},${parts[3]}`];
-  const single = method === 't' || method === 'r' || method === 'rho' || method === 'tau' || method === 'z';
-  return parts.length === 2 && single && !/[nN]/.test(inner) ? [inner] : parts;
-}
-
 function intervalParts(match: RegExpExecArray, mark: DecimalMark): TextPart[] {
   const { level, after, low, high } = match.groups ?? {};
   const ends = [low, high].map((end) => printedValue(end, 'low', mark));
@@ -225,17 +193,4 @@ function notSignificant(text: string): PrintedValue {
 export function starred(stars: number): PrintedValue {
   const digits = stars === 1 ? 10n : stars === 2 ? 5n : 1n;
   return { text: '*'.repeat(stars), relation: '<', number: { digits, decimals: 2 }, percent: false };
-}
-
-/** Words that belong to a report without saying anything that is checked. */
-const EXPECTED =
-  /^(?:and|num|denom|numerator|denominator|with|by|of|the|a|an|test|two|one|sample|samples|sided|tailed|tail|rank|sum|signed|ranks|for|on|in|was|is|welch|student|students|mann|whitney|wilcoxon|kruskal|wallis|spearman|kendall|pearson|chi|squared|square|anova|way|data|paired|unpaired|independent|between|groups|effect|size|significant|bonferroni|holm|adjusted|corrected|correction|exact|permutation|permutations|yates|continuity|greenhouse|geisser|huynh|feldt|cramer|cramér|cohen|hedges|fisher|goodness|fit|likelihood|ratio|correlation|not|assumed|equal|unequal|variances|variance|s)$/i;
-
-/** Words and numbers that nothing was made of. */
-function leftOver(rest: string): string[] {
-  return rest
-    .split(/[¦\s,;:()[\]=]+/u)
-    .map((word) => word.replace(/^[.'’"“”\-–]+|[.'’"“”\-–]+$/gu, ''))
-    .flatMap((word) => (/\d/.test(word) ? [word] : word.split(/[-–'’]/)))
-    .filter((word) => word !== '' && /[\p{L}\p{N}]/u.test(word) && !EXPECTED.test(word));
 }

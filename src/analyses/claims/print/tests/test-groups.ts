@@ -1,6 +1,6 @@
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { Method, Quantity } from '../reading/terms.ts';
-import { finest } from './evidence.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import type { Method, Quantity } from '../../reading/terms.ts';
+import { finest } from '../evidence.ts';
 
 /** What a set says of one test. */
 export interface PrintedTest {

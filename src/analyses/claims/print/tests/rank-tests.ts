@@ -1,12 +1,13 @@
-import { normalTwoSided } from '../../../numerics/foundation/distributions.ts';
-import { exactly, overlap, type Range } from '../../../numerics/printed/range.ts';
-import { kendallWays, spearmanWays } from '../../../numerics/printed/rank-correlation-p.ts';
-import { signedRankWays } from '../../../numerics/printed/signed-rank-p.ts';
-import { mannWhitneyFromU, type PWay } from '../../../numerics/printed/u-test.ts';
-import type { Check } from '../found.ts';
-import { named, numberPrinted, rangeOf, rangeOfFigure, shown, wholeOf } from '../judging/check.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import { finer } from './finer.ts';
+import { normalTwoSided } from '../../../../numerics/foundation/distributions.ts';
+import { exactly, overlap, type Range } from '../../../../numerics/printed/range.ts';
+import { kendallWays, spearmanWays } from '../../../../numerics/printed/rank-correlation-p.ts';
+import { signedRankWays } from '../../../../numerics/printed/signed-rank-p.ts';
+import { mannWhitneyFromU, type PWay } from '../../../../numerics/printed/u-test.ts';
+import { CONVENTIONS, triedText } from '../../conventions/register.ts';
+import type { Check } from '../../found.ts';
+import { named, numberPrinted, rangeOf, rangeOfFigure, shown, wholeOf } from '../../judging/check.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import { finer } from '../finer.ts';
 import type { PrintedTest } from './test-groups.ts';
 
 /**
@@ -66,11 +67,18 @@ function rankTestCheck(test: PrintedTest, p: PrintedFigure): Check {
       working: `${working}. With ties p can lie between ${shown(reach.low, finer(p))} and ${shown(reach.high, finer(p))}.`,
       ...rest,
     };
+  if (method === 'signed-rank' && overlap(withZeros(numberPrinted(statistic), ns[0], half), printed))
+    return {
+      ...base,
+      outcome: 'passes',
+      working: `${working}. With ${CONVENTIONS.zeros.under}, it can be so.`,
+      ...rest,
+    };
   const halved = half === 1 && ways.some((way) => fits(way, 0.5));
   return {
     ...base,
     outcome: 'differs',
-    working: `${working}. Tried: exact, both approximations, and ties.`,
+    working: `${working}. ${triedText(['ties', ...(method === 'W' ? (['rankSums'] as const) : method === 'signed-rank' ? (['zeros'] as const) : [])])}`,
     ...(halved ? { explained: 'a one-sided p' } : {}),
     resolve: 'State whether readings were tied, and whether p is exact or by the normal approximation.',
     ...rest,
@@ -84,6 +92,15 @@ const SAID: Readonly<Record<string, string>> = {
   rho: "Spearman's rank correlation",
   tau: "Kendall's rank correlation",
 };
+
+/** p of signed ranks of which some pairs, at most half, had no difference and were left out. */
+function withZeros(v: number, n: number, half: number): Range {
+  const fewest = Math.max(2, Math.ceil(n / 2));
+  const ps = Array.from({ length: n - fewest + 1 }, (_, i) => fewest + i)
+    .filter((left) => v <= (left * (left + 1)) / 2)
+    .flatMap((left) => signedRankWays(v, left).map(({ p }) => p * half));
+  return ps.length === 0 ? { low: 1, high: 0 } : { low: Math.min(...ps), high: Math.max(...ps) };
+}
 
 /** p of the same statistic with its z made larger or smaller by a factor. */
 function tiedP(p: number, half: number, factor: number): number {

@@ -1,9 +1,9 @@
-import { exactly, over, overlap, type PrintHabit, type Range } from '../../../numerics/printed/range.ts';
-import type { Check } from '../found.ts';
-import { named, printRangeText, rangeOfFigure, wholeOf } from '../judging/check.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { Quantity } from '../reading/terms.ts';
-import { type Evidence, only } from './evidence.ts';
+import { exactly, over, overlap, type PrintHabit, type Range } from '../../../../numerics/printed/range.ts';
+import type { Check } from '../../found.ts';
+import { named, printRangeText, rangeOfFigure, wholeOf } from '../../judging/check.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import type { Quantity } from '../../reading/terms.ts';
+import { type Evidence, only } from '../evidence.ts';
 
 /** Spacing in mm and count per cm are one measurement: d = 10 / p. */
 const SPACING = 'rowSpacing';

@@ -1,4 +1,4 @@
-import { normalQuantileUpper, studentQuantileUpper } from '../../../numerics/foundation/distributions.ts';
+import { normalQuantileUpper, studentQuantileUpper } from '../../../../numerics/foundation/distributions.ts';
 import {
   exactly,
   minus,
@@ -11,12 +11,12 @@ import {
   size,
   square,
   times,
-} from '../../../numerics/printed/range.ts';
-import type { Check } from '../found.ts';
-import { checkByRange, named, printRangeText, rangeOfFigure, wholeOf } from '../judging/check.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { Quantity } from '../reading/terms.ts';
-import { collect, type Evidence, only, type Sample } from './evidence.ts';
+} from '../../../../numerics/printed/range.ts';
+import type { Check } from '../../found.ts';
+import { checkByRange, named, printRangeText, rangeOfFigure, wholeOf } from '../../judging/check.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import type { Quantity } from '../../reading/terms.ts';
+import { collect, type Evidence, only, type Sample } from '../evidence.ts';
 
 /** Differences, ratios, t and confidence intervals against the means, deviations and numbers of their set. */
 export function checkMeans(evidence: Evidence): Check[] {

@@ -1,10 +1,10 @@
-import { over, type PrintHabit } from '../../../numerics/printed/range.ts';
-import { pRange } from '../../../numerics/printed/test-p.ts';
-import type { Check } from '../found.ts';
-import { checkByRange, named, rangeOfFigure } from '../judging/check.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { PrintedTable } from '../reading/printed-table.ts';
-import type { Quantity } from '../reading/terms.ts';
+import { over, type PrintHabit } from '../../../../numerics/printed/range.ts';
+import { pRange } from '../../../../numerics/printed/test-p.ts';
+import type { Check } from '../../found.ts';
+import { checkByRange, named, rangeOfFigure } from '../../judging/check.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import type { PrintedTable } from '../../reading/printed-table.ts';
+import type { Quantity } from '../../reading/terms.ts';
 import { sumCheck } from './sum-check.ts';
 
 const RESIDUAL = /^(?:resid(?:uals?)?|error|within(?: groups)?|innerhalb.*|residuen)/i;

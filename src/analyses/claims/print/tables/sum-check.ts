@@ -1,7 +1,7 @@
-import { exactly, type PrintHabit, total as sumOf } from '../../../numerics/printed/range.ts';
-import type { Check } from '../found.ts';
-import { checkByRange, rangeOfFigure, wholeOf } from '../judging/check.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
+import { exactly, type PrintHabit, total as sumOf } from '../../../../numerics/printed/range.ts';
+import type { Check } from '../../found.ts';
+import { checkByRange, rangeOfFigure, wholeOf } from '../../judging/check.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
 
 /** One sum against its parts: counts exactly, rounded figures within what their print allows. */
 export function sumCheck(

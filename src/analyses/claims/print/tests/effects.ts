@@ -10,11 +10,18 @@ import {
   size,
   square,
   times,
-} from '../../../numerics/printed/range.ts';
-import type { Check } from '../found.ts';
-import { named, numberPrinted, printRangeText, rangeOf, rangeOfFigure, wholeOf } from '../judging/check.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { Evidence } from './evidence.ts';
+} from '../../../../numerics/printed/range.ts';
+import type { Check } from '../../found.ts';
+import {
+  named,
+  numberPrinted,
+  printRangeText,
+  rangeOf,
+  rangeOfFigure,
+  wholeOf,
+} from '../../judging/check.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import type { Evidence } from '../evidence.ts';
 import { type PrintedTest, testsOf } from './test-groups.ts';
 
 /**
@@ -60,6 +67,20 @@ function effectCheck(effect: PrintedFigure, test: PrintedTest): Check[] {
   ];
 }
 
+/** d over t after Welch lies between what all the spread in the one group, and all in the other, would give. */
+function afterWelch(n1: number, n2: number, value: (habit: PrintHabit) => Range, small: number): EffectWay[] {
+  const factors = [n1, n2].map((n) => Math.sqrt((n1 + n2 - 2) / (n * Math.max(1, n - 1))));
+  return [
+    {
+      said: 'of two groups after Welch',
+      range: (habit) => ({
+        low: value(habit).low * Math.min(...factors) * small,
+        high: value(habit).high * Math.max(...factors),
+      }),
+    },
+  ];
+}
+
 function waysOf(effect: PrintedFigure, { method, statistic, df, sizes }: PrintedTest): readonly EffectWay[] {
   const value = (habit: PrintHabit) => size(rangeOfFigure(statistic, habit));
   const degrees = df?.values.map((one) => rangeOf(one, 'rounded')) ?? [];
@@ -83,6 +104,7 @@ function waysOf(effect: PrintedFigure, { method, statistic, df, sizes }: Printed
     const d = degrees.length === 1 ? mid(degrees[0]).low : null;
     return [
       ...(ns.length === 2 ? by(Math.sqrt(1 / ns[0] + 1 / ns[1]), 'of two groups') : []),
+      ...(ns.length === 2 && d !== ns[0] + ns[1] - 2 ? afterWelch(ns[0], ns[1], value, small) : []),
       ...(d === null
         ? []
         : [
@@ -90,13 +112,13 @@ function waysOf(effect: PrintedFigure, { method, statistic, df, sizes }: Printed
             ...by(2 / Math.sqrt(d), '2t/√df'),
             ...by(1 / Math.sqrt(d + 1), 'of pairs or one sample'),
           ]),
-      // Two groups of other sizes give more than equal ones.
+      // Two groups of other sizes give more than equal ones; of other spreads, after Welch, also less.
       ...(d !== null && ns.length === 0
         ? [
             {
-              said: 'of two groups of unlike size',
+              said: 'of two groups of unlike size or spread',
               range: (habit: PrintHabit) => ({
-                low: (value(habit).low * 2 * small) / Math.sqrt(d + 2),
+                low: (value(habit).low * small) / Math.sqrt(d + 1),
                 high: value(habit).high * Math.sqrt(1 / 2 + 1 / Math.max(2, d)),
               }),
             },

@@ -1,6 +1,6 @@
-import type { Check } from '../found.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { Evidence } from './evidence.ts';
+import type { Check } from '../../found.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import type { Evidence } from '../evidence.ts';
 import { sumCheck } from './sum-check.ts';
 import { tableSums } from './table-sums.ts';
 

@@ -1,9 +1,9 @@
-import { powerOfTen } from '../../../numerics/printed/printed-number.ts';
-import { overlap, total as sumOf } from '../../../numerics/printed/range.ts';
-import type { Check } from '../found.ts';
-import { rangeOfFigure, wholeOf } from '../judging/check.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { PrintedTable } from '../reading/printed-table.ts';
+import { powerOfTen } from '../../../../numerics/printed/printed-number.ts';
+import { overlap, total as sumOf } from '../../../../numerics/printed/range.ts';
+import type { Check } from '../../found.ts';
+import { rangeOfFigure, wholeOf } from '../../judging/check.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import type { PrintedTable } from '../../reading/printed-table.ts';
 import { additionText, sumCheck } from './sum-check.ts';
 import { type SumReading, sumsOf } from './table-lines.ts';
 

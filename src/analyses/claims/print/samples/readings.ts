@@ -1,10 +1,10 @@
-import { quantile } from '../../../numerics/describing/quantile.ts';
-import { chiSquaredUpper } from '../../../numerics/foundation/distributions.ts';
-import { exactly, over, type PrintHabit, total } from '../../../numerics/printed/range.ts';
-import type { Check, LastDigits } from '../found.ts';
-import { checkByRange, rangeOfFigure, wholeOf } from '../judging/check.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { Evidence, Sample } from './evidence.ts';
+import { quantile } from '../../../../numerics/describing/quantile.ts';
+import { chiSquaredUpper } from '../../../../numerics/foundation/distributions.ts';
+import { exactly, over, type PrintHabit, total } from '../../../../numerics/printed/range.ts';
+import type { Check, LastDigits } from '../../found.ts';
+import { checkByRange, rangeOfFigure, wholeOf } from '../../judging/check.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import type { Evidence, Sample } from '../evidence.ts';
 
 /** Figures of a sample against the column of its single readings, where that is printed too. */
 export function checkReadings({ samples }: Evidence): Check[] {

@@ -1,5 +1,5 @@
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { PrintedTable } from '../reading/printed-table.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import type { PrintedTable } from '../../reading/printed-table.ts';
 
 /**
  * A table as sums read it. A sum is printed once for many lines, and which lines it takes is asked of all of

@@ -8,13 +8,13 @@ import {
   type Range,
   root,
   times,
-} from '../../../numerics/printed/range.ts';
-import { spreadBounds } from '../../../numerics/printed/spread-bounds.ts';
-import type { Check } from '../found.ts';
-import { checkByRange, named, printRangeText, rangeOfFigure, wholeOf } from '../judging/check.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { Quantity } from '../reading/terms.ts';
-import type { Evidence, Sample } from './evidence.ts';
+} from '../../../../numerics/printed/range.ts';
+import { spreadBounds } from '../../../../numerics/printed/spread-bounds.ts';
+import type { Check } from '../../found.ts';
+import { checkByRange, named, printRangeText, rangeOfFigure, wholeOf } from '../../judging/check.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import type { Quantity } from '../../reading/terms.ts';
+import type { Evidence, Sample } from '../evidence.ts';
 
 /** What the figures of one sample allow each other: order, range, spread, error, variation. */
 export function checkBounds({ samples }: Evidence): Check[] {

@@ -1,8 +1,8 @@
-import type { Check } from '../found.ts';
-import { named, shown, wholeOf } from '../judging/check.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { PrintedTable } from '../reading/printed-table.ts';
-import { fitOfFraction, sharePossible } from './shares.ts';
+import type { Check } from '../../found.ts';
+import { named, shown, wholeOf } from '../../judging/check.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import type { PrintedTable } from '../../reading/printed-table.ts';
+import { fitOfFraction, sharePossible } from '../shares.ts';
 
 /**
  * The percentages of a printed table: each of the count beside it, of a base that the table shows by what fits.

@@ -1,10 +1,10 @@
-import { possibleMean } from '../../../numerics/printed/possible-mean.ts';
-import { possibleSd } from '../../../numerics/printed/possible-sd.ts';
-import { printRange } from '../../../numerics/printed/range.ts';
-import type { Check } from '../found.ts';
-import { named, ROUNDING_WORDS, rangeOfFigure, shown, wholeOf } from '../judging/check.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { Evidence, Sample } from './evidence.ts';
+import { possibleMean } from '../../../../numerics/printed/possible-mean.ts';
+import { possibleSd } from '../../../../numerics/printed/possible-sd.ts';
+import { printRange } from '../../../../numerics/printed/range.ts';
+import type { Check } from '../../found.ts';
+import { named, ROUNDING_WORDS, rangeOfFigure, shown, wholeOf } from '../../judging/check.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import type { Evidence, Sample } from '../evidence.ts';
 
 /** Above this share of possible prints a mean that can be says next to nothing. */
 const TELLING = 0.5;

@@ -1,14 +1,14 @@
-import type { Random } from '../../../numerics/foundation/random.ts';
-import { fisherTails } from '../../../numerics/printed/fisher-tails.ts';
-import { association, withoutEmptyLines } from '../../../numerics/tests/contingency.ts';
-import { fisherExact } from '../../../numerics/tests/fisher-exact.ts';
-import { checkByWays, type Way } from '../conventions/way.ts';
-import { yates } from '../conventions/yates.ts';
-import type { Check } from '../found.ts';
-import { wholeOf } from '../judging/check.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { PrintedTable } from '../reading/printed-table.ts';
-import type { Evidence } from './evidence.ts';
+import type { Random } from '../../../../numerics/foundation/random.ts';
+import { fisherTails } from '../../../../numerics/printed/fisher-tails.ts';
+import { association, withoutEmptyLines } from '../../../../numerics/tests/contingency.ts';
+import { fisherExact } from '../../../../numerics/tests/fisher-exact.ts';
+import { checkByWays, type Way } from '../../conventions/way.ts';
+import { yates } from '../../conventions/yates.ts';
+import type { Check } from '../../found.ts';
+import { wholeOf } from '../../judging/check.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import type { PrintedTable } from '../../reading/printed-table.ts';
+import type { Evidence } from '../evidence.ts';
 
 /** Chi-squared, its df and p, and Fisher's exact p, recomputed from the printed table of counts. */
 export function checkTableTests({ sets, tables }: Evidence, random: Random): Check[] {

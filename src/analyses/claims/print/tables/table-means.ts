@@ -9,13 +9,13 @@ import {
   square,
   times,
   total,
-} from '../../../numerics/printed/range.ts';
-import type { Check } from '../found.ts';
-import { fitOf, printRangeText, rangeOfFigure, TRUNCATED, wholeOf } from '../judging/check.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { PrintedTable } from '../reading/printed-table.ts';
-import type { Quantity } from '../reading/terms.ts';
-import { finest } from './evidence.ts';
+} from '../../../../numerics/printed/range.ts';
+import type { Check } from '../../found.ts';
+import { fitOf, printRangeText, rangeOfFigure, TRUNCATED, wholeOf } from '../../judging/check.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import type { PrintedTable } from '../../reading/printed-table.ts';
+import type { Quantity } from '../../reading/terms.ts';
+import { finest } from '../evidence.ts';
 
 /**
  * The line of all groups in a table of means: its n is the sum, its mean the weighted mean, its deviation that of

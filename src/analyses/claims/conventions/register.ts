@@ -1,0 +1,70 @@
+/**
+ * The ordinary ways in which figures are computed and printed, as data: what is tried before a figure is said to
+ * be impossible, in the words of the answer. A check that tries a convention names it by its key here, so that
+ * the list of what was tried and the trying cannot part.
+ */
+interface Convention {
+  /** What is tried, to follow "Tried:". */
+  readonly tried: string;
+  /** What a figure agrees under, to follow "agrees under"; none where it is the first to be thought of. */
+  readonly under?: string;
+  /** Where the convention is from; common practice where nobody is named. */
+  readonly source?: string;
+}
+
+export const CONVENTIONS = {
+  rounding: { tried: 'rounded half up, half to even, and cut off' },
+  sides: { tried: 'one and two sides' },
+  degrees: { tried: 'degrees of freedom as printed and before rounding' },
+  welch: {
+    tried: 'Welch’s degrees of freedom, broken or printed whole',
+    under: "Welch's degrees of freedom, printed as a whole number",
+    source: 'Welch 1947, Biometrika 34:28',
+  },
+  pairs: {
+    tried: 'n in place of the degrees of freedom',
+    under: 'the number of pairs in brackets instead of the degrees of freedom',
+  },
+  bothTails: {
+    tried: 'both tails, and the lower tail, of a ratio of two variances',
+    under: 'both tails of a ratio of two variances',
+    source: 'R, var.test',
+  },
+  lowerTail: { tried: 'the lower tail', under: 'the lower tail of a ratio of two variances' },
+  adjusted: { tried: 'adjusted for several tests', source: 'Bonferroni; Holm 1979, Scand. J. Stat. 6:65' },
+  permuted: { tried: 'from permutations, or exact' },
+  sphericity: {
+    tried: 'corrected for sphericity',
+    source: 'Greenhouse & Geisser 1959, Psychometrika 24:95',
+  },
+  continuity: {
+    tried: 'corrected for continuity',
+    source: 'Yates 1934, J. R. Stat. Soc. Suppl. 1:217',
+  },
+  ties: { tried: 'exact, both normal approximations, and ties' },
+  zeros: {
+    tried: 'pairs without a difference left out',
+    under: 'some pairs without a difference, left out',
+    source: 'Wilcoxon 1945, Biom. Bull. 1:80',
+  },
+  rankSums: { tried: 'the rank sum of either group, or less its least' },
+  divisor: { tried: 'divisors n − 1 and n' },
+  pooledError: { tried: 'an error from the spread of all groups together' },
+  smallSample: {
+    tried: 'corrected for small samples',
+    under: 'the correction for small samples, 1 + 1/(4n)',
+    source: 'Sokal & Rohlf 1995, Biometry, 58',
+  },
+  droppedKind: { tried: 'kinds or groups left out one at a time' },
+  pooledMeans: { tried: 'weighted and plain means of the groups' },
+  otherBase: { tried: 'other printed numbers as the base' },
+  sumOfPrint: { tried: 'sums of what is printed and of what stands behind it' },
+  yearsBefore: { tried: 'years before the era, which run backwards' },
+} as const satisfies Readonly<Record<string, Convention>>;
+
+export type ConventionKey = keyof typeof CONVENTIONS;
+
+/** "Tried: one and two sides; adjusted for several tests." */
+export function triedText(keys: readonly ConventionKey[]): string {
+  return `Tried: ${keys.map((key) => CONVENTIONS[key].tried).join('; ')}.`;
+}
