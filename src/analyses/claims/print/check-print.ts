@@ -11,6 +11,7 @@ import { checkReadings } from './samples/readings.ts';
 import { checkSpacing } from './samples/spacing.ts';
 import { checkShares } from './shares.ts';
 import { checkAnova } from './tables/anova.ts';
+import { checkDerived } from './tables/expected.ts';
 import { checkTableMeans } from './tables/table-means.ts';
 import { checkTableShares } from './tables/table-shares.ts';
 import { checkTableTests } from './tables/table-tests.ts';
@@ -31,6 +32,7 @@ export function checkPrint(evidence: Evidence, random: Random): Check[] {
     ...[...evidence.tables.values()].flatMap(checkTableShares),
     ...[...evidence.tables.values()].flatMap(checkTableMeans),
     ...[...evidence.tables.values()].flatMap(checkAnova),
+    ...[...evidence.tables.values()].flatMap(checkDerived),
     ...checkEffects(evidence),
     ...checkRepeats(evidence),
     ...checkPossible(evidence),

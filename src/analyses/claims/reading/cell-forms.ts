@@ -104,7 +104,7 @@ export function twoEnds(text: string, quantity: Quantity, mark: DecimalMark): re
     `^(${N})(?:\\s*(?:mm|cm|m|g|%))?(?:${DASH}|\\s*;\\s*|,\\s+)(${N})\\s*(%?)\\s*(?:mm|cm|m|µm|g|kg|°)?\\s*(BCE?|v\\. ?Chr\\.|AD|CE)?(?:\\s*\\(\\s*(${N})\\s*\\))?$`,
     'iu',
   ).exec(inner);
-  const tight = match ?? new RegExp(`^(${N}),(${N})\\s*(%?)$`, 'u').exec(inner);
+  const tight = match ?? (mark === '.' ? new RegExp(`^(${N}),(${N})\\s*(%?)$`, 'u').exec(inner) : null);
   if (tight === null) return null;
   const years = /^(?:BC|v)/i.test(tight[4] ?? '');
   const ends = [tight[1], tight[2]].map((side) =>

@@ -114,6 +114,8 @@ export function decimalMarkOf(texts: readonly string[]): DecimalMark {
     // Commas within brackets part numbers: "F(2,27)", "[3.1,4.2]".
     const plain = plainSigns(text).replaceAll(/[([][^)\]]*[)\]]/g, ' ');
     points += [...plain.matchAll(/(?<![\d.,])(?:\d*\.(?:\d{1,2}|\d{4,})|0?\.\d{3})(?![\d.,])/g)].length;
+    points += [...plain.matchAll(/(?<![\d.,])[1-9]\d{0,2}(?:,\d{3})+\.\d+(?![\d.,])/g)].length;
+    commas += [...plain.matchAll(/(?<![\d.,])[1-9]\d{0,2}(?:\.\d{3})+,\d+(?![\d.,])/g)].length;
     commas += [...plain.matchAll(/(?<![\d.,A-Za-z²_])(?:\d+,(?:\d{1,2}|\d{4,})|0,\d{3})(?![\d.,])/g)].length;
   }
   if (points > 0 && commas === 0) return '.';

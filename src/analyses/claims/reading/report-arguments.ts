@@ -8,7 +8,7 @@ const AFTER = new RegExp(
   'u',
 );
 const PAIR = new RegExp(
-  String.raw`(?<![A-Za-z])${DEGREES}\s*[=:]\s*[(\[]?(?<first>${NUMBER})(?:\s*(?:;|,\s|\/)\s*|,(?=\d+\s*[;,)]))(?<second>${NUMBER})[)\]]?(?=\s*(?:[,;)\]¦]|$))`,
+  String.raw`(?<![A-Za-z])${DEGREES}\s*[=:]\s*[(\[]?(?<first>${NUMBER})(?:\s*(?:;|,\s|\/)\s*|,(?=\d+(?:\.\d+)?\s*[;,)]))(?<second>${NUMBER})[)\]]?(?=\s*(?:[,;)\]¦]|$))`,
   'u',
 );
 

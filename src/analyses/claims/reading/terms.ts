@@ -5,6 +5,7 @@ export const QUANTITIES = {
   n: 'number of records that a figure rests on',
   count: 'number of records of one kind; "counted" says which kind',
   total: 'sum of the counts (or percentages) of its set; of an attribute: the sum of its readings',
+  expected: 'count expected of a cell if its row and column had nothing to do with each other',
   share: 'count over n; "34 %", or "0.34", or "34"',
   mean: 'arithmetic mean',
   median: 'median',

@@ -20,7 +20,7 @@ const ITEM = new RegExp(
   'gu',
 );
 const INTERVAL = new RegExp(
-  String.raw`(?:(?<![\d.])(?<level>[5-9]\d(?:[.,]\d+)?)\s*%\s*)?(?:CI|C\.I\.|CrI|KI|confidence interval|conf\.? int\.?)(?:\s?_?\{?(?<after>\d{2})\s?%?\}?)?\s*[=:]?\s*[[(]?\s*(?<low>${NUMBER})(?:\s*(?:;|to|-|–|—|and|bis|und|à|et|y|\.\.\.?)\s*|\s*,\s+|,(?=[+-]?\d*\.\d))(?<high>${NUMBER})\s*[\])]?`,
+  String.raw`(?:(?<![\d.])(?<level>[5-9]\d(?:[.,]\d(?!\d))?)\s*%\s*)?(?:CI|C\.I\.|CrI|KI|confidence interval|conf\.? int\.?)(?:\s?_?\{?(?<after>\d{2})\s?%?\}?)?\s*[=:]?\s*[[(]?\s*(?<low>${NUMBER})(?:\s*(?:;|to|-|–|—|and|bis|und|à|et|y|\.\.\.?)\s*|\s*,\s+|,(?=[+-]?\d*\.\d))(?<high>${NUMBER})\s*[\])]?`,
   'u',
 );
 /** "t-test", "F test": names of tests, no figures. */

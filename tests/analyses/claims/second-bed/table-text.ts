@@ -4,7 +4,9 @@ export type Cells = readonly (readonly string[])[];
 export function asCsv(rows: Cells, delimiter = ','): string {
   const special = new RegExp(`["\\n${delimiter}]`);
   return `${rows
-    .map((row) => row.map((cell) => (special.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell)).join(delimiter))
+    .map((row) =>
+      row.map((cell) => (special.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell)).join(delimiter),
+    )
     .join('\n')}\n`;
 }
 

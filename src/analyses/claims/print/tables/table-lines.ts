@@ -94,7 +94,8 @@ function sumsAlong(own: readonly Line[], across: readonly Line[], at: At): SumRe
       if (takes.length < 2 || seen.has(key)) return [];
       seen.add(key);
       const lines = across.flatMap((other, i): SumLine[] => {
-        if (!other.holds || other.line === 'summary' || other.line === 'percent') return [];
+        if (!other.holds || other.line === 'summary' || other.line === 'percent' || other.line === 'aside')
+          return [];
         const sum = at(i, place);
         const parts = takes.flatMap((one) => at(i, one) ?? []);
         return sum === null || parts.length < 2 ? [] : [{ sum, parts }];

@@ -2,6 +2,7 @@ import type { Check } from '../../found.ts';
 import { named, shown, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { PrintedTable } from '../../reading/printed-table.ts';
+import { collect } from '../evidence.ts';
 import { fitOfFraction, sharePossible } from '../shares.ts';
 
 /**
@@ -13,17 +14,26 @@ export function checkTableShares(table: PrintedTable): Check[] {
   const cells = table.figures.filter(
     ({ quantity, cell, values: [value] }) =>
       cell !== null &&
+      table.columns[cell.column].role !== 'cumulative' &&
       (quantity === 'share' || (quantity === 'total' && value.percent === true)) &&
       value.relation === '=',
   );
   if (cells.length === 0) return [];
-  const groups = [
-    cells.filter((figure) => inBody(table, figure)),
-    cells.filter((figure) => !inBody(table, figure)),
+  const body = cells.filter((figure) => inBody(table, figure));
+  const sums = cells.filter((figure) => !inBody(table, figure));
+  return [
+    // Lines of several kinds, and columns such as "%" and "Valid %", have each its own base.
+    ...[...collect(body, (figure) => kindOf(table, figure)).values()].flatMap((one) =>
+      settle(table, one, BASES),
+    ),
+    ...sums.flatMap((figure) => sumShare(table, figure)),
   ];
-  const main = settle(table, groups[0], BASES);
-  const sums = groups[1].flatMap((figure) => sumShare(table, figure));
-  return [...main, ...sums];
+}
+
+function kindOf({ rows, columns }: PrintedTable, { cell }: PrintedFigure): string {
+  if (cell === null) return '';
+  const { head, group, role } = columns[cell.column];
+  return `${rows[cell.row].kind} / ${role === 'share' && /%|per ?cent/i.test(head) ? head.slice(group.length).trim() : ''}`;
 }
 
 function inBody({ rows, columns }: PrintedTable, { cell }: PrintedFigure): boolean {
@@ -172,11 +182,13 @@ function baseSize(table: PrintedTable, figure: PrintedFigure, base: Base): numbe
               ({ role, line }) =>
                 role === 'count' && line === 'part' && partColumns.length === 1 && line !== undefined,
             );
-      return c2 < 0 || c2 === own ? null : sumIn(cells[row][c2]);
+      return c2 < 0 || c2 === own ? rows[row].size : sumIn(cells[row][c2]);
     }
     case 'column n': {
       const r = rows.findIndex(({ line }) => line === 'n');
-      return r < 0 ? null : sumIn(cells[r][own].length > 0 ? cells[r][own] : cells[r][at.column]);
+      return r < 0
+        ? columns[at.column].size
+        : sumIn(cells[r][own].length > 0 ? cells[r][own] : cells[r][at.column]);
     }
     case 'first count': {
       const [first] = partColumns;

@@ -72,7 +72,7 @@ export function pReadings(
   return [
     ...readings,
     { said: CONVENTIONS.bothTails.under, range: (habit) => bothTails(plain.range(habit)) },
-    { said: CONVENTIONS.lowerTail.under, range: lower },
+    ...(numberPrinted(statistic) < 1 ? [{ said: CONVENTIONS.lowerTail.under, range: lower }] : []),
   ];
 }
 
@@ -109,12 +109,14 @@ export function pFromStatistic(test: PrintedTest, p: PrintedFigure): Check[] {
   const signed = isSigned(tabled);
   const one = p.sided === 'one' && signed;
   const sides = signed ? `${one ? 'one' : 'two'}-sided ` : '';
-  const fitting = readings.find(({ range }) => fitOf(p, range) !== 'no');
+  const coarse = p.values[0].relation !== '=' || p.stars;
+  // Nearly every coarse p fits a lower tail.
+  const tried = coarse ? readings.filter(({ said }) => said !== CONVENTIONS.lowerTail.under) : readings;
+  const fitting = tried.find(({ range }) => fitOf(p, range) !== 'no');
   const fit = fitting === undefined ? 'no' : fitOf(p, fitting.range);
   const found = printRangeText(readings[0].range(fit === 'agrees' ? 'rounded' : 'any'), finer(p));
   const working = `${rests.map(named).join(', ')} gives a ${sides}p of ${found}`;
   if (fitting !== undefined && fit !== 'no') {
-    const coarse = p.values[0].relation !== '=' || p.stars;
     return [
       {
         ...base,

@@ -1,7 +1,7 @@
 import type { Method, Quantity } from '../terms.ts';
 
 /** What a column (or a row of a table laid the other way) holds. */
-export type Role = Quantity | 'not part' | 'step' | 'unknown';
+export type Role = Quantity | 'cumulative' | 'not part' | 'step' | 'unknown';
 
 /** What a head says of the numbers below it. */
 export interface HeadReading {
@@ -16,7 +16,7 @@ export interface HeadReading {
 }
 
 const MEAN = String.raw`(?:mean|average|avg\.?|m|x̄|mittel(?:wert)?|moyenne)`;
-const SD = String.raw`(?:s\.?\s?d\.?|std\.?\s?dev(?:iation)?\.?|st\.?\s?dev\.?|stdev\.?|standard\s?deviation|σ)`;
+const SD = String.raw`(?:s|s\.?\s?d\.?|std\.?\s?dev(?:iation)?\.?|st\.?\s?dev\.?|stdev\.?|standard\s?deviation|σ)`;
 const SE = String.raw`(?:s\.?\s?e\.?(?:\s?m\.?)?|s\.?e\.?\s+(?:of\s+)?mean|std\.?\s?err(?:or)?\.?|standard\s?error(?:\s+of\s+the\s+mean)?|1\s?se)`;
 const JOIN = String.raw`\s*(?:±|\+\/?-|[([,;/]|and)\s*(?:1\s?)?`;
 
@@ -32,6 +32,12 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
   [String.raw`(?:median|mdn?)\s*[([](?:range|min.{1,3}max)[)\]]`, { role: 'median', ends: 'range' }],
   [String.raw`(?:median|mdn?)\s*[([].*ci[)\]]`, { role: 'median', ends: 'interval' }],
   [
+    String.raw`(?:cum(?:ulative|\.)?\s*(?:%|per\s?cent(?:age)?|pct\.?|share|freq.*)?|kumuliert.*|.*\scum(?:ulative|\.)?\s?%)`,
+    { role: 'cumulative' },
+  ],
+  [`${MEAN}\\s*[([]\\s*n\\s*[)\\]]`, { role: 'mean', second: 'n' }],
+  [String.raw`(?:median|mdn?)\s*[([]\s*n\s*[)\]]`, { role: 'median', second: 'n' }],
+  [
     String.raw`(?:n|no\.?|count|number|anzahl|freq(?:uency)?\.?)\s*[([,;/]\s*(?:%|per\s?cent|percentage)\s*[)\]]?`,
     { role: 'count', both: true },
   ],
@@ -45,14 +51,14 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
   ],
   [String.raw`(?:counts?|freq(?:uency|uencies)?\.?|anzahl|nombre)`, { role: 'count' }],
   [
-    String.raw`(?:%|%\s?of.*|.*\s%|%\s.*|per\s?cent(?:age)?s?(?: of .*)?|pct\.?|prozent|proportions?|prop\.?|share|anteil)`,
+    String.raw`(?:%|valid\s(?:%|per\s?cent)|%\s?of.*|.*\s%|%\s.*|per\s?cent(?:age)?s?(?: of .*)?|pct\.?|prozent|proportions?|prop\.?|share|anteil)`,
     { role: 'share' },
   ],
   [MEAN, { role: 'mean' }],
   [SD, { role: 'sd' }],
   [SE, { role: 'se' }],
   [
-    String.raw`(?:c\.?\s?v\.?|coeff(?:icient|\.)?\s+of\s+var(?:iation|\.)?|variationskoeffizient)\s*%?`,
+    String.raw`(?:v|c\.?\s?v\.?|coeff(?:icient|\.)?\s+of\s+var(?:iation|\.)?|variationskoeffizient)\s*%?`,
     { role: 'cv' },
   ],
   [String.raw`(?:median|med\.?|mdn|md)`, { role: 'median' }],
@@ -100,7 +106,7 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
   [String.raw`(?:d|cohen['’]?s d)`, { role: 'effect', method: 'cohen-d' }],
   [String.raw`(?:η\s?²|eta\s?(?:²|2|squared))`, { role: 'effect', method: 'eta-squared' }],
   [
-    String.raw`(?:area|trench(?:es)?|date|dates|years?|context|square|layer|level|spit|grid|plan|plate|fig\.?|figure|ref(?:erence)?s?\.?|source|phase|period|volume|density|weight|wt\.?|mass|length|width|depth|height|thickness|diameter|elevation|m²|m2|m³|ha|rank|order|id|cat\.?(?: no\.?)?|inv\.?(?: no\.?)?|bone|soil|excavated.*|distance.*|altitude.*|easting|northing|lat(?:itude)?|long(?:itude)?)(?:\s.*)?`,
+    String.raw`(?:area|trench(?:es)?|date|dates|years?|context|square|layer|level|spit|grid|plan|plate|fig\.?|figure|ref(?:erence)?s?\.?|source|phase|period|volume|density|weight|wt\.?|mass|length|width|depth|height|thickness|diameter|elevation|m²|m2|m³|ha|rank|order|id|cat\.?(?: no\.?)?|inv\.?(?: no\.?)?|bone|soil|excavated.*|distance.*|altitude.*|easting|northing|lat(?:itude)?|long(?:itude)?)(?:[\s-].*)?`,
     { role: 'not part' },
   ],
 ];
@@ -129,17 +135,28 @@ export function readHead(head: string): HeadReading | undefined {
   return bare === plain ? undefined : stripped;
 }
 
+/** A number of records that a head or a label gives in words: "Early (n = 34)", "Late, N=12". */
+export function sizeIn(label: string): number | null {
+  const match = /(?:^|[\s(,;[])n\s*=\s*(\d{1,3}(?:[ ,.'’\u00a0\u202f\u2009]\d{3})+|\d+)\s*[)\]]?\s*$/iu.exec(
+    label,
+  );
+  return match === null ? null : Number(match[1].replaceAll(/\D/g, ''));
+}
+
 const TOTAL =
   /^(?:(?:grand |sum |overall |column |row )?totals?|sum(?:me)?|σ|∑|all(?: (?:sites|phases|periods|groups|types|finds|fragments|items|records|samples|kinds|assemblages|contexts|together))?|overall|gesamt|insgesamt|zusammen|ensemble|somme|totale|suma|i alt|together|combined|pooled|n total|total n|total \(?n\)?|total %)$/iu;
 const SUBTOTAL =
   /^(?:sub[- ]?totals?.*|total\s+\S.*|.*\S\s+(?:sub)?totals?|all\s+\S.*|sum of .*|zwischensumme.*)$/iu;
 const SUMMARY =
   /^(?:mean|average|median|s\.?d\.?|std\.? dev\.?|standard deviation|min(?:imum)?|max(?:imum)?|range|cv|s\.?e\.?)$/iu;
+const ASIDE =
+  /^(?:expected(?: counts?| freq(?:uency|uencies)?\.?)?|(?:adjusted |standardi[sz]ed |std\. )?residuals?|erwartet.*|cum(?:ulative|\.)?(?: .*)?)$/iu;
 const SIZE = /^\(?(?:n|nos?\.|number(?: of \w+)?|base|sample size|n =|\(n\))\)?$/iu;
 const PERCENT =
-  /^(?:%|per\s?cent(?:age)?s?|% of (?:total|all|row|column)|share|pct\.?|(?:row|column|col\.?) %)$/iu;
+  /^(?:%|per\s?cent(?:age)?s?|%\s?(?:of|within|in|among)\s.*|share|pct\.?|(?:row|column|col\.?|total|valid) (?:%|per\s?cent|pct\.?))$/iu;
 
-export type LineRole = 'part' | 'total' | 'subtotal' | 'n' | 'percent' | 'summary';
+/** `aside`: expected counts, residuals and the like, of which no sum is made. */
+export type LineRole = 'part' | 'total' | 'subtotal' | 'n' | 'percent' | 'summary' | 'aside';
 
 /** What a label says of its line; "n" and "Σ" are settled by what adds up. */
 export function lineRole(label: string): LineRole {
@@ -147,6 +164,7 @@ export function lineRole(label: string): LineRole {
   if (TOTAL.test(plain)) return 'total';
   if (SIZE.test(plain)) return 'n';
   if (PERCENT.test(plain)) return 'percent';
+  if (ASIDE.test(plain)) return 'aside';
   if (SUMMARY.test(plain)) return 'summary';
   return SUBTOTAL.test(plain) ? 'subtotal' : 'part';
 }

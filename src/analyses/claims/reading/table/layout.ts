@@ -1,4 +1,5 @@
-import { type HeadReading, type LineRole, lineRole, type Role, readHead } from './heads.ts';
+import { type HeadReading, type LineRole, lineRole, type Role, readHead, sizeIn } from './heads.ts';
+import { kindOf, labelsOf, lineOf, unique } from './labels.ts';
 
 /** One column of numbers. */
 export interface TableColumn {
@@ -8,6 +9,8 @@ export interface TableColumn {
   readonly group: string;
   readonly reading: HeadReading;
   readonly line: LineRole;
+  /** The number of records that the head gives; null for none. */
+  readonly size: number | null;
 }
 
 export interface TableRow {
@@ -16,8 +19,12 @@ export interface TableRow {
   readonly line: LineRole;
   /** The section it stands in: a label alone above it, or the first of several labels; empty for none. */
   readonly section: string;
-  /** A row without a label of its own under a row of counts holds their per cents. */
+  /** The row of counts whose per cents this row holds. */
   readonly under: number | null;
+  /** What the row holds, where rows hold several things: "% within row"; empty elsewhere. */
+  readonly kind: string;
+  /** The number of records that the label gives; null for none. */
+  readonly size: number | null;
 }
 
 /** Cells with what each row and column is called and holds. */
@@ -48,7 +55,7 @@ export function layOut(grid: readonly (readonly string[])[], roles: Readonly<Rec
   const texts = rows.map(({ at }) => body[at].slice(labelColumns));
   const heads = headsOf(grid.slice(0, headRows), labelColumns);
   const corner = grid[0].slice(0, labelColumns).join(' ').trim();
-  const named = rows.filter(({ own }) => isStatistic(readHead(own))).length;
+  const named = rows.filter(({ own }) => !/^[^n]$/iu.test(own) && isStatistic(readHead(own))).length;
   const headed = heads.filter(({ head }) => isStatistic(readHead(head))).length;
   if (named >= 2 && named > headed && labelColumns === 1)
     return {
@@ -59,6 +66,8 @@ export function layOut(grid: readonly (readonly string[])[], roles: Readonly<Rec
           line: lineRole(heads[i].head),
           section: heads[i].group,
           under: null,
+          kind: '',
+          size: sizeIn(heads[i].head) ?? sizeIn(heads[i].group),
         }),
       ),
       texts: heads.map((_, i) => texts.map((row) => row[i] ?? '')),
@@ -67,17 +76,41 @@ export function layOut(grid: readonly (readonly string[])[], roles: Readonly<Rec
     };
   const labels = unique(rows.map(({ own, section }) => (section === '' ? own : `${section}, ${own}`)));
   return {
-    columns: heads.map(({ head, group }) => column(head, group, roles)),
+    columns: heads.map(({ head, group }) => column(letterHead(head, heads), group, roles)),
     rows: rows.map(({ own, under, section, first }, i) => ({
       label: labels[i],
-      line: under === null ? lineOf(own) : 'percent',
+      line: under === null ? sized(lineOf(own), own, texts[i], rows) : 'percent',
       section: section === '' ? first : section,
       under,
+      kind: kindOf(own),
+      size: sizeIn(own),
     })),
     texts,
     corner,
     turned: false,
   };
+}
+
+/** "n" beside "y" is a kind. */
+function letterHead(head: string, heads: readonly { readonly head: string }[]): string {
+  const others = heads.filter((one) => one.head !== head);
+  const letters = others.filter((one) => /^[a-z]$/.test(one.head) && readHead(one.head) === undefined).length;
+  return /^n$/.test(head) && letters > 0 && letters * 2 >= others.length ? `kind ${head}` : head;
+}
+
+/** "N" among other single letters, or beside counts with per cents, is a kind and not a number of records. */
+function sized(
+  line: LineRole,
+  own: string,
+  texts: readonly string[],
+  rows: readonly { readonly own: string }[],
+): LineRole {
+  if (line !== 'n') return line;
+  const same = /\p{Lu}/u.test(own) ? /^\p{Lu}$/u : /^\p{Ll}$/u;
+  const letters = rows.filter((row) => row.own !== own && same.test(row.own)).length;
+  const closes = letters > 2 && rows[rows.length - 1].own === own;
+  const mixed = texts.some((text) => /\d\s*%?\s*[([]|[.,]\d{1,2}$/.test(text.trim()));
+  return (/^n$/i.test(own) && letters > 0 && !closes) || mixed ? 'part' : 'n';
 }
 
 function column(head: string, group: string, roles: Readonly<Record<string, Role>>): TableColumn {
@@ -95,6 +128,7 @@ function column(head: string, group: string, roles: Readonly<Record<string, Role
     group,
     reading,
     line,
+    size: sizeIn(head) ?? sizeIn(group),
   };
 }
 
@@ -147,68 +181,6 @@ function countLabelColumns(body: readonly (readonly string[])[]): number {
   return count;
 }
 
-/** "Early, Total" closes a section; "Total" closes the table. */
-function lineOf(own: string): LineRole {
-  const parts = own.split(', ');
-  const last = lineRole(parts[parts.length - 1]);
-  if (parts.length > 1 && last === 'total') return 'subtotal';
-  return lineRole(own);
-}
-
-interface Labelled {
-  readonly at: number;
-  readonly own: string;
-  readonly section: string;
-  /** The first of several labels. */
-  readonly first: string;
-  readonly under: number | null;
-}
-
-function labelsOf(body: readonly (readonly string[])[], labelColumns: number): Labelled[] {
-  let section = '';
-  let above: string[] = [];
-  const rows: Labelled[] = [];
-  body.forEach((row, at) => {
-    const labels = row.slice(0, labelColumns).map((cell) => cell.replaceAll(/\s+/g, ' ').trim());
-    const cells = row.slice(labelColumns);
-    if (cells.every((cell) => cell === '') && labels.some((label) => label !== '')) {
-      // A label alone heads what follows.
-      section = labels
-        .filter((label) => label !== '')
-        .join(' ')
-        .replace(/:$/, '');
-      return;
-    }
-    const blank = labels.every((label) => label === '');
-    const before = rows[rows.length - 1];
-    const percents = cells.filter((cell) => /%/.test(cell) || /^\(.*\)$/.test(cell)).length;
-    if (blank && before !== undefined && percents * 2 >= cells.filter((cell) => cell !== '').length) {
-      rows.push({
-        at,
-        own: `${before.own} %`,
-        section: before.section,
-        first: before.first,
-        under: rows.length - 1,
-      });
-      return;
-    }
-    // Grouped labels are printed once and stand for the rows below.
-    const full = labels.map((label, i) => (label === '' && i < labelColumns - 1 ? (above[i] ?? '') : label));
-    above = full;
-    const own = full.filter((label) => label !== '').join(', ');
-
-    const ends = lineRole(own) === 'total' && section !== '';
-    rows.push({
-      at,
-      own: own === '' ? `row ${at + 1}` : own,
-      section: ends ? '' : section,
-      first: labelColumns > 1 && !ends ? full[0] : '',
-      under: null,
-    });
-  });
-  return rows;
-}
-
 function headsOf(rows: readonly (readonly string[])[], labelColumns: number) {
   const [upper, lower] = rows.map((row) =>
     row.slice(labelColumns).map((cell) => cell.replaceAll(/\s+/g, ' ').trim()),
@@ -225,15 +197,5 @@ function headsOf(rows: readonly (readonly string[])[], labelColumns: number) {
     return under === ''
       ? { head: over === '' ? `column ${i + 1}` : over, group: '' }
       : { head: under, group };
-  });
-}
-
-/** Equal labels are told apart by a number: each line keeps its own arithmetic. */
-function unique(labels: readonly string[]): string[] {
-  const times = new Map<string, number>();
-  return labels.map((label) => {
-    const before = times.get(label) ?? 0;
-    times.set(label, before + 1);
-    return before === 0 ? label : `${label} (${before + 1})`;
   });
 }
