@@ -112,6 +112,11 @@ export interface Analysis<Options, Found extends Findings> {
   readonly figures: (found: Found) => Readonly<Record<string, Figure>>;
   readonly words: (found: Found) => Answer;
   /**
+   * Attributes whose labels are the answer (the groups contrasted, the places compared, the labels judged): fragments
+   * without one take no part, and are counted in the lead. Absent where no label is.
+   */
+  readonly labels?: (options: Options, input: AnalysisInput) => readonly string[];
+  /**
    * The verdict in short, to be held against that of the same question asked otherwise: equal texts are equal
    * verdicts. Absent where an analysis describes and judges nothing.
    */

@@ -11,6 +11,7 @@ import { standing } from './standing/index.ts';
 import { summary } from './summary/index.ts';
 import { threadcount } from './threadcount/index.ts';
 import { typology } from './typology/index.ts';
+import { unlabelledIn, withUnlabelled } from './unlabelled.ts';
 
 /** An analysis as a study sees it: what may be asked, and one step from options to the answer. */
 export interface RegisteredAnalysis {
@@ -55,12 +56,14 @@ function registered<Options, Found extends Findings>(analysis: Analysis<Options,
     options,
     always,
     run: (input, given) => {
-      const found = analysis.compute(input, analysis.options.parse(given));
+      const settled = analysis.options.parse(given);
+      const found = analysis.compute(input, settled);
+      const unlabelled = unlabelledIn(input, analysis.labels?.(settled, input) ?? []);
       return {
         n: found.n,
         tables: analysis.tables(found),
         figures: analysis.figures(found),
-        words: analysis.words(found),
+        words: withUnlabelled(analysis.words(found), unlabelled),
         verdict: analysis.verdict?.(found) ?? null,
       };
     },

@@ -17,4 +17,5 @@ export const contrast: Analysis<ContrastOptions, ContrastFound> = {
   tables: contrastTables,
   figures: contrastFigures,
   words: contrastWords,
+  labels: ({ by }) => [by],
 };

@@ -19,6 +19,13 @@ export const crosstab: Analysis<CrosstabOptions, CrosstabFound> = {
   tables: crosstabTables,
   figures: crosstabFigures,
   words: crosstabWords,
+  // A gap in what was observed is no missing label; places, phases and the like are.
+  labels: ({ rows, columns }, { register }) => {
+    const said = [rows, columns].filter(
+      (id) => id === 'assemblage' || register.attributes.get(id)?.block === 'context',
+    );
+    return said.length === 0 ? [rows] : said;
+  },
   verdict: ({ told, hangsOn, guard }) =>
     `${told}${hangsOn.length > 0 ? ', but it hangs on how it was counted' : ''}${guardVerdict(guard)}`,
 };

@@ -2,6 +2,7 @@ import type { Analysis } from '../contract.ts';
 import { computePlacement } from './compute.ts';
 import { placementFigures } from './figures.ts';
 import type { PlacementFound } from './found.ts';
+import { labelAttributes, USES } from './labels.ts';
 import { type PlacementOptions, placementOptions } from './options.ts';
 import { placementTables } from './tables.ts';
 import { placementWords } from './words.ts';
@@ -18,4 +19,8 @@ export const placement: Analysis<PlacementOptions, PlacementFound> = {
   tables: placementTables,
   figures: placementFigures,
   words: placementWords,
+  labels: (options, { records, register }) =>
+    labelAttributes(records, register, options)
+      .map(({ id }) => id)
+      .filter((id) => !USES.has(id)),
 };

@@ -21,7 +21,7 @@ export interface LabelAttribute {
 
 const USUAL = ['site', 'region', 'period', 'phase'];
 /** Uses and what they rest on are shown with near comparanda; likeness of fabric carries none of them over. */
-const USES = new Set(['recordedUse', 'useBasis']);
+export const USES: ReadonlySet<string> = new Set(['recordedUse', 'useBasis']);
 
 /**
  * The attributes whose labels are to be judged: those asked for, or the usual ones with two labels or more. A

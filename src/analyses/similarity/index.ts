@@ -16,5 +16,6 @@ export const similarity: Analysis<SimilarityOptions, SimilarityFound> = {
   figures: similarityFigures,
   tables: similarityTables,
   words: similarityWords,
+  labels: ({ assemblages }) => [assemblages],
   verdict: ({ ranking: { most, least } }) => [most, least].map(rankInShort).join('; '),
 };

@@ -16,5 +16,6 @@ export const standing: Analysis<StandingOptions, StandingFound> = {
   figures: standingFigures,
   tables: standingTables,
   words: standingWords,
+  labels: ({ among }) => [among],
   verdict: ({ ranking: { most, least } }) => [most, least].map(rankInShort).join('; '),
 };
