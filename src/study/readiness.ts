@@ -5,6 +5,7 @@ import type { FragmentTable } from '../fragments/table.ts';
 import { nameIn } from '../sources/assemble.ts';
 import type { Prepared } from './prepare.ts';
 import type { ReadinessLine } from './results.ts';
+import { shrinkageLine } from './shrinkage.ts';
 
 /**
  * Are the data ready for a verdict? One line for each thing that verdicts lean on, before any is given: what counts
@@ -20,6 +21,7 @@ export function readinessOf(prepared: Prepared): readonly ReadinessLine[] {
     ...certaintyLine(prepared),
     ...gapLines(prepared),
     ...recorderLine(prepared),
+    ...shrinkageLine(prepared),
     ...columnsLine(prepared),
   ];
 }

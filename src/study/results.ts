@@ -29,7 +29,16 @@ export interface StudyHead {
 
 /** One thing that verdicts lean on, and whether it is ready. */
 export interface ReadinessLine {
-  readonly topic: 'witness' | 'names' | 'labels' | 'level' | 'certainty' | 'gaps' | 'recorders' | 'columns';
+  readonly topic:
+    | 'witness'
+    | 'names'
+    | 'labels'
+    | 'level'
+    | 'certainty'
+    | 'gaps'
+    | 'recorders'
+    | 'columns'
+    | 'shrinkage';
   /** `ready`: nothing is open; `mind`: it can turn an answer; `ask`: somebody who knows the tables can settle it. */
   readonly state: 'ready' | 'mind' | 'ask';
   readonly says: string;

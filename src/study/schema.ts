@@ -136,6 +136,20 @@ export const study = z
     names: z.array(nameDecision).default([]).meta({
       description: 'Places, phases and people that the tables spell in several ways',
     }),
+    shrinkage: z
+      .strictObject({
+        preservation: z.array(z.string().min(1)).min(1).meta({
+          description: 'Modes of preservation that shrank the pieces, such as charred',
+        }),
+        upTo: z.number().gt(0).max(1).meta({
+          description: 'By how much at most: 0.2 says that a piece of 100 mm may have been 120 mm',
+        }),
+      })
+      .exactOptional()
+      .meta({
+        description:
+          'A shrinkage that verdicts on lengths and counts are asked again with; no reading is ever changed by it',
+      }),
     marks: z
       .record(z.string().min(1), z.array(z.string().min(1)).max(40))
       .default({})

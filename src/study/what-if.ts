@@ -5,29 +5,19 @@ import { collapseItems } from '../fragments/items.ts';
 import { takeRows } from '../fragments/subset.ts';
 import type { FragmentTable, TermColumn } from '../fragments/table.ts';
 import type { Witness } from '../fragments/witness.ts';
+import type { WhatIf } from './otherwise.ts';
 import type { Prepared } from './prepare.ts';
-
-/**
- * The same question asked of the same finds, recorded or counted otherwise. Where the verdict turns with that, it is
- * no verdict yet, and the answer says what it hangs on.
- */
-export interface WhatIf {
-  /** What is taken otherwise, as a turn says it. */
-  readonly what: string;
-  /** Said in place of the verdict where it turns: one sentence of at most 30 words. */
-  readonly hangsOn: string;
-  /** What would settle it. */
-  readonly next: string;
-  readonly prepared: () => Prepared;
-}
+import { asBeforeShrinking } from './shrinkage.ts';
 
 /**
  * @param used attributes that the question rests on.
  * @returns what is to be tried: objects where their column is not confirmed, certain attributions alone where
- * some are uncertain. Empty where nothing of the kind is open.
+ * some are uncertain, and what shrank at its former size where the study says how much. Empty where nothing of the kind is open.
  */
 export function whatIfs(prepared: Prepared, used: readonly string[]): readonly WhatIf[] {
-  return [byObjects(prepared), certainAlone(prepared, used)].filter((one) => one !== null);
+  return [byObjects(prepared), certainAlone(prepared, used), asBeforeShrinking(prepared, used)].filter(
+    (one) => one !== null,
+  );
 }
 
 function byObjects(prepared: Prepared): WhatIf | null {

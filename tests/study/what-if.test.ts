@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Answered } from '../../src/analyses/register.ts';
 import type { Witness } from '../../src/fragments/witness.ts';
-import { type WhatIf, withTurns } from '../../src/study/what-if.ts';
+import type { WhatIf } from '../../src/study/otherwise.ts';
+import { withTurns } from '../../src/study/what-if.ts';
 
 const confirmed: Witness = { status: 'confirmed', one: 'item', many: 'items' };
 const absent: Witness = { ...confirmed, status: 'absent' };

@@ -38,6 +38,7 @@ export interface StudyDocument {
   readonly seed: number;
   readonly unit: Unit;
   readonly witness?: WitnessChoice;
+  readonly shrinkage?: { readonly preservation: readonly string[]; readonly upTo: number };
   readonly names?: readonly NameDecision[];
   readonly attributes?: readonly AttributeDefinition[];
   readonly terms?: readonly Readonly<Record<string, unknown>>[];
@@ -70,6 +71,12 @@ export function readingPartsOf(study: object): Readonly<Record<string, unknown>>
 
 export function withStudy(workspace: Workspace, change: Partial<StudyDocument>): Workspace {
   return { ...workspace, study: { ...workspace.study, ...change } };
+}
+
+/** The study without the shrinkage that verdicts are asked again with. */
+export function withoutShrinkage(workspace: Workspace): Workspace {
+  const { shrinkage: _, ...study } = workspace.study;
+  return { ...workspace, study };
 }
 
 function profileName({ file, sheet }: Pick<StudySource, 'file' | 'sheet'>): string {

@@ -3,7 +3,7 @@ import type { ReadinessLine } from '../../../study/results.ts';
 import { Button } from '../../parts/controls.tsx';
 import { Part } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { withName, withStudy } from '../../state/workspace.ts';
+import { withName, withoutShrinkage, withStudy } from '../../state/workspace.ts';
 
 const STATE_WORDS = { ready: 'Ready.', mind: 'Mind.', ask: 'Open.' } as const;
 
@@ -35,6 +35,7 @@ function Settle({ line }: { line: ReadinessLine }) {
         ))}
       </ul>
     );
+  if (line.topic === 'shrinkage') return <Shrinkage />;
   if (line.topic !== 'witness' || line.state === 'ready') return null;
   const say = (is: 'column' | 'row', what: string) =>
     change((now) => withStudy(now, { witness: { is, noun: 'item' } }), what);
@@ -48,6 +49,41 @@ function Settle({ line }: { line: ReadinessLine }) {
       <Button look="small" onPress={() => say('row', 'each row is an object')}>
         Each row is an object of its own
       </Button>
+    </div>
+  );
+}
+
+/** Shares by which a piece may have shrunk; trials on modern fibre lie within them (common practice, no source). */
+const SHARES = [0.1, 0.2, 0.3];
+const SHRINKING = ['charred', 'desiccated', 'impression'];
+
+function Shrinkage() {
+  const { workspace, change } = useWorkbench();
+  const stated = workspace.study.shrinkage;
+  return (
+    <div className="line">
+      <span>Ask verdicts again as before shrinking by up to</span>
+      {SHARES.map((upTo) => (
+        <Button
+          key={upTo}
+          look="small"
+          disabled={stated?.upTo === upTo}
+          onPress={() =>
+            change(
+              (now) =>
+                withStudy(now, { shrinkage: { preservation: stated?.preservation ?? SHRINKING, upTo } }),
+              'a shrinkage',
+            )
+          }
+        >
+          {`${Math.round(100 * upTo)} %`}
+        </Button>
+      ))}
+      {stated === undefined ? null : (
+        <Button look="small" onPress={() => change(withoutShrinkage, 'no shrinkage')}>
+          Do not ask
+        </Button>
+      )}
     </div>
   );
 }
