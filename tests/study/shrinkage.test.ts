@@ -28,7 +28,7 @@ const shrunk = study({ preservation: ['charred'], upTo: 0.2 });
 describe('a stated shrinkage', () => {
   it('turns a verdict on counts that it could have made', () => {
     const plain = runStudy(study(), files).analyses.differ.words;
-    expect(plain.answer).toBe('Density of system 1 tends to be larger in Ness than in Holm.');
+    expect(plain.answer).toMatch(/^Density of system 1 tends to be larger in Ness than in Holm/);
     const { words } = runStudy(shrunk, files).analyses.differ;
     expect(words.answer).toBe(
       'Cannot be told yet: with and without the shrinkage that the study allows for, the answers differ.',
@@ -42,7 +42,7 @@ describe('a stated shrinkage', () => {
 
   it('leaves a verdict that a smaller one cannot turn, and says so', () => {
     const { words } = runStudy(study({ preservation: ['charred'], upTo: 0.02 }), files).analyses.differ;
-    expect(words.answer).toBe('Density of system 1 tends to be larger in Ness than in Holm.');
+    expect(words.answer).toMatch(/^Density of system 1 tends to be larger in Ness than in Holm/);
     expect(words.unless.find(({ what }) => what.includes('shrinking'))?.size).toBe('the answer is the same');
   });
 

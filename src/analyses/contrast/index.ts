@@ -1,7 +1,8 @@
 import type { Analysis } from '../contract.ts';
+import { guardVerdict } from '../guard-words.ts';
 import { computeContrast } from './compute.ts';
 import { contrastFigures } from './figures.ts';
-import type { ContrastFound } from './found.ts';
+import type { AttributeContrast, ContrastFound } from './found.ts';
 import { type ContrastOptions, contrastOptions } from './options.ts';
 import { contrastTables } from './tables.ts';
 import { contrastWords } from './words.ts';
@@ -18,4 +19,15 @@ export const contrast: Analysis<ContrastOptions, ContrastFound> = {
   figures: contrastFigures,
   words: contrastWords,
   labels: ({ by }) => [by],
+  verdict: ({ attributes, together }) =>
+    [...attributes.map(attributeVerdict), together === null || 'why' in together ? '' : together.told].join(
+      '; ',
+    ),
 };
+
+/** Whether the groups are told apart in one attribute and, of two groups, in which direction. */
+function attributeVerdict({ samples, told, pairs, guard }: AttributeContrast): string {
+  const [only] = pairs;
+  const larger = samples.tested.length === 2 && only !== undefined ? (only.larger ?? '') : '';
+  return `${samples.attribute.id} ${told} ${larger}${guardVerdict(guard)}`;
+}
