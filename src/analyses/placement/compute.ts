@@ -8,9 +8,11 @@ import type { ConformalP } from '../../numerics/tests/conformal.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
 import type { JudgedLabel, LabelRanking, MapPosition, PlacementFound } from './found.ts';
 import type { LabelAttribute } from './labels.ts';
+import { lackedOf } from './lacked.ts';
 import {
   drawWithin,
   hasRanges,
+  movesByComplete,
   movesUnderWeights,
   movesWithinRanges,
   movesWithoutAssemblages,
@@ -117,6 +119,7 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
     ...base,
     unplaced: null,
     comparedOn,
+    lacked: lackedOf(comparanda, known, order.reached),
     circular: attributes.map(({ label }) => label).filter((label) => comparedOn.includes(label)),
     neighbours,
     percentiles: percentilesOf(records, find.table, attributes, comparanda.allRows, comparanda.ends),
@@ -203,6 +206,7 @@ function furtherAnswers(input: AnalysisInput, options: PlacementOptions, placed:
   const record = known.map((place) => whole[place]);
   const moves = [...movesWithinRanges(bags, draws, record, options.level)];
   if (options.moves) {
+    moves.push(...movesByComplete(bags, record, options.level));
     report(0.5, 'trying other weights');
     const under = (of: DissimilaritySpec, what: string) => bagsOn(known, what, of, options.calibration);
     moves.push(...movesUnderWeights(bags, spec, record, options.level, under));
@@ -266,6 +270,7 @@ function nothingPlaced(
     ...base,
     unplaced: why,
     comparedOn: [],
+    lacked: { records: 0, of: 0, attributes: [] },
     circular: [],
     neighbours: [],
     percentiles: [],

@@ -80,7 +80,7 @@ export interface Novelty {
   readonly unseen: UnseenChance | Unavailable;
 }
 
-export type Change = 'its own ranges' | 'other weights' | 'an assemblage left out';
+export type Change = 'its own ranges' | 'other weights' | 'an assemblage left out' | 'complete records alone';
 
 /** How the p value of one label moves under one kind of change. */
 export interface Move {
@@ -98,6 +98,15 @@ export interface Move {
   readonly fragile: boolean;
   /** Named changes that turn it: weights or assemblages. */
   readonly by: readonly string[];
+}
+
+/** What the comparanda lack of what the find has: so far each is set against the find without it. */
+export interface Lacked {
+  /** Comparanda that lack anything of it, and all that were compared. */
+  readonly records: number;
+  readonly of: number;
+  /** The attributes, with how many lack each; most first, none that nothing lacks. */
+  readonly attributes: readonly { readonly label: string; readonly records: number }[];
 }
 
 /** What measuring one more attribute is expected to settle. */
@@ -164,6 +173,7 @@ export interface PlacementFound extends Findings {
   /** Labels of the attributes that the find was compared on, and of those that it lacks. */
   readonly comparedOn: readonly string[];
   readonly lacking: readonly string[];
+  readonly lacked: Lacked;
   /** Attributes of labels that are compared as well, so that their labels are judged by themselves. */
   readonly circular: readonly string[];
   readonly neighbours: readonly Neighbour[];

@@ -98,6 +98,22 @@ export function movesWithoutAssemblages(
   });
 }
 
+/** The same by the records alone that lack nothing of what the find has, where they are enough. */
+export function movesByComplete(
+  bags: readonly Bag[],
+  record: readonly RecordValue[],
+  level: number,
+): readonly Move[] {
+  return bags.flatMap((bag) => {
+    const short = bag.lacking.flatMap(({ members, places }) =>
+      places.length === record.length ? [] : members.map((place) => bag.rows[place]),
+    );
+    const outcome = typicalityWithout(bag, record, new Set(short));
+    if (outcome === null || 'why' in outcome || verdictAt(level, outcome) === 'too few to judge') return [];
+    return moveOf(bag, 'complete records alone', typicality(bag, record), [{ what: '', outcome }], level);
+  });
+}
+
 function moveOf(
   bag: Bag,
   change: Move['change'],

@@ -5,6 +5,7 @@ import { pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { type PreparedComparison, prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
+import type { Lacked } from './found.ts';
 import { type LabelAttribute, labelAttributes } from './labels.ts';
 import type { PlacementOptions } from './options.ts';
 import type { KeptEnds } from './percentiles.ts';
@@ -27,6 +28,8 @@ export interface Comparanda {
   readonly ends: KeptEnds;
   /** Fragments and items behind rows. */
   readonly behind: ReturnType<typeof countsBehind>;
+  /** What the records lack, by the places that a find has. */
+  readonly lacked: Map<string, Lacked>;
   /** All records laid out for comparison on some of the attributes, by their places. */
   readonly layouts: Map<string, PreparedComparison>;
 }
@@ -103,6 +106,7 @@ export function prepareComparanda(input: AnalysisInput, options: PlacementOption
     ends: new Map(),
     behind: countsBehind(input.fragments, records, input.unit),
     layouts: new Map(),
+    lacked: new Map(),
   };
   if (known.size >= 4) known.clear();
   known.set(key, made);

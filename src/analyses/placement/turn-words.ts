@@ -8,6 +8,7 @@ const CHANGED: Readonly<Record<Change, string>> = {
   'its own ranges': 'the find’s values moved within their ranges',
   'other weights': 'a block counted double or not at all',
   'an assemblage left out': 'an assemblage left out',
+  'complete records alone': 'only those records that lack nothing of what the find has',
 };
 
 /** Verdicts that were seen to turn, labels that would come in first: they are what an exclusion hangs on. */
@@ -60,6 +61,16 @@ export function doubts(found: PlacementFound): Turn[] {
     turns.push({
       what: `the find may come from another site, so that ${printList([...new Set(found.judged.filter(({ by }) => by === 'sites').map(({ attribute }) => inSentence(attribute)))])} ${new Set(found.judged.filter(({ by }) => by === 'sites').map(({ attribute }) => attribute)).size === 1 ? 'is' : 'are'} judged by whole sites`,
       size: 'were it from a site of the study, single records would judge',
+      overturns: false,
+    });
+  const { lacked } = found;
+  if (lacked.records > 0)
+    turns.push({
+      what: `${lacked.records} of ${lacked.of} comparanda lack something that the find has, and are set against it without that`,
+      size: `${printSome(
+        lacked.attributes.map(({ label, records }) => `${inSentence(label)} ${records}`),
+        4,
+      )}; sets are the larger for it`,
       overturns: false,
     });
   if (lacking.length > 0)

@@ -7,9 +7,16 @@ import {
 import { type PreparedComparison, prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
 import type { DissimilaritySpec, RecordValue } from '../../numerics/dissimilarity/variables.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
-import { type Calibration, type ConformalP, calibrate, conformalP } from '../../numerics/tests/conformal.ts';
+import {
+  type Calibration,
+  type ConformalP,
+  calibrate,
+  conformalP,
+  type RecordedAlike,
+} from '../../numerics/tests/conformal.ts';
 import type { Unavailable } from '../contract.ts';
 import type { LabelAttribute } from './labels.ts';
+import { type Lacking, lackingAlike } from './lacking.ts';
 
 /** A label made ready to judge many readings of one find. */
 export interface Bag {
@@ -21,6 +28,8 @@ export interface Bag {
   /** Those of them that are judged by: all, or as many as were drawn. */
   readonly rows: readonly number[];
   readonly prepared: PreparedComparison;
+  /** The records parted by what they lack; none where no record lacks anything. */
+  readonly lacking: readonly Lacking[];
   readonly within: Condensed;
   readonly calibration: Calibration;
 }
@@ -66,6 +75,7 @@ export function bagOf(
     by: 'records',
     rows,
     prepared: prepareComparison(own),
+    lacking: lackingAlike(own, rows.length),
     within,
     calibration: calibrate(within, neighbours),
   };
@@ -95,9 +105,22 @@ export function drawRows(rows: ArrayLike<number>, most: number, random: Random):
   return drawn.sort((a, b) => a - b);
 }
 
+/** The find as each record of the label would have it: without what that record lacks. */
+function asRecorded(bag: Bag, record: readonly RecordValue[]): readonly RecordedAlike[] | undefined {
+  if (bag.lacking.length === 0) return undefined;
+  return bag.lacking.map(({ members, places, prepared }) => ({
+    members,
+    complete: places.length === record.length,
+    toNew: dissimilaritiesTo(
+      prepared(),
+      places.map((place) => record[place]),
+    ),
+  }));
+}
+
 /** How typical the find is of a label. */
 export function typicality(bag: Bag, record: readonly RecordValue[]): ConformalP | Unavailable {
-  return conformalP(bag.calibration, dissimilaritiesTo(bag.prepared, record));
+  return conformalP(bag.calibration, dissimilaritiesTo(bag.prepared, record), asRecorded(bag, record));
 }
 
 /** The same with some records of the label left out; null where none of them is in it. */
@@ -110,8 +133,15 @@ export function typicalityWithout(
   if (kept.length === bag.rows.length) return null;
   if (kept.length === 0) return { why: 'the label would have no record left' };
   const toAll = dissimilaritiesTo(bag.prepared, record);
+  const placeOf = new Map(kept.map((place, at) => [place, at]));
+  const picked = (values: ArrayLike<number>) => kept.map((place) => values[place]);
   return conformalP(
     calibrate(takeRecords(bag.within, kept), bag.calibration.neighbours),
-    kept.map((place) => toAll[place]),
+    picked(toAll),
+    asRecorded(bag, record)?.map(({ members, complete, toNew }) => ({
+      complete,
+      members: Array.from(members).flatMap((place) => placeOf.get(place) ?? []),
+      toNew: picked(toNew),
+    })),
   );
 }

@@ -48,30 +48,71 @@ export interface ConformalP {
 const SAME = 1e-12;
 
 /**
+ * Members with gaps are taken to be as strange as the new record up to this many times as often as the complete ones
+ * are: what lacks may be another draw than what is there (a bound on it as in Rosenbaum's sensitivity analyses, 2002,
+ * Observational Studies, ch. 4, from memory). Without a bound a catalogue with gaps could exclude nothing. Two is set by
+ * simulation: the least that holds the level where the larger of two values are the ones that lack.
+ */
+const GAP_RATIO = 2;
+
+/** Members that were recorded alike, and the dissimilarity of each member of the set to the new record as these have it. */
+export interface RecordedAlike {
+  readonly members: ArrayLike<number>;
+  /** Whether they lack nothing that the new record has. */
+  readonly complete: boolean;
+  readonly toNew: ArrayLike<number>;
+}
+
+/**
  * The conformal p value of a new record for one set. Strangeness of a record is its mean dissimilarity
  * to the `neighbours` nearest others of the set *with the new record in it*: so that members and the
  * new record are judged alike, which the guarantee rests on. Not smoothed: ties make p larger.
  *
+ * Members with gaps that the new record has not are each set against it *as they were recorded*: without what they lack.
+ * Otherwise the better recorded one is judged by what the others could not show, and where the large values are those
+ * that lack, a large new one seems stranger than it is. By pairs the guarantee is no longer exact; see
+ * docs/methods/placement.md for how it holds.
+ *
  * @param toNew dissimilarity of each member to the new record; NaN where unknown.
+ * @param alike the members parted by what they lack, each once; one group of all where nothing lacks.
  */
-export function conformalP(calibration: Calibration, toNew: ArrayLike<number>): ConformalP | Unavailable {
-  const { n, neighbours, nearest } = calibration;
-  const own = new Float64Array(neighbours).fill(Infinity);
-  for (let i = 0; i < n; i++) keepNearest(own, toNew[i]);
-  const score = meanFinite(own);
+export function conformalP(
+  calibration: Calibration,
+  toNew: ArrayLike<number>,
+  alike: readonly RecordedAlike[] = [{ members: all(calibration.n), complete: true, toNew }],
+): ConformalP | Unavailable {
+  const { neighbours, nearest } = calibration;
+  const score = ownScore(calibration, toNew);
   if (Number.isNaN(score)) return { why: 'nothing in common that could be compared' };
   const list = new Float64Array(neighbours);
-  let judged = 0;
-  let strange = 0;
-  for (let i = 0; i < n; i++) {
-    list.set(nearest.subarray(i * neighbours, (i + 1) * neighbours));
-    keepNearest(list, toNew[i]);
-    const fellow = meanFinite(list);
-    if (Number.isNaN(fellow)) continue;
-    judged++;
-    if (fellow >= score - SAME * (1 + score)) strange++;
+  const counts = { complete: { judged: 0, strange: 0 }, short: { judged: 0, strange: 0 } };
+  for (const group of alike) {
+    const count = group.complete ? counts.complete : counts.short;
+    const own = ownScore(calibration, group.toNew);
+    for (let place = 0; place < group.members.length; place++) {
+      const i = group.members[place];
+      list.set(nearest.subarray(i * neighbours, (i + 1) * neighbours));
+      keepNearest(list, group.toNew[i]);
+      const fellow = meanFinite(list);
+      if (Number.isNaN(fellow) || Number.isNaN(own)) continue;
+      count.judged++;
+      if (fellow >= own - SAME * (1 + own)) count.strange++;
+    }
   }
-  return { p: (strange + 1) / (judged + 1), n: judged, score };
+  const { complete, short } = counts;
+  const byComplete = (complete.strange + 1) / (complete.judged + 1);
+  const credit = Math.min(short.strange, short.judged * GAP_RATIO * byComplete);
+  const judged = complete.judged + short.judged;
+  return { p: (complete.strange + credit + 1) / (judged + 1), n: judged, score };
+}
+
+const all = (n: number) => Int32Array.from({ length: n }, (_, i) => i);
+
+/** Mean dissimilarity of the new record to its nearest members; NaN where none is known. */
+function ownScore({ n, neighbours }: Calibration, toNew: ArrayLike<number>): number {
+  const own = new Float64Array(neighbours).fill(Infinity);
+  for (let i = 0; i < n; i++) keepNearest(own, toNew[i]);
+  return meanFinite(own);
 }
 
 function meanFinite(list: Float64Array): number {

@@ -290,6 +290,55 @@ describe('the order of the labels', () => {
   });
 });
 
+describe('a find recorded better than its comparanda', () => {
+  /** Thirty records of one site, evenly from 1 to 3 mm, the larger third without its size. */
+  const made = (lack: boolean) => {
+    const place = Array.from({ length: 30 }, (_, at) => at);
+    return madeInput([
+      { attribute: attribute('site', 'context', 'nominal'), values: place.map(() => 'north') },
+      {
+        attribute: attribute('size', 'spacing', 'interval', { label: 'Size' }),
+        values: place.map((at) => (lack && at >= 20 ? null : 1 + at / 15)),
+      },
+      {
+        attribute: attribute('width', 'spacing', 'interval'),
+        values: place.map((at) => ((at * 7) % 30) / 10),
+      },
+    ]);
+  };
+  const place = (lack: boolean) =>
+    computePlacement(
+      made(lack),
+      options({ of: ['size', 'width'], labels: ['site'], find: { size: '3.6', width: '1.4' } }),
+    );
+
+  it('is set against each without what that lacks, so that the large are not strange for being measured', () => {
+    const found = place(true);
+    expect(found.judged[0].verdict).toBe('cannot be excluded');
+    expect(found.lacked).toEqual({ records: 10, of: 30, attributes: [{ label: 'Size', records: 10 }] });
+    const turns = placement.words(found).unless.map(printTurn).join(' ');
+    expect(turns).toContain('10 of 30 comparanda lack something that the find has');
+    expect(turns).toContain(': size 10; sets are the larger for it');
+  });
+
+  it('and it is said what the records that lack nothing would say alone', () => {
+    const found = place(true);
+    const [move] = found.moves.filter(({ change }) => change === 'complete records alone');
+    expect(move).toMatchObject({ label: 'north', verdict: 'cannot be excluded', turned: 1, tried: 1 });
+    expect(move.highest).toBeLessThanOrEqual(0.1);
+    expect(placement.words(found).unless.map(printTurn)[0]).toBe(
+      'With only those records that lack nothing of what the find has: north (1 of 1) would drop out or be too few to judge.',
+    );
+  });
+
+  it('says nothing of it where nothing lacks', () => {
+    const found = place(false);
+    expect(found.lacked).toMatchObject({ records: 0, attributes: [] });
+    expect(found.moves.filter(({ change }) => change === 'complete records alone')).toEqual([]);
+    expect(placement.words(found).unless.map(printTurn).join(' ')).not.toContain('comparanda lack');
+  });
+});
+
 describe('what the find is, and where it may come from', () => {
   const sites = Array.from({ length: 12 }, (_, site) => `s${site}`);
   const rows = sites.flatMap((site, at) =>
