@@ -1,6 +1,6 @@
 import type { ConditionId } from '../fragments/conditions.ts';
 import type { ResultTable, TableCell, Turn, Unavailable } from './contract.ts';
-import type { Guard, LookedAt } from './guard-found.ts';
+import type { Guard, GuardVerdict, LookedAt } from './guard-found.ts';
 import { inSentence, printList, printNumber, printP, printSmall } from './phrasing.ts';
 
 /** How a guard against conditions is said, the same in every analysis. */
@@ -49,6 +49,12 @@ export function guardClauses({ changes }: Guard, verb: 'is' | 'are' = 'is'): rea
   }
 }
 
+/** "a difference between recorders", of the worst condition; null where none changes anything. */
+export function mayBeDifference({ changes }: Guard): string | null {
+  const [worst] = changes;
+  return worst === undefined ? null : `a difference ${DIFFERENCE[worst.id]}`;
+}
+
 /** The verdict of the guard in short, to be held against that of the same question asked otherwise. */
 export function guardVerdict({ changes }: Guard): string {
   const [worst] = changes;
@@ -74,29 +80,29 @@ export function guardTurns(guard: Guard, habit = ''): Turn[] {
       overturns: false,
     })),
   );
-  if (guard.unseen.length > 0) {
-    const [scarce, unknown] = [
-      guard.unseen.filter(({ verdict }) => verdict === 'scarce'),
-      guard.unseen.filter(({ verdict }) => verdict === 'unknown'),
-    ];
-    const said = [
-      ...(unknown.length === 0
-        ? []
-        : [`${names(unknown)} ${unknown.length === 1 ? 'is' : 'are'} not recorded`]),
-      ...(scarce.length === 0
-        ? []
-        : [`${names(scarce)} ${scarce.length === 1 ? 'is' : 'are'} known of less than half`]),
-    ];
-    turns.push({
-      what: printList(said),
-      size: 'whether that makes a difference, or hides one, could not be looked at',
-      overturns: false,
-    });
-  }
-  return turns;
+  const unseen = (verdict: GuardVerdict) => guard.unseen.filter((one) => one.verdict === verdict);
+  return [...turns, ...unseenTurn(unseen('unknown'), unseen('scarce'))];
 }
 
-const names = (conditions: readonly LookedAt[]) =>
+/** Conditions that could not be looked at, in one line. */
+export function unseenTurn(
+  unknown: readonly { readonly label: string }[],
+  scarce: readonly { readonly label: string }[],
+): Turn[] {
+  const said = [
+    ...(unknown.length === 0
+      ? []
+      : [`${names(unknown)} ${unknown.length === 1 ? 'is' : 'are'} not recorded`]),
+    ...(scarce.length === 0
+      ? []
+      : [`${names(scarce)} ${scarce.length === 1 ? 'is' : 'are'} known of less than half`]),
+  ];
+  if (said.length === 0) return [];
+  const size = 'whether that makes a difference, or hides one, could not be looked at';
+  return [{ what: printList(said), size, overturns: false }];
+}
+
+const names = (conditions: readonly { readonly label: string }[]) =>
   printList(conditions.map(({ label }) => inSentence(label)));
 const recording = ({ id }: LookedAt) => id === 'recorder' || id === 'source';
 const pOf = (p: number | Unavailable) => (typeof p === 'number' ? ` (${printP(p)})` : '');

@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { contrast } from '../../src/analyses/contrast/index.ts';
 import { crosstab } from '../../src/analyses/crosstab/index.ts';
 import { printTurn } from '../../src/analyses/phrasing.ts';
+import { placement } from '../../src/analyses/placement/index.ts';
+import { standing } from '../../src/analyses/standing/index.ts';
 import { createRandom } from '../../src/numerics/foundation/random.ts';
 import type { Cell } from '../fragments/make-table.ts';
 import { faultsOfAnswer } from './answer-rules.ts';
@@ -290,4 +292,118 @@ describe('a crosstab of kinds', () => {
     const turned = ask(crosstab, inputFrom(reversed), { rows: 'fibre', columns: 'site', ...quick });
     expect(verdictOf(turned, 'structure')).toBe('reversed within it');
   });
+});
+
+describe('the standing of a site', () => {
+  const spread = [
+    [45, 15],
+    [15, 45],
+  ] as const;
+  const stood = (rows: readonly Row[]) =>
+    ask(
+      standing,
+      inputFrom([
+        ...rows,
+        ...rows.filter(({ site }) => site === 'Berrow').map((row) => ({ ...row, site: 'Corm' })),
+      ]),
+      {
+        site: 'Aldum',
+        of: 'fibre',
+        attributes: ['fibre'],
+        resamples: 199,
+        relabellings: 199,
+        sameWithin: [],
+      },
+    );
+
+  it.each([
+    ['recorder', ['Orrin', 'Pell'], 'between recorders'],
+    ['preservation', ['waterlogged', 'charred'], 'of preservation'],
+  ] as const)(
+    'told apart by %s alone: the answer says so, or that it could not be looked at',
+    (column, names, words) => {
+      const rows = kinds(
+        column,
+        names,
+        [
+          [9, 1],
+          [9, 1],
+        ],
+        spread,
+      );
+      const found = stood(rows);
+      expect(found.found.ranking.toldApart).toEqual(['Berrow', 'Corm']);
+      expect(found.words.answer).toContain(`; what tells it apart may be a difference ${words}`);
+      expect(linesOf(found.tables.conditions).find(({ condition }) => condition === column)?.verdict).toBe(
+        'vanishes within it',
+      );
+      expect(faultsOfAnswer(found.words)).toEqual([]);
+      const blind = stood(without(rows, column));
+      expect(blind.words.answer).not.toContain('may be a difference');
+      expect(blind.words.unless.map(printTurn).join(' ')).toMatch(
+        new RegExp(`${column}.* not recorded.*could not be looked at`, 'i'),
+      );
+    },
+  );
+
+  it('reversed within structures is said', () => {
+    const rows = kinds(
+      'structure',
+      ['woven', 'twined'],
+      [
+        [7, 0],
+        [9, 2],
+      ],
+      [
+        [80, 20],
+        [20, 80],
+      ],
+    );
+    expect(stood(rows).words.answer).toContain('; what tells it apart may be a difference of structure');
+  });
+});
+
+describe('the placement of a find', () => {
+  const placed = (rows: readonly Row[]) =>
+    ask(placement, inputFrom(rows), {
+      of: ['diameter1', 'density1'],
+      labels: ['site'],
+      find: { diameter1: '14', density1: '14' },
+      draws: 20,
+    });
+  /** Thick threads are Orrin's reading; he saw nearly all of Aldum. */
+  const shifted = (column: string, names: readonly [string, string]) =>
+    planted(
+      column,
+      names,
+      [
+        [56, 2],
+        [2, 56],
+      ],
+      (_, kind) => ({
+        diameter1: 14 - 4 * kind + 0.3 * noise(),
+        density1: 14 - 4 * kind + 0.3 * noise(),
+      }),
+    );
+
+  it.each([
+    ['recorder', ['Orrin', 'Pell'], 'between recorders'],
+    ['preservation', ['desiccated', 'charred'], 'of preservation'],
+    ['period', ['early', 'late'], 'of period'],
+  ] as const)(
+    'a site excluded by %s alone: the answer says so, or that it could not be looked at',
+    (column, names, words) => {
+      const rows = shifted(column, names);
+      const found = placed(rows);
+      expect(found.found.sets.find(({ asked }) => asked)?.excluded).toEqual(['Berrow']);
+      expect(found.words.answer).toContain(`; what excludes the others may be a difference ${words}.`);
+      expect(found.words.unless[0].overturns).toBe(true);
+      expect(faultsOfAnswer(found.words)).toEqual([]);
+      const blind = placed(without(rows, column));
+      expect(blind.words.answer).not.toContain('may be a difference');
+      expect(blind.words.unless.map(printTurn).join(' ')).toMatch(
+        new RegExp(`${column}.* not recorded.*could not be looked at`, 'i'),
+      );
+    },
+  );
 });

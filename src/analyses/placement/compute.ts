@@ -7,6 +7,7 @@ import type { DissimilaritySpec, RecordValue } from '../../numerics/dissimilarit
 import type { ConformalP } from '../../numerics/tests/conformal.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
 import type { JudgedLabel, LabelRanking, MapPosition, PlacementFound } from './found.ts';
+import { guardedSets } from './guarded.ts';
 import type { LabelAttribute } from './labels.ts';
 import { lackedOf } from './lacked.ts';
 import {
@@ -107,6 +108,9 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
     draws,
     bagsOn,
   });
+  const sets = setsOf(judged, options.level);
+  const compared = known.map((place) => comparison.attributes[place].attribute.id);
+  const guarded = guardedSets(input, sets, attributes, distances, compared, options);
   report(0.9, 'placing it on the map');
   const { fragments, items } = comparanda.behind(order.reached);
   const outOfReach =
@@ -125,7 +129,8 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
     percentiles: percentilesOf(records, find.table, attributes, comparanda.allRows, comparanda.ends),
     judged,
     rankings,
-    sets: setsOf(judged, options.level),
+    sets,
+    guarded,
     anywhere: anywhereOf(order.reached, record, options, input, (drawn) => {
       const make = () => [bagOf(ANYWHERE, '', order.reached.length, drawn, spec, options.neighbours)];
       return keptBags(comparanda, JSON.stringify([known, drawn, options.neighbours]), make)[0];
@@ -277,6 +282,7 @@ function nothingPlaced(
     judged: [],
     rankings: [],
     sets: [],
+    guarded: [],
     anywhere: { why },
     novelty: [],
     moves: [],

@@ -2,6 +2,7 @@ import type { UnseenChance } from '../../numerics/assemblages/unseen-kinds.ts';
 import type { PercentileBounds } from '../../numerics/describing/percentile.ts';
 import type { ConformalP, Verdict } from '../../numerics/tests/conformal.ts';
 import type { Findings, Unavailable } from '../contract.ts';
+import type { Guard } from '../guard-found.ts';
 import type { PlacementOptions } from './options.ts';
 
 /** What is said of a label at a level of certainty. */
@@ -163,6 +164,12 @@ export interface MapPosition {
   readonly cloud: readonly (readonly [number, number])[];
 }
 
+/** Conditions that may stand for what excludes labels of one attribute. */
+export interface GuardedSet {
+  readonly attribute: string;
+  readonly guard: Guard;
+}
+
 export interface PlacementFound extends Findings {
   readonly options: PlacementOptions;
   readonly unit: 'fragment' | 'item';
@@ -183,6 +190,8 @@ export interface PlacementFound extends Findings {
   readonly rankings: readonly LabelRanking[];
   /** A set for each attribute and level shown. */
   readonly sets: readonly LabelSet[];
+  /** Conditions that may stand for an exclusion, for each attribute that excludes some of its labels. */
+  readonly guarded: readonly GuardedSet[];
   /** p of the find among all comparanda together, whatever their labels. */
   readonly anywhere: ConformalP | Unavailable;
   readonly novelty: readonly Novelty[];

@@ -1,4 +1,5 @@
 import type { ResultTable, TableCell } from '../contract.ts';
+import { guardTable } from '../guard-words.ts';
 import { printLevel } from '../phrasing.ts';
 import type { PlacementFound } from './found.ts';
 import { orderTable, setsTable, typicalityTable } from './sets-tables.ts';
@@ -17,6 +18,7 @@ export function placementTables(found: PlacementFound): Readonly<Record<string, 
     uses: usesTable(found),
     position: positionTable(found),
     coordinates: coordinatesTable(found),
+    ...guardTable(found.guarded.map(({ attribute, guard }) => ({ of: attribute, guard }))),
   };
   return Object.fromEntries(Object.entries(all).filter(([, table]) => table.rows.length > 0));
 }

@@ -1,4 +1,5 @@
 import type { Turn } from '../contract.ts';
+import { guardTurns } from '../guard-words.ts';
 import { inSentence, printCount, printList, printSome } from '../phrasing.ts';
 import type { Change, Move, PlacementFound } from './found.ts';
 
@@ -32,6 +33,16 @@ export function fragile({ moves }: PlacementFound): Turn[] {
 
 function turned({ label, by, turned: times, tried }: Move): string {
   return by.length > 0 && by.length <= 2 ? `${label} (${printList(by)})` : `${label} (${times} of ${tried})`;
+}
+
+/** Conditions that may stand for what excludes a label, what all attributes share said once. */
+export function guardedTurns({ guarded }: PlacementFound): Turn[] {
+  const said = guarded.flatMap(({ attribute, guard }) =>
+    guardTurns(guard).map((turn) =>
+      turn.overturns ? { ...turn, what: `by ${inSentence(attribute)}, ${turn.what}` } : turn,
+    ),
+  );
+  return said.filter((turn, at) => said.findIndex(({ what }) => what === turn.what) === at);
 }
 
 /** What could change the verdict, though it was not tried, or must be known to read it. */

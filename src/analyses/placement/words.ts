@@ -1,4 +1,5 @@
 import type { Answer } from '../contract.ts';
+import { mayBeDifference } from '../guard-words.ts';
 import {
   firstShort,
   inSentence,
@@ -12,15 +13,21 @@ import {
 } from '../phrasing.ts';
 import type { JudgedLabel, LabelSet, Novelty, PlacementFound } from './found.ts';
 import { rightSaid } from './sets-tables.ts';
-import { doubts, fragile, sentenceOf } from './turn-words.ts';
+import { doubts, fragile, guardedTurns, sentenceOf } from './turn-words.ts';
 
 /** Which labels may hold the find, at which level, and from how much; never what the find is. */
 export function placementWords(found: PlacementFound): Answer {
   if (found.unplaced !== null) return unplaced(found, found.unplaced);
+  const conditions = guardedTurns(found);
   return {
     answer: answerOf(found),
     because: because(found),
-    unless: [...fragile(found), ...doubts(found)],
+    unless: [
+      ...fragile(found),
+      ...conditions.filter(({ overturns }) => overturns),
+      ...doubts(found),
+      ...conditions.filter(({ overturns }) => !overturns),
+    ],
     next: next(found),
   };
 }
@@ -47,9 +54,11 @@ function answerOf(found: PlacementFound): string {
   const [first, ...others] = askedSets(found);
   if (first === undefined)
     return firstShort(['where the find belongs cannot be told: the comparanda carry no labels to judge.']);
-  const hangs = found.moves.some((move) => move.fragile && move.verdict === 'excluded')
+  const [other] = found.guarded.flatMap(({ guard }) => mayBeDifference(guard) ?? []);
+  const moved = found.moves.some((move) => move.fragile && move.verdict === 'excluded')
     ? ', as finds are weighed and recorded here'
     : '';
+  const hangs = other === undefined ? moved : `; what excludes the others may be ${other}`;
   const rest = others.map((set) => inShort(found, set));
   const said = (most: number, more: readonly string[]) =>
     `${[leading(found, first, most), ...more].join('; ')}${hangs}.`;

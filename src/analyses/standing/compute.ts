@@ -12,6 +12,7 @@ import { levelSaid } from '../level-said.ts';
 import { setApart } from './apart.ts';
 import { axesPlace } from './axes.ts';
 import type { Ranking, StandingFound } from './found.ts';
+import { guarded } from './guarded.ts';
 import { likenessTo } from './likeness.ts';
 import { nearerIn } from './near.ts';
 import type { StandingOptions } from './options.ts';
@@ -111,6 +112,7 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     ranking,
     asRecorded,
     sameWithin,
+    guard: guarded(items, table, row, ranking, options, input, random.stream('conditions')),
     axes,
     ...unlike,
     atHome: atHomeElsewhere(items, distances, groups, site, options.nearest),

@@ -2,6 +2,7 @@ import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import type { SimilarityCoefficient } from '../../numerics/assemblages/similarity.ts';
 import type { MantelTest } from '../../numerics/tests/mantel.ts';
 import type { Findings, Unavailable } from '../contract.ts';
+import type { Guard } from '../guard-found.ts';
 import type { LevelSaid } from '../level-said.ts';
 import type { Rank, TooFew } from '../likeness-rank.ts';
 import type { Told } from '../verdicts.ts';
@@ -168,6 +169,8 @@ export interface StandingFound extends Findings {
   /** Who would be the most and the least alike, counted as recorded; null where the level changes nothing. */
   readonly asRecorded: Pick<Ranking, 'most' | 'least'> | null;
   readonly sameWithin: readonly (WithinSame | { readonly attribute: string; readonly why: string })[];
+  /** Conditions that may stand for what tells the site apart. */
+  readonly guard: Guard;
   readonly axes: AxesPlace | Unavailable;
   readonly within: number | Unavailable;
   readonly unlike: readonly Unlike[];

@@ -1,5 +1,6 @@
 import { NAMED, SAID } from '../coefficient-option.ts';
 import type { ResultColumn, ResultTable, TableCell, Unavailable } from '../contract.ts';
+import { guardTable } from '../guard-words.ts';
 import { levelNote } from '../level-said.ts';
 import { printList, printNumber } from '../phrasing.ts';
 import type { Likeness, Limits, StandingFound } from './found.ts';
@@ -14,6 +15,7 @@ export function standingTables(found: StandingFound): Readonly<Record<string, Re
     sameWithin: sameWithinTable(found),
     axes: axesTable(found),
     nearer: nearerTable(found),
+    ...guardTable([{ of: found.kindsLabel, guard: found.guard }]),
   };
   return Object.fromEntries(Object.entries(all).filter(([, table]) => table.rows.length > 0));
 }

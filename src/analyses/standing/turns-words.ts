@@ -1,4 +1,5 @@
 import type { Turn } from '../contract.ts';
+import { guardTurns } from '../guard-words.ts';
 import { sayTooBroad } from '../level-said.ts';
 import { coefficientName, isOther, sayLikeness } from '../likeness-rank.ts';
 import { printCount, printList, printNumber, printSome } from '../phrasing.ts';
@@ -13,6 +14,7 @@ export function standingTurns(found: StandingFound): readonly Turn[] {
     ...rivalTurns(found),
     ...recordingTurns(found),
     ...sizeTurns(found),
+    ...guardTurns(found.guard),
   ];
   return [...turns.filter(({ overturns }) => overturns), ...turns.filter(({ overturns }) => !overturns)];
 }

@@ -1,4 +1,5 @@
 import type { Answer } from '../contract.ts';
+import { mayBeDifference } from '../guard-words.ts';
 import { sayFolds } from '../level-said.ts';
 import { coefficientName, isOther, sayLikeness, sayRank } from '../likeness-rank.ts';
 import { oneSentence } from '../one-sentence.ts';
@@ -30,6 +31,8 @@ function answerOf(found: StandingFound): string {
   const { site } = options;
   const kinds = kindsLabel.toLowerCase();
   const { most, toldApart, notToldApart, otherCoefficients } = ranking;
+  const alone = sameWithin.some((same) => !('why' in same) && same.standsAlone);
+  const other = toldApart.length === 0 || alone ? null : mayBeDifference(found.guard);
   const where =
     region.length === 0
       ? ''
@@ -61,6 +64,7 @@ function answerOf(found: StandingFound): string {
         ({ coefficient, labels }) =>
           `, and by ${coefficientName(coefficient)} most like ${printSome(labels, 2)}`,
       ),
+    other === null ? [] : [`; what tells it apart may be ${other}`],
     [
       notToldApart.length > 0
         ? `; it is not told apart from ${printSome(notToldApart, 2)}`

@@ -131,6 +131,8 @@ const CONDITION_WORDS: Readonly<Record<Condition['verdict'], string>> = {
   'does not go with them': 'the types do not go with it',
   'holds within it': 'told apart within one kind of it alone',
   'not told within it': 'not told apart within any kind of it alone',
+  unknown: 'not recorded, could not be looked at',
+  scarce: 'known of less than half, could not be looked at',
   'may explain them': 'no kind of it holds enough of two types to be compared alone',
 };
 

@@ -128,6 +128,7 @@ export function howApart(request: ApartRequest): Apart | NotApart {
       labels,
       register,
       within: request.within,
+      about: [...request.defining, ...free],
       relabellings,
       confidence,
       random: random.stream('conditions'),

@@ -1,4 +1,8 @@
 import type { Register } from '../../attributes/definition.ts';
+import {
+  type Condition as SharedCondition,
+  conditionsOf as sharedConditions,
+} from '../../fragments/conditions.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import type { Condensed } from '../../numerics/dissimilarity/condensed.ts';
@@ -16,8 +20,10 @@ export interface ConditionsRequest {
   readonly matrix: Condensed;
   readonly labels: Int32Array;
   readonly register: Register;
-  /** The attribute that the study names, such as preservation; recorder and source are always asked. */
+  /** The attribute that the study names, such as preservation, besides those that are always looked at. */
   readonly within: string;
+  /** Attributes that define the types, or that they are compared in: no conditions. */
+  readonly about: readonly string[];
   readonly relabellings: number;
   readonly confidence: number;
   readonly random: Random;
@@ -26,17 +32,20 @@ export interface ConditionsRequest {
 interface Candidate {
   readonly attribute: string;
   readonly label: string;
+  readonly state: SharedCondition['state'];
   readonly kinds: readonly Kind[];
 }
 
 /**
- * What could pass for the types: who recorded, which table they come from, how they were preserved. A condition
+ * What could pass for the types: who recorded, which table they come from, how they were recovered and preserved, of
+ * which structure and period they are. A condition
  * that the types go with is harmless only where the types are told apart within one of its kinds alone.
  */
 export function conditionsOf(request: ConditionsRequest): Condition[] {
   const { labels, confidence, random } = request;
   const candidates = candidatesOf(request);
-  const tests = candidates.map(({ attribute, kinds }) => {
+  const looked = candidates.filter(({ state }) => state === 'looked at');
+  const tests = looked.map(({ attribute, kinds }) => {
     const types = [...new Set(labels)];
     const counts = types.map((type) =>
       kinds.map(({ rows }) => rows.filter((row) => labels[row] === type).length),
@@ -44,12 +53,18 @@ export function conditionsOf(request: ConditionsRequest): Condition[] {
     return testAssociation(withoutEmptyLines(counts).table, random.stream(`${attribute} and types`)).p;
   });
   const adjusted = adjustKnown(tests, 'holm');
-  return candidates.map(({ attribute, label, kinds }, place) => {
+  const unseen = candidates.flatMap(({ attribute, label, state }): Condition[] =>
+    state === 'unknown' || state === 'scarce'
+      ? [{ attribute, label, p: { why: WHY[state] }, verdict: state, holds: [], fails: [], untested: [] }]
+      : [],
+  );
+  const seen = looked.map(({ attribute, label, kinds }, place): Condition => {
     const within = withinKinds(kinds, request.matrix, labels, {
       ...request,
       random: random.stream(attribute),
     });
-    const of = (told: Within['told']) => within.filter((one) => one.told === told).map(({ kind }) => kind);
+    const of = (told: Within['told']) =>
+      within.filter((one) => one.told === told).map(({ kind }) => (kind.includes(',') ? `“${kind}”` : kind));
     const [holds, fails, untested] = [of('told apart'), of('not told apart'), of('cannot be told')];
     const goes = toldAt(adjusted[place], confidence) === 'told apart';
     return {
@@ -68,22 +83,27 @@ export function conditionsOf(request: ConditionsRequest): Condition[] {
       untested,
     };
   });
+  return [...seen, ...unseen];
 }
 
-/** Those that are recorded with two kinds or more. */
-function candidatesOf({ table, register, within }: ConditionsRequest): Candidate[] {
-  const ids = [...new Set([within, 'recorder'])];
-  const recorded = ids.flatMap((attribute): Candidate[] => {
-    const kinds = kindsOf(table, attribute, register);
-    const label = register.attributes.get(attribute)?.label ?? 'Assemblage';
-    return kinds.length < 2 ? [] : [{ attribute, label, kinds }];
-  });
-  const sources = table.sources.map((kind, source) => ({
-    kind,
-    rows: table.origin.flatMap((origin, row) => (origin.source === source ? [row] : [])),
-  }));
-  const used = sources.filter(({ rows }) => rows.length > 0);
-  return used.length < 2 ? recorded : [...recorded, { attribute: 'source', label: 'Source', kinds: used }];
+const WHY = { unknown: 'not recorded', scarce: 'known of less than half' } as const;
+
+/** The conditions that are looked at wherever labels are compared, and the attribute that the study names. */
+function candidatesOf({ table, register, within, about }: ConditionsRequest): Candidate[] {
+  const all = Array.from({ length: table.rows }, (_, row) => row);
+  const across = table.columns.has('site') ? 'site' : null;
+  const shared = sharedConditions(table, all, about, across, register).map(
+    ({ id, label, state, kinds, of }): Candidate => ({
+      attribute: id,
+      label,
+      state,
+      kinds: kinds.map((kind, code) => ({ kind, rows: all.filter((row) => of[row] === code) })),
+    }),
+  );
+  if (about.includes(within) || shared.some(({ attribute }) => attribute === within)) return shared;
+  const kinds = kindsOf(table, within, register);
+  const label = register.attributes.get(within)?.label ?? 'Assemblage';
+  return kinds.length < 2 ? shared : [{ attribute: within, label, state: 'looked at', kinds }, ...shared];
 }
 
 /** The kinds of an attribute with the rows of each; none where it is not recorded or a number. */

@@ -234,7 +234,7 @@ export interface Apart {
   readonly freeGroups: FreeGroups | Unavailable;
   readonly finerCoarser: FinerCoarser;
   readonly within: readonly Within[];
-  /** What could pass for the types: preservation, recorder, source. */
+  /** What could pass for the types: recorder, source, recovery, preservation, structure, period. */
   readonly conditions: readonly Condition[];
   /** Principal coordinates in the compared attributes. */
   readonly map: TypeMap | Unavailable;
@@ -317,7 +317,14 @@ export interface Condition {
   readonly attribute: string;
   readonly label: string;
   readonly p: number | Unavailable;
-  readonly verdict: 'holds within it' | 'not told within it' | 'may explain them' | 'does not go with them';
+  readonly verdict:
+    | 'holds within it'
+    | 'not told within it'
+    | 'may explain them'
+    | 'does not go with them'
+    /** Not recorded, or known of less than half: it could not be looked at. */
+    | 'unknown'
+    | 'scarce';
   /** Kinds within which the types are told apart, are not, and could not be tested. */
   readonly holds: readonly string[];
   readonly fails: readonly string[];

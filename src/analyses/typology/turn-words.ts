@@ -1,5 +1,6 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Turn } from '../contract.ts';
+import { unseenTurn } from '../guard-words.ts';
 import { inSentence, printCount, printList, printNumber, printP, printQuantity } from '../phrasing.ts';
 import type { Apart, Condition, Meaning, Split, TypologyFound } from './found.ts';
 
@@ -11,6 +12,12 @@ export function turnsOf(found: TypologyFound): Turn[] {
     ...('why' in apart ? [] : apart.conditions.flatMap(conditionTurn)),
     ...splits.flatMap((split, place) => splitTurns(found, split, place)),
     ...('why' in apart || !claimed ? [] : apartTurns(found, apart)),
+    ...('why' in apart
+      ? []
+      : unseenTurn(
+          apart.conditions.filter((one) => one.verdict === 'unknown'),
+          apart.conditions.filter((one) => one.verdict === 'scarce'),
+        )),
     ...meaning.flatMap(levelTurn),
     ...small.map((type) => ({
       what: `more than ${printCount(assignment.type.filter((own) => own === type).length, 'record')} of “${typology.types[type].label}” were known`,
@@ -37,7 +44,7 @@ function levelTurn({ label, told, asRecorded }: Meaning): Turn[] {
 }
 
 function conditionTurn({ label, p, verdict, holds, fails, untested }: Condition): Turn[] {
-  if (verdict === 'does not go with them') return [];
+  if (verdict === 'does not go with them' || verdict === 'unknown' || verdict === 'scarce') return [];
   const goes = isUnavailable(p) ? 'the types go with it' : `the types go with it (${printP(p)})`;
   const where = [
     ...(holds.length === 0 ? [] : [`they are told apart among ${printList(holds)} alone`]),

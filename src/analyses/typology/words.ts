@@ -104,7 +104,7 @@ function nextOf(found: TypologyFound): string[] {
   });
   if (!('why' in apart))
     for (const { label, verdict: own, untested } of apart.conditions)
-      if (own !== 'does not go with them' && untested.length > 0)
+      if (untested.length > 0 && own !== 'does not go with them')
         next.push(`More records of both types of one ${inSentence(label)}: ${untested.join(' or ')}.`);
   if (verdict === 'circular' || verdict === 'not testable')
     next.push('Attributes that neither define the types nor are computed from what does.');

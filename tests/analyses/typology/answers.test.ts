@@ -116,6 +116,13 @@ describe('the verdict', () => {
     expect(linesOf(tables.conditions)[0].verdict).toContain('no kind of it holds enough');
   });
 
+  it('says what could not be looked at where no column tells', () => {
+    const { words } = ask(twoKinds());
+    expect(words.unless.map(({ what }) => what)).toContain(
+      'recorder, recovery, preservation, structure and period are not recorded',
+    );
+  });
+
   it('holds where the types are told apart within one preservation', () => {
     const { found, words } = ask(
       twoKinds({ preservation: (k, i) => (k === 1 && i % 3 === 0 ? 'waterlogged' : 'charred') }),
