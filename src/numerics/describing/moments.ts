@@ -4,7 +4,7 @@ import type { Unavailable } from '../foundation/unavailable.ts';
 /**
  * Mean, spread and lean of plain numbers. Values must be finite: whoever calls decides first what a
  * gap or an open-ended reading means. Checked against NIST's certified univariate sets and R in
- * tests/numerics/moments.test.ts.
+ * tests/numerics/describing/moments.test.ts.
  */
 
 /** Arithmetic mean; needs one value. */

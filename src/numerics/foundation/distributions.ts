@@ -7,7 +7,7 @@ import gammainc from '@stdlib/math-base-special-gammainc';
 /**
  * Tail areas and quantiles of the distributions that the tests lean on. Upper tails are computed as
  * such, never as one minus the lower, so that they keep their digits down to 1e-300.
- * Checked against R's pnorm, pt, pf, pchisq and their quantiles in tests/numerics/distributions.test.ts.
+ * Checked against R's pnorm, pt, pf, pchisq and their quantiles in tests/numerics/foundation/distributions.test.ts.
  */
 
 /** Chance that a standard normal exceeds `z`. */

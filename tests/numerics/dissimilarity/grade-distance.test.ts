@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { dissimilarities } from '../../../src/numerics/dissimilarity/dissimilarity.ts';
+import { rankDistances } from '../../../src/numerics/dissimilarity/grade-distance.ts';
+import type { DissimilaritySpec, Variable } from '../../../src/numerics/dissimilarity/variables.ts';
+import { reference } from '../../references/reference.ts';
+
+interface Cases {
+  readonly cases: readonly {
+    readonly name: string;
+    readonly weights: readonly number[];
+    readonly distances: readonly (number | null)[];
+    readonly columns: readonly (
+      | { readonly kind: 'quantity'; readonly values: readonly (number | null)[] }
+      | { readonly kind: 'kinds'; readonly codes: readonly number[]; readonly levels: number }
+      | { readonly kind: 'presence'; readonly codes: readonly number[] }
+    )[];
+  }[];
+  readonly podani: { readonly grades: readonly number[]; readonly distances: readonly number[] };
+}
+
+const daisy = reference<Cases>('dissimilarity');
+
+function plain(variables: readonly Variable[]): DissimilaritySpec {
+  return { variables, blockWeights: [1], mode: 'plain', intervals: 'midpoint', minimumOverlap: 0 };
+}
+
+describe('grades by rank', () => {
+  it("equal ade4::dist.ktab with Podani's formula", () => {
+    const { grades, distances } = daisy.podani;
+    const counts = new Float64Array(6);
+    for (const grade of grades) counts[grade - 1]++;
+    const codes = Int32Array.from(grades, (grade) => grade - 1);
+    const variable: Variable = {
+      kind: 'kinds',
+      codes,
+      between: rankDistances(counts),
+      levels: 6,
+      block: 0,
+      weight: 1,
+    };
+    const { values } = dissimilarities(plain([variable]));
+    distances.forEach((expected, pair) => {
+      expect(values[pair]).toBeCloseTo(expected, 12);
+    });
+  });
+});

@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { ln } from '../../../src/numerics/foundation/elementary.ts';
+import { equivalentMeans, smallestDetectableDelta } from '../../../src/numerics/tests/equivalence.ts';
+import { reference } from '../../references/reference.ts';
+import { available, expectClose } from '../close.ts';
+
+interface Reference {
+  contingency: Record<
+    string,
+    {
+      table: number[][];
+      chiSquared: number;
+      df: number;
+      p: number;
+      g: number;
+      gP: number;
+      cramersV: number;
+      fisher: number | null;
+      residuals: number[][];
+    }
+  >;
+  limits: { count: number; n: number; exact: number[]; jeffreys: number[] }[];
+  turnbull: { low: number[]; high: (string | number)[]; time: number[]; surv: number[] };
+  spearman: Record<string, { x: number[]; y: number[]; rho: number; p: number }>;
+  equivalence: { first: number[]; second: number[]; margin: number; p: number; interval: number[] };
+}
+
+const r = reference<Reference>('counts-and-trends');
+
+describe('alike within a margin', () => {
+  it('two one-sided Welch tests, as R', () => {
+    const { first, second, margin, p, interval } = r.equivalence;
+    const found = available(equivalentMeans(first, second, margin));
+    expectClose(found.p, p, 1e-7);
+    expectClose(found.low, interval[0]);
+    expectClose(found.high, interval[1]);
+  });
+
+  it('equal samples are alike within 20 %, distant ones are not', () => {
+    const near = [10, 11, 9, 10, 10.5].map(ln);
+    const far = [20, 22, 18, 21, 19].map(ln);
+    expect(available(equivalentMeans(near, near, ln(1.2))).p).toBeLessThan(0.05);
+    expect(available(equivalentMeans(near, far, ln(1.2))).p).toBeGreaterThan(0.5);
+  });
+
+  // Noether 1987, equation 5, by hand: z(0.025) + z(0.2) = 2.801585; 2 x 2.801585 / sqrt(12 x 0.25 x 40) = 0.511497.
+  it('twenty against twenty finds deltas from 0.51', () => {
+    expect(available(smallestDetectableDelta(20, 20))).toBeCloseTo(0.5115, 4);
+    expect(smallestDetectableDelta(3, 3)).toEqual({
+      why: 'with 3 and 3 items even complete separation could be missed',
+    });
+  });
+});
