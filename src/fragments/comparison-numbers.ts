@@ -32,8 +32,7 @@ export function numberCoding(
   skewed: 'log' | 'plain' = 'plain',
 ): CodedNumbers {
   const { attribute } = column;
-  const byFit = skewed === 'log' && attribute.transform !== 'log' && isLognormal(column);
-  const logarithm = attribute.transform === 'log' || byFit;
+  const { logarithm, byFit } = scaleOf(column, skewed);
   const coding = { kind: 'number' as const, logarithm, ...outermost(column, logarithm) };
   const rows = column.low.length;
   const low = new Float64Array(rows).fill(Number.NaN);
@@ -51,9 +50,7 @@ export function numberCoding(
   }
   const middles = low.map((value, row) => (value + high[row]) / 2);
   const sorted = sortedValues(middles);
-  const notes: string[] = byFit
-    ? [`${attribute.label}: compared by its logarithm, which its readings fit better`]
-    : [];
+  const notes: string[] = byFit ? [loggedByFit(column)] : [];
   if (unusable > 0) {
     notes.push(`${attribute.label}: ${unusable} not above zero, so without a logarithm; not compared`);
   }
@@ -72,6 +69,20 @@ export function numberCoding(
   }
   return { coding, variable: { kind: 'quantity', low, high, range, ...place }, notes };
 }
+
+/** Whether a number goes by its logarithm: its definition says so, or, where asked, its readings are spread so. */
+export function scaleOf(
+  column: NumericColumn,
+  skewed: 'log' | 'plain',
+): { readonly logarithm: boolean; readonly byFit: boolean } {
+  const byDefinition = column.attribute.transform === 'log';
+  const byFit = !byDefinition && skewed === 'log' && isLognormal(column);
+  return { logarithm: byDefinition || byFit, byFit };
+}
+
+/** Said wherever the readings alone decided for the logarithm. */
+export const loggedByFit = ({ attribute }: NumericColumn): string =>
+  `${attribute.label}: compared by its logarithm, which its readings fit better`;
 
 function isLognormal({ attribute, low, high }: NumericColumn): boolean {
   return attribute.scale === 'ratio' && fitsLogarithm(low.map((value, row) => (value + high[row]) / 2));

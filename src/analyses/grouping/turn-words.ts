@@ -47,7 +47,7 @@ function assemblageTurns({ trust, groups }: GroupingFound, claimed: boolean): Tu
     return [
       {
         what: 'any one assemblage had never been found',
-        size: `every group would be found again (least Jaccard ${printNumber(least, 2)})`,
+        size: `no group would dissolve (least Jaccard ${printNumber(least, 2)})`,
         overturns: false,
       },
     ];

@@ -1,5 +1,6 @@
 import { InputError } from '../../errors.ts';
 import { midpoint, termAt } from '../../fragments/accessors.ts';
+import { loggedByFit, scaleOf } from '../../fragments/comparison-numbers.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column, TermColumn } from '../../fragments/table.ts';
@@ -31,7 +32,7 @@ interface Prepared {
   readonly levels: readonly (readonly string[])[];
 }
 
-/** Principal components of the numeric attributes, by logarithm where the attribute says so. */
+/** Principal components of the numeric attributes, by logarithm where the attribute or its readings say so. */
 export function componentsOf(input: AnalysisInput, options: OrdinationOptions, split: Split): AxesOrWhy {
   const made = prepare(input, options, split, ['numeric'], 'numbers');
   if (made.rows.length === 0) return noneComplete(input, made);
@@ -234,11 +235,16 @@ function prepare(
       return fits;
     });
   const levels = columns.map((column) => (column.kind === 'term' ? levelsOf(column, split.active) : []));
+  // By the active records alone: the others have no say in the scale either.
+  const scales = columns.map(({ attribute }) => {
+    const active = requireColumn(split.table, attribute.id, register);
+    return active.kind === 'numeric' ? scaleOf(active, options.skewed) : null;
+  });
   const read = (j: number, row: number): number => {
     const column = columns[j];
     if (column.kind === 'term') return levels[j].indexOf(termAt(column, row) ?? '');
     const middle = midpoint(column, row);
-    return column.attribute.transform === 'log' ? ln(middle) : middle;
+    return scales[j]?.logarithm ? ln(middle) : middle;
   };
   const isGap = (j: number, row: number) => {
     const value = read(j, row);
@@ -270,10 +276,14 @@ function prepare(
       { reason: 'supplementary, but a value is missing', rows: lost.filter((row) => !isNew(row)) },
       { reason: 'supplementary, with a kind that makes no axis', rows: lost.filter(isNew) },
     ],
-    notes:
-      filled > 0
+    notes: [
+      ...columns.flatMap((column, j) =>
+        column.kind === 'numeric' && scales[j]?.byFit ? [loggedByFit(column)] : [],
+      ),
+      ...(filled > 0
         ? [`${printCount(filled, 'missing number')} took the mean of the attribute, as was asked`]
-        : [],
+        : []),
+    ],
   };
 }
 

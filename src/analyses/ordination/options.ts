@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { condition } from '../../fragments/select.ts';
-import { comparisonOptions } from '../comparison-options.ts';
+import { comparisonOptions, skewedOption } from '../comparison-options.ts';
 import { levelOption } from '../level-option.ts';
 import { attributeId, groupingId } from '../shared-options.ts';
 
@@ -32,6 +32,7 @@ export const ordinationOptions = z.strictObject({
         .join('; '),
     }),
   ...comparisonOptions,
+  skewed: skewedOption,
   axes: z.int().min(2).max(10).default(3).meta({
     title: 'Axes',
     description: 'How many are given; fewer when there are no more',

@@ -1,6 +1,7 @@
 import { InputError } from '../../errors.ts';
 import { midpoint, termAt } from '../../fragments/accessors.ts';
 import { defaultAttributes } from '../../fragments/comparison.ts';
+import { scaleOf } from '../../fragments/comparison-numbers.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
@@ -44,7 +45,7 @@ export function supplementaryOf(
   const along = Array.from({ length: count }, (_, k) => axes.records.map(({ at }) => at[k]));
   return asked.flatMap((id): Supplementary[] => {
     const column = requireColumn(input.records, id, input.register);
-    const { label, transform } = column.attribute;
+    const { label } = column.attribute;
     if (options.of.includes(id)) {
       throw new InputError(
         `"${label}" (${id}) makes the axes already, so it cannot be supplementary to them`,
@@ -53,9 +54,10 @@ export function supplementaryOf(
       );
     }
     if (column.kind === 'numeric') {
+      const { logarithm } = scaleOf(column, options.skewed);
       const values = axes.rows.map((row) => {
         const middle = midpoint(column, row);
-        const value = transform === 'log' ? ln(middle) : middle;
+        const value = logarithm ? ln(middle) : middle;
         return Number.isFinite(value) ? value : Number.NaN;
       });
       const at = along.map((places) => correlation(values, places));

@@ -53,7 +53,7 @@ export function kinMap(spec: DissimilaritySpec, records: number, random: Random)
     const projected = projectRecord(found, dissimilaritiesTo(prepared, record));
     return 'why' in projected ? [] : [{ row, x: projected.coordinates[0], y: projected.coordinates[1] }];
   });
-  const share = (axis: number) => found.eigenvalues[axis] / found.trace;
+  const share = (axis: number) => found.eigenvalues[axis] / found.positive;
   return { found, rows, spec: own, places, shares: [share(0), share(1)] };
 }
 

@@ -140,11 +140,11 @@ function mapOf(matrix: Condensed): TypeMap | Unavailable {
   const found = principalCoordinates(matrix, 2);
   if ('why' in found) return found;
   if (found.axes < 2) return { why: 'the records lie on a line' };
-  const { coordinates, eigenvalues, trace } = found;
+  const { coordinates, eigenvalues, positive } = found;
   return {
     x: Float64Array.from({ length: matrix.n }, (_, i) => coordinates[2 * i]),
     y: Float64Array.from({ length: matrix.n }, (_, i) => coordinates[2 * i + 1]),
-    shares: [eigenvalues[0] / trace, eigenvalues[1] / trace],
+    shares: [eigenvalues[0] / positive, eigenvalues[1] / positive],
   };
 }
 

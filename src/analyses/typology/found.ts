@@ -197,7 +197,7 @@ export interface Within {
 export interface TypeMap {
   readonly x: Float64Array;
   readonly y: Float64Array;
-  /** Share of all squares about the centre that each axis shows. */
+  /** Share that each axis has of what any axes could show: of the sum of positive eigenvalues. */
   readonly shares: readonly [number, number];
 }
 

@@ -16,6 +16,12 @@ export interface PrincipalCoordinates {
   readonly eigenvalues: Float64Array;
   /** Sum of all eigenvalues, negative ones included: the sum of squares about the centre. */
   readonly trace: number;
+  /**
+   * Sum of the positive eigenvalues: what the axes are shares of, since dissimilarities that are not Euclidean have
+   * negative ones too, and shares of the trace may then exceed 1. Above 200 records a lower bound of it: the larger of
+   * the trace and what the axes given hold.
+   */
+  readonly positive: number;
   /** Squared distance of each record from the centre, in all dimensions. */
   readonly fromCentre: Float64Array;
   /** Half the mean squared dissimilarity; a new record's distance from the centre needs it. */
@@ -73,7 +79,10 @@ function scaled(
     const factor = axisSign(vector) * Math.sqrt(pairs.values[k]);
     for (let i = 0; i < n; i++) coordinates[i * axes + k] = vector[i] * factor;
   }
-  return { n, axes, coordinates, eigenvalues: pairs.values.slice(0, axes), ...rest };
+  const eigenvalues = pairs.values.slice(0, axes);
+  const known = (values: Float64Array) => values.reduce((sum, value) => sum + Math.max(value, 0), 0);
+  const positive = pairs.values.length >= n ? known(pairs.values) : Math.max(rest.trace, known(eigenvalues));
+  return { n, axes, coordinates, eigenvalues, positive, ...rest };
 }
 
 /** The doubly centred matrix of -d²/2, n * n. */

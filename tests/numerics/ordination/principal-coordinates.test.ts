@@ -149,3 +149,29 @@ describe('a record added to finished coordinates (Gower 1968)', () => {
     });
   });
 });
+
+describe('what the axes are shares of', () => {
+  /** Two pairs far apart within, near across: no points in any space lie so. */
+  const n = 6;
+  const unEuclidean = (size: number) => ({
+    n: size,
+    values: Float64Array.from({ length: (size * (size - 1)) / 2 }, (_, i) => (i % 3 === 0 ? 1 : 0.35)),
+  });
+
+  it('is the sum of the positive eigenvalues, so that no map shows more than there is', () => {
+    const matrix = unEuclidean(n);
+    const all = available(centredEigenvalues(matrix));
+    expect(Math.min(...all)).toBeLessThan(-0.01);
+    const found = available(principalCoordinates(matrix, 2));
+    const positive = Array.from(all).reduce((sum, value) => sum + Math.max(0, value), 0);
+    expect(found.positive).toBeCloseTo(positive, 12);
+    expect(found.positive).toBeGreaterThan(found.trace);
+  });
+
+  it('is no less than what the axes hold where not all eigenvalues are looked for', () => {
+    const found = available(principalCoordinates(unEuclidean(240), 2));
+    const held = found.eigenvalues[0] + found.eigenvalues[1];
+    expect(found.positive).toBeGreaterThanOrEqual(held);
+    expect(found.positive).toBeGreaterThanOrEqual(found.trace);
+  });
+});

@@ -2,6 +2,8 @@ import { useMemo, useState } from 'react';
 import type { Figure } from '../../../analyses/contract.ts';
 import { escapeText, GROUND } from '../../../analyses/figure-style.ts';
 import { OUTLINE, SUPPLEMENTARY } from '../../../analyses/ordination/figures.ts';
+import { ordinationOptions } from '../../../analyses/ordination/options.ts';
+import { printLevel } from '../../../analyses/phrasing.ts';
 import type { AnalysisResult } from '../../../study/results.ts';
 import { fileStem } from '../../files.ts';
 import { brushed } from '../../parts/brush.ts';
@@ -183,7 +185,7 @@ function withOutlines(map: Figure, ordination: AnalysisResult | null): Figure {
   return {
     ...map,
     data: [...coloured, ...map.data],
-    caption: `${map.caption} Thin outlines: convex hulls; dotted: 95 % ellipses of resampled centres; of labels with five records or more.`,
+    caption: `${map.caption} Thin outlines: convex hulls; dotted: ${printLevel(ordinationOptions.shape.confidence.parse(ordination?.options.confidence))} ellipses of resampled centres; of labels with five records or more.`,
   };
 }
 
