@@ -30,12 +30,12 @@ export const RECORD: readonly AttributeDefinition[] = [
     source: 'common practice, no source',
     synonyms: {
       en: ['preservation', 'preservation mode', 'mode of preservation', 'preserved as', 'conservation state', 'state of preservation', 'type of preservation', 'preservation type', 'condition', 'taphonomy'],
-      de: ['Erhaltung', 'Erhaltungsart', 'Erhaltungsform', 'Erhaltungszustand', 'Erhaltungsbedingungen', 'Erh.', 'Zustand', 'Konservierung'],
+      de: ['Erhaltung', 'Erhaltungsart', 'Erhaltungsform', 'Erhaltungszustand', 'Erhaltungsbedingungen', 'Erh.', 'Zustand'],
       fr: ['conservation', 'mode de conservation', 'état de conservation', 'type de conservation', 'préservation', 'état'],
       it: ['conservazione', 'stato di conservazione', 'modalità di conservazione', 'tipo di conservazione', 'stato'],
       es: ['conservación', 'estado de conservación', 'modo de conservación', 'tipo de conservación', 'preservación', 'estado'],
       da: ['bevaring', 'bevaringsform', 'bevaringstilstand', 'bevaringsforhold', 'tilstand'],
-      no: ['bevaringsgrad', 'bevaringsmåte', 'konservering'],
+      no: ['bevaringsgrad', 'bevaringsmåte'],
     },
   },
   {

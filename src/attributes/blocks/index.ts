@@ -2,6 +2,7 @@ import type { AttributeDefinition } from '../definition.ts';
 import { CONTEXT } from './context.ts';
 import { FIBRE_BLOCK } from './fibre.ts';
 import { FIND } from './find.ts';
+import { FIND_CARE } from './find-care.ts';
 import { SPACING } from './spacing.ts';
 import { STRUCTURE_BLOCK } from './structure.ts';
 
@@ -11,5 +12,6 @@ export const DEFAULT_ATTRIBUTES: readonly AttributeDefinition[] = [
   ...SPACING,
   ...FIBRE_BLOCK,
   ...FIND,
+  ...FIND_CARE,
   ...CONTEXT,
 ];

@@ -1,4 +1,5 @@
 import type { Vocabulary } from '../definition.ts';
+import { REPAIR_TIME, TREATMENT } from './care.ts';
 import { FIBRE } from './fibre.ts';
 import {
   EDGE,
@@ -47,4 +48,6 @@ export const DEFAULT_VOCABULARIES: readonly Vocabulary[] = [
   OBSERVED_ON,
   ORIENTATION,
   RESTRICTION,
+  REPAIR_TIME,
+  TREATMENT,
 ];
