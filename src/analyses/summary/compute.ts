@@ -66,7 +66,12 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
     recorded:
       columns.length < FEWEST_FOR_MATRIX || options.by.length === 0 ? [] : recordedCells(columns, single),
     time: options.timeBins === undefined ? null : timeLines(input, columns, parts, options.timeBins),
-    numbers: numeric.flatMap((column) => parts.map((part) => numberGroup(input, column, part, options))),
+    numbers: numeric.flatMap((column, at) =>
+      parts.map((part, place) => {
+        const share = (at + place / parts.length) / numeric.length;
+        return numberGroup(within(input, share), column, part, options);
+      }),
+    ),
     terms: kinds.flatMap((column) => parts.map((part) => termGroup(input, column, column, part, options))),
     atLevel: levelled.flatMap(({ found, column }) =>
       found.differs
@@ -77,6 +82,11 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
       levelled.map(({ found, column }) => [column.attribute.id, levelSaid(options.level, found)]),
     ),
   };
+}
+
+/** The same input, telling how far all groups have come whenever one of them says what it does. */
+function within(input: AnalysisInput, share: number): AnalysisInput {
+  return { ...input, onProgress: (_, what) => input.onProgress?.(share, what) };
 }
 
 function describable(column: Column, id: string): NumericColumn | TermColumn {

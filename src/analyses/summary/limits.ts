@@ -43,7 +43,10 @@ export function centreLimits(
     if (values.length === 0) return { why: 'no value' };
     const interval = bootstrapInterval(
       [sample.count],
-      ([choice]) => statistic(gatherBlocks(members, choice)),
+      ([choice]) => {
+        input.onProgress?.(0, 'drawing the finds again');
+        return statistic(gatherBlocks(members, choice));
+      },
       {
         random: input.random.stream(JSON.stringify([column.attribute.id, name, ...labels])),
         resamples: options.resamples,
@@ -73,11 +76,15 @@ export function centreLimits(
       : sample.count < fewestForMedian(options.confidence)
         ? { why: `fewer than ${fewestForMedian(options.confidence)} items allow no limits of a median` }
         : limits('median', median),
-    censored: censoredMedian(column, filled),
+    censored: censoredMedian(input, column, filled),
   };
 }
 
-function censoredMedian(column: NumericColumn, filled: readonly number[]): CentreLimits['censored'] {
+function censoredMedian(
+  input: AnalysisInput,
+  column: NumericColumn,
+  filled: readonly number[],
+): CentreLimits['censored'] {
   if (filled.every((row) => column.low[row] === column.high[row])) {
     const exact = { why: filled.length === 0 ? 'no value' : 'no reading is a range' };
     return { low: exact, high: exact };
@@ -85,6 +92,7 @@ function censoredMedian(column: NumericColumn, filled: readonly number[]): Centr
   const found = intervalDistribution(
     filled.map((row) => column.low[row]),
     filled.map((row) => column.high[row]),
+    () => input.onProgress?.(0, 'finding the median that ranges allow'),
   );
   if ('why' in found) return { low: found, high: found };
   const { low, high } = intervalQuantile(found, 0.5);

@@ -2,6 +2,7 @@ import { quantileSorted } from '../describing/quantile.ts';
 import { normalQuantileUpper, normalUpper, studentQuantileUpper } from '../foundation/distributions.ts';
 import type { Random } from '../foundation/random.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
+import { jackknifeAcceleration } from './acceleration.ts';
 
 export interface ResampledInterval {
   readonly low: number;
@@ -69,7 +70,7 @@ export function bootstrapInterval(
       method,
     };
   }
-  const acceleration = jackknifeAcceleration(everything, statistic);
+  const acceleration = jackknifeAcceleration(everything, statistic, random.stream('left out'));
   const tail = (1 - level) / 2;
   const shares =
     acceleration === undefined ? undefined : correctedShares(sorted, observed, acceleration, tail);
@@ -113,31 +114,6 @@ function correctedShares(
   };
   const z = normalQuantileUpper(tail);
   return [corrected(-z), corrected(z)];
-}
-
-/** Sixth of the skewness of the values with one block left out; undefined when they are all equal. */
-function jackknifeAcceleration(
-  everything: readonly Int32Array[],
-  statistic: (choice: readonly Int32Array[]) => number,
-): number | undefined {
-  let squares = 0;
-  let cubes = 0;
-  everything.forEach((stratum, which) => {
-    if (stratum.length < 2) return;
-    const values = Array.from(stratum, (left) =>
-      statistic(
-        everything.map((blocks, s) => (s === which ? blocks.filter((block) => block !== left) : blocks)),
-      ),
-    ).filter((value) => !Number.isNaN(value));
-    const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-    // Strata of different sizes weigh by their own n (Davison & Hinkley 1997, equation 5.22 for several samples).
-    for (const value of values) {
-      const influence = ((stratum.length - 1) * (mean - value)) / stratum.length;
-      squares += influence * influence;
-      cubes += influence * influence * influence;
-    }
-  });
-  return squares > 0 ? cubes / (6 * squares * Math.sqrt(squares)) : undefined;
 }
 
 /**

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { intervalDistribution, intervalQuantile } from '../../../src/numerics/describing/turnbull.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { reference } from '../../references/reference.ts';
 import { available, expectClose } from '../close.ts';
 
@@ -52,6 +53,27 @@ describe('readings that are intervals', () => {
       found.share.reduce((sum, share) => sum + share, 0),
       1,
     );
+  });
+
+  // The same conditions for thousands of readings known to a tenth, which overlap one another in long chains.
+  it('reaches it of many overlapping readings in few steps', () => {
+    const draw = createRandom(5);
+    const values = Array.from({ length: 3000 }, () => 4 + 8 * draw.next() * draw.next());
+    const [lows, highs] = [values.map((value) => 0.9 * value), values.map((value) => 1.1 * value)];
+    const many = available(intervalDistribution(lows, highs));
+    expect(many.iterations).toBeLessThan(1000);
+    const pull = new Float64Array(many.share.length);
+    for (const [i, from] of lows.entries()) {
+      const covered = [...many.share.keys()].filter(
+        (j) => many.low[j]! >= from && many.high[j]! <= highs[i]!,
+      );
+      const chance = covered.reduce((sum, j) => sum + many.share[j]!, 0);
+      for (const j of covered) pull[j] += 1 / chance / lows.length;
+    }
+    many.share.forEach((share, j) => {
+      expect(pull[j]).toBeLessThan(1 + 1e-9);
+      if (share > 1e-6) expectClose(pull[j], 1, 1e-6);
+    });
   });
 
   // survfit 3.5 stops as soon as no share moves by more than 5e-5 in a step, well short of the maximum.

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { quantileSorted } from '../../../src/numerics/describing/quantile.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
+import { jackknifeAcceleration } from '../../../src/numerics/resampling/acceleration.ts';
 import { bootstrapInterval } from '../../../src/numerics/resampling/bootstrap.ts';
 import { reference } from '../../references/reference.ts';
 import { available } from '../close.ts';
@@ -106,5 +107,50 @@ describe('resampling', () => {
     expect(bootstrapInterval([5, 5], () => 1, { random: createRandom(1) })).toEqual({
       why: 'every draw of the items gives the same value, so drawing again cannot tell its limits',
     });
+  });
+});
+
+describe('the acceleration', () => {
+  // Of a mean it is the sum of cubes over six times the sum of squares to the 3/2 (Efron & Tibshirani 1993, 14.15).
+  const closed = (x: Float64Array) => {
+    const middle = mean([...x]);
+    let squares = 0;
+    let cubes = 0;
+    for (const value of x) {
+      squares += (value - middle) ** 2;
+      cubes += (value - middle) ** 3;
+    }
+    return cubes / (6 * squares ** 1.5);
+  };
+  const found = (x: Float64Array) => {
+    let asked = 0;
+    const value = jackknifeAcceleration(
+      [Int32Array.from(x, (_, i) => i)],
+      ([choice]) => {
+        asked++;
+        return mean(Array.from(choice!, (i) => x[i]!));
+      },
+      createRandom(8),
+    );
+    return { value: value!, asked };
+  };
+  const skewed = (n: number) => {
+    const random = createRandom(21);
+    return Float64Array.from({ length: n }, () => random.next() ** 6).sort();
+  };
+
+  it('is that of each left out in turn', () => {
+    const x = skewed(400);
+    expect(found(x).value).toBeCloseTo(closed(x), 10);
+    expect(found(x).asked).toBe(400);
+  });
+
+  it('of many is found by groups, in whichever order they come, without asking of each', () => {
+    const x = skewed(6000);
+    const { value, asked } = found(x);
+    expect(asked).toBe(1000);
+    // The skewness of 1,000 sums wanders by sqrt(6 / 1000); a sixth of that over sqrt(1000), three times.
+    expect(Math.abs(value - closed(x))).toBeLessThan((3 * Math.sqrt(6 / 1000)) / (6 * Math.sqrt(1000)));
+    expect(closed(x)).toBeGreaterThan(0.003);
   });
 });
