@@ -25,11 +25,7 @@ export function jackknifeAcceleration(
     const groups = dealtGroups(stratum.length, random);
     const count = Math.min(stratum.length, MOST_LEFT_OUT);
     const values = Array.from({ length: count }, (_, left) =>
-      statistic(
-        everything.map((blocks, s) =>
-          s === which ? blocks.filter((block) => groups[block] !== left) : blocks,
-        ),
-      ),
+      statistic(everything.map((blocks, s) => (s === which ? without(blocks, groups, left) : blocks))),
     ).filter((value) => !Number.isNaN(value));
     const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
     // Strata of different sizes weigh by their own n (Davison & Hinkley 1997, equation 5.22 for several samples).
@@ -40,6 +36,13 @@ export function jackknifeAcceleration(
     }
   });
   return squares > 0 ? cubes / (6 * squares * Math.sqrt(squares)) : undefined;
+}
+
+function without(blocks: Int32Array, groups: Int32Array, left: number): Int32Array {
+  const others = new Int32Array(blocks.length);
+  let count = 0;
+  for (let i = 0; i < blocks.length; i++) if (groups[i] !== left) others[count++] = blocks[i];
+  return others.subarray(0, count);
 }
 
 /** Group of each block: its own, or one of as many as are left out in turn, of equal size but for one. */
