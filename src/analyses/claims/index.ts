@@ -12,10 +12,18 @@ export { type Claimed, checkClaims, judgeClaims } from './compute.ts';
  * Printed figures held against each other and against the records. Beside the faces that every analysis has:
  *
  *   reading/      a claims file or a printed table becomes printed figures (`PrintedFigure`)
- *   conventions/  the ordinary ways in which a figure is computed and printed
+ *     table/        its cells, heads, labels and roles; text whose columns only blanks part
+ *   conventions/  the ordinary ways in which a figure is computed and printed; `register.ts` lists them as data
  *   print/        figures held against each other; needs no data
- *   data/         figures recomputed from the records, and the usual reasons for a difference
+ *     tests/        statistic, degrees of freedom, p, effect, interval; families of tests
+ *     tables/       sums, percentages and bases, lines of all groups, analyses of variance
+ *     samples/      what n, mean, spread, order and grid of one sample allow each other
+ *   data/         figures recomputed from the records, and the usual reasons for a difference; `selections.ts`
+ *                 searches the records of which the print would be right
  *   judging/      what both say of a figure, and the one verdict made of it
+ *
+ * Start at `reading/claim.ts` (what a figure is), then `print/check-print.ts` (every check by name), then
+ * `judging/judge.ts` (how checks become one verdict).
  *
  * Reading knows nothing of checks; print and data know nothing of each other; judging comes last.
  */

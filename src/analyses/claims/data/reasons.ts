@@ -3,10 +3,10 @@ import type { QuantileType } from '../../../numerics/describing/quantile.ts';
 import { printList } from '../../phrasing.ts';
 import { fitOfWays } from '../conventions/way.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
-import { selectionText } from '../reading/select-text.ts';
 import type { Quantity } from '../reading/terms.ts';
 import { describe, recompute } from './quantities.ts';
 import type { Departure } from './recomputed.ts';
+import { otherSelections } from './selections.ts';
 import { known, rowsOf, type View, valuesOf } from './values.ts';
 
 /** Everything that a reason may be tried with. */
@@ -32,8 +32,13 @@ export interface Peer {
  * after the others.
  */
 export function explain(trial: Trial): { readonly explained?: string; readonly also: readonly string[] } {
-  for (const tier of [METHODS, SLIPS]) {
-    const fitting = tier.flatMap((reason) => reason(trial) ?? []);
+  const tiers: readonly (() => readonly string[])[] = [
+    () => METHODS.flatMap((reason) => reason(trial) ?? []),
+    () => otherSelections(trial.figure, trial.view),
+    () => SLIPS.flatMap((reason) => reason(trial) ?? []),
+  ];
+  for (const tier of tiers) {
+    const fitting = tier();
     if (fitting.length === 1) return { explained: fitting[0], also: [] };
     if (fitting.length > 1) return { also: fitting };
   }
@@ -71,7 +76,7 @@ const METHODS: readonly Reason[] = [
   otherStatistic,
 ];
 
-const SLIPS: readonly Reason[] = [rowSetAside, digitsExchanged, otherSelection];
+const SLIPS: readonly Reason[] = [rowSetAside, digitsExchanged];
 
 function fits(figure: PrintedFigure, value: number): boolean {
   return fitOfWays(figure, [{ said: '', value }]) !== null;
@@ -194,16 +199,6 @@ function rowSetAside(trial: Trial): string | null {
   return fitting.length === 1
     ? `one record set aside: ${first}`
     : `one record set aside: ${first}, or another of ${fitting.length}`;
-}
-
-/** The records of another selection: with one of its conditions left out. */
-function otherSelection(trial: Trial): string | null {
-  const { figure } = trial;
-  if (figure.select.length < 2) return null;
-  const fitting = figure.select.filter((_, i) =>
-    gives({ ...trial, figure: { ...figure, select: figure.select.toSpliced(i, 1) } }, trial.view),
-  );
-  return fitting.length === 1 ? `the selection without "${selectionText(fitting)}"` : null;
 }
 
 function idOf(table: FragmentTable, row: number): string {

@@ -18,6 +18,8 @@ export interface View {
   readonly zeros?: boolean;
   /** A row that is left out. */
   readonly without?: number;
+  /** A row that is taken in as if it met these conditions. */
+  readonly also?: { readonly row: number; readonly of: string };
 }
 
 /** Attributes by id or exact name, terms by id or exact wording: as a paper would write them. */
@@ -47,7 +49,9 @@ function attributeNamed(text: string, register: Register): string {
 
 /** Rows that meet the conditions. @throws InputError for conditions that the data cannot answer. */
 export function rowsOf(view: View, conditions: readonly Condition[]): readonly number[] {
-  const rows = selected(view, conditions);
+  const met = selected(view, conditions);
+  const rows =
+    view.also !== undefined && JSON.stringify(conditions) === view.also.of ? [...met, view.also.row] : met;
   return view.without === undefined ? rows : rows.filter((row) => row !== view.without);
 }
 

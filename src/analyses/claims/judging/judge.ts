@@ -16,7 +16,7 @@ const WEIGHT: readonly Outcome[] = [
 ];
 
 /** Checks that rest on what the claims file says of the grid of the readings. */
-const ON_A_GRID = new Set(['mean on a grid', 'standard deviation on a grid']);
+const ON_A_GRID = new Set(['mean on a grid', 'median on a grid', 'standard deviation on a grid']);
 
 /** One verdict a figure: the gravest that any check gives; what only passes is not settled. */
 export function judge(

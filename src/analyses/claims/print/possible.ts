@@ -25,6 +25,9 @@ export function checkPossible({ figures }: Evidence): Check[] {
   });
 }
 
+/** Effects that may be negative: phi has a sign, an adjusted R² falls below 0, a silhouette goes from −1. */
+const SIGNED: ReadonlySet<string> = new Set(['phi', 'r-squared', 'silhouette']);
+
 function impossible(figure: PrintedFigure): string | null {
   const { quantity, method, values, vague } = figure;
   if (vague || values.length === 0) return null;
@@ -70,9 +73,9 @@ function impossible(figure: PrintedFigure): string | null {
   if (
     quantity === 'effect' &&
     BOUNDED_EFFECTS.has(method ?? '') &&
-    (low > 1 || (high < 0 && method !== 'phi' && method !== 'r-squared'))
+    (low > 1 || high < -1 || (high < 0 && !SIGNED.has(method ?? '')))
   )
-    return 'An effect size of this kind lies between 0 and 1.';
+    return `This figure lies between ${SIGNED.has(method ?? '') ? '−1' : '0'} and 1.`;
   if (quantity === 'effect' && method === 'odds-ratio' && high < 0)
     return 'An odds ratio cannot be negative.';
   if (quantity === 'similarity') {

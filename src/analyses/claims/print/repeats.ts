@@ -24,6 +24,9 @@ export function identityOf(figure: PrintedFigure): string | null {
   if (TESTED.has(quantity)) return null;
   if ((quantity === 'low' || quantity === 'high') && level === null) return null;
   const selected = figure.select.length > 0 || counted.length > 0;
+  // A cell of a table of means is named by its row, as a claim of that table is.
+  if (OF_A_ROW.has(quantity) && figure.select.length === 0 && selectText !== '' && set !== '')
+    return JSON.stringify([quantity, attributes.join(), selectText, versusText, set, level]);
   // Without a selection, only what one set says twice of one attribute is known to be the same.
   const scope = selected ? '' : set;
   if (!selected && (set === '' || cell !== null || (attributes.length === 0 && selectText === '')))
@@ -51,10 +54,29 @@ const TESTED: ReadonlySet<string> = new Set([
   'share',
 ]);
 
+const OF_A_ROW: ReadonlySet<string> = new Set([
+  'mean',
+  'sd',
+  'se',
+  'median',
+  'q1',
+  'q3',
+  'min',
+  'max',
+  'iqr',
+  'cv',
+]);
+
+/** To the same digit two prints of one number are the same; to another, what either stands for must meet. */
+function alike(a: PrintedFigure, b: PrintedFigure): boolean {
+  const [one, other] = [a.values[0], b.values[0]];
+  return one.relation === '=' && other.relation === '=' && one.number.decimals === other.number.decimals
+    ? one.number.digits === other.number.digits
+    : overlap(rangeOfFigure(a, 'any'), rangeOfFigure(b, 'any'));
+}
+
 function compare(figure: PrintedFigure, earlier: readonly PrintedFigure[]): Check {
-  const against = earlier.find(
-    (other) => !overlap(rangeOfFigure(other, 'any'), rangeOfFigure(figure, 'any')),
-  );
+  const against = earlier.find((other) => !alike(other, figure));
   const base = { figure: figure.id, name: 'same figure elsewhere', from: 'print' } as const;
   if (against === undefined)
     return {

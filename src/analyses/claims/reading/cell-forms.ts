@@ -26,8 +26,8 @@ export function spread(
     'u',
   ).exec(text.replace(/^\((.*)\)$/, '$1'));
   const bracket =
-    quantity === 'mean' || second !== undefined
-      ? new RegExp(`^(${N})\\s*[([](${N})[)\\]]$`, 'u').exec(text)
+    quantity === 'mean' || quantity === 'median' || second !== undefined
+      ? new RegExp(`^(${N})\\s*[([]\\s?±?\\s?(${N})[)\\]]$`, 'u').exec(text)
       : null;
   const match = sign ?? bracket;
   if (match === null) return null;
@@ -36,8 +36,10 @@ export function spread(
   if (mean === null || sd === null) return null;
   const n = match[4] === undefined ? null : printedValue(match[4], 'n', mark);
   return [
-    part(quantity === 'difference' ? quantity : 'mean', mean),
-    second === undefined ? { ...part('sd', sd), vague: true } : part(second, sd),
+    part(quantity === 'difference' || quantity === 'median' ? quantity : 'mean', mean),
+    second === undefined
+      ? { ...part(quantity === 'median' ? 'iqr' : 'sd', sd), vague: true }
+      : part(second, sd),
     ...(n === null ? [] : [part('n', n)]),
   ];
 }
@@ -104,13 +106,18 @@ export function twoEnds(text: string, quantity: Quantity, mark: DecimalMark): re
     `^(${N})(?:\\s*(?:mm|cm|m|g|%))?(?:${DASH}|\\s*;\\s*|,\\s+)(${N})\\s*(%?)\\s*(?:mm|cm|m|µm|g|kg|°)?\\s*(BCE?|v\\. ?Chr\\.|AD|CE)?(?:\\s*\\(\\s*(${N})\\s*\\))?$`,
     'iu',
   ).exec(inner);
-  const tight = match ?? (mark === '.' ? new RegExp(`^(${N}),(${N})\\s*(%?)$`, 'u').exec(inner) : null);
+  const tight =
+    match ??
+    (mark === '.' && !/^[1-9]\d{0,2},\d{3}$/.test(inner)
+      ? new RegExp(`^(${N}),(${N})\\s*(%?)$`, 'u').exec(inner)
+      : null);
   if (tight === null) return null;
   const years = /^(?:BC|v)/i.test(tight[4] ?? '');
   const ends = [tight[1], tight[2]].map((side) =>
     printedValue(`${years ? '-' : ''}${side}${tight[3]}`, quantity, mark),
   );
-  const [low, high] = ends;
+  // Years before the era run backwards, and some print them so.
+  const [low, high] = years && backwards(ends) ? [ends[1], ends[0]] : ends;
   if (low === null || high === null) return null;
   const middle = tight[5] === undefined ? null : printedValue(tight[5], 'mean', mark);
   const names: readonly [Quantity, Quantity] =
@@ -120,6 +127,10 @@ export function twoEnds(text: string, quantity: Quantity, mark: DecimalMark): re
     part(names[1], high),
     ...(middle === null ? [] : [{ ...part('mean', middle), vague: true as const }]),
   ];
+}
+
+function backwards([from, to]: readonly (PrintedValue | null)[]): boolean {
+  return from != null && to != null && from.number.digits > to.number.digits;
 }
 
 /** "5.2 [4.6, 5.7]", "4 (2–9)": a middle with two ends, of which the text does not say what they are. */

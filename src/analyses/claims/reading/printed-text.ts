@@ -1,5 +1,6 @@
 import { countWithShare, degrees, middleWithEnds, spread, twoEnds } from './cell-forms.ts';
 import { type DecimalMark, type PrintedValue, plainSigns, printedValue } from './numbers.ts';
+import { sampleWords } from './sample-words.ts';
 import { mannersIn, sidesIn } from './symbols.ts';
 import type { Quantity } from './terms.ts';
 import { readTestReport, starred } from './test-report.ts';
@@ -43,6 +44,7 @@ export function readPrinted(
     twoEnds(body, quantity, mark) ??
     middleWithEnds(body, quantity, mark, ends) ??
     degrees(body, quantity, mark) ??
+    sampleWords(body, quantity, mark) ??
     single(body, plain, quantity, mark);
   return parts === null ? null : { parts, unused: marks };
 }

@@ -36,7 +36,13 @@ export const QUANTITIES = {
 } as const;
 
 /** Sizes of an effect that can only lie between 0 and 1. */
-export const BOUNDED_EFFECTS: ReadonlySet<string> = new Set(['eta-squared', 'r-squared', 'cramer-v', 'phi']);
+export const BOUNDED_EFFECTS: ReadonlySet<string> = new Set([
+  'eta-squared',
+  'r-squared',
+  'cramer-v',
+  'phi',
+  'silhouette',
+]);
 
 export type Quantity = keyof typeof QUANTITIES;
 
@@ -67,6 +73,7 @@ const EFFECTS = [
   'cramer-v',
   'phi',
   'odds-ratio',
+  'silhouette',
 ] as const;
 const COEFFICIENTS = ['brainerd-robinson', 'bray-curtis', 'morisita-horn', 'jaccard'] as const;
 const INDICES = ['shannon', 'simpson', 'evenness', 'richness'] as const;

@@ -21,6 +21,7 @@ export function checkBounds({ samples }: Evidence): Check[] {
   return samples.flatMap((sample) => [
     ...order(sample),
     ...range(sample),
+    ...quartileRange(sample),
     ...spread(sample),
     ...error(sample),
     ...variation(sample),
@@ -68,6 +69,19 @@ function range(sample: Sample): Check[] {
       working: (found) => `${named(most)} less ${named(least)} is ${found}.`,
       resolve: 'Look up the smallest and the largest reading.',
       with: [least, most],
+    }),
+  ];
+}
+
+function quartileRange(sample: Sample): Check[] {
+  const [lower, upper, figure] = [sample.one('q1'), sample.one('q3'), sample.one('iqr')];
+  if (lower === undefined || upper === undefined || figure === undefined) return [];
+  return [
+    checkByRange(figure, (habit) => minus(rangeOfFigure(upper, habit), rangeOfFigure(lower, habit)), {
+      name: 'range of the quartiles',
+      working: (found) => `${named(upper)} less ${named(lower)} is ${found}.`,
+      resolve: 'Look up both quartiles.',
+      with: [lower, upper],
     }),
   ];
 }

@@ -16,7 +16,7 @@ const LARGEST_N = 2000;
  * GRIMMER, Anaya 2016), for readings in whole numbers or in halves, tenths and the like.
  */
 export function checkGrid({ samples }: Evidence): Check[] {
-  return samples.flatMap((sample) => [...meanCheck(sample), ...sdCheck(sample)]);
+  return samples.flatMap((sample) => [...meanCheck(sample), ...medianCheck(sample), ...sdCheck(sample)]);
 }
 
 function meanCheck(sample: Sample): Check[] {
@@ -57,6 +57,33 @@ function meanCheck(sample: Sample): Check[] {
         (share < 1
           ? `; of means printed to this digit, about ${Math.max(1, Math.round(100 * share))} % can be.`
           : ', as any other printed to this digit.'),
+    },
+  ];
+}
+
+/** The median of an odd number of readings is one of them, of an even number the middle of two (arithmetic). */
+function medianCheck(sample: Sample): Check[] {
+  const median = sample.one('median');
+  const n = wholeOf(sample.n);
+  if (median === undefined || sample.n === undefined || n === null || n < 1) return [];
+  const { perUnit } = median;
+  if (perUnit === null || median.values[0].relation !== '=') return [];
+  const parts = n % 2 === 1 ? perUnit : 2 * perUnit;
+  const { low, high } = rangeOfFigure(median, 'any');
+  const slack = 1e-9 * Math.max(1, Math.abs(high));
+  const possible = Math.floor((high + slack) * parts) >= Math.ceil((low - slack) * parts);
+  const base = { figure: median.id, name: 'median on a grid', from: 'print', with: [sample.n.id] } as const;
+  const steps = stepWords(perUnit);
+  if (possible)
+    return [
+      { ...base, outcome: 'passes', working: `With ${named(sample.n)} in ${steps} this median can be.` },
+    ];
+  return [
+    {
+      ...base,
+      outcome: 'cannot be',
+      working: `With ${named(sample.n)} in ${steps}, a median is ${n % 2 === 1 ? 'one of the readings' : 'a reading or the middle of two'}; ${median.printed} is neither.`,
+      resolve: `State how many readings entered the median, and whether they were all in ${steps}.`,
     },
   ];
 }

@@ -167,6 +167,13 @@ function interval(sample: Sample): Check[] {
       overlap(endOf(1, by)('any'), rangeOfFigure(high, 'any')),
   );
   const way = fits[0] ?? ways[0];
+  const ofEnd = (side: -1 | 1, figure: PrintedFigure) =>
+    ways.find(({ by }) => overlap(endOf(side, by)('any'), rangeOfFigure(figure, 'any')))?.said;
+  const [lower, upper] = [ofEnd(-1, low), ofEnd(1, high)];
+  const two =
+    fits.length === 0 && lower !== undefined && upper !== undefined
+      ? { explained: `ends of two levels: the lower at ${lower}, the upper at ${upper}` }
+      : {};
   const rests = [mean, ...(ownError !== undefined ? [ownError] : [sd as PrintedFigure]), size1];
   return (
     [
@@ -179,6 +186,7 @@ function interval(sample: Sample): Check[] {
     from: 'print' as const,
     outcome: fits.length > 0 ? ('agrees' as const) : ('differs' as const),
     working: `${rests.map(named).join(', ')}: the ${side < 0 ? 'lower' : 'upper'} end at ${way.said} is ${printRangeText(endOf(side, way.by)('any'), figure)}; printed: ${figure.values[0].text}.`,
+    ...two,
     ...(fits.length > 0 ? {} : { resolve: 'State the confidence and how the interval was made.' }),
     with: rests.map(({ id }) => id),
   }));

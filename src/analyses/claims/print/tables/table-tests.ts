@@ -2,10 +2,11 @@ import type { Random } from '../../../../numerics/foundation/random.ts';
 import { fisherTails } from '../../../../numerics/printed/fisher-tails.ts';
 import { association, withoutEmptyLines } from '../../../../numerics/tests/contingency.ts';
 import { fisherExact } from '../../../../numerics/tests/fisher-exact.ts';
-import { checkByWays, type Way } from '../../conventions/way.ts';
+import { triedText } from '../../conventions/register.ts';
+import { checkByWays, fitOfWays, type Way } from '../../conventions/way.ts';
 import { yates } from '../../conventions/yates.ts';
 import type { Check } from '../../found.ts';
-import { wholeOf } from '../../judging/check.ts';
+import { shown, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { PrintedTable } from '../../reading/printed-table.ts';
 import type { Evidence } from '../evidence.ts';
@@ -27,9 +28,70 @@ export function checkTableTests({ sets, tables }: Evidence, random: Random): Che
           : method === 'chi-squared' || method === null
             ? chiSquaredWays(counts, figure)
             : [];
+      const plain = ways.length > 0 && fitOfWays(figure, ways) !== null;
+      const other = plain || method === 'fisher' ? null : otherKinds(table, counts, figure);
+      if (ways.length > 0 && other !== null) return [other];
       return ways.length === 0 ? [] : [checkByWays(figure, ways, table.name)];
     });
   });
+}
+
+/**
+ * The same of the table with a row or a column left out, or two taken together, as is ordinary where kinds are rare
+ * or uncertain. Of a table larger than two by two something of the kind may always be so, and a misfit only differs.
+ */
+function otherKinds(table: PrintedTable, counts: number[][], figure: PrintedFigure): Check | null {
+  const turned = (lines: readonly (readonly number[])[]) =>
+    lines[0].map((_, c) => lines.map((line) => line[c]));
+  const along = [
+    { labels: table.body.rows, lines: counts, back: (lines: number[][]) => lines },
+    { labels: table.body.columns, lines: turned(counts), back: (lines: number[][]) => turned(lines) },
+  ];
+  const variants = along.flatMap(({ labels, lines, back }) =>
+    lines.length < 3
+      ? []
+      : labels.flatMap((label, at) => [
+          { said: `“${label}” left out`, counts: back(lines.filter((_, i) => i !== at)) },
+          ...labels.slice(at + 1).map((other, i) => ({
+            said: `“${label}” and “${other}” taken together`,
+            counts: back(
+              lines.flatMap((line, place) =>
+                place === at
+                  ? [line.map((one, k) => one + lines[at + 1 + i][k])]
+                  : place === at + 1 + i
+                    ? []
+                    : [line],
+              ),
+            ),
+          })),
+        ]),
+  );
+  if (variants.length === 0) return null;
+  const base = {
+    figure: figure.id,
+    name: `${figure.quantity} of the printed table`,
+    from: 'print',
+    with: [],
+  } as const;
+  const whole = chiSquaredWays(counts, figure);
+  const working = `From "${table.name}" as a whole: ${whole.map(({ said, value }) => `${shown(value, figure)} (${said})`).join(', ')}; printed: ${figure.printed}`;
+  const fitting = variants.filter((one) => fitOfWays(figure, chiSquaredWays(one.counts, figure)) !== null);
+  if (fitting.length === 0)
+    return {
+      ...base,
+      outcome: 'differs',
+      working: `${working}. ${triedText(['continuity', 'droppedKind'])}`,
+      resolve: 'State which rows and columns entered the test, and how it was computed.',
+    };
+  // Degrees of freedom fit many; a statistic to its digits fits one or none.
+  const [one] = fitting;
+  return figure.quantity === 'df' || fitting.length > 1
+    ? {
+        ...base,
+        outcome: 'passes',
+        working: `${working}. With ${fitting.length > 1 ? 'kinds left out or taken together' : one.said} it can be.`,
+      }
+    : { ...base, outcome: 'agrees', under: one.said, working: `${working}; with ${one.said} it agrees.` };
 }
 
 function countsOf(table: PrintedTable): number[][] | null {

@@ -3,7 +3,7 @@ import { rangeOfFigure, wholeOf } from '../../judging/check.ts';
 import type { PrintedTest } from './test-groups.ts';
 
 /** What no statistic of its kind can be, whatever the records. */
-export function impossibleStatistic({ method, statistic, sizes }: PrintedTest): Check[] {
+export function impossibleStatistic({ method, statistic, df, sizes }: PrintedTest): Check[] {
   const { low, high } = rangeOfFigure(statistic, 'any');
   const base = {
     figure: statistic.id,
@@ -48,6 +48,21 @@ export function impossibleStatistic({ method, statistic, sizes }: PrintedTest): 
         with: sizes.map(({ id }) => id),
       },
     ];
+  const degrees = wholeOf(df);
+  if (method === 'chi-squared' && sizes.length === 1 && n1 !== null && degrees !== null && degrees >= 1) {
+    // Of a table with so many degrees of freedom, the shorter side has at most their root (Cramér 1946, section 21.9).
+    const most = n1 * Math.floor(Math.sqrt(degrees));
+    if (low > most)
+      return [
+        {
+          ...base,
+          outcome: 'differs',
+          working: `Chi-squared of a table of ${n1} records with ${degrees} degrees of freedom is at most ${most}; printed: ${statistic.printed}.`,
+          resolve: 'Look up the statistic, n and the degrees of freedom.',
+          with: sizes.map(({ id }) => id),
+        },
+      ];
+  }
   return [];
 }
 

@@ -55,7 +55,9 @@ export function layOut(grid: readonly (readonly string[])[], roles: Readonly<Rec
   const texts = rows.map(({ at }) => body[at].slice(labelColumns));
   const heads = headsOf(grid.slice(0, headRows), labelColumns);
   const corner = grid[0].slice(0, labelColumns).join(' ').trim();
-  const named = rows.filter(({ own }) => !/^[^n]$/iu.test(own) && isStatistic(readHead(own))).length;
+  const named = rows.filter(
+    ({ own }) => !/^[^n](?:\s*[([,].*)?$/iu.test(own) && isStatistic(readHead(own)),
+  ).length;
   const headed = heads.filter(({ head }) => isStatistic(readHead(head))).length;
   if (named >= 2 && named > headed && labelColumns === 1)
     return {
