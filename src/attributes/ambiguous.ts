@@ -155,6 +155,7 @@ export const AMBIGUOUS_HEADERS: readonly AmbiguousWords[] = [
   },
 ];
 
+/** Those of structure stand with the words of its descriptions (vocabularies/structure-words-asked.ts). */
 export const AMBIGUOUS_TERMS: readonly (AmbiguousWords & { readonly vocabulary: string })[] = [
   {
     vocabulary: 'slant',
@@ -167,57 +168,6 @@ export const AMBIGUOUS_TERMS: readonly (AmbiguousWords & { readonly vocabulary: 
     words: ['down to the right', 'falling to the right', 'up to the left', 'down right'],
     candidates: ['S'],
     why: 'it is an S where the row stood upright and a Z where it lay across',
-  },
-  {
-    vocabulary: 'structure',
-    words: ['sarga'],
-    candidates: ['twill'],
-    why: 'in Spanish it is a twill, and in places also the osier willow',
-  },
-  {
-    vocabulary: 'structure',
-    words: ['2/1 tabby'],
-    candidates: ['halfBasket'],
-    why: 'it may be a half-basket weave or a slip for the 2/1 twill',
-  },
-  {
-    vocabulary: 'structure',
-    words: ['wicker', 'clayonnage', 'clayonné'],
-    candidates: ['basketry'],
-    why: 'reports use it of stake-and-strand, of rigid twining and of plaiting',
-  },
-  {
-    vocabulary: 'structure',
-    words: ['mat', 'Matte', 'stuoia', 'estera', 'måtte', 'matte'],
-    candidates: ['matting'],
-    why: 'it names a use and leaves the structure open',
-  },
-  {
-    vocabulary: 'structure',
-    words: ['natte', 'natté', 'nattè'],
-    candidates: ['basketWeave', 'matting'],
-    why: 'without its accent the French for basket weave is that for a mat',
-    accented: { natté: 'basketWeave', nattè: 'basketWeave' },
-  },
-  {
-    vocabulary: 'structure',
-    words: ['knotless'],
-    candidates: ['knotlessNetting'],
-    why: 'it is also used loosely of needle-binding',
-  },
-  {
-    vocabulary: 'structure',
-    words: ['cordé', 'corde'],
-    candidates: ['twined', 'rope'],
-    why: 'without its accent the French for twined is that for rope',
-    accented: { cordé: 'twined' },
-  },
-  {
-    vocabulary: 'structure',
-    words: ['tressé', 'tresse'],
-    candidates: ['plaited', 'braid'],
-    why: 'without its accent the French for plaited is that for braid',
-    accented: { tressé: 'plaited' },
   },
   {
     vocabulary: 'fibre',

@@ -46,11 +46,56 @@ export interface AttributeDefinition {
   readonly transform?: 'log';
   /** Computed from other attributes of the same fragment, so never weighed beside them unless asked for. */
   readonly derived?: true;
+  /** A view made of other attributes as a study asks for it; no column of a source feeds it. */
+  readonly composed?: true;
+  /** Where it is one side of a description that names several at once. */
+  readonly facet?: Facet;
   readonly synonyms?: Synonyms;
   /** How it is measured, in one sentence. */
   readonly definition?: string;
   /** Published source, or "common practice, no source". */
   readonly source: string;
+}
+
+/**
+ * One side of what a description says in one breath: "open diagonal twining with pile" tells the structure,
+ * the spacing of rows, the engagement and the pile.
+ */
+export interface Facet {
+  /** Attribute whose descriptions tell it. */
+  readonly of: string;
+  /** Its name in a list of facets, beside the id of the attribute: "openness". */
+  readonly name: string;
+  /** Where its word stands in a composed name: before the noun, before the noun's last word, or after it. */
+  readonly stands: 'before' | 'inside' | 'after';
+  /** Lower stands farther left. */
+  readonly order: number;
+  /** Value -> its words in a composed name; a value that is left out is not said. */
+  readonly words: Readonly<Record<string, string>>;
+  /** What a catalogue that tells this facet means by saying nothing of it. */
+  readonly unmarked?: string;
+}
+
+/** A wording that says more than one term, or what no term of the vocabulary says by itself. */
+export interface DescriptionWord {
+  /** Name in studies and profiles, where it has one: "openTwining". */
+  readonly id?: string;
+  readonly label?: string;
+  /** Attribute -> term, grade, "present" or "absent", or a number in digits. */
+  readonly sets: Readonly<Record<string, string>>;
+  /** Holds only where the structure is one of these or narrower; absent = whatever the structure. */
+  readonly when?: readonly string[];
+  /** Holds only where no other word names a structure. */
+  readonly alone?: true;
+  /** The structure that it sets gives way to any that another word names. */
+  readonly weak?: true;
+  /** Holds only as it is spelled: without its accents it is another word. */
+  readonly accented?: true;
+  /** The wording leaves something open: it is read as far as `sets` goes, and this is asked. */
+  readonly asks?: string;
+  /** With `asks`: the term or named word that is meant as a rule. */
+  readonly suggests?: string;
+  readonly synonyms: Synonyms;
 }
 
 export interface Term {
@@ -59,11 +104,15 @@ export interface Term {
   readonly label: string;
   /** Id of the broader term; absent for a root. */
   readonly parent?: string;
+  /** The word that a composed name is built on, where it is not the label: "twining" for "twined". */
+  readonly noun?: string;
   /**
    * What a broader term says of itself. `exhausted` (the default of a term that has narrower ones): each find is
    * of a narrower kind, only which is not said. `variants`: a kind in its own right, some of whose forms have names.
    */
   readonly inner?: 'exhausted' | 'variants';
+  /** Says what was made more than how: in a description it gives way to any other structure. */
+  readonly vague?: true;
   readonly definition?: string;
   readonly synonyms?: Synonyms;
   /** Says what was written but not what it is: counted apart, and unknown in a dissimilarity. */
@@ -76,6 +125,10 @@ export interface Vocabulary {
   readonly id: string;
   readonly label: string;
   readonly terms: readonly Term[];
+  /** Further wordings of descriptions, beside those of the terms. */
+  readonly words?: readonly DescriptionWord[];
+  /** The wordings of a facet's terms are read in descriptions too; what any of them says of other facets. */
+  readonly described?: Readonly<Record<string, string>>;
 }
 
 /** Everything a study knows how to record: the defaults of Thrum plus the study's own. */

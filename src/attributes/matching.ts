@@ -1,5 +1,5 @@
 import { AMBIGUOUS_HEADERS, AMBIGUOUS_TERMS } from './ambiguous.ts';
-import type { AttributeDefinition, Register, Vocabulary } from './definition.ts';
+import type { AttributeDefinition, DescriptionWord, Register, Vocabulary } from './definition.ts';
 import { foldText as foldWords, lookupKey, splitWords } from './folding.ts';
 import { splitHeader, type UnitKind, unitKind, withoutInches } from './header.ts';
 import { likeness, prepareWording } from './likeness.ts';
@@ -138,7 +138,34 @@ export function matchTerm(text: string, vocabulary: Vocabulary): Match {
     const ids = new Set(inflected.map(({ id }) => id));
     if (ids.size === 1) return { kind: 'exact', id: inflected[0]!.id, via: inflected[0]!.via };
   }
-  return nearest(text.trim(), text, index.all);
+  return askedTerm(text, key, vocabulary) ?? nearest(text.trim(), text, index.all);
+}
+
+/** A wording of descriptions that is asked about, or that only its accents settle. */
+function askedTerm(text: string, key: string, vocabulary: Vocabulary): Match | null {
+  const met = (vocabulary.words ?? []).filter((entry) =>
+    Object.values(entry.synonyms)
+      .flat()
+      .some((wording) => lookupKey(wording) === key),
+  );
+  const spelled = text.trim().toLowerCase().normalize('NFC');
+  const settled = met.find(
+    ({ accented, synonyms }) => accented === true && Object.values(synonyms).flat().includes(spelled),
+  );
+  const term = settled?.sets[vocabulary.id];
+  if (term !== undefined)
+    return { kind: 'exact', id: nameOf(settled!, vocabulary) ?? term, via: text.trim() };
+  const asked = met.find(({ asks, accented }) => asks !== undefined && accented !== true);
+  if (asked?.asks === undefined) return null;
+  return ambiguity(text, { candidates: [asked.suggests ?? ''], why: asked.asks }, (id) => id !== '');
+}
+
+/** The name under which the same meaning goes, where it has one. */
+function nameOf({ sets }: DescriptionWord, { words = [] }: Vocabulary): string | undefined {
+  const same = JSON.stringify(Object.entries(sets).sort());
+  return words.find(
+    (entry) => entry.id !== undefined && JSON.stringify(Object.entries(entry.sets).sort()) === same,
+  )?.id;
 }
 
 /** Vocabularies of adjectives and participles, which take the gender and number of what they describe. */

@@ -1,6 +1,6 @@
 import { InputError } from '../errors.ts';
 import { DEFAULT_ATTRIBUTES } from './blocks/index.ts';
-import type { AttributeDefinition, Register, Term, Vocabulary } from './definition.ts';
+import type { AttributeDefinition, DescriptionWord, Register, Term, Vocabulary } from './definition.ts';
 import { DEFAULT_VOCABULARIES } from './vocabularies/index.ts';
 
 /** A term that a study adds, with the vocabulary that it joins. */
@@ -50,7 +50,7 @@ export function extendRegister(base: Register, additions: Additions): Register {
         'list its grades under "levels", lowest first',
       );
     }
-    attributes.set(attribute.id, attribute);
+    attributes.set(attribute.id, onTree(attribute, vocabularies.get('structure')));
     const wanted = attribute.vocabulary;
     if (wanted !== undefined && !vocabularies.has(wanted)) {
       vocabularies.set(wanted, { id: wanted, label: attribute.label, terms: [] });
@@ -80,9 +80,12 @@ function byVocabulary(terms: readonly AddedTerm[]): ReadonlyMap<string, readonly
 
 function withTerms(vocabulary: Vocabulary, added: readonly Term[]): Vocabulary {
   const terms = [...vocabulary.terms];
+  const words = [...(vocabulary.words ?? [])];
   const parents = new Map(terms.map((term) => [term.id, term.parent]));
-  for (const term of added) {
-    if (parents.has(term.id)) {
+  for (const given of added) {
+    const { term, word } = belowDescription(given, vocabulary);
+    if (word !== null) words.push(word);
+    if (parents.has(term.id) || words.some(({ id }) => id === term.id)) {
       throw new InputError(
         `the term "${term.id}" exists already in the vocabulary "${vocabulary.id}"`,
         { path: 'terms' },
@@ -93,7 +96,31 @@ function withTerms(vocabulary: Vocabulary, added: readonly Term[]): Vocabulary {
     terms.push(term);
   }
   for (const term of added) checkParents(vocabulary.id, term.id, parents);
-  return { ...vocabulary, terms };
+  return { ...vocabulary, terms, ...(words.length === 0 ? {} : { words }) };
+}
+
+/** A study may name what was a term in earlier versions and is a description now ("openTwining"): its structure counts. */
+function onTree(attribute: AttributeDefinition, structure: Vocabulary | undefined): AttributeDefinition {
+  const { appliesTo } = attribute;
+  if (appliesTo === undefined) return attribute;
+  const terms = appliesTo.map((id) => structure?.words?.find((word) => word.id === id)?.sets.structure ?? id);
+  return { ...attribute, appliesTo: [...new Set(terms)] };
+}
+
+/** A term below a description stands below its structure, and its wordings say the facets of the description too. */
+function belowDescription(
+  term: Term,
+  vocabulary: Vocabulary,
+): { readonly term: Term; readonly word: DescriptionWord | null } {
+  const above = vocabulary.words?.find(({ id }) => id !== undefined && id === term.parent);
+  const parent = above?.sets[vocabulary.id];
+  if (above === undefined || parent === undefined) return { term, word: null };
+  const { [vocabulary.id]: _, ...facets } = above.sets;
+  const wordings = [term.label, ...Object.values(term.synonyms ?? {}).flat()];
+  return {
+    term: { ...term, parent },
+    word: { sets: facets, when: [term.id], synonyms: { en: wordings } },
+  };
 }
 
 function checkParents(

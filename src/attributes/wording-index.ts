@@ -30,7 +30,8 @@ const termIndices = new WeakMap<Vocabulary, WordingIndex>();
 export function headerIndex(register: Register): WordingIndex {
   const cached = headerIndices.get(register);
   if (cached !== undefined) return cached;
-  const known = [...register.attributes.values()].flatMap((attribute) =>
+  const fed = [...register.attributes.values()].filter(({ composed }) => composed !== true);
+  const known = fed.flatMap((attribute) =>
     wordingsOf(attribute.id, attribute.label, attribute.synonyms).map((via): Known & { key: string } => {
       const { name, unit } = splitHeader(via);
       const kind = unit === undefined ? undefined : unitKind(unit);
@@ -51,17 +52,21 @@ export function headerIndex(register: Register): WordingIndex {
 export function termIndex(vocabulary: Vocabulary): WordingIndex {
   const cached = termIndices.get(vocabulary);
   if (cached !== undefined) return cached;
-  const index = buildIndex(
-    vocabulary.terms.flatMap((term) =>
-      wordingsOf(term.id, term.label, term.synonyms).map((via) => ({
-        id: term.id,
-        via,
-        unit: undefined,
-        key: lookupKey(via),
-        wording: prepareWording(via),
-      })),
+  const known = (id: string, wordings: readonly string[]) =>
+    wordings.map((via) => ({
+      id,
+      via,
+      unit: undefined,
+      key: lookupKey(via),
+      wording: prepareWording(via),
+    }));
+  // Terms come last, so that they stand first under a wording that a named description shares with them.
+  const index = buildIndex([
+    ...(vocabulary.words ?? []).flatMap(({ id, label, synonyms }) =>
+      id === undefined ? [] : known(id, wordingsOf(id, label ?? id, synonyms)),
     ),
-  );
+    ...vocabulary.terms.flatMap((term) => known(term.id, wordingsOf(term.id, term.label, term.synonyms))),
+  ]);
   termIndices.set(vocabulary, index);
   return index;
 }

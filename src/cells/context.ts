@@ -1,4 +1,4 @@
-import type { Vocabulary } from '../attributes/definition.ts';
+import type { Register, Vocabulary } from '../attributes/definition.ts';
 import type { CellState } from './reading.ts';
 
 /** What a cell cannot tell by itself: the habits of its source and of its column. */
@@ -10,6 +10,10 @@ export interface CellContext {
   /** Codes of the source for "nothing here"; they win over every built-in rule. The key "" is the blank cell. */
   readonly missing?: Readonly<Record<string, CellState>>;
   readonly vocabulary?: Vocabulary;
+  /** With it, cells that describe several attributes at once are parted; without it they hold one term. */
+  readonly register?: Register;
+  /** Facets of which the source says nothing where there is nothing to say, by attribute. */
+  readonly tells?: readonly string[];
   /** Wordings of the source -> term id, as its profile settled them; they win over synonyms. */
   readonly translations?: Readonly<Record<string, string>>;
   /** Relative widening of "about": 0.1 widens by 10 % on either side. Default 0.1. */

@@ -3,6 +3,7 @@ import { lowered, takeDoubt } from './certainty.ts';
 import type { CellContext } from './context.ts';
 import { eraContext, readDateSpan } from './dates/read-date-span.ts';
 import { readDegrees } from './degrees.ts';
+import { readDescription } from './descriptions/read-description.ts';
 import { emptyNumeric, emptyTerm, flagged, notUnderstood, quote, readAs, textReading } from './notes.ts';
 import { isIdem, profileCode, readNothing } from './nothing.ts';
 import { withoutBeside } from './numbers/beside.ts';
@@ -104,7 +105,11 @@ function readKind(text: string, attribute: AttributeDefinition, context: CellCon
     return unnamed ?? readFreeTerm(text, context);
   }
   if (vocabulary.id === 'twist' || vocabulary.id === 'slant') return readTwistCell(text, context, vocabulary);
-  return readTerm(text, vocabulary, context);
+  const described =
+    context.register === undefined ? null : readDescription(text, attribute, context.register, context);
+  return described === null || described.main.kind !== 'term'
+    ? readTerm(text, vocabulary, context)
+    : described.main;
 }
 
 /** A vocabulary of twist: what its own synonyms do not know is read as a direction or a notation. */

@@ -1,12 +1,14 @@
 import type { AttributeDefinition, Block, Register } from '../attributes/definition.ts';
+import { facetsOf } from '../cells/descriptions/lexicon.ts';
 import { InputError } from '../errors.ts';
 import type { DissimilaritySpec, IntervalRule, Variable } from '../numerics/dissimilarity/variables.ts';
 import { append } from '../numerics/foundation/lists.ts';
 import { atCentre } from './accessors.ts';
 import { type NumberCoding, numberCoding } from './comparison-numbers.ts';
 import { type TermCoding, termCoding } from './comparison-terms.ts';
+import { isMissing } from './missing.ts';
 import { requireColumn } from './require-column.ts';
-import type { FragmentTable } from './table.ts';
+import type { Column, FragmentTable } from './table.ts';
 
 /** The blocks in the order in which `Variable.block` counts them. */
 export const COMPARED_BLOCKS: readonly Block[] = ['structure', 'spacing', 'fibre', 'find', 'context'];
@@ -60,7 +62,7 @@ export function compareRecords(
   register: Register,
   settings: ComparisonSettings,
 ): Comparison {
-  const chosen = settings.of.length > 0 ? settings.of : defaultAttributes(table);
+  const chosen = settings.of.length > 0 ? withFacets(settings.of, table, register) : defaultAttributes(table);
   refuseTwins(chosen, register);
   const attributes: ComparedAttribute[] = [];
   const variables: Variable[] = [];
@@ -118,6 +120,25 @@ function refuseTwins(chosen: readonly string[], register: Register): void {
       `leave out ${a} or ${b}`,
     );
   }
+}
+
+/** An attribute brings those of its facets that the table records: what a description tells is compared whole. */
+export function withFacets(
+  chosen: readonly string[],
+  table: FragmentTable,
+  register: Register,
+): readonly string[] {
+  const brought = chosen.flatMap((id) =>
+    facetsOf(id, register)
+      .map((facet) => facet.id)
+      .filter((facet) => !chosen.includes(facet) && hasValue(table.columns.get(facet))),
+  );
+  return [...chosen, ...brought];
+}
+
+function hasValue(column: Column | undefined): boolean {
+  if (column === undefined || column.kind === 'text') return false;
+  return column.state.some((_, row) => !isMissing(column, row));
 }
 
 /**

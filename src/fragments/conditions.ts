@@ -3,7 +3,6 @@ import { termAt } from './accessors.ts';
 import { atLevel } from './common-level.ts';
 import { termLabel } from './groups.ts';
 import { isMissing } from './missing.ts';
-import { SAYS_SPACING, spacingAttribute } from './says-spacing.ts';
 import type { FragmentTable } from './table.ts';
 
 /**
@@ -50,7 +49,7 @@ export function conditionsOf(
 ): readonly Condition[] {
   const used = aboutConditions(about, register);
   return CONDITIONS.filter((id) => !used.has(id)).map((id) => {
-    const termOf = readerOf(table, id, about, across, register);
+    const termOf = readerOf(table, id, across, register);
     const terms = rows.map(termOf);
     const kinds = [...new Set(terms)].filter((term) => term !== null).sort();
     const known = terms.filter((term) => term !== null).length;
@@ -103,7 +102,6 @@ function aboutConditions(about: readonly string[], register: Register): Readonly
 function readerOf(
   table: FragmentTable,
   id: ConditionId,
-  about: readonly string[],
   across: string | null,
   register: Register,
 ): (row: number) => string | null {
@@ -116,11 +114,8 @@ function readerOf(
   const levelled = across === null ? table : atLevel(table, id, across, register).table;
   const column = levelled.columns.get(id);
   if (column?.kind !== 'term') return () => null;
-  const spaced = about.some(spacingAttribute);
   return (row) => {
     const term = termAt(column, row);
-    // Open and close twining are told by the spacing: of a question about spacing they are the answer, no condition.
-    const kept = term !== null && spaced ? (SAYS_SPACING.get(term) ?? term) : term;
-    return kept === null ? null : termLabel(attribute, kept, register);
+    return term === null ? null : termLabel(attribute, term, register);
   };
 }

@@ -7,6 +7,7 @@ import * as formulas from './derived/formulas.ts';
 import { impliedInterval, nominal } from './derived/precision.ts';
 import { orderUntoldSystems } from './derived/systems.ts';
 import { settleTurns } from './derived/turns.ts';
+import { faceFromCounts } from './face-from-counts.ts';
 import { type Interval, isNothing } from './intervals.ts';
 import { DEFAULT_THRESHOLDS, type SpacingThresholds, spacingClassOf } from './spacing-class.ts';
 import type { FragmentTable } from './table.ts';
@@ -24,7 +25,7 @@ import type { FragmentTable } from './table.ts';
  * - `cover1`, `cover2` = width x density / 10, of rows by the width of the row and never of one of its strands;
  *   `openness` = (1 - cover1)(1 - cover2), covers cut at 1 (Peirce 1937, J. Text. Inst. 28:T45);
  * - `bindingPoints`, `threadLength`, `turnsPerMetre`, `linearDensity`, `angleClass`; `spacingClass`, see
- *   spacing-class.ts.
+ *   spacing-class.ts; `face`, see face-from-counts.ts.
  *
  * Intervals, and the printed precision of single numbers, go through every formula. A value that is derived
  * says from which attributes (`derivedFrom`). A column is added only where at least one row gains a value.
@@ -119,9 +120,10 @@ export function deriveColumns(
   }
   classify('spacingClass', (row) =>
     applies('spacingClass', row)
-      ? spacingClassOf(structureAt(table, row), ends('gapRatio', row), ends('rowSpacing', row), thresholds)
+      ? spacingClassOf(ends('gapRatio', row), ends('rowSpacing', row), thresholds)
       : null,
   );
+  classify('face', (row) => (applies('face', row) ? faceFromCounts(ends('balance', row)) : null));
   return { ...table, columns };
 }
 

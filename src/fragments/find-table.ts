@@ -1,6 +1,8 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import { matchAttribute } from '../attributes/matching.ts';
 import { isWithin } from '../attributes/tree.ts';
+import type { CellContext } from '../cells/context.ts';
+import { readDescription } from '../cells/descriptions/read-description.ts';
 import { readCell } from '../cells/read-cell.ts';
 import { CELL_STATES, CERTAINTIES, type Reading } from '../cells/reading.ts';
 import { InputError } from '../errors.ts';
@@ -16,8 +18,8 @@ export interface ReadFind {
 }
 
 /**
- * Reads a find as a cell would be read ("c. 32 mm", "open twining"), attribute by attribute, and adds what
- * follows from it (spacing from density and back). An attribute may be named by id or by an exact
+ * Reads a find as a cell would be read ("c. 32 mm", "open twining with pile"), attribute by attribute; a
+ * description gives each of its facets, unless the find names that facet itself. Adds what follows from it (spacing from density and back). An attribute may be named by id or by an exact
  * synonym. What makes no sense for the find's structure is left out and said.
  *
  * @throws InputError for a name that is no attribute.
@@ -26,20 +28,31 @@ export function readFind(find: Readonly<Record<string, string>>, register: Regis
   const readings = new Map<string, Reading>();
   const columns = new Map<string, Column>();
   const notes: string[] = [];
+  const told = new Map<string, { readonly reading: Reading; readonly text: string }>();
   for (const [name, text] of Object.entries(find)) {
     if (text.trim() === '') continue;
     const attribute = attributeNamed(name, register);
     const vocabulary =
       attribute.vocabulary === undefined ? undefined : register.vocabularies.get(attribute.vocabulary);
-    const reading = readCell(text, attribute, {
+    const context: CellContext = {
       decimal: /\d,\d/.test(text) && !/\d\.\d/.test(text) ? ',' : '.',
+      register,
       ...(vocabulary === undefined ? {} : { vocabulary }),
-    });
+    };
+    const described = readDescription(text, attribute, register, context);
+    const reading = described?.main ?? readCell(text, attribute, context);
+    for (const [id, facet] of described?.facets ?? []) told.set(id, { reading: facet, text });
     for (const note of reading.notes) {
       if (note.level !== 'read') notes.push(`${attribute.label}: ${note.why}`);
     }
     readings.set(attribute.id, reading);
     columns.set(attribute.id, columnOf(attribute, reading, text));
+  }
+  // What was entered for a facet itself goes before what the description says of it.
+  for (const [id, { reading, text }] of told) {
+    if (readings.has(id)) continue;
+    readings.set(id, reading);
+    columns.set(id, columnOf(register.attributes.get(id)!, reading, text));
   }
   for (const id of notApplicable(readings, register)) {
     const label = register.attributes.get(id)?.label ?? id;

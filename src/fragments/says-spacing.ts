@@ -3,20 +3,14 @@ export const COMPUTED_FROM: Readonly<Record<string, readonly string[]>> = {
   density2: ['rowSpacing'],
   rowGap: ['rowSpacing', 'rowWidth'],
   gapRatio: ['rowSpacing', 'rowWidth'],
-  spacingClass: ['rowSpacing', 'rowWidth', 'structure'],
+  spacingClass: ['rowSpacing', 'rowWidth'],
+  face: ['density1', 'rowSpacing'],
   balance: ['density1', 'rowSpacing'],
   logBalance: ['density1', 'rowSpacing'],
   cover1: ['diameter1', 'density1'],
   cover2: ['diameter2', 'rowSpacing'],
   openness: ['diameter1', 'density1', 'diameter2', 'rowSpacing'],
 };
-
-/** Terms of structure that are given by the spacing of the rows, each with the structure that they are kinds of. */
-export const SAYS_SPACING: ReadonlyMap<string, string> = new Map([
-  ['closeTwining', 'twined'],
-  ['semiOpenTwining', 'twined'],
-  ['openTwining', 'twined'],
-]);
 
 /** Whether a number is the spacing of rows, or computed from it. */
 export function spacingAttribute(id: string): boolean {

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Register } from '../attributes/definition.ts';
 import { isWithin } from '../attributes/tree.ts';
+import { meaningOf } from '../cells/descriptions/meaning.ts';
 import { CERTAINTIES } from '../cells/reading.ts';
 import { InputError } from '../errors.ts';
 import { termAt } from './accessors.ts';
@@ -130,7 +131,7 @@ export function conditionAnswer(
     );
   if (one.attribute === 'assemblage') return amongWords(one, (row) => table.assemblage[row]);
   const column = requireColumn(table, one.attribute, register);
-  const answer = sureEnough(one, column, answerFrom(one, column, register));
+  const answer = sureEnough(one, column, answerFrom(one, column, table, register));
   if (one.known === undefined) return (row) => (isMissing(column, row) ? 'not recorded' : answer(row));
   const { known } = one;
   return (row) => {
@@ -157,7 +158,12 @@ function sureEnough(
   return (row) => (column.codes[row] >= 0 && column.certainty[row] > least ? 'out' : answer(row));
 }
 
-function answerFrom(one: Condition, column: Column, register: Register): (row: number) => Answer {
+function answerFrom(
+  one: Condition,
+  column: Column,
+  table: FragmentTable,
+  register: Register,
+): (row: number) => Answer {
   switch (column.kind) {
     case 'numeric':
       if (one.in !== undefined || one.notIn !== undefined)
@@ -165,7 +171,7 @@ function answerFrom(one: Condition, column: Column, register: Register): (row: n
       return withinLimits(one, column);
     case 'term':
       refuseLimits(one);
-      return amongTerms(one, column, register);
+      return amongTerms(one, column, table, register);
     case 'text':
       refuseLimits(one);
       return amongWords(one, (row) => column.raw[row].trim());
@@ -182,20 +188,30 @@ function withinLimits(one: Condition, { low, high }: NumericColumn): (row: numbe
   };
 }
 
-function amongTerms(one: Condition, column: TermColumn, register: Register): (row: number) => Answer {
+function amongTerms(
+  one: Condition,
+  column: TermColumn,
+  table: FragmentTable,
+  register: Register,
+): (row: number) => Answer {
   const vocabulary =
     column.attribute.vocabulary === undefined
       ? undefined
       : register.vocabularies.get(column.attribute.vocabulary);
   const known = new Set(vocabulary?.terms.map((term) => term.id) ?? column.attribute.levels);
+  const described = new Map<string, (row: number) => Answer>();
   if (known.size > 0)
     for (const term of [...(one.in ?? []), ...(one.notIn ?? [])])
-      if (!known.has(term))
-        throw fault(
-          one,
-          `"${term}" is not one of its terms`,
-          'use a term id of its vocabulary, or add the term',
-        );
+      if (!known.has(term)) {
+        const sides = describedBy(term, column, table, register);
+        if (sides !== null) described.set(term, sides);
+        else
+          throw fault(
+            one,
+            `"${term}" is not one of its terms`,
+            'use a term id of its vocabulary, or add the term',
+          );
+      }
   const holds = (term: string, asked: string): Answer => {
     if (vocabulary === undefined) return term === asked ? 'in' : 'out';
     if (isWithin(vocabulary, term, asked)) return 'in';
@@ -203,8 +219,41 @@ function amongTerms(one: Condition, column: TermColumn, register: Register): (ro
   };
   return (row) => {
     const term = termAt(column, row);
-    return term === null ? 'not recorded' : combine(one, (asked) => holds(term, asked));
+    if (term === null) return 'not recorded';
+    return combine(one, (asked) => described.get(asked)?.(row) ?? holds(term, asked));
   };
+}
+
+/** A description stands for a condition on each attribute that it tells ("open twining" for two); null for none. */
+function describedBy(
+  text: string,
+  column: TermColumn,
+  table: FragmentTable,
+  register: Register,
+): ((row: number) => Answer) | null {
+  const sides = meaningOf(text, column.attribute, register);
+  if (sides === null) return null;
+  const tests = [...sides].map(([id, value]) => sideAnswer(id, value, table, register));
+  return (row) => {
+    const answers = tests.map((test) => test(row));
+    if (answers.includes('out')) return 'out';
+    return answers.every((answer) => answer === 'in') ? 'in' : 'cannot say';
+  };
+}
+
+function sideAnswer(
+  id: string,
+  value: string,
+  table: FragmentTable,
+  register: Register,
+): (row: number) => Answer {
+  const column = table.columns.get(id);
+  if (column === undefined) return () => 'not recorded';
+  if (column.kind === 'numeric') {
+    const limit = Number(value);
+    return withinLimits({ attribute: id, atLeast: limit, atMost: limit }, column);
+  }
+  return answerFrom({ attribute: id, in: [value] }, column, table, register);
 }
 
 function amongWords(one: Condition, wordAt: (row: number) => string): (row: number) => Answer {

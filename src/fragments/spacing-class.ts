@@ -15,26 +15,16 @@ export interface SpacingThresholds {
 /** Proposed defaults: common practice, no source. */
 export const DEFAULT_THRESHOLDS: SpacingThresholds = { close: 0.1, open: 1, possibleRowWidth: [1, 10] };
 
-const NAMED_IN_STRUCTURE: Readonly<Record<string, string>> = {
-  closeTwining: 'close',
-  semiOpenTwining: 'semi-open',
-  openTwining: 'open',
-};
-
 /**
  * Close, semi-open or open; "semi-open or open" where the readings reach across a limit, null where they leave
- * all three open. From the structure where its very term says so; else from the gap ratio; else from the row
- * spacing with every possible row width: rows 35 mm apart are open whatever their width, rows 6 mm apart may be
- * anything.
+ * all three open. From the gap ratio; else from the row spacing with every possible row width: rows 35 mm
+ * apart are open whatever their width, rows 6 mm apart may be anything.
  */
 export function spacingClassOf(
-  structure: string | null,
   gapRatio: Interval,
   rowSpacing: Interval,
   { close, open, possibleRowWidth }: SpacingThresholds,
 ): DerivedTerm | null {
-  const named = structure === null ? undefined : NAMED_IN_STRUCTURE[structure];
-  if (named !== undefined) return { term: named, from: ['structure'] };
   if (!isNothing(gapRatio)) return classify(gapRatio, close, open, ['gapRatio']);
   if (isNothing(rowSpacing)) return null;
   const [thin, thick] = possibleRowWidth;

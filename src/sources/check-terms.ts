@@ -1,5 +1,7 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import { matchTerm } from '../attributes/matching.ts';
+import { lexiconOf } from '../cells/descriptions/lexicon.ts';
+import { meaningOf } from '../cells/descriptions/meaning.ts';
 import { InputError } from '../errors.ts';
 import { knownAttribute } from './column-rules.ts';
 import { attributesOf } from './columns.ts';
@@ -36,7 +38,7 @@ function checkTerms(
   const known = termIds(attribute, register);
   if (known === null) return;
   for (const [text, term] of Object.entries(terms)) {
-    if (known.has(term)) continue;
+    if (known.has(term) || describes(term, attribute, register)) continue;
     const vocabulary =
       attribute.vocabulary === undefined ? undefined : register.vocabularies.get(attribute.vocabulary);
     const near = vocabulary === undefined ? null : matchTerm(term, vocabulary);
@@ -47,6 +49,12 @@ function checkTerms(
       `${hint}name a term that exists, or add it under "terms" in the study`,
     );
   }
+}
+
+/** A name or a text that says what a description would ("openTwining"), or "" for words that say nothing. */
+function describes(term: string, attribute: AttributeDefinition, register: Register): boolean {
+  const lexicon = lexiconOf(attribute, register);
+  return lexicon !== null && (term === '' || meaningOf(term, attribute, register) !== null);
 }
 
 /** The ids that an attribute takes; null where every wording is its own kind. */

@@ -20,6 +20,8 @@ export function contextOf(
     return {
       decimal,
       missing,
+      register,
+      tells: [...(profile.tells ?? []), ...(rule.tells ?? [])],
       translations: withoutPrototype({
         ...(attribute === null ? {} : profile.terms[attribute.id]),
         ...rule.terms,

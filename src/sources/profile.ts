@@ -76,6 +76,16 @@ export const columnRule = z.strictObject({
     .enum(['final-first', 'singles-first'])
     .optional()
     .describe('How ply letters all in capitals ("ZS") are to be read; without it they are questioned'),
+  oneFacet: z
+    .boolean()
+    .optional()
+    .describe(
+      'The cells hold terms of this one attribute; what they say beside it is listed and not read into others',
+    ),
+  tells: z
+    .array(attributeId)
+    .optional()
+    .describe('As for the whole source, for the descriptions of this column'),
   circa: z
     .number()
     .min(0)
@@ -153,6 +163,14 @@ export const sourceProfile = z.strictObject({
   missing: missing.default({}).describe('As in a column, for every column of the source'),
   terms: z.record(attributeId, terms).default({}).describe('Attribute -> translations of its terms'),
   repeatedIds: repeatedIds.optional(),
+  tells: z
+    .array(z.string().min(1))
+    .optional()
+    .describe(
+      'What the source tells apart: ids of attributes that its descriptions mention wherever there is something to ' +
+        'mention, so that silence means "none" or "plain" ("pile", "engagement"); and ids of broader terms whose ' +
+        'narrower ones it names wherever it can ("cordage"), so that the broader term is a kind of its own',
+    ),
   pieces: z
     .enum(PIECES)
     .optional()

@@ -39,19 +39,38 @@ export function readColumn(
   ledger: Ledger,
 ): Column {
   if (attribute.scale === 'text') return readTextColumn(column.texts, attribute, context.missing);
+  const several = column.gathered === true;
+  return columnOf(
+    column,
+    attribute,
+    (text) => (several ? readSeveral(text, attribute, context) : readCell(text, attribute, context)),
+    ledger,
+  );
+}
+
+/**
+ * A column from a way to read its texts; each text is read once. `prefix` stands before what a cell was read
+ * as in the ledger, where several attributes are read from one column.
+ */
+export function columnOf(
+  column: ColumnTexts,
+  attribute: AttributeDefinition,
+  readText: (text: string) => Reading,
+  ledger: Ledger,
+  prefix = '',
+): Column {
   const cache = new Map<string, Cached>();
   const read = (text: string): Cached => {
     const known = cache.get(text);
     if (known !== undefined) return known;
-    const reading =
-      column.gathered === true ? readSeveral(text, attribute, context) : readCell(text, attribute, context);
+    const reading = readText(text);
     const note = summariseNotes(reading.notes);
     const state = CELL_STATES.indexOf(reading.state);
     const fresh = {
       reading,
       state,
       note,
-      readAs: note === null ? '' : describeReading(reading, attribute.unit),
+      readAs: note === null ? '' : `${prefix}${describeReading(reading, attribute.unit)}`,
     };
     cache.set(text, fresh);
     return fresh;

@@ -13,6 +13,7 @@ import { enter, type Ledger } from './ledger.ts';
 import { type BoundColumns, mergeBounds } from './merge-bounds.ts';
 import type { SourceProfile } from './profile.ts';
 import { type ColumnTexts, readColumn, readTextColumn } from './read-column.ts';
+import { mergeFacet, readDescribed } from './read-described.ts';
 import { readSplit } from './read-split.ts';
 import { saysNothing } from './says-nothing.ts';
 import type { ColumnReading, DecimalMark } from './source-reading.ts';
@@ -35,6 +36,7 @@ export function readColumns(
   const table = new Map<string, Column>();
   const bounds = new Map<string, BoundColumns>();
   const columns: ColumnReading[] = [];
+  const facets: { readonly texts: ColumnTexts; readonly columns: ReadonlyMap<string, Column> }[] = [];
   for (const plan of plans) {
     const decimal = decimals[plan.index]!;
     const texts = textsOf(sheet, plan, ledger);
@@ -46,7 +48,10 @@ export function readColumns(
         put(table, id, column, texts, ledger);
     } else if (plan.attribute !== undefined) {
       const { attribute } = plan;
-      const column = readColumn(texts, attribute, context(attribute, plan.unit), ledger);
+      const cells = context(attribute, plan.unit);
+      const described = readDescribed(texts, attribute, cells, register, ledger, plan.rule.oneFacet === true);
+      const column = described?.main ?? readColumn(texts, attribute, cells, ledger);
+      if (described !== null) facets.push({ texts, columns: described.facets });
       if (plan.doubt !== undefined) enterDoubt(plan.header, attribute.label, plan.doubt, ledger);
       if (plan.bound === undefined) put(table, attribute.id, column, texts, ledger);
       else bounds.set(attribute.id, { ...bounds.get(attribute.id), [plan.bound]: column });
@@ -72,6 +77,9 @@ export function readColumns(
     const merged = mergeBounds(pair, sheet.origins, ledger);
     if (!table.has(id)) table.set(id, merged);
   }
+  for (const told of facets)
+    for (const [id, column] of told.columns)
+      table.set(id, mergeFacet(table.get(id), column, told.texts, ledger));
   addConstants(table, profile, register, sheet, ledger);
   return { table, columns };
 }
@@ -214,7 +222,11 @@ function addConstants(
     const context = contextOf({}, profile.decimal ?? '.', profile, register)(attribute, undefined);
     const texts = { header: `constant ${id}`, texts: sheet.body.map(() => text), origins: sheet.origins };
     // What the profile says of every row is no news about any single cell.
-    table.set(id, readColumn(texts, attribute, context, { source: ledger.source, entries: [] }));
+    const silent = { source: ledger.source, entries: [] };
+    const described = readDescribed(texts, attribute, context, register, silent, false);
+    table.set(id, described?.main ?? readColumn(texts, attribute, context, silent));
+    for (const [facet, column] of described?.facets ?? [])
+      table.set(facet, mergeFacet(table.get(facet), column, texts, silent));
   }
 }
 

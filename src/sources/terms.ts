@@ -15,6 +15,8 @@ export interface UnknownTerm {
 }
 
 const ROWS_SHOWN = 5;
+/** Words of a description that were not used although the rest of it was. */
+const PARTS_ASKED = new Set(['description-rest', 'suggested-term', 'ambiguous-word']);
 
 /**
  * The wordings of a source that were not understood as terms, most frequent first. Each has to be mapped
@@ -29,7 +31,8 @@ export function unknownTerms(reading: SourceReading, register: Register): Unknow
     { attribute: string; column: string; text: string; rows: number[]; count: number; list: boolean }
   >();
   for (const { level, column, raw, row, rule } of reading.ledger) {
-    if (level !== 'not-understood' || row === 0 || rule === 'row-set-aside') continue;
+    const asked = level === 'not-understood' || PARTS_ASKED.has(rule);
+    if (!asked || row === 0 || rule === 'row-set-aside') continue;
     const attribute = attributeOf.get(column)?.find((id) => takesTerms(id, register));
     if (attribute === undefined) continue;
     const text = raw.trim();

@@ -3,6 +3,7 @@ import type { Register } from '../attributes/definition.ts';
 import { suggest } from '../attributes/near-matches.ts';
 import { defaultRegister, extendRegister } from '../attributes/register.ts';
 import { InputError } from '../errors.ts';
+import { facetNamed } from '../fragments/kinds.ts';
 import { printPath, schemaFault } from '../sources/schema-fault.ts';
 import { findJsonFault } from './json-fault.ts';
 import { findReferences } from './references.ts';
@@ -94,6 +95,7 @@ function checkNames(checked: Study, register: Register, file: string): void {
       suggest(name, [...known, ...more], 'name a default attribute, or define it under "attributes"'),
     );
   };
+  for (const name of checked.kind ?? []) if (name !== 'structure') facetNamed(name, register);
   checked.select.forEach((part, place) => {
     check(part.attribute, `select[${place}].attribute`, ['assemblage']);
   });

@@ -4,6 +4,7 @@ import { InputError } from '../errors.ts';
 import { deriveColumns } from '../fragments/derive.ts';
 import { collapseItems } from '../fragments/items.ts';
 import { oneRowEach } from '../fragments/quantity.ts';
+import { composeKinds } from '../fragments/kinds.ts';
 import { selectRows } from '../fragments/select.ts';
 import { takeRows } from '../fragments/subset.ts';
 import type { Column, FragmentTable } from '../fragments/table.ts';
@@ -29,6 +30,8 @@ type StudySource = Study['sources'][number];
 export interface Prepared {
   readonly study: Study;
   readonly register: Register;
+  /** What the kinds of fabric are composed of: the structure and facets, by id. */
+  readonly kindOf: readonly string[];
   readonly sources: readonly SourceReading[];
   readonly heads: readonly SourceHead[];
   /** Every change, flag and riddle of every source and of their joining. */
@@ -77,18 +80,18 @@ export function prepareStudy(
   files: ReadonlyMap<string, Uint8Array>,
   { onProgress, sheets = new Map(), lenient = false }: PrepareOptions = {},
 ): Prepared {
-  const register = studyRegister(study);
+  const given = studyRegister(study);
   const read = study.sources.map((source, place) => {
     onProgress?.(place / (study.sources.length + 1), `reading ${sourceName(source)}`);
     try {
-      return readStudySource(source, files, register, sheets, study.names);
+      return readStudySource(source, files, given, sheets, study.names);
     } catch (fault) {
       if (!lenient || !(fault instanceof InputError)) throw fault;
-      return unreadable(source, fault, register);
+      return unreadable(source, fault, given);
     }
   });
   onProgress?.(study.sources.length / (study.sources.length + 1), 'combining the sources');
-  const combined = combineSources(read, register, study.duplicates);
+  const combined = combineSources(read, given, study.duplicates);
   const readings = read.map((reading) => withSetAside(reading, combined.setAside.get(reading.name) ?? []));
   const restricted = applyRestrictions(
     { ...combined, faults: [...readings.flatMap((reading) => reading.faults), ...combined.faults] },
@@ -96,13 +99,15 @@ export function prepareStudy(
   );
   const { witness, table } = settleWitness(restricted.table, study.witness);
   const unit = witness.status === 'confirmed' ? study.unit : 'fragment';
-  const all = deriveColumns(table, register);
+  const kinds = composeKinds(deriveColumns(table, given), given, study.kind);
+  const { table: all, register } = kinds;
   const selection = selectRows(all, study.select, register);
   const fragments = oneRowEach(takeRows(all, selection.rows));
   const collapsed = collapseItems(fragments, register);
   return {
     study,
     register,
+    kindOf: kinds.of,
     sources: readings,
     heads: readings.map((reading, place) =>
       sourceHead(reading, files.get(study.sources[place].file) ?? new Uint8Array()),

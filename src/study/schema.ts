@@ -157,6 +157,16 @@ export const study = z
         description:
           'Orders of labels for symbols and colours, the first label having the first symbol: {"site": ["Trench 9"]}; the others follow by their number of fragments',
       }),
+    kind: z
+      .array(z.string().min(1))
+      .min(1)
+      .exactOptional()
+      .meta({
+        description:
+          'What the kind of a fabric is composed of: "structure" and facets of it by name or id (openness, slant, ' +
+          'strands, face, grouping, pattern, engagement, orientation, wrapping, pile, pileFixing, supplementary); ' +
+          'if left out, those that every place has recorded. A name ends at the first facet that a find lacks; those that most finds have go first',
+      }),
     select: z.array(condition).default([]).meta({ description: 'Conditions that a fragment must all meet' }),
     analyses: z.array(analysisEntry).default([]),
   })

@@ -99,7 +99,10 @@ describe('cells in the ledger', () => {
 
   it('nothing else is left without a reading', () => {
     for (const file of FILES) {
-      const riddles = reading(file).ledger.filter(({ level }) => level === 'not-understood');
+      // A slip beside words that are known ("knoted net") leaves the cell its broader reading, with a question.
+      const riddles = reading(file).ledger.filter(
+        ({ level, rule }) => level === 'not-understood' || rule === 'suggested-term',
+      );
       expect(riddles.length, file).toBe(put(file, 'misspelt term'));
     }
   });

@@ -97,7 +97,6 @@ describe('spacing class', () => {
       'semi-open or open',
     ],
     ['across both limits it cannot be said', { structure: 'twined', rowSpacing: [5, 12], rowWidth: 5 }, null],
-    ['the term may say so itself', { structure: 'openTwining' }, 'open'],
     ['a weave has none', { structure: 'woven', rowSpacing: 35 }, null],
   ])('%s', (_, row, expected) => {
     expect(spacingClass(row)).toBe(expected);

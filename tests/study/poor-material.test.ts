@@ -85,8 +85,8 @@ const ANALYSES = [
     resamples: 199,
     relabellings: 199,
   },
-  { id: 'crosstab', kind: 'crosstab', rows: 'site', columns: 'structure', resamples: 199 },
-  { id: 'similarity', kind: 'similarity', assemblages: 'site', of: 'structure', resamples: 199 },
+  { id: 'crosstab', kind: 'crosstab', rows: 'site', columns: 'kind', resamples: 199 },
+  { id: 'similarity', kind: 'similarity', assemblages: 'site', of: 'kind', resamples: 199 },
   { id: 'typology', kind: 'typology', rules: 'types.json', of: ['density1', 'fibre'] },
   { id: 'placement', kind: 'placement', find: { structure: 'close twining', rowSpacing: 'c. 4 mm' } },
   { id: 'standing', kind: 'standing', site: 'Ness', resamples: 199 },
@@ -163,7 +163,7 @@ it('groups that are wholly apart differ, without limits and without an F', () =>
     /no F \(nothing varies within the groups\), df 1 and 10, .*p = 0.0/,
   );
   expect(crosstab.words.answer).toBe(
-    'Site and structure go together (more open twining in Holm and more close twining in Ness), which cannot be told from a difference of period.',
+    'Site and kind of fabric go together (more open twining in Holm and more close twining in Ness), which cannot be told from a difference of period.',
   );
   // By hand: the square root of 12 less 1.96, squared, is 2.26; the square root of 2.26 / 12 is 0.43.
   expect(crosstab.words.because[1]).toBe('Strength: bias-corrected Cramér’s V 1, 95 % limits 0.43 to 1.');

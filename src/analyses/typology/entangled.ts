@@ -1,5 +1,4 @@
-import { termAt } from '../../fragments/accessors.ts';
-import { COMPUTED_FROM, SAYS_SPACING } from '../../fragments/says-spacing.ts';
+import { COMPUTED_FROM } from '../../fragments/says-spacing.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { conditionsOf, type Typology } from './rules.ts';
 
@@ -12,17 +11,15 @@ export function definingAttributes(typology: Typology): readonly string[] {
 
 /**
  * Whether a test on an attribute would be circular: it defines the types, is computed from what does, or what
- * does is computed from it. The structure counts as the spacing where its terms say "open" or "close".
+ * does is computed from it. The structure, and the kind composed of it, count as everything that its facets rest on:
+ * a comparison by the structure weighs those that the table records.
  */
 export function circularWith(typology: Typology, table: FragmentTable): (id: string) => boolean {
-  const structure = table.columns.get('structure');
-  const spaced =
-    structure?.kind === 'term' &&
-    Array.from({ length: table.rows }, (_, row) => termAt(structure, row)).some(
-      (term) => term !== null && SAYS_SPACING.has(term),
-    );
-  const rootsOf = (id: string) =>
-    id === 'structure' && spaced ? ['structure', 'rowSpacing'] : (COMPUTED_FROM[id] ?? [id]);
+  const rootsOf = (id: string): readonly string[] => {
+    if (id !== 'structure' && id !== 'kind') return COMPUTED_FROM[id] ?? [id];
+    const facets = [...table.columns.values()].filter(({ attribute }) => attribute.facet?.of === 'structure');
+    return ['structure', ...facets.flatMap(({ attribute }) => [attribute.id, ...rootsOf(attribute.id)])];
+  };
   const bound = new Set(definingAttributes(typology).flatMap(rootsOf));
   return (id) => rootsOf(id).some((root) => bound.has(root));
 }

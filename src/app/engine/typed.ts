@@ -11,6 +11,7 @@ export function readTyped(prepared: Prepared, attribute: string, text: string): 
   if (definition === undefined || text.trim() === '') return { said: '', understood: true, warnings: [] };
   const vocabulary = register.vocabularies.get(definition.vocabulary ?? '');
   const reading = readCell(text, definition, {
+    register,
     decimal: /\d,\d/.test(text) && !/\d\.\d/.test(text) ? ',' : '.',
     ...(vocabulary === undefined ? {} : { vocabulary }),
   });

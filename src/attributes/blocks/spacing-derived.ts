@@ -12,7 +12,7 @@ export const SPACING_DERIVED: readonly AttributeDefinition[] = [
     derived: true,
     transform: 'log',
     plausible: { usual: [0.2, 5], limit: [0.01, 100] },
-    appliesTo: ['woven', 'pileFabric', 'twined', 'plaited'],
+    appliesTo: ['woven', 'twined', 'plaited'],
     definition: 'Density of system 1 divided by that of system 2; 1 where both are equally dense. Where warp and weft were not told apart, the denser counts as system 1, so that it is 1 or more. Derived.',
     source: 'arithmetic',
     synonyms: {
@@ -31,7 +31,7 @@ export const SPACING_DERIVED: readonly AttributeDefinition[] = [
     scale: 'interval',
     derived: true,
     plausible: { limit: [-5, 5] },
-    appliesTo: ['woven', 'pileFabric', 'twined', 'plaited'],
+    appliesTo: ['woven', 'twined', 'plaited'],
     definition: 'Natural logarithm of the balance ratio: 0 where both systems are equally dense. Derived.',
     source: 'arithmetic',
   },

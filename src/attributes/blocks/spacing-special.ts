@@ -182,7 +182,7 @@ export const SPACING_SPECIAL: readonly AttributeDefinition[] = [
     unit: 'mm',
     transform: 'log',
     plausible: { usual: [5, 100], limit: [1, 400] },
-    appliesTo: ['pileFabric', 'twined', 'woven', 'looped'],
+    appliesTo: ['twined', 'woven', 'looped'],
     definition: 'Length of pile or tufts from the ground fabric to their end.',
     source: 'common practice, no source',
     synonyms: {
@@ -203,7 +203,7 @@ export const SPACING_SPECIAL: readonly AttributeDefinition[] = [
     unit: 'per cm2',
     transform: 'log',
     plausible: { usual: [0.1, 10], limit: [0.01, 400] },
-    appliesTo: ['pileFabric', 'twined', 'woven', 'looped'],
+    appliesTo: ['twined', 'woven', 'looped'],
     definition: 'Insertions of pile or tufts per square centimetre.',
     source: 'common practice, no source',
     synonyms: {

@@ -1,7 +1,7 @@
 import type { AttributeDefinition } from '../definition.ts';
 
 /** Both systems alike: what can be ordered by count where nobody told which is the warp. */
-const BOTH_ALIKE = ['woven', 'pileFabric', 'plaited', 'matting'];
+const BOTH_ALIKE = ['woven', 'plaited', 'matting'];
 
 const PEIRCE_ANGLE = 'geometry of a helix on a round thread (tan angle = pi w T / 1000)';
 const EMERY_CLASSES =

@@ -39,7 +39,7 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
     unit: 'per cm',
     transform: 'log',
     plausible: { usual: [0.5, 30], limit: [0.1, 150] },
-    appliesTo: ['woven', 'pileFabric', 'twined', 'looped', 'linked', 'sprang', 'plaited', 'stakeAndStrand', 'matting', 'felt'],
+    appliesTo: ['woven', 'twined', 'looped', 'linked', 'sprang', 'plaited', 'stakeAndStrand', 'matting', 'felt'],
     definition: 'Elements of the passive system (warp, stakes) per cm, counted at right angles to them at 3 to 5 places.',
     source: 'ISO 7211-2 (counting); bounds: common practice, no source',
     synonyms: forSystem(SYSTEM_1, DENSITY, {
@@ -60,7 +60,7 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
     unit: 'per cm',
     transform: 'log',
     plausible: { usual: [0.2, 30], limit: [0.05, 150] },
-    appliesTo: ['woven', 'pileFabric', 'twined', 'looped', 'linked', 'plaited', 'stakeAndStrand', 'matting', 'coiled'],
+    appliesTo: ['woven', 'twined', 'looped', 'linked', 'plaited', 'stakeAndStrand', 'matting', 'coiled'],
     definition: 'Weft threads, or rows (each twined pair is one row), per cm; for coiling the coils per cm.',
     source: 'ISO 7211-2 (counting); bounds: common practice, no source',
     synonyms: forSystem(SYSTEM_2, DENSITY, {

@@ -57,6 +57,7 @@ export const TURNS: readonly AttributeDefinition[] = [
     appliesTo: ['twined'],
     definition: 'Lean of the turns of a twined row, the row held upright. Read with the row lying across, S and Z change places, and again on an impression; `slantReading` and `observedOn` say so, and the letter is turned accordingly.',
     source: 'common practice, no source',
+    facet: { of: 'structure', name: 'slant', stands: 'before', order: 20, words: { S: 'S-slanting', Z: 'Z-slanting', countered: 'countered' } },
     synonyms: {
       en: ['slant', 'slant of rows', 'slant of the rows', 'slant of twined rows', 'slant of twining', 'twining direction', 'twining slant', 'direction of twining', 'row twist', 'twining twist', 'stitch slant', 'weft slant', 'lean'],
       de: ['Reihenneigung', 'Neigung der Reihen', 'Neigung', 'Zwirnbindungsrichtung', 'Drehrichtung der Reihen', 'Richtung der Zwirnbindung', 'Reihendrehung', 'Bindungsrichtung'],

@@ -1,4 +1,5 @@
 import type { AttributeDefinition } from '../definition.ts';
+import { STRUCTURE_FACETS } from './structure-facets.ts';
 import { TURNS } from './structure-turns.ts';
 
 /** How the elements engage, and how they are made up. */
@@ -29,9 +30,10 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     scale: 'ordinal',
     levels: ['close', 'semi-open', 'open'],
     vocabulary: 'spacingClass',
-    appliesTo: ['twined', 'coiled'],
-    definition: 'Close where rows touch, open where the gap is wider than a row. Recorded, or derived from spacing and row width.',
+    appliesTo: ['twined', 'coiled', 'woven', 'plaited', 'looped', 'linked', 'sprang'],
+    definition: 'Close where rows touch, open where the gap is wider than a row; elsewhere as the recorder puts it. Recorded, or derived from spacing and row width.',
     source: 'common practice, no source',
+    facet: { of: 'structure', name: 'openness', stands: 'before', order: 10, words: { open: 'open', 'semi-open': 'semi-open', close: 'close' } },
     synonyms: {
       en: ['openness class', 'spacing type', 'row spacing class', 'open or close', 'open/close', 'closeness', 'fabric density class'],
       de: ['Abstandsklasse', 'dicht/offen', 'offen/dicht', 'Dichteklasse', 'Reihenstellung'],
@@ -48,9 +50,10 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     block: 'structure',
     scale: 'nominal',
     vocabulary: 'engagement',
-    appliesTo: ['twined', 'plaited', 'woven'],
+    appliesTo: ['twined'],
     definition: 'Whether each row takes the same passive elements, or alternate pairs.',
     source: 'Adovasio 1977, Basketry Technology (from memory)',
+    facet: { of: 'structure', name: 'engagement', stands: 'before', order: 50, words: { diagonal: 'diagonal' }, unmarked: 'simple' },
     synonyms: {
       en: ['engagement of warps', 'warp engagement', 'simple/diagonal', 'simple or diagonal'],
       de: ['Erfassung', 'einfach/versetzt', 'Erfassung der Kettelemente'],
@@ -65,9 +68,10 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     label: 'Pile or tufts',
     block: 'structure',
     scale: 'presence',
-    appliesTo: ['pileFabric', 'twined', 'woven', 'looped'],
+    appliesTo: ['twined', 'woven', 'looped', 'plaited', 'weftWrapping'],
     definition: 'Bundles or loops standing out from one face; absent only where that face could be seen.',
     source: 'common practice, no source',
+    facet: { of: 'structure', name: 'pile', stands: 'after', order: 10, words: { present: 'with pile' }, unmarked: 'absent' },
     synonyms: {
       en: ['pile', 'tufts present', 'with pile', 'pile present', 'shag'],
       de: ['Flor', 'Vlies', 'Florbüschel', 'Flor vorhanden', 'Noppen', 'Büschel'],
@@ -84,7 +88,7 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     block: 'structure',
     scale: 'nominal',
     vocabulary: 'edge',
-    appliesTo: ['woven', 'pileFabric', 'twined', 'plaited', 'matting', 'netting'],
+    appliesTo: ['woven', 'twined', 'plaited', 'matting', 'netting'],
     definition: 'Kind of side edge; absent where a whole edge shows that there is none.',
     source: 'common practice, no source',
     synonyms: {
@@ -103,7 +107,7 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     block: 'structure',
     scale: 'nominal',
     vocabulary: 'edge',
-    appliesTo: ['woven', 'pileFabric', 'twined', 'plaited', 'coiled', 'matting', 'sprang', 'netting'],
+    appliesTo: ['woven', 'twined', 'plaited', 'coiled', 'matting', 'sprang', 'netting'],
     definition: 'Kind of edge at the beginning or the end of the work.',
     source: 'common practice, no source',
     synonyms: {
@@ -122,8 +126,8 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     block: 'structure',
     scale: 'nominal',
     vocabulary: 'knot',
-    appliesTo: ['netting', 'cordage', 'pileFabric'],
-    definition: 'Knot that fixes the meshes, pile or cord.',
+    appliesTo: ['netting', 'cordage'],
+    definition: 'Knot that fixes the meshes or the cord; how a pile is fixed is a facet of its own.',
     source: 'ISO 1107 (netting terms, from memory)',
     synonyms: {
       en: ['knot', 'knots', 'type of knot', 'kind of knot', 'mesh knot type'],
@@ -201,6 +205,7 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     appliesTo: ['twined', 'stakeAndStrand'],
     definition: 'Strands that twist about each other in one twined row: two as a rule.',
     source: 'common practice, no source',
+    facet: { of: 'structure', name: 'strands', stands: 'before', order: 45, words: { '3': 'three-strand', '4': 'four-strand' }, unmarked: '2' },
     synonyms: {
       en: ['strands per row', 'number of active strands', 'twining strands', 'strand twining'],
       de: ['Anzahl Zwirnelemente', 'Elemente je Reihe', 'Anzahl aktiver Elemente'],
@@ -230,4 +235,4 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
   },
 ];
 
-export const STRUCTURE_BLOCK: readonly AttributeDefinition[] = [...ENGAGEMENT, ...TURNS];
+export const STRUCTURE_BLOCK: readonly AttributeDefinition[] = [...ENGAGEMENT, ...STRUCTURE_FACETS, ...TURNS];

@@ -1,4 +1,4 @@
-import type { Synonyms, Term } from '../definition.ts';
+import type { DescriptionWord, Synonyms, Term } from '../definition.ts';
 
 /** Where the definitions of a family of terms stand; titles and years from memory. */
 export const EMERY = 'Emery 1966, The Primary Structures of Fabrics';
@@ -14,5 +14,25 @@ export function family(source: string) {
     label: string,
     definition: string,
     synonyms: Synonyms = {},
-  ): Term => ({ id, label, ...(parent === null ? {} : { parent }), definition, synonyms, source });
+    more: Pick<Term, 'noun' | 'inner' | 'vague'> = {},
+  ): Term => ({ id, label, ...(parent === null ? {} : { parent }), definition, ...more, synonyms, source });
+}
+
+/** A wording of descriptions: what it sets, how it is written, and on what that hangs. */
+export function word(
+  sets: Readonly<Record<string, string>>,
+  synonyms: Synonyms,
+  more: Omit<DescriptionWord, 'sets' | 'synonyms'> = {},
+): DescriptionWord {
+  return { ...more, sets, synonyms };
+}
+
+/** One that older studies and profiles may name by its id. */
+export function named(
+  id: string,
+  label: string,
+  sets: Readonly<Record<string, string>>,
+  synonyms: Synonyms,
+): DescriptionWord {
+  return { id, label, sets, synonyms };
 }
