@@ -18,6 +18,7 @@ import { spanishCatalogue } from './demo/spanish.ts';
 import { csvBytes, type FileForm, type Grid } from './demo/text.ts';
 
 const SEED = 20;
+const SIDES = ['engagement', 'pile', 'grouping'] as const;
 const folder = process.argv[2] ?? 'datasets/demo';
 
 const random = createRandom(SEED);
@@ -112,6 +113,7 @@ function truth(of: World, written: readonly Catalogue[]): Grid {
     'kind',
     'preservation',
     'fibre',
+    ...SIDES,
     ...MEASURES,
   ];
   const file = new Map(
@@ -129,7 +131,8 @@ function truth(of: World, written: readonly Catalogue[]): Grid {
       item.kind,
       item.mode,
     ];
-    return [fragment.id, ...known, item.fibre, ...measures];
+    const sides = SIDES.map((side) => item.sides[side] ?? '');
+    return [fragment.id, ...known, item.fibre, ...sides, ...measures];
   });
   return [header, ...rows];
 }

@@ -74,6 +74,8 @@ export interface Facet {
   readonly words: Readonly<Record<string, string>>;
   /** What a catalogue that tells this facet means by saying nothing of it. */
   readonly unmarked?: string;
+  /** Structures of which silence says that; absent = all that the facet applies to. */
+  readonly unmarkedOf?: readonly string[];
 }
 
 /** A wording that says more than one term, or what no term of the vocabulary says by itself. */

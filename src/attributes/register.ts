@@ -36,7 +36,9 @@ export function extendRegister(base: Register, additions: Additions): Register {
   const attributes = new Map(base.attributes);
   const vocabularies = new Map(base.vocabularies);
   for (const attribute of additions.attributes ?? []) {
-    if (attributes.has(attribute.id)) {
+    const before = attributes.get(attribute.id);
+    // A view gives way to a column that a study calls by its name.
+    if (before !== undefined && before.composed !== true) {
       throw new InputError(
         `the attribute "${attribute.id}" exists already`,
         { path: 'attributes' },

@@ -2,6 +2,7 @@ import type { Register, Vocabulary } from '../attributes/definition.ts';
 import { ancestors, isWithin } from '../attributes/tree.ts';
 import { groupRows, termLabel } from './groups.ts';
 import type { FragmentTable, TermColumn } from './table.ts';
+import { plainIn } from './told-apart.ts';
 
 /**
  * Catalogues name things to different depths: one writes "twining" where another tells open from close. Counted as
@@ -16,6 +17,8 @@ export type Level = 'common' | 'recorded' | readonly string[];
 export interface Fold {
   readonly term: string;
   readonly label: string;
+  /** It may be meant as a kind of its own: the profile of a catalogue that tells its named forms apart can say so. */
+  readonly mayBePlain: boolean;
   /** Labels of the narrower terms that were recorded, and are now counted as this one. */
   readonly narrower: readonly string[];
   /** Records that were named more narrowly. */
@@ -80,7 +83,7 @@ export function atLevelOf(
   const vocabulary = name === undefined ? undefined : register.vocabularies.get(name);
   const asIs: LevelFound = { attribute, table, folds: [], tooBroad: [], differs: false };
   if (column?.kind !== 'term' || vocabulary === undefined || level === 'recorded') return asIs;
-  const tree = countTree(column, vocabulary, table, groups);
+  const tree = countTree(column, vocabulary, table, groups, register);
   const cut =
     level === 'common' ? commonCut(vocabulary, tree, groups.length, tolerance) : givenCut(vocabulary, level);
   return recode(asIs, column, vocabulary, tree, cut, groups, register);
@@ -122,8 +125,9 @@ export type Groups = readonly { readonly labels: readonly string[]; readonly row
 function countTree(
   column: TermColumn,
   vocabulary: Vocabulary,
-  { origin }: FragmentTable,
+  table: FragmentTable,
   groups: Groups,
+  register: Register,
 ): Counted {
   const childrenOf = new Map<string | undefined, string[]>();
   for (const { id, parent } of vocabulary.terms) {
@@ -131,7 +135,7 @@ function countTree(
     if (siblings === undefined) childrenOf.set(parent, [id]);
     else siblings.push(id);
   }
-  const isPlain = plainIn(column, vocabulary, origin);
+  const isPlain = plainIn(column, vocabulary, table, register);
   const zero = () => new Map(vocabulary.terms.map(({ id }) => [id, new Float64Array(groups.length)]));
   const [broad, under] = [zero(), zero()];
   groups.forEach(({ rows }, place) => {
@@ -145,42 +149,9 @@ function countTree(
   return { broad, under, isPlain, childrenOf };
 }
 
-/** Whether the term of a row is meant as a kind of its own although it has narrower ones. */
-export function plainIn(
-  column: TermColumn,
-  vocabulary: Vocabulary,
-  origin: FragmentTable['origin'],
-): (row: number) => boolean {
-  const told = toldBySource(column, vocabulary, origin);
-  const plainKinds = new Set(
-    vocabulary.terms.filter(({ inner }) => inner === 'variants').map(({ id }) => id),
-  );
-  return (row) => {
-    const term = column.levels[column.codes[row]];
-    return plainKinds.has(term) && (told.get(origin[row].source)?.has(term) ?? false);
-  };
-}
-
 function add(counts: ReadonlyMap<string, Float64Array>, term: string, place: number): void {
   const own = counts.get(term);
   if (own !== undefined) own[place]++;
-}
-
-/** For each source the terms whose narrower ones it uses anywhere: it tells those apart. */
-function toldBySource(
-  column: TermColumn,
-  vocabulary: Vocabulary,
-  origin: FragmentTable['origin'],
-): ReadonlyMap<number, ReadonlySet<string>> {
-  const told = new Map<number, Set<string>>();
-  column.codes.forEach((code, row) => {
-    if (code < 0) return;
-    const { source } = origin[row];
-    const own = told.get(source) ?? new Set<string>();
-    for (const id of ancestors(vocabulary, column.levels[code])) own.add(id);
-    told.set(source, own);
-  });
-  return told;
 }
 
 /** `kind`: all under the term counts as one; `split`: its narrower terms are told apart; `free`: it stands as recorded. */
@@ -222,7 +193,7 @@ function recode(
   register: Register,
 ): LevelFound {
   const labelOf = (id: string) => termLabel(column.attribute, id, register);
-  const known = new Set(vocabulary.terms.map(({ id }) => id));
+  const known = new Map(vocabulary.terms.map((term) => [term.id, term]));
   // The broadest term on the way down that is counted as one stands for everything under it.
   const kindOf = (term: string) =>
     [term, ...ancestors(vocabulary, term)].reverse().find((id) => cut(id) === 'kind') ?? term;
@@ -257,6 +228,7 @@ function recode(
   const folds = [...folded].map(([term, { narrower, records }]) => ({
     term,
     label: labelOf(term),
+    mayBePlain: known.get(term)?.inner === 'variants',
     narrower: [...narrower].map(labelOf),
     records,
     because: groups

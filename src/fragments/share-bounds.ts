@@ -1,8 +1,8 @@
 import type { Register } from '../attributes/definition.ts';
 import { isWithin } from '../attributes/tree.ts';
-import { plainIn } from './common-level.ts';
 import { groupRows, termLabel } from './groups.ts';
 import type { FragmentTable } from './table.ts';
+import { plainIn } from './told-apart.ts';
 
 /** What the share of a kind in a group may be, since some of its records name only something broader. */
 export interface ShareBounds {
@@ -34,7 +34,7 @@ export function shareBounds(
   const name = register.attributes.get(kinds)?.vocabulary;
   const vocabulary = name === undefined ? undefined : register.vocabularies.get(name);
   if (column?.kind !== 'term' || vocabulary === undefined) return [];
-  const isPlain = plainIn(column, vocabulary, table.origin);
+  const isPlain = plainIn(column, vocabulary, table, register);
   const present = new Set([...column.codes].filter((code) => code >= 0).map((code) => column.levels[code]));
   const hasNarrower = (term: string) =>
     [...present].some((other) => other !== term && isWithin(vocabulary, other, term));

@@ -10,6 +10,7 @@ export function takeRows(table: FragmentTable, rows: ArrayLike<number>): Fragmen
     assemblage: from.map((row) => table.assemblage[row]),
     origin: from.map((row) => table.origin[row]),
     sources: table.sources,
+    ...(table.tells === undefined ? {} : { tells: table.tells }),
     columns: new Map([...table.columns].map(([id, column]) => [id, takeFromColumn(column, from)])),
   };
 }

@@ -73,5 +73,7 @@ export interface FragmentTable {
   readonly origin: readonly Origin[];
   /** Names of the sources that `origin.source` points to. */
   readonly sources: readonly string[];
+  /** For each source the terms and attributes that it tells apart, where its profile says so. */
+  readonly tells?: readonly (readonly string[])[];
   readonly columns: ReadonlyMap<string, Column>;
 }

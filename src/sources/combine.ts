@@ -40,8 +40,19 @@ export function combineSources(
   const origin = tables.flatMap((table, source) => table.origin.map(({ row }) => ({ source, row })));
   const sources = fragments.map(({ name }) => name);
   const names = uniqueNames(tables, sources);
+  const tells = tables.some((table) => table.tells !== undefined)
+    ? { tells: tables.map((table) => table.tells?.[0] ?? []) }
+    : {};
   const decided = applyDecisions(
-    { rows: origin.length, ...names, assemblage: names.id.map(() => ''), origin, sources, columns: stacked },
+    {
+      rows: origin.length,
+      ...names,
+      assemblage: names.id.map(() => ''),
+      origin,
+      sources,
+      ...tells,
+      columns: stacked,
+    },
     fragments,
     decisions,
   );

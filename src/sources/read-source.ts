@@ -146,7 +146,7 @@ function readGrid(
         : [...laidOut.setAside, ...dropped].sort((a, b) => a.row - b.row),
     repeatedIds: assembled.repeated,
     profile: writtenProfile(profile, dialect, laidOut.layout, plans, decimals),
-    table: assembled.table,
+    table: { ...assembled.table, ...(profile.tells === undefined ? {} : { tells: [profile.tells] }) },
   };
 }
 

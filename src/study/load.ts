@@ -3,7 +3,7 @@ import type { Register } from '../attributes/definition.ts';
 import { suggest } from '../attributes/near-matches.ts';
 import { defaultRegister, extendRegister } from '../attributes/register.ts';
 import { InputError } from '../errors.ts';
-import { facetNamed } from '../fragments/kinds.ts';
+import { facetNamed } from '../fragments/kind-facets.ts';
 import { printPath, schemaFault } from '../sources/schema-fault.ts';
 import { findJsonFault } from './json-fault.ts';
 import { findReferences } from './references.ts';

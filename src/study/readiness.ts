@@ -121,12 +121,16 @@ function levelLines({ fragments, register }: Prepared): readonly ReadinessLine[]
       return `“${broad}” is all that ${printList(whose)} ${because.length === 1 ? 'says' : 'say'} where ${records} others say more`;
     });
     const rest = folds.length - said.length;
+    const asked = folds.filter(({ mayBePlain }) => mayBePlain);
     return [
       {
         topic: 'level',
-        state: 'mind',
+        state: asked.length > 0 ? 'ask' : 'mind',
         says: `${label}: ${said.join('; ')}${rest > 0 ? `; and ${rest} more` : ''}. Sites are compared at the level that all record.`,
-        mend: 'Record these more narrowly where the finds can be seen again.',
+        mend:
+          asked.length > 0
+            ? `If a table names the forms of ${printList(asked.map(({ label: broad }) => broad))} wherever it can, say so in its profile (“tells”): the plain word is then a kind of its own.`
+            : 'Record these more narrowly where the finds can be seen again.',
       },
     ];
   });

@@ -18,6 +18,12 @@ export interface TrueFragment {
   readonly kind: string;
   readonly preservation: string;
   readonly fibre: string;
+  /** "simple" or "diagonal" of a twining; "" where it does not apply. */
+  readonly engagement: string;
+  /** "present" or "absent". */
+  readonly pile: string;
+  /** "single" or "half-basket" of a tabby. */
+  readonly grouping: string;
   readonly density1: string;
   readonly density2: string;
   readonly rowSpacing: string;

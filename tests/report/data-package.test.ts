@@ -58,10 +58,10 @@ describe('the data package', () => {
   });
 
   it('holds terms by id with their certainty', () => {
-    expect(rows.map((row) => [row.structure, row['structure.certainty']])).toEqual([
-      ['openTwining', 'certain'],
-      ['tabby', 'probable'],
-      ['', 'indeterminate'],
+    expect(rows.map((row) => [row.structure, row.spacingClass, row['structure.certainty']])).toEqual([
+      ['twined', 'open', 'certain'],
+      ['tabby', '', 'probable'],
+      ['', '', 'indeterminate'],
     ]);
   });
 

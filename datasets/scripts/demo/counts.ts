@@ -38,6 +38,15 @@ const STRUCTURE: Readonly<Partial<Record<Kind, string>>> = {
   'coiled basketry': 'coiled basketry',
 };
 
+/** "spaced diagonal twining, tufted": openness and engagement of every twining, and pile where there is one. */
+function described({ kind, sides }: Fragment['item']): string {
+  if (sides.grouping === 'half-basket') return 'half-basket weave';
+  const known = STRUCTURE[kind]!;
+  if (sides.engagement === null) return known;
+  const engaged = known.replace(' twining', ` ${sides.engagement} twining`);
+  return sides.pile === 'present' ? `${engaged}, tufted` : engaged;
+}
+
 export function countsCatalogue(fragments: readonly Fragment[], random: Random): Catalogue {
   const tally = createTally();
   const pick = (name: string, count: number, fits: (fragment: Fragment) => boolean) =>
@@ -84,13 +93,15 @@ export function countsCatalogue(fragments: readonly Fragment[], random: Random):
       tally.add('unit in cell');
       return `${written(value / 10, 2)} cm`;
     });
+    const structure = fragment.vague ? 'twined' : described(fragment.item);
     if (fragment.vague) tally.add('broader term');
+    else if (structure !== STRUCTURE[fragment.item.kind]) tally.add('compound description');
     if (unsure.has(fragment)) tally.add('uncertain term');
     const row = [
       fragment.id,
       fragment.item.id,
       fragment.item.phase === 'Middle' ? 'Ulv. II' : 'Ulv. III',
-      fragment.vague ? 'twined' : STRUCTURE[fragment.item.kind]!,
+      structure,
       passive,
       active,
       twist(fragment.twist1),

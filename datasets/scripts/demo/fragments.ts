@@ -18,6 +18,7 @@ import {
   UNLIKE_ITS_KIND,
   UNSEEN,
 } from './scenario.ts';
+import { type Sides, sidesOf } from './sides.ts';
 
 /** One original object, as it was made. */
 export interface Item {
@@ -35,6 +36,7 @@ export interface Item {
   readonly ply1: string | null;
   readonly ply2: string | null;
   readonly measures: Readonly<Partial<Record<Measure, number>>>;
+  readonly sides: Sides;
   readonly use: string;
 }
 
@@ -121,8 +123,9 @@ function makeItem(
   }
   if (measures.rowSpacing !== undefined) measures.rowSpacing = clearOfThreshold(measures.rowSpacing, kind);
   const number = before.filter((item) => item.site === site).length + 1;
+  const id = `${site.prefix}-${String(number).padStart(3, '0')}`;
   return {
-    id: `${site.prefix}-${String(number).padStart(3, '0')}`,
+    id,
     site,
     phase,
     tradition,
@@ -131,6 +134,7 @@ function makeItem(
     fibre: fibreOf(random, kind),
     ...directionsOf(random, kind),
     measures,
+    sides: sidesOf(random.stream(`sides ${id}`), kind),
     use: truth.uses[random.integer(truth.uses.length)]!,
   };
 }

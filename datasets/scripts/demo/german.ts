@@ -38,6 +38,15 @@ const STRUCTURE: Readonly<Partial<Record<Kind, string>>> = {
   'coiled basketry': 'Spiralwulst',
 };
 
+/** "Zwirnbindung mit Abstand, versetzt, mit Flor": openness, engagement and pile of every twining. */
+function described({ kind, sides }: Fragment['item']): string {
+  if (sides.grouping === 'half-basket') return 'Halbpanama';
+  const parts = [STRUCTURE[kind]!];
+  if (sides.engagement !== null) parts.push(sides.engagement === 'diagonal' ? 'versetzt' : 'einfach');
+  if (sides.pile !== null) parts.push(sides.pile === 'present' ? 'mit Flor' : 'ohne Flor');
+  return parts.join(', ');
+}
+
 const FIBRE: Readonly<Partial<Record<Fibre, string>>> = {
   'willow bast': 'Weidenbast',
   'tree bast': 'Gehölzbast',
@@ -114,8 +123,10 @@ export function germanCatalogue(fragments: readonly Fragment[], random: Random):
     });
     const density2 =
       fragment.item.measures.rowSpacing !== undefined ? '' : cell(fragment, 'density2', comma(1));
-    const structure = fragment.vague ? 'Zwirnbindung' : STRUCTURE[fragment.item.kind]!;
+    const structure = fragment.vague ? 'Zwirnbindung' : described(fragment.item);
     if (fragment.vague) tally.add('broader term');
+    else if (!misspelt.has(fragment) && structure !== STRUCTURE[fragment.item.kind])
+      tally.add('compound description');
     if (misspelt.has(fragment)) tally.add('misspelt term');
     if (unsure.has(fragment)) tally.add('uncertain term');
     if (phaseless.has(fragment)) tally.add('phase missing');

@@ -32,11 +32,18 @@ const STRUCTURE: Readonly<Record<Kind, string>> = {
   'open twining': 'open twining',
   'close twining': 'compact twining',
   'balanced tabby': 'tabby',
-  'weft-faced repp': 'repp',
+  'weft-faced repp': 'tabby, weft-faced',
   'knotted netting': 'knotted netting',
   'coiled basketry': 'coiled',
   'odd piece': 'tablet-woven band',
 };
+
+/** "open diagonal twining", the engagement of every twining; "half-basket tabby" beside "tabby". */
+function described({ kind, sides }: Fragment['item']): string {
+  if (sides.grouping === 'half-basket') return 'half-basket tabby';
+  const known = STRUCTURE[kind];
+  return sides.engagement === null ? known : known.replace(' twining', ` ${sides.engagement} twining`);
+}
 
 export function mergedCatalogue(fragments: readonly Fragment[], random: Random): Catalogue {
   const tally = createTally();
@@ -53,12 +60,14 @@ export function mergedCatalogue(fragments: readonly Fragment[], random: Random):
     const { kind } = fragment.item;
     const twined = kind.includes('twining');
     const count = threadCount(fragment, tally.add);
+    const structure = fragment.vague ? 'twined' : described(fragment.item);
     if (fragment.vague) tally.add('broader term');
+    else if (structure !== STRUCTURE[kind]) tally.add('compound description');
     if (unsure.has(fragment)) tally.add('uncertain term');
     return [
       fragment.id,
       fragment.item.id,
-      fragment.vague ? 'twined' : STRUCTURE[kind],
+      structure,
       count,
       number(
         fragment,

@@ -51,7 +51,7 @@ const JOINED = HEADER.map((name, i) => {
 const STRUCTURE: Readonly<Partial<Record<Kind, string>>> = {
   'close twining': 'cordado cerrado',
   'balanced tabby': 'tafetán',
-  'weft-faced repp': 'reps',
+  'weft-faced repp': 'reps de trama',
   'knotted netting': 'red anudada',
 };
 
@@ -65,6 +65,14 @@ const FIBRE: Readonly<Partial<Record<Fibre, string>>> = {
 };
 
 const STATE: Readonly<Partial<Record<Mode, string>>> = { mineralised: 'mineralizado', salt: 'en sal' };
+
+/** "cordado cerrado, en diagonal": the engagement of every twining; "medio panamá" beside "tafetán". */
+function described({ kind, sides }: Fragment['item']): string {
+  if (sides.grouping === 'half-basket') return 'medio panamá';
+  const known = STRUCTURE[kind]!;
+  if (sides.engagement === null) return known;
+  return `${known}, ${sides.engagement === 'diagonal' ? 'en diagonal' : 'simple'}`;
+}
 
 export function spanishCatalogue(fragments: readonly Fragment[], random: Random): Catalogue {
   const tally = createTally();
@@ -101,7 +109,9 @@ export function spanishCatalogue(fragments: readonly Fragment[], random: Random)
   const rows = fragments.map((fragment) => {
     const { kind, mode, site, phase, id, ply1, twist2 } = fragment.item;
     const twined = kind.includes('twining');
+    const usual = described(fragment.item);
     if (fragment.vague) tally.add('broader term');
+    else if (usual !== STRUCTURE[kind] && !contrary.has(fragment)) tally.add('compound description');
     if (unsure.has(fragment)) tally.add('uncertain term');
     if (marked.has(fragment)) tally.add('note mark');
     if (contrary.has(fragment)) tally.add('contradicts its item');
@@ -110,7 +120,7 @@ export function spanishCatalogue(fragments: readonly Fragment[], random: Random)
       id,
       site.name,
       phase === 'Middle' ? 'media' : 'tardía',
-      fragment.vague ? 'cordado' : contrary.has(fragment) ? 'cordado cerrado' : STRUCTURE[kind]!,
+      fragment.vague ? 'cordado' : contrary.has(fragment) ? 'cordado cerrado' : usual,
       number(fragment, 'density1', 0),
       fragment.twist1 ?? 's. d.',
       ply1 === null ? 'no procede' : fragment.twist1 === null ? 's. d.' : ply1,

@@ -1,5 +1,6 @@
 import { countBehind } from '../../fragments/behind.ts';
 import { compareRecords } from '../../fragments/comparison.ts';
+import { KIND } from '../../fragments/kinds.ts';
 import type { Condensed } from '../../numerics/dissimilarity/condensed.ts';
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { fuzzyMembership } from '../../numerics/grouping/fuzzy-membership.ts';
@@ -22,7 +23,7 @@ import {
   type Variants,
 } from './found.ts';
 import { marksOf } from './marks.ts';
-import { namesOf } from './names.ts';
+import { namesOf, sidesOfKind } from './names.ts';
 import type { GroupingOptions } from './options.ts';
 import { restatedBy } from './restated.ts';
 import { separatingRules } from './rules.ts';
@@ -89,8 +90,11 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
   const attributes = comparison.attributes.map(({ attribute }) => attribute.id);
   const inMatrix = core.inMatrix.map((place) => rows[place]);
   const rules = separatingRules(records, attributes, inMatrix, core.chosen.membership, k, register);
-  const marks = medoids.map((_, group) => marksOf(records, attributes, rows, membership, group, register));
-  const names = namesOf(marks);
+  // A group of one structure is called by its kind, which says its openness and the like too.
+  const told =
+    attributes.includes('structure') && records.columns.has(KIND) ? [...attributes, KIND] : attributes;
+  const marks = medoids.map((_, group) => marksOf(records, told, rows, membership, group, register));
+  const names = namesOf(marks, sidesOfKind(register));
   const groups = medoids.map((medoid, group): Group => {
     const members = grouped.filter((record) => record.group === group);
     const stability = isUnavailable(trust.stability)

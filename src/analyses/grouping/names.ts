@@ -1,3 +1,6 @@
+import type { Register } from '../../attributes/definition.ts';
+import { facetsOf } from '../../cells/descriptions/lexicon.ts';
+import { KIND } from '../../fragments/kinds.ts';
 import { inSentence, printQuantity } from '../phrasing.ts';
 import type { Mark } from './found.ts';
 
@@ -11,9 +14,14 @@ const AT_FIRST = 2;
 /**
  * Groups called by their marks, no two alike: "open twining of willow bast". A structure leads, a fibre follows it
  * with "of", other kinds and numbers come after; a mark more is taken as long as two groups are called the same.
+ *
+ * @param sides attributes that the kind of a fabric says already, where it names the group
  */
-export function namesOf(marks: readonly (readonly Mark[])[]): string[] {
-  const useful = marks.map((own) => own.filter(isTelling));
+export function namesOf(
+  marks: readonly (readonly Mark[])[],
+  sides: ReadonlySet<string> = new Set(),
+): string[] {
+  const useful = marks.map((own) => withoutSides(own.filter(isTelling), sides));
   const names = useful.map((own, group) => said(startOf(own.length > 0 ? own : marks[group].slice(0, 1))));
   const most = useful.reduce((length, own) => Math.max(length, own.length), 0);
   for (let more = 1; more <= most; more++) {
@@ -33,18 +41,30 @@ export function namesOf(marks: readonly (readonly Mark[])[]): string[] {
   );
 }
 
+/** The structure and its facets, which the name of a kind holds. */
+export function sidesOfKind(register: Register): ReadonlySet<string> {
+  return new Set(['structure', ...facetsOf('structure', register).map(({ id }) => id)]);
+}
+
+function withoutSides(marks: readonly Mark[], sides: ReadonlySet<string>): readonly Mark[] {
+  const named = marks.some(({ attribute }) => attribute === KIND);
+  return named ? marks.filter(({ attribute }) => !sides.has(attribute)) : marks;
+}
+
+const leads = ({ attribute }: Mark): boolean => attribute === 'structure' || attribute === KIND;
+
 function isTelling({ term, effect, inside }: Mark): boolean {
   return term === '' ? Math.abs(effect) >= FAR : effect > 0 && inside >= MOST_OF_IT;
 }
 
 /** Structure and fibre where they tell; otherwise the two strongest marks. */
 function startOf(marks: readonly Mark[]): readonly Mark[] {
-  const lead = marks.filter(({ attribute }) => attribute === 'structure' || attribute === 'fibre');
-  return lead.some(({ attribute }) => attribute === 'structure') ? lead : marks.slice(0, AT_FIRST);
+  const lead = marks.filter((mark) => leads(mark) || mark.attribute === 'fibre');
+  return lead.some(leads) ? lead : marks.slice(0, AT_FIRST);
 }
 
 function said(marks: readonly Mark[]): string {
-  const structure = marks.find(({ attribute }) => attribute === 'structure');
+  const structure = marks.find(leads);
   const fibre = marks.find(({ attribute }) => attribute === 'fibre');
   const rest = marks.filter((mark) => mark !== structure && mark !== fibre).map(markText);
   const head =

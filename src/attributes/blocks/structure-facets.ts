@@ -28,10 +28,11 @@ export const STRUCTURE_FACETS: readonly AttributeDefinition[] = [
     block: 'structure',
     scale: 'nominal',
     vocabulary: 'face',
-    appliesTo: ['woven'],
+    // A tablet weave or a gauze has no other face to tell.
+    appliesTo: ['tabby', 'twill', 'satin', 'damask', 'compoundWeave', 'tapestry'],
     definition: 'Which system shows: both alike (balanced), or one that hides the other. Recorded, or derived from the counts.',
     source: 'Emery 1966, The Primary Structures of Fabrics (from memory)',
-    facet: { of: 'structure', name: 'face', stands: 'before', order: 30, words: { balanced: 'balanced', faced: 'faced', weftFaced: 'weft-faced', warpFaced: 'warp-faced' }, unmarked: 'balanced' },
+    facet: { of: 'structure', name: 'face', stands: 'before', order: 30, words: { balanced: 'balanced', faced: 'faced', weftFaced: 'weft-faced', warpFaced: 'warp-faced' }, unmarked: 'balanced', unmarkedOf: ['tabby', 'twill'] },
     synonyms: {
       en: ['facedness', 'face of weave', 'dominant system', 'faced or balanced', 'weave face'],
       de: ['Bindungseffekt', 'sichtbares System', 'Sichtseite der Bindung'],

@@ -19,6 +19,8 @@ export interface Rest {
   readonly text: string;
   readonly why: string;
   readonly rule: 'description-rest' | 'suggested-term' | 'ambiguous-word';
+  /** Nothing is like the word. */
+  readonly unknown?: true;
 }
 
 export interface Parsed {
@@ -139,7 +141,7 @@ function placeTerms(clause: readonly Item[], rest: Rest[]): readonly Placed[] {
       }
       rest.push(
         item.near === undefined
-          ? unused(item.text, 'the word is not known')
+          ? { ...unused(item.text, 'the word is not known'), unknown: true }
           : {
               text: item.text,
               rule: 'suggested-term',

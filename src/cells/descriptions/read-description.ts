@@ -190,10 +190,13 @@ function finish(
   if (whole === undefined) {
     const why = rest.map((one) => one.why).join('; ');
     const rule = rest.length === 1 ? rest[0]!.rule : 'description-rest';
-    const unread = notUnderstood(
-      rule === 'ambiguous-word' ? 'suggested-term' : rule,
-      why === '' ? `${quote(text)} names no structure` : why,
-    );
+    const foreign = rest.length > 0 && rest.every(({ unknown }) => unknown);
+    const unread = foreign
+      ? unknownText(text, lexicon)
+      : notUnderstood(
+          rule === 'ambiguous-word' ? 'suggested-term' : rule,
+          why === '' ? `${quote(text)} names no structure` : why,
+        );
     const notes =
       facets.size > 0 && rest.length === 0
         ? [flagged('no-structure', `${quote(text)} names no structure, only sides of one`)]
@@ -265,7 +268,8 @@ function unmarkedReading(
 ): Reading | null {
   const value = facet.facet?.unmarked;
   if (value === undefined || structure === null || !tells.includes(facet.id)) return null;
-  if (facet.appliesTo?.some((term) => isWithin(vocabulary, structure, term)) === false) return null;
+  const meant = facet.facet?.unmarkedOf ?? facet.appliesTo;
+  if (meant?.some((term) => isWithin(vocabulary, structure, term)) === false) return null;
   const notes = [
     readAs('unmarked', `${quote(text)} says nothing of it; the profile says that this source tells it`),
   ];

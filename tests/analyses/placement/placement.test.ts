@@ -50,11 +50,11 @@ describe('placing the find of the demo', () => {
 
   it('puts it among open twinings of tree bast, and judges its own tradition in and the far one out', () => {
     // The truth behind the demo: open twinings belong to the Shelf; Tazzimbe is of another tradition.
-    const structure = input.records.columns.get('structure');
+    const structure = input.records.columns.get('kind');
     const near = found.neighbours.map(({ row }) =>
       structure?.kind === 'term' ? structure.levels[structure.codes[row]] : '',
     );
-    expect(new Set(near)).toEqual(new Set(['openTwining']));
+    expect(new Set(near)).toEqual(new Set(['open twining']));
     const verdict = (label: string) =>
       linesOf(placementTables(found).typicality).find((line) => line.label === label)?.at90;
     expect(verdict('Quorrimel Cave')).toBe('cannot be excluded');
