@@ -16,6 +16,7 @@ export interface NumberCoding {
 export interface Place {
   readonly block: number;
   readonly weight: number;
+  readonly besides?: true;
 }
 
 export interface CodedNumbers {

@@ -73,6 +73,8 @@ export function compareRecords(
     const place = {
       block: COMPARED_BLOCKS.indexOf(attribute.block),
       weight: settings.attributeWeights[id] ?? 1,
+      // A facet that few record makes no pair less comparable than without it.
+      ...(attribute.facet !== undefined && !settings.of.includes(id) ? { besides: true as const } : {}),
     };
     if (column.kind === 'text') {
       throw new InputError(

@@ -118,6 +118,45 @@ describe('cells in the ledger', () => {
     expect(unmatched.join(' ')).toContain('No fragment belongs to "Ulvombre Terraces, Early"');
   });
 
+  it.each([
+    [
+      'engagement',
+      'engagement',
+      ['quorrimel-katalog.csv', 'ulvombre-counts.csv', 'pellunar-wreck.csv', 'tazzimbe-ysketh.csv'],
+    ],
+    ['pile', 'pile', ['quorrimel-katalog.csv']],
+    [
+      'elementGrouping',
+      'grouping',
+      ['quorrimel-katalog.csv', 'ulvombre-counts.csv', 'pellunar-wreck.csv', 'tazzimbe-ysketh.csv'],
+    ],
+  ] as const)(
+    '%s is read as planted from descriptions, and is a gap where none says it',
+    (id, side, files) => {
+      const column = termColumn(demo, id);
+      const words: Readonly<Record<string, string>> = { single: 'single', 'half-basket': 'pairedOne' };
+      const row = new Map(demo.prepared.all.id.map((name, place) => [name, place]));
+      const broad = files.reduce((sum, file) => sum + put(file, 'broader term'), 0);
+      let gaps = 0;
+      for (const fragment of TRUTH) {
+        const planted = fragment[side];
+        const read = termAt(column, row.get(fragment.fragment)!);
+        if (read !== null) expect(read, fragment.fragment).toBe(words[planted] ?? planted);
+        else if (planted !== '' && (files as readonly string[]).includes(fragment.file)) gaps++;
+      }
+      // Only what the recorder left at the broader term, or misspelt, says nothing.
+      const misspelt = id === 'elementGrouping' ? put('quorrimel-katalog.csv', 'misspelt term') : 0;
+      expect(gaps).toBe(id === 'elementGrouping' ? misspelt : broad);
+    },
+  );
+
+  it('a description that names several things has an entry for each', () => {
+    for (const file of FILES) {
+      const compound = put(file, 'compound description');
+      expect(entries(file, 'description').length, file).toBeGreaterThanOrEqual(compound);
+    }
+  });
+
   it('items whose fragments were given two structures are reported', () => {
     const found = demo.prepared.disagreements.find(({ attribute }) => attribute === 'structure');
     expect(found?.items).toBe(put('tazzimbe-ysketh.csv', 'contradicts its item'));

@@ -67,8 +67,10 @@ function explain(spec: DissimilaritySpec, record: readonly RecordValue[], j: num
     if (variable.weight <= 0 || weightOf(block) <= 0)
       return { state: 'no weight' as const, distance: Number.NaN };
     const outcome = compare(variable, record[index], valueAt(variable, j), spec.intervals);
-    totals[block] += variable.weight;
-    if (outcome.state !== 'unknown') seen[block] += variable.weight;
+    if (variable.besides !== true) {
+      totals[block] += variable.weight;
+      if (outcome.state !== 'unknown') seen[block] += variable.weight;
+    }
     if (outcome.state === 'compared') {
       sums[block] += variable.weight * outcome.distance;
       weights[block] += variable.weight;
@@ -79,10 +81,10 @@ function explain(spec: DissimilaritySpec, record: readonly RecordValue[], j: num
   let allWeight = 0;
   let overlap = 0;
   for (let block = 0; block < blockCount; block++) {
+    if (weights[block] > 0) comparedWeight += weightOf(block);
     if (totals[block] === 0) continue;
     allWeight += weightOf(block);
     overlap += (weightOf(block) * seen[block]) / totals[block];
-    if (weights[block] > 0) comparedWeight += weightOf(block);
   }
   overlap = allWeight > 0 ? overlap / allWeight : 0;
   const known = comparedWeight > 0 && overlap >= spec.minimumOverlap - 1e-9;

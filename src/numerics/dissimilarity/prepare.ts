@@ -61,12 +61,13 @@ export function prepareComparison(spec: DissimilaritySpec): PreparedComparison {
   );
   const n = spec.variables.length === 0 ? 0 : lengthOf(spec.variables[0]);
   const totals = blockWeights.map(() => 0);
-  for (const variable of active) totals[blockOf(variable)] += variable.weight;
+  for (const variable of active) if (variable.besides !== true) totals[blockOf(variable)] += variable.weight;
   const all = blockWeights.reduce((sum, weight, block) => sum + (totals[block] > 0 ? weight : 0), 0);
   const lanes = active.map((variable) => {
     if (lengthOf(variable) !== n) throw new RangeError('dissimilarity: variables differ in length');
     const block = blockOf(variable);
-    const share = (variable.weight / totals[block]) * (blockWeights[block] / all);
+    const share =
+      variable.besides === true ? 0 : (variable.weight / totals[block]) * (blockWeights[block] / all);
     return layOut(variable, block, share, n, spec.intervals);
   });
   return { spec, n, lanes, masks: gapMasks(lanes, blockWeights.length, n), blockWeights };

@@ -3,35 +3,36 @@
  * scaled, taken logarithms, ranked grades and laid out the distances between kinds.
  */
 
+interface Placed {
+  readonly block: number;
+  readonly weight: number;
+  /** Brought along with another variable: its gaps do not count where a least overlap is asked of a pair. */
+  readonly besides?: true;
+}
+
 /** A measured number as an interval; `low === high` when exact, both NaN when there is none. */
-export interface QuantityVariable {
+export interface QuantityVariable extends Placed {
   readonly kind: 'quantity';
   readonly low: Float64Array;
   readonly high: Float64Array;
   /** Difference that counts as 1 (Gower: the range of the sample); 0 when all values are equal. */
   readonly range: number;
-  readonly block: number;
-  readonly weight: number;
 }
 
 /** Kinds or grades with a distance between any two of them. */
-export interface KindsVariable {
+export interface KindsVariable extends Placed {
   readonly kind: 'kinds';
   /** 0 … levels - 1, or -1 when there is none. */
   readonly codes: Int32Array;
   /** levels * levels, row by row, 0 to 1, symmetric, 0 on the diagonal. */
   readonly between: Float64Array;
   readonly levels: number;
-  readonly block: number;
-  readonly weight: number;
 }
 
 /** A trait that is there (1), not there (0) or unknown (-1); two records that both lack it are not compared by it. */
-export interface PresenceVariable {
+export interface PresenceVariable extends Placed {
   readonly kind: 'presence';
   readonly codes: Int32Array;
-  readonly block: number;
-  readonly weight: number;
 }
 
 export type Variable = QuantityVariable | KindsVariable | PresenceVariable;

@@ -147,6 +147,25 @@ describe('blocks', () => {
     expect(dissimilarityAt(dissimilarities({ ...spec, minimumOverlap: 0.5 }), 0, 2)).toBe(1);
   });
 
+  it('asks no overlap of what is only brought along, and compares it where both have it', () => {
+    // By hand: a is known of both, so that all of what is asked for is; the two others are gaps, or 1 apart.
+    const a = quantity([1, 3]);
+    const gap = { ...quantity([1, Number.NaN]), besides: true as const };
+    const told = { ...quantity([1, 2]), besides: true as const };
+    const spec: DissimilaritySpec = {
+      variables: [{ ...a, range: 4 }, gap, told],
+      blockWeights: [1],
+      mode: 'blocks',
+      intervals: 'midpoint',
+      minimumOverlap: 0.9,
+    };
+    expect(dissimilarityAt(dissimilarities(spec), 0, 1)).toBe(0.75);
+    expect(explainPair(spec, 0, 1).overlap).toBe(1);
+    expect(explainPair(spec, 0, 1).dissimilarity).toBe(0.75);
+    const counted = { ...spec, variables: spec.variables.map(({ besides: _, ...rest }) => rest) };
+    expect(dissimilarityAt(dissimilarities(counted), 0, 1)).toBeNaN();
+  });
+
   it('leaves out a block of weight 0 and does not divide by it', () => {
     const spec = mixed(4, 12);
     const without = { ...spec, variables: spec.variables.filter((variable) => variable.block !== 1) };
