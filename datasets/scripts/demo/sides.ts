@@ -18,6 +18,7 @@ export const SIDES: Readonly<
   'open twining': { diagonal: 0.3, pile: 0.3 },
   'close twining': { diagonal: 0.15, pile: 0 },
   'balanced tabby': { halfBasket: 0.12 },
+  'weft-faced repp': { halfBasket: 0 },
 };
 
 export function sidesOf(random: Random, kind: Kind): Sides {
