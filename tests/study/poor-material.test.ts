@@ -156,7 +156,7 @@ describe.each(Object.entries(TABLES))('%s', (_, text) => {
 it('groups that are wholly apart differ, without limits and without an F', () => {
   const { contrast, crosstab } = run(TABLES['wholly apart, nothing varies within']);
   expect(contrast.words.answer).toBe(
-    'Two of two attributes differ by site, only as recorded and counted here (row spacing and density of system 1); together they differ.',
+    'Two of two attributes differ by site (row spacing and density of system 1), which cannot be told from a difference of period; together they differ.',
   );
   expect(contrast.words.because[0]).toContain('Cliff’s delta 1; shift');
   expect(contrast.words.because[2]).toMatch(

@@ -1,4 +1,4 @@
-import { COMPUTED_FROM } from '../../fragments/says-spacing.ts';
+import { COMPUTED_FROM } from '../../fragments/computed-from.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { conditionsOf, type Typology } from './rules.ts';
 

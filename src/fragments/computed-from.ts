@@ -11,8 +11,3 @@ export const COMPUTED_FROM: Readonly<Record<string, readonly string[]>> = {
   cover2: ['diameter2', 'rowSpacing'],
   openness: ['diameter1', 'density1', 'diameter2', 'rowSpacing'],
 };
-
-/** Whether a number is the spacing of rows, or computed from it. */
-export function spacingAttribute(id: string): boolean {
-  return id === 'rowSpacing' || (COMPUTED_FROM[id] ?? []).includes('rowSpacing');
-}
