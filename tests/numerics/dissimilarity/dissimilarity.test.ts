@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { condensedIndex, dissimilarityAt } from '../../../src/numerics/dissimilarity/condensed.ts';
 import { dissimilarities, dissimilaritiesTo } from '../../../src/numerics/dissimilarity/dissimilarity.ts';
+import { explainPair } from '../../../src/numerics/dissimilarity/explain-pair.ts';
 import { kindDistances } from '../../../src/numerics/dissimilarity/term-distance.ts';
 import {
   codeValue,
