@@ -400,11 +400,7 @@ describe('what the find is, and where it may come from', () => {
 it('the demo: the find from the tideline, as read and kept', async () => {
   const result = demoAnswer('where');
   expect(faultsOfAnswer(result.words)).toEqual([]);
-<<<<<<< HEAD
-  expect(numbersWithoutSource(result.words, result.tables, [result.n.items, result.n.fragments, 7])).toEqual(
-=======
   expect(numbersWithoutSource(result.words, result.tables, [result.n.items, result.n.fragments, 10])).toEqual(
->>>>>>> c40e610 (Structure no longer says the spacing of rows; renew what moved)
     [],
   );
   await expect(readable(result)).toMatchFileSnapshot('snapshots/demo-where.txt');
