@@ -1,4 +1,5 @@
 import { ancestors, isWithin, lowestCommon } from '../../attributes/tree.ts';
+import { greatest } from '../../numerics/foundation/lists.ts';
 import type { Item } from './items.ts';
 import type { Lexicon, Sense } from './lexicon.ts';
 
@@ -210,10 +211,8 @@ function choose({ senses, text }: Placed, structure: string | null, lexicon: Lex
       );
     };
     const depth = (sense: Sense) =>
-      Math.max(
-        ...(sense.when ?? [])
-          .filter((one) => fits(sense, one))
-          .map((one) => ancestors(vocabulary, one).length),
+      greatest(
+        (sense.when ?? []).filter((one) => fits(sense, one)).map((one) => ancestors(vocabulary, one).length),
       );
     const met = bound
       .filter((sense) => sense.when!.some((one) => fits(sense, one)))
@@ -281,7 +280,7 @@ function settle(
   all: readonly { value: string; text: string; doubt: number }[],
   lexicon: Lexicon,
 ): Said {
-  const doubt = Math.max(...all.map((one) => one.doubt));
+  const doubt = greatest(all.map((one) => one.doubt));
   const text = [...new Set(all.map((one) => one.text))].join(' ');
   const values = [...new Set(all.map(({ value }) => value))];
   const attribute = lexicon.facets.find((facet) => facet.id === id)!;

@@ -1,5 +1,6 @@
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
 import { isWithin, lowestCommon } from '../../attributes/tree.ts';
+import { greatest } from '../../numerics/foundation/lists.ts';
 import { lowered } from '../certainty.ts';
 import type { CellContext } from '../context.ts';
 import { emptyNumeric, emptyTerm, flagged, notUnderstood, quote, readAs } from '../notes.ts';
@@ -146,7 +147,7 @@ function alternatives(items: readonly Item[], lexicon: Lexicon, text: string): P
 function shared(id: string, all: readonly (Said | undefined)[], lexicon: Lexicon): Said {
   const values = all.map((one) => one?.value ?? null);
   const known = [...new Set(values.filter((value) => value !== null))];
-  const doubt = Math.max(...all.map((one) => one?.doubt ?? 0));
+  const doubt = greatest(all.map((one) => one?.doubt ?? 0));
   const text = [...new Set(all.flatMap((one) => one?.text ?? []))].join(' or ');
   if (values.every((value) => value !== null && value === values[0])) return { ...all[0]!, doubt, text };
   const attribute = lexicon.facets.find((facet) => facet.id === id);
