@@ -2,8 +2,8 @@ import { z } from 'zod';
 import { foldText, lookupKey } from '../attributes/folding.ts';
 import { editDistance } from '../attributes/likeness.ts';
 import { naturalOrder } from '../fragments/natural-order.ts';
-import type { Column } from '../fragments/table.ts';
-import { nameIn } from './assemble.ts';
+import type { Column, FragmentTable } from '../fragments/table.ts';
+import { assemblageName, nameIn } from './assemble.ts';
 import { enter, type Ledger } from './ledger.ts';
 
 /**
@@ -65,6 +65,40 @@ export function applyNames(
     }
     columns.set(id, renamed(column, changed));
   }
+}
+
+/**
+ * The table with near names taken as one, under the name that more records bear; a name that is near to several takes
+ * them all together. Assemblages follow their site and phase.
+ */
+export function joinNear(table: FragmentTable, pairs: readonly NearNames[]): FragmentTable {
+  const columns = new Map(table.columns);
+  for (const id of new Set(pairs.map(({ attribute }) => attribute))) {
+    const column = columns.get(id);
+    if (column === undefined) continue;
+    const nameOf = new Map<string, string>();
+    const rootOf = (name: string): string => {
+      const next = nameOf.get(name);
+      return next === undefined ? name : rootOf(next);
+    };
+    for (const { attribute, names } of pairs) {
+      if (attribute !== id) continue;
+      const [kept, other] = names.map(rootOf);
+      if (kept !== other) nameOf.set(other, kept);
+    }
+    columns.set(
+      id,
+      renamed(column, (name) => {
+        const root = rootOf(name);
+        return root === name ? null : root;
+      }),
+    );
+  }
+  if (pairs.every(({ attribute }) => attribute !== 'site' && attribute !== 'phase'))
+    return { ...table, columns };
+  const [site, phase] = [columns.get('site'), columns.get('phase')];
+  const assemblage = table.assemblage.map((_, row) => assemblageName(nameIn(site, row), nameIn(phase, row)));
+  return { ...table, columns, assemblage };
 }
 
 function renamed(column: Column, changed: (name: string) => string | null): Column {

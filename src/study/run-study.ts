@@ -127,10 +127,15 @@ function tryOtherwise(
   onProgress: Progress,
 ) {
   const { id, kind: _kind, title: _title, note: _note, ...options } = entry;
-  const used = findReferences(analysis.options, entry)
+  // What the options are by default is asked about as much as what the study writes.
+  const settled: Readonly<Record<string, unknown>> = { ...options, ...analysis.options.parse(options) };
+  const named = new Set(
+    Object.values(settled).flatMap((value) => (typeof value === 'string' ? [value] : [])),
+  );
+  const used = findReferences(analysis.options, settled)
     .filter(({ refersTo }) => refersTo === 'attribute' || refersTo === 'grouping')
     .map(({ name }) => name);
-  return whatIfs(prepared, [...new Set(used)]).flatMap((whatIf) => {
+  return whatIfs(prepared, [...new Set(used)], named).flatMap((whatIf) => {
     onProgress(0.99, 'asking it otherwise');
     try {
       const input = inputOf(whatIf.prepared(), id, files, () => onProgress(0.99, 'asking it otherwise'));

@@ -1,23 +1,57 @@
 import type { Turn } from '../analyses/contract.ts';
-import { printCount } from '../analyses/phrasing.ts';
+import { printCount, printSome } from '../analyses/phrasing.ts';
 import type { Answered } from '../analyses/register.ts';
 import { collapseItems } from '../fragments/items.ts';
 import { takeRows } from '../fragments/subset.ts';
 import type { FragmentTable, TermColumn } from '../fragments/table.ts';
 import type { Witness } from '../fragments/witness.ts';
+import { joinNear } from '../sources/names.ts';
 import type { WhatIf } from './otherwise.ts';
 import type { Prepared } from './prepare.ts';
 import { asBeforeShrinking } from './shrinkage.ts';
 
 /**
  * @param used attributes that the question rests on.
- * @returns what is to be tried: objects where their column is not confirmed, certain attributions alone where
- * some are uncertain, and what shrank at its former size where the study says how much. Empty where nothing of the kind is open.
+ * @param named texts that its options hold, names of places among them.
+ * @returns what is to be tried: objects where their column is not confirmed, names that may be one as one, certain
+ * attributions alone where some are uncertain, and what shrank at its former size where the study says how much.
+ * Empty where nothing of the kind is open.
  */
-export function whatIfs(prepared: Prepared, used: readonly string[]): readonly WhatIf[] {
-  return [byObjects(prepared), certainAlone(prepared, used), asBeforeShrinking(prepared, used)].filter(
-    (one) => one !== null,
-  );
+export function whatIfs(
+  prepared: Prepared,
+  used: readonly string[],
+  named: ReadonlySet<string> = new Set(),
+): readonly WhatIf[] {
+  return [
+    byObjects(prepared),
+    namesAsOne(prepared, used, named),
+    certainAlone(prepared, used),
+    asBeforeShrinking(prepared, used),
+  ].filter((one) => one !== null);
+}
+
+/** Two spellings of one place would be compared as two places, and be the most alike of all. */
+function namesAsOne(prepared: Prepared, used: readonly string[], named: ReadonlySet<string>): WhatIf | null {
+  const asked = new Set(used.flatMap((id) => (id === 'assemblage' ? ['site', 'phase'] : [id])));
+  const pairs = prepared.nearNames.filter(({ attribute }) => asked.has(attribute));
+  const [first] = pairs;
+  if (first === undefined) return null;
+  const said = pairs.map(({ names: [a, b] }) => `${a} and ${b}`);
+  return {
+    what: `Taken as one: ${printSome(said, 3)}`,
+    hangsOn: `Cannot be told yet: ${said[0]} may be one name${pairs.length > 1 ? `, as ${printCount(pairs.length - 1, 'more pair')} may` : ''}, and taken as one the answer differs.`,
+    next: `Say of ${printSome(said, 3)} whether they are one ("names" in the study, or on Sources).`,
+    prepared: () => {
+      // The spelling that the question names stays.
+      const kept = pairs.map((pair) =>
+        named.has(pair.names[1]) ? { ...pair, names: [pair.names[1], pair.names[0]] as const } : pair,
+      );
+      const fragments = joinNear(prepared.fragments, kept);
+      const records =
+        prepared.unit === 'item' ? collapseItems(fragments, prepared.register).table : fragments;
+      return { ...prepared, fragments, records };
+    },
+  };
 }
 
 function byObjects(prepared: Prepared): WhatIf | null {

@@ -6,6 +6,8 @@ import { fisherExact } from './fisher-exact.ts';
 /** A chi-squared is trusted where every expected count is at least this (common practice). */
 const FEWEST_EXPECTED = 5;
 const TABLES = 1999;
+/** Search of the exact test before it gives way to random tables: under a second, since many conditions are looked at. */
+const MOST_VISITS = 50_000;
 
 export interface AssociationTest {
   readonly association: Association | Unavailable;
@@ -19,7 +21,7 @@ export function testAssociation(counts: readonly (readonly number[])[], random: 
   if ('why' in found) return { association: found, p: found, method: '' };
   if (found.smallestExpected >= FEWEST_EXPECTED)
     return { association: found, p: found.p, method: 'chi-squared' };
-  const exact = fisherExact(counts, random, TABLES);
+  const exact = fisherExact(counts, random, TABLES, MOST_VISITS);
   if ('why' in exact) return { association: found, p: exact, method: '' };
   const method = exact.method === 'exact' ? 'Fisher exact' : 'Fisher, resampled';
   return { association: found, p: exact.p, method };

@@ -1,0 +1,147 @@
+/**
+ * Do verdicts stay what they are when the same finds are written down otherwise? Invented regions of five sites, each
+ * written once with care (every item numbered, close terms, readings to 0.1 mm) and then as other hands would: broader
+ * words for structure and fibre, other units, rounding, item numbers missing or not confirmed, spellings of sites and
+ * phases, gaps that go with preservation, marks of doubt. Every answer is held against that of the careful writing:
+ * the same; cannot be told, or said with what it hangs on; otherwise; reversed. Reversed is a difference the
+ * other way, a verdict of "not told apart" where all are told apart and the reverse, another pair or place as the most alike without a
+ * rival, or a set of labels that shares none with the careful one.
+ *
+ * npm run simulate -- recording [re-recordings], about two seconds each.
+ */
+import { createRandom } from '../../src/numerics/foundation/random.ts';
+import { checkStudy } from '../../src/study/load.ts';
+import type { AnalysisResult } from '../../src/study/results.ts';
+import { runStudy } from '../../src/study/run-study.ts';
+import type { StudyInput } from '../../src/study/schema.ts';
+import {
+  CAREFULLY,
+  drawRecording,
+  drawRegion,
+  FIRST_SITE,
+  inFull,
+  type Recording,
+  writeStudy,
+} from './parts/recorders.ts';
+import { runsAsked } from './parts/runs.ts';
+
+const runs = runsAsked(200, 're-recordings, ten of each region');
+const PER_REGION = 10;
+const quick = { relabellings: 99, resamples: 199 };
+const QUESTIONS: Readonly<Record<string, string>> = {
+  spacing: 'contrast: row spacing by phase (differs)',
+  density: 'contrast: density by phase (does not)',
+  table: 'crosstab: structure by site (go together)',
+  fibres: 'crosstab: fibre by phase (do not)',
+  alike: 'similarity: sites by structure',
+  standing: 'standing of one site by structure',
+  where: 'placement of a find by site',
+};
+const analyses = [
+  { id: 'spacing', kind: 'contrast', of: ['rowSpacing'], by: 'phase', ...quick },
+  { id: 'density', kind: 'contrast', of: ['density1'], by: 'phase', ...quick },
+  { id: 'table', kind: 'crosstab', rows: 'site', columns: 'structure', ...quick },
+  { id: 'fibres', kind: 'crosstab', rows: 'phase', columns: 'fibre', ...quick },
+  { id: 'alike', kind: 'similarity', assemblages: 'site', of: 'structure', ...quick },
+  { id: 'standing', kind: 'standing', site: FIRST_SITE, of: 'structure', ...quick },
+  {
+    id: 'where',
+    kind: 'placement',
+    find: { rowSpacing: '9', structure: 'open twining', fibre: 'lime bast' },
+    labels: ['site'],
+    findFrom: 'a site of the study',
+    draws: 0,
+    moves: false,
+    next: false,
+    map: false,
+  },
+] as StudyInput['analyses'];
+
+type Outcome = 'the same' | 'cannot be told, or conditional' | 'otherwise' | 'reversed';
+const OUTCOMES: readonly Outcome[] = ['the same', 'cannot be told, or conditional', 'otherwise', 'reversed'];
+
+/** Words by which an answer says what it hangs on. */
+const CONDITION =
+  /cannot be told|could not be computed|cannot be ruled out|for sure|if each|as long as|unless|hang|as recorded|words as|a tie of|equally/i;
+
+function compare(id: string, careful: string, other: string): Outcome {
+  const conditional = CONDITION.test(other);
+  const judge = (same: boolean, reversed: boolean): Outcome =>
+    same ? 'the same' : conditional ? 'cannot be told, or conditional' : reversed ? 'reversed' : 'otherwise';
+  if (id === 'where') return compareSets(careful, other, conditional);
+  if (id === 'alike' || id === 'standing') {
+    const [here, there] = [mostAlike(careful), mostAlike(other)];
+    return judge(here === there, there !== '');
+  }
+  const [here, there] = [direction(careful), direction(other)];
+  return judge(here === there, true);
+}
+
+/** "Late", "apart" or "not": which is larger, whether groups differ or two things go together. */
+function direction(answer: string): string {
+  if (/not told apart/.test(answer)) return 'not';
+  const larger = answer.match(/larger in (\S+)/)?.[1];
+  return larger === undefined ? 'apart' : `apart ${larger}`;
+}
+
+function mostAlike(answer: string): string {
+  return (answer.match(/most (?:alike are|like) ([^,;.]+)/)?.[1] ?? '').trim();
+}
+
+/** A set may be wider or narrower; that it shares no label with the careful one is a reversal. */
+function compareSets(careful: string, other: string, conditional: boolean): Outcome {
+  const [here, there] = [careful, other].map(
+    (text) => new Set(text.split('|').filter((label) => label !== '')),
+  );
+  if (careful === other) return 'the same';
+  if ([...there].some((label) => here.has(label))) return 'otherwise';
+  return conditional || there.size === 0 ? 'cannot be told, or conditional' : 'reversed';
+}
+
+/** What an answer says; of a placement the labels that stay possible. */
+function saidOf(question: string, result: AnalysisResult): string {
+  if (question !== 'where') return result.words.answer;
+  const { columns, rows } = result.tables.sets ?? { columns: [], rows: [] };
+  const cell = (row: (typeof rows)[number], id: string) =>
+    row[columns.findIndex((column) => column.id === id)];
+  const asked = rows.find((row) => cell(row, 'asked') === true || cell(row, 'asked') === 'yes');
+  if (asked === undefined) return '';
+  return ['kept', 'tooFew']
+    .flatMap((id) => String(cell(asked, id)).split(/, | and /))
+    .filter((label) => label !== '')
+    .map(inFull)
+    .filter((label, place, all) => all.indexOf(label) === place)
+    .sort()
+    .join('|');
+}
+
+const root = createRandom(2026);
+const tally = new Map(Object.keys(QUESTIONS).map((id) => [id, new Map<Outcome, number>()]));
+const reversals: string[] = [];
+for (let region = 0; region * PER_REGION < runs; region++) {
+  const random = root.stream(`region ${region}`);
+  const finds = drawRegion(random.stream('finds'));
+  const answersTo = (recording: Recording, name: string) => {
+    const { study, files } = writeStudy(finds, recording, analyses, random.stream(name));
+    const results = runStudy(checkStudy(study, 'study'), files);
+    return new Map(Object.entries(results.analyses).map(([id, result]) => [id, saidOf(id, result)]));
+  };
+  const careful = answersTo(CAREFULLY, 'with care');
+  for (let hand = 0; hand < PER_REGION && region * PER_REGION + hand < runs; hand++) {
+    const recording = drawRecording(random.stream(`recording ${hand}`));
+    for (const [id, other] of answersTo(recording, `written ${hand}`)) {
+      const outcome = compare(id, careful.get(id) ?? '', other);
+      const own = tally.get(id);
+      own?.set(outcome, (own.get(outcome) ?? 0) + 1);
+      if (outcome === 'reversed')
+        reversals.push(`region ${region}, hand ${hand}, ${id}: ${careful.get(id)} -> ${other}`);
+    }
+  }
+}
+console.log(`| question | ${OUTCOMES.join(' | ')} |`);
+console.log(`|---|${OUTCOMES.map(() => '---').join('|')}|`);
+for (const [id, counts] of tally) {
+  const share = (outcome: Outcome) => `${((100 * (counts.get(outcome) ?? 0)) / runs).toFixed(1)} %`;
+  console.log(`| ${QUESTIONS[id]} | ${OUTCOMES.map(share).join(' | ')} |`);
+}
+if (reversals.length > 0) console.error(`\n${reversals.join('\n')}`);

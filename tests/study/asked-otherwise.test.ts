@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { checkStudy } from '../../src/study/load.ts';
+import { runStudy } from '../../src/study/run-study.ts';
+import { faultsOfAnswer } from '../analyses/answer-rules.ts';
+
+const quick = { relabellings: 499, resamples: 199 };
+
+function answerTo(rows: readonly string[], analysis: object, more: object = {}) {
+  const study = checkStudy(
+    { title: 't', sources: [{ file: 'finds.csv' }], analyses: [{ id: 'a', ...analysis, ...quick }], ...more },
+    'study.json',
+  );
+  const results = runStudy(study, new Map([['finds.csv', new TextEncoder().encode(`${rows.join('\n')}\n`)]]));
+  return results.analyses.a.words;
+}
+
+/** 72 fragments of six objects, three a site: each object has its own spacing, sites have none. */
+function sixObjects(numbered: boolean): readonly string[] {
+  const middles = [4, 9, 14, 10, 15, 20];
+  return [
+    `No.,${numbered ? 'Item,' : ''}Site,Row spacing (mm)`,
+    ...middles.flatMap((middle, object) =>
+      Array.from({ length: 12 }, (_, i) => {
+        const site = object < 3 ? 'Ostrel Hollow' : 'Keshem Quay';
+        return `${object * 12 + i + 1},${numbered ? `T${object + 1},` : ''}${site},${middle + ((i * 7) % 5) / 10}`;
+      }),
+    ),
+  ];
+}
+const contrast = { kind: 'contrast', of: ['rowSpacing'], by: 'site' };
+
+describe('72 fragments of six objects', () => {
+  it('without a column that names the object, the answer says what it takes as independent', () => {
+    const words = answerTo(sixObjects(false), contrast);
+    expect(words.answer).toContain('Row spacing tends to be larger in Keshem Quay than in Ostrel Hollow');
+    expect(words.answer).toContain('if each fragment is a find of its own');
+  });
+  it('with one that nobody has confirmed, the answer is that it cannot be told yet', () => {
+    const words = answerTo(sixObjects(true), contrast);
+    expect(words.answer).toBe(
+      'Cannot be told yet: counted by fragments and by the objects that their numbers seem to name, the answers differ.',
+    );
+    expect(words.unless[0]).toMatchObject({ overturns: true });
+    expect(words.unless[0].what).toContain('Counted by the 6 objects');
+    expect(faultsOfAnswer(words)).toEqual([]);
+  });
+  it('confirmed, six objects are six objects', () => {
+    const words = answerTo(sixObjects(true), contrast, { witness: { is: 'column' } });
+    expect(words.answer).toContain('not told apart between');
+    expect(words.because.join(' ')).toContain('3 items');
+  });
+});
+
+/** Three places, one of them in two spellings that are most alike of all. */
+const spelled = [
+  'No.,Site,Structure',
+  ...['Ostrel Hollow', 'Ostrel Holl.', 'Keshem Quay', 'Tull Barrow'].flatMap((site, place) =>
+    Array.from({ length: 20 }, (_, i) => {
+      const twined = place < 2 ? 16 : place === 2 ? 3 : 8;
+      return `${place * 20 + i + 1},${site},${i < twined ? 'open twining' : i < 18 ? 'tabby' : 'knotted netting'}`;
+    }),
+  ),
+];
+
+describe('two spellings of one place', () => {
+  it('are not announced as the most alike: the answer waits for a decision', () => {
+    const words = answerTo(
+      spelled,
+      { kind: 'similarity', assemblages: 'site', of: 'structure' },
+      { witness: { is: 'row' } },
+    );
+    expect(words.answer).toBe(
+      'Cannot be told yet: Ostrel Holl. and Ostrel Hollow may be one name, and taken as one the answer differs.',
+    );
+    expect(words.unless[0].what).toBe('Taken as one: Ostrel Holl. and Ostrel Hollow');
+    expect(words.next?.[0]).toContain('"names" in the study, or on Sources');
+  });
+  it('are tried as one where the question asks for places by its default, under the spelling that it names', () => {
+    const words = answerTo(
+      spelled,
+      { kind: 'standing', site: 'Ostrel Holl.', of: 'structure' },
+      { witness: { is: 'row' } },
+    );
+    expect(words.answer).toContain('may be one name');
+    expect(words.unless[0].size).toContain('Ostrel Holl. is most like Tull Barrow');
+  });
+  it('once decided, they are one', () => {
+    const names = [{ attribute: 'site', name: 'Ostrel Hollow', also: ['Ostrel Holl.'] }];
+    const words = answerTo(
+      spelled,
+      { kind: 'similarity', assemblages: 'site', of: 'structure' },
+      { witness: { is: 'row' }, names },
+    );
+    expect(words.answer).not.toContain('Ostrel Holl.');
+    expect(words.answer).not.toContain('may be one name');
+  });
+});
