@@ -99,6 +99,11 @@ export interface AnalysisInput {
   readonly onProgress?: (share: number, what: string) => void;
 }
 
+export interface Leads {
+  readonly figure?: string;
+  readonly table?: string;
+}
+
 export interface Analysis<Options, Found extends Findings> {
   readonly kind: string;
   /** The question it answers, as a reader would ask it. */
@@ -121,4 +126,6 @@ export interface Analysis<Options, Found extends Findings> {
    * verdicts. Absent where an analysis describes and judges nothing.
    */
   readonly verdict?: (found: Found) => string;
+  /** The figure and the table that carry the answer, by the beginnings of their names; the first ones if left out. */
+  readonly leads?: Leads;
 }

@@ -1,6 +1,15 @@
 import { z } from 'zod';
 import { claims } from './claims/index.ts';
-import type { Analysis, AnalysisInput, Answer, Counts, Figure, Findings, ResultTable } from './contract.ts';
+import type {
+  Analysis,
+  AnalysisInput,
+  Answer,
+  Counts,
+  Figure,
+  Findings,
+  Leads,
+  ResultTable,
+} from './contract.ts';
 import { contrast } from './contrast/index.ts';
 import { crosstab } from './crosstab/index.ts';
 import { grouping } from './grouping/index.ts';
@@ -19,6 +28,7 @@ export interface RegisteredAnalysis {
   readonly question: string;
   readonly options: z.ZodObject;
   readonly always: readonly string[];
+  readonly leads: Leads;
   readonly run: (input: AnalysisInput, options: unknown) => Answered;
 }
 
@@ -48,13 +58,14 @@ export const ANALYSES: readonly RegisteredAnalysis[] = [
 ];
 
 function registered<Options, Found extends Findings>(analysis: Analysis<Options, Found>): RegisteredAnalysis {
-  const { kind, question, options, always = [] } = analysis;
+  const { kind, question, options, always = [], leads = {} } = analysis;
   if (!(options instanceof z.ZodObject)) throw new Error(`the options of "${kind}" must be one zod object`);
   return {
     kind,
     question,
     options,
     always,
+    leads,
     run: (input, given) => {
       const settled = analysis.options.parse(given);
       const found = analysis.compute(input, settled);

@@ -18,50 +18,100 @@ export interface Printing {
 /** A run as a person reads it: what was read, then each answer; the whole stands in the report. */
 export function printResults(terminal: Terminal, results: Results, printing: Printing): void {
   const { study } = results;
+  const entries = Object.entries(results.analyses);
   if (printing.detail === 'quiet') {
-    for (const [id, result] of Object.entries(results.analyses))
+    for (const [id, result] of entries)
       terminal.out(`${line(`${id}: ${result.words.answer}`, terminal.width)}\n`);
     return;
   }
+  const full = printing.detail === 'full';
   terminal.out(`${terminal.colour.bold(tame(study.title))}\n\n`);
   printSources(terminal, results);
   terminal.out(`${line(countSentence(study), terminal.width)}\n`);
-  printReadiness(terminal, study.readiness, printing.detail === 'full');
-  if (study.disagreements.length > 0) terminal.out(`${line(disagreementSentence(study), terminal.width)}\n`);
-  for (const [id, result] of Object.entries(results.analyses)) printAnalysis(terminal, id, result, printing);
-  if (printing.detail === 'full')
-    for (const truth of study.always) terminal.out(`\n${line(truth, terminal.width)}\n`);
+  printReadiness(terminal, study.readiness, full);
+  if (full && study.disagreements.length > 0)
+    terminal.out(`${line(disagreementSentence(study), terminal.width)}\n`);
+  const most = entries.length > MANY ? 1 : 2;
+  for (const [id, result] of entries) printAnalysis(terminal, id, result, printing, most);
+  if (!full && printing.report !== undefined)
+    terminal.out(
+      `\n${line(`All evidence, tables and figures of a question: ${printing.report}, at its #name.`, terminal.width)}\n`,
+    );
+  if (full) for (const truth of study.always) terminal.out(`\n${line(truth, terminal.width)}\n`);
 }
 
+/** Of more questions than this each is told in fewer lines, so that a run is still taken in at a glance. */
+const MANY = 10;
+
 /**
- * One answer: heading, verdict, evidence, the worst of what would change it, and where the rest stands; in
- * full also every turn, what would settle it, what was set aside and every table.
+ * One answer: heading with where the whole stands, verdict, the first of its evidence, the worst of what would change it;
+ * in full also the rest of both, what would settle it, what was set aside and every table.
+ *
+ * @param most lines that the evidence takes, in brief.
  */
 export function printAnalysis(
   terminal: Terminal,
   id: string,
   result: AnalysisResult,
   { detail, report }: Printing,
+  most = 2,
 ): void {
   const { colour, width } = terminal;
   const { answer, because, unless, next = [] } = result.words;
   const full = detail === 'full';
-  const shown = full ? unless : unless.slice(0, 1);
-  const more = unless.length - shown.length;
-  terminal.out(`\n${colour.dim(`${id}  ${tame(result.title)}`)}\n${colour.bold(line(answer, width))}\n`);
+  const where = full || report === undefined ? '' : `  (${countOf(result)}: #${id})`;
+  terminal.out(`\n${colour.dim(line(`${id}  ${result.title}${where}`, width))}\n`);
+  terminal.out(`${colour.bold(line(answer, width))}\n`);
+  if (!full) {
+    const [reason] = because;
+    if (reason !== undefined)
+      terminal.out(`${item('·', inLines(reason, most, more(because), width), width)}\n`);
+    const [worst] = unless;
+    if (worst !== undefined)
+      terminal.out(`${colour.yellow(item('!', `${printTurn(worst)}${more(unless)}`, width))}\n`);
+    return;
+  }
   for (const reason of because) terminal.out(`${item('·', reason, width)}\n`);
-  for (const [place, turn] of shown.entries()) {
-    const rest = more > 0 && place === shown.length - 1 ? ` (and ${more} more)` : '';
-    terminal.out(`${colour.yellow(item('!', `${printTurn(turn)}${rest}`, width))}\n`);
+  for (const turn of unless) terminal.out(`${colour.yellow(item('!', printTurn(turn), width))}\n`);
+  for (const step of next) terminal.out(`${item('>', step, width)}\n`);
+  for (const { reason, fragments } of result.n.setAside)
+    terminal.out(`${line(`Set aside: ${printCount(fragments, 'fragment')}, ${reason}.`, width)}\n`);
+  for (const table of Object.values(result.tables)) if (table.rows.length > 0) printTable(terminal, table);
+}
+
+function more({ length }: readonly unknown[]): string {
+  return length > 1 ? ` (+${length - 1})` : '';
+}
+
+/**
+ * As much of a text as some lines hold, cut off between its clauses and marked so; the tail follows. A text
+ * without such a place, outside of brackets, stands whole.
+ */
+function inLines(text: string, most: number, tail: string, width: number): string {
+  const wide = Math.min(width, WIDEST) - 4;
+  const fits = (some: string) => wrap(tame(`${some}${tail}`), wide).length <= most;
+  if (fits(text)) return `${text}${tail}`;
+  for (const between of [/; /g, /[;,:] /g]) {
+    const places = [...text.matchAll(between)].map(({ index }) => index).reverse();
+    const at = places.find((place) => fits(`${text.slice(0, place)} …`) && isClosed(text.slice(0, place)));
+    if (at !== undefined) return `${text.slice(0, at)} …${tail}`;
   }
-  if (full) {
-    for (const step of next) terminal.out(`${item('>', step, width)}\n`);
-    for (const { reason, fragments } of result.n.setAside)
-      terminal.out(`${line(`Set aside: ${printCount(fragments, 'fragment')}, ${reason}.`, width)}\n`);
-    for (const table of Object.values(result.tables)) if (table.rows.length > 0) printTable(terminal, table);
-  } else if (report !== undefined) {
-    terminal.out(`${colour.dim(`  ${countOf(result)}: ${report}#${id}`)}\n`);
-  }
+  return `${text}${tail}`;
+}
+
+/** The first lines of a text, cut off between words. */
+function firstWords(text: string, most: number, width: number): string {
+  const wide = Math.min(width, WIDEST) - 4;
+  const lines = wrap(tame(text), wide);
+  if (lines.length <= most) return text;
+  const kept = lines.slice(0, most).join(' ').split(' ');
+  while (kept.length > 1 && wrap(`${kept.join(' ')} …`, wide).length > most) kept.pop();
+  return `${kept.join(' ')} …`;
+}
+
+/** Whether no bracket stands open. */
+function isClosed(text: string): boolean {
+  return text.split('(').length === text.split(')').length;
 }
 
 /** "3 tables and 2 figures". */
@@ -182,9 +232,11 @@ function printSources(terminal: Terminal, { study }: Results): void {
 function printReadiness(terminal: Terminal, lines: Results['study']['readiness'], full: boolean): void {
   for (const { state, says, mend } of lines) {
     if (state === 'ready' && !full) continue;
-    const text = mend === undefined || !full ? says : `${says} ${mend}`;
+    const text = mend === undefined ? says : `${says} ${mend}`;
     const mark = state === 'ask' ? '?' : state === 'mind' ? '!' : '·';
-    terminal.out(`${item(mark, text, terminal.width)}\n`);
+    terminal.out(
+      `${item(mark, full ? text : firstWords(says, state === 'ask' ? 2 : 1, terminal.width), terminal.width)}\n`,
+    );
   }
 }
 

@@ -3,7 +3,8 @@ import { placeAndText } from '../analyses/claims/place-words.ts';
 import { claimsTables } from '../analyses/claims/tables.ts';
 import { claimsWords } from '../analyses/claims/words.ts';
 import { printCount, printList, printTurn } from '../analyses/phrasing.ts';
-import { escapeHtml, tablePart } from './html-parts.ts';
+import { escapeHtml } from './html-parts.ts';
+import { tablePart } from './page/table-part.ts';
 import { REPORT_STYLE } from './style.ts';
 
 /** One HTML page that stands alone: every printed figure with its verdict, its working folded beneath it. */

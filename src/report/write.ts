@@ -4,6 +4,7 @@ import type { Prepared } from '../study/prepare.ts';
 import type { Results } from '../study/results.ts';
 import { serializeResults } from '../study/results-json.ts';
 import { VERSION } from '../study/version.ts';
+import type { PageParts } from './html.ts';
 import { runFiles } from './run-files.ts';
 import type { DeskOptions } from './writing/desk.ts';
 import { type SetWritten, tryFolder, type WriteSetOptions, writeSet } from './writing/write-set.ts';
@@ -12,13 +13,13 @@ export interface WriteRequest extends WriteSetOptions {
   readonly prepared: Prepared;
   readonly results: Results;
   readonly folder: string;
-  /** Whether the report and the data package are wanted beside results.json. */
-  readonly report: boolean;
+  /** Whether report, brief and data package are wanted beside results.json, and whether the report brings its figures to life. */
+  readonly report: 'none' | 'static' | 'live';
 }
 
 /**
- * Writes a run's results into a folder, all of them or none: results.json, report.html, tables and the data
- * package. What an earlier run wrote there and this one does not goes; files of others are never touched.
+ * Writes a run's results into a folder, all of them or none: results.json, report.html, brief.html, tables and
+ * the data package. What an earlier run wrote there and this one does not goes; files of others are never touched.
  */
 export async function writeReport({
   prepared,
@@ -27,9 +28,10 @@ export async function writeReport({
   report,
   ...options
 }: WriteRequest): Promise<SetWritten> {
-  const files = report
-    ? runFiles(prepared, results, await plotlyText())
-    : new Map([['results.json', serializeResults(results)]]);
+  const files =
+    report === 'none'
+      ? new Map([['results.json', serializeResults(results)]])
+      : runFiles(prepared, results, await pageParts(report === 'live'));
   const set = { files, writtenBy: `Thrum ${VERSION}`, study: prepared.study.title };
   return await writeSet(folder, set, options);
 }
@@ -37,16 +39,21 @@ export async function writeReport({
 /** Tries before the long computing whether the results can be written. @throws InputError where not. */
 export async function tryResultsFolder(
   folder: string,
-  report: boolean,
+  report: WriteRequest['report'],
   options: DeskOptions = {},
 ): Promise<void> {
-  const names = ['results.json', ...(report ? WITH_REPORT : [])];
+  const names = ['results.json', ...(report === 'none' ? [] : WITH_REPORT)];
   await tryFolder(folder, names, options);
 }
 
-const WITH_REPORT = ['report.html', 'fragments.csv', 'ledger.csv', 'datapackage.json'];
+const WITH_REPORT = ['report.html', 'brief.html', 'fragments.csv', 'ledger.csv', 'datapackage.json'];
 
-async function plotlyText(): Promise<string> {
+async function pageParts(live: boolean): Promise<PageParts> {
   const require = createRequire(import.meta.url);
-  return readFile(require.resolve('plotly.js-dist-min/plotly.min.js'), 'utf8');
+  const font = await readFile(require.resolve(FONT), 'base64');
+  if (!live) return { font };
+  return { font, plotly: await readFile(require.resolve('plotly.js-cartesian-dist-min'), 'utf8') };
 }
+
+const FONT =
+  '@fontsource-variable/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-wght-normal.woff2';

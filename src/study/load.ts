@@ -26,6 +26,7 @@ export function checkStudy(value: unknown, name: string): Study {
   const parsed = study.safeParse(value);
   if (!parsed.success) throw schemaFault(parsed.error.issues[0], study, value, name);
   checkNames(parsed.data, studyRegister(parsed.data), name);
+  checkBrief(parsed.data, name);
   return parsed.data;
 }
 
@@ -115,6 +116,19 @@ function checkNames(checked: Study, register: Register, file: string): void {
       if (reference.refersTo === 'attribute') check(reference.name, where);
       if (reference.refersTo === 'grouping') check(reference.name, where, ['assemblage']);
     }
+  });
+}
+
+/** What the brief names must be asked. */
+function checkBrief(of: Study, file: string): void {
+  const ids = entriesOf(of).map(({ id }) => id);
+  of.brief?.forEach((id, place) => {
+    if (ids.includes(id)) return;
+    throw new InputError(
+      `there is no analysis "${id}"`,
+      { file, path: `brief[${place}]` },
+      suggest(id, ids, 'name one of the analyses of the study'),
+    );
   });
 }
 

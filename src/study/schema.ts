@@ -68,6 +68,12 @@ const studySource = z.strictObject({
     description:
       'assemblages: one row a site or phase, joined to the fragments; as the profile says if left out',
   }),
+  citation: z.string().min(1).exactOptional().meta({
+    description: 'How the table is to be cited: author, year, title, place',
+  }),
+  licence: z.string().min(1).exactOptional().meta({
+    description: 'Under which licence it may be used, such as "CC BY 4.0"',
+  }),
 });
 
 const entryHead = {
@@ -121,6 +127,13 @@ export const study = z
           'What counts as one, said by somebody who knows the tables; left out, every fragment counts for itself',
       }),
     note: z.string().exactOptional(),
+    authors: z.string().min(1).exactOptional().meta({
+      description: 'Who answers for the study, as they are to be cited',
+    }),
+    brief: z.array(identifier).min(1).max(5).exactOptional().meta({
+      description:
+        'The analyses whose answers stand in the brief of two pages; the first five that can be shown if left out',
+    }),
     subject: z.string().min(1).exactOptional().meta({
       description:
         'What the finds are, such as "textiles" or "pottery"; outside textiles short and common headers name nothing of cloth',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { recordView } from '../../src/app/engine/record-view.ts';
 import { viewStudy } from '../../src/app/engine/study-view.ts';
+import { renderBrief } from '../../src/report/brief.ts';
 import { dataPackage } from '../../src/report/data-package.ts';
 import { renderReport } from '../../src/report/html.ts';
 import { checkStudy } from '../../src/study/load.ts';
@@ -84,9 +85,10 @@ describe('what a source withholds', () => {
   });
 
   it('does not appear in the report', () => {
-    const html = renderReport({ prepared, results, plotly: '' });
+    const html = renderReport({ prepared, results, parts: {} });
     expect(leaks(html)).toEqual([]);
     expect(html).toContain('withheld');
+    expect(leaks(renderBrief({ prepared, results, parts: {} }))).toEqual([]);
   });
 
   it.each([...dataPackage(prepared, results)])('does not appear in %s of the data package', (_name, text) => {

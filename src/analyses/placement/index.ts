@@ -15,6 +15,7 @@ export const placement: Analysis<PlacementOptions, PlacementFound> = {
     'A label that cannot be excluded is no origin: a find may come from a place that is not among those compared.',
     'Likeness of fabric does not carry a use over from one find to another.',
   ],
+  leads: { figure: 'map', table: 'sets' },
   compute: computePlacement,
   tables: placementTables,
   figures: placementFigures,

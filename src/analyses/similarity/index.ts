@@ -12,6 +12,7 @@ export const similarity: Analysis<SimilarityOptions, SimilarityFound> = {
   question: 'Which assemblages are alike?',
   options: similarityOptions,
   always: ALWAYS,
+  leads: { figure: 'matrix', table: 'pairs' },
   compute: computeSimilarity,
   figures: similarityFigures,
   tables: similarityTables,

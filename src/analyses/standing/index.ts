@@ -12,6 +12,7 @@ export const standing: Analysis<StandingOptions, StandingFound> = {
   question: 'Where does this whole site sit in its region?',
   options: standingOptions,
   always: ALWAYS,
+  leads: { figure: 'likeness', table: 'likeness' },
   compute: computeStanding,
   figures: standingFigures,
   tables: standingTables,

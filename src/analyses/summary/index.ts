@@ -13,6 +13,7 @@ export const summary: Analysis<SummaryOptions, SummaryFound> = {
   always: [
     'What was found depends on what was preserved, excavated, kept and recorded; a gap is no absence.',
   ],
+  leads: { table: 'numbers' },
   compute: computeSummary,
   tables: summaryTables,
   figures: summaryFigures,

@@ -14,6 +14,7 @@ export const typology: Analysis<TypologyOptions, TypologyFound> = {
     'Limits of types are hypotheses; no number makes a type a thing that its makers knew.',
     'What types go with is for looking: the adjusted p allows for the attributes asked, not for having looked first.',
   ],
+  leads: { figure: 'density', table: 'apart' },
   compute: computeTypology,
   tables: typologyTables,
   figures: typologyFigures,

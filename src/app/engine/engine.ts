@@ -1,4 +1,5 @@
 import { InputError } from '../../errors.ts';
+import { renderBrief } from '../../report/brief.ts';
 import { dataPackage } from '../../report/data-package.ts';
 import { renderReport } from '../../report/html.ts';
 import { runFiles } from '../../report/run-files.ts';
@@ -100,14 +101,18 @@ export function createEngine(): Engine {
       placeListed(await prepare({ ...document, analyses: [placement] }), files, file, onProgress),
     results: async (document, onProgress) =>
       serializeResults(analyse(await prepareWhole(document), files, { onProgress })),
-    report: async (document, plotly, onProgress) => {
+    report: async (document, parts, onProgress) => {
       const prepared = await prepareWhole(document);
-      return renderReport({ prepared, results: analyse(prepared, files, { onProgress }), plotly });
+      return renderReport({ prepared, results: analyse(prepared, files, { onProgress }), parts });
+    },
+    brief: async (document, parts, onProgress) => {
+      const prepared = await prepareWhole(document);
+      return renderBrief({ prepared, results: analyse(prepared, files, { onProgress }), parts });
     },
     dataPackage: async (document) => dataPackage(await prepareWhole(document)),
-    runFiles: async (document, plotly, onProgress) => {
+    runFiles: async (document, parts, onProgress) => {
       const prepared = await prepareWhole(document);
-      return runFiles(prepared, analyse(prepared, files, { onProgress }), plotly);
+      return runFiles(prepared, analyse(prepared, files, { onProgress }), parts);
     },
   };
 }

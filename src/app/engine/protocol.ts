@@ -2,6 +2,7 @@ import type { Check, Verdict } from '../../analyses/claims/found.ts';
 import type { Answer, Figure, ResultTable } from '../../analyses/contract.ts';
 import type { AttributeDefinition, Term } from '../../attributes/definition.ts';
 import type { Witness } from '../../fragments/witness.ts';
+import type { PageParts } from '../../report/html.ts';
 import type { NearNames } from '../../sources/names.ts';
 import type { Proposal } from '../../sources/propose-attributes.ts';
 import type { QualityReport, TogetherReport } from '../../sources/quality.ts';
@@ -287,10 +288,16 @@ export interface Engine {
     onProgress: Progress,
   ): Promise<PlacedFinds>;
   results(study: StudyDocument, onProgress: Progress): Promise<string>;
-  /** The report page; `plotly` is the text of the plotting library, which the page carries with it. */
-  report(study: StudyDocument, plotly: string, onProgress: Progress): Promise<string>;
+  /** The report page; `parts` are what the page carries with it. */
+  report(study: StudyDocument, parts: PageParts, onProgress: Progress): Promise<string>;
+  /** The brief of two pages. */
+  brief(study: StudyDocument, parts: PageParts, onProgress: Progress): Promise<string>;
   /** The normalised table, the ledger and their description: file name -> text. */
   dataPackage(study: StudyDocument): Promise<ReadonlyMap<string, string>>;
   /** All that `thrum run` would write, by file name. */
-  runFiles(study: StudyDocument, plotly: string, onProgress: Progress): Promise<ReadonlyMap<string, string>>;
+  runFiles(
+    study: StudyDocument,
+    parts: PageParts,
+    onProgress: Progress,
+  ): Promise<ReadonlyMap<string, string>>;
 }

@@ -30,8 +30,7 @@ export interface Plotly {
 let loading: Promise<Plotly> | null = null;
 
 /**
- * The library is a file beside the workbench rather than a part of it: the report carries the same
- * file with it, and nobody waits for it before the first figure.
+ * The library is a file beside the workbench rather than a part of it: nobody waits for it before the first figure.
  */
 export function loadPlotly(): Promise<Plotly> {
   loading ??= new Promise((resolve, reject) => {
@@ -46,10 +45,6 @@ export function loadPlotly(): Promise<Plotly> {
     document.head.append(script);
   });
   return loading;
-}
-
-export async function plotlyText(): Promise<string> {
-  return await (await fetch(plotlyAddress)).text();
 }
 
 /** No upload button, no logo, no address of anyone; the figure is not to be edited by a slip of the hand. */

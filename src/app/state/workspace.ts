@@ -35,6 +35,7 @@ export interface StudyAnalysis {
 
 export interface StudyDocument {
   readonly title: string;
+  readonly authors?: string;
   readonly seed: number;
   readonly unit: Unit;
   readonly witness?: WitnessChoice;
@@ -77,6 +78,12 @@ export function withStudy(workspace: Workspace, change: Partial<StudyDocument>):
 export function withoutShrinkage(workspace: Workspace): Workspace {
   const { shrinkage: _, ...study } = workspace.study;
   return { ...workspace, study };
+}
+
+/** Who answers for the study; an empty name takes the line out of the study file. */
+export function withAuthors(workspace: Workspace, authors: string): Workspace {
+  const { authors: _, ...rest } = workspace.study;
+  return { ...workspace, study: authors === '' ? rest : { ...rest, authors } };
 }
 
 function profileName({ file, sheet }: Pick<StudySource, 'file' | 'sheet'>): string {

@@ -18,6 +18,7 @@ interface RunOptions {
   readonly out: string;
   readonly json?: true;
   readonly report: boolean;
+  readonly static?: true;
   readonly full?: true;
   readonly quiet?: true;
   readonly allowOutside?: true;
@@ -30,15 +31,19 @@ const READING = 0.3;
 /** `thrum run STUDY.json --out DIR`: every analysis of a study, written down and summarised. */
 export const runVerb: Verb = (terminal, setStatus) =>
   new Command('run')
-    .description('compute a study: results.json, one HTML report, tables as CSV and a data package')
+    .description(
+      'compute a study: results.json, a report, a brief of two pages, tables as CSV and a data package',
+    )
     .argument('<study>', 'study file (JSON)')
     .option('--out <folder>', 'folder to write into', 'out')
     .option('--no-report', 'write results.json alone')
+    .option('--static', 'a report without the plotting code: smaller, its figures as they are printed')
     .option('--full', 'print every table and everything that could change an answer, too')
     .option('--quiet', 'print the answers alone')
     .option('--json', 'print the results as JSON instead of a summary')
     .option(...ALLOW_OUTSIDE)
     .action(async (path: string, options: RunOptions) => {
+      const report = !options.report ? 'none' : options.static ? 'static' : 'live';
       const { study, files, sheets, inputs } = await readStudy(path, options);
       const prepared = prepareStudy(study, files, {
         sheets,
@@ -48,7 +53,7 @@ export const runVerb: Verb = (terminal, setStatus) =>
       if (fault !== null) throw fault;
       // Before the long computing, not after it.
       const onWait = () => terminal.err(`Waiting for another run that writes into ${options.out}.\n`);
-      await untilStopped((stop) => tryResultsFolder(options.out, options.report, { stop, onWait }));
+      await untilStopped((stop) => tryResultsFolder(options.out, report, { stop, onWait }));
       const results = analyse(prepared, files, {
         onProgress: (share, what) => terminal.progress(READING + share * (1 - READING), what),
         onFault: (id, fault) => {
@@ -58,7 +63,7 @@ export const runVerb: Verb = (terminal, setStatus) =>
       });
       terminal.progress(1, 'writing');
       const set = await untilStopped((stop) =>
-        writeReport({ prepared, results, folder: options.out, report: options.report, inputs, stop, onWait }),
+        writeReport({ prepared, results, folder: options.out, report, inputs, stop, onWait }),
       );
       terminal.endProgress();
       if (options.json) terminal.out(serializeResults(results));

@@ -10,7 +10,7 @@ import { textsOf } from '../../openings.ts';
 import { Button } from '../../parts/controls.tsx';
 import { saveFigure } from '../../parts/figure.tsx';
 import { NotKept } from '../../parts/keep-bar.tsx';
-import { plotlyText } from '../../parts/plotly.ts';
+import { pageParts } from '../../parts/page-parts.ts';
 import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
 import { Working } from '../../parts/working.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
@@ -61,16 +61,23 @@ function TakeAwayScreen() {
   };
   const saveReport = async () => {
     const page = await working('Writing the report', async (report) => {
-      const plotly = await plotlyText();
-      return engine.ask((remote) => remote.report(study, plotly, report) as Promise<string>);
+      const parts = await pageParts();
+      return engine.ask((remote) => remote.report(study, parts, report) as Promise<string>);
     });
     if (page !== null) download(`${stem}.report.html`, page, 'text/html');
   };
+  const saveBrief = async () => {
+    const page = await working('Writing the brief', async (report) => {
+      const parts = await pageParts();
+      return engine.ask((remote) => remote.brief(study, parts, report) as Promise<string>);
+    });
+    if (page !== null) download(`${stem}.brief.html`, page, 'text/html');
+  };
   const saveAll = async () => {
     const written = await working('Computing every analysis of the study', async (report) => {
-      const plotly = await plotlyText();
+      const parts = await pageParts();
       return engine.ask(
-        (remote) => remote.runFiles(study, plotly, report) as Promise<ReadonlyMap<string, string>>,
+        (remote) => remote.runFiles(study, parts, report) as Promise<ReadonlyMap<string, string>>,
       );
     });
     if (written !== null) download(`${stem}.zip`, archive(workspace, written), 'application/zip');
@@ -119,8 +126,14 @@ function TakeAwayScreen() {
               <Good
                 name="The report"
                 file={`${stem}.report.html`}
-                what="One page for people: figures, tables, sentences and cautions; opens without a network."
+                what="One page for people: figures, tables, sentences and cautions; opens without a network and prints on A4 and Letter."
                 onSave={saveReport}
+              />
+              <Good
+                name="The brief"
+                file={`${stem}.brief.html`}
+                what="Two pages to print: whether the data are ready, up to five answers with a figure each, what would overturn them, how to cite."
+                onSave={saveBrief}
               />
               {study.sources.length === 0 ? null : (
                 <>

@@ -1,13 +1,14 @@
 import { Entry } from '../../parts/controls.tsx';
 import { count } from '../../parts/numbers.ts';
 import { useDraft, useWorkbench } from '../../state/workbench.tsx';
-import { withStudy } from '../../state/workspace.ts';
+import { withAuthors, withStudy } from '../../state/workspace.ts';
 
 /** Title and seed of the study, and what it holds. */
 export function StudyForm() {
   const { workspace, view, change } = useWorkbench();
   const { study } = workspace;
   const [typedTitle, setTitle] = useDraft<string>('title of the study');
+  const [typedAuthors, setAuthors] = useDraft<string>('authors of the study');
   const [typedSeed, setSeed] = useDraft<string>('seed of the study');
   const title = typedTitle ?? study.title;
   const seed = typedSeed ?? String(study.seed);
@@ -24,6 +25,18 @@ export function StudyForm() {
           setTitle(undefined);
           if (next !== '' && next !== study.title)
             change((now) => withStudy(now, { title: next }), 'change the title');
+        }}
+      />
+      <Entry
+        label="Authors"
+        value={typedAuthors ?? study.authors ?? ''}
+        reading="Who answers for it, as you are to be cited; stands in report and brief."
+        onChange={setAuthors}
+        onDone={() => {
+          const next = (typedAuthors ?? study.authors ?? '').trim();
+          setAuthors(undefined);
+          if (next !== (study.authors ?? ''))
+            change((now) => withAuthors(now, next), next === '' ? 'no authors' : `authors ${next}`);
         }}
       />
       <Entry

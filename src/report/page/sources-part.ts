@@ -1,8 +1,10 @@
-import { printCount } from '../analyses/phrasing.ts';
-import type { LedgerEntry } from '../sources/source-reading.ts';
-import type { Prepared } from '../study/prepare.ts';
-import type { Results } from '../study/results.ts';
-import { escapeHtml, tablePart } from './html-parts.ts';
+import { printCount } from '../../analyses/phrasing.ts';
+import { nameIn } from '../../sources/assemble.ts';
+import type { LedgerEntry } from '../../sources/source-reading.ts';
+import type { Prepared } from '../../study/prepare.ts';
+import type { Results } from '../../study/results.ts';
+import { escapeHtml } from '../html-parts.ts';
+import { tablePart } from './table-part.ts';
 
 /** Everything that did not reach the analyses, and every kind of change that cells went through. */
 export function setAsidePart(prepared: Prepared, results: Results): string {
@@ -42,6 +44,7 @@ ${
         note: 'Such an item takes the median of its numbers, the lowest common parent of its terms, or nothing.',
       })
 }
+<p>${printCount(prepared.ledger.length, 'cell was', 'cells were')} changed, flagged or not understood; each stands in ledger.csv with its reason.</p>
 ${ledgerTable(prepared.ledger)}
 </section>`;
 }
@@ -54,7 +57,7 @@ function ledgerTable(ledger: readonly LedgerEntry[]): string {
     if (group === undefined) groups.set(key, { first: entry, count: 1 });
     else group.count++;
   }
-  return tablePart({
+  const table = {
     title: 'How cells were read, by source and rule',
     columns: [
       { id: 'source', label: 'source' },
@@ -77,40 +80,52 @@ function ledgerTable(ledger: readonly LedgerEntry[]): string {
       first.why,
     ]),
     note: 'Every single entry stands in ledger.csv.',
-  });
+  };
+  return `<details><summary>${table.title} (${printCount(groups.size, 'line')}; every entry in ledger.csv)</summary>${tablePart(table)}</details>`;
 }
 
-/** The sources with the hashes by which a reader can tell that theirs are the same. */
+/** The sources: how each is cited, under which licence, who recorded, and the hash by which a reader can tell that theirs is the same. */
 export function sourcesPart(prepared: Prepared, results: Results): string {
-  const table = tablePart({
-    title: 'Sources',
-    columns: [
-      { id: 'file', label: 'file' },
-      { id: 'role', label: 'role' },
-      { id: 'rowsRead', label: 'rows read' },
-      { id: 'rowsKept', label: 'kept' },
-      { id: 'rowsSetAside', label: 'set aside' },
-      { id: 'sha256', label: 'SHA-256' },
-    ],
-    rows: results.study.sources.map(({ file, role, rowsRead, rowsKept, rowsSetAside, sha256 }) => [
-      file,
-      role,
-      rowsRead,
-      rowsKept,
-      rowsSetAside,
-      sha256,
-    ]),
+  const said = prepared.study.sources;
+  const lines = results.study.sources.map((head, place): string => {
+    const { citation, licence } = said[place] ?? {};
+    const cited = [...(citation === undefined ? [] : [citation]), ...wordsOf(prepared, 'citation', place)];
+    const recorders = wordsOf(prepared, 'recorder', place);
+    const rows = `${head.role === 'fragments' ? 'Finds' : 'Assemblages'}: ${printCount(head.rowsRead, 'row')} read, ${head.rowsKept} kept, ${head.rowsSetAside} set aside.`;
+    const parts = [
+      rows,
+      cited.length === 0 ? 'No citation is given.' : `Cited as: ${few(cited)}`,
+      licence === undefined ? 'No licence is given.' : `Licence: ${sentence(licence)}`,
+      recorders.length === 0 ? 'Who recorded is not given.' : `Recorded by ${few(recorders)}`,
+    ];
+    return `<li><b>${escapeHtml(head.file)}.</b> ${escapeHtml(parts.join(' '))} <span class="hash">SHA-256 ${head.sha256}</span></li>`;
   });
-  const citations = prepared.fragments.columns.get('citation')?.raw ?? [];
-  const distinct = [...new Set(citations.map((text) => text.trim()).filter((text) => text !== ''))].sort();
   return `<section id="sources"><h2>Sources</h2>
-${table}
-${
-  distinct.length === 0
-    ? ''
-    : `<details><summary>${printCount(distinct.length, 'citation')} in the sources</summary><ul>${distinct
-        .map((text) => `<li>${escapeHtml(text)}</li>`)
-        .join('\n')}</ul></details>`
-}
+<ul>${lines.join('\n')}</ul>
 </section>`;
+}
+
+/** Most citations or recorders of one source that are named. */
+const MOST_NAMED = 5;
+
+function few(names: readonly string[]): string {
+  const more = names.length - MOST_NAMED;
+  const shown = names.slice(0, MOST_NAMED).join('; ');
+  return sentence(more > 0 ? `${shown}; and ${more} more in fragments.csv` : shown);
+}
+
+function sentence(text: string): string {
+  return text.endsWith('.') ? text : `${text}.`;
+}
+
+/** Distinct texts of a column in the rows that come from one source, as far as they may be shown. */
+function wordsOf({ fragments, sources }: Prepared, id: string, source: number): readonly string[] {
+  const column = fragments.columns.get(id);
+  if (column === undefined) return [];
+  const words = fragments.origin.flatMap((origin, row) =>
+    fragments.sources[origin.source] === sources[source]?.name
+      ? [(id === 'recorder' ? nameIn(column, row) : (column.raw[row] ?? '')).trim()]
+      : [],
+  );
+  return [...new Set(words.filter((word) => word !== ''))].sort();
 }

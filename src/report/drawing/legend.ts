@@ -1,0 +1,105 @@
+import { GROUND } from '../../analyses/figure-style.ts';
+import { fillOf, strokeOf } from './colours.ts';
+import { broken, lettering, MIDDLE, widthOf } from './lettering.ts';
+import { boxPath, linePath, type Mark } from './marks.ts';
+import { numberOr, type Plain, part, textOr } from './plain.ts';
+import { hatching } from './traces/bar.ts';
+import { markerMark } from './traces/markers.ts';
+
+/** The legend of a figure, above the plot from its left edge. */
+export interface Legend {
+  readonly height: number;
+  readonly marks: readonly Mark[];
+}
+
+const SYMBOL = 22;
+const AFTER = 14;
+const LINE = 18;
+
+export function layLegend(traces: readonly Plain[], layout: Plain, width: number): Legend {
+  const shown = traces.filter(
+    (trace) =>
+      trace.showlegend !== false &&
+      trace.visible !== false &&
+      trace.type !== 'heatmap' &&
+      trace.type !== 'contour' &&
+      textOr(trace.name, '') !== '',
+  );
+  const wanted =
+    shown.length > 1 || shown.some(({ showlegend }) => showlegend === true) || layout.showlegend === true;
+  if (layout.showlegend === false || !wanted || shown.length === 0) return { height: 0, marks: [] };
+  const legend = part(layout, 'legend');
+  const size = numberOr(part(legend, 'font').size, 11);
+  const title = lettering(textOr(part(legend, 'title').text, ''))
+    .lines.join(' ')
+    .trim();
+  const marks: Mark[] = [];
+  let [x, y] = [EDGE, EDGE];
+  const text = (words: string, at: number, line: number, bold = false) =>
+    marks.push({
+      text: words,
+      x: at,
+      y: line + LINE / 2 + size * MIDDLE,
+      size,
+      anchor: 'start',
+      fill: GROUND.ink,
+      ...(bold ? { bold } : {}),
+    });
+  if (title !== '') {
+    text(title, x, y, true);
+    x += widthOf(title, size, true) + AFTER;
+  }
+  const start = title !== '' && x > width / 3 ? EDGE : x;
+  if (start === EDGE && x > EDGE) y += LINE;
+  x = start;
+  for (const trace of shown) {
+    const name = lettering(textOr(trace.name, '')).lines.join(' ');
+    const lines = broken(name, size, width - start - SYMBOL - EDGE);
+    const wide = SYMBOL + Math.max(...lines.map((line) => widthOf(line, size)));
+    if (x > start && x + wide > width - EDGE) [x, y] = [start, y + LINE];
+    marks.push(...sample(trace, x, y + LINE / 2));
+    for (const [at, line] of lines.entries()) {
+      if (at > 0) y += LINE * 0.75;
+      text(line, x + SYMBOL, y);
+    }
+    x += wide + AFTER;
+  }
+  return { height: y + LINE + 2, marks };
+}
+
+const EDGE = 4;
+
+/** What a trace looks like, small. */
+function sample(trace: Plain, x: number, y: number): readonly Mark[] {
+  const marker = part(trace, 'marker');
+  if (trace.type === 'bar') {
+    const box = { x, y: y - 5, width: 16, height: 10 };
+    const stroke = strokeOf(part(marker, 'line'), GROUND.ink, 0);
+    return [
+      { path: boxPath(box), ...fillOf(marker.color ?? GROUND.neutral) },
+      ...hatching(part(marker, 'pattern'), 0, box),
+      ...(Object.keys(stroke).length > 0 ? [{ path: boxPath(box), ...stroke }] : []),
+    ];
+  }
+  const mode = textOr(trace.mode, 'lines');
+  const filled = textOr(trace.fill, 'none') !== 'none';
+  return [
+    ...(filled
+      ? [{ path: boxPath({ x, y: y - 5, width: 16, height: 10 }), ...fillOf(trace.fillcolor) }]
+      : []),
+    ...(mode.includes('lines')
+      ? [
+          {
+            path: linePath([
+              [x, y],
+              [x + 18, y],
+            ]),
+            ...strokeOf(part(trace, 'line'), GROUND.ink, 2),
+          },
+        ]
+      : []),
+    ...(mode.includes('markers') || trace.type === 'box'
+      ? markerMark({ ...marker, opacity: 1 }, 0, x + 9, y, 9)
+      : []),
+  ];
+}
