@@ -45,7 +45,7 @@ export function renderReport({ prepared, results, parts }: ReportRequest): strin
     body: `${headPart(results, prepared.study.authors, questions)}
 <main>
 ${readinessPart(study.readiness)}
-${questions.map((question, place) => questionPart(question, place + 1, study)).join('\n')}
+${questions.map((question, place) => questionPart(question, place + 1, { study, many: questions.length > MANY })).join('\n')}
 ${alwaysPart(study.always)}
 ${methodsPart(results)}
 ${setAsidePart(prepared, results)}
@@ -57,6 +57,9 @@ ${listedPart(questions)}
 ${live}`,
   });
 }
+
+/** Of more questions than this, each folds away what is not its first evidence. */
+const MANY = 8;
 
 export interface PageRequest {
   readonly title: string;

@@ -80,7 +80,7 @@ const PRINT = `
   .further > figure:not(.half) { grid-column: 1 / -1; }
   figure:not(.half) .drawn { max-width: ${COLUMN.two}; }
   .table { overflow: visible; margin: 2mm 0; }
-  table { font-size: 8pt; line-height: 1.2; max-width: 100%; }
+  table { font-size: 7.5pt; line-height: 1.2; max-width: 100%; }
   caption { padding: 1mm 0 .5mm; break-after: avoid; }
   th, td { padding: .4mm 1.4mm; border-bottom-width: .25pt; }
   tr, .readiness li { break-inside: avoid; }

@@ -2,8 +2,11 @@ import { execFileSync } from 'node:child_process';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
+import { createColors } from 'picocolors';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { printTurn } from '../../src/analyses/phrasing.ts';
+import { printResults } from '../../src/cli/print-results.ts';
 import { runFiles } from '../../src/report/run-files.ts';
 import { loadStudy, studyFiles } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
@@ -65,6 +68,41 @@ async function printed(name: string, format: 'A4' | 'Letter'): Promise<number> {
   await page.context().close();
   return pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
 }
+
+describe('the demo in the terminal', () => {
+  const lines = (detail: 'brief' | 'full') => {
+    let text = '';
+    const quiet = () => undefined;
+    const colour = createColors(false);
+    const out = (more: string) => {
+      text += more;
+    };
+    printResults({ out, err: quiet, width: 100, colour, progress: quiet, endProgress: quiet }, results, {
+      detail,
+      report: 'out/report.html',
+    });
+    return text.split('\n');
+  };
+
+  it('takes at most 130 lines of 100 columns, with every answer whole; in full it says all', () => {
+    const brief = lines('brief');
+    expect(brief.length).toBeLessThanOrEqual(130);
+    expect(Math.max(...brief.map((line) => line.length))).toBeLessThanOrEqual(100);
+    const told = brief.join(' ').replace(/\s+/g, ' ');
+    const all = lines('full').join(' ').replace(/\s+/g, ' ');
+    for (const [id, { words }] of Object.entries(results.analyses)) {
+      expect(told).toContain(words.answer);
+      expect(told).toContain(`#${id})`);
+      for (const line of [
+        words.answer,
+        ...words.because,
+        ...words.unless.map(printTurn),
+        ...(words.next ?? []),
+      ])
+        expect(all).toContain(line);
+    }
+  });
+});
 
 describe('the report of the demo on paper', () => {
   it.each(['A4', 'Letter'] as const)(

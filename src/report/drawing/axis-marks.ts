@@ -3,10 +3,10 @@ import type { Axis } from './axes.ts';
 import { paint } from './colours.ts';
 import { type Frame, scaleOf } from './frame.ts';
 import type { Labels } from './labels.ts';
-import { LINE_HEIGHT, lettering, MIDDLE } from './lettering.ts';
+import { broken, LINE_HEIGHT, lettering, MIDDLE } from './lettering.ts';
 import { linePath, type Mark } from './marks.ts';
 import { numberOr, part, textOr } from './plain.ts';
-import { pixel } from './scale.ts';
+import { pixel, type Scale } from './scale.ts';
 
 /** Where an axis stands: the pixel across it, and which way is out of the plot. */
 export interface Stand {
@@ -141,21 +141,26 @@ function standoff(axis: Axis): number {
   return numberOr(part(axis.settings, 'title').standoff, 8);
 }
 
-export function titleOf(axis: Axis): readonly string[] {
+/** Lines of a title, none longer than the axis where words allow it. */
+export function titleOf(axis: Axis, length: number): readonly string[] {
   const { title } = axis.settings;
   const { lines } = lettering(textOr(title, textOr(part(axis.settings, 'title').text, '')));
-  return lines.some((line) => line !== '') ? lines : [];
+  if (lines.every((line) => line === '')) return [];
+  return lines.flatMap((line) => broken(line, titleSize(axis), Math.max(length, SHORTEST)));
 }
+
+/** Titles of very short axes may reach beyond them a little. */
+const SHORTEST = 80;
 
 export function titleSize(axis: Axis): number {
   return numberOr(part(part(axis.settings, 'title'), 'font').size, 11);
 }
 
 function titleMarks(axis: Axis, frame: Frame, across: number, out: 1 | -1): readonly Mark[] {
-  const lines = titleOf(axis);
+  const [from, to] = scaleOf(frame, axis.id).ends;
+  const lines = titleOf(axis, Math.abs(to - from));
   const size = titleSize(axis);
   const tall = size * LINE_HEIGHT;
-  const [from, to] = scaleOf(frame, axis.id).ends;
   const middle = (from + to) / 2;
   const fill = GROUND.ink;
   if (axis.letter === 'x') {
@@ -181,11 +186,11 @@ function titleMarks(axis: Axis, frame: Frame, across: number, out: 1 | -1): read
 }
 
 /** Pixels that an axis takes outside of the plot: ticks, labels, title. */
-export function depthOf(axis: Axis, labels: Labels): number {
+export function depthOf(axis: Axis, labels: Labels, { ends }: Scale): number {
   const { settings } = axis;
   if (settings.visible === false) return 0;
   const long = settings.ticks === 'outside' ? numberOr(settings.ticklen, 5) : 0;
-  const title = titleOf(axis);
+  const title = titleOf(axis, Math.abs(ends[1] - ends[0]));
   const heading = title.length === 0 ? 0 : standoff(axis) + title.length * titleSize(axis) * LINE_HEIGHT;
   return long + PAD + labels.depth + heading;
 }

@@ -129,7 +129,7 @@ function settle(of: Settling): { readonly frame: Frame; readonly labels: Readonl
   let labels = labelsOf(of, scales);
   for (let round = 0; round < 3; round++) {
     const bar = colourBarOf(of.traces, plot.height);
-    const need = needs(of, labels);
+    const need = needs(of, labels, scales);
     plot = inside(of, {
       l: Math.max(Math.min(least.l, NARROW_LEFT), need.left),
       r: Math.max(least.r, need.right) + (bar === null ? 0 : Math.max(0, bar.width - least.r + 4)),
@@ -153,11 +153,15 @@ function inside(
 }
 
 /** Room that the outer axes ask for on each side. */
-function needs({ axes, width }: Settling, labels: ReadonlyMap<string, Labels>) {
+function needs(
+  { axes, width }: Settling,
+  labels: ReadonlyMap<string, Labels>,
+  scales: ReadonlyMap<string, Scale>,
+) {
   const need = { left: 0, right: 0, top: 0, bottom: 0 };
   for (const axis of axes.values()) {
     const mine = labels.get(axis.id) as Labels;
-    const deep = depthOf(axis, mine) + 4;
+    const deep = depthOf(axis, mine, scales.get(axis.id) as Scale) + 4;
     const [from, to] = axes.get(axis.anchor)?.domain ?? [0, 1];
     if (axis.letter === 'y') {
       if (axis.settings.side === 'right') need.right = Math.max(need.right, to > 0.99 ? deep : 0);

@@ -48,12 +48,12 @@ function heightInColumn({ data, layout }: Figure): number {
 }
 
 /** Two fifths of a page. */
-const MOST_IN_PAGE = 330;
+const MOST_IN_PAGE = 310;
 /** As much in one column. */
-const MOST_IN_COLUMN = 380;
-const CLOUD = 280;
+const MOST_IN_COLUMN = 350;
+const CLOUD = 265;
 const AROUND_ROWS = 100;
-const ROW = 20;
+const ROW = 18;
 
 function textsOf(marks: readonly Mark[]): readonly TextMark[] {
   return marks.flatMap((mark) => ('clip' in mark ? textsOf(mark.marks) : 'text' in mark ? [mark] : []));

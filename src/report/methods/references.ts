@@ -1,4 +1,4 @@
-/** What the methods of a report cite, by the short form that stands in the text. */
+/** What the methods of a report cite, by the short form that stands in the text; pages and volumes from memory where docs/methods does not give them. */
 export const REFERENCES: Readonly<Record<string, string>> = {
   'Anderson 2001':
     'Anderson, M. J. 2001. A new method for non-parametric multivariate analysis of variance. Austral Ecology 26: 32–46.',
@@ -64,6 +64,8 @@ export const REFERENCES: Readonly<Record<string, string>> = {
     'Rousseeuw, P. J. 1987. Silhouettes: a graphical aid to the interpretation and validation of cluster analysis. Journal of Computational and Applied Mathematics 20: 53–65.',
   'Silverman 1981':
     'Silverman, B. W. 1981. Using kernel density estimates to investigate multimodality. Journal of the Royal Statistical Society B 43: 97–99.',
+  'Spearman 1904':
+    'Spearman, C. 1904. The proof and measurement of association between two things. The American Journal of Psychology 15: 72–101.',
   'Vovk et al. 2005':
     'Vovk, V., Gammerman, A. and Shafer, G. 2005. Algorithmic Learning in a Random World. New York: Springer.',
   'Wilson 1927':

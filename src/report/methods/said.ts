@@ -26,6 +26,8 @@ const SAYS: Readonly<Record<string, Says>> = {
     `The find was placed by the block dissimilarity to the comparanda on the attributes that it has; a label is excluded at ${percent(level)} when the conformal p of the find’s mean dissimilarity to its ${neighbours} nearest is too small ([Vovk et al. 2005]), and labels with too few records are never excluded.`,
   standing: ({ coefficient, confidence }) =>
     `The site was compared with every other by ${coefficientOf(coefficient)} at the level of kinds that all record, ranks and ${percent(confidence)} limits by drawing the records of all assemblages again, p by dealing records between two ([DeBoer et al. 1996]) after [Holm 1979]; its place among the others is a supplementary row of their correspondence analysis ([Greenacre 1984]).`,
+  threadcount: ({ confidence, draws }) =>
+    `Two measurements of the same record were related by Spearman’s rank correlation ([Spearman 1904]) with ${percent(confidence)} limits, again within each group, and again with values drawn within the ranges of the readings (${draws} times).`,
   claims: () =>
     'Printed figures were held against what any value that prints so allows, from the data where there are any and from each other: totals, rounding, means of whole numbers, statistic against p.',
 };

@@ -68,7 +68,7 @@ export function listedPart(questions: readonly Question[]): string {
 <ul class="lists">
 ${figures.map(({ number, name, figure }) => `<li>${link(`figure-${name}`, `Figure ${number}`)} ${escapeHtml(first(captionFor(figure)))}</li>`).join('\n')}
 </ul>
-<p class="note">Each table stands whole, nothing rounded, in the folder tables beside this report; here its lines, and the name of its file before .csv.</p>
+<p class="note">Figures and tables that are folded away on the screen are printed where they are opened. Each table stands whole, nothing rounded, in the folder tables beside this report; here its lines, and the name of its file before .csv.</p>
 <ul class="lists">
 ${tables.map(({ number, name, table, file }) => `<li>${link(`table-${name}`, `Table ${number}`)} ${escapeHtml(table.title)} (${table.rows.length}): ${escapeHtml(fileless(file))}</li>`).join('\n')}
 </ul></section>`;

@@ -2,15 +2,18 @@ import type { Answer } from '../../analyses/contract.ts';
 import { printBehind, printCount, printList, printTurn } from '../../analyses/phrasing.ts';
 import type { StudyHead } from '../../study/results.ts';
 import { escapeHtml, listPart } from '../html-parts.ts';
-import { figurePart } from './figure-part.ts';
+import { type FigurePart, figurePart } from './figure-part.ts';
 import { cite, type NumberedTable, type Question } from './outline.ts';
 import { tablePart } from './table-part.ts';
 
 /** One question: its answer with evidence and what would overturn it beside its figure, its table, then the rest. */
-export function questionPart(question: Question, number: number, { witness }: StudyHead): string {
+export function questionPart(question: Question, number: number, { study, many }: Around): string {
+  const { witness } = study;
   const { id, result, figure, table, furtherFigures, furtherTables } = question;
   const lead = figure === null ? null : figurePart(figure);
-  const further = furtherFigures.map((one) => figurePart(one).html);
+  const further = furtherFigures.map((one) => ({ one, ...figurePart(one) }));
+  const open = many ? further.slice(0, firstRow(further)) : further;
+  const folded = further.slice(open.length);
   const aside = result.n.setAside.map(
     ({ reason, fragments }) => `${printCount(fragments, 'fragment')}: ${reason}`,
   );
@@ -25,10 +28,33 @@ ${result.note === undefined ? '' : `<p class="note">${escapeHtml(result.note)}</
 <p class="say">${escapeHtml(result.words.answer)}</p>
 ${lead?.narrow === true ? `<div class="beside">${lead.html}${told}</div>` : `${told}${lead?.html ?? ''}`}
 ${table === null ? '' : tablePart(table.table, { number: table.number, name: table.name, file: table.file, briefly: true })}
-${further.length === 0 ? '' : `<div class="further">${further.join('\n')}</div>`}
+${furtherPart(open)}
+${
+  folded.length === 0
+    ? ''
+    : `<details class="more"><summary>${cite(
+        'Figure',
+        folded.map(({ one }) => one.number),
+      )}</summary>${furtherPart(folded)}</details>`
+}
 ${furtherTables.length === 0 && table === null ? '' : morePart(furtherTables)}
 <details class="settings"><summary>What was asked, as the study says it</summary><pre>${escapeHtml(JSON.stringify({ kind: result.kind, ...result.options }, null, 2))}</pre></details>
 </section>`;
+}
+
+export interface Around {
+  readonly study: StudyHead;
+  /** Whether the study asks so much that a question shows one line of further figures and folds the others away. */
+  readonly many: boolean;
+}
+
+/** How many figures stand in the first line: two in one column each, or one across both. */
+function firstRow(parts: readonly FigurePart[]): number {
+  return parts[0]?.narrow === true && parts[1]?.narrow === true ? 2 : Math.min(1, parts.length);
+}
+
+function furtherPart(parts: readonly FigurePart[]): string {
+  return parts.length === 0 ? '' : `<div class="further">${parts.map(({ html }) => html).join('\n')}</div>`;
 }
 
 /** Where the evidence stands. */

@@ -20,7 +20,7 @@ const MOST_IN_FULL = 30;
 
 /** Pixels that a table may be wide in print, 174 mm less what browsers round up, and of its letters there. */
 const PAGE = 640;
-const SIZE = 10.7;
+const SIZE = 10;
 const PADDING = 11;
 
 /** Columns of words no longer than this are not broken over lines; longer ones take what is left. */
