@@ -1,20 +1,24 @@
 import { GROUND } from '../../analyses/figure-style.ts';
 import { fillOf, paint, strokeOf } from './colours.ts';
 import { type Frame, scaleOf } from './frame.ts';
-import { LINE_HEIGHT, lettering, widest } from './lettering.ts';
+import { LINE_HEIGHT, lettering, MIDDLE, widest } from './lettering.ts';
 import { boxPath, linePath, type Mark } from './marks.ts';
 import { list, numberOr, type Plain, part, textOr } from './plain.ts';
-import { pixelOf } from './scale.ts';
+import { pixel, pixelOf } from './scale.ts';
 
 /** Pixel of a coordinate that stands on an axis, on the plot (`paper`) or on the domain of an axis. */
-function along(frame: Frame, ref: string, value: unknown, letter: 'x' | 'y'): number {
+function along(frame: Frame, ref: string, value: unknown, letter: 'x' | 'y', inPowers = false): number {
   const { plot } = frame;
   if (ref === 'paper') {
     const share = numberOr(value, 0);
     return letter === 'x' ? plot.x + share * plot.width : plot.y + (1 - share) * plot.height;
   }
   const scale = scaleOf(frame, ref.replace(' domain', ''));
-  if (!ref.endsWith(' domain')) return pixelOf(scale, value);
+  // As plotly has it, annotations on a logarithmic axis give the power of ten, shapes the number.
+  if (!ref.endsWith(' domain'))
+    return inPowers && scale.kind === 'log'
+      ? pixel(scale, numberOr(value, Number.NaN))
+      : pixelOf(scale, value);
   const [a, b] = scale.ends;
   const [low, high] = letter === 'x' ? [Math.min(a, b), Math.max(a, b)] : [Math.max(a, b), Math.min(a, b)];
   return low + numberOr(value, 0) * (high - low);
@@ -89,8 +93,8 @@ export function annotationMarks(frame: Frame): readonly Mark[] {
     if (note.visible === false || lines.every((line) => line === '')) return [];
     const size = numberOr(part(note, 'font').size, 11);
     const tip = [
-      along(frame, textOr(note.xref, 'x'), note.x, 'x'),
-      along(frame, textOr(note.yref, 'y'), note.y, 'y'),
+      along(frame, textOr(note.xref, 'x'), note.x, 'x', true),
+      along(frame, textOr(note.yref, 'y'), note.y, 'y', true),
     ] as const;
     const arrow = note.showarrow !== false;
     const [x, y] = [
@@ -128,7 +132,7 @@ export function annotationMarks(frame: Frame): readonly Mark[] {
       ...lines.map(
         (text, line): Mark => ({
           text,
-          x: turn === 0 ? kept : x,
+          x: turn === 0 ? kept : upright(x, size, textOr(note.xanchor, 'auto'), turn),
           y: turn === 0 ? top + size * (LINE_HEIGHT * line + 1) : y + line * size * LINE_HEIGHT,
           size,
           anchor: turn === 0 ? 'start' : 'middle',
@@ -139,6 +143,12 @@ export function annotationMarks(frame: Frame): readonly Mark[] {
       ),
     ];
   });
+}
+
+/** Where the base line of a text on end stands, given what the anchor holds: its left, its middle or its right. */
+function upright(x: number, size: number, anchor: string, turn: number): number {
+  const middle = x + (anchor === 'left' ? 0.5 : anchor === 'right' ? -0.5 : 0) * size * LINE_HEIGHT;
+  return middle - Math.sign(turn) * size * MIDDLE;
 }
 
 /** Which share of a text lies before its anchor; left to itself it leans inwards at the edges of the plot. */

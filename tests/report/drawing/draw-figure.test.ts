@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { GROUND } from '../../../src/analyses/figure-style.ts';
 import { drawFigure, layFigure, undrawable } from '../../../src/report/drawing/draw-figure.ts';
+import { widthOf } from '../../../src/report/drawing/lettering.ts';
 import type { Mark, PathMark, TextMark } from '../../../src/report/drawing/marks.ts';
+import { pixelOf } from '../../../src/report/drawing/scale.ts';
 import { svgOf } from '../../../src/report/drawing/svg.ts';
 
 const draw = (data: readonly object[], layout: object = {}) =>
@@ -148,6 +150,48 @@ describe('an axis', () => {
       const rows = labels.map(({ y }) => y).sort((a, b) => a - b);
       for (const [at, y] of rows.slice(1).entries()) expect(y - rows[at]).toBeGreaterThanOrEqual(10);
     }
+  });
+});
+
+describe('on a logarithmic axis', () => {
+  it('an annotation gives the power of ten and a shape the number, as the reference of plotly.js has it', () => {
+    const { marks } = draw([{ type: 'scatter', mode: 'markers', x: [1, 1000], y: [1, 2] }], {
+      xaxis: { type: 'log' },
+      annotations: [{ text: 'here', x: 2, y: 1.5, showarrow: false, xanchor: 'center' }],
+      shapes: [{ type: 'line', x0: 100, x1: 100, y0: 0, y1: 1, yref: 'paper', line: { color: '#778899' } }],
+    });
+    const note = texts(marks).find(({ text }) => text === 'here');
+    const line = flat(marks).find((mark): mark is PathMark => 'path' in mark && mark.stroke === '#778899');
+    expect(note && line ? note.x + widthOf('here', note.size) / 2 : null).toBeCloseTo(
+      xs(line?.path ?? '')[0],
+      0,
+    );
+  });
+});
+
+describe('lines of equal height', () => {
+  it('pass half way between a height and none, and close around a peak', () => {
+    const z = [
+      [0, 0, 0],
+      [0, 1, 0],
+      [0, 0, 0],
+    ];
+    const trace = {
+      type: 'contour',
+      x: [0, 1, 2],
+      y: [0, 1, 2],
+      z,
+      contours: { start: 0.5, end: 0.5, size: 1, coloring: 'none' },
+      line: { color: '#778899', width: 1 },
+      showscale: false,
+    };
+    const { marks } = draw([trace]);
+    const line = flat(marks).find((mark): mark is PathMark => 'path' in mark && mark.stroke === '#778899');
+    const { frame } = layFigure({ data: [trace], layout: { width: 643, height: 400 }, caption: '' });
+    const x = frame.scales.get('x');
+    const at = (value: number) => (x === undefined ? Number.NaN : pixelOf(x, value));
+    expect(Math.min(...xs(line?.path ?? ''))).toBeCloseTo(at(0.5), 1);
+    expect(Math.max(...xs(line?.path ?? ''))).toBeCloseTo(at(1.5), 1);
   });
 });
 

@@ -33,7 +33,9 @@ export function heatExtents(trace: Plain, axes: ReadonlyMap<string, Axis>): read
     const axis = axes.get(axisOf(trace, letter));
     if (axis === undefined || rows.length === 0) return [];
     const edges = edgesOf(list(trace[letter]), letter === 'y' ? rows.length : rows[0].length, axis);
-    const ends = [edges[0], edges.at(-1) ?? 0];
+    // Lines of equal height end at the outermost points of the grid, cells half a step beyond.
+    const grid = list(trace[letter]).map((value) => placeOn(axis, value));
+    const ends = trace.type === 'contour' && grid.length > 1 ? grid : [edges[0], edges.at(-1) ?? 0];
     return [{ axis: axis.id, low: Math.min(...ends), high: Math.max(...ends), beyond: 0, airy: false }];
   });
 }
