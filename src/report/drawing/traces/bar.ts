@@ -1,5 +1,5 @@
 import { GROUND } from '../../../analyses/figure-style.ts';
-import { type Axis, axisOf, type Extent, eachNumber } from '../axes.ts';
+import { axisOf, type Extent, eachNumber } from '../axes.ts';
 import { colourScale, fillOf, hexOf, paint, strokeOf, WHITE } from '../colours.ts';
 import { type Frame, scaleOf } from '../frame.ts';
 import { hatchPath } from '../hatch.ts';
