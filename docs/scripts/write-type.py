@@ -1,4 +1,4 @@
-"""Widths and outlines of the letters of the figures' typeface, for drawings that are made without a browser.
+"""Widths of the letters of the figures' typeface, for drawings that are made without a browser.
 
 Source: Atkinson Hyperlegible Next (Braille Institute, SIL Open Font License 1.1), as packed by
 @fontsource-variable/atkinson-hyperlegible-next 5.3.0, weight 400. Needs Python with fonttools and brotli:
@@ -7,8 +7,6 @@ Source: Atkinson Hyperlegible Next (Braille Institute, SIL Open Font License 1.1
 
 from pathlib import Path
 
-from fontTools.pens.basePen import decomposeQuadraticSegment
-from fontTools.pens.recordingPen import DecomposingRecordingPen
 from fontTools.ttLib import TTFont
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -16,41 +14,14 @@ FILES = ROOT / "node_modules/@fontsource-variable/atkinson-hyperlegible-next/fil
 OUT = ROOT / "src/report/drawing/type"
 
 
-def number(value):
-    return f"{value:g}"
-
-
-def outline(glyphs, name):
-    pen = DecomposingRecordingPen(glyphs)
-    glyphs[name].draw(pen)
-    parts = []
-    for what, points in pen.value:
-        if what == "qCurveTo" and points[-1] is None:
-            raise ValueError(f"{name}: a contour without a point on the curve")
-        if what == "moveTo":
-            parts.append(("M", points))
-        elif what == "lineTo":
-            parts.append(("L", points))
-        elif what == "qCurveTo":
-            for control, end in decomposeQuadraticSegment(points):
-                parts.append(("Q", (control, end)))
-        elif what == "closePath":
-            parts.append(("Z", ()))
-    return "".join(
-        letter + " ".join(f"{number(x)} {number(y)}" for x, y in points) for letter, points in parts
-    )
-
-
-widths, outlines = {}, {}
+widths = {}
 for subset in ("latin-ext", "latin"):
     font = TTFont(FILES / f"atkinson-hyperlegible-next-{subset}-wght-normal.woff2")
-    glyphs = font.getGlyphSet()
     for code, name in font.getBestCmap().items():
         # Marks that stand over a letter have no width of their own, and text is composed before it is measured.
         if 0x300 <= code < 0x370:
             continue
         widths[code] = font["hmtx"][name][0]
-        outlines[code] = outline(glyphs, name)
 
 HEAD = (
     "// Written by docs/scripts/write-type.py from Atkinson Hyperlegible Next, weight 400 (SIL Open Font License 1.1,\n"
@@ -73,18 +44,6 @@ lines = [f"  [{width}, {quoted(''.join(letters))}]," for width, letters in sorte
     + "export const WIDTHS: readonly (readonly [width: number, letters: string])[] = [\n"
     + "\n".join(lines)
     + "\n];\n",
-    encoding="utf-8",
-)
-(OUT / "outlines.ts").write_text(
-    HEAD
-    + "/** One line a letter: the letter, then its outline in thousandths of the type size, y upwards (M, L, Q, Z). */\n"
-    + "export const OUTLINES = `\n"
-    + "\n".join(
-        f"{chr(code)}{path}".replace("\\", "\\\\").replace("`", "\\`")
-        for code, path in sorted(outlines.items())
-        if path
-    )
-    + "\n`;\n",
     encoding="utf-8",
 )
 print(len(widths), "letters")

@@ -1,3 +1,4 @@
+import { greatest, least } from '../../numerics/foundation/lists.ts';
 import { each, list, numberOr, type Plain, part, textOr } from './plain.ts';
 import { placeOn, type Scale } from './scale.ts';
 
@@ -89,15 +90,15 @@ export function rangeOf(axis: Axis, extents: readonly Extent[], length: number):
 function around(axis: Axis, extents: readonly Extent[], length: number): readonly [number, number] {
   const toZero = axis.settings.rangemode === 'tozero' && axis.kind === 'linear';
   const own = extents.filter(({ low, high }) => Number.isFinite(low) && Number.isFinite(high));
-  let low = Math.min(...own.map((one) => one.low), ...(toZero ? [0] : []));
-  let high = Math.max(...own.map((one) => one.high), ...(toZero ? [0] : []));
+  let low = least([...own.map((one) => one.low), ...(toZero ? [0] : [])]);
+  let high = greatest([...own.map((one) => one.high), ...(toZero ? [0] : [])]);
   if (!Number.isFinite(low) || !Number.isFinite(high)) return axis.kind === 'log' ? [0, 1] : [-1, 6];
   if (low === high) [low, high] = toZero && low === 0 ? [0, 1] : [low - 1, high + 1];
   const padOf = (end: number, at: (extent: Extent) => number) => {
     // Nought stays the edge where bars stand on it or the axis asks for it.
     if (end === 0 && (toZero || own.some((one) => one.footed))) return 0;
     const there = own.filter((one) => Math.abs(at(one) - end) < (high - low) * 0.02);
-    return Math.max(0, ...there.map(({ beyond, airy }) => beyond + (airy ? length * 0.05 : 0)));
+    return Math.max(0, greatest(there.map(({ beyond, airy }) => beyond + (airy ? length * 0.05 : 0))));
   };
   const [before, after] = [padOf(low, (one) => one.low), padOf(high, (one) => one.high)];
   const perPixel = (high - low) / Math.max(1, length - before - after);

@@ -1,4 +1,5 @@
 import { GROUND } from '../../analyses/figure-style.ts';
+import { greatest, least } from '../../numerics/foundation/lists.ts';
 import type { Axis } from './axes.ts';
 import { paint } from './colours.ts';
 import { type Frame, scaleOf } from './frame.ts';
@@ -53,7 +54,7 @@ export function gridMarks(axis: Axis, frame: Frame, labels: Labels): readonly Ma
             width: numberOr(settings.gridwidth, 1),
           },
         ];
-  const [low, high] = [Math.min(...scale.range), Math.max(...scale.range)];
+  const [low, high] = [least(scale.range), greatest(scale.range)];
   if (settings.zeroline !== true || low > 0 || high < 0 || scale.kind === 'log') return grid;
   return [
     ...grid,

@@ -1,3 +1,4 @@
+import { greatest } from '../../numerics/foundation/lists.ts';
 import type { Axis } from './axes.ts';
 import { broken, LINE_HEIGHT, lettering, widest, widthOf } from './lettering.ts';
 import { numberOr, part } from './plain.ts';
@@ -47,15 +48,16 @@ function beside(ticks: Lined, scale: Scale, size: number, mostWide: number): Lab
     ticks: shown,
     size,
     turn: 0,
-    depth: Math.max(0, ...shown.map(({ lines }) => widest(lines, size))),
+    depth: Math.max(0, greatest(shown.map(({ lines }) => widest(lines, size)))),
   };
 }
 
 function beneath(axis: Axis, ticks: Lined, scale: Scale, size: number): Labels {
   const asked = numberOr(axis.settings.tickangle, Number.NaN);
   const room = spacing(ticks, scale);
-  const width = (some: Lined) => Math.max(0, ...some.map(({ lines }) => widest(lines, size)));
-  const deep = (some: Lined) => Math.max(1, ...some.map(({ lines }) => lines.length)) * size * LINE_HEIGHT;
+  const width = (some: Lined) => Math.max(0, greatest(some.map(({ lines }) => widest(lines, size))));
+  const deep = (some: Lined) =>
+    Math.max(1, greatest(some.map(({ lines }) => lines.length))) * size * LINE_HEIGHT;
   if (Number.isFinite(asked) && asked !== 0) return turned(ticks, size, asked);
   if (width(ticks) + GAP <= room) return { ticks, size, turn: 0, depth: deep(ticks) };
   if (scale.kind !== 'category') {
@@ -80,7 +82,7 @@ function turned(ticks: Lined, size: number, turn: number): Labels {
     ...tick,
     lines: [shortened(tick.lines.join(' '), size, MOST_DEEP / sine)],
   }));
-  const longest = Math.max(0, ...cut.map(({ lines }) => widest(lines, size)));
+  const longest = Math.max(0, greatest(cut.map(({ lines }) => widest(lines, size))));
   return { ticks: cut, size, turn, depth: longest * sine + size };
 }
 

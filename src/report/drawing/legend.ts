@@ -1,4 +1,5 @@
 import { GROUND } from '../../analyses/figure-style.ts';
+import { append, greatest } from '../../numerics/foundation/lists.ts';
 import { fillOf, strokeOf } from './colours.ts';
 import { broken, lettering, MIDDLE, widthOf } from './lettering.ts';
 import { boxPath, linePath, type Mark } from './marks.ts';
@@ -55,9 +56,9 @@ export function layLegend(traces: readonly Plain[], layout: Plain, width: number
   for (const trace of shown) {
     const name = lettering(textOr(trace.name, '')).lines.join(' ');
     const lines = broken(name, size, width - start - SYMBOL - EDGE);
-    const wide = SYMBOL + Math.max(...lines.map((line) => widthOf(line, size)));
+    const wide = SYMBOL + greatest(lines.map((line) => widthOf(line, size)));
     if (x > start && x + wide > width - EDGE) [x, y] = [start, y + LINE];
-    marks.push(...sample(trace, x, y + LINE / 2));
+    append(marks, sample(trace, x, y + LINE / 2));
     for (const [at, line] of lines.entries()) {
       if (at > 0) y += LINE * 0.75;
       text(line, x + SYMBOL, y);

@@ -1,3 +1,4 @@
+import { greatest, least } from '../../numerics/foundation/lists.ts';
 import { list, numberOr, type Plain, textOr } from './plain.ts';
 import { log10, pow10 } from './powers.ts';
 
@@ -39,7 +40,7 @@ export interface Tick {
 
 /** The ticks of an axis: those that it names, else round steps as dense as the room allows. */
 export function ticksOf(axis: Plain, scale: Scale, room: number): readonly Tick[] {
-  const [low, high] = [Math.min(...scale.range), Math.max(...scale.range)];
+  const [low, high] = [least(scale.range), greatest(scale.range)];
   const within = ({ own }: Tick) => own >= low - 1e-9 && own <= high + 1e-9;
   const named = list(axis.tickvals);
   if (named.length > 0 || axis.tickmode === 'array') {

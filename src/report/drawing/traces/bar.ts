@@ -1,4 +1,5 @@
 import { GROUND } from '../../../analyses/figure-style.ts';
+import { append, greatest, least } from '../../../numerics/foundation/lists.ts';
 import { axisOf, type Extent, eachNumber } from '../axes.ts';
 import { colourScale, fillOf, hexOf, paint, strokeOf, WHITE } from '../colours.ts';
 import { type Frame, scaleOf } from '../frame.ts';
@@ -13,20 +14,18 @@ export function barExtents(trace: Plain, laid: LaidBars): readonly Extent[] {
   const bars = (laid.get(trace) ?? []).filter((bar) => bar !== null);
   if (bars.length === 0) return [];
   const [along, across] = isFlat(trace) ? (['y', 'x'] as const) : (['x', 'y'] as const);
-  const least = (values: readonly number[]) => Math.min(...values);
-  const most = (values: readonly number[]) => Math.max(...values);
   return [
     {
       axis: axisOf(trace, along),
       low: least(bars.map(({ room }) => room[0])),
-      high: most(bars.map(({ room }) => room[1])),
+      high: greatest(bars.map(({ room }) => room[1])),
       beyond: 0,
       airy: false,
     },
     {
       axis: axisOf(trace, across),
       low: least(bars.map(({ from, to }) => Math.min(from, to))),
-      high: most(bars.map(({ from, to }) => Math.max(from, to))),
+      high: greatest(bars.map(({ from, to }) => Math.max(from, to))),
       beyond: trace.textposition === 'outside' ? 18 : 0,
       footed: true,
       airy: true,
@@ -46,7 +45,7 @@ export function drawBars(trace: Plain, frame: Frame, laid: LaidBars): readonly M
     const [a, b] = [pixel(stand, bar.place - bar.thick / 2), pixel(stand, bar.place + bar.thick / 2)];
     const [c, d] = [pixel(reach, bar.from), pixel(reach, bar.to)];
     const box = flat ? boxBetween(c, a, d, b) : boxBetween(a, c, b, d);
-    texts.push(...label(trace, at, box, { flat, outward: d >= c ? 1 : -1 }));
+    append(texts, label(trace, at, box, { flat, outward: d >= c ? 1 : -1 }));
     if (box.width < 0.01 || box.height < 0.01) return [];
     const opacity = numberOr(trace.opacity, 1) * eachNumber(marker.opacity, at, 1);
     return [

@@ -1,5 +1,6 @@
 import { GROUND } from '../../../analyses/figure-style.ts';
 import { quantile } from '../../../numerics/describing/quantile.ts';
+import { greatest, least } from '../../../numerics/foundation/lists.ts';
 import { type Axis, axisOf, type Extent, eachNumber } from '../axes.ts';
 import { fillOf, strokeOf } from '../colours.ts';
 import { type Frame, scaleOf } from '../frame.ts';
@@ -72,14 +73,14 @@ export function boxExtents(trace: Plain, axes: ReadonlyMap<string, Axis>): reado
   return [
     {
       axis: stand.id,
-      low: Math.min(...boxes.map(({ place }) => place - 0.5)),
-      high: Math.max(...boxes.map(({ place }) => place + 0.5)),
+      low: least(boxes.map(({ place }) => place - 0.5)),
+      high: greatest(boxes.map(({ place }) => place + 0.5)),
       beyond: 0,
       airy: false,
     },
     ...(values.length === 0
       ? []
-      : [{ axis: reach.id, low: Math.min(...values), high: Math.max(...values), beyond: size, airy: true }]),
+      : [{ axis: reach.id, low: least(values), high: greatest(values), beyond: size, airy: true }]),
   ];
 }
 

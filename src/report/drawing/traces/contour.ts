@@ -11,7 +11,7 @@ const MOST_LEVELS = 50;
 
 /**
  * Lines of equal height through a grid of heights, straight across each cell between the places where its edges
- * reach the level (marching squares; a saddle is parted by the mean of its corners).
+ * reach the height (marching squares; a saddle is parted by the mean of its corners).
  */
 export function drawContours(trace: Plain, frame: Frame): readonly Mark[] {
   const [x, y] = [scaleOf(frame, axisOf(trace, 'x')), scaleOf(frame, axisOf(trace, 'y'))];
@@ -19,7 +19,7 @@ export function drawContours(trace: Plain, frame: Frame): readonly Mark[] {
   const columns = (heights[0] ?? []).map((_, at) => pixelOf(x, list(trace.x)[at] ?? at));
   const rows = heights.map((_, at) => pixelOf(y, list(trace.y)[at] ?? at));
   const path = levelsOf(part(trace, 'contours'))
-    .flatMap((level) => heights.slice(1).map((_, row) => cellsOf(heights, columns, rows, row, level)))
+    .flatMap((height) => heights.slice(1).map((_, row) => cellsOf(heights, columns, rows, row, height)))
     .join('');
   return path === '' ? [] : [{ path, ...strokeOf(part(trace, 'line'), GROUND.ink, 1) }];
 }
@@ -39,7 +39,7 @@ function cellsOf(
   columns: readonly number[],
   rows: readonly number[],
   row: number,
-  level: number,
+  height: number,
 ): string {
   return columns
     .slice(1)
@@ -53,15 +53,15 @@ function cellsOf(
       if (!corners.every((corner) => corner.every(Number.isFinite))) return '';
       const crossings = corners.flatMap(([z, px, py], at) => {
         const [nextZ, nextX, nextY] = corners[(at + 1) % 4];
-        if (z >= level === nextZ >= level) return [];
-        const share = (level - z) / (nextZ - z);
+        if (z >= height === nextZ >= height) return [];
+        const share = (height - z) / (nextZ - z);
         return [[px + share * (nextX - px), py + share * (nextY - py)] as const];
       });
       if (crossings.length === 2) return linePath(crossings);
       if (crossings.length !== 4) return '';
       const mean = corners.reduce((sum, [z]) => sum + z, 0) / 4;
       const [a, b, c, d] = crossings;
-      return mean >= level === corners[0][0] >= level
+      return mean >= height === corners[0][0] >= height
         ? linePath([a, b]) + linePath([c, d])
         : linePath([d, a]) + linePath([b, c]);
     })

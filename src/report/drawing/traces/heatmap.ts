@@ -1,3 +1,4 @@
+import { greatest, least } from '../../../numerics/foundation/lists.ts';
 import { type Axis, axisOf, type Extent } from '../axes.ts';
 import { type ColourScale, colourScale, hexOf, inkOn } from '../colours.ts';
 import { type Frame, scaleOf } from '../frame.ts';
@@ -36,7 +37,7 @@ export function heatExtents(trace: Plain, axes: ReadonlyMap<string, Axis>): read
     // Lines of equal height end at the outermost points of the grid, cells half a step beyond.
     const grid = list(trace[letter]).map((value) => placeOn(axis, value));
     const ends = trace.type === 'contour' && grid.length > 1 ? grid : [edges[0], edges.at(-1) ?? 0];
-    return [{ axis: axis.id, low: Math.min(...ends), high: Math.max(...ends), beyond: 0, airy: false }];
+    return [{ axis: axis.id, low: least(ends), high: greatest(ends), beyond: 0, airy: false }];
   });
 }
 

@@ -1,3 +1,4 @@
+import { least } from '../../../numerics/foundation/lists.ts';
 import { type Axis, axisOf, eachNumber } from '../axes.ts';
 import { list, numberOr, type Plain, textOr } from '../plain.ts';
 import { placeOn } from '../scale.ts';
@@ -72,7 +73,7 @@ function step(traces: readonly Plain[], along: 'x' | 'y', axis: Axis): number {
     .filter(Number.isFinite)
     .sort((a, b) => a - b);
   const gaps = places.slice(1).map((place, at) => place - places[at]);
-  return gaps.length === 0 ? 1 : Math.min(...gaps);
+  return gaps.length === 0 ? 1 : least(gaps);
 }
 
 export type LaidBars = ReturnType<typeof layBars>;
