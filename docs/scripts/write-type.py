@@ -34,7 +34,8 @@ for code, width in sorted(widths.items()):
 
 
 def quoted(text):
-    return "'" + text.replace("\\", "\\\\").replace("'", "\\'") + "'"
+    plain = text.replace("\\", "\\\\")
+    return f'"{plain}"' if "'" in plain else f"'{plain}'"
 
 
 lines = [f"  [{width}, {quoted(''.join(letters))}]," for width, letters in sorted(by_width.items())]

@@ -4,7 +4,7 @@
 /** Advance widths in thousandths of the type size, with the letters that have them. */
 export const WIDTHS: readonly (readonly [width: number, letters: string])[] = [
   [140, ' '],
-  [160, '\''],
+  [160, "'"],
   [210, ',.:;'],
   [236, '‘’‚'],
   [237, '|¦'],
