@@ -1,5 +1,6 @@
 import type { ResultColumn, TableCell, Unavailable } from '../contract.ts';
-import type { Effect } from './found.ts';
+import type { PooledAttribute } from '../pooled-faces.ts';
+import type { AttributeContrast, Effect } from './found.ts';
 
 export const col = (id: string, label: string): ResultColumn => ({ id, label });
 
@@ -11,3 +12,11 @@ export function effectCells(effect: Effect | Unavailable): TableCell[] {
     ? [effect.estimate, interval, interval]
     : [effect.estimate, interval.low, interval.high];
 }
+
+/** One attribute as tables and figures of pooled means take it. */
+export const pooledAttribute = ({ samples, pooled }: AttributeContrast): PooledAttribute => ({
+  id: samples.attribute.id,
+  label: samples.attribute.label,
+  unit: samples.attribute.unit ?? '',
+  pooled,
+});

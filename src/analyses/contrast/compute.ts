@@ -15,6 +15,7 @@ import { adjustKnown } from '../../numerics/tests/adjust.ts';
 import { type BlockedSample, blockMembers, sharesBlocks } from '../../numerics/tests/blocked-sample.ts';
 import { kruskalWallis } from '../../numerics/tests/kruskal-wallis.ts';
 import type { AnalysisInput, SetAside, Unavailable } from '../contract.ts';
+import { pooledMeans } from '../pooled.ts';
 import { toldAt } from '../verdicts.ts';
 import { askedOtherwise } from './asked-otherwise.ts';
 import type {
@@ -187,6 +188,16 @@ function contrastAttribute(
     ),
     place,
     further,
+    pooled: samples.graded
+      ? null
+      : pooledMeans(
+          samples.groups.map(({ label, rows, points }) => ({
+            label,
+            values: points.values,
+            items: rows.map((row) => input.records.item[row]),
+          })),
+          samples.logarithmic,
+        ),
     epsilonSquared: epsilon(points, options, random.stream('epsilon squared')),
     pairs:
       'why' in place

@@ -1,7 +1,9 @@
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../figure-style.ts';
 import { printLevel, printYear } from '../phrasing.ts';
+import { pooledFigure } from '../pooled-faces.ts';
 import { yearAxis } from '../years.ts';
+import { pooledAttribute } from './cells.ts';
 import { boxFigure, countsOf, cumulativeFigure, outlineFigure, valueAxis } from './distribution-figures.ts';
 import type { AttributeContrast, ContrastFound, Trend } from './found.ts';
 
@@ -15,6 +17,8 @@ export function contrastFigures(found: ContrastFound): Readonly<Record<string, F
     figures[`${id}Outlines`] = outlineFigure(found, contrast);
     figures[`${id}Cumulative`] = cumulativeFigure(found, contrast);
     if (contrast.samples.tested.length > 0) figures[`${id}Medians`] = mediansFigure(found, contrast);
+    const pooled = pooledFigure(pooledAttribute(contrast), found.by);
+    if (pooled !== null) figures[`${id}Pooled`] = pooled;
     if (contrast.pairs.length > 0) figures[`${id}Effects`] = effectsFigure(found, contrast);
     if (contrast.trend !== null && !('why' in contrast.trend)) {
       figures[`${id}Trend`] = trendFigure(found, contrast, contrast.trend);

@@ -7,6 +7,7 @@ import type { PermutationalAnova, SimilarityAnalysis } from '../../numerics/test
 import type { Findings, Unavailable } from '../contract.ts';
 import type { Guard } from '../guard-found.ts';
 import type { LevelSaid } from '../level-said.ts';
+import type { PooledMeans } from '../pooled.ts';
 import type { Told } from '../verdicts.ts';
 import type { ContrastOptions } from './options.ts';
 
@@ -167,6 +168,8 @@ export interface AttributeContrast {
   readonly further: readonly FurtherTest[];
   /** Share of the variance of ranks between the groups; given from three groups on. */
   readonly epsilonSquared: Effect | Unavailable;
+  /** Means drawn towards what the groups have in common; null for grades. */
+  readonly pooled: PooledMeans | Unavailable | null;
   readonly pairs: readonly JudgedPair[];
   readonly otherwise: readonly AskedOtherwise[];
   /** Those of `otherwise` that give another verdict. */

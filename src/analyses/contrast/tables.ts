@@ -1,7 +1,8 @@
 import type { ResultTable, TableCell } from '../contract.ts';
 import { guardTable } from '../guard-words.ts';
 import { printLevel } from '../phrasing.ts';
-import { col, effectCells } from './cells.ts';
+import { pooledTable } from '../pooled-faces.ts';
+import { col, effectCells, pooledAttribute } from './cells.ts';
 import type { ContrastFound, Question } from './found.ts';
 import { pairsTable } from './pairs-table.ts';
 import { togetherTable } from './together-table.ts';
@@ -13,6 +14,7 @@ export function contrastTables(found: ContrastFound): Record<string, ResultTable
       ? { groups: groupsTable(found), tests: testsTable(found), pairs: pairsTable(found) }
       : {}),
     ...otherwiseTable(found),
+    ...pooledTable(found.attributes.map(pooledAttribute), found.by),
     ...guardTable(found.attributes.map(({ samples, guard }) => ({ of: samples.attribute.label, guard }))),
     ...trendTable(found),
     ...togetherTable(found),

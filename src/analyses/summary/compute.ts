@@ -16,6 +16,7 @@ import { countKinds } from './kinds.ts';
 import { centreLimits } from './limits.ts';
 import type { SummaryOptions } from './options.ts';
 import type { Part } from './parts.ts';
+import { pooledSummary } from './pooled.ts';
 import { isYears, spansOf } from './spans.ts';
 import { timeLines } from './time.ts';
 
@@ -50,6 +51,14 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
     column,
     found: atLevelOf(records, column.attribute.id, groups, register, { level }),
   }));
+  const terms = kinds.flatMap((column) =>
+    parts.map((part) => termGroup(input, column, column, part, options)),
+  );
+  const atLevel = levelled.flatMap(({ found, column }) =>
+    found.differs
+      ? parts.map((part) => termGroup(input, termsOf(found.table, column), column, part, options))
+      : [],
+  );
   const behind = (rows: readonly number[]) => countBehind(input.fragments, records, input.unit, rows);
   return {
     options,
@@ -72,12 +81,9 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
         return numberGroup(within(input, share), column, part, options);
       }),
     ),
-    terms: kinds.flatMap((column) => parts.map((part) => termGroup(input, column, column, part, options))),
-    atLevel: levelled.flatMap(({ found, column }) =>
-      found.differs
-        ? parts.map((part) => termGroup(input, termsOf(found.table, column), column, part, options))
-        : [],
-    ),
+    terms,
+    atLevel,
+    ...pooledSummary(input, numeric, single, { terms, atLevel }),
     levels: new Map(
       levelled.map(({ found, column }) => [column.attribute.id, levelSaid(options.level, found)]),
     ),

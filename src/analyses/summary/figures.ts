@@ -13,6 +13,8 @@ import {
 import { levelNote } from '../level-said.ts';
 import { logTicks } from '../log-axis.ts';
 import { printCount } from '../phrasing.ts';
+import { pooledFigure } from '../pooled-faces.ts';
+import { pooledSharesFigure } from '../pooled-shares.ts';
 import type { NumberGroup, SummaryFound, TermGroup } from './found.ts';
 import { recordedFigure } from './recorded-figure.ts';
 import { spansFigure } from './spans-figure.ts';
@@ -37,6 +39,11 @@ export function summaryFigures(found: SummaryFound): Readonly<Record<string, Fig
     figures[attribute] = kindFigure(found, level ?? groups, level === undefined ? 'plain' : 'at the level');
     if (level !== undefined) figures[`${attribute}AsRecorded`] = kindFigure(found, groups, 'as recorded');
   }
+  for (const one of found.pooledMeans) {
+    const figure = pooledFigure(one, by);
+    if (figure !== null) figures[`${one.id}Pooled`] = figure;
+  }
+  for (const one of found.pooledKinds) figures[`${one.id}Pooled`] = pooledSharesFigure(one, by);
   return figures;
 }
 

@@ -1,5 +1,7 @@
 import type { Findings, Unavailable } from '../contract.ts';
 import type { LevelSaid } from '../level-said.ts';
+import type { PooledAttribute } from '../pooled-faces.ts';
+import type { PooledKinds } from '../pooled-shares.ts';
 import type { SummaryOptions } from './options.ts';
 
 /** Stands for the line that takes all groups together. */
@@ -150,6 +152,9 @@ export interface SummaryFound extends Findings {
   readonly atLevel: readonly TermGroup[];
   /** What that level is, by attribute. */
   readonly levels: ReadonlyMap<string, LevelSaid>;
+  /** Means of numbers and shares of kinds, drawn towards what the groups have in common; empty below three groups. */
+  readonly pooledMeans: readonly PooledAttribute[];
+  readonly pooledKinds: readonly PooledKinds[];
   /** When the groups date to, for attributes in years. */
   readonly spans: readonly SpanGroup[];
   /** Attribute by group, where several of each are described. */

@@ -1,6 +1,8 @@
 import type { ResultColumn, ResultTable, TableCell, Unavailable } from '../contract.ts';
 import { levelNote } from '../level-said.ts';
 import { DATE_UNIT, printLevel } from '../phrasing.ts';
+import { pooledTable } from '../pooled-faces.ts';
+import { pooledSharesTable } from '../pooled-shares.ts';
 import { YEARS_IN_FILES } from '../years.ts';
 import type { GroupCounts, Limits, NumberStatistic, SummaryFound, TermGroup } from './found.ts';
 import { recordedTable, spansTable, timeTable } from './further-tables.ts';
@@ -15,6 +17,8 @@ export function summaryTables(found: SummaryFound): Readonly<Record<string, Resu
     ...(atLevel.length === 0
       ? {}
       : { kindsAtLevel: kindsTable(found, atLevel, 'Kinds, to compare the groups by', levelNotes(found)) }),
+    ...pooledTable(found.pooledMeans, by.map(({ label }) => label).join(' and ')),
+    ...pooledSharesTable(found.pooledKinds, by.map(({ label }) => label).join(' and ')),
     ...(time === null ? {} : { time: timeTable(time, by) }),
     ...(spans.length === 0 ? {} : { spans: spansTable(spans, by) }),
     ...(recorded.length === 0

@@ -416,6 +416,7 @@ describe('the answer', () => {
       'rowSpacingOutlines',
       'rowSpacingCumulative',
       'rowSpacingMedians',
+      'rowSpacingPooled',
       'rowSpacingEffects',
     ]);
     for (const { caption } of Object.values(figures)) expect(caption).toContain('24 shown');
