@@ -38,10 +38,7 @@ describe('means and shares of small groups, drawn towards what the groups have i
     );
     expect(of('Corm').pooled).toBeGreaterThan(of('Corm').common);
     expect(of('Aldum').pooled).toBeGreaterThan(of('Aldum').mean);
-    const { data, caption } = figures.diameter1Pooled as {
-      data: { name?: string; x: number[] }[];
-      caption: string;
-    };
+    const { data, caption } = figures.diameter1Pooled;
     expect(data.find(({ name }) => name === 'raw')?.x).toEqual(lines.map(({ mean }) => mean));
     expect(data.find(({ name }) => name === 'pooled')?.x).toEqual(lines.map(({ pooled }) => pooled));
     expect(caption).toContain('raw (hollow)');
