@@ -50,6 +50,12 @@ export function SelectionBar() {
   );
 }
 
+const CERTAINTY = {
+  certain: 'is certain',
+  probable: 'is at least probable',
+  possible: 'is at least possible',
+} as const;
+
 function conditionWords(condition: Condition, attribute: AttributeView | undefined): string {
   const label = attribute?.definition.label ?? condition.attribute;
   const unit = attribute?.definition.unit === undefined ? '' : ` ${attribute.definition.unit}`;
@@ -60,6 +66,7 @@ function conditionWords(condition: Condition, attribute: AttributeView | undefin
   }
   if (condition.atLeast !== undefined) parts.push(`is at least ${condition.atLeast}${unit}`);
   if (condition.atMost !== undefined) parts.push(`is at most ${condition.atMost}${unit}`);
+  if (condition.certainty !== undefined) parts.push(CERTAINTY[condition.certainty]);
   return `${label} ${parts.join(' and ')}`;
 }
 
@@ -69,6 +76,7 @@ function NarrowForm({ onDone }: { onDone: () => void }) {
   const [kinds, setKinds] = useState<readonly string[]>([]);
   const [least, setLeast] = useState('');
   const [most, setMost] = useState('');
+  const [certain, setCertain] = useState(false);
   const usable = (view?.attributes ?? []).filter(({ definition }) => definition.scale !== 'text');
   const chosen = usable.find(({ definition }) => definition.id === attribute);
   const numeric = chosen?.definition.scale === 'ratio' || chosen?.definition.scale === 'interval';
@@ -76,7 +84,9 @@ function NarrowForm({ onDone }: { onDone: () => void }) {
   const [low, high] = [bound(least), bound(most)];
   const broken = [low, high].some((value) => value !== undefined && !Number.isFinite(value));
   const ready =
-    chosen !== undefined && !broken && (numeric ? low !== undefined || high !== undefined : kinds.length > 0);
+    chosen !== undefined &&
+    !broken &&
+    (numeric ? low !== undefined || high !== undefined : kinds.length > 0 || certain);
   const apply = () => {
     if (chosen === undefined) return;
     const condition: Condition = numeric
@@ -85,7 +95,11 @@ function NarrowForm({ onDone }: { onDone: () => void }) {
           ...(low === undefined ? {} : { atLeast: low }),
           ...(high === undefined ? {} : { atMost: high }),
         }
-      : { attribute: chosen.definition.id, in: kinds };
+      : {
+          attribute: chosen.definition.id,
+          ...(kinds.length === 0 ? {} : { in: kinds }),
+          ...(certain ? { certainty: 'certain' as const } : {}),
+        };
     change(
       (now) => withStudy(now, { select: [...(now.study.select ?? []), condition] }),
       `only where ${conditionWords(condition, chosen)}`,
@@ -104,6 +118,7 @@ function NarrowForm({ onDone }: { onDone: () => void }) {
         onChange={(id) => {
           setAttribute(id);
           setKinds([]);
+          setCertain(false);
         }}
       />
       {chosen === undefined ? null : numeric ? (
@@ -128,6 +143,9 @@ function NarrowForm({ onDone }: { onDone: () => void }) {
               {level.label} <span className="soft">({level.count})</span>
             </Check>
           ))}
+          <Check value={certain} onChange={setCertain}>
+            and only where that is certain, without “?” or “cf.”
+          </Check>
         </fieldset>
       )}
       {broken ? <p className="small">Type a plain number, such as 2.5.</p> : null}

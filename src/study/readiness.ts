@@ -1,5 +1,6 @@
 import { printCount, printList } from '../analyses/phrasing.ts';
 import { atLevel } from '../fragments/common-level.ts';
+import { leastItems } from '../fragments/least-items.ts';
 import { isMissing } from '../fragments/missing.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import { nameIn } from '../sources/assemble.ts';
@@ -26,7 +27,7 @@ export function readinessOf(prepared: Prepared): readonly ReadinessLine[] {
   ];
 }
 
-function witnessLine({ witness, fragments, suggestedItem, n }: Prepared): ReadinessLine {
+function witnessLine({ witness, fragments, suggestedItem, register, n }: Prepared): ReadinessLine {
   const counted = printCount(fragments.rows, 'fragment');
   if (witness.status === 'confirmed')
     return {
@@ -34,18 +35,19 @@ function witnessLine({ witness, fragments, suggestedItem, n }: Prepared): Readin
       state: 'ready',
       says: `${counted} of ${printCount(n.items, witness.one, witness.many)}, as confirmed.`,
     };
+  const least = `They are of at least ${printCount(leastItems(fragments, register), 'object')}: so many contradict one another, within source, site, phase and context, in structure, fibre or readings a fifth apart.`;
   if (witness.status === 'absent')
     return {
       topic: 'witness',
       state: 'mind',
-      says: `${counted}; no column names the object that a fragment is of, so each counts as a find of its own.`,
+      says: `${counted}; no column names the object that a fragment is of, so each counts as a find of its own. ${least}`,
       mend: 'Name the column that does, or say that each row is one.',
     };
   const objects = new Set(suggestedItem).size;
   return {
     topic: 'witness',
     state: 'ask',
-    says: `${counted}; numbers in the tables seem to name ${printCount(objects, 'object')}, but nobody has said so, and each fragment counts.`,
+    says: `${counted}; numbers in the tables seem to name ${printCount(objects, 'object')}, but nobody has said so, and each fragment counts. ${least}`,
     mend: 'Say which column names the object ("witness" in the study, or on Sources).',
   };
 }

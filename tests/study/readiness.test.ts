@@ -38,6 +38,15 @@ describe('whether the data are ready', () => {
     });
   });
 
+  it('gives the least number of objects by its rule, beside the number of fragments, until a column says', () => {
+    const says = (text: string, more = {}) => linesOf({ 'a.csv': text }, more).witness?.says;
+    const table = 'Cat. no.,Site,Fibre\n1,Holm,wool\n2,Holm,wool\n3,Holm,flax\n4,Ness,wool\n';
+    expect(says(table)).toContain(
+      'They are of at least 3 objects: so many contradict one another, within source, site, phase and context, in structure, fibre or readings a fifth apart.',
+    );
+    expect(says(table, { witness: { is: 'row' } })).not.toContain('at least');
+  });
+
   it('asks about names that may be one, until the study says', () => {
     const table = `${HEAD}1,,Drommavel Landing,X,wool\n2,,Drommavel ldg,X,wool\n`;
     expect(linesOf({ 'a.csv': table }).names).toMatchObject({

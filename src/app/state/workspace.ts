@@ -25,6 +25,7 @@ export interface Condition {
   readonly in?: readonly string[];
   readonly atLeast?: number;
   readonly atMost?: number;
+  readonly certainty?: 'certain' | 'probable' | 'possible';
 }
 
 export interface StudyAnalysis {
