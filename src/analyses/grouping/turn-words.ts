@@ -24,7 +24,7 @@ function gapTurn({ trust, k }: GroupingFound, claimed: boolean): Turn[] {
   if (!claimed && none) return [];
   return [
     {
-      what: 'the number of groups were chosen by the gap statistic',
+      what: 'were the number of groups chosen by the gap statistic',
       size: none ? 'there would be none' : `${printSmall(groupsByGap)} in place of ${printSmall(k)}`,
       overturns: none && claimed,
     },
