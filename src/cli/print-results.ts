@@ -1,5 +1,5 @@
 import type { ResultTable, TableCell } from '../analyses/contract.ts';
-import { printBehind, printCount, printList, printTurn } from '../analyses/phrasing.ts';
+import { inSentence, printBehind, printCount, printList, printTurn } from '../analyses/phrasing.ts';
 import { columnHead, tablePrinter } from '../analyses/table-numbers.ts';
 import { greatest } from '../numerics/foundation/lists.ts';
 import type { AnalysisResult, Results } from '../study/results.ts';
@@ -253,7 +253,9 @@ const MOST_DISAGREEMENTS = 5;
 
 function disagreementSentence({ disagreements, witness }: Results['study']): string {
   const ordered = [...disagreements].sort((a, b) => b.items - a.items);
-  const parts = ordered.slice(0, MOST_DISAGREEMENTS).map(({ attribute, items }) => `${attribute} (${items})`);
+  const parts = ordered
+    .slice(0, MOST_DISAGREEMENTS)
+    .map(({ label, items }) => `${inSentence(label)} (${items})`);
   const rest = ordered.length - parts.length;
   if (rest > 0) parts.push(printCount(rest, 'further attribute'));
   return `Fragments of one ${witness.one} differ in ${printList(parts)}; number of ${witness.many} in brackets.`;

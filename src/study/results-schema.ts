@@ -90,7 +90,7 @@ export const resultsSchema = z
       sources: z.array(source),
       n: counts,
       disagreements: z
-        .array(z.strictObject({ attribute: z.string(), items: z.int().min(1) }))
+        .array(z.strictObject({ attribute: z.string(), label: z.string(), items: z.int().min(1) }))
         .meta({ description: 'Attributes in which fragments of one item contradict each other' }),
       readiness: z
         .array(
@@ -104,6 +104,7 @@ export const resultsSchema = z
               'gaps',
               'recorders',
               'columns',
+              'shrinkage',
             ]),
             state: z.enum(['ready', 'mind', 'ask']),
             says: z.string(),

@@ -18,7 +18,11 @@ export interface StudyHead {
   /** After the selection: what the analyses were given. */
   readonly n: Counts;
   /** Attributes in which fragments of one item contradict each other, by how many items. */
-  readonly disagreements: readonly { readonly attribute: string; readonly items: number }[];
+  readonly disagreements: readonly {
+    readonly attribute: string;
+    readonly label: string;
+    readonly items: number;
+  }[];
   /** Whether the data are ready for a verdict, a line for each thing that verdicts lean on. */
   readonly readiness: readonly ReadinessLine[];
   /** What finds, people and rights may need to be spared. */

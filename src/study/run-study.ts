@@ -195,7 +195,7 @@ function alwaysOf(study: Study): readonly string[] {
 }
 
 function headOf(prepared: Prepared): StudyHead {
-  const { study, heads, n, disagreements, fragments, unit, witness, restriction } = prepared;
+  const { study, heads, n, disagreements, fragments, register, unit, witness, restriction } = prepared;
   return {
     title: study.title,
     seed: study.seed,
@@ -204,7 +204,10 @@ function headOf(prepared: Prepared): StudyHead {
     version: VERSION,
     sources: heads,
     n,
-    disagreements,
+    disagreements: disagreements.map((one) => ({
+      ...one,
+      label: register.attributes.get(one.attribute)?.label ?? one.attribute,
+    })),
     readiness: readinessOf(prepared),
     cautions: materialCautions(fragments, restriction),
     always: alwaysOf(study),

@@ -14,7 +14,7 @@ export function setAsidePart(prepared: Prepared, results: Results): string {
   const selection = results.study.n.setAside.map(
     ({ reason, fragments }) => `<li>${escapeHtml(`${printCount(fragments, 'fragment')}: ${reason}`)}</li>`,
   );
-  const disagreements = results.study.disagreements.map(({ attribute, items }) => [attribute, items]);
+  const disagreements = results.study.disagreements.map(({ label, items }) => [label, items]);
   return `<section id="set-aside"><h2>What was set aside</h2>
 <p>Rows in a file are rows kept and rows set aside, each with its reason. Nothing is dropped in silence.</p>
 ${
