@@ -55,6 +55,28 @@ const READY: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   'Take away': (page) => page.locator('.goods li').first().waitFor(),
 };
 
+/** A table as it is copied from the page of an invented paper, with one total that is not the sum. */
+const PASTED = `Table 2. Kinds of fabric by site
+
+                 Saltmere         Drommavel        Total
+Kind             n      %         n      %         n      %
+tabby           12   40.0         5   25.0        17   34.0
+twill           10   33.3         9   45.0        18   38.0
+twining          8   26.7         6   30.0        14   28.0
+Total           30  100.0        20  100.0        50  100.0
+Note: items, not fragments.`;
+
+/** The same screen from a pasted table to its verdicts. */
+async function pastedTable(page: Page): Promise<void> {
+  await page.getByText('Paste a printed table').click();
+  await page.getByLabel('As it stands on the page, with its caption and notes').fill(PASTED);
+  await page.getByRole('button', { name: 'Take this table' }).click();
+  await page
+    .getByText(/printed figures/)
+    .first()
+    .waitFor();
+}
+
 /** Screens named on the command line; all of them if none is. */
 const asked = process.argv.slice(2);
 
@@ -82,6 +104,20 @@ for (const width of [1440, 900]) {
     process.stderr.write(`${file}\n`);
   }
   await page.close();
+  if (asked.length > 0 && !asked.includes('Pasted table')) continue;
+  const alone = await browser.newPage({ viewport: { width, height: 900 } });
+  alone.setDefaultTimeout(PATIENCE);
+  await alone.goto(served.address);
+  await alone.locator('h1').waitFor();
+  await alone
+    .getByRole('navigation', { name: 'Screens' })
+    .getByRole('button', { name: 'Printed figures' })
+    .click();
+  await pastedTable(alone);
+  await alone.waitForFunction(() => document.querySelector('.working') === null);
+  await alone.waitForTimeout(1200);
+  await alone.screenshot({ path: `${IMAGES}pasted-table-${width}.png`, fullPage: true });
+  await alone.close();
 }
 await browser.close();
 await served.close();

@@ -212,4 +212,26 @@ describe('misses in tables', () => {
     const said = found([statistic('10.29', { test: 'chi-squared', set: 't' })], text);
     expect(verdictOf(said, 'c0').says).toBe('agrees under “z” left out');
   });
+
+  it('columns of p, plain and adjusted, are no counts; letters beside p are statistics', () => {
+    const pairs = table(
+      'Pair;p;p adj. (Holm);p Bonferroni\na;.002;.023;.023\nb;.399;1.000;1.000\nc;.224;1.000;1.000\n',
+    );
+    expect(new Set(pairs.judged.slice(1).map(({ figure }) => figure.quantity))).toEqual(new Set(['p']));
+    const tests = table('Pair;n1;n2;U;Z;p\na;8;8;1;-3.26;ns\nb;8;8;13;-2.00;*\n');
+    expect(tests.unread).toEqual([]);
+    expect(tests.judged.filter(({ figure }) => figure.quantity === 'statistic')).toHaveLength(4);
+  });
+});
+
+describe('effects below nought', () => {
+  // By hand: 4 (0.817 - 1) / (4 (0.817 - 1) + 30) = -0.732 / 29.268 = -0.025.
+  it.each([
+    ['−0.025', 'agrees'],
+    ['−0.052', 'differs'],
+  ])('omega squared of an F below 1, %s: %s', (omega, verdict) => {
+    expect(one([statistic(`F(4, 25) = 0.817, p = .526, ω² = ${omega}`)], 'c0 (effect)').verdict).toBe(
+      verdict,
+    );
+  });
 });

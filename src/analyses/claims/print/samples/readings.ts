@@ -9,7 +9,7 @@ import type { Evidence, Sample } from '../evidence.ts';
 /** Figures of a sample against the column of its single readings, where that is printed too. */
 export function checkReadings({ samples }: Evidence): Check[] {
   return samples.flatMap((sample) => {
-    const readings = sample.figures.filter(({ quantity }) => quantity === 'reading');
+    const readings = sample.figures.filter(({ quantity, vague }) => quantity === 'reading' && !vague);
     return readings.length < 2 ? [] : fromReadings(sample, readings);
   });
 }

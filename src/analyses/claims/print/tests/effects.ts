@@ -192,5 +192,5 @@ function waysOf(effect: PrintedFigure, { method, statistic, df, sizes }: Printed
 /** x / (x + rest), which grows with x. */
 function over1(x: Range, rest: Range): Range {
   const at = (one: number, other: number) => (one + other === 0 ? 0 : one / (one + other));
-  return { low: at(Math.max(0, x.low), rest.high), high: at(x.high, rest.low) };
+  return { low: at(x.low, rest.high), high: at(x.high, rest.low) };
 }

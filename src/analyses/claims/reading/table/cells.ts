@@ -2,6 +2,7 @@ import type { Condition } from '../../../../fragments/select.ts';
 import { type PrintedFigure, perUnitOf } from '../claim.ts';
 import type { DecimalMark } from '../numbers.ts';
 import { readPrinted } from '../printed-text.ts';
+import { mannersIn } from '../symbols.ts';
 import type { Method, Quantity } from '../terms.ts';
 import type { TextPart } from '../text-part.ts';
 import { type BracketKind, bracketKind } from './brackets.ts';
@@ -63,6 +64,11 @@ export function figuresOfCells({ name, laid, columns, samples, mark, says, capti
           sum && i === 0 && (part.quantity === 'count' || part.quantity === 'share' || part.quantity === 'n');
         return {
           ...figureBase(part, text, column.reading.method ?? null),
+          ...(part.quantity === 'p'
+            ? { manners: [...new Set([...(part.manners ?? []), ...mannersIn(column.head)])] }
+            : {}),
+          // Nobody says what an unknown column holds.
+          vague: part.vague === true || column.role === 'unknown',
           id: label,
           set: name,
           line: `${name}: ${row.label}${column.group === '' ? '' : ` / ${column.group}`}`,

@@ -88,6 +88,10 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
   ],
   [String.raw`step`, { role: 'step' }],
   [String.raw`(?:d\.?\s?f\.?|degrees of freedom)`, { role: 'df' }],
+  [
+    String.raw`(?:p|p[- ]?values?)[ _-]?\(?(?:adj(?:usted|\.)?|corrected|corr\.|bonf(?:erroni|\.)?|holm|hochberg|bh|fdr|tukey)\)?\.?(?:\s.*)?|adj(?:usted|\.)?\s?p(?:[- ]?values?)?(?:\s.*)?`,
+    { role: 'p' },
+  ],
   [String.raw`(?:p|p[- ]?values?|sig\.?|pr\s?\(.*\)|prob\.?)`, { role: 'p' }],
   [String.raw`(?:ss|sum of sq(?:uares|\.)?|sum sq\.?|sums of squares)`, { role: 'sum-of-squares' }],
   [String.raw`(?:ms|mean sq(?:uares?|\.)?)`, { role: 'mean-square' }],

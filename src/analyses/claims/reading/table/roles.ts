@@ -11,9 +11,9 @@ export function withRoles(
   says: TableSays,
 ): (TableColumn & { readonly role: Role })[] {
   const laid = { ...asPrinted, texts: asPrinted.texts.map((row) => row.map(plainSigns)) };
-  const strong = laid.columns.some(
-    ({ reading, head }) => isStatistic(reading) && reading.role !== 'n' && !isLetter(head),
-  );
+  const strong =
+    besideItsP(laid) ||
+    laid.columns.some(({ reading, head }) => isStatistic(reading) && reading.role !== 'n' && !isLetter(head));
   const asPercent = /%|per\s?cent|proportion/i.test(`${caption} ${laid.corner}`);
   const parts = laid.rows.flatMap(({ line }, r) => (line === 'part' ? [r] : []));
   const kindsOf = laid.columns.map((_, c) => contentOf(parts.map((r) => laid.texts[r][c] ?? '')));
@@ -70,6 +70,19 @@ export function withRoles(
   });
 }
 
+const P_VALUE = /^(?:[<>=≤≥]?\s?[01]?[.,]\d+(?:\s?\*+)?|n\.?\s?s\.?|\*+)$/i;
+
+/** "U", "t" or "r" beside a column of p values are statistics. */
+function besideItsP(laid: Layout): boolean {
+  const isP = laid.columns.some(({ head }, c) => {
+    const cells = laid.texts.map((row) => row[c] ?? '').filter((cell) => !isBlank(cell));
+    return /^p$/i.test(head) && cells.length > 0 && cells.every((cell) => P_VALUE.test(cell));
+  });
+  return (
+    isP && laid.columns.some(({ reading }) => reading.role === 'statistic' || reading.role === 'correlation')
+  );
+}
+
 /** "M" may be a mean or a man. */
 function isLetter(head: string): boolean {
   return /^\p{L}$/u.test(head.replaceAll(/\s*[([,].*$/g, '').trim());
@@ -107,7 +120,7 @@ function contentOf(cells: readonly string[]): Content {
   if (filled.some((cell) => /%$/.test(cell)) && share(/^[<~]?\s?[\d.,]+\s*%?$/)) return 'per cent';
   if (
     share(/^\(?[1-9]\d{0,2}(?:[ ,.'’]\d{3})+\)?$|^\(?\d+\)?$/) &&
-    !filled.some((cell) => /^\d+[.,]\d{1,2}$/.test(cell))
+    !filled.some((cell) => /^\d+[.,]\d{1,2}$|^[.,]\d|^0[.,]\d/.test(cell))
   )
     return 'whole';
   if (filled.every((cell) => ONE_NUMBER.test(bracketed(cell)))) return 'decimal';
