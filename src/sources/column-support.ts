@@ -171,7 +171,7 @@ function ofWords(
   if (enough && attribute.scale !== 'text' && evidence.identifiers > 0.8)
     return contradicts('its cells look like identifiers');
   if (vocabulary !== undefined && vocabulary.terms.length > 0) {
-    const terms = said.filter((text) => namesTerm(text, attribute, vocabulary));
+    const terms = said.filter((text) => namesTerm(text, attribute, vocabulary, register));
     if (terms.length >= LEAST_TERMS * said.length && terms.length > 0)
       return speaks(`${terms.length} of its ${said.length} wordings are terms of "${attribute.label}"`);
     if (enough && terms.length === 0)
@@ -186,10 +186,15 @@ function ofWords(
 const LEAST_TERMS = 0.3;
 
 /** A wording that the vocabulary holds, or that the reader of cells makes a term of: "wool, silk", "tabby?". */
-function namesTerm(text: string, attribute: AttributeDefinition, vocabulary: Vocabulary): boolean {
+function namesTerm(
+  text: string,
+  attribute: AttributeDefinition,
+  vocabulary: Vocabulary,
+  register: Register,
+): boolean {
   if (isKnownTerm(text, vocabulary)) return true;
   if (/^\d*$/.test(text)) return false;
-  const reading = readCell(text, attribute, { decimal: '.', vocabulary });
+  const reading = readCell(text, attribute, { decimal: '.', vocabulary, register });
   return reading.kind === 'term' && reading.term !== null;
 }
 

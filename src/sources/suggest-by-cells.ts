@@ -1,5 +1,6 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import { isKnownTerm, splitHeader } from '../attributes/matching.ts';
+import { meaningOf } from '../cells/descriptions/meaning.ts';
 import { readNothing } from '../cells/nothing.ts';
 import { type ColumnEvidence, holdsNoNumbers } from './column-evidence.ts';
 import type { ColumnPlan } from './column-plan.ts';
@@ -79,7 +80,10 @@ function byTerms(
     const attribute = id === null || held(id) ? undefined : register.attributes.get(id);
     const vocabulary = register.vocabularies.get(attribute?.vocabulary ?? '');
     if (attribute === undefined || vocabulary === undefined) continue;
-    const known = wordings.filter((text) => isKnownTerm(text.replace(/\s*\(?\?\)?$/u, ''), vocabulary));
+    const known = wordings.filter((text) => {
+      const bare = text.replace(/\s*\(?\?\)?$/u, '');
+      return isKnownTerm(bare, vocabulary) || meaningOf(bare, attribute, register) !== null;
+    });
     if (known.length < Math.max(FEWEST, ENOUGH * wordings.length)) continue;
     const reason = `${known.length} of its ${wordings.length} wordings are terms of "${attribute.label}"`;
     return suggestion(attribute, reason);

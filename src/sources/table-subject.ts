@@ -3,6 +3,7 @@ import { foldText } from '../attributes/folding.ts';
 import type { Match } from '../attributes/matching.ts';
 import { headerUnit, isKnownTerm } from '../attributes/matching.ts';
 import { wordingStrength } from '../attributes/weak-words.ts';
+import { meaningOf } from '../cells/descriptions/meaning.ts';
 import type { ColumnEvidence } from './column-evidence.ts';
 import { columnSupport } from './column-support.ts';
 
@@ -52,7 +53,10 @@ function namesCloth(header: string, evidence: ColumnEvidence, register: Register
   )
     return true;
   const structure = register.vocabularies.get('structure');
-  if (structure === undefined || evidence.distinct.length === 0) return false;
-  const terms = evidence.distinct.filter((text) => isKnownTerm(text, structure)).length;
+  const attribute = register.attributes.get('structure');
+  if (structure === undefined || attribute === undefined || evidence.distinct.length === 0) return false;
+  const terms = evidence.distinct.filter(
+    (text) => isKnownTerm(text, structure) || meaningOf(text, attribute, register) !== null,
+  ).length;
   return terms >= Math.min(2, evidence.distinct.length) && terms >= 0.4 * evidence.distinct.length;
 }
