@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { InputError } from '../errors.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import { writeNormalised } from './export.ts';
+import { parseJson } from './parse-json.ts';
 import type { ColumnRule, ProfileInput } from './profile.ts';
 import { schemaFault } from './schema-fault.ts';
 
@@ -50,13 +51,7 @@ export interface PackagedTable {
  * @throws InputError for malformed JSON, or a package without resources.
  */
 export function readDataPackage(text: string, file: string): PackagedTable[] {
-  let value: unknown;
-  try {
-    value = JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : 'unknown reason';
-    throw new InputError(`the file is not JSON (${reason})`, { file }, 'correct the JSON');
-  }
+  const value = parseJson(text, file);
   const parsed = descriptor.safeParse(value);
   if (!parsed.success) throw schemaFault(parsed.error.issues[0]!, descriptor, value, file);
   return parsed.data.resources.flatMap((one) => {

@@ -4,8 +4,8 @@ import { suggest } from '../attributes/near-matches.ts';
 import { defaultRegister, extendRegister } from '../attributes/register.ts';
 import { InputError } from '../errors.ts';
 import { facetNamed } from '../fragments/kind-facets.ts';
+import { parseJson } from '../sources/parse-json.ts';
 import { printPath, schemaFault } from '../sources/schema-fault.ts';
-import { findJsonFault } from './json-fault.ts';
 import { findReferences } from './references.ts';
 import { type AnalysisEntry, type Study, study } from './schema.ts';
 
@@ -28,19 +28,6 @@ export function checkStudy(value: unknown, name: string): Study {
   checkNames(parsed.data, studyRegister(parsed.data), name);
   checkBrief(parsed.data, name);
   return parsed.data;
-}
-
-/** JSON text to a value; a byte-order mark is allowed. InputError with line and column. */
-export function parseJson(text: string, file: string): unknown {
-  const plain = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  if (plain.trim() === '') throw new InputError('the file is empty', { file }, 'write a JSON object into it');
-  const fault = findJsonFault(plain);
-  if (fault === null) return JSON.parse(plain);
-  throw new InputError(
-    `not valid JSON: ${fault.what}`,
-    { file, path: `line ${fault.line}, column ${fault.column}` },
-    fault.mend,
-  );
 }
 
 /** Everything this study can record: the default attributes and terms with its own. */

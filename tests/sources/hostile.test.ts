@@ -65,7 +65,7 @@ describe('refused with one sentence', () => {
 
   it('a data package that is no JSON or leads out of its folder', () => {
     expect(refusal(() => readDataPackage('{', 'datapackage.json'))).toMatch(
-      /^datapackage\.json: the file is not JSON/,
+      /^datapackage\.json, line 1, column 2: not valid JSON/,
     );
     const escaping = JSON.stringify({ resources: [{ path: '../secret.csv' }] });
     expect(refusal(() => readDataPackage(escaping, 'datapackage.json'))).toBe(

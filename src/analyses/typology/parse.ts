@@ -1,19 +1,11 @@
 import { InputError } from '../../errors.ts';
+import { parseJson } from '../../sources/parse-json.ts';
 import { schemaFault } from '../../sources/schema-fault.ts';
 import { type Rule, type Typology, typologyFile } from './rules.ts';
 
 /** Reads a typology from the text of its file; InputError names the place that does not fit. */
 export function parseTypology(text: string, file: string): Typology {
-  let data: unknown;
-  try {
-    data = JSON.parse(text);
-  } catch (fault) {
-    throw new InputError(
-      `it is not valid JSON (${(fault as Error).message})`,
-      { file },
-      'correct the punctuation there',
-    );
-  }
+  const data = parseJson(text, file);
   const parsed = typologyFile.safeParse(data);
   if (!parsed.success) throw schemaFault(parsed.error.issues[0]!, typologyFile, data, file);
   const typology = parsed.data;

@@ -1,7 +1,8 @@
+import { parseJson } from '../../sources/parse-json.ts';
 import { checkProfile } from '../../sources/profile.ts';
 import { findsTable } from '../../study/finds-table.ts';
 import { listedFinds } from '../../study/listed-finds.ts';
-import { entriesOf, parseJson } from '../../study/load.ts';
+import { entriesOf } from '../../study/load.ts';
 import type { Prepared } from '../../study/prepare.ts';
 import { analyseOne } from '../../study/run-study.ts';
 import type { PlacedFinds, Progress } from './protocol.ts';

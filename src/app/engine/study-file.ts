@@ -1,5 +1,6 @@
 import { InputError } from '../../errors.ts';
-import { checkStudy, parseJson } from '../../study/load.ts';
+import { parseJson } from '../../sources/parse-json.ts';
+import { checkStudy } from '../../study/load.ts';
 import { complete, type StudyDocument } from '../state/workspace.ts';
 import type { StudyFileView } from './protocol.ts';
 

@@ -27,7 +27,7 @@ describe('a rule file that does not hold says where, in one sentence', () => {
     [
       'malformed JSON',
       '{"title": "T", "types": [',
-      /^mine\.types\.json: it is not valid JSON \(.+\); correct the punctuation there\.$/,
+      /^mine\.types\.json, line 1, column \d+: not valid JSON: the text ends too early; [^\n]+\.$/,
     ],
     ['no types', claim([]), /^mine\.types\.json, types: the list is empty; name at least 1\.$/],
     [

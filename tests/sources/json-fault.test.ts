@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { findJsonFault } from '../../src/study/json-fault.ts';
+import { findJsonFault } from '../../src/sources/json-fault.ts';
 
 describe('where a text stops being JSON (RFC 8259)', () => {
   const cases: [text: string, line: number, column: number, what: string][] = [
