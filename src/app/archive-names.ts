@@ -1,7 +1,10 @@
 /** Names that files may have in an archive, whichever system unpacks it. */
 
-/** Signs that some file system does not allow in a name, and those that nobody sees or that turn the reading. */
-const FORBIDDEN = /[<>:"|?*\p{Cc}\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu;
+/**
+ * Signs that some file system does not allow in a name; marks that turn the reading; a byte-order mark, which is lost
+ * where the name is read, and half a letter, which has no bytes.
+ */
+const FORBIDDEN = /[<>:"|?*\p{Cc}\p{Cs}\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff]/gu;
 /** Names of devices on Windows, whatever their ending (Microsoft Learn, "Naming Files, Paths, and Namespaces"). */
 const DEVICE = /^(?:con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³])(?:\.|$)/i;
 /** Bytes of one part of a path that every common file system takes. */

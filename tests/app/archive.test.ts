@@ -59,6 +59,8 @@ describe('a study saved as one archive', () => {
     ['a.csv:hidden', 'a.csv_hidden'],
     ['gnp.\u202evsc.exe', 'gnp._vsc.exe'],
     ['finds.csv. ', 'finds.csv_'],
+    ['\ufeff/a.csv', '_/a.csv'],
+    ['a\ud800.csv', 'a_.csv'],
   ])('keeps %s inside the folder, and the study finds it', (name, safe) => {
     const { entries, study } = packed([name]);
     expect([...entries.keys()]).toEqual(['study.json', safe]);

@@ -44,7 +44,7 @@ function neighboursTable({ neighbours, comparedOn, unit }: PlacementFound): Resu
       one.id,
       one.assemblage,
       one.distance,
-      ...one.blocks.map(({ contribution }): TableCell => contribution ?? { why: 'nothing in common' }),
+      ...one.blocks.map(({ contribution }): TableCell => contribution ?? { why: 'not compared' }),
       one.notCompared.join(', '),
       one.use,
       one.useBasis,

@@ -45,6 +45,24 @@ function twoSites(): AnalysisInput {
   return madeInput(columns, { unit: 'item' });
 }
 
+it('a block of which nothing was compared is said to be so, and not to differ', () => {
+  const input = twoSites();
+  const columns = new Map(input.records.columns);
+  const colour = columns.get('colour');
+  if (colour?.kind !== 'term') throw new Error('no colour');
+  // Nobody has recorded a colour in the south, near which the find is put.
+  const south = colour.codes.map((code) => (colour.levels[code] === 'red' ? -1 : code));
+  const state = colour.state.map((one, row) => (south[row] < 0 ? 2 : one));
+  columns.set('colour', { ...colour, codes: Int32Array.from(south), state: Uint8Array.from(state) });
+  const found = computePlacement(
+    { ...input, records: { ...input.records, columns } },
+    options({ of: ['size', 'width', 'colour'], find: { size: '8', width: '8', colour: 'blue' } }),
+  );
+  const lines = linesOf(placementTables(found).neighbours);
+  expect(lines.length).toBeGreaterThan(3);
+  for (const line of lines) expect(line.fibre).toEqual({ why: 'not compared' });
+});
+
 describe('placing the find of the demo', () => {
   const found = computePlacement(input, options({ of: OF, find: FIND }));
 
