@@ -9,6 +9,8 @@ import { crosstabOptions } from '../../src/analyses/crosstab/options.ts';
 import { normalQuantileUpper } from '../../src/numerics/foundation/distributions.ts';
 import { exp } from '../../src/numerics/foundation/elementary.ts';
 import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
+import { epsilonSquaredLimits } from '../../src/numerics/tests/epsilon-limits.ts';
+import { kruskalWallis } from '../../src/numerics/tests/kruskal-wallis.ts';
 import { meanLimits } from '../../src/numerics/tests/mean-limits.ts';
 import { medianLimits } from '../../src/numerics/tests/median-limits.ts';
 import { shiftLimits } from '../../src/numerics/tests/shift-limits.ts';
@@ -50,6 +52,18 @@ for (const n of [3, 4, 5, 8, 15])
     const random = root.stream(`shift ${n} ${run}`);
     return shiftLimits(sample(n, random, false), sample(n, random, false), 0.95);
   });
+
+/** Of three groups moved so far from one another; the truth from groups so large that it stands still. */
+const threeGroups = (n: number, apart: number, random: Random) =>
+  [0, 1, 2].map((group) => Float64Array.from(sample(n, random, false), (value) => value + group * apart));
+for (const apart of [0, 0.25, 0.5, 1, 2, 4]) {
+  const whole = kruskalWallis(threeGroups(20_000, apart, root.stream('whole')));
+  const truth = 'why' in whole || apart === 0 ? 0 : whole.epsilonSquared;
+  for (const n of [5, 10, 30])
+    coverage(`epsilon squared ${truth.toFixed(2)}, three groups of ${n}, normal`, truth, (run) =>
+      epsilonSquaredLimits(threeGroups(n, apart, root.stream(`epsilon ${apart} ${n} ${run}`)), 0.95),
+    );
+}
 
 process.stdout.write('\n| V = 0 | low end above 0 | high end, median |\n|---|---|---|\n');
 for (const [items, likeness] of [

@@ -10,9 +10,15 @@ import {
   type ResampledInterval,
 } from '../../numerics/resampling/bootstrap.ts';
 import { countRelabellings } from '../../numerics/resampling/permutation.ts';
-import { drawnEpsilonSquared, drawnMedian } from '../../numerics/resampling/resampled-ranks.ts';
+import { drawnMedian } from '../../numerics/resampling/resampled-ranks.ts';
 import { adjustKnown } from '../../numerics/tests/adjust.ts';
-import { type BlockedSample, blockMembers, sharesBlocks } from '../../numerics/tests/blocked-sample.ts';
+import {
+  type BlockedSample,
+  blockMedians,
+  blockMembers,
+  sharesBlocks,
+} from '../../numerics/tests/blocked-sample.ts';
+import { epsilonSquaredLimits } from '../../numerics/tests/epsilon-limits.ts';
 import { kruskalWallis } from '../../numerics/tests/kruskal-wallis.ts';
 import type { AnalysisInput, SetAside, Unavailable } from '../contract.ts';
 import { pooledMeans } from '../pooled.ts';
@@ -198,7 +204,7 @@ function contrastAttribute(
           })),
           samples.logarithmic,
         ),
-    epsilonSquared: epsilon(points, options, random.stream('epsilon squared')),
+    epsilonSquared: epsilon(points, options),
     pairs:
       'why' in place
         ? []
@@ -256,20 +262,24 @@ function medianInterval(
   });
 }
 
-function epsilon(
-  points: readonly BlockedSample[],
-  options: ContrastOptions,
-  random: Random,
-): Effect | Unavailable {
+/** The effect of all readings; its limits by one value an item, which alone are independent. */
+function epsilon(points: readonly BlockedSample[], options: ContrastOptions): Effect | Unavailable {
   if (points.length < 3) return { why: 'given from three groups on; two have Cliff’s delta' };
   const observed = kruskalWallis(points.map((sample) => sample.values));
   if ('why' in observed) return observed;
-  const interval = bootstrapInterval(
-    points.map((sample) => sample.count),
-    drawnEpsilonSquared(points.map(blockMembers)),
-    { random, resamples: options.resamples, level: options.confidence },
-  );
-  return { estimate: observed.epsilonSquared, interval };
+  const { epsilonSquared } = observed;
+  const limits = epsilonSquaredLimits(points.map(blockMedians), options.confidence);
+  return {
+    estimate: epsilonSquared,
+    interval:
+      'why' in limits
+        ? limits
+        : {
+            low: Math.min(limits.low, epsilonSquared),
+            high: Math.max(limits.high, epsilonSquared),
+            level: options.confidence,
+          },
+  };
 }
 
 function trendFor(

@@ -47,7 +47,7 @@ function countInto(counts: Int32Array, places: readonly Int32Array[], draw: Draw
   return size;
 }
 
-/** Sums of mid-ranks of each sample in a pool of all, and the sum of t^3 - t over its ties (see midranks). */
+/** Sums of mid-ranks of each sample in a pool of all (see midranks). */
 function rankSumsOf(samples: readonly Blocks[]) {
   const { values, places } = order(samples);
   const counts = samples.map(() => new Int32Array(values.length));
@@ -57,17 +57,15 @@ function rankSumsOf(samples: readonly Blocks[]) {
     for (let s = 0; s < samples.length; s++) sizes[s] = countInto(counts[s], places[s], draws[s]);
     sums.fill(0);
     let before = 0;
-    let tieSum = 0;
     for (let place = 0; place < values.length; place++) {
       let tied = 0;
       for (let s = 0; s < counts.length; s++) tied += counts[s][place];
       if (tied === 0) continue;
       const rank = before + (tied + 1) / 2;
       for (let s = 0; s < counts.length; s++) sums[s] += counts[s][place] * rank;
-      tieSum += tied * tied * tied - tied;
       before += tied;
     }
-    return { n: before, sizes, sums, tieSum };
+    return { sizes, sums };
   };
 }
 
@@ -78,22 +76,6 @@ export function drawnDelta(first: Blocks, second: Blocks): (draws: readonly Draw
     const { sizes, sums } = ranks(draws);
     const [n1, n2] = sizes;
     return (2 * (sums[0] - (n1 * (n1 + 1)) / 2)) / (n1 * n2) - 1;
-  };
-}
-
-/** Epsilon squared of several samples as drawn (see kruskalWallis); NaN where all values drawn are equal. */
-export function drawnEpsilonSquared(samples: readonly Blocks[]): (draws: readonly Draw[]) => number {
-  const ranks = rankSumsOf(samples);
-  return (draws) => {
-    const { n, sizes, sums, tieSum } = ranks(draws);
-    if (tieSum === n * n * n - n) return Number.NaN;
-    const variance = (n * (n + 1)) / 12 - tieSum / (12 * (n - 1));
-    let between = 0;
-    for (let s = 0; s < samples.length; s++) {
-      const shift = sums[s] / sizes[s] - (n + 1) / 2;
-      between += sizes[s] * shift * shift;
-    }
-    return between / variance / (n - 1);
   };
 }
 

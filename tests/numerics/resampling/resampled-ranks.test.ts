@@ -3,12 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { quantileSorted } from '../../../src/numerics/describing/quantile.ts';
 import {
   drawnDelta,
-  drawnEpsilonSquared,
   drawnMedian,
   drawnMedianDifference,
 } from '../../../src/numerics/resampling/resampled-ranks.ts';
 import { gatherBlocks } from '../../../src/numerics/tests/blocked-sample.ts';
-import { kruskalWallis } from '../../../src/numerics/tests/kruskal-wallis.ts';
 import { cliffsDelta } from '../../../src/numerics/tests/mann-whitney.ts';
 import { medianDifference } from '../../../src/numerics/tests/pairwise-median.ts';
 
@@ -40,18 +38,6 @@ describe('statistics of drawn blocks equal those of the values drawn, bit for bi
         );
       }),
       { numRuns: 500 },
-    );
-  });
-  it('epsilon squared of three samples; none where all values drawn are equal', () => {
-    fc.assert(
-      fc.property(sample, sample, sample, (...samples) => {
-        const found = drawnEpsilonSquared(samples.map(({ blocks }) => blocks))(
-          samples.map(({ draw }) => draw),
-        );
-        const plain = kruskalWallis(samples.map(gather));
-        expect(found).toBe('why' in plain ? Number.NaN : plain.epsilonSquared);
-      }),
-      { numRuns: 300 },
     );
   });
   it('the median', () => {

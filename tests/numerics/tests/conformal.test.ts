@@ -117,3 +117,34 @@ describe('too few to judge', () => {
     expect(verdictAt(0.9, { p: 0.2, n: 9 })).toBe('cannot be excluded');
   });
 });
+
+describe('a new record that is recorded better than some members', () => {
+  // Ten members on a line, one apart, each judged by its nearest; the new record lies five beyond the first.
+  const line = {
+    n: 10,
+    values: Float64Array.from(
+      Array.from({ length: 10 }, (_, i) => Array.from({ length: 9 - i }, (__, j) => j + 1)).flat(),
+    ),
+  };
+  const calibration = calibrate(line, 1);
+  const toNew = Array.from({ length: 10 }, (_, i) => 5 + i);
+  const p = (found: ReturnType<typeof conformalP>) => ('why' in found ? Number.NaN : found.p);
+
+  it('is as strange as can be to members that lack nothing', () => {
+    expect(p(conformalP(calibration, toNew))).toBeCloseTo(1 / 11, 12);
+  });
+
+  it('is judged by the others without what they lack, but these speak at most twice as loud as the complete ones', () => {
+    // Without what the last four lack the new record lies by them; by hand: credit min(4, 4 x 2 x 1/7), p (8/7 + 1) / 11.
+    const alike = [
+      { members: [0, 1, 2, 3, 4, 5], complete: true, toNew },
+      { members: [6, 7, 8, 9], complete: false, toNew: toNew.map(() => 0.5) },
+    ];
+    expect(p(conformalP(calibration, toNew, alike))).toBeCloseTo((8 / 7 + 1) / 11, 12);
+  });
+
+  it('is not strange where none of the members has it all', () => {
+    const alike = [{ members: [0, 1, 2, 3, 4, 5, 6, 7, 8, 9], complete: false, toNew: toNew.map(() => 0.5) }];
+    expect(p(conformalP(calibration, toNew, alike))).toBe(1);
+  });
+});
