@@ -13,6 +13,7 @@ import type {
 import { contrast } from './contrast/index.ts';
 import { crosstab } from './crosstab/index.ts';
 import { grouping } from './grouping/index.ts';
+import { map } from './map/index.ts';
 import { ordination } from './ordination/index.ts';
 import { placement } from './placement/index.ts';
 import { similarity } from './similarity/index.ts';
@@ -54,6 +55,7 @@ export const ANALYSES: readonly RegisteredAnalysis[] = [
   registered(placement),
   registered(standing),
   registered(threadcount),
+  registered(map),
   registered(claims),
 ];
 

@@ -17,6 +17,7 @@ import { parseJson } from '../sources/parse-json.ts';
 import { checkProfile } from '../sources/profile.ts';
 import { readSource, readTexts } from '../sources/read-source.ts';
 import type { Fault, LedgerEntry, RowSetAside, SourceReading } from '../sources/source-reading.ts';
+import { coarsenPlaces } from './coarsen.ts';
 import { studyRegister } from './load.ts';
 import { applyRestrictions, type Restriction, withheldAside } from './restrict.ts';
 import type { SourceHead } from './results.ts';
@@ -94,9 +95,12 @@ export function prepareStudy(
   onProgress?.(study.sources.length / (study.sources.length + 1), 'combining the sources');
   const combined = combineSources(read, given, study.duplicates);
   const readings = read.map((reading) => withSetAside(reading, combined.setAside.get(reading.name) ?? []));
-  const restricted = applyRestrictions(
-    { ...combined, faults: [...readings.flatMap((reading) => reading.faults), ...combined.faults] },
-    [...readings.flatMap((reading) => reading.ledger), ...combined.ledger],
+  const restricted = coarsenPlaces(
+    applyRestrictions(
+      { ...combined, faults: [...readings.flatMap((reading) => reading.faults), ...combined.faults] },
+      [...readings.flatMap((reading) => reading.ledger), ...combined.ledger],
+    ),
+    study.coarsenPlaces,
   );
   const { witness, table } = settleWitness(restricted.table, study.witness);
   const unit = witness.status === 'confirmed' ? study.unit : 'fragment';

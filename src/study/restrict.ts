@@ -2,9 +2,10 @@ import { CELL_STATES } from '../cells/reading.ts';
 import { termAt } from '../fragments/accessors.ts';
 import { isMissing } from '../fragments/missing.ts';
 import { takeRows } from '../fragments/subset.ts';
-import type { Column, FragmentTable, NumericColumn, TermColumn } from '../fragments/table.ts';
+import type { Column, FragmentTable, TermColumn } from '../fragments/table.ts';
 import type { CombinedSources } from '../sources/combine.ts';
 import type { LedgerEntry } from '../sources/source-reading.ts';
+import { cellOf, coarsened, type Grid, gridIn } from './coarsen.ts';
 
 /**
  * What the sources withhold (CARE principles; Gupta et al. 2023, Adv. Archaeol. Practice 11:76-89), made good
@@ -13,6 +14,7 @@ import type { LedgerEntry } from '../sources/source-reading.ts';
  * - `withheld`: the row is taken out and counted;
  * - `placeWithheld`: the row stays under a number of its own; site, phase, context, every text and the way back to
  *   the line of the file go; coordinates become a cell of a grid, as coarse as the source says;
+ * - `unguarded`: names stay, and coarsen.ts takes the coordinates;
  * - words that are not understood withhold the row: what should not be shown cannot be taken back.
  *
  * Names that only such rows have are taken out of the ledger too. Open places and finds keep theirs.
@@ -81,29 +83,13 @@ function restrictionAt(column: Column | undefined, row: number): Said {
   const raw = column.raw[row]?.trim() ?? '';
   if (column.kind === 'term' && !isMissing(column, row)) {
     const term = termAt(column, row);
+    if (term === 'unguarded') return 'open';
     if (term === 'open' || term === 'placeWithheld' || term === 'withheld') return term;
   }
   if (/^[-–—.\s]*$/u.test(raw) || (column.kind === 'term' && column.state[row] === ABSENT)) return 'open';
   return COARSE.test(raw) ? 'placeWithheld' : 'withheld';
 }
 
-interface Grid {
-  readonly degrees: number;
-  readonly kilometres: number;
-}
-
-/** "to 10 km", "0.5 degree"; a degree of latitude is taken as 111 km. */
-function gridIn(raw: string): Grid {
-  const found = /(\d+(?:[.,]\d+)?) ?(km|°|deg\p{L}*|grad\p{L}*|degr\p{L}*)/iu.exec(raw);
-  if (found === null) return { degrees: 0.1, kilometres: 10 };
-  const size = Number(found[1].replace(',', '.'));
-  return found[2].toLowerCase() === 'km'
-    ? { degrees: Math.ceil((10 * size) / 111) / 10, kilometres: size }
-    : { degrees: size, kilometres: Math.ceil(size * 111) };
-}
-
-const DEGREES = /(?:^|[^a-z])(?:latitude|longitude|lat|lon|long)$/i;
-const KILOMETRES = /(?:east|north|easting|northing|coordinates?)/i;
 /** What still says the place, or may: taken away from a row whose place is withheld. The region stays. */
 const PLACES = new Set(['site', 'phase', 'context', 'recorder', 'repository']);
 
@@ -126,12 +112,9 @@ function maskRows(table: FragmentTable, masked: ReadonlySet<number>, grids: read
 function maskColumn(id: string, column: Column, masked: ReadonlySet<number>, grids: readonly Grid[]): Column {
   const raw = column.raw.map((text, row) => (masked.has(row) ? '' : text));
   if (column.kind === 'numeric') {
-    const name = `${id} ${column.attribute.label}`;
-    if (DEGREES.test(id) || DEGREES.test(column.attribute.label))
-      return coarsened({ ...column, raw }, masked, (row) => grids[row].degrees);
-    return KILOMETRES.test(name)
-      ? coarsened({ ...column, raw }, masked, (row) => grids[row].kilometres)
-      : { ...column, raw };
+    return cellOf(id, column, gridIn('')) === null
+      ? { ...column, raw }
+      : coarsened({ ...column, raw }, masked, (row) => cellOf(id, column, grids[row]) ?? 0);
   }
   const hides =
     column.kind === 'text' ||
@@ -157,29 +140,6 @@ function withUsedLevels(column: TermColumn): TermColumn {
 
 const ABSENT = CELL_STATES.indexOf('absent');
 const NOT_OBSERVED = CELL_STATES.indexOf('not-observed');
-const APPROXIMATE = CELL_STATES.indexOf('approximate');
-
-/** Readings as the cell of the grid that they lie in. */
-function coarsened(
-  column: NumericColumn,
-  masked: ReadonlySet<number>,
-  size: (row: number) => number,
-): NumericColumn {
-  const low = column.low.slice();
-  const high = column.high.slice();
-  const state = column.state.slice();
-  for (const row of masked) {
-    if (Number.isNaN(low[row])) continue;
-    const step = size(row);
-    const from = Math.floor(low[row] / step);
-    const to = Math.floor(high[row] / step) + 1;
-    low[row] = from * step;
-    high[row] = to * step;
-    state[row] = APPROXIMATE;
-  }
-  return { ...column, low, high, state };
-}
-
 /** Names of rows, items, sites and assemblages that no open row has, in any spelling of their cells. */
 function secretNames(table: FragmentTable, hidden: (row: number) => boolean): readonly string[] {
   const named = ['site', 'context', 'fragment', 'item', 'catalogueNumber'].map((id) => table.columns.get(id));

@@ -163,6 +163,10 @@ export const study = z
         description:
           'A shrinkage that verdicts on lengths and counts are asked again with; no reading is ever changed by it',
       }),
+    coarsenPlaces: z.number().min(0.1).max(1000).exactOptional().meta({
+      description:
+        'Kilometres of the grid to which all coordinates are coarsened before anything is handed on; places marked as unguarded are without it',
+    }),
     marks: z
       .record(z.string().min(1), z.array(z.string().min(1)).max(40))
       .default({})

@@ -22,6 +22,15 @@ describe('the region', () => {
     await expect
       .poll(() => page.locator('.drawing .xtitle').first().textContent())
       .toBe('Density of system 1 / density of system 2, logarithmic');
+    await page.getByRole('button', { name: /Show/ }).first().click();
+    await page.getByRole('option', { name: 'Map and network of places' }).click();
+    await expect.poll(() => drawing.getAttribute('aria-label')).toContain('Map of 6 places');
+    expect(await page.locator('.drawing .xtitle').first().textContent()).toBe('Grid east (km)');
+    await page.getByRole('radio', { name: 'Network', exact: true }).click();
+    await expect
+      .poll(() => drawing.getAttribute('aria-label'))
+      .toContain('Lines: 2 pairs that lean the same way');
+    expect(desk.foreign).toEqual([]);
     expect(page.url()).toContain('#/region?ask=');
     expect(desk.errors).toEqual([]);
     await desk.close();

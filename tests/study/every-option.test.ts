@@ -91,6 +91,7 @@ const LEAST: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   placement: { find: { structure: 'tabby', rowSpacing: 'c. 4 mm' }, calibration: 20, draws: 5 },
   standing: { site: 'Ness', resamples: 199, relabellings: 99 },
   threadcount: { x: 'rowSpacing', y: 'density1', draws: 5 },
+  map: { places: ['rowSpacing', 'density1'], deals: 99 },
   claims: { file: 'claims.csv' },
 };
 const CLAIMS = 'id,printed\na,"t(18) = 2.31, p = .03"\n';

@@ -90,6 +90,7 @@ const ANALYSES = [
   { id: 'typology', kind: 'typology', rules: 'types.json', of: ['density1', 'fibre'] },
   { id: 'placement', kind: 'placement', find: { structure: 'close twining', rowSpacing: 'c. 4 mm' } },
   { id: 'standing', kind: 'standing', site: 'Ness', resamples: 199 },
+  { id: 'map', kind: 'map', deals: 199 },
   { id: 'threadcount', kind: 'threadcount', x: 'rowSpacing', y: 'density1', draws: 20 },
   {
     id: 'grouping',

@@ -238,7 +238,7 @@ export const RECORD: readonly AttributeDefinition[] = [
     block: 'context',
     scale: 'nominal',
     vocabulary: 'restriction',
-    definition: 'What may not be shown or passed on. A withheld record goes into no answer and is only counted; of one whose place is withheld neither name nor place is shown and coordinates are coarsened ("to 10 km", "to 0.5 degree"; 0.1 degree or 10 km where nothing is said). Words that are not understood withhold the record until they are.',
+    definition: 'What may not be shown or passed on. A withheld record goes into no answer and is only counted; of one whose place is withheld neither name nor place is shown and coordinates are coarsened ("to 10 km", "to 0.5 degree"; 0.1 degree or 10 km where nothing is said). A place marked as unguarded keeps its name, and its coordinates are coarsened. Words that are not understood withhold the record until they are.',
     source: 'CARE principles; Gupta et al. 2023, Advances in Archaeological Practice 11:76-89',
     synonyms: {
       en: ['restrictions', 'access restriction', 'embargo', 'sensitivity', 'permission', 'confidentiality'],

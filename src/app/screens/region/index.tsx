@@ -11,12 +11,13 @@ import { useWorkbench } from '../../state/workbench.tsx';
 import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
 import type { Screen } from '../screen.ts';
 import type { RegionPicture } from './picture.ts';
+import { placesMap } from './places-map.tsx';
 import { threadCounts } from './thread-counts.tsx';
 
 const QUESTION = 'What does the region look like?';
 
 /** A new picture is a file of this folder and a line here. */
-const PICTURES: readonly RegionPicture[] = [threadCounts];
+const PICTURES: readonly RegionPicture[] = [threadCounts, placesMap];
 
 function RegionScreen() {
   const { workspace, view, change } = useWorkbench();

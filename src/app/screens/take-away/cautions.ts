@@ -18,7 +18,7 @@ export const RIGHTS: CautionList = {
   title: 'People, places and rights',
   points: [
     'Fabrics of Indigenous and descendant communities: ask who may decide, and keep to their terms in every export (CARE principles).',
-    'Unguarded caves, graves, wrecks and wetlands: publish places coarsened to a region or a wide grid, and look through remarks for places named in free text. Thrum exports coordinates as the sources give them.',
+    'Unguarded caves, graves, wrecks and wetlands: publish places coarsened to a region or a wide grid, and look through remarks for places named in free text. Thrum hands coordinates on as the sources give them, unless a row is marked “unguarded” or the study says “coarsenPlaces”; the tables themselves, among Everything, stay as they are.',
     'Textiles on or with human remains come under the consent, law and wishes that hold for the remains.',
     'Facts may be compiled, but whole tables, long descriptions and pictures of others have rights: keep each source’s citation and licence, and name the recorder.',
     'Remarks and recorders’ names travel with the normalised table. Take them out where they are personal.',

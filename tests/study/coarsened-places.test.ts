@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { dataPackage } from '../../src/report/data-package.ts';
+import { renderReport } from '../../src/report/html.ts';
+import { checkStudy } from '../../src/study/load.ts';
+import { prepareStudy } from '../../src/study/prepare.ts';
+import { serializeResults } from '../../src/study/results-json.ts';
+import { analyse } from '../../src/study/run-study.ts';
+
+/** Exact coordinates of two places; where they are coarsened, no door hands them on. */
+const CAVE = ['53.12345', '8.76543'];
+const TOWN = ['50.54321', '7.34567'];
+
+const HEAD = 'Cat. no.,Item,Site,Structure,Row spacing (mm),Latitude,Longitude,Restriction,Remarks';
+const finds = (site: string, [latitude, longitude]: readonly string[], restriction: string) =>
+  Array.from(
+    { length: 8 },
+    (_, i) =>
+      `${site}${i},${site}i${i},${site},${i % 2 ? 'tabby' : 'open twining'},${20 + i},${latitude},${longitude}${i === 3 ? '?' : ''},${restriction},`,
+  );
+const table = `${HEAD}\n${[...finds('Cave', CAVE, 'unguarded'), ...finds('Town', TOWN, 'open')].join('\n')}\n`;
+const files = new Map([['finds.csv', new TextEncoder().encode(table)]]);
+
+function everythingHandedOn(more: object) {
+  const study = checkStudy(
+    {
+      title: 'Two places',
+      sources: [{ file: 'finds.csv' }],
+      analyses: [
+        { id: 'alike', kind: 'similarity', assemblages: 'site', of: 'structure' },
+        { id: 'where', kind: 'map', assemblages: 'site', of: 'structure' },
+        { id: 'numbers', kind: 'summary', of: ['latitude', 'longitude'], by: ['site'] },
+      ],
+      ...more,
+    },
+    'study.json',
+  );
+  const prepared = prepareStudy(study, files);
+  const results = analyse(prepared, files, {
+    onFault: (_, fault) => {
+      throw fault;
+    },
+  });
+  const handed = [
+    serializeResults(results),
+    renderReport({ results, prepared, plotly: '' }),
+    JSON.stringify(prepared.ledger),
+    ...[...dataPackage(prepared, results)].map(([, text]) => text),
+  ].join('\n');
+  return { results, prepared, handed };
+}
+
+describe('coarsened places', () => {
+  it('an unguarded place keeps its name, and its coordinates leave by no door', () => {
+    const { handed, prepared } = everythingHandedOn({});
+    expect(handed).toContain('Cave');
+    for (const exact of CAVE) expect(handed).not.toContain(exact);
+    for (const exact of TOWN) expect(handed).toContain(exact);
+    const latitude = prepared.fragments.columns.get('latitude');
+    if (latitude?.kind !== 'numeric') throw new Error('no latitude');
+    // 0.1 of a degree where nothing else is said.
+    expect(latitude.low[0]).toBeCloseTo(53.1, 9);
+    expect(latitude.high[0]).toBeCloseTo(53.2, 9);
+    expect(latitude.raw[0]).toBe('');
+  });
+
+  it('all places, where the study asks for it', () => {
+    const { handed } = everythingHandedOn({ coarsenPlaces: 50 });
+    for (const exact of [...CAVE, ...TOWN]) expect(handed).not.toContain(exact);
+    expect(handed).toContain('Town');
+  });
+});
