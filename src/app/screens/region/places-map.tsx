@@ -109,7 +109,11 @@ export const placesMap: RegionPicture = {
   tables: { likeness: 'places', share: 'places', groups: 'places', network: 'lines' },
   first: (attributes) => {
     const places = groupingOptions(attributes).find(({ id }) => id === 'site');
-    const kinds = kindOptions(attributes).find(({ id }) => id === 'structure') ?? kindOptions(attributes)[0];
+    const offered = kindOptions(attributes);
+    const kinds =
+      ['kind', 'structure']
+        .map((id) => offered.find((one) => one.id === id))
+        .find((one) => one !== undefined) ?? offered[0];
     if (places === undefined || kinds === undefined)
       return 'Places and kinds of at least two sorts are needed; map columns to “site” and “structure” on Sources.';
     const [pair] = coordinatePairs(attributes);

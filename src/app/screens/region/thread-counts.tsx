@@ -94,9 +94,17 @@ export const threadCounts: RegionPicture = {
     const [x, y] = usual;
     if (x === undefined || y === undefined)
       return 'Fewer than two measurements are recorded in these tables, so there is nothing to set against each other.';
-    const by =
-      groupingOptions(attributes).find(({ id }) => id === 'structure') ?? groupingOptions(attributes)[0];
-    return { id: 'threads', kind: 'threadcount', x, y, by: by?.id ?? 'site' } as StudyAnalysis;
+    const groups = groupingOptions(attributes);
+    const by = ['kind', 'structure']
+      .map((id) => groups.find((one) => one.id === id))
+      .find((one) => one !== undefined);
+    return {
+      id: 'threads',
+      kind: 'threadcount',
+      x,
+      y,
+      by: by?.id ?? groups[0]?.id ?? 'site',
+    } as StudyAnalysis;
   },
   Ask,
 };
