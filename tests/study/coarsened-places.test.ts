@@ -42,7 +42,7 @@ function everythingHandedOn(more: object) {
   });
   const handed = [
     serializeResults(results),
-    renderReport({ results, prepared, plotly: '' }),
+    renderReport({ results, prepared, parts: {} }),
     JSON.stringify(prepared.ledger),
     ...[...dataPackage(prepared, results)].map(([, text]) => text),
   ].join('\n');
