@@ -15,8 +15,11 @@ export interface Demo {
 export function prepareDemo(ids: readonly string[] = []): Demo {
   const whole = JSON.parse(demoText('study.json')) as {
     readonly analyses: readonly { readonly id: string }[];
+    readonly brief?: readonly string[];
   };
-  const asked = { ...whole, analyses: whole.analyses.filter(({ id }) => ids.includes(id)) };
+  // The brief names analyses that may not be kept.
+  const { brief: _brief, ...rest } = whole;
+  const asked = { ...rest, analyses: whole.analyses.filter(({ id }) => ids.includes(id)) };
   const study = checkStudy(asked, 'study.json');
   const files = new Map(studyFiles(study).map((file) => [file, demoBytes(file)] as const));
   return { study, files, prepared: prepareStudy(study, files) };
