@@ -75,7 +75,7 @@ function pictureOf(lead: NumberedFigure | null, further: readonly NumberedFigure
     fitting === undefined
       ? printed
       : drawFigure(figure, { width: printed.width, height: Math.min(printed.height, FIGURE_HIGH) });
-  const caption = firstLines(`Figure ${number}. ${captionFor(figure)}`);
+  const caption = `Figure ${number}. ${firstLines(captionFor(figure))}`;
   const scale = (84 * MM) / drawing.width;
   return {
     html: `<figure>${svgOf(drawing, { id: name, label: figure.caption })}<figcaption>${escapeHtml(caption)}</figcaption></figure>`,
