@@ -22,13 +22,14 @@ let results: Results;
 let printed = '';
 let report = '';
 let library: Results;
-let document: { analyses: { id: string; kind: string }[] };
+let document: { analyses: { id: string; kind: string }[]; brief?: string[] };
 let files: Map<string, Uint8Array>;
 
 beforeAll(async () => {
   cpSync(join(ROOT, 'datasets/demo'), folder, { recursive: true });
   document = JSON.parse(readFileSync(join(folder, 'study.json'), 'utf8'));
   document.analyses = document.analyses.filter(({ kind }) => KINDS.includes(kind));
+  document.brief = document.brief?.filter((id) => document.analyses.some((kept) => kept.id === id)) ?? [];
   writeFileSync(join(folder, 'study.json'), JSON.stringify(document));
   const run = await thrum('run', join(folder, 'study.json'), '--out', out, '--full');
   printed = run.out.replace(/\s+/g, ' ');

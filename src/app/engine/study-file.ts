@@ -13,7 +13,7 @@ export function readStudyFile(text: string, name: string): StudyFileView {
     const value = parseJson(text, name);
     if (!isStudyLike(value)) return { study: null, fault: null };
     const study = complete(value);
-    checkStudy(study.sources.length === 0 ? study : { ...study, analyses: [] }, name);
+    checkStudy(study.sources.length === 0 ? study : { ...study, analyses: [], brief: undefined }, name);
     return { study, fault: null };
   } catch (fault) {
     if (!(fault instanceof InputError)) throw fault;
