@@ -123,7 +123,7 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
     ...base,
     unplaced: null,
     comparedOn,
-    lacked: lackedOf(comparanda, known, order.reached),
+    lacked: lackedOf(comparanda, known, order.reached, input),
     circular: attributes.map(({ label }) => label).filter((label) => comparedOn.includes(label)),
     neighbours,
     percentiles: percentilesOf(records, find.table, attributes, comparanda.allRows, comparanda.ends),

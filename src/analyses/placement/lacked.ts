@@ -1,13 +1,19 @@
 import { isKnown } from '../../fragments/comparison-find.ts';
+import { applies, structureAt } from '../../fragments/kind-facets.ts';
 import { valueAt } from '../../numerics/dissimilarity/variables.ts';
+import type { AnalysisInput } from '../contract.ts';
 import type { Lacked } from './found.ts';
 import type { Comparanda } from './prepare.ts';
 
-/** What these records lack of the attributes at these places; kept, since the next key stroke asks the same. */
+/**
+ * What these records lack of the attributes at these places, where their structure could have it: a net lacks no pile.
+ * Kept, since the next key stroke asks the same.
+ */
 export function lackedOf(
   { comparison, lacked }: Comparanda,
   known: readonly number[],
   rows: ArrayLike<number>,
+  { records: table, register }: Pick<AnalysisInput, 'records' | 'register'>,
 ): Lacked {
   const key = known.join();
   const before = lacked.get(key);
@@ -15,7 +21,12 @@ export function lackedOf(
   const counts = known.map(() => 0);
   let records = 0;
   for (let at = 0; at < rows.length; at++) {
-    const gaps = known.map((place) => !isKnown(valueAt(comparison.spec.variables[place], rows[at])));
+    const structure = structureAt(table, rows[at]);
+    const gaps = known.map(
+      (place) =>
+        !isKnown(valueAt(comparison.spec.variables[place], rows[at])) &&
+        (structure === null || applies(comparison.attributes[place].attribute, structure, register)),
+    );
     if (gaps.includes(true)) records++;
     gaps.forEach((gap, place) => {
       if (gap) counts[place]++;

@@ -349,6 +349,23 @@ describe('a find recorded better than its comparanda', () => {
     );
   });
 
+  it('counts no lack where the structure has no such thing: nets and coils lack no pile', () => {
+    const found = computePlacement(
+      input,
+      options({ of: ['structure', 'pile'], find: { structure: 'twined', pile: 'yes' } }),
+    );
+    const structures = demo.prepared.records.columns.get('structure');
+    const pile = demo.prepared.records.columns.get('pile');
+    if (structures?.kind !== 'term' || pile?.kind !== 'term') throw new Error('the demo records both');
+    const named = (row: number) => structures.levels[structures.codes[row]] ?? '';
+    const without = Array.from(pile.codes.keys()).filter((row) => pile.codes[row] < 0);
+    const nets = without.filter((row) => /net|coil/i.test(named(row))).length;
+    const lacking = found.lacked.attributes.find(({ label }) => label.startsWith('Pile'))?.records ?? 0;
+    expect(nets).toBeGreaterThan(30);
+    expect(lacking).toBeLessThanOrEqual(without.length - nets);
+    expect(lacking).toBeGreaterThan(0);
+  });
+
   it('says nothing of it where nothing lacks', () => {
     const found = place(false);
     expect(found.lacked).toMatchObject({ records: 0, attributes: [] });
