@@ -1,6 +1,7 @@
 import { AMBIGUOUS_TERMS } from '../../src/attributes/ambiguous.ts';
 import type { AttributeDefinition, Term, Vocabulary } from '../../src/attributes/definition.ts';
 import { defaultRegister } from '../../src/attributes/register.ts';
+import { SURVIVAL, type Survivals } from '../../src/attributes/survival.ts';
 
 const BLOCKS = [
   ['structure', 'Structure', 'weighed in a dissimilarity'],
@@ -38,6 +39,7 @@ export function attributesPage(): string {
     'case, accents and hyphens, in English, German, French, Italian, Spanish, Danish, Norwegian and Latin.',
     '',
     ...[...vocabularies.values()].flatMap(vocabularySection),
+    ...survivalSection(vocabularies),
   ].join('\n');
 }
 
@@ -70,6 +72,37 @@ function vocabularySection({ id, label, terms }: Vocabulary): string[] {
           ...ambiguous.map(({ words, why }) => `- ${words.map((word) => `"${word}"`).join(', ')}: ${why}`),
           '',
         ]),
+  ];
+}
+
+/** What could have survived, said to be common practice. */
+function survivalSection(vocabularies: ReadonlyMap<string, Vocabulary>): string[] {
+  const labelOf = (vocabulary: string, id: string) =>
+    vocabularies.get(vocabulary)?.terms.find((term) => term.id === id)?.label ?? id;
+  const naming = ({ fibres }: Survivals, survival: string) =>
+    Object.keys(fibres)
+      .filter((id) => fibres[id] === survival)
+      .map((id) => labelOf('fibre', id))
+      .join(', ');
+  return [
+    '# Could it have survived?',
+    '',
+    'Common practice, and no law: single finds contradict it. A narrower kind of fibre goes before a broader one; what is not',
+    'named here is not told. An absence of what is lost says nothing ([conditions](methods/conditions.md)).',
+    '',
+    '| preservation | lasts: absence says something | lost: absence says nothing | not told | why | source |',
+    '|---|---|---|---|---|---|',
+    ...SURVIVAL.map((one) =>
+      row([
+        labelOf('preservation', one.preservation),
+        naming(one, 'lasts'),
+        naming(one, 'lost'),
+        naming(one, 'not told'),
+        one.why,
+        one.source,
+      ]),
+    ),
+    '',
   ];
 }
 

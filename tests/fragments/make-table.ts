@@ -70,7 +70,10 @@ export const register: Register = {
 export type Cell = number | readonly [number, number] | string;
 
 /** A table from rows of cells; `item` and `id` are taken out, every other key is an attribute. */
-export function makeTable(rows: readonly Readonly<Record<string, Cell>>[]): FragmentTable {
+export function makeTable(
+  rows: readonly Readonly<Record<string, Cell>>[],
+  from: Register = register,
+): FragmentTable {
   const ids = [...new Set(rows.flatMap((row) => Object.keys(row)))].filter(
     (id) => id !== 'item' && id !== 'id',
   );
@@ -87,15 +90,16 @@ export function makeTable(rows: readonly Readonly<Record<string, Cell>>[]): Frag
         makeColumn(
           id,
           rows.map((row) => row[id]),
+          from,
         ),
       ]),
     ),
   };
 }
 
-function makeColumn(id: string, cells: readonly (Cell | undefined)[]): Column {
-  const attribute = register.attributes.get(id);
-  if (attribute === undefined) throw new Error(`no attribute ${id} in the test register`);
+function makeColumn(id: string, cells: readonly (Cell | undefined)[], from: Register): Column {
+  const attribute = from.attributes.get(id);
+  if (attribute === undefined) throw new Error(`no attribute ${id} in the register`);
   const without = (cell: Cell | undefined): CellState | undefined => {
     if (cell === undefined) return 'not-observed';
     return typeof cell === 'string' && cell.startsWith('-') ? (cell.slice(1) as CellState) : undefined;

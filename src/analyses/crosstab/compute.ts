@@ -6,6 +6,8 @@ import { type Association, association, margins } from '../../numerics/tests/con
 import type { AnalysisInput } from '../contract.ts';
 import { bothAtLevel, lackingAtLevel } from '../counted-at-level.ts';
 import { levelSaid } from '../level-said.ts';
+import { lossesIn } from '../survival.ts';
+import type { Loss } from '../survival-found.ts';
 import { toldAt } from '../verdicts.ts';
 import { chooseTest, cramersInterval, isCarried } from './choose-test.ts';
 import { countedOtherwise } from './counted-otherwise.ts';
@@ -41,7 +43,8 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
   // How closely somebody recorded is no evidence, whatever was asked for.
   const quotable = options.level === 'recorded' && other !== null && !('why' in other) ? other : table;
   const standsBeyond = normalQuantileUpper((1 - options.confidence) / 2);
-  const quoted = quotedCells(quotable, standsBeyond);
+  const losses = lossesIn(records, quotable, options, register);
+  const quoted = quotedCells(quotable, standsBeyond, losses);
   const more = quoted.filter(({ stands }) => stands === 'more');
   const named = more.length > 0 ? more : quoted;
   const cells = cellsOf(input, table, found, standsBeyond);
@@ -66,6 +69,7 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
     named,
     smallLines: smallLines(table),
     doubtful: !('why' in test) && test.asked && test.name === 'chi-square' && !isCarried(table, found),
+    losses,
     guard: guarded(input, table, { told, named }, options),
     n: {
       ...behind(table.entries.map(({ record }) => record)),
@@ -104,7 +108,7 @@ function cellsOf(
   );
 }
 
-function quotedCells(table: CrossedTable, beyond: number): QuotedCell[] {
+function quotedCells(table: CrossedTable, beyond: number, losses: readonly Loss[]): QuotedCell[] {
   const found = association(table.counts);
   if ('why' in found) return [];
   const sums = margins(table.counts);
@@ -115,13 +119,27 @@ function quotedCells(table: CrossedTable, beyond: number): QuotedCell[] {
         Math.abs(residual) >= beyond && Math.min(sums.rows[row], sums.columns[column]) >= FEWEST_QUOTED,
     )
     .sort((a, b) => Math.abs(b.residual) - Math.abs(a.residual))
-    .map(({ residual, row, column }) => ({
-      row: table.rows[row],
-      column: table.columns[column],
-      stands: residual > 0 ? 'more' : 'fewer',
-      count: table.counts[row][column],
-      of: sums.rows[row],
-    }));
+    .map(({ residual, row, column }) => {
+      const cell = {
+        row: table.rows[row],
+        column: table.columns[column],
+        stands: residual > 0 ? ('more' as const) : ('fewer' as const),
+        count: table.counts[row][column],
+        of: sums.rows[row],
+      };
+      return { ...cell, lost: lostBehind(cell, losses) };
+    });
+}
+
+/** The fibre itself that could not survive where it is scarce; another that could not where it is plenty. */
+function lostBehind(
+  { row, column, stands }: Pick<QuotedCell, 'row' | 'column' | 'stands'>,
+  losses: readonly Loss[],
+): QuotedCell['lost'] {
+  const here = losses.filter(({ place }) => place === row || place === column);
+  const own = here.find(({ kinds }) => kinds.includes(row) || kinds.includes(column));
+  if (stands === 'fewer') return own ?? null;
+  return own === undefined ? (here[0] ?? null) : null;
 }
 
 function smallLines({ rows, columns, counts }: CrossedTable): SmallLine[] {

@@ -4,6 +4,7 @@ import type { Association } from '../../numerics/tests/contingency.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { Guard } from '../guard-found.ts';
 import type { LevelSaid } from '../level-said.ts';
+import type { Loss } from '../survival-found.ts';
 import type { Told } from '../verdicts.ts';
 import type { CrosstabOptions } from './options.ts';
 
@@ -42,6 +43,8 @@ export interface QuotedCell {
   readonly count: number;
   /** Records of the row. */
   readonly of: number;
+  /** What could not have survived at its place, and makes it scarce or others plenty; null where nothing does. */
+  readonly lost: Pick<Loss, 'fibre' | 'place'> | null;
 }
 
 /** The same question asked of the table counted otherwise. */
@@ -89,4 +92,6 @@ export interface CrosstabFound extends Findings {
   readonly doubtful: boolean;
   /** What who recorded, sources, recovery, preservation, structure and period make of the verdict. */
   readonly guard: Guard;
+  /** Fibre whose absence from a place says nothing. */
+  readonly losses: readonly Loss[];
 }

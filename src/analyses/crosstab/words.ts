@@ -10,6 +10,7 @@ import {
   printP,
   printSmall,
 } from '../phrasing.ts';
+import { survivalTurns } from '../survival-words.ts';
 import type { Told } from '../verdicts.ts';
 import type { CountedOtherwise, CrosstabFound, QuotedCell } from './found.ts';
 import { share } from './tables.ts';
@@ -24,6 +25,7 @@ export function crosstabWords(found: CrosstabFound): Answer {
     unless: [
       ...guard.filter(({ overturns }) => overturns),
       ...found.hangsOn.map((one) => overturning(found, one)),
+      ...survivalTurns(found.losses),
       ...doubts(found),
       ...guard.filter(({ overturns }) => !overturns),
     ],
@@ -89,7 +91,15 @@ const VERDICTS: Readonly<Record<Told, string>> = {
   'cannot be told': 'cannot be compared',
 };
 
-const cellOf = ({ stands, column, row }: QuotedCell) => `${stands} ${column} in ${row}`;
+const cellOf = (cell: QuotedCell) => `${cell.stands} ${cell.column} in ${cell.row}${whyOf(cell)}`;
+
+/** "fewer flax in Pell where plant fibre would be lost": what could not survive is never called fewer without it. */
+function whyOf({ lost, row }: QuotedCell): string {
+  if (lost === null) return '';
+  return row === lost.place
+    ? ` where ${lost.fibre} would be lost`
+    : ` though ${lost.fibre} would be lost at ${lost.place}`;
+}
 
 function because(found: CrosstabFound): string[] {
   const { table, association, test, interval, quoted, n, options } = found;

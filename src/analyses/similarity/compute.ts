@@ -13,6 +13,7 @@ import type { AnalysisInput, Unavailable } from '../contract.ts';
 import { countedAtLevel, lackingAtLevel } from '../counted-at-level.ts';
 import { levelSaid } from '../level-said.ts';
 import { LEAST_RANKED } from '../likeness-rank.ts';
+import { lossesIn } from '../survival.ts';
 import { toldAt } from '../verdicts.ts';
 import { distanceTests } from './distance.ts';
 import { assemblageDiversity, leastCoverage } from './diversity.ts';
@@ -94,6 +95,7 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
     unit,
     level: levelSaid(options.level, counted.found),
     ranking,
+    losses: lossesIn(records, table, { rows: options.assemblages, columns: options.of }, register),
     asRecorded: recorded === null ? null : rankPairs(recorded, options, random.stream('ranking as recorded')),
     otherCoefficients: byOtherCoefficients(table, ranking, options),
     notToldApart: pairs.flatMap(([first, second], place) =>

@@ -8,6 +8,7 @@ import type { MantelTest } from '../../numerics/tests/mantel.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { LevelSaid } from '../level-said.ts';
 import type { Rank, TooFew } from '../likeness-rank.ts';
+import type { Loss } from '../survival-found.ts';
 import type { Told } from '../verdicts.ts';
 import type { SimilarityOptions } from './options.ts';
 
@@ -120,6 +121,8 @@ export interface SimilarityFound extends Findings {
   /** Pairs by whether they are told apart from draws from one source; "A with B". */
   readonly notToldApart: readonly string[];
   readonly ranking: PairRanking;
+  /** Fibre whose absence from a place says nothing, where kinds of fibre are counted. */
+  readonly losses: readonly Loss[];
   /** The same, counted as recorded; null where the level changes nothing. */
   readonly asRecorded: PairRanking | null;
   /** By other coefficients of shares, where other pairs are then the most or the least alike. */

@@ -2,6 +2,7 @@ import type { Turn } from '../contract.ts';
 import { sayTooBroad } from '../level-said.ts';
 import { coefficientName, type Rank } from '../likeness-rank.ts';
 import { inSentence, printCount, printList, printNumber, printSome } from '../phrasing.ts';
+import { survivalTurns, thoughLostInPairs } from '../survival-words.ts';
 import type { SimilarityFound } from './found.ts';
 
 /** What would change which assemblages are alike: what was tried and does so first. */
@@ -10,6 +11,7 @@ export function similarityTurns(found: SimilarityFound): readonly Turn[] {
     ...recordedTurns(found),
     ...coefficientTurns(found),
     ...rivalTurns(found),
+    ...survivalTurns(found.losses),
     ...sizeTurns(found),
     ...ownCautions(found),
     ...asideTurns(found),
@@ -17,7 +19,7 @@ export function similarityTurns(found: SimilarityFound): readonly Turn[] {
   return [...turns.filter(({ overturns }) => overturns), ...turns.filter(({ overturns }) => !overturns)];
 }
 
-function recordedTurns({ level, ranking, asRecorded, table, unit }: SimilarityFound): Turn[] {
+function recordedTurns({ level, ranking, asRecorded, table, unit, losses }: SimilarityFound): Turn[] {
   if (asRecorded === null || 'why' in ranking.most || 'why' in asRecorded.most) {
     if (table.nested.length === 0) return [];
     return [
@@ -32,7 +34,7 @@ function recordedTurns({ level, ranking, asRecorded, table, unit }: SimilarityFo
   const least =
     'why' in ranking.least || 'why' in asRecorded.least ? null : [ranking.least, asRecorded.least];
   const overturns = turned(ranking.most, asRecorded.most) || (least !== null && turned(least[0], least[1]));
-  const said = `most alike ${printSome(asRecorded.most.labels, 2)}${least === null ? '' : `, least ${printSome(least[1].labels, 2)}`}`;
+  const said = `most alike ${printSome(asRecorded.most.labels, 2)}${least === null ? '' : `, least ${printSome(least[1].labels, 2)}${thoughLostInPairs(losses, least[1].labels)}`}`;
   const out = level.tooBroad.length === 0 ? '' : `; left out here: ${sayTooBroad(level, unit)}`;
   return [
     {
@@ -53,7 +55,7 @@ function coefficientTurns({ otherCoefficients }: SimilarityFound): Turn[] {
     }));
 }
 
-function rivalTurns({ ranking }: SimilarityFound): Turn[] {
+function rivalTurns({ ranking, losses }: SimilarityFound): Turn[] {
   return (['most', 'least'] as const).flatMap((how): Turn[] => {
     const rank = ranking[how];
     if ('why' in rank || rank.rivals.length === 0) return [];
@@ -63,7 +65,14 @@ function rivalTurns({ ranking }: SimilarityFound): Turn[] {
     return [
       {
         what: 'Had other items been found',
-        size: `${how} alike come ${printList(shares)} of draws of the items`,
+        size: `${how} alike come ${printList(shares)} of draws of the items${
+          how === 'least'
+            ? thoughLostInPairs(
+                losses,
+                rank.rivals.map(({ label }) => label),
+              )
+            : ''
+        }`,
         overturns: false,
       },
     ];

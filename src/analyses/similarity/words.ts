@@ -12,6 +12,7 @@ import {
   printSmall,
   printSome,
 } from '../phrasing.ts';
+import { thoughLost, thoughLostInPairs } from '../survival-words.ts';
 import type { DistanceTest, SimilarityFound } from './found.ts';
 import { similarityTurns, whatWouldSettle } from './turns-words.ts';
 
@@ -43,6 +44,7 @@ function answerOf(found: SimilarityFound): string {
   const { most, least } = ranking;
   if ('why' in most)
     return oneSentence([...newcomer.slice(0, 1), `which are alike in ${kinds} cannot be told: ${most.why}`]);
+  const lostIn = (pairs: readonly string[]) => thoughLostInPairs(found.losses, pairs);
   const recordedMost = isTurned(most, asRecorded?.most ?? most);
   const recordedLeast = 'why' in least ? null : isTurned(least, asRecorded?.least ?? least);
   if (table.rows.length === 2) {
@@ -66,9 +68,13 @@ function answerOf(found: SimilarityFound): string {
     'why' in least
       ? []
       : recordedLeast === null
-        ? [`; ${sayPairs(least, 'least')}`, `; least ${both(least.labels[0])}`]
+        ? [
+            `; ${sayPairs(least, 'least')}${lostIn(least.labels)}`,
+            `; least ${both(least.labels[0])}${lostIn(least.labels.slice(0, 1))}`,
+            ...(lostIn(least.labels) === '' ? [] : ['; the least alike hang on what could survive']),
+          ]
         : [
-            `; least ${both(least.labels[0])}, but as recorded ${recordedLeast}`,
+            `; least ${both(least.labels[0])}, but as recorded ${recordedLeast}${lostIn(least.labels)}`,
             `; the least alike hang on the recording`,
           ],
   );
@@ -103,7 +109,7 @@ function likenessLine(found: SimilarityFound): string {
       interval === undefined || 'why' in interval
         ? ''
         : `, ${printNumber(interval.low)} to ${printNumber(interval.high)} in ${printLevel(confidence)} of draws`;
-    return `; ${how} ${both(rank.labels[0])} ${sayLikeness(rank.value, coefficient)}${limits} (${how} in ${printNumber(rank.share * 100, 2)} % of draws)`;
+    return `; ${how} ${both(rank.labels[0])} ${sayLikeness(rank.value, coefficient)}${limits} (${how} in ${printNumber(rank.share * 100, 2)} % of draws)${how === 'least alike' ? thoughLostInPairs(found.losses, rank.labels) : ''}`;
   };
   const level = found.level.folds.length > 0 ? `; counted as ${sayFolds(found.level)}` : '';
   return `${coefficientName(coefficient)}, ${size}${said(ranking.most, 'most alike')}${said(ranking.least, 'least alike')}${level}.`;
@@ -124,7 +130,7 @@ function sourceLine({ sameSource, notToldApart }: SimilarityFound): string {
   return `Told apart from draws of one source: ${apart} of ${printCount(sameSource.length, 'pair')}${not} (items dealt between the two, p adjusted after Holm).`;
 }
 
-function newcomerLines({ newcomers, options }: SimilarityFound): string[] {
+function newcomerLines({ newcomers, options, losses }: SimilarityFound): string[] {
   const typed = newcomers.filter(({ likeness }) => likeness.length > 0);
   if (typed.length === 0) return [];
   const lines = typed.map(({ label, n, likeness, most }) => {
@@ -133,7 +139,7 @@ function newcomerLines({ newcomers, options }: SimilarityFound): string[] {
     const say = ({ label: other, value, interval }: typeof first) =>
       `${other} ${sayLikeness(value, options.coefficient)}${'why' in interval ? '' : `, ${printNumber(interval.low)} to ${printNumber(interval.high)} in ${printLevel(options.confidence)} of draws`}`;
     const why = 'why' in most ? `, not ranked, since ${most.why}` : '';
-    return `${label} (n = ${n}): nearest ${say(first)}; farthest ${say(last)}${why}`;
+    return `${label} (n = ${n}): nearest ${say(first)}; farthest ${say(last)}${thoughLost(losses, [last.label])}${why}`;
   });
   return [`${lines.join('. ')}.`];
 }

@@ -9,6 +9,7 @@ import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { countedAtLevel, lackingAtLevel } from '../counted-at-level.ts';
 import { levelSaid } from '../level-said.ts';
+import { lossesIn } from '../survival.ts';
 import { setApart } from './apart.ts';
 import { axesPlace } from './axes.ts';
 import type { Ranking, StandingFound } from './found.ts';
@@ -113,6 +114,7 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     asRecorded,
     sameWithin,
     guard: guarded(items, table, row, ranking, options, input, random.stream('conditions')),
+    losses: lossesIn(items, table, { rows: options.among, columns: options.of }, register),
     axes,
     ...unlike,
     atHome: atHomeElsewhere(items, distances, groups, site, options.nearest),

@@ -5,6 +5,7 @@ import type { Findings, Unavailable } from '../contract.ts';
 import type { Guard } from '../guard-found.ts';
 import type { LevelSaid } from '../level-said.ts';
 import type { Rank, TooFew } from '../likeness-rank.ts';
+import type { Loss } from '../survival-found.ts';
 import type { Told } from '../verdicts.ts';
 import type { StandingOptions } from './options.ts';
 
@@ -171,6 +172,8 @@ export interface StandingFound extends Findings {
   readonly sameWithin: readonly (WithinSame | { readonly attribute: string; readonly why: string })[];
   /** Conditions that may stand for what tells the site apart. */
   readonly guard: Guard;
+  /** Fibre whose absence from a place says nothing, where kinds of fibre are counted. */
+  readonly losses: readonly Loss[];
   readonly axes: AxesPlace | Unavailable;
   readonly within: number | Unavailable;
   readonly unlike: readonly Unlike[];

@@ -3,6 +3,7 @@ import { guardTurns } from '../guard-words.ts';
 import { sayTooBroad } from '../level-said.ts';
 import { coefficientName, isOther, sayLikeness } from '../likeness-rank.ts';
 import { printCount, printList, printNumber, printSome } from '../phrasing.ts';
+import { survivalTurns, thoughLost } from '../survival-words.ts';
 import type { StandingFound } from './found.ts';
 
 /** What would change whom the site is like: what was tried and does so first. */
@@ -12,6 +13,7 @@ export function standingTurns(found: StandingFound): readonly Turn[] {
     ...withinTurns(found),
     ...coefficientTurns(found),
     ...rivalTurns(found),
+    ...survivalTurns(found.losses),
     ...recordingTurns(found),
     ...sizeTurns(found),
     ...guardTurns(found.guard),
@@ -68,12 +70,15 @@ function rivalTurns({ ranking }: StandingFound): Turn[] {
   ];
 }
 
-function recordedTurns({ level, ranking, asRecorded }: StandingFound): Turn[] {
+function recordedTurns({ level, ranking, asRecorded, losses, options }: StandingFound): Turn[] {
   if (asRecorded === null || 'why' in ranking.most || 'why' in asRecorded.most) return [];
   const least =
     'why' in ranking.least || 'why' in asRecorded.least ? null : [ranking.least, asRecorded.least];
   const overturns = isOther(ranking.most, asRecorded.most) || (least !== null && isOther(least[0], least[1]));
-  const end = least === null ? '' : `, least like ${printSome(least[1].labels, 2)}`;
+  const end =
+    least === null
+      ? ''
+      : `, least like ${printSome(least[1].labels, 2)}${thoughLost(losses, [...least[1].labels, options.site])}`;
   const out = level.tooBroad.length === 0 ? '' : `; left out here: ${sayTooBroad(level, 'item')}`;
   return [
     {

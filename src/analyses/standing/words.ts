@@ -4,6 +4,7 @@ import { sayFolds } from '../level-said.ts';
 import { coefficientName, isOther, sayLikeness, sayRank } from '../likeness-rank.ts';
 import { oneSentence } from '../one-sentence.ts';
 import { printCount, printList, printNumber, printP, printSome } from '../phrasing.ts';
+import { thoughLost } from '../survival-words.ts';
 import type { Apart, Likeness, NearerIn, StandingFound } from './found.ts';
 import { standingTurns, whatWouldSettle } from './turns-words.ts';
 
@@ -87,14 +88,14 @@ function recordedTurn({ ranking, asRecorded }: StandingFound): string[] {
 }
 
 function likenessLine(found: StandingFound): string {
-  const { likeness, ranking, options, siteItems } = found;
+  const { likeness, ranking, options, siteItems, losses } = found;
   const { coefficient, confidence } = options;
   const said = ({ label, items, value, interval }: Likeness) => {
     const limits =
       'why' in interval
         ? ''
         : `, ${printNumber(interval.low)} to ${printNumber(interval.high)} in ${percent(confidence)} of draws`;
-    return `${label} ${sayLikeness(value, coefficient)}${limits} (${printCount(items, 'item')})`;
+    return `${label} ${sayLikeness(value, coefficient)}${limits} (${printCount(items, 'item')}${thoughLost(losses, [label])})`;
   };
   const { most } = ranking;
   const first =
