@@ -6,6 +6,7 @@ import type { RepeatedIdRule } from './decisions.ts';
 import { enter, type Ledger } from './ledger.ts';
 import { enterRepeated, enterUnusedDecisions, settleRepeatedIds } from './repeated-ids.ts';
 import type { RepeatedId } from './source-reading.ts';
+import { type ItemNumbers, toldApartByContext, toldApartBySite } from './unique-in-context.ts';
 
 /** The text of a row in a column that names things: the term where it has one, else the cell itself. */
 export function nameIn(column: Column | undefined, row: number): string {
@@ -33,8 +34,9 @@ export interface Assembled {
 /**
  * Puts the columns of one source together. Every row gets an id of its own: that of the source where it
  * has one, else its row number. What several rows with one identifier are, the profile says; until it does,
- * a second "12" becomes "12 (2)" and both are fragments of one item. Where a column names the items, it
- * alone decides about them.
+ * a second "12" becomes "12 (2)" and both are fragments of one item, within one context. Where a column names
+ * the items, it alone decides about them. A number of an item counts within its site and context, since numbers
+ * restart there, unless the profile says that it is unique everywhere.
  */
 export function assembleTable(
   columns: ReadonlyMap<string, Column>,
@@ -43,6 +45,7 @@ export function assembleTable(
   ledger: Ledger,
   names?: Column,
   rule: RepeatedIdRule = {},
+  itemNumbers: ItemNumbers = 'in-context',
 ): Assembled {
   const rows = origins.length;
   const fragments = columns.get('fragment') ?? naming(columns.get('catalogueNumber')) ?? distinct(names);
@@ -60,11 +63,15 @@ export function assembleTable(
   const items = columns.get('item');
   const sites = columns.get('site');
   const phases = columns.get('phase');
-  const several = {
-    id: namesAtSeveralSites(fragments, sites, rows),
-    item: namesAtSeveralSites(items, sites, rows),
-  };
-  const named = origins.map((_, row) => atSite(nameIn(fragments, row), nameIn(sites, row), several.id));
+  const textsOf = (column: Column | undefined) => origins.map((_, row) => nameIn(column, row));
+  const siteOf = textsOf(sites);
+  const contextOf = textsOf(columns.get('context'));
+  const inContext = (names: readonly string[]) =>
+    itemNumbers === 'everywhere' ? names : toldApartByContext(names, contextOf);
+  const named = toldApartBySite(textsOf(fragments), siteOf);
+  const namedInContext = inContext(named);
+  const objects =
+    itemNumbers === 'everywhere' ? textsOf(items) : inContext(toldApartBySite(textsOf(items), siteOf));
   const { repeated, dropped } = settleRepeatedIds(named, origins, rule);
   enterUnusedDecisions(repeated, rule, ledger);
   const decisions = new Map(repeated.map(({ id, decision }) => [id, decision]));
@@ -74,7 +81,6 @@ export function assembleTable(
   const item: string[] = [];
   const assemblage: string[] = [];
   for (let row = 0; row < rows; row++) {
-    const site = nameIn(sites, row);
     const base = named[row] === '' ? unused(`row ${origins[row]}`, taken) : named[row]!;
     const before = dropped.has(row) ? 0 : (seen.get(base) ?? 0);
     if (!dropped.has(row)) seen.set(base, before + 1);
@@ -82,9 +88,9 @@ export function assembleTable(
     const decision = decisions.get(base) ?? null;
     if (before > 0) enterRepeated(ledger, origins[row]!, fragments, nameIn(fragments, row), own, decision);
     id.push(own);
-    const object = atSite(nameIn(items, row), site, several.item);
-    item.push(object === '' ? (decision === 'two-finds' ? own : base) : object);
-    assemblage.push(assemblageName(site, nameIn(phases, row)));
+    const undecided = decision === null && named[row] !== '' ? namedInContext[row]! : base;
+    item.push(objects[row] || (decision === 'two-finds' ? own : undecided));
+    assemblage.push(assemblageName(siteOf[row]!, nameIn(phases, row)));
   }
   const table: FragmentTable = {
     rows,
@@ -105,29 +111,6 @@ function unused(name: string, taken: Set<string>): string {
   for (let i = 2; taken.has(candidate); i++) candidate = `${name} (${i})`;
   taken.add(candidate);
   return candidate;
-}
-
-/** Names that occur at more than one site: "12" of one site is not "12" of another. */
-function namesAtSeveralSites(
-  column: Column | undefined,
-  sites: Column | undefined,
-  rows: number,
-): ReadonlySet<string> {
-  const first = new Map<string, string>();
-  const several = new Set<string>();
-  if (column === undefined || sites === undefined) return several;
-  for (let row = 0; row < rows; row++) {
-    const name = nameIn(column, row);
-    const site = nameIn(sites, row);
-    const known = first.get(name);
-    if (known === undefined) first.set(name, site);
-    else if (known !== site) several.add(name);
-  }
-  return several;
-}
-
-function atSite(name: string, site: string, several: ReadonlySet<string>): string {
-  return name !== '' && site !== '' && several.has(name) ? `${name} (${site})` : name;
 }
 
 /** Catalogue numbers that nearly all rows have, and that seldom repeat, name them as well as fragment numbers do. */

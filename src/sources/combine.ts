@@ -25,7 +25,7 @@ export interface CombinedSources {
 /**
  * One table from several sources: fragments one below the other, the tables of assemblages (and of
  * periods) joined to them by key. Identifiers that two sources share are told apart by the source's name;
- * an item that two sources name at one site stays one item. Likely duplicates are listed until somebody has
+ * an item that two sources name at one site and context stays one item. Likely duplicates are listed until somebody has
  * decided what they are.
  */
 export function combineSources(
@@ -39,7 +39,8 @@ export function combineSources(
   const stacked = new Map<string, Column>([...ids].map((id) => [id, stackColumns(id, tables)]));
   const origin = tables.flatMap((table, source) => table.origin.map(({ row }) => ({ source, row })));
   const sources = fragments.map(({ name }) => name);
-  const names = uniqueNames(tables, sources);
+  const everywhere = fragments.map(({ profile }) => profile.itemNumbers === 'everywhere');
+  const names = uniqueNames(tables, sources, everywhere);
   const tells = tables.some((table) => table.tells !== undefined)
     ? { tells: tables.map((table) => table.tells?.[0] ?? []) }
     : {};

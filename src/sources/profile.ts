@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { CELL_STATES } from '../cells/reading.ts';
 import { repeatedIds } from './decisions.ts';
 import { schemaFault } from './schema-fault.ts';
+import { ITEM_NUMBERS } from './unique-in-context.ts';
 
 /**
  * The source profile: JSON beside a table that says how it is to be read. Everything in it is optional;
@@ -163,6 +164,13 @@ export const sourceProfile = z.strictObject({
   missing: missing.default({}).describe('As in a column, for every column of the source'),
   terms: z.record(attributeId, terms).default({}).describe('Attribute -> translations of its terms'),
   repeatedIds: repeatedIds.optional(),
+  itemNumbers: z
+    .enum(ITEM_NUMBERS)
+    .optional()
+    .describe(
+      'in-context (so it is where nothing is said): the number of an item is unique within source, site and context, ' +
+        'as where numbers restart in every grave; everywhere: one number is one item wherever it stands',
+    ),
   tells: z
     .array(z.string().min(1))
     .optional()

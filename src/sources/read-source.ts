@@ -123,7 +123,15 @@ function readGrid(
   addOrientation(columnsRead, plans, register, ledger);
   applyNames(columnsRead, options.names ?? [], sheet.origins, ledger);
   const names = read.table.get(`${TEXT_COLUMN_PREFIX}${sheet.headers[0]}`);
-  const assembled = assembleTable(columnsRead, sheet.origins, name, ledger, names, profile.repeatedIds);
+  const assembled = assembleTable(
+    columnsRead,
+    sheet.origins,
+    name,
+    ledger,
+    names,
+    profile.repeatedIds,
+    profile.itemNumbers,
+  );
   enterCrossChecks(assembled.table, fieldsCounted(read.columns), register, ledger);
   const dropped = ledgerDropped(assembled.dropped, sheet, ledger);
   const dialect: Dialect = { ...found, decimal: habit };

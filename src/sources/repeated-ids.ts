@@ -77,7 +77,7 @@ export function enterRepeated(
     rule: 'duplicate-id',
     why:
       decision === null
-        ? `The identifier "${name}" stands in more than one row; the rows count as fragments of one item until "repeatedIds" of the profile says what they are, or "gather" that each is one reading of a fragment.`
+        ? `The identifier "${name}" stands in more than one row; the rows of one context count as fragments of one item until "repeatedIds" of the profile says what they are, or "gather" that each is one reading of a fragment.`
         : `The identifier "${name}" stands in more than one row; by decision, ${DECIDED[decision]}.`,
   });
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { combineSources } from '../../src/sources/combine.ts';
 import type { RepeatedIdRule } from '../../src/sources/decisions.ts';
-import { lostCells, numbers, read } from './support.ts';
+import { lostCells, numbers, read, register } from './support.ts';
 
 /** What is expected follows from the invented text and from the decision. */
 
@@ -66,5 +67,56 @@ describe('an identifier in several rows', () => {
     const second = read(TEXT, JSON.parse(JSON.stringify(first.profile)));
     expect(second.table).toEqual(first.table);
     expect(second.rowsSetAside).toEqual(first.rowsSetAside);
+  });
+});
+
+/** Numbers of vessels that begin again at 1 in every complex: three pits of one site, and a second site. */
+const RESTARTING =
+  'Find no.,Vessel,Site,Context\n' +
+  'F1,1,Ottmere,Pit A\nF2,1,Ottmere,pit a\nF3,1,Ottmere,Pit B\nF4,2,Ottmere,Pit B\nF5,1,Sallow Ness,Pit A\nF6,1,Ottmere,\n';
+const VESSELS = [{ header: 'Vessel', attribute: 'item' }];
+
+describe('numbers of items that restart', () => {
+  it('are of one item only within a site and context', () => {
+    const { table } = read(RESTARTING, { columns: VESSELS });
+    expect(table.item).toEqual([
+      '1 (Ottmere) (Pit A)',
+      '1 (Ottmere) (Pit A)',
+      '1 (Ottmere) (Pit B)',
+      '2',
+      '1 (Sallow Ness)',
+      '1 (Ottmere)',
+    ]);
+  });
+
+  it('are one item wherever they stand where the profile says that they are unique everywhere', () => {
+    const reading = read(RESTARTING, { columns: VESSELS, itemNumbers: 'everywhere' });
+    expect(reading.table.item).toEqual(['1', '1', '1', '2', '1', '1']);
+    expect(reading.profile.itemNumbers).toBe('everywhere');
+  });
+
+  it('are told apart by context also where fragments alone are numbered and nobody has decided', () => {
+    const text = 'Find no.,Site,Context\n1,Ottmere,Pit A\n1,Ottmere,Pit A\n1,Ottmere,Pit B\n';
+    expect(read(text).table.item).toEqual(['1 (Pit A)', '1 (Pit A)', '1 (Pit B)']);
+    expect(read(text, { repeatedIds: { all: 'one-item' } }).table.item).toEqual(['1', '1', '1']);
+  });
+
+  it('are told apart across sources by site and context, unless both sources say everywhere', () => {
+    const text = (context: string) => `Find no.,Vessel,Site,Context\nG,7,Ottmere,${context}\n`;
+    const items = (second: string, itemNumbers?: 'everywhere') => {
+      const profile = { columns: VESSELS, ...(itemNumbers === undefined ? {} : { itemNumbers }) };
+      return new Set(
+        combineSources(
+          [
+            { ...read(text('Pit A'), profile), name: 'a.csv' },
+            { ...read(text(second), profile), name: 'b.csv' },
+          ],
+          register,
+        ).table.item,
+      ).size;
+    };
+    expect(items('Pit A')).toBe(1);
+    expect(items('Pit B')).toBe(2);
+    expect(items('Pit B', 'everywhere')).toBe(1);
   });
 });

@@ -1,36 +1,44 @@
 import { lookupKey } from '../../attributes/folding.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { nameIn } from '../assemble.ts';
+import { toldApartByContext } from '../unique-in-context.ts';
 
 /**
  * Ids and items of tables put one below the other. An id in more than one source gets the source's name
  * behind it. An item in more than one source stays one item where the sites agree (one object kept apart
- * in two lists must not count twice), and is told apart where they differ or are not known.
+ * in two lists must not count twice), and is told apart where they differ or are not known, or where the
+ * contexts differ. Numbers that are unique everywhere are left alone.
+ *
+ * @param everywhere whether the numbers of items of each table are unique everywhere.
  */
 export function uniqueNames(
   tables: readonly FragmentTable[],
   sources: readonly string[],
+  everywhere: readonly boolean[] = [],
 ): { readonly id: readonly string[]; readonly item: readonly string[] } {
   const idSources = sourcesOf(tables, (table) => table.id);
   const itemSources = sourcesOf(tables, (table) => table.item);
   const taken = new Set<string>();
   const id: string[] = [];
   const item: string[] = [];
+  const context: string[] = [];
   for (const [source, table] of tables.entries()) {
     const sites = table.columns.get('site');
+    const contexts = table.columns.get('context');
     for (let row = 0; row < table.rows; row++) {
       const own = table.id[row]!;
       const shared = (idSources.get(own)?.size ?? 0) > 1;
       id.push(free(shared ? `${own} (${sources[source]})` : own, taken));
       const object = table.item[row]!;
-      if ((itemSources.get(object)?.size ?? 0) < 2) item.push(object);
-      else {
-        const site = lookupKey(nameIn(sites, row));
-        item.push(site === '' ? `${object} (${sources[source]})` : `${object} (${nameIn(sites, row)})`);
-      }
+      const among = [...(itemSources.get(object) ?? [])];
+      const told = among.length > 1 && !among.every((one) => everywhere[one]);
+      const site = nameIn(sites, row);
+      const known = lookupKey(site) !== '';
+      item.push(told ? `${object} (${known ? site : sources[source]})` : object);
+      context.push(told && known ? nameIn(contexts, row) : '');
     }
   }
-  return { id, item };
+  return { id, item: toldApartByContext(item, context) };
 }
 
 function sourcesOf(

@@ -61,7 +61,7 @@ export function RepeatedQuestion({
       {repeated.rows.length > MOST_ROWS ? (
         <p className="small soft">and {repeated.rows.length - MOST_ROWS} more rows</p>
       ) : null}
-      <p className="small soft">Until you answer they count as fragments of one item.</p>
+      <p className="small soft">Until you answer, those of one context count as fragments of one item.</p>
       <div className="line">
         {REPEATED.map(({ id, label, done }) => (
           <Button key={id} look="small" label={`${repeated.id}: ${label}`} onPress={() => decide(id, done)}>
