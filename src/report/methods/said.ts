@@ -28,6 +28,8 @@ const SAYS: Readonly<Record<string, Says>> = {
     `The site was compared with every other by ${coefficientOf(coefficient)} at the level of kinds that all record, ranks and ${percent(confidence)} limits by drawing the records of all assemblages again, p by dealing records between two ([DeBoer et al. 1996]) after [Holm 1979]; its place among the others is a supplementary row of their correspondence analysis ([Greenacre 1984]).`,
   threadcount: ({ confidence, draws }) =>
     `Two measurements of the same record were related by Spearman’s rank correlation ([Spearman 1904]) with ${percent(confidence)} limits, again within each group, and again with values drawn within the ranges of the readings (${draws} times).`,
+  map: ({ deals, confidence }) =>
+    `Places were drawn by their coordinates; lines join places that lean towards the same kinds more than dealing their records anew (${deals} times) gives, and of the lines at most ${percent(1 - Number(confidence))} are expected to be of chance.`,
   claims: () =>
     'Printed figures were held against what any value that prints so allows, from the data where there are any and from each other: totals, rounding, means of whole numbers, statistic against p.',
 };
