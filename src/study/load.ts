@@ -17,7 +17,9 @@ import { type AnalysisEntry, type Study, study } from './schema.ts';
  * allow, an unknown attribute, kind of analysis or doubled id, with near matches named.
  */
 export function loadStudy(text: string, name: string): Study {
-  return checkStudy(parseJson(text, name), name);
+  const read = checkStudy(parseJson(text, name), name);
+  checkBrief(read, name);
+  return read;
 }
 
 /** As `loadStudy`, for a study that is an object already. */
@@ -26,7 +28,6 @@ export function checkStudy(value: unknown, name: string): Study {
   const parsed = study.safeParse(value);
   if (!parsed.success) throw schemaFault(parsed.error.issues[0], study, value, name);
   checkNames(parsed.data, studyRegister(parsed.data), name);
-  checkBrief(parsed.data, name);
   return parsed.data;
 }
 
@@ -106,7 +107,7 @@ function checkNames(checked: Study, register: Register, file: string): void {
   });
 }
 
-/** What the brief names must be asked. */
+/** What the brief names must be asked; a screen that asks a part of a study asks less than its brief names. */
 function checkBrief(of: Study, file: string): void {
   const ids = entriesOf(of).map(({ id }) => id);
   of.brief?.forEach((id, place) => {
