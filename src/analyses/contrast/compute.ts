@@ -37,6 +37,7 @@ import type {
   Trend,
 } from './found.ts';
 import { guarded } from './guarded.ts';
+import { missingShifts } from './missing-shift.ts';
 import type { ContrastOptions } from './options.ts';
 import { pairContrasts } from './pairs.ts';
 import { attributeSamples, canBeContrasted } from './samples.ts';
@@ -114,7 +115,10 @@ function refuseWithoutGroups(attributes: readonly Computed[], by: string): void 
 
 /** One attribute before its p values are set among those of the others. */
 interface Computed
-  extends Omit<AttributeContrast, 'pairs' | 'further' | 'pAdjusted' | 'told' | 'hangsOn' | 'guard'> {
+  extends Omit<
+    AttributeContrast,
+    'pairs' | 'further' | 'pAdjusted' | 'told' | 'hangsOn' | 'missingShifts' | 'guard'
+  > {
   readonly pairs: readonly PairContrast[];
   readonly further: readonly Pick<FurtherTest, 'question' | 'name' | 'answer'>[];
 }
@@ -125,10 +129,8 @@ function judged(
   options: ContrastOptions,
 ): readonly Omit<AttributeContrast, 'guard'>[] {
   const pairs = judgePairs(computed, options);
-  const place = adjustKnown(
-    computed.map((one) => ('why' in one.place ? { why: one.place.why } : one.place.p)),
-    options.adjust,
-  );
+  const plain = computed.map((one) => ('why' in one.place ? { why: one.place.why } : one.place.p));
+  const place = adjustKnown(plain, options.adjust);
   const questions = new Set(computed.flatMap(({ further }) => further.map(({ question }) => question)));
   const further = new Map<Computed['further'][number], FurtherTest>();
   for (const question of questions) {
@@ -149,6 +151,9 @@ function judged(
       told,
       pairs: pairs[at],
       further: one.further.flatMap((test) => further.get(test) ?? []),
+      missingShifts: missingShifts(one.samples, told, (p) =>
+        toldAt(adjustKnown(plain.with(at, p), options.adjust)[at], options.confidence),
+      ),
       hangsOn: one.otherwise.filter((other) => turns(told, other)),
     };
   });

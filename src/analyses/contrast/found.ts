@@ -27,6 +27,8 @@ export interface ContrastGroup {
   readonly quartiles: readonly [q1: number, median: number, q3: number];
   readonly openEnded: number;
   readonly missing: number;
+  /** Those of the missing that could have had a value: the attribute applies to them. */
+  readonly unread: number;
   /** Whether it has items enough to be quoted as evidence. */
   readonly quotable: boolean;
 }
@@ -156,6 +158,18 @@ export interface AskedOtherwise {
   readonly told: Told;
 }
 
+/** How far the missing values of a group would have to lie from those recorded there for another verdict. */
+export interface MissingShift {
+  readonly label: string;
+  readonly missing: number;
+  /**
+   * In the unit of the attribute, or as a factor where ratios matter; 0, or 1, where it turns were they like those
+   * recorded; null where no shift turns it.
+   */
+  readonly shift: number | null;
+  readonly becomes: Told;
+}
+
 /** One attribute across the groups. */
 export interface AttributeContrast {
   readonly samples: AttributeSamples;
@@ -174,6 +188,8 @@ export interface AttributeContrast {
   readonly otherwise: readonly AskedOtherwise[];
   /** Those of `otherwise` that give another verdict. */
   readonly hangsOn: readonly AskedOtherwise[];
+  /** What the missing would have to be, the groups in their order; of two groups. */
+  readonly missingShifts: readonly MissingShift[];
   readonly trend: Trend | Unavailable | null;
   /** Whether some item has several fragments here, so that whole items are dealt and drawn. */
   readonly shared: boolean;

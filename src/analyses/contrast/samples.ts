@@ -1,7 +1,7 @@
 import { isOpenEnded, pointOf } from '../../fragments/accessors.ts';
 import { gradeSpan } from '../../fragments/grades.ts';
 import type { Grouping } from '../../fragments/groups.ts';
-import { isMissing } from '../../fragments/missing.ts';
+import { isMissing, stateAt } from '../../fragments/missing.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import { blockedSample } from '../../numerics/tests/blocked-sample.ts';
@@ -77,6 +77,7 @@ function groupOf(
     quotable: points.count >= FEWEST_QUOTED,
     openEnded: column.kind === 'numeric' ? filled.filter((row) => isOpenEnded(column, row)).length : 0,
     missing: rows.length - filled.length,
+    unread: rows.filter((row) => stateAt(column, row) !== 'not-applicable').length - filled.length,
   };
 }
 

@@ -11,6 +11,7 @@ import {
 } from '../phrasing.ts';
 import type { Told } from '../verdicts.ts';
 import type { AskedOtherwise, AttributeContrast, ContrastFound, Together } from './found.ts';
+import { missingTurn } from './missing-words.ts';
 import { strongestOf } from './strongest.ts';
 
 /** What would change the verdicts, what was tried and does first. */
@@ -118,6 +119,7 @@ function attributeTurns(found: ContrastFound, contrast: AttributeContrast): Doub
       about: `${turn.what} ${turn.overturns ? name : ''}`,
     })),
   );
+  turns.push(...missingTurn(contrast).map(({ what, size }) => said(`missing ${name}`, what, size)));
   if (leastP !== null)
     turns.push(
       said(
