@@ -218,6 +218,18 @@ describe('Placement', () => {
     expect(desk.errors).toEqual([]);
   });
 
+  it('draws the structure as it is described, and says that it is no find', async () => {
+    const { page } = desk;
+    const picture = page.getByRole('img', {
+      name: /^Schema of open Z-slanting diagonal twining with pile\./,
+    });
+    await picture.waitFor();
+    expect(
+      await picture.evaluate((image: HTMLImageElement) => image.complete && image.naturalWidth > 0),
+    ).toBe(true);
+    await page.getByText(/^open Z-slanting diagonal twining with pile: a schema, not the find\./).waitFor();
+  });
+
   it('reads a measurement as it is typed, unit included', async () => {
     const { page } = desk;
     const field = page.getByLabel(/^Element diameter, system 1/);

@@ -11,6 +11,7 @@ import { analyse, analyseOne } from '../../study/run-study.ts';
 import { openWorkbooks, type Sheets } from '../../study/workbooks.ts';
 import { readingPartsOf, type StudyDocument } from '../state/workspace.ts';
 import { claimsFile, claimsView } from './claims-view.ts';
+import { findDrawing } from './drawing-view.ts';
 import { placeListed } from './finds-view.ts';
 import { explainRecords, nearestGroups } from './pair-view.ts';
 import type { Engine } from './protocol.ts';
@@ -98,6 +99,8 @@ export function createEngine(): Engine {
       nearestGroups(await prepare({ ...document, analyses: [analysis] }), medoids),
     typed: async (document, attribute, text) =>
       readTyped(await prepare({ ...document, analyses: [] }), attribute, text),
+    drawing: async (document, find) =>
+      findDrawing((await prepare({ ...document, analyses: [] })).register, find),
     types: async (document, rules, file) =>
       typesView(await prepare({ ...document, analyses: [] }), rules, file),
     claims: async (document, analysis) =>

@@ -110,6 +110,16 @@ export interface RecordCell {
   readonly state: string;
 }
 
+/** A schema of a structure, for orientation, with what it had to choose or leaves out. */
+export interface DrawingView {
+  readonly title: string;
+  /** What passes over what. */
+  readonly says: string;
+  readonly notes: readonly string[];
+  /** One self-standing SVG. */
+  readonly svg: string;
+}
+
 /** Everything about one record: the fragments it stands for, their cells and the lines they came from. */
 export interface RecordView {
   readonly id: string;
@@ -120,6 +130,7 @@ export interface RecordView {
     readonly source: string;
     readonly row: number;
     readonly cells: readonly RecordCell[];
+    readonly drawing: DrawingView | null;
     readonly line: readonly { readonly header: string; readonly text: string }[];
   }[];
 }
@@ -274,6 +285,8 @@ export interface Engine {
   record(study: StudyDocument, id: string): Promise<RecordView | null>;
   pair(study: StudyDocument, analysis: StudyAnalysis, left: string, right: string): Promise<PairView>;
   typed(study: StudyDocument, attribute: string, text: string): Promise<TypedReading>;
+  /** The structure of a find as far as it is described; null where it has no drawing. */
+  drawing(study: StudyDocument, find: Readonly<Record<string, string>>): Promise<DrawingView | null>;
   /** How the rules in this text of a rule file answer. */
   types(study: StudyDocument, rules: string, file: string): Promise<TypesView>;
   /** Printed figures checked; a study without sources holds them against each other only. */

@@ -5,6 +5,7 @@ import { derivedWords } from '../../fragments/derived/origin.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import type { Prepared } from '../../study/prepare.ts';
 import { readable } from '../parts/numbers.ts';
+import { rowDrawing } from './drawing-view.ts';
 import type { Labels, RecordCell, RecordView } from './protocol.ts';
 
 /** Records as people read them: labels for the plots, and the way back from a point to its cells. */
@@ -67,6 +68,7 @@ export function recordView(prepared: Prepared, id: string): RecordView | null {
         source: fragments.sources[origin?.source ?? -1] ?? '',
         row: origin?.row ?? 0,
         cells: cellsOf(prepared.register, fragments, row),
+        drawing: rowDrawing(prepared.register, fragments, row),
         line: (source?.columns ?? [])
           .map((column) => ({ header: column.header, text: line[column.index] ?? '' }))
           .filter(({ text }) => text !== ''),

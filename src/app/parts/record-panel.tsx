@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react';
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import type { RecordView } from '../engine/protocol.ts';
 import { useWorkbench } from '../state/workbench.tsx';
+import { StructureSchema } from './structure-schema.tsx';
 
 /** The way from a point back to its cells: what the record is, and the lines of the files behind it. */
 export function RecordPanel({ id }: { id: string }) {
@@ -53,6 +54,9 @@ export function RecordPanel({ id }: { id: string }) {
               ))}
             </tbody>
           </table>
+          {fragment.drawing === null ? null : (
+            <StructureSchema drawing={fragment.drawing} of="the fragment" />
+          )}
           <Disclosure>
             <Heading level={5} className="plain-head">
               <AriaButton slot="trigger" className="button plain small">

@@ -6,6 +6,7 @@ import type { StudyView, TypedReading } from '../../engine/protocol.ts';
 import { Button, Choice, Entry } from '../../parts/controls.tsx';
 import { Picker } from '../../parts/picker.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
+import { FindSchema } from './find-schema.tsx';
 
 export type FindTexts = Readonly<Record<string, string>>;
 
@@ -41,6 +42,7 @@ export function FindForm({ find, of, onDraft, onKeep }: FindFormProps) {
     <FindField
       key={field.definition.id}
       field={field}
+      schema={field.definition.id === 'structure' ? <FindSchema find={find} /> : null}
       text={find[field.definition.id] ?? ''}
       onDraft={(text) => onDraft(put(field.definition.id, text))}
       onKeep={(text) =>
@@ -151,12 +153,14 @@ function fieldsFor(view: StudyView, structure: string | undefined): Field[] {
 
 interface FindFieldProps {
   readonly field: Field;
+  /** Shown beneath the field: what its value looks like. */
+  readonly schema: ReactNode;
   readonly text: string;
   readonly onDraft: (text: string) => void;
   readonly onKeep: (text: string) => void;
 }
 
-function FindField({ field, text, onDraft, onKeep }: FindFieldProps) {
+function FindField({ field, schema, text, onDraft, onKeep }: FindFieldProps) {
   const { definition, groups } = field;
   const numeric = definition.scale === 'ratio' || definition.scale === 'interval';
   const reading = useTyped(definition.id, text);
@@ -214,6 +218,7 @@ function FindField({ field, text, onDraft, onKeep }: FindFieldProps) {
         </span>
       ) : null}
       {clear}
+      {schema}
     </div>
   );
 }

@@ -1,0 +1,32 @@
+import { useDeferredValue, useEffect, useState } from 'react';
+import type { DrawingView } from '../../engine/protocol.ts';
+import { StructureSchema } from '../../parts/structure-schema.tsx';
+import { useWorkbench } from '../../state/workbench.tsx';
+import type { FindTexts } from './find-form.tsx';
+
+/** What the described structure looks like, as it is read; nothing where it has no drawing. */
+export function FindSchema({ find }: { readonly find: FindTexts }) {
+  const drawing = useDrawing(useDeferredValue(find));
+  return drawing === null ? null : <StructureSchema drawing={drawing} of="the find" />;
+}
+
+function useDrawing(find: FindTexts): DrawingView | null {
+  const { engine, workspace, view } = useWorkbench();
+  const [drawing, setDrawing] = useState<DrawingView | null>(null);
+  const { study } = workspace;
+  const key = JSON.stringify(find);
+  // The view says when the register may have changed
+  useEffect(() => {
+    let current = true;
+    engine
+      .ask((remote) => remote.drawing(study, JSON.parse(key) as FindTexts) as Promise<DrawingView | null>)
+      .then(
+        (found) => current && setDrawing(found),
+        () => current && setDrawing(null),
+      );
+    return () => {
+      current = false;
+    };
+  }, [engine, view, key]);
+  return drawing;
+}
