@@ -211,6 +211,19 @@ describe('the picture of twining', () => {
   });
 });
 
+describe('the picture of a tablet weave', () => {
+  it('twists the warp of neighbouring tablets S and Z by turns, the first S', () => {
+    const twists = drawn('tabletWoven').pieces.filter(({ tone }) => tone !== 'passive');
+    const cords = new Map<number, Piece[]>();
+    for (const twist of twists) {
+      const x = (twist.points[0]![0] + twist.points.at(-1)![0]) / 2;
+      cords.set(x, [...(cords.get(x) ?? []), twist]);
+    }
+    const leans = [...cords.values()].map((pieces) => new Set(pieces.map(lean)));
+    expect(leans).toEqual([-1, 1, -1, 1, -1, 1].map((sign) => new Set([sign])));
+  });
+});
+
 describe('what a record does not tell', () => {
   it('is said where the drawing has to choose, and not where it need not', () => {
     expect(drawn('woven').notes.join()).toContain('drawn as tabby');
