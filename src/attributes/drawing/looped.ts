@@ -30,7 +30,7 @@ export function looped(look: LoopedLook): Schema {
   const rows = 4;
   const columns = 5;
   const rise = riseOf(look);
-  const pieces: Piece[] = [];
+  const layers: (readonly Piece[])[] = [];
   let above: readonly Piece[] = [topCord(look, columns)];
   for (let row = 1; row <= rows; row += 1) {
     const tone = row % 2 === 0 ? 'active' : 'second';
@@ -40,11 +40,11 @@ export function looped(look: LoopedLook): Schema {
     ).map((middle) => loopOf(middle, look, tone));
     const bights = own.map(({ bight }) => bight);
     // The bight above covers what turns back behind it, and the rising side covers the bight.
-    pieces.push(
-      ...bights,
-      ...own.map(({ falling }) => falling),
-      ...above,
-      ...own.map(({ rising }) => rising),
+    layers.push(
+      bights,
+      own.map(({ falling }) => falling),
+      above,
+      own.map(({ rising }) => rising),
     );
     above = bights;
   }
@@ -55,7 +55,7 @@ export function looped(look: LoopedLook): Schema {
     height: rise * (rows + 1),
   };
   return {
-    pieces,
+    pieces: layers.flat(),
     box,
     says: 'One element: each loop rises before the bight of the row above, passes behind it and crosses itself.',
   };

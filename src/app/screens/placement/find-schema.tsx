@@ -2,15 +2,16 @@ import { useDeferredValue, useEffect, useState } from 'react';
 import type { DrawingView } from '../../engine/protocol.ts';
 import { StructureSchema } from '../../parts/structure-schema.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import type { FindTexts } from './find-form.tsx';
+
+type Texts = Readonly<Record<string, string>>;
 
 /** What the described structure looks like, as it is read; nothing where it has no drawing. */
-export function FindSchema({ find }: { readonly find: FindTexts }) {
+export function FindSchema({ find }: { readonly find: Texts }) {
   const drawing = useDrawing(useDeferredValue(find));
   return drawing === null ? null : <StructureSchema drawing={drawing} of="the find" />;
 }
 
-function useDrawing(find: FindTexts): DrawingView | null {
+function useDrawing(find: Texts): DrawingView | null {
   const { engine, workspace, view } = useWorkbench();
   const [drawing, setDrawing] = useState<DrawingView | null>(null);
   const { study } = workspace;
@@ -19,7 +20,7 @@ function useDrawing(find: FindTexts): DrawingView | null {
   useEffect(() => {
     let current = true;
     engine
-      .ask((remote) => remote.drawing(study, JSON.parse(key) as FindTexts) as Promise<DrawingView | null>)
+      .ask((remote) => remote.drawing(study, JSON.parse(key) as Texts) as Promise<DrawingView | null>)
       .then(
         (found) => current && setDrawing(found),
         () => current && setDrawing(null),
