@@ -1,9 +1,10 @@
-import { printCount, printList } from '../analyses/phrasing.ts';
+import { printCount, printList, printSome } from '../analyses/phrasing.ts';
 import { atLevel } from '../fragments/common-level.ts';
 import { leastItems } from '../fragments/least-items.ts';
 import { isMissing } from '../fragments/missing.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import { nameIn } from '../sources/assemble.ts';
+import { witnessCandidates } from '../sources/witness-candidates.ts';
 import type { Prepared } from './prepare.ts';
 import type { ReadinessLine } from './results.ts';
 import { shrinkageLine } from './shrinkage.ts';
@@ -27,7 +28,8 @@ export function readinessOf(prepared: Prepared): readonly ReadinessLine[] {
   ];
 }
 
-function witnessLine({ witness, fragments, suggestedItem, register, n }: Prepared): ReadinessLine {
+function witnessLine(prepared: Prepared): ReadinessLine {
+  const { witness, fragments, suggestedItem, register, n } = prepared;
   const counted = printCount(fragments.rows, 'fragment');
   if (witness.status === 'confirmed')
     return {
@@ -41,15 +43,24 @@ function witnessLine({ witness, fragments, suggestedItem, register, n }: Prepare
       topic: 'witness',
       state: 'mind',
       says: `${counted}; no column names the object that a fragment is of, so each counts as a find of its own. ${least}`,
-      mend: 'Name the column that does, or say that each row is one.',
+      mend: `Name the column that does, or say that each row is one.${likeliest(prepared)}`,
     };
   const objects = new Set(suggestedItem).size;
   return {
     topic: 'witness',
     state: 'ask',
     says: `${counted}; numbers in the tables seem to name ${printCount(objects, 'object')}, but nobody has said so, and each fragment counts. ${least}`,
-    mend: 'Say which column names the object ("witness" in the study, or on Sources).',
+    mend: `Say which column names the object ("witness" in the study, or on Sources).${likeliest(prepared)}`,
   };
+}
+
+/** The columns that may name the object, one of each source. */
+function likeliest({ sources, register }: Prepared): string {
+  const named = sources.flatMap((reading) => {
+    const [first] = witnessCandidates(reading, register);
+    return first === undefined ? [] : [`“${first.header}” of ${reading.name}`];
+  });
+  return named.length === 0 ? '' : ` Likeliest: ${printSome(named, MOST_NAMED)}.`;
 }
 
 function namesLine({ nearNames }: Prepared): readonly ReadinessLine[] {

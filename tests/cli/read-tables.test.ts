@@ -117,3 +117,46 @@ describe('thrum read of a table of odd size', () => {
     expect(out).not.toMatch(/^V300 /m);
   });
 });
+
+describe('which column names the object', () => {
+  const text = `Find no.,Bundle,Site,Structure,Fibre\n${Array.from({ length: 18 }, (_, row) => {
+    const object = row % 6;
+    return `F${row},B${object},Ottmere,${['tabby', '2/2 twill'][object % 2]},${['wool', 'flax', 'hemp'][object % 3]}`;
+  }).join('\n')}\n`;
+  const bundles = write('bundles.csv', text);
+
+  it('is asked, with what speaks for each and how to confirm one; the study that is begun says nothing of it', async () => {
+    const { status, out } = await thrum('read', bundles, '--save-study');
+    expect(status).toBe(0);
+    const flat = out.replace(/\s+/g, ' ');
+    expect(flat).toContain('Which column of bundles.csv names the object that a fragment is of?');
+    expect(flat).toContain(
+      '1. "Bundle": for it: 6 names in 18 rows, 3.0 rows each, rows of one name agree in 100 of 100 pairs, rows of different names in 0; nothing against it.',
+    );
+    expect(flat).toContain('Left open in the study, which column names the object:');
+    expect(flat).toContain(
+      'perhaps "Bundle". To confirm "Bundle": "witness": { "is": "column" } in the study',
+    );
+    const path = join(folder, 'bundles.study.json');
+    const study = JSON.parse(readFileSync(path, 'utf8')) as StudyInput;
+    expect(study).not.toHaveProperty('witness');
+    expect(readFileSync(join(folder, 'bundles.profile.json'), 'utf8')).not.toContain('"item"');
+
+    // What is printed is what confirms it.
+    const profile = JSON.parse(readFileSync(join(folder, 'bundles.profile.json'), 'utf8'));
+    const columns = profile.columns.map((rule: { header: string }) =>
+      rule.header === 'Bundle' ? { header: 'Bundle', attribute: 'item' } : rule,
+    );
+    write('bundles.profile.json', JSON.stringify({ ...profile, columns }));
+    write('bundles.study.json', JSON.stringify({ ...study, witness: { is: 'column' } }));
+    const run = await thrum('run', path, '--out', join(folder, 'bundles-out'), '--no-report');
+    expect(run.out).toContain('18 fragments of 6 items; one record one item.');
+  });
+
+  it('is in --json too, for one table and for several', async () => {
+    const one = JSON.parse((await thrum('read', bundles, '--json')).out);
+    expect(one.witness).toMatchObject([{ header: 'Bundle', names: 6, rows: 18, needsProfile: true }]);
+    const two = JSON.parse((await thrum('read', a, bundles, '--json')).out);
+    expect(two.tables.map(({ witness }: { witness: unknown[] }) => witness.length)).toEqual([0, 1]);
+  });
+});

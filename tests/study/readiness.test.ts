@@ -38,6 +38,15 @@ describe('whether the data are ready', () => {
     });
   });
 
+  it('names the likeliest column of each table until one is confirmed', () => {
+    const table = 'Cat. no.,Bundle,Fibre\n1,a,wool\n2,a,wool\n3,b,flax\n4,b,flax\n';
+    expect(linesOf({ 'a.csv': table }).witness).toMatchObject({
+      state: 'mind',
+      mend: 'Name the column that does, or say that each row is one. Likeliest: “Bundle” of a.csv.',
+    });
+    expect(linesOf({ 'a.csv': table }, { witness: { is: 'row' } }).witness?.mend).toBeUndefined();
+  });
+
   it('gives the least number of objects by its rule, beside the number of fragments, until a column says', () => {
     const says = (text: string, more = {}) => linesOf({ 'a.csv': text }, more).witness?.says;
     const table = 'Cat. no.,Site,Fibre\n1,Holm,wool\n2,Holm,wool\n3,Holm,flax\n4,Ness,wool\n';

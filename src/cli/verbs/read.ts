@@ -11,6 +11,7 @@ import type { Proposal } from '../../sources/propose-attributes.ts';
 import { reportQuality } from '../../sources/quality.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import { unknownTerms } from '../../sources/terms.ts';
+import { type WitnessCandidate, witnessCandidates } from '../../sources/witness-candidates.ts';
 import { loadStudy, studyRegister } from '../../study/load.ts';
 import { STATUS } from '../failure.ts';
 import { readText } from '../files.ts';
@@ -18,6 +19,7 @@ import { printAsIs } from '../print-as-is.ts';
 import { printTogether, together } from '../print-many.ts';
 import { printQuality } from '../print-quality.ts';
 import { printReading } from '../print-reading.ts';
+import { printWitness, witnessNotes } from '../print-witness.ts';
 import { FROM_PIPE, profileFor, readAsIs, readTable } from '../read-table.ts';
 import { type ReadTable, writeAsked } from '../save-reading.ts';
 import type { Terminal } from '../terminal.ts';
@@ -77,15 +79,21 @@ export const readVerb: Verb = (terminal, setStatus) =>
       const tables = read.tables.map((one, place) => ({ ...one, reading: readings[place] }));
       const [reading] = readings as [SourceReading, ...SourceReading[]];
       const table = readings.length === 1 ? reading.table : combineSources(readings, register).table;
+      const witness = readings.map((one) => witnessCandidates(one, register));
       const written = await writeAsked(tables, options, table, attributes);
       if (readings.length > 1) {
         const found = together(readings, table);
-        if (options.json) printJson(terminal, { tables: readings.map(withoutTable), ...found, attributes });
-        else printTogether(terminal, readings, found);
-      } else printOne(terminal, reading, read, options);
+        if (options.json) {
+          const told = readings.map((one, place) => ({ ...withoutTable(one), witness: witness[place] }));
+          printJson(terminal, { tables: told, ...found, attributes });
+        } else printTogether(terminal, readings, found);
+      } else printOne(terminal, reading, witness[0] ?? [], read, options);
+      if (!options.json)
+        for (const [place, { name }] of readings.entries()) printWitness(terminal, name, witness[place]);
       if (!options.json) printAsIs(terminal, read.proposals);
       const say = options.json ? terminal.err : terminal.out;
-      for (const line of written) say(`${line}\n`);
+      const notes = options.saveStudy === undefined ? [] : witnessNotes(readings, witness);
+      for (const line of [...written, ...notes]) say(`${line}\n`);
       const [fault] = readings.flatMap(({ faults }) => faults);
       if (fault !== undefined) {
         terminal.err(`${new InputError(fault.what, fault.where, fault.mend).message}\n`);
@@ -146,6 +154,7 @@ async function readAll(paths: readonly string[], options: ReadOptions, terminal:
 function printOne(
   terminal: Terminal,
   reading: SourceReading,
+  witness: readonly WitnessCandidate[],
   { register, proposals }: AllRead,
   options: ReadOptions,
 ): void {
@@ -153,7 +162,7 @@ function printOne(
   const terms = unknownTerms(reading, register);
   if (options.json) {
     const asIs = options.asIs ? { asIs: proposals } : {};
-    printJson(terminal, { ...withoutTable(reading), quality, unknownTerms: terms, ...asIs });
+    printJson(terminal, { ...withoutTable(reading), quality, unknownTerms: terms, witness, ...asIs });
     return;
   }
   printReading(terminal, reading);
