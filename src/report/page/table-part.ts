@@ -15,6 +15,9 @@ export interface TablePartRequest {
   readonly file?: string;
 }
 
+/** Lines of a table that a page shows, where a file holds them all. */
+const MOST_LINES = 100;
+
 /** Longer tables leave the full digits under the pointer to their files. */
 const MOST_IN_FULL = 30;
 
@@ -31,7 +34,9 @@ const LONG_WORDS = 150;
  * A table that no page cuts: where it is wider than a page, its columns follow in several parts, each with the
  * first column again. A number that could not be computed carries a letter that is explained below.
  */
-export function tablePart(table: ResultTable, request: TablePartRequest = {}): string {
+export function tablePart(whole: ResultTable, request: TablePartRequest = {}): string {
+  const unshown = request.file === undefined ? 0 : Math.max(0, whole.rows.length - MOST_LINES);
+  const table = unshown === 0 ? whole : { ...whole, rows: whole.rows.slice(0, MOST_LINES) };
   const columns = layColumns(table);
   const all = partsOf(columns);
   const named = (table.briefly ?? []).flatMap((id) => columns.filter(({ column }) => column.id === id));
@@ -51,6 +56,9 @@ ${table.rows.map((_, row) => `<tr>${part.map((one) => bodyCell(one, row, reasons
   const notes = [
     ...[...reasons].map(([reason, letter]) => `<sup>${letter}</sup> not given: ${escapeHtml(reason)}.`),
     ...(table.note === undefined ? [] : [escapeHtml(table.note)]),
+    ...(unshown > 0 && request.file !== undefined
+      ? [`${unshown} further lines: ${escapeHtml(request.file)}.`]
+      : []),
     ...(left > 0 && request.file !== undefined
       ? [`${left} further ${left === 1 ? 'column' : 'columns'}: ${escapeHtml(request.file)}.`]
       : []),
