@@ -2,6 +2,7 @@ import type { NumericColumn, TermColumn } from '../../src/fragments/table.ts';
 import { checkStudy, studyFiles } from '../../src/study/load.ts';
 import { type Prepared, prepareStudy } from '../../src/study/prepare.ts';
 import type { Study } from '../../src/study/schema.ts';
+import { askingOnly } from '../../src/study/some-asked.ts';
 import { demoBytes, demoText } from './truth.ts';
 
 /** The demo's study with its files, read once for a test file. */
@@ -17,10 +18,8 @@ export function prepareDemo(ids: readonly string[] = []): Demo {
     readonly analyses: readonly { readonly id: string }[];
     readonly brief?: readonly string[];
   };
-  // The brief names analyses that may not be kept.
-  const { brief: _brief, ...rest } = whole;
-  const asked = { ...rest, analyses: whole.analyses.filter(({ id }) => ids.includes(id)) };
-  const study = checkStudy(asked, 'study.json');
+  const asked = whole.analyses.filter(({ id }) => ids.includes(id));
+  const study = checkStudy(askingOnly(whole, asked), 'study.json');
   const files = new Map(studyFiles(study).map((file) => [file, demoBytes(file)] as const));
   return { study, files, prepared: prepareStudy(study, files) };
 }

@@ -8,6 +8,7 @@ import { checkStudy, entriesOf } from '../../study/load.ts';
 import { type Prepared, prepareStudy } from '../../study/prepare.ts';
 import { serializeResults } from '../../study/results-json.ts';
 import { analyse, analyseOne } from '../../study/run-study.ts';
+import { askingOnly } from '../../study/some-asked.ts';
 import { openWorkbooks, type Sheets } from '../../study/workbooks.ts';
 import { readingPartsOf, type StudyDocument } from '../state/workspace.ts';
 import { claimsFile, claimsView } from './claims-view.ts';
@@ -22,13 +23,6 @@ import { viewStudy } from './study-view.ts';
 import { readTyped } from './typed.ts';
 import { typesView } from './types-view.ts';
 
-/** A screen asks for some of the analyses alone: the brief then holds no others. */
-function withBriefOf(document: StudyDocument): object {
-  const { brief, ...rest } = document as StudyDocument & { readonly brief?: readonly string[] };
-  const kept = brief?.filter((id) => document.analyses.some((analysis) => analysis.id === id)) ?? [];
-  return kept.length === 0 ? rest : { ...rest, brief: kept };
-}
-
 /**
  * The worker's side: holds the files and the last reading of them, and answers what the screens ask.
  * All mathematics is in the analyses; here their answers are only fetched and laid out.
@@ -40,7 +34,7 @@ export function createEngine(): Engine {
 
   /** A table that cannot be read does not stop the others while the reader works on it. */
   const prepare = async (document: StudyDocument): Promise<Prepared> => {
-    const study = checkStudy(withBriefOf(document), 'study.json');
+    const study = checkStudy(askingOnly(document, document.analyses), 'study.json');
     const key = JSON.stringify([version, readingPartsOf(study)]);
     if (last?.key !== key) {
       const sheets = await openWorkbooks(study, files);

@@ -1,6 +1,7 @@
 import { InputError } from '../../errors.ts';
 import { parseJson } from '../../sources/parse-json.ts';
 import { checkStudy } from '../../study/load.ts';
+import { askingOnly } from '../../study/some-asked.ts';
 import { complete, type StudyDocument } from '../state/workspace.ts';
 import type { StudyFileView } from './protocol.ts';
 
@@ -13,7 +14,7 @@ export function readStudyFile(text: string, name: string): StudyFileView {
     const value = parseJson(text, name);
     if (!isStudyLike(value)) return { study: null, fault: null };
     const study = complete(value);
-    checkStudy(study.sources.length === 0 ? study : { ...study, analyses: [], brief: undefined }, name);
+    checkStudy(study.sources.length === 0 ? study : askingOnly(study, []), name);
     return { study, fault: null };
   } catch (fault) {
     if (!(fault instanceof InputError)) throw fault;

@@ -14,6 +14,7 @@ import { firstFault, type Prepared, prepareStudy } from '../../study/prepare.ts'
 import type { AnalysisResult } from '../../study/results.ts';
 import { analyseOne } from '../../study/run-study.ts';
 import type { AnalysisEntry, Study } from '../../study/schema.ts';
+import { askingOnly } from '../../study/some-asked.ts';
 import { STATUS } from '../failure.ts';
 import { readBytes, readStudy, readText, type StudyOnDisk } from '../files.ts';
 import { printAnalysis } from '../print-results.ts';
@@ -60,7 +61,7 @@ export const placeVerb: Verb = (terminal, setStatus) =>
       }
       const find = readFind(options.find, studyRegister(onDisk.study));
       const entry = placementEntry(onDisk.study, options.analysis, path);
-      const study = checkStudy({ ...onDisk.study, analyses: [{ ...entry, find }] }, path);
+      const study = checkStudy(askingOnly(onDisk.study, [{ ...entry, find }]), path);
       const result = placeOne(preparedFor(study, onDisk, terminal), entriesOf(study)[0], onDisk, terminal);
       terminal.endProgress();
       if (result.why !== undefined)
@@ -116,7 +117,7 @@ async function placeMany(
   const listed = listedFinds(await readBytes(finds), basename(finds), studyRegister(onDisk.study), profile);
   const entry = placementEntry(onDisk.study, options.analysis, onDisk.path);
   const all = Object.assign({}, ...listed.finds.map(({ given }) => given)) as Record<string, string>;
-  const study = checkStudy({ ...onDisk.study, analyses: [{ ...entry, find: all }] }, onDisk.path);
+  const study = checkStudy(askingOnly(onDisk.study, [{ ...entry, find: all }]), onDisk.path);
   const prepared = preparedFor(study, onDisk, terminal);
   const placed = listed.finds.map((find) => ({
     ...find,
