@@ -87,7 +87,7 @@ describe('what a verb writes', () => {
     expect((await thrum('run', path, '--out', out)).status).toBe(0);
     expect(existsSync(join(out, 'tables', 'lengths-numbers.csv'))).toBe(true);
     const fewer = await thrum('run', path, '--out', out, '--no-report');
-    expect(fewer.out).toMatch(/Taken away, of the run before: .*fragments\.csv.*and 1 more/);
+    expect(fewer.out).toMatch(/Taken away, of the run before: .*fragments\.csv.*and 2 more/);
     expect(readdirSync(out).sort()).toEqual(['results.json', 'thrum-files.json']);
   });
 

@@ -12,6 +12,8 @@ import { isCode, stopIfAsked } from './fault.ts';
  */
 export const DESK = '.thrum-writing';
 const LEFT = `${DESK}.left-`;
+/** A desk that is signed before it takes its place, so that none ever stands unsigned. */
+const FRESH = `${DESK}.fresh-`;
 
 interface Owner {
   readonly process: number;
@@ -40,39 +42,57 @@ export async function takeDesk(
   { patience = 30_000, stop, onWait }: DeskOptions = {},
 ): Promise<string> {
   const desk = join(folder, DESK);
-  for (let waited = 0; ; waited += PAUSE) {
-    stopIfAsked(stop);
-    try {
-      await mkdir(desk);
-      await writeFile(
-        join(desk, 'owner.json'),
-        JSON.stringify({ process: process.pid, host: hostname() } satisfies Owner),
-      );
-      return desk;
-    } catch (fault) {
-      // The folder may be another run's, which had only tried whether it could be made.
-      if (isCode(fault, 'ENOENT')) await mkdir(folder, { recursive: true });
-      else if (!isCode(fault, 'EEXIST')) throw fault;
+  const fresh = join(folder, `${FRESH}${randomName()}`);
+  try {
+    for (let waited = 0; ; waited += PAUSE) {
+      stopIfAsked(stop);
+      if (await takePlace(folder, fresh, desk)) return desk;
+      if (await isDeserted(desk)) {
+        await putAside(folder, desk);
+        continue;
+      }
+      if (waited === TOLD_AFTER) onWait?.();
+      if (waited >= patience)
+        throw new InputError(
+          'another run is writing into this folder',
+          { file: folder },
+          `wait for it, or take "${DESK}" in it away where none is running`,
+        );
+      await wait(PAUSE);
     }
-    if (waited >= UNSIGNED && (await isDeserted(desk))) {
-      await putAside(folder, desk);
-      continue;
-    }
-    if (waited === TOLD_AFTER) onWait?.();
-    if (waited >= patience)
-      throw new InputError(
-        'another run is writing into this folder',
-        { file: folder },
-        `wait for it, or take "${DESK}" in it away where none is running`,
-      );
-    await wait(PAUSE);
+  } finally {
+    await rm(fresh, { recursive: true, force: true });
   }
 }
 
-const TOLD_AFTER = 500;
+/** Signs a desk and puts it in place; false where another stands there. */
+async function takePlace(folder: string, fresh: string, desk: string): Promise<boolean> {
+  const owner = JSON.stringify({ process: process.pid, host: hostname() } satisfies Owner);
+  // The folder may be another run's, which had only tried whether it could be made, and goes again.
+  await mkdir(folder, { recursive: true });
+  try {
+    // Not recursively: that hides why a disk refuses it.
+    await mkdir(fresh).catch((fault: unknown) => {
+      if (!isCode(fault, 'EEXIST')) throw fault;
+    });
+    await writeFile(join(fresh, 'owner.json'), owner);
+  } catch (fault) {
+    if (isCode(fault, 'ENOENT')) return false;
+    throw fault;
+  }
+  try {
+    await rename(fresh, desk);
+    return true;
+  } catch (fault) {
+    if (isCode(fault, ...TAKEN)) return false;
+    throw fault;
+  }
+}
 
-/** A desk is made and signed in two steps; for so long it may stand unsigned. */
-const UNSIGNED = 2 * PAUSE;
+/** What systems answer to a rename onto a folder that holds something, and where the folder has gone meanwhile. */
+const TAKEN = ['ENOTEMPTY', 'EEXIST', 'EPERM', 'ENOENT'] as const;
+
+const TOLD_AFTER = 500;
 
 async function isDeserted(desk: string): Promise<boolean> {
   const owner = await ownerOf(desk);
@@ -105,11 +125,20 @@ async function putAside(folder: string, desk: string): Promise<void> {
     if (isCode(fault, 'ENOENT')) return;
     throw fault;
   }
-  if (!(await isDeserted(aside))) await rename(aside, desk);
+  if (await isDeserted(aside)) return;
+  try {
+    await rename(aside, desk);
+  } catch (fault) {
+    if (!isCode(fault, ...TAKEN)) throw fault;
+  }
 }
 
 function leftName(folder: string): string {
-  return join(folder, `${LEFT}${randomBytes(6).toString('hex')}`);
+  return join(folder, `${LEFT}${randomName()}`);
+}
+
+function randomName(): string {
+  return randomBytes(6).toString('hex');
 }
 
 /** Leaves a desk with its list of changes for the next run. */
@@ -117,10 +146,15 @@ export async function keepForLater(folder: string, desk: string): Promise<void> 
   await rename(desk, leftName(folder));
 }
 
-/** Desks of runs that were killed, put aside. */
+/** Desks of runs that were killed, put aside, and those that never came to their place. */
 export async function leftDesks(folder: string): Promise<string[]> {
   const names = await readdir(folder);
-  return names.filter((name) => name.startsWith(LEFT)).map((name) => join(folder, name));
+  const left = names.filter((name) => name.startsWith(LEFT)).map((name) => join(folder, name));
+  for (const name of names.filter((one) => one.startsWith(FRESH))) {
+    const fresh = join(folder, name);
+    if (await isDeserted(fresh)) left.push(fresh);
+  }
+  return left;
 }
 
 export async function clearDesk(desk: string): Promise<void> {
@@ -129,5 +163,5 @@ export async function clearDesk(desk: string): Promise<void> {
 
 /** Whether a name in a folder of results is one of the hidden folders used while writing. */
 export function isDesk(name: string): boolean {
-  return name === DESK || name.startsWith(LEFT);
+  return name === DESK || name.startsWith(LEFT) || name.startsWith(FRESH);
 }
