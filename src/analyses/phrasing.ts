@@ -5,15 +5,19 @@ import type { Counts, Turn } from './contract.ts';
 
 /**
  * A number as a reader would print it: three significant digits unless more are asked for, whole
- * numbers in full, no exponent from a millionth up, a true minus sign.
+ * numbers in full, no exponent from a millionth up, a true minus sign; rounding noise is 0.
  */
 export function printNumber(value: number, digits = 3): string {
   if (value === Infinity) return 'without upper bound';
   if (value === -Infinity) return 'without lower bound';
+  if (Math.abs(value) < ROUNDING_NOISE) return '0';
   const rounded = Number(value.toPrecision(digits));
   const whole = Math.abs(value) >= Number(`1e${digits}`) ? Math.round(value) : rounded;
   return String(whole === 0 ? 0 : whole).replace('-', '\u2212');
 }
+
+/** What is left of sums that cancel each other; nothing that is measured or tested is as small. */
+const ROUNDING_NOISE = 1e-12;
 
 /** "12.3 mm"; the number alone where there is no unit. */
 export function printQuantity(value: number, unit: string, digits = 3): string {

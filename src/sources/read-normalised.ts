@@ -37,7 +37,7 @@ export function readNormalised(bytes: Uint8Array, name: string, register: Regist
     }
   }
   const fields = new Map(
-    header.map((field, i): [string, Cells] => [field, rows.map((row) => restoreText(row[i]!))]),
+    header.map((field, i): [string, Cells] => [restoreText(field), rows.map((row) => restoreText(row[i]!))]),
   );
   const of = (field: (typeof IDENTITY_FIELDS)[number]): Cells => fields.get(field)!;
   const sources = [...new Set(of('source'))];

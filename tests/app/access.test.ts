@@ -124,8 +124,8 @@ describe('by keyboard alone', () => {
     // A question that was taken back is not shown as being computed for ever.
     await page.locator('.working').waitFor({ state: 'detached' });
     await tabTo(page, 'combobox', /^Structure/);
-    await keyboard.type('open twin');
-    await page.getByRole('option', { name: 'open twining', exact: true }).waitFor();
+    await keyboard.type('twin');
+    await page.getByRole('option', { name: 'twined', exact: true }).waitFor();
     await keyboard.press('ArrowDown');
     await keyboard.press('Enter');
     await tabTo(page, 'textbox', /^Density of system 1/);
