@@ -33,8 +33,8 @@ describe('Assemblages', () => {
     await show('How alike they are');
     await page.getByRole('button', { name: 'Set a new site among them' }).click();
     await page.getByLabel('Its name').fill('Trench 9');
-    await page.getByLabel('tabby', { exact: true }).fill('12');
-    await page.getByLabel('open twining').fill('24');
+    await page.getByLabel('balanced tabby', { exact: true }).fill('12');
+    await page.getByLabel('twined', { exact: true }).fill('24');
     await page.getByLabel('coiled').fill('ten');
     await page.getByText('Type whole numbers').waitFor();
     expect(await page.getByRole('button', { name: 'Set it among them' }).isDisabled()).toBe(true);
@@ -51,7 +51,7 @@ describe('Assemblages', () => {
       ({ kind }) => kind === 'similarity',
     );
     expect(alike).toMatchObject({
-      newSites: [{ label: 'Trench 9', counts: { tabby: 12, 'open twining': 24, coiled: 10 } }],
+      newSites: [{ label: 'Trench 9', counts: { 'balanced tabby': 12, twined: 24, coiled: 10 } }],
     });
     expect(desk.errors).toEqual([]);
   });

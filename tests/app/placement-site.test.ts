@@ -18,7 +18,7 @@ describe('placing a whole site', () => {
     await page.getByRole('heading', { name: 'Where does this site sit in its region?' }).waitFor();
     await page.locator('.say .sentence').waitFor();
     expect(await page.locator('.say .sentence').textContent()).toMatch(
-      /^In structure Pellunar Wreck is most like Ysketh Pans/,
+      /^In kind of fabric Pellunar Wreck is most like Ysketh Pans/,
     );
     await page.locator('.see .drawing .main-svg').first().waitFor();
     for (const figure of ['On the map of the others', 'What sets it apart'])
@@ -40,7 +40,7 @@ describe('placing a whole site', () => {
     await page.getByRole('option', { name: 'Ysketh Pans' }).click();
     await page.locator('.check', { hasText: 'only its own region' }).click();
     await page
-      .locator('.say .sentence', { hasText: 'Within region Strand, in structure Ysketh Pans' })
+      .locator('.say .sentence', { hasText: 'Within region Strand, in kind of fabric Ysketh Pans' })
       .waitFor();
     await page.getByText(/Set aside: .*Region is not Strand/).waitFor();
     expect(await page.getByRole('list', { name: 'Sites that are kept' }).locator('li').count()).toBe(2);

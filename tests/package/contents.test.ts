@@ -43,6 +43,6 @@ describe('the package', () => {
 
   it('asks for nothing that the workbench has bundled, nor for data frames', () => {
     const needed = Object.keys(manifest.dependencies);
-    expect(needed.filter((name) => /react|fontsource|comlink|danfo/.test(name))).toEqual([]);
+    expect(needed.filter((name) => /react|vollkorn|comlink|danfo/.test(name))).toEqual([]);
   });
 });
