@@ -4,58 +4,8 @@ import {
   projectColumn,
   projectRow,
 } from '../../../src/numerics/ordination/correspondence.ts';
-import type { MixedColumn } from '../../../src/numerics/ordination/mixed.ts';
-import type { KindsColumn } from '../../../src/numerics/ordination/multiple-correspondence.ts';
-import { reference } from '../../references/reference.ts';
-import { available, expectClose, expectUpToSign, type MatrixRows } from '../compare-up-to-sign.ts';
-
-interface Reference {
-  readonly components: readonly {
-    readonly name: string;
-    readonly data: MatrixRows;
-    readonly scale: boolean;
-    readonly sdev: readonly number[];
-    readonly rotation: MatrixRows;
-    readonly scores: MatrixRows;
-  }[];
-  readonly tables: readonly {
-    readonly name: string;
-    readonly counts: MatrixRows;
-    readonly eigenvalues: readonly number[];
-    readonly rows: MatrixRows;
-    readonly columns: MatrixRows;
-    readonly rowMasses: readonly number[];
-    readonly rowInertias: readonly number[];
-    readonly columnInertias: readonly number[];
-    readonly suprow: number;
-    readonly supcol: number;
-    readonly supplementaryEigenvalues: readonly number[];
-    readonly supplementaryRow: readonly number[];
-    readonly supplementaryColumn: readonly number[];
-    readonly activeRows: MatrixRows;
-  }[];
-  readonly multiples: readonly {
-    readonly name: string;
-    readonly columns: readonly KindsColumn[];
-    readonly eigenvalues: readonly number[];
-    readonly rows: MatrixRows;
-    readonly categories: MatrixRows;
-    readonly ratios: MatrixRows;
-    readonly mcaEigenvalues: readonly number[];
-    readonly adjustedInertias: readonly number[];
-    readonly adjustedShares: readonly number[];
-  }[];
-  readonly mixtures: readonly {
-    readonly name: string;
-    readonly columns: readonly MixedColumn[];
-    readonly eigenvalues: readonly number[];
-    readonly rows: MatrixRows;
-    readonly parts: MatrixRows;
-    readonly ratios: MatrixRows;
-  }[];
-}
-
-const r = reference<Reference>('ordination');
+import { available, expectClose, expectUpToSign } from '../compare-up-to-sign.ts';
+import { r } from './ordination-values.ts';
 
 const sum = (values: ArrayLike<number>) => Array.from(values).reduce((total, value) => total + value, 0);
 

@@ -1,57 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { MixedColumn } from '../../../src/numerics/ordination/mixed.ts';
-import type { KindsColumn } from '../../../src/numerics/ordination/multiple-correspondence.ts';
 import { principalComponents, projectScores } from '../../../src/numerics/ordination/pca.ts';
-import { reference } from '../../references/reference.ts';
-import { available, columnOf, expectClose, expectUpToSign, type MatrixRows } from '../compare-up-to-sign.ts';
-
-interface Reference {
-  readonly components: readonly {
-    readonly name: string;
-    readonly data: MatrixRows;
-    readonly scale: boolean;
-    readonly sdev: readonly number[];
-    readonly rotation: MatrixRows;
-    readonly scores: MatrixRows;
-  }[];
-  readonly tables: readonly {
-    readonly name: string;
-    readonly counts: MatrixRows;
-    readonly eigenvalues: readonly number[];
-    readonly rows: MatrixRows;
-    readonly columns: MatrixRows;
-    readonly rowMasses: readonly number[];
-    readonly rowInertias: readonly number[];
-    readonly columnInertias: readonly number[];
-    readonly suprow: number;
-    readonly supcol: number;
-    readonly supplementaryEigenvalues: readonly number[];
-    readonly supplementaryRow: readonly number[];
-    readonly supplementaryColumn: readonly number[];
-    readonly activeRows: MatrixRows;
-  }[];
-  readonly multiples: readonly {
-    readonly name: string;
-    readonly columns: readonly KindsColumn[];
-    readonly eigenvalues: readonly number[];
-    readonly rows: MatrixRows;
-    readonly categories: MatrixRows;
-    readonly ratios: MatrixRows;
-    readonly mcaEigenvalues: readonly number[];
-    readonly adjustedInertias: readonly number[];
-    readonly adjustedShares: readonly number[];
-  }[];
-  readonly mixtures: readonly {
-    readonly name: string;
-    readonly columns: readonly MixedColumn[];
-    readonly eigenvalues: readonly number[];
-    readonly rows: MatrixRows;
-    readonly parts: MatrixRows;
-    readonly ratios: MatrixRows;
-  }[];
-}
-
-const r = reference<Reference>('ordination');
+import { available, columnOf, expectClose, expectUpToSign } from '../compare-up-to-sign.ts';
+import { r } from './ordination-values.ts';
 
 const sum = (values: ArrayLike<number>) => Array.from(values).reduce((total, value) => total + value, 0);
 
