@@ -1,35 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { diversity, rarefiedRichness } from '../../../src/numerics/assemblages/diversity.ts';
-import type { SimilarityCoefficient } from '../../../src/numerics/assemblages/similarity.ts';
-import { reference } from '../../references/reference.ts';
+import { r } from '../assemblages-values.ts';
 import { available, expectClose } from '../close.ts';
-
-interface Reference {
-  dune: number[][];
-  similarity: Record<SimilarityCoefficient, number[]>;
-  diversity: Record<
-    'richness' | 'shannon' | 'simpson' | 'evenness' | 'chao1' | 'rarefied50' | 'rarefied200',
-    number
-  >[] &
-    { counts: number[] }[];
-  groups: number[];
-  bray: number[];
-  permanova: Record<'f' | 'r2' | 'within' | 'total' | 'p', number>;
-  dispersion: { distances: number[]; f: number; means: number[] };
-  anosim: Record<'r' | 'p', number>;
-  mantel: {
-    species: number[];
-    chemistry: number[];
-    ph: number[];
-    r: number;
-    p: number;
-    rank: number;
-    partial: number;
-    partialP: number;
-  };
-}
-
-const r = reference<Reference>('assemblages');
 
 describe(`diversity, as ${r.tool}`, () => {
   it.each(r.diversity.map((expected, index) => ({ index, expected })))(

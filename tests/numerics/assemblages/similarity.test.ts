@@ -3,35 +3,8 @@ import {
   assemblageSimilarity,
   type SimilarityCoefficient,
 } from '../../../src/numerics/assemblages/similarity.ts';
-import { reference } from '../../references/reference.ts';
+import { r } from '../assemblages-values.ts';
 import { expectClose } from '../close.ts';
-
-interface Reference {
-  dune: number[][];
-  similarity: Record<SimilarityCoefficient, number[]>;
-  diversity: Record<
-    'richness' | 'shannon' | 'simpson' | 'evenness' | 'chao1' | 'rarefied50' | 'rarefied200',
-    number
-  >[] &
-    { counts: number[] }[];
-  groups: number[];
-  bray: number[];
-  permanova: Record<'f' | 'r2' | 'within' | 'total' | 'p', number>;
-  dispersion: { distances: number[]; f: number; means: number[] };
-  anosim: Record<'r' | 'p', number>;
-  mantel: {
-    species: number[];
-    chemistry: number[];
-    ph: number[];
-    r: number;
-    p: number;
-    rank: number;
-    partial: number;
-    partialP: number;
-  };
-}
-
-const r = reference<Reference>('assemblages');
 
 describe(`likeness of assemblages, as ${r.tool} ${r.version}`, () => {
   it.each(Object.entries(r.similarity) as [SimilarityCoefficient, number[]][])(
