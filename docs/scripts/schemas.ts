@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { claimRow } from '../../src/analyses/claims/reading/claim.ts';
 import { typologyFile } from '../../src/analyses/typology/rules.ts';
-import { sourceProfile } from '../../src/sources/profile.ts';
+import { sourceProfile } from '../../src/sources/profile/profile.ts';
 import { resultsSchema } from '../../src/study/results-schema.ts';
 import { study } from '../../src/study/schema.ts';
 

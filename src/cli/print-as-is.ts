@@ -1,5 +1,5 @@
 import { printCount } from '../analyses/phrasing.ts';
-import { OWN_SORTS, type OwnSort, type Proposal } from '../sources/propose-attributes.ts';
+import { OWN_SORTS, type OwnSort, type Proposal } from '../sources/columns/propose-attributes.ts';
 import type { Terminal } from './terminal.ts';
 import { tame, textTable, wrap } from './text-table.ts';
 

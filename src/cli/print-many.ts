@@ -2,7 +2,12 @@ import { printCount } from '../analyses/phrasing.ts';
 import { isMissing } from '../fragments/missing.ts';
 import { countOf } from '../fragments/quantity.ts';
 import type { FragmentTable } from '../fragments/table.ts';
-import { type AlignedColumn, alignColumns, type ProposedJoin, proposeJoins } from '../sources/align.ts';
+import {
+  type AlignedColumn,
+  alignColumns,
+  type ProposedJoin,
+  proposeJoins,
+} from '../sources/combine/align.ts';
 import type { SourceReading } from '../sources/source-reading.ts';
 import type { Terminal } from './terminal.ts';
 import { columnsThatFit, tame, textTable, wrap } from './text-table.ts';

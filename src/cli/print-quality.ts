@@ -2,9 +2,9 @@ import { printCount, printList, printP } from '../analyses/phrasing.ts';
 import type { Register } from '../attributes/definition.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import { likelyDuplicates } from '../sources/combine/duplicates.ts';
-import type { QualityReport } from '../sources/quality.ts';
+import type { UnknownTerm } from '../sources/names/terms.ts';
+import type { QualityReport } from '../sources/quality/quality.ts';
 import type { SourceReading } from '../sources/source-reading.ts';
-import type { UnknownTerm } from '../sources/terms.ts';
 import type { Terminal } from './terminal.ts';
 import { clipped, tame, wrap } from './text-table.ts';
 

@@ -1,5 +1,5 @@
 import { printCount } from '../analyses/phrasing.ts';
-import { looksLikeCounts } from '../sources/looks-like-counts.ts';
+import { looksLikeCounts } from '../sources/columns/looks-like-counts.ts';
 import type { ColumnReading, LedgerEntry, SourceReading } from '../sources/source-reading.ts';
 import type { Terminal } from './terminal.ts';
 import { clipped, tame, textTable, wrap } from './text-table.ts';

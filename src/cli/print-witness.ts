@@ -1,5 +1,5 @@
+import { howToConfirm, type WitnessCandidate } from '../sources/names/witness-candidates.ts';
 import type { SourceReading } from '../sources/source-reading.ts';
-import { howToConfirm, type WitnessCandidate } from '../sources/witness-candidates.ts';
 import type { Terminal } from './terminal.ts';
 import { tame, wrap } from './text-table.ts';
 

@@ -2,13 +2,13 @@ import { basename, dirname, resolve } from 'node:path';
 import type { Register } from '../attributes/definition.ts';
 import { extendRegister } from '../attributes/register.ts';
 import { InputError } from '../errors.ts';
-import { readDataPackage } from '../sources/datapackage.ts';
-import { parseJson } from '../sources/parse-json.ts';
-import { checkProfile, type SourceProfile } from '../sources/profile.ts';
-import { type Proposal, proposeAsIs, withOwnColumns } from '../sources/propose-attributes.ts';
+import { type Proposal, proposeAsIs, withOwnColumns } from '../sources/columns/propose-attributes.ts';
+import { readDataPackage } from '../sources/formats/datapackage.ts';
+import { parseJson } from '../sources/formats/parse-json.ts';
+import { readWorkbook } from '../sources/formats/workbook.ts';
+import { checkProfile, type SourceProfile } from '../sources/profile/profile.ts';
 import { type ReadOptions as ReadSourceOptions, readSource, readTexts } from '../sources/read-source.ts';
 import type { SourceReading } from '../sources/source-reading.ts';
-import { readWorkbook } from '../sources/workbook.ts';
 import { isWorkbook } from '../study/workbooks.ts';
 import { readBytes, readText } from './files.ts';
 

@@ -1,4 +1,4 @@
-import { readWorkbook } from '../sources/workbook.ts';
+import { readWorkbook } from '../sources/formats/workbook.ts';
 
 /**
  * One sheet of an .xlsx file as the bytes of a CSV, ready for the reader of sources; rows keep their numbers.

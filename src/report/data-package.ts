@@ -1,4 +1,4 @@
-import { type NormalisedField, writeCsv, writeNormalised } from '../sources/export.ts';
+import { type NormalisedField, writeCsv, writeNormalised } from '../sources/formats/export.ts';
 import type { Prepared } from '../study/prepare.ts';
 import type { Results } from '../study/results.ts';
 import { serializeResults } from '../study/results-json.ts';

@@ -1,28 +1,28 @@
 import type { Register } from '../attributes/definition.ts';
 import { QUANTITY } from '../fragments/quantity.ts';
-import { assembleTable, TEXT_COLUMN_PREFIX } from './assemble.ts';
-import { checkTranslations } from './check-terms.ts';
-import { columnEvidence } from './column-evidence.ts';
-import { planColumns } from './columns.ts';
-import { decodeBytes } from './decode.ts';
-import { decideDecimal, decimalEvidence, decimalHabit, detectDelimiter } from './dialect.ts';
-import { applyGather, type Sheet } from './gather-fragments.ts';
+import { columnEvidence } from './columns/column-evidence.ts';
+import { planColumns } from './columns/plan-columns.ts';
+import { decodeBytes } from './formats/decode.ts';
+import { decideDecimal, decimalEvidence, decimalHabit, detectDelimiter } from './formats/dialect.ts';
+import { parseCsv } from './formats/parse-csv.ts';
+import type { MergedCells } from './formats/workbook.ts';
 import { isBlank } from './layout/cell-shapes.ts';
 import { KIND_HEADER, QUANTITY_HEADER } from './layout/counts.ts';
 import { layOut } from './layout/layout.ts';
-import { enter, type Ledger, openLedger, sortLedger } from './ledger.ts';
-import { enterCrossChecks, fieldsCounted } from './ledger-checks.ts';
-import { ledgerLayout } from './ledger-layout.ts';
-import { applyNames, type NameDecision } from './names.ts';
-import { applyNoteUnit } from './note-units.ts';
-import { addOrientation } from './orientation.ts';
-import { parseCsv } from './parse-csv.ts';
-import { type ProfileInput, type SourceProfile, sourceProfile } from './profile.ts';
-import { readColumns } from './read-columns.ts';
-import { saysNothing } from './says-nothing.ts';
+import { enter, type Ledger, openLedger, sortLedger } from './ledger/ledger.ts';
+import { enterCrossChecks, fieldsCounted } from './ledger/ledger-checks.ts';
+import { ledgerLayout } from './ledger/ledger-layout.ts';
+import { applyNames, type NameDecision } from './names/names.ts';
+import { checkTranslations } from './profile/check-terms.ts';
+import { type ProfileInput, type SourceProfile, sourceProfile } from './profile/profile.ts';
+import { writtenProfile } from './profile/written-profile.ts';
+import { assembleTable, TEXT_COLUMN_PREFIX } from './reading/assemble.ts';
+import { applyGather, type Sheet } from './reading/gather-fragments.ts';
+import { applyNoteUnit } from './reading/note-units.ts';
+import { addOrientation } from './reading/orientation.ts';
+import { readColumns } from './reading/read-columns.ts';
+import { saysNothing } from './reading/says-nothing.ts';
 import type { ColumnReading, DecimalMark, Dialect, RowSetAside, SourceReading } from './source-reading.ts';
-import type { MergedCells } from './workbook.ts';
-import { writtenProfile } from './written-profile.ts';
 
 export interface ReadOptions {
   /** File name, for messages and the ledger. */

@@ -1,8 +1,8 @@
 import type { Note } from '../cells/reading.ts';
 import type { Place } from '../errors.ts';
 import type { FragmentTable } from '../fragments/table.ts';
-import type { RepeatedIdDecision } from './decisions.ts';
-import type { SourceProfile, SplitRule } from './profile.ts';
+import type { RepeatedIdDecision } from './profile/decisions.ts';
+import type { SourceProfile, SplitRule } from './profile/profile.ts';
 
 /** What reading one source yields. All of it is plain data that can be posted to a worker. */
 

@@ -1,7 +1,7 @@
 import type { Register } from '../attributes/definition.ts';
 import { splitCell } from '../cells/split-cell.ts';
 import { InputError } from '../errors.ts';
-import type { SourceProfile } from '../sources/profile.ts';
+import type { SourceProfile } from '../sources/profile/profile.ts';
 import { readSource } from '../sources/read-source.ts';
 import type { SourceReading } from '../sources/source-reading.ts';
 

@@ -4,8 +4,8 @@ import { suggest } from '../attributes/near-matches.ts';
 import { defaultRegister, extendRegister } from '../attributes/register.ts';
 import { InputError } from '../errors.ts';
 import { facetNamed } from '../fragments/kind-facets.ts';
-import { parseJson } from '../sources/parse-json.ts';
-import { printPath, schemaFault } from '../sources/schema-fault.ts';
+import { parseJson } from '../sources/formats/parse-json.ts';
+import { printPath, schemaFault } from '../sources/profile/schema-fault.ts';
 import { findReferences } from './references.ts';
 import { type AnalysisEntry, type Study, study } from './schema.ts';
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { innerOf } from '../sources/schema-parts.ts';
+import { innerOf } from '../sources/profile/schema-parts.ts';
 
 /** A text in a study's options that names something else, and where it stands. */
 export interface Reference {

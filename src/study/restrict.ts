@@ -3,7 +3,7 @@ import { termAt } from '../fragments/accessors.ts';
 import { isMissing } from '../fragments/missing.ts';
 import { takeRows } from '../fragments/subset.ts';
 import type { Column, FragmentTable, TermColumn } from '../fragments/table.ts';
-import type { CombinedSources } from '../sources/combine.ts';
+import type { CombinedSources } from '../sources/combine/combine.ts';
 import type { LedgerEntry } from '../sources/source-reading.ts';
 import { cellOf, coarsened, type Grid, gridIn } from './coarsen.ts';
 

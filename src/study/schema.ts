@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { ANALYSES } from '../analyses/register.ts';
 import { condition } from '../fragments/select.ts';
-import { duplicateDecision } from '../sources/decisions.ts';
-import { nameDecision } from '../sources/names.ts';
+import { nameDecision } from '../sources/names/names.ts';
+import { duplicateDecision } from '../sources/profile/decisions.ts';
 
 /** The study file: the whole state of a piece of work, saved by the app, run by the command line. */
 

@@ -5,7 +5,7 @@ import { collapseItems } from '../fragments/items.ts';
 import { takeRows } from '../fragments/subset.ts';
 import type { FragmentTable, TermColumn } from '../fragments/table.ts';
 import type { Witness } from '../fragments/witness.ts';
-import { joinNear } from '../sources/names.ts';
+import { joinNear } from '../sources/names/names.ts';
 import type { WhatIf } from './otherwise.ts';
 import type { Prepared } from './prepare.ts';
 import { asBeforeShrinking } from './shrinkage.ts';

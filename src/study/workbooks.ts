@@ -1,5 +1,5 @@
 import { InputError } from '../errors.ts';
-import { openWorkbook, type SheetReading } from '../sources/workbook.ts';
+import { openWorkbook, type SheetReading } from '../sources/formats/workbook.ts';
 import type { Study } from './schema.ts';
 import { sourceName } from './source-name.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readClaims } from '../../src/analyses/claims/reading/claims-file.ts';
 import { nextDraft, readSheet, sheetBytes } from '../../src/app/screens/printed-figures/claims-list.ts';
-import { parseCsv } from '../../src/sources/parse-csv.ts';
+import { parseCsv } from '../../src/sources/formats/parse-csv.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 const read = (text: string) => readSheet(bytes(text), 'claims.csv');

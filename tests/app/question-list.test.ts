@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { viewSource } from '../../src/app/engine/source-view.ts';
 import { questionsOf } from '../../src/app/screens/sources/question-list.ts';
 import { extendRegister } from '../../src/attributes/register.ts';
-import { asSort, proposeAsIs, withOwnColumns } from '../../src/sources/propose-attributes.ts';
+import { asSort, proposeAsIs, withOwnColumns } from '../../src/sources/columns/propose-attributes.ts';
 import { read, register } from '../sources/support.ts';
 
 /** A table of 216 yes/no characters, made here: what is asked must not grow with the columns. */

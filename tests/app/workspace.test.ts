@@ -8,7 +8,7 @@ import {
   withProfile,
   withSources,
 } from '../../src/app/state/workspace.ts';
-import { sourceProfile } from '../../src/sources/profile.ts';
+import { sourceProfile } from '../../src/sources/profile/profile.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 const text = (value: Uint8Array | undefined) => new TextDecoder().decode(value);

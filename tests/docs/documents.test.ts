@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { checkProfile } from '../../src/sources/profile.ts';
+import { checkProfile } from '../../src/sources/profile/profile.ts';
 import { checkStudy } from '../../src/study/load.ts';
 import { thrum } from '../cli/thrum.ts';
 

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { read } from 'xlsx';
 import { writeWorkbook } from '../../src/frames/write-workbook.ts';
-import { readWorkbook } from '../../src/sources/workbook.ts';
+import { readWorkbook } from '../../src/sources/formats/workbook.ts';
 import { SAMPLE } from './sample-table.ts';
 
 const path = join(mkdtempSync(join(tmpdir(), 'thrum-workbook-')), 'fragments.xlsx');

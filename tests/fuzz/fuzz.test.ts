@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../src/errors.ts';
 import { createRandom } from '../../src/numerics/foundation/random.ts';
-import { readDataPackage } from '../../src/sources/datapackage.ts';
+import { readDataPackage } from '../../src/sources/formats/datapackage.ts';
 import { MODES, type Mode, tryOnce } from './modes.ts';
 import { mutateBytes, mutateText, mutateValue } from './mutate.ts';
 

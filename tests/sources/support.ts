@@ -3,7 +3,7 @@ import type { Register } from '../../src/attributes/definition.ts';
 import { defaultRegister } from '../../src/attributes/register.ts';
 import type { NumericColumn, TermColumn, TextColumn } from '../../src/fragments/table.ts';
 import { isBlank } from '../../src/sources/layout/cell-shapes.ts';
-import type { ProfileInput } from '../../src/sources/profile.ts';
+import type { ProfileInput } from '../../src/sources/profile/profile.ts';
 import { readSource } from '../../src/sources/read-source.ts';
 import type { SourceReading } from '../../src/sources/source-reading.ts';
 

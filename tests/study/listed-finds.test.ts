@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { defaultRegister } from '../../src/attributes/register.ts';
-import { checkProfile } from '../../src/sources/profile.ts';
+import { checkProfile } from '../../src/sources/profile/profile.ts';
 import { listedFinds } from '../../src/study/listed-finds.ts';
 
 const register = defaultRegister();

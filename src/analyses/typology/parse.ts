@@ -1,6 +1,6 @@
 import { InputError } from '../../errors.ts';
-import { parseJson } from '../../sources/parse-json.ts';
-import { schemaFault } from '../../sources/schema-fault.ts';
+import { parseJson } from '../../sources/formats/parse-json.ts';
+import { schemaFault } from '../../sources/profile/schema-fault.ts';
 import { type Rule, type Typology, typologyFile } from './rules.ts';
 
 /** Reads a typology from the text of its file; InputError names the place that does not fit. */

@@ -1,5 +1,5 @@
-import { parseJson } from '../../sources/parse-json.ts';
-import { checkProfile } from '../../sources/profile.ts';
+import { parseJson } from '../../sources/formats/parse-json.ts';
+import { checkProfile } from '../../sources/profile/profile.ts';
 import { findsTable } from '../../study/finds-table.ts';
 import { listedFinds } from '../../study/listed-finds.ts';
 import { entriesOf } from '../../study/load.ts';

@@ -1,8 +1,8 @@
 import type { Register } from '../../attributes/definition.ts';
 import { matchTerm } from '../../attributes/matching.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { proposeAsIs } from '../../sources/propose-attributes.ts';
-import { type QualityReport, reportQuality } from '../../sources/quality.ts';
+import { proposeAsIs } from '../../sources/columns/propose-attributes.ts';
+import { type QualityReport, reportQuality } from '../../sources/quality/quality.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import type { OpenTerm, SourceView } from './protocol.ts';
 

@@ -1,5 +1,5 @@
 import { InputError } from '../../errors.ts';
-import { parseJson } from '../../sources/parse-json.ts';
+import { parseJson } from '../../sources/formats/parse-json.ts';
 import { checkStudy } from '../../study/load.ts';
 import { askingOnly } from '../../study/some-asked.ts';
 import { complete, type StudyDocument } from '../state/workspace.ts';

@@ -1,6 +1,6 @@
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import type { LikelyDuplicate } from '../../sources/combine/duplicates.ts';
-import { reportTogether } from '../../sources/quality.ts';
+import { reportTogether } from '../../sources/quality/quality.ts';
 import type { Prepared } from '../../study/prepare.ts';
 import { readinessOf } from '../../study/readiness.ts';
 import type { AttributeView, DuplicateView, SourceView, StudyView } from './protocol.ts';

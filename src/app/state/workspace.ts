@@ -1,8 +1,8 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
 import type { WitnessChoice } from '../../fragments/witness.ts';
-import type { DuplicateDecision } from '../../sources/decisions.ts';
-import type { NameDecision } from '../../sources/names.ts';
-import type { ColumnRule, SourceProfile } from '../../sources/profile.ts';
+import type { NameDecision } from '../../sources/names/names.ts';
+import type { DuplicateDecision } from '../../sources/profile/decisions.ts';
+import type { ColumnRule, SourceProfile } from '../../sources/profile/profile.ts';
 import { sourceName } from '../../study/source-name.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { printCount } from '../../analyses/phrasing.ts';
-import { nameIn } from '../../sources/assemble.ts';
+import { nameIn } from '../../sources/reading/assemble.ts';
 import type { LedgerEntry } from '../../sources/source-reading.ts';
 import type { Prepared } from '../../study/prepare.ts';
 import type { Results } from '../../study/results.ts';

@@ -1,7 +1,7 @@
 import { takeRows } from '../../fragments/subset.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { nameIn } from '../assemble.ts';
-import type { DuplicateDecision } from '../decisions.ts';
+import type { DuplicateDecision } from '../profile/decisions.ts';
+import { nameIn } from '../reading/assemble.ts';
 import type { Fault, LedgerEntry, RowSetAside, SourceReading } from '../source-reading.ts';
 
 export interface Decided {

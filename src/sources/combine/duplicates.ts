@@ -1,6 +1,6 @@
 import { lookupKey } from '../../attributes/folding.ts';
 import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
-import { nameIn } from '../assemble.ts';
+import { nameIn } from '../reading/assemble.ts';
 import { sameWithin } from './within-source.ts';
 
 /** Two rows that may be one find: published twice in two sources, or written down twice in one. */

@@ -1,6 +1,6 @@
 import { lookupKey } from '../../attributes/folding.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
-import { nameIn } from '../assemble.ts';
+import { nameIn } from '../reading/assemble.ts';
 import type { LedgerEntry, SourceReading } from '../source-reading.ts';
 import { fillColumn, isUnstated, sameCell } from './columns.ts';
 

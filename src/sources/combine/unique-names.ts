@@ -1,7 +1,7 @@
 import { lookupKey } from '../../attributes/folding.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { nameIn } from '../assemble.ts';
-import { toldApartByContext } from '../unique-in-context.ts';
+import { nameIn } from '../reading/assemble.ts';
+import { toldApartByContext } from '../reading/unique-in-context.ts';
 
 /**
  * Ids and items of tables put one below the other. An id in more than one source gets the source's name

@@ -1,5 +1,5 @@
 import { foldText } from '../../attributes/folding.ts';
-import type { CountsRule } from '../profile.ts';
+import type { CountsRule } from '../profile/profile.ts';
 import { isBlank } from './cell-shapes.ts';
 import type { Move } from './long-form.ts';
 

@@ -3,7 +3,7 @@ import { unitKind } from '../../attributes/header.ts';
 import { usualOf } from '../../attributes/usual-by-structure.ts';
 import { termAt } from '../../fragments/accessors.ts';
 import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
-import { inWords } from '../ledger.ts';
+import { inWords } from '../ledger/ledger.ts';
 
 /** A reading outside the bounds within which its attribute is plausible; flagged, never excluded. */
 export interface OutOfBounds {

@@ -8,8 +8,8 @@ import { isMissing, stateAt } from '../../fragments/missing.ts';
 import { DEFAULT_THRESHOLDS } from '../../fragments/spacing-class.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { greatest } from '../../numerics/foundation/lists.ts';
-import { countedOver } from '../counted-over.ts';
-import { inWords } from '../ledger.ts';
+import { inWords } from '../ledger/ledger.ts';
+import { countedOver } from '../reading/counted-over.ts';
 
 /** Two cells of one row that do not go together; both are kept as they stand. */
 export interface CrossCheck {

@@ -4,7 +4,7 @@ import { quantile } from '../../numerics/describing/quantile.ts';
 import { append } from '../../numerics/foundation/lists.ts';
 import { adjustP } from '../../numerics/tests/adjust.ts';
 import { mannWhitney } from '../../numerics/tests/mann-whitney.ts';
-import { nameIn } from '../assemble.ts';
+import { nameIn } from '../reading/assemble.ts';
 
 /** Two recorders (or sources) whose readings of one attribute differ on the same assemblages. */
 export interface RecorderDifference {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { extendRegister } from '../../../src/attributes/register.ts';
-import { proposeAttributes } from '../../../src/sources/propose-attributes.ts';
+import { proposeAttributes } from '../../../src/sources/columns/propose-attributes.ts';
 import type { SourceReading } from '../../../src/sources/source-reading.ts';
 import { lostCells, readReal, realTablesMissing, register, termsOf } from '../support.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { AttributeDefinition } from '../../../src/attributes/definition.ts';
 import { extendRegister } from '../../../src/attributes/register.ts';
-import { combineSources } from '../../../src/sources/combine.ts';
+import { combineSources } from '../../../src/sources/combine/combine.ts';
 import {
   lostCells,
   numbers,

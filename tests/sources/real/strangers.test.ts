@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { readWorkbook } from '../../../src/sources/formats/workbook.ts';
+import { unknownTerms } from '../../../src/sources/names/terms.ts';
 import { readTexts } from '../../../src/sources/read-source.ts';
-import { unknownTerms } from '../../../src/sources/terms.ts';
-import { readWorkbook } from '../../../src/sources/workbook.ts';
 import { lostCells, readReal, realTablesMissing, register } from '../support.ts';
 import { workbookOf } from './workbook-of.ts';
 

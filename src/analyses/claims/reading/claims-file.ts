@@ -1,9 +1,9 @@
 import { foldText } from '../../../attributes/matching.ts';
 import { InputError } from '../../../errors.ts';
-import { decodeBytes } from '../../../sources/decode.ts';
-import { detectDelimiter } from '../../../sources/dialect.ts';
-import { restoreText } from '../../../sources/export.ts';
-import { parseCsv } from '../../../sources/parse-csv.ts';
+import { decodeBytes } from '../../../sources/formats/decode.ts';
+import { detectDelimiter } from '../../../sources/formats/dialect.ts';
+import { restoreText } from '../../../sources/formats/export.ts';
+import { parseCsv } from '../../../sources/formats/parse-csv.ts';
 import { CLAIM_COLUMNS, type ClaimRow, claimRow, type PrintedFigure, perUnitOf } from './claim.ts';
 import { type DecimalMark, decimalMarkOf } from './numbers.ts';
 import { readPrinted } from './printed-text.ts';

@@ -6,7 +6,7 @@ import {
   type OwnSort,
   type Proposal,
   withOwnColumns,
-} from '../../../sources/propose-attributes.ts';
+} from '../../../sources/columns/propose-attributes.ts';
 import { Button } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { withProfile } from '../../state/workspace.ts';

@@ -1,4 +1,4 @@
-import type { RepeatedIdDecision } from '../../../sources/decisions.ts';
+import type { RepeatedIdDecision } from '../../../sources/profile/decisions.ts';
 import type { ColumnReading, RepeatedId } from '../../../sources/source-reading.ts';
 import type { SourceView } from '../../engine/protocol.ts';
 import { Button } from '../../parts/controls.tsx';

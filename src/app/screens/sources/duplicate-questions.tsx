@@ -1,4 +1,4 @@
-import type { PairDecision } from '../../../sources/decisions.ts';
+import type { PairDecision } from '../../../sources/profile/decisions.ts';
 import type { DuplicateView } from '../../engine/protocol.ts';
 import { Button } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';

@@ -1,5 +1,5 @@
 import { unitDimension } from '../../../cells/units.ts';
-import type { SourceProfile } from '../../../sources/profile.ts';
+import type { SourceProfile } from '../../../sources/profile/profile.ts';
 import type { ColumnReading } from '../../../sources/source-reading.ts';
 import type { SourceView } from '../../engine/protocol.ts';
 import { Button } from '../../parts/controls.tsx';

@@ -1,4 +1,4 @@
-import type { Proposal } from '../../../sources/propose-attributes.ts';
+import type { Proposal } from '../../../sources/columns/propose-attributes.ts';
 import type { ColumnReading, RepeatedId } from '../../../sources/source-reading.ts';
 import type { DuplicateView, OpenTerm, SourceView } from '../../engine/protocol.ts';
 

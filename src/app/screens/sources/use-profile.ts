@@ -1,4 +1,4 @@
-import { type SourceProfile, sourceProfile } from '../../../sources/profile.ts';
+import { type SourceProfile, sourceProfile } from '../../../sources/profile/profile.ts';
 import { sourceName } from '../../../study/source-name.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { type Workspace, withColumnRule, withProfile } from '../../state/workspace.ts';

@@ -1,0 +1,255 @@
+import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
+import type { Column } from '../../fragments/table.ts';
+import type { ColumnPlan } from '../columns/column-plan.ts';
+import { knownAttribute } from '../columns/column-rules.ts';
+import { attributesOf, statedUnit } from '../columns/plan-columns.ts';
+import { isBlank } from '../layout/cell-shapes.ts';
+import { enter, type Ledger } from '../ledger/ledger.ts';
+import type { SourceProfile } from '../profile/profile.ts';
+import type { ColumnReading, DecimalMark } from '../source-reading.ts';
+import { textColumnAttribute } from './assemble.ts';
+import { assumedUnit, enterAssumedUnit } from './assumed-unit.ts';
+import { contextOf, missingOf } from './column-context.ts';
+import { blanksBelow, copyDown } from './copy-down.ts';
+import type { Sheet } from './gather-fragments.ts';
+import { type BoundColumns, mergeBounds } from './merge-bounds.ts';
+import { type ColumnTexts, readColumn, readTextColumn } from './read-column.ts';
+import { mergeFacet, readDescribed } from './read-described.ts';
+import { readSplit } from './read-split.ts';
+import { saysNothing } from './says-nothing.ts';
+import { pieceHabit } from './split-sizes.ts';
+
+export interface ColumnsRead {
+  readonly table: ReadonlyMap<string, Column>;
+  readonly columns: readonly ColumnReading[];
+}
+
+/** Reads every column of a sheet as planned, and says what became of each. */
+export function readColumns(
+  sheet: Sheet,
+  plans: readonly ColumnPlan[],
+  decimals: readonly DecimalMark[],
+  profile: SourceProfile,
+  register: Register,
+  ledger: Ledger,
+): ColumnsRead {
+  const table = new Map<string, Column>();
+  const bounds = new Map<string, BoundColumns>();
+  const columns: ColumnReading[] = [];
+  const facets: { readonly texts: ColumnTexts; readonly columns: ReadonlyMap<string, Column> }[] = [];
+  for (const plan of plans) {
+    const decimal = decimals[plan.index]!;
+    const texts = textsOf(sheet, plan, ledger);
+    const entered = ledger.entries.length;
+    const context = contextOf(plan.rule, decimal, profile, register);
+    if (plan.status === 'ignored') ledgerIgnored(texts, ledger);
+    else if (plan.split !== undefined) {
+      for (const [id, column] of readSplit(texts, plan.split, context, register, ledger, pieceHabit(profile)))
+        put(table, id, column, texts, ledger);
+    } else if (plan.attribute !== undefined) {
+      const { attribute } = plan;
+      const cells = context(attribute, plan.unit);
+      const described = readDescribed(texts, attribute, cells, register, ledger, plan.rule.oneFacet === true);
+      const column = described?.main ?? readColumn(texts, attribute, cells, ledger);
+      if (described !== null) facets.push({ texts, columns: described.facets });
+      if (plan.doubt !== undefined) enterDoubt(plan.header, attribute.label, plan.doubt, ledger);
+      if (plan.bound === undefined) put(table, attribute.id, column, texts, ledger);
+      else bounds.set(attribute.id, { ...bounds.get(attribute.id), [plan.bound]: column });
+    } else if (plan.status !== 'empty') {
+      const column = readTextColumn(
+        texts.texts,
+        textColumnAttribute(plan.header),
+        missingOf(plan.rule, profile),
+      );
+      table.set(column.attribute.id, column);
+      enterKeptAsText(plan, register, ledger);
+    }
+    const unit = assumedUnit(plan, texts.texts, register);
+    if (unit !== undefined) enterAssumedUnit(plan.header, unit, ledger);
+    const pieces = plan.split === undefined ? 0 : severalPieces(ledger, entered);
+    columns.push({
+      ...columnReading(plan, decimal, texts.texts),
+      ...(unit === undefined ? {} : { assumedUnit: unit }),
+      ...(pieces === 0 || profile.pieces !== undefined ? {} : { severalPieces: pieces }),
+    });
+  }
+  for (const [id, pair] of bounds) {
+    const merged = mergeBounds(pair, sheet.origins, ledger);
+    if (!table.has(id)) table.set(id, merged);
+  }
+  for (const told of facets)
+    for (const [id, column] of told.columns)
+      table.set(id, mergeFacet(table.get(id), column, told.texts, ledger));
+  addConstants(table, profile, register, sheet, ledger);
+  return { table, columns };
+}
+
+/** Cells that list the sizes of several pieces, among the entries from a place in the ledger on. */
+function severalPieces({ entries }: Ledger, from: number): number {
+  let count = 0;
+  for (let at = from; at < entries.length; at++) if (entries[at]!.rule === 'several-pieces') count++;
+  return count;
+}
+
+/** Two columns for one attribute: the first stays, the cells of the second are kept as text. */
+function put(
+  table: Map<string, Column>,
+  id: string,
+  column: Column,
+  texts: ColumnTexts,
+  ledger: Ledger,
+): void {
+  if (!table.has(id)) {
+    table.set(id, column);
+    return;
+  }
+  const kept = readTextColumn(texts.texts, textColumnAttribute(texts.header));
+  table.set(kept.attribute.id, kept);
+  enter(ledger, {
+    row: 0,
+    column: texts.header,
+    raw: texts.header,
+    readAs: 'text',
+    level: 'flagged',
+    rule: 'attribute-twice',
+    why: `Another column gives "${column.attribute.label}" already, so this one is kept as text.`,
+  });
+}
+
+function textsOf(sheet: Sheet, plan: ColumnPlan, ledger: Ledger): ColumnTexts {
+  const { index, header } = plan;
+  const texts = sheet.body.map((row) => row[index] ?? '');
+  const base = { header, origins: sheet.origins, gathered: sheet.gathered.has(index) };
+  if (plan.status === 'ignored' || plan.status === 'empty') return { ...base, texts };
+  const joined = sheet.merged?.get(index);
+  const down = copyDown(
+    texts,
+    plan.rule.copyDown === true,
+    (row) => joined?.has(sheet.origins[row]!) === true,
+    holdsNames(plan),
+  );
+  for (const row of down.added) {
+    enter(ledger, {
+      row: sheet.origins[row]!,
+      column: header,
+      raw: texts[row]!,
+      readAs: down.texts[row]!,
+      level: 'flagged',
+      rule: 'copied-down-in-part',
+      why: 'The cell means "as above" and says something anew; what stands above was completed with it.',
+    });
+  }
+  for (const row of down.copied) {
+    enter(ledger, {
+      row: sheet.origins[row]!,
+      column: header,
+      raw: texts[row]!,
+      readAs: down.texts[row]!.trim(),
+      level: 'read',
+      rule: 'copied-down',
+      why:
+        joined?.has(sheet.origins[row]!) === true && isBlank(texts[row])
+          ? 'The cell is merged with the one above; its text was taken.'
+          : 'The cell means "as above"; the text above it was taken.',
+    });
+  }
+  return { ...base, texts: down.texts };
+}
+
+/** Names and references may be given as "ebd., Grab 5"; a measurement or a term of a vocabulary is not. */
+function holdsNames({ attribute, split }: ColumnPlan): boolean {
+  if (split !== undefined) return false;
+  if (attribute === undefined || attribute.scale === 'text') return true;
+  return attribute.scale === 'nominal' && attribute.vocabulary === undefined;
+}
+
+function ledgerIgnored({ header, texts, origins }: ColumnTexts, ledger: Ledger): void {
+  for (const [row, text] of texts.entries()) {
+    if (isBlank(text)) continue;
+    enter(ledger, {
+      row: origins[row]!,
+      column: header,
+      raw: text,
+      readAs: '',
+      level: 'read',
+      rule: 'column-ignored',
+      why: 'The profile leaves this column out.',
+    });
+  }
+}
+
+function enterKeptAsText(plan: ColumnPlan, register: Register, ledger: Ledger): void {
+  if (plan.via === 'profile') return;
+  const near = register.attributes.get(plan.suggestion?.attribute ?? '')?.label;
+  const why =
+    plan.suggestion !== undefined
+      ? `Perhaps "${near}": ${plan.suggestion.reason}. Kept as text until that is confirmed.`
+      : `No attribute was recognised${plan.doubt === undefined ? '' : ` (${plan.doubt})`}; the column is kept as text.`;
+  enter(ledger, {
+    row: 0,
+    column: plan.header,
+    raw: plan.header,
+    readAs: 'text',
+    level: plan.suggestion === undefined ? 'not-understood' : 'flagged',
+    rule: plan.suggestion === undefined ? 'column-unknown' : 'column-suggested',
+    why,
+  });
+}
+
+function enterDoubt(header: string, label: string, doubt: string, ledger: Ledger): void {
+  enter(ledger, {
+    row: 0,
+    column: header,
+    raw: header,
+    readAs: label,
+    level: 'flagged',
+    rule: 'column-doubted',
+    why: `The column is ${doubt}.`,
+  });
+}
+
+/** Attributes that the profile states for every row; a column of the file goes before them. */
+function addConstants(
+  table: Map<string, Column>,
+  profile: SourceProfile,
+  register: Register,
+  sheet: Sheet,
+  ledger: Ledger,
+): void {
+  for (const [id, text] of Object.entries(profile.constants)) {
+    const attribute: AttributeDefinition = knownAttribute(id, id, register, ledger.source);
+    if (table.has(id)) continue;
+    const context = contextOf({}, profile.decimal ?? '.', profile, register)(attribute, undefined);
+    const texts = { header: `constant ${id}`, texts: sheet.body.map(() => text), origins: sheet.origins };
+    // What the profile says of every row is no news about any single cell.
+    const silent = { source: ledger.source, entries: [] };
+    const described = readDescribed(texts, attribute, context, register, silent, false);
+    table.set(id, described?.main ?? readColumn(texts, attribute, context, silent));
+    for (const [facet, column] of described?.facets ?? [])
+      table.set(facet, mergeFacet(table.get(facet), column, texts, silent));
+  }
+}
+
+/** Attributes that lists often name once for a whole block of rows. */
+const NAMES = new Set(['site', 'region', 'phase', 'period', 'context', 'item']);
+
+function columnReading(plan: ColumnPlan, decimal: DecimalMark, texts: readonly string[]): ColumnReading {
+  const unit = plan.unit ?? (plan.attribute === undefined ? statedUnit(plan.header) : undefined);
+  let filled = 0;
+  for (const text of texts) if (!saysNothing(text)) filled++;
+  const below =
+    plan.rule.copyDown === undefined && NAMES.has(plan.attribute?.id ?? '') ? blanksBelow(texts) : 0;
+  return {
+    index: plan.index,
+    header: plan.header,
+    status: plan.status,
+    attributes: attributesOf(plan),
+    decimal,
+    filled,
+    ...(plan.via === undefined ? {} : { via: plan.via }),
+    ...(plan.suggestion === undefined ? {} : { suggestion: plan.suggestion }),
+    ...(unit === undefined ? {} : { unit }),
+    ...(plan.doubt === undefined ? {} : { doubt: plan.doubt }),
+    ...(below === 0 ? {} : { blanksBelow: below }),
+  };
+}
