@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button as AriaButton, Dialog, DialogTrigger, Heading, Popover } from 'react-aria-components';
 import { printBehind } from '../analyses/phrasing.ts';
-import type { AttributeView } from './engine/protocol.ts';
+import type { AttributeView } from './engine/views/study.ts';
 import { Button, Check, Choice, Entry } from './parts/controls.tsx';
 import { count } from './parts/numbers.ts';
 import { useWorkbench } from './state/workbench.tsx';

@@ -1,5 +1,5 @@
 import type { ResultTable, TableCell } from '../contract.ts';
-import { guardTable } from '../guard-words.ts';
+import { guardTable } from '../guard-tables.ts';
 import { printLevel } from '../phrasing.ts';
 import { pooledTable } from '../pooled-faces.ts';
 import { col, effectCells, pooledAttribute } from './cells.ts';

@@ -1,6 +1,6 @@
 import { margins } from '../../numerics/tests/contingency.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
-import { guardTable } from '../guard-words.ts';
+import { guardTable } from '../guard-tables.ts';
 import { levelNote } from '../level-said.ts';
 import { printLevel, printNumber } from '../phrasing.ts';
 import type { CountedOtherwise, CrosstabFound } from './found.ts';

@@ -1,5 +1,5 @@
 import type { ResultTable, TableCell } from '../contract.ts';
-import { guardTable } from '../guard-words.ts';
+import { guardTable } from '../guard-tables.ts';
 import { printLevel } from '../phrasing.ts';
 import type { PlacementFound } from './found.ts';
 import { orderTable, setsTable, typicalityTable } from './sets-tables.ts';

@@ -1,6 +1,6 @@
 import { NAMED, SAID } from '../coefficient-option.ts';
 import type { ResultColumn, ResultTable, TableCell, Unavailable } from '../contract.ts';
-import { guardTable } from '../guard-words.ts';
+import { guardTable } from '../guard-tables.ts';
 import { levelNote } from '../level-said.ts';
 import { printList, printNumber } from '../phrasing.ts';
 import type { Likeness, Limits, StandingFound } from './found.ts';

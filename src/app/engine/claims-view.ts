@@ -10,7 +10,8 @@ import { claimsLetter } from '../../report/claims-letter.ts';
 import { renderClaimsPage } from '../../report/claims-page.ts';
 import { firstFault, type Prepared } from '../../study/prepare.ts';
 import type { StudyAnalysis } from '../state/workspace.ts';
-import type { ClaimsForm, ClaimsView } from './protocol.ts';
+import type { ClaimsForm } from './protocol.ts';
+import type { ClaimsView } from './views/claims.ts';
 
 interface Checked {
   readonly found: ClaimsFound;

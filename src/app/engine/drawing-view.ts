@@ -3,7 +3,7 @@ import { structureDrawing } from '../../attributes/drawing/structure-drawing.ts'
 import { drawingSvg } from '../../attributes/drawing/svg.ts';
 import { readFind } from '../../fragments/find-table.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import type { DrawingView } from './protocol.ts';
+import type { DrawingView } from './views/records.ts';
 
 /** The schema of what one row records of its structure; null where there is none to draw. */
 export function rowDrawing(register: Register, table: FragmentTable, row: number): DrawingView | null {

@@ -4,8 +4,8 @@ import { nearestMedoids } from '../../analyses/grouping/nearest-medoids.ts';
 import { COMPARED_BLOCKS, compareRecords } from '../../fragments/comparison.ts';
 import { explainPair } from '../../numerics/dissimilarity/explain-pair.ts';
 import type { Prepared } from '../../study/prepare.ts';
-import type { PairView } from './protocol.ts';
 import { readingWords } from './record-view.ts';
+import type { PairView } from './views/records.ts';
 
 const compared = z.object({ ...comparisonOptions, skewed: skewedOption });
 const known = (value: number) => (Number.isNaN(value) ? null : value);

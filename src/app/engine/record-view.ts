@@ -6,7 +6,8 @@ import type { Column, FragmentTable } from '../../fragments/table.ts';
 import type { Prepared } from '../../study/prepare.ts';
 import { readable } from '../parts/numbers.ts';
 import { rowDrawing } from './drawing-view.ts';
-import type { Labels, RecordCell, RecordView } from './protocol.ts';
+import type { Labels } from './protocol.ts';
+import type { RecordCell, RecordView } from './views/records.ts';
 
 /** Records as people read them: labels for the plots, and the way back from a point to its cells. */
 

@@ -4,7 +4,7 @@ import type { FragmentTable } from '../../fragments/table.ts';
 import { proposeAsIs } from '../../sources/columns/propose-attributes.ts';
 import { type QualityReport, reportQuality } from '../../sources/quality/quality.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
-import type { OpenTerm, SourceView } from './protocol.ts';
+import type { OpenTerm, SourceView } from './views/sources.ts';
 
 const MOST_EXAMPLES = 5;
 const LONGEST_TERM = 60;

@@ -3,8 +3,9 @@ import type { LikelyDuplicate } from '../../sources/combine/duplicates.ts';
 import { reportTogether } from '../../sources/quality/quality.ts';
 import type { Prepared } from '../../study/prepare.ts';
 import { readinessOf } from '../../study/readiness.ts';
-import type { AttributeView, DuplicateView, SourceView, StudyView } from './protocol.ts';
 import { readingWords, termLabel } from './record-view.ts';
+import type { DuplicateView, SourceView } from './views/sources.ts';
+import type { AttributeView, StudyView } from './views/study.ts';
 
 /** What every screen knows about the study: what was read, what is recorded, what is selected. */
 export function viewStudy(prepared: Prepared, sources: readonly SourceView[]): StudyView {

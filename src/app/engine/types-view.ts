@@ -6,7 +6,7 @@ import { cutsOf } from '../../analyses/typology/split.ts';
 import { InputError } from '../../errors.ts';
 import { greatest, least } from '../../numerics/foundation/lists.ts';
 import type { Prepared } from '../../study/prepare.ts';
-import type { TypesView } from './protocol.ts';
+import type { TypesView } from './views/types.ts';
 
 /** What rules answer for the records, before anything is tested; a fault comes as its sentence. */
 export function typesView({ records, register }: Prepared, text: string, file: string): TypesView {

@@ -1,4 +1,4 @@
-import type { AttributeView } from '../engine/protocol.ts';
+import type { AttributeView } from '../engine/views/study.ts';
 import type { ChoiceOption } from './controls.tsx';
 
 /** Only these are compared, and a column is one of them only once it is understood so. */

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Condition } from '../../fragments/select.ts';
-import type { AttributeView } from '../engine/protocol.ts';
+import type { AttributeView } from '../engine/views/study.ts';
 import { changed } from './changed-condition.ts';
 import { Button, Choice, Entry } from './controls.tsx';
 

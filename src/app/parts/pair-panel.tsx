@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { faultText } from '../engine/client.ts';
-import type { PairView } from '../engine/protocol.ts';
+import type { PairView } from '../engine/views/records.ts';
 import { useWorkbench } from '../state/workbench.tsx';
 import type { StudyAnalysis } from '../state/workspace.ts';
 import { Fringe } from './fringe.tsx';

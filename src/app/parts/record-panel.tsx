@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
-import type { RecordView } from '../engine/protocol.ts';
+import type { RecordView } from '../engine/views/records.ts';
 import { useWorkbench } from '../state/workbench.tsx';
 import { StructureSchema } from './structure-schema.tsx';
 

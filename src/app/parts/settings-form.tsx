@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { z } from 'zod';
-import type { AttributeView } from '../engine/protocol.ts';
+import type { AttributeView } from '../engine/views/study.ts';
 import type { StudyAnalysis } from '../state/workspace.ts';
 import { Check, Choice, Entry } from './controls.tsx';
 import { allowedNumber, boundsInWords, type Setting, type SettingValue, settingsOf } from './settings.ts';

@@ -1,4 +1,4 @@
-import type { DrawingView } from '../engine/protocol.ts';
+import type { DrawingView } from '../engine/views/records.ts';
 
 /** Which element passes over which in a structure: said to be a schema, with what it had to choose. */
 export function StructureSchema({ drawing, of }: { drawing: DrawingView; of: string }) {

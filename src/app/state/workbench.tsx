@@ -9,7 +9,7 @@ import {
   useState,
 } from 'react';
 import { createEngineClient, type EngineClient, faultText, Stopped } from '../engine/client.ts';
-import type { StudyView } from '../engine/protocol.ts';
+import type { StudyView } from '../engine/views/study.ts';
 import type { Opening, Served } from '../openings.ts';
 import { type Address, addressOf, readAddress, withAsks } from './address.ts';
 import { createDrafts, type Drafts, useDraftIn } from './drafts.ts';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
-import type { AttributeView } from '../../engine/protocol.ts';
+import type { AttributeView } from '../../engine/views/study.ts';
 import { Button, Entry } from '../../parts/controls.tsx';
 
 export interface TypedSite {

@@ -1,7 +1,7 @@
 import { memo, useEffect, useMemo, useState } from 'react';
 import type { AnalysisResult } from '../../../study/results.ts';
-import type { AttributeView } from '../../engine/protocol.ts';
 import { useRun } from '../../engine/use-run.ts';
+import type { AttributeView } from '../../engine/views/study.ts';
 import { isComparable, NOTHING_COMPARABLE } from '../../parts/attribute-options.ts';
 import { Button } from '../../parts/controls.tsx';
 import { PickedPanel } from '../../parts/picked-panel.tsx';

@@ -1,4 +1,4 @@
-import type { AttributeView } from '../../engine/protocol.ts';
+import type { AttributeView } from '../../engine/views/study.ts';
 import { withOptions } from '../../parts/settings.ts';
 import { type StudyAnalysis, type Workspace, withAnalysis } from '../../state/workspace.ts';
 

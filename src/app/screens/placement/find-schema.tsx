@@ -1,5 +1,5 @@
 import { useDeferredValue, useEffect, useState } from 'react';
-import type { DrawingView } from '../../engine/protocol.ts';
+import type { DrawingView } from '../../engine/views/records.ts';
 import { StructureSchema } from '../../parts/structure-schema.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { ListBox, ListBoxItem } from 'react-aria-components';
 import { VERDICTS, type Verdict } from '../../../analyses/claims/found.ts';
-import type { ClaimsView, JudgedView } from '../../engine/protocol.ts';
+import type { ClaimsView, JudgedView } from '../../engine/views/claims.ts';
 import { Toggles } from '../../parts/controls.tsx';
 import type { Draft } from './claims-list.ts';
 import { VerdictMark } from './verdict-mark.tsx';

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { ClaimsView } from '../../engine/protocol.ts';
+import type { ClaimsView } from '../../engine/views/claims.ts';
 import { fileStem } from '../../files.ts';
 import { Button } from '../../parts/controls.tsx';
 import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';

@@ -1,4 +1,4 @@
-import type { ClaimsView } from '../../engine/protocol.ts';
+import type { ClaimsView } from '../../engine/views/claims.ts';
 import { Button, Choice } from '../../parts/controls.tsx';
 import type { TableSaid } from './table-said.ts';
 

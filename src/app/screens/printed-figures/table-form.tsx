@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { cellId, tableName } from '../../../analyses/claims/reading/printed-table.ts';
-import type { JudgedView } from '../../engine/protocol.ts';
+import type { JudgedView } from '../../engine/views/claims.ts';
 import { download } from '../../files.ts';
 import { Button } from '../../parts/controls.tsx';
 import {

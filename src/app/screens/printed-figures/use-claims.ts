@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { faultText, Stopped } from '../../engine/client.ts';
-import type { ClaimsView } from '../../engine/protocol.ts';
+import type { ClaimsView } from '../../engine/views/claims.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
 import { tablesOf } from './bring.tsx';

@@ -1,4 +1,4 @@
-import type { JudgedView } from '../../engine/protocol.ts';
+import type { JudgedView } from '../../engine/views/claims.ts';
 import { Button } from '../../parts/controls.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
 

@@ -1,5 +1,5 @@
 import type { ComponentType } from 'react';
-import type { AttributeView } from '../../engine/protocol.ts';
+import type { AttributeView } from '../../engine/views/study.ts';
 import type { StudyAnalysis } from '../../state/workspace.ts';
 
 export interface AskProps {

@@ -1,5 +1,5 @@
 import { mapOptions } from '../../../analyses/map/options.ts';
-import type { AttributeView } from '../../engine/protocol.ts';
+import type { AttributeView } from '../../engine/views/study.ts';
 import { COEFFICIENTS, groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
 import { Choice } from '../../parts/controls.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';

@@ -1,6 +1,6 @@
 import type { RepeatedIdDecision } from '../../../sources/profile/decisions.ts';
 import type { ColumnReading, RepeatedId } from '../../../sources/source-reading.ts';
-import type { SourceView } from '../../engine/protocol.ts';
+import type { SourceView } from '../../engine/views/sources.ts';
 import { Button } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { withSheet } from '../../state/workspace.ts';

@@ -1,5 +1,5 @@
 import type { PairDecision } from '../../../sources/profile/decisions.ts';
-import type { DuplicateView } from '../../engine/protocol.ts';
+import type { DuplicateView } from '../../engine/views/sources.ts';
 import { Button } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { withDecision } from '../../state/workspace.ts';

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import type { Delimiter, Encoding } from '../../../sources/source-reading.ts';
 import { sourceName } from '../../../study/source-name.ts';
-import type { SourceView } from '../../engine/protocol.ts';
+import type { SourceView } from '../../engine/views/sources.ts';
 import { Choice, Entry } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { withFurtherSheet, withSheet } from '../../state/workspace.ts';

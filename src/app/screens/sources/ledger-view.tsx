@@ -1,7 +1,7 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
 import { useMemo, useRef, useState } from 'react';
 import type { LedgerEntry } from '../../../sources/source-reading.ts';
-import type { SourceView } from '../../engine/protocol.ts';
+import type { SourceView } from '../../engine/views/sources.ts';
 import { download } from '../../files.ts';
 import { Button, Choice, Entry } from '../../parts/controls.tsx';
 import { count } from '../../parts/numbers.ts';

@@ -1,7 +1,7 @@
 import { unitDimension } from '../../../cells/units.ts';
 import type { SourceProfile } from '../../../sources/profile/profile.ts';
 import type { ColumnReading } from '../../../sources/source-reading.ts';
-import type { SourceView } from '../../engine/protocol.ts';
+import type { SourceView } from '../../engine/views/sources.ts';
 import { Button } from '../../parts/controls.tsx';
 import { Examples } from './examples.tsx';
 import type { Target } from './target.ts';

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import type { ColumnSlip } from '../../../sources/quality/bounds.ts';
 import type { RecorderDifference } from '../../../sources/quality/recorders.ts';
-import type { SourceView } from '../../engine/protocol.ts';
+import type { SourceView } from '../../engine/views/sources.ts';
 import { Button } from '../../parts/controls.tsx';
 import { count, percent, readable } from '../../parts/numbers.ts';
 import { useWorkbench } from '../../state/workbench.tsx';

@@ -1,6 +1,6 @@
 import type { Proposal } from '../../../sources/columns/propose-attributes.ts';
 import type { ColumnReading, RepeatedId } from '../../../sources/source-reading.ts';
-import type { DuplicateView, OpenTerm, SourceView } from '../../engine/protocol.ts';
+import type { DuplicateView, OpenTerm, SourceView } from '../../engine/views/sources.ts';
 
 export type ColumnQuestionKind =
   | { readonly kind: 'suggested'; readonly column: ColumnReading }

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { CellState } from '../../../cells/reading.ts';
-import type { OpenTerm, SourceView } from '../../engine/protocol.ts';
+import type { OpenTerm, SourceView } from '../../engine/views/sources.ts';
 import { Button, Choice } from '../../parts/controls.tsx';
 import { Crossing } from '../../parts/fringe.tsx';
 import { Picker } from '../../parts/picker.tsx';

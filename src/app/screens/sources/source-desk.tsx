@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import { faultSentence } from '../../../errors.ts';
-import type { SourceView } from '../../engine/protocol.ts';
+import type { SourceView } from '../../engine/views/sources.ts';
 import { Button } from '../../parts/controls.tsx';
 import { count } from '../../parts/numbers.ts';
 import { type CellMark, type GridColumn, RawGrid } from '../../parts/raw-grid.tsx';

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import type { ColumnReading } from '../../../sources/source-reading.ts';
-import type { SourceView } from '../../engine/protocol.ts';
+import type { SourceView } from '../../engine/views/sources.ts';
 import { download, fileStem } from '../../files.ts';
 import { Button, Entry } from '../../parts/controls.tsx';
 import { count, percent } from '../../parts/numbers.ts';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { FileTrigger } from 'react-aria-components';
-import type { AttributeView } from '../../engine/protocol.ts';
+import type { AttributeView } from '../../engine/views/study.ts';
 import { bytesOf, download } from '../../files.ts';
 import { Button, Choice } from '../../parts/controls.tsx';
 import { FaultNote } from '../../parts/screen.tsx';

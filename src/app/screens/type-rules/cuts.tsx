@@ -1,6 +1,6 @@
 import type { Figure } from '../../../analyses/contract.ts';
 import type { AnalysisResult } from '../../../study/results.ts';
-import type { TypesView } from '../../engine/protocol.ts';
+import type { TypesView } from '../../engine/views/types.ts';
 import { Amount } from '../../parts/controls.tsx';
 import { FigureView } from '../../parts/figure.tsx';
 import { readable } from '../../parts/numbers.ts';

@@ -1,4 +1,4 @@
-import type { AttributeView } from '../../engine/protocol.ts';
+import type { AttributeView } from '../../engine/views/study.ts';
 import { ConditionForm } from '../../parts/condition-form.tsx';
 import { Button, Choice } from '../../parts/controls.tsx';
 import { type Group, isGroup, type Join } from './rule-file.ts';

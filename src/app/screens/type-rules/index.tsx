@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import type { StudyView } from '../../engine/protocol.ts';
 import { useRun } from '../../engine/use-run.ts';
+import type { StudyView } from '../../engine/views/study.ts';
 import { fileStem } from '../../files.ts';
 import { ResultFigures } from '../../parts/result-figures.tsx';
 import { ResultTableView } from '../../parts/result-table.tsx';

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Condition } from '../../../fragments/select.ts';
-import type { AttributeView, TypesView } from '../../engine/protocol.ts';
+import type { AttributeView } from '../../engine/views/study.ts';
+import type { TypesView } from '../../engine/views/types.ts';
 import { ConditionForm } from '../../parts/condition-form.tsx';
 import { Button, Check, Entry } from '../../parts/controls.tsx';
 import { GroupForm } from './group-form.tsx';

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { faultText, Stopped } from '../../engine/client.ts';
-import type { TypesView } from '../../engine/protocol.ts';
+import type { TypesView } from '../../engine/views/types.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 
 /** What the rules of this text answer, asked of the worker whenever the text or the material changes. */
