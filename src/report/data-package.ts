@@ -5,26 +5,28 @@ import { serializeResults } from '../study/results-json.ts';
 import { sha256 } from '../study/sha256.ts';
 import { VERSION } from '../study/version.ts';
 import { ledgerRows } from './ledger-rows.ts';
+import { PACKAGED_TABLE, packageStudy } from './package-study.ts';
 import { tableCsv } from './table-csv.ts';
 
 /**
  * The fragments, normalised, the ledger and the tables of the results as a Data Package
  * (https://datapackage.org/standard/data-package/): file name -> text. Numbers stand as two ends in the attribute's unit, INF and -INF where open, with the
- * state of the cell beside them and the text of the source behind; terms as ids with their certainty.
+ * state of the cell beside them and the text of the source behind; terms as ids with their certainty. A study file
+ * beside them reads the table back and asks the same.
  *
  * @param results the study's results, where they are wanted too: as results.json and a CSV a table.
  */
 export function dataPackage(prepared: Prepared, results?: Results): Map<string, string> {
   const { fields, csv } = writeNormalised(prepared.fragments);
   const files = new Map([
-    ['fragments.csv', csv],
+    [PACKAGED_TABLE, csv],
     ['ledger.csv', writeCsv(ledgerRows(prepared.ledger))],
   ]);
   const ledgerFields = ledgerRows([])[0].map(
     (name): NormalisedField => ({ name, type: name === 'row' ? 'integer' : 'string', title: name }),
   );
   const resources: unknown[] = [
-    tableResource('fragments', 'fragments.csv', csv, { fields, primaryKey: ['fragment'] }),
+    tableResource('fragments', PACKAGED_TABLE, csv, { fields, primaryKey: ['fragment'] }),
     tableResource('ledger', 'ledger.csv', files.get('ledger.csv') ?? '', { fields: ledgerFields }),
   ];
   for (const [id, result] of Object.entries(results?.analyses ?? {})) {
@@ -39,6 +41,10 @@ export function dataPackage(prepared: Prepared, results?: Results): Map<string, 
     const text = serializeResults(results);
     files.set('results.json', text);
     resources.push({ name: 'results.json', path: 'results.json', ...sizeAndHash(text) });
+  }
+  for (const [path, text] of packageStudy(prepared)) {
+    files.set(path, text);
+    resources.push({ name: path, path, ...sizeAndHash(text) });
   }
   const descriptor = {
     $schema: 'https://datapackage.org/profiles/2.0/datapackage.json',

@@ -46,7 +46,14 @@ export async function tryResultsFolder(
   await tryFolder(folder, names, options);
 }
 
-const WITH_REPORT = ['report.html', 'brief.html', 'fragments.csv', 'ledger.csv', 'datapackage.json'];
+const WITH_REPORT = [
+  'report.html',
+  'brief.html',
+  'fragments.csv',
+  'fragments.study.json',
+  'ledger.csv',
+  'datapackage.json',
+];
 
 async function pageParts(live: boolean): Promise<PageParts> {
   const require = createRequire(import.meta.url);

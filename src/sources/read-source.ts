@@ -21,6 +21,8 @@ import { applyGather, type Sheet } from './reading/gather-fragments.ts';
 import { applyNoteUnit } from './reading/note-units.ts';
 import { addOrientation } from './reading/orientation.ts';
 import { readColumns } from './reading/read-columns.ts';
+import { isNormalised } from './reading/read-normalised.ts';
+import { readWritten } from './reading/read-written.ts';
 import { saysNothing } from './reading/says-nothing.ts';
 import type { ColumnReading, DecimalMark, Dialect, RowSetAside, SourceReading } from './source-reading.ts';
 
@@ -51,6 +53,10 @@ export function readSource(bytes: Uint8Array, options: ReadOptions): SourceReadi
   const delimiter =
     profile.delimiter ?? (declared?.[1] as Dialect['delimiter'] | undefined) ?? detectDelimiter(decoded.text);
   const parsed = parseCsv(decoded.text, options.name, delimiter, profile.quotes);
+  if (profile.normalised !== false && delimiter === ',' && isNormalised(parsed.grid)) {
+    const found = { delimiter, encoding: decoded.encoding };
+    return readWritten(parsed.grid, found, profile, options.name, options.register, parsed.lines);
+  }
   const ledger = openLedger(options.name);
   for (const why of [...decoded.remarks, ...parsed.remarks]) remarkOnFile(ledger, why);
   for (const row of parsed.oddQuotes) oddQuote(ledger, row, parsed.grid[row - 1] ?? []);

@@ -43,12 +43,14 @@ export function studyFiles(of: Study): string[] {
     source.file,
     ...(source.profile === undefined ? [] : [source.profile]),
   ]);
-  const others = entriesOf(of).flatMap((entry) =>
-    referencesOf(entry)
-      .filter((reference) => reference.refersTo === 'file')
-      .map((reference) => reference.name),
-  );
-  return [...new Set([...sources, ...others])];
+  return [...new Set([...sources, ...entriesOf(of).flatMap(filesOf)])];
+}
+
+/** Files that an analysis names: rules, claims, tables; paths as the study writes them. */
+export function filesOf(entry: AnalysisEntry): readonly string[] {
+  return referencesOf(entry)
+    .filter((reference) => reference.refersTo === 'file')
+    .map((reference) => reference.name);
 }
 
 /** The analyses of a study as plain entries. */

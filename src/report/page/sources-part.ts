@@ -122,8 +122,10 @@ function sentence(text: string): string {
 function wordsOf({ fragments, sources }: Prepared, id: string, source: number): readonly string[] {
   const column = fragments.columns.get(id);
   if (column === undefined) return [];
+  // A table that was written normalised holds rows of several.
+  const own: readonly (string | undefined)[] = sources[source]?.table.sources ?? [];
   const words = fragments.origin.flatMap((origin, row) =>
-    fragments.sources[origin.source] === sources[source]?.name
+    own.includes(fragments.sources[origin.source])
       ? [(id === 'recorder' ? nameIn(column, row) : (column.raw[row] ?? '')).trim()]
       : [],
   );

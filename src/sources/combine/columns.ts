@@ -1,5 +1,12 @@
 import { CELL_STATES } from '../../cells/reading.ts';
-import type { Column, FragmentTable, NumericColumn, TermColumn, TextColumn } from '../../fragments/table.ts';
+import type {
+  Column,
+  DerivedFrom,
+  FragmentTable,
+  NumericColumn,
+  TermColumn,
+  TextColumn,
+} from '../../fragments/table.ts';
 
 const NOT_OBSERVED = CELL_STATES.indexOf('not-observed');
 
@@ -28,9 +35,12 @@ function stackNumbers(first: NumericColumn, parts: Parts): NumericColumn {
   const step = new Float64Array(rows).fill(Number.NaN);
   const state = new Uint8Array(rows).fill(NOT_OBSERVED);
   const readings = new Map<number, readonly number[]>();
+  const centred = parts.some(({ column }) => column?.kind === 'numeric' && column.centre !== undefined);
+  const centre = centred ? { centre: new Float64Array(rows).fill(Number.NaN) } : {};
   let at = 0;
   for (const { rows: count, column } of parts) {
     if (column?.kind === 'numeric') {
+      if (column.centre !== undefined) centre.centre?.set(column.centre, at);
       low.set(column.low, at);
       high.set(column.high, at);
       step.set(column.step, at);
@@ -39,7 +49,30 @@ function stackNumbers(first: NumericColumn, parts: Parts): NumericColumn {
     }
     at += count;
   }
-  return { kind: 'numeric', attribute: first.attribute, low, high, state, raw: rawOf(parts), readings, step };
+  return {
+    kind: 'numeric',
+    attribute: first.attribute,
+    low,
+    high,
+    state,
+    raw: rawOf(parts),
+    readings,
+    step,
+    ...centre,
+    ...derivedOf(parts),
+  };
+}
+
+/** Where values were computed before: a table that was written out and read back still says so. */
+function derivedOf(parts: Parts): { readonly derivedFrom?: DerivedFrom } {
+  const derived = new Map<number, readonly string[]>();
+  let at = 0;
+  for (const { rows, column } of parts) {
+    if (column !== undefined && column.kind !== 'text')
+      for (const [row, from] of column.derivedFrom ?? []) derived.set(at + row, from);
+    at += rows;
+  }
+  return derived.size === 0 ? {} : { derivedFrom: derived };
 }
 
 function stackTerms(first: TermColumn, parts: Parts): TermColumn {
@@ -68,7 +101,16 @@ function stackTerms(first: TermColumn, parts: Parts): TermColumn {
     }
     at += count;
   }
-  return { kind: 'term', attribute: first.attribute, codes, levels, state, certainty, raw: rawOf(parts) };
+  return {
+    kind: 'term',
+    attribute: first.attribute,
+    codes,
+    levels,
+    state,
+    certainty,
+    raw: rawOf(parts),
+    ...derivedOf(parts),
+  };
 }
 
 function stackTexts(first: TextColumn, parts: Parts): TextColumn {

@@ -8,6 +8,7 @@ import { stackColumns } from './columns.ts';
 import { applyDecisions, pairKey } from './decide.ts';
 import { type LikelyDuplicate, likelyDuplicates } from './duplicates.ts';
 import { joinAssemblages, type UnmatchedKey } from './join-assemblages.ts';
+import { partsOf } from './parts.ts';
 import { uniqueNames } from './unique-names.ts';
 
 export interface CombinedSources {
@@ -18,7 +19,7 @@ export interface CombinedSources {
   /** Rows that may be one find and that nobody has decided about. */
   readonly duplicates: readonly LikelyDuplicate[];
   readonly faults: readonly Fault[];
-  /** Source -> rows that a decision about duplicates sets aside. */
+  /** Source (of a normalised table, the one that its rows came from) -> rows that a decision about duplicates sets aside. */
   readonly setAside: ReadonlyMap<string, readonly RowSetAside[]>;
 }
 
@@ -33,7 +34,7 @@ export function combineSources(
   register: Register,
   decisions: readonly DuplicateDecision[] = [],
 ): CombinedSources {
-  const fragments = readings.filter(({ role }) => role === 'fragments');
+  const fragments = readings.filter(({ role }) => role === 'fragments').flatMap(partsOf);
   const tables = fragments.map(({ table }) => table);
   const ids = new Set(tables.flatMap((table) => [...table.columns.keys()]));
   const stacked = new Map<string, Column>([...ids].map((id) => [id, stackColumns(id, tables)]));

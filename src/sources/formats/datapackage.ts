@@ -3,6 +3,7 @@ import { InputError } from '../../errors.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import type { ColumnRule, ProfileInput } from '../profile/profile.ts';
 import { schemaFault } from '../profile/schema-fault.ts';
+import { isNormalised } from '../reading/read-normalised.ts';
 import { writeNormalised } from './export.ts';
 import { parseJson } from './parse-json.ts';
 
@@ -89,6 +90,8 @@ const ENCODINGS: ReadonlyMap<string, NonNullable<ProfileInput['encoding']>> = ne
 const DELIMITERS = [',', ';', '\t', '|'] as const;
 
 function profileOf(one: z.infer<typeof resource>): ProfileInput {
+  if (typeof one.schema === 'object' && isNormalised([one.schema.fields.map(({ name }) => name)]))
+    return { normalised: {} };
   const encoding = ENCODINGS.get((one.encoding ?? '').toLowerCase());
   const delimiter = DELIMITERS.find((sign) => sign === one.dialect?.delimiter);
   const table = typeof one.schema === 'object' ? one.schema : { fields: [] };

@@ -186,6 +186,21 @@ export const sourceProfile = z.strictObject({
       'Cells that list the sizes of several pieces ("12 x 8; 5 x 3 cm"), where a row is one fragment: the piece ' +
         'of the greatest area is read, the first one, or none; without it the largest is read with a flag',
     ),
+  normalised: z
+    .union([
+      z.literal(false),
+      z.strictObject({
+        tells: z
+          .record(text, z.array(z.string().min(1)))
+          .default({})
+          .describe('Source that the rows came from -> what it tells apart, as under "tells"'),
+      }),
+    ])
+    .optional()
+    .describe(
+      'The table is one that was written normalised, and is taken as it stands; found by its fields where ' +
+        'nothing is said. false: read it like any other table',
+    ),
   joinBy: z
     .array(attributeId)
     .optional()

@@ -16,7 +16,20 @@ type Cells = readonly string[];
  * @throws InputError where the identity fields are missing, a row is too short or a value is none.
  */
 export function readNormalised(bytes: Uint8Array, name: string, register: Register): FragmentTable {
-  const { grid } = parseCsv(decodeBytes(bytes, name).text, name, ',');
+  return normalisedTable(parseCsv(decodeBytes(bytes, name).text, name, ',').grid, name, register);
+}
+
+/** Whether a grid is a normalised table: it begins with the identity fields, and some attribute has its state. */
+export function isNormalised([header = []]: readonly Cells[]): boolean {
+  return (
+    IDENTITY_FIELDS.every((field, i) => header[i] === field) && header.some((field) => STATE.test(field))
+  );
+}
+
+const STATE = /.\.state$/;
+
+/** As `readNormalised`, of a grid whose first row is the header. */
+export function normalisedTable(grid: readonly Cells[], name: string, register: Register): FragmentTable {
   const [header = [], ...rows] = grid;
   for (const field of IDENTITY_FIELDS) {
     if (!header.includes(field)) {
