@@ -56,18 +56,49 @@ const READING = 0.3;
 export function analyse(
   prepared: Prepared,
   files: ReadonlyMap<string, Uint8Array>,
-  { onProgress, onFault }: RunOptions = {},
+  options: RunOptions = {},
 ): Results {
+  let taken = 0;
+  const claim = () => (taken < prepared.study.analyses.length ? taken++ : null);
+  const answers = answersOf(prepared, files, { ...options, claim });
+  options.onProgress?.(1, 'done');
+  return resultsOf(prepared, answers);
+}
+
+/** Takes the place of an analysis that nobody has taken yet; null where none is left. */
+export type Claim = () => number | null;
+
+/**
+ * The answers of those analyses that `claim` hands out. Several threads may claim from one count: no answer rests
+ * on another.
+ *
+ * @returns answers by the analyses' ids, in the order in which they were claimed.
+ */
+export function answersOf(
+  prepared: Prepared,
+  files: ReadonlyMap<string, Uint8Array>,
+  { claim, onProgress, ...options }: RunOptions & { readonly claim: Claim },
+): ReadonlyMap<string, AnalysisResult> {
   const entries = entriesOf(prepared.study);
+  const answers = new Map<string, AnalysisResult>();
+  for (let place = claim(); place !== null; place = claim()) {
+    const before = place;
+    const report: Progress = (share, what) => onProgress?.((before + share) / entries.length, what);
+    answers.set(
+      entries[place].id,
+      analyseOne(prepared, entries[place], files, { ...options, onProgress: report }),
+    );
+  }
+  return answers;
+}
+
+/** The results of a study whose analyses are all answered: their order is the study's. */
+export function resultsOf(prepared: Prepared, answers: ReadonlyMap<string, AnalysisResult>): Results {
   const analyses: Record<string, AnalysisResult> = {};
-  entries.forEach((entry, place) => {
-    const report: Progress = (share, what) => onProgress?.((place + share) / entries.length, what);
-    analyses[entry.id] = analyseOne(prepared, entry, files, {
-      onProgress: report,
-      ...(onFault === undefined ? {} : { onFault }),
-    });
-  });
-  onProgress?.(1, 'done');
+  for (const { id } of entriesOf(prepared.study)) {
+    const answer = answers.get(id);
+    if (answer !== undefined) analyses[id] = answer;
+  }
   return { study: headOf(prepared), analyses };
 }
 

@@ -1,16 +1,17 @@
 import { join } from 'node:path';
 import { Command } from 'commander';
 import { printCount, printList } from '../../analyses/phrasing.ts';
+import { InputError } from '../../errors.ts';
 import { tryResultsFolder, writeReport } from '../../report/write.ts';
 import type { SetWritten } from '../../report/writing/write-set.ts';
 import { firstFault, prepareStudy } from '../../study/prepare.ts';
 import { serializeResults } from '../../study/results-json.ts';
-import { analyse } from '../../study/run-study.ts';
 import { describeFailure, STATUS } from '../failure.ts';
 import { readStudy } from '../files.ts';
 import { printDuplicates } from '../print-duplicates.ts';
 import { printResults } from '../print-results.ts';
 import { tame } from '../text-table.ts';
+import { analyseSideBySide } from '../threads/analyse-side-by-side.ts';
 import { untilStopped } from '../until-stopped.ts';
 import { ALLOW_OUTSIDE, type Verb } from './verb.ts';
 
@@ -23,6 +24,7 @@ interface RunOptions {
   readonly quiet?: true;
   readonly allowOutside?: true;
   readonly trace?: true;
+  readonly threads?: number;
 }
 
 /** Share of the progress line that reading takes. */
@@ -41,6 +43,7 @@ export const runVerb: Verb = (terminal, setStatus) =>
     .option('--full', 'print every table and everything that could change an answer, too')
     .option('--quiet', 'print the answers alone')
     .option('--json', 'print the results as JSON instead of a summary')
+    .option('--threads <number>', 'compute on so many cores at most; all of them if left out', coresOf)
     .option(...ALLOW_OUTSIDE)
     .action(async (path: string, options: RunOptions) => {
       const report = !options.report ? 'none' : options.static ? 'static' : 'live';
@@ -54,8 +57,9 @@ export const runVerb: Verb = (terminal, setStatus) =>
       // Before the long computing, not after it.
       const onWait = () => terminal.err(`Waiting for another run that writes into ${options.out}.\n`);
       await untilStopped((stop) => tryResultsFolder(options.out, report, { stop, onWait }));
-      const results = analyse(prepared, files, {
+      const results = await analyseSideBySide(prepared, files, {
         onProgress: (share, what) => terminal.progress(READING + share * (1 - READING), what),
+        ...(options.threads === undefined ? {} : { threads: options.threads }),
         onFault: (id, fault) => {
           terminal.err(`${id}: ${describeFailure(fault, options.trace ?? false).text}`);
           setStatus(STATUS.badInput);
@@ -78,6 +82,15 @@ export const runVerb: Verb = (terminal, setStatus) =>
       const say = options.json ? terminal.err : terminal.out;
       say(`\n${writtenSentences(set, options.out).join('\n')}\n`);
     });
+
+function coresOf(text: string): number {
+  if (/^[1-9]\d{0,3}$/.test(text)) return Number(text);
+  throw new InputError(
+    `--threads wants a whole number from 1 to 9999, not "${text}"`,
+    {},
+    'write --threads 1',
+  );
+}
 
 /** The files by name, the many tables by their folder; then what went, and what else lies there. */
 function writtenSentences({ written, takenAway, stays, finished }: SetWritten, folder: string): string[] {

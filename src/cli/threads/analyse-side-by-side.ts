@@ -1,0 +1,50 @@
+import { availableParallelism } from 'node:os';
+import { Worker } from 'node:worker_threads';
+import { entriesOf } from '../../study/load.ts';
+import type { Prepared } from '../../study/prepare.ts';
+import type { Results } from '../../study/results.ts';
+import { answersOf, type RunOptions, resultsOf } from '../../study/run-study.ts';
+import { commonCount, countedBy, type Errand, type Handed } from './errand.ts';
+
+/** From here on a copy of the material for every thread would cost more memory than a machine may have. */
+const MOST_COPIED = 50_000;
+
+/**
+ * `analyse` on all cores: this thread and one more for each further core take the analyses of a study one after
+ * the other. Each analysis draws from its own random stream, so the results are the same bytes on any number of
+ * threads. What a thread that cannot be had, or that ends early, leaves undone is computed here.
+ *
+ * @param threads how many at most, this one included; all cores by default.
+ */
+export async function analyseSideBySide(
+  prepared: Prepared,
+  files: ReadonlyMap<string, Uint8Array>,
+  { threads = availableParallelism(), ...options }: RunOptions & { readonly threads?: number } = {},
+): Promise<Results> {
+  const entries = entriesOf(prepared.study);
+  const copies = prepared.all.rows > MOST_COPIED ? 0 : Math.min(threads, entries.length) - 1;
+  const count = commonCount();
+  const others = Array.from({ length: copies }, () => handedBy({ prepared, files, count }));
+  const done = new Map(answersOf(prepared, files, { ...options, claim: countedBy(count, prepared) }));
+  for (const handed of await Promise.all(others)) {
+    for (const [id, answer] of handed.answers) done.set(id, answer);
+    for (const [id, fault] of handed.faults) options.onFault?.(id, fault);
+  }
+  const left = entries.flatMap(({ id }, place) => (done.has(id) ? [] : [place]));
+  for (const [id, answer] of answersOf(prepared, files, { ...options, claim: () => left.shift() ?? null }))
+    done.set(id, answer);
+  return resultsOf(prepared, done);
+}
+
+/** What one more thread hands over; nothing, where it cannot be started or runs out of memory. */
+function handedBy(errand: Errand): Promise<Handed> {
+  const here = import.meta.url;
+  const thread = new Worker(new URL(`./thread${here.slice(here.lastIndexOf('.'))}`, here), {
+    workerData: errand,
+  });
+  return new Promise((settle) => {
+    thread.once('message', settle);
+    thread.once('error', () => settle({ answers: new Map(), faults: [] }));
+    thread.once('exit', () => settle({ answers: new Map(), faults: [] }));
+  });
+}
