@@ -33,6 +33,9 @@ export function defaultRegister(): Register {
  * attribute lacks its levels, or the parents of added terms run in a circle.
  */
 export function extendRegister(base: Register, additions: Additions): Register {
+  const subject = additions.subject ?? base.subject;
+  // The same object, so that what was folded of its wordings is not folded again for every study that adds none.
+  if (!additions.attributes?.length && !additions.terms?.length && subject === base.subject) return base;
   const attributes = new Map(base.attributes);
   const vocabularies = new Map(base.vocabularies);
   for (const attribute of additions.attributes ?? []) {
@@ -69,7 +72,6 @@ export function extendRegister(base: Register, additions: Additions): Register {
     }
     vocabularies.set(id, withTerms(vocabulary, terms));
   }
-  const subject = additions.subject ?? base.subject;
   return { attributes, vocabularies, ...(subject === undefined ? {} : { subject }) };
 }
 

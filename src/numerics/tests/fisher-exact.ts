@@ -1,5 +1,6 @@
 import gammaln from '@stdlib/math-base-special-gammaln';
 import { exp } from '../foundation/elementary.ts';
+import { greatest } from '../foundation/lists.ts';
 import type { Random } from '../foundation/random.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
 import { type CountTable, margins, withoutEmptyLines } from './contingency.ts';
@@ -35,14 +36,21 @@ export function fisherExact(
   const threshold = observed + 1e-7;
   const exact = walk(rows, columns, threshold, visits);
   if (exact !== undefined) return { p: Math.min(1, exact), method: 'exact' };
+  const draw = tableDrawer(rows, columns, random);
   let reached = 0;
-  for (let i = 0; i < tables; i++) if (logWeight(drawTable(rows, columns, random)) <= threshold) reached++;
+  for (let i = 0; i < tables; i++) if (draw() <= threshold) reached++;
   return { p: (reached + 1) / (tables + 1), method: 'resampled', tables };
 }
 
 /** Log of the part of a table's chance that depends on its cells: minus the sum of log factorials. */
 function logWeight(table: CountTable): number {
-  return -table.reduce((sum, line) => sum + line.reduce((part, count) => part + logFactorial(count), 0), 0);
+  let sum = 0;
+  for (const line of table) {
+    let part = 0;
+    for (const count of line) part += logFactorial(count);
+    sum += part;
+  }
+  return -sum;
 }
 
 const logFactorials: number[] = [0];
@@ -74,25 +82,30 @@ function walk(
   if (rows.length > columns.length) return walk(columns, rows, threshold, limit);
   const order = [...columns].sort((a, b) => b - a);
   const all = completions(rows, order);
+  // Remainders are told apart by one number where it stays exact, which is far quicker than by their text.
+  const most = greatest(rows) + 1;
+  const base = most ** rows.length <= Number.MAX_SAFE_INTEGER ? most : null;
   let settled = 0;
   let states: State[] = [{ left: [...rows].sort((a, b) => a - b), weight: 0, ways: 1 }];
   let visits = 0;
   for (let at = 0; at < order.length; at++) {
-    const rest = order.slice(at + 1);
-    const next = new Map<string, Map<number, State>>();
+    const rest = boundsOf(order.slice(at + 1), rows.length);
+    const next = new Map<number | string, Map<number, State>>();
     for (const state of states) {
       const within = fillings(state.left, order[at], (left, weight) => {
         const total = state.weight + weight;
-        const { likeliest, unlikeliest } = bounds(left, rest);
-        if (total + unlikeliest > threshold) return ++visits <= limit;
-        if (total + likeliest <= threshold) {
-          settled += state.ways * exp(total + completions(left, rest) - all);
+        if (total + unlikeliest(left, rest) > threshold) return ++visits <= limit;
+        if (total + likeliest(left, rest) <= threshold) {
+          settled += state.ways * exp(total + completions(left, rest.columns) - all);
           return ++visits <= limit;
         }
-        const sorted = [...left].sort((a, b) => a - b);
-        const key = sorted.join();
-        const alike = next.get(key) ?? new Map<number, State>();
-        next.set(key, alike);
+        const sorted = inOrder(left);
+        const key = keyOf(sorted, base);
+        let alike = next.get(key);
+        if (alike === undefined) {
+          alike = new Map();
+          next.set(key, alike);
+        }
         const rounded = Math.round(total * 1e9);
         const known = alike.get(rounded);
         if (known) known.ways += state.ways;
@@ -106,6 +119,26 @@ function walk(
   return settled;
 }
 
+/** A copy, smallest first; lists are of a few numbers, for which the built-in sort is slow. */
+function inOrder(values: readonly number[]): readonly number[] {
+  const sorted = values.slice();
+  for (let at = 1; at < sorted.length; at++) {
+    const value = sorted[at];
+    let to = at;
+    for (; to > 0 && sorted[to - 1] > value; to--) sorted[to] = sorted[to - 1];
+    sorted[to] = value;
+  }
+  return sorted;
+}
+
+/** One for each list of remainders below `base`; their text where no number holds them all. */
+function keyOf(values: readonly number[], base: number | null): number | string {
+  if (base === null) return values.join();
+  let key = 0;
+  for (const value of values) key = key * base + value;
+  return key;
+}
+
 /** Log of the summed weights of every table with these margins: n! over the factorials of the margins. */
 function completions(rows: readonly number[], columns: readonly number[]): number {
   const n = rows.reduce((sum, row) => sum + row, 0);
@@ -113,26 +146,41 @@ function completions(rows: readonly number[], columns: readonly number[]): numbe
   return logFactorial(n) - sides;
 }
 
+/** The columns still to fill, with what they alone say of the log weight of every way to fill them. */
+interface Rest {
+  readonly columns: readonly number[];
+  readonly likeliest: number;
+  readonly unlikeliest: number;
+}
+
 /**
  * Between which log weights every completion lies. Log factorials are convex, so a line weighs most
  * when it is spread as evenly as whole numbers allow and least when it stands in one cell.
  */
-function bounds(rows: readonly number[], columns: readonly number[]) {
-  if (columns.length === 0) return { likeliest: 0, unlikeliest: 0 };
-  const even = (lines: readonly number[], cells: number) => {
-    let sum = 0;
-    for (const line of lines) {
-      const each = Math.floor(line / cells);
-      const more = line - each * cells;
-      sum += (cells - more) * logFactorial(each) + more * logFactorial(each + 1);
-    }
-    return -sum;
-  };
-  const heaped = (lines: readonly number[]) => -lines.reduce((sum, line) => sum + logFactorial(line), 0);
-  return {
-    likeliest: Math.min(even(rows, columns.length), even(columns, rows.length)),
-    unlikeliest: Math.max(heaped(rows), heaped(columns)),
-  };
+function boundsOf(columns: readonly number[], rows: number): Rest {
+  return { columns, likeliest: even(columns, rows), unlikeliest: heaped(columns) };
+}
+
+const likeliest = (left: readonly number[], { columns, likeliest: ofColumns }: Rest): number =>
+  columns.length === 0 ? 0 : Math.min(even(left, columns.length), ofColumns);
+
+const unlikeliest = (left: readonly number[], { columns, unlikeliest: ofColumns }: Rest): number =>
+  columns.length === 0 ? 0 : Math.max(heaped(left), ofColumns);
+
+function even(lines: readonly number[], cells: number): number {
+  let sum = 0;
+  for (const line of lines) {
+    const each = Math.floor(line / cells);
+    const more = line - each * cells;
+    sum += (cells - more) * logFactorial(each) + more * logFactorial(each + 1);
+  }
+  return -sum;
+}
+
+function heaped(lines: readonly number[]): number {
+  let sum = 0;
+  for (const line of lines) sum += logFactorial(line);
+  return -sum;
 }
 
 /**
@@ -144,31 +192,46 @@ function fillings(
   column: number,
   visit: (left: readonly number[], weight: number) => boolean,
 ): boolean {
-  const left = [...rows];
   const room = rows.map((_, row) => rows.slice(row + 1).reduce((sum, value) => sum + value, 0));
-  const fill = (row: number, rest: number, weight: number): boolean => {
-    if (row === left.length) return visit(left, weight);
-    for (let count = Math.max(0, rest - room[row]); count <= Math.min(rows[row], rest); count++) {
-      left[row] = rows[row] - count;
-      if (!fill(row + 1, rest - count, weight - logFactorial(count))) return false;
-    }
-    left[row] = rows[row];
-    return true;
-  };
-  return fill(0, column, 0);
+  return fill({ rows, room, left: [...rows], visit }, 0, column, 0);
 }
 
-/** A random table with these margins, as if the row labels were shuffled over the column labels. */
-function drawTable(rows: readonly number[], columns: readonly number[], random: Random): number[][] {
-  const labels = rows.flatMap((count, row) => new Array<number>(count).fill(row));
+interface Filling {
+  readonly rows: readonly number[];
+  /** What the rows after each one can still take. */
+  readonly room: readonly number[];
+  readonly left: number[];
+  readonly visit: (left: readonly number[], weight: number) => boolean;
+}
+
+function fill(filling: Filling, row: number, rest: number, weight: number): boolean {
+  const { rows, room, left } = filling;
+  if (row === rows.length) return filling.visit(left, weight);
+  const most = Math.min(rows[row], rest);
+  for (let count = Math.max(0, rest - room[row]); count <= most; count++) {
+    left[row] = rows[row] - count;
+    if (!fill(filling, row + 1, rest - count, weight - logFactorial(count))) return false;
+  }
+  left[row] = rows[row];
+  return true;
+}
+
+/** Draws log weights of random tables with these margins, as if the row labels were shuffled over the column labels. */
+function tableDrawer(rows: readonly number[], columns: readonly number[], random: Random): () => number {
+  const n = rows.reduce((sum, row) => sum + row, 0);
+  const unshuffled = Uint32Array.from(rows.flatMap((count, row) => new Array<number>(count).fill(row)));
+  const labels = new Uint32Array(n);
   const table = rows.map(() => new Array<number>(columns.length).fill(0));
-  let last = labels.length;
-  columns.forEach((count, column) => {
-    for (let i = 0; i < count; i++) {
-      const pick = random.integer(last--);
-      table[labels[pick]][column]++;
-      labels[pick] = labels[last];
-    }
-  });
-  return table;
+  return () => {
+    labels.set(unshuffled);
+    for (const line of table) line.fill(0);
+    let last = n;
+    for (let column = 0; column < columns.length; column++)
+      for (let i = 0; i < columns[column]; i++) {
+        const pick = random.integer(last--);
+        table[labels[pick]][column]++;
+        labels[pick] = labels[last];
+      }
+    return logWeight(table);
+  };
 }

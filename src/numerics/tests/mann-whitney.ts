@@ -63,6 +63,10 @@ function exactTwoSided(ranks: Float64Array, n1: number, distance: number): numbe
   const share = Array.from({ length: n1 + 1 }, () => new Float64Array(most + 1));
   share[0][0] = 1;
   const n = ranks.length;
+  // Least and largest sum of k of the ranks seen so far: beyond them all chances are still nought.
+  const low = new Float64Array(n1 + 1).fill(Number.POSITIVE_INFINITY);
+  const high = new Float64Array(n1 + 1).fill(-1);
+  low[0] = high[0] = 0;
   for (let seen = 0; seen < n; seen++) {
     const rank = doubled[seen];
     for (let k = Math.min(seen + 1, n1); k >= 1; k--) {
@@ -70,7 +74,9 @@ function exactTwoSided(ranks: Float64Array, n1: number, distance: number): numbe
       const keep = seen + 1 - k;
       const into = share[k];
       const from = share[k - 1];
-      for (let s = most; s >= 0; s--) {
+      low[k] = Math.min(low[k], low[k - 1] + rank);
+      if (high[k - 1] >= 0) high[k] = Math.max(high[k], high[k - 1] + rank);
+      for (let s = high[k]; s >= low[k]; s--) {
         const stay = (into[s] * keep) / (seen + 1);
         const join = s >= rank ? (from[s - rank] * k) / (seen + 1) : 0;
         into[s] = stay + join;
