@@ -25,4 +25,25 @@ describe('whether the data are ready', () => {
     await panel.getByText('one may abbreviate the other').waitFor({ state: 'detached' });
     expect(desk.errors).toEqual([]);
   });
+
+  it('offers the columns that may name the object, and takes one with a click', async () => {
+    const text =
+      'Cat. no.,Bundle,Site,Structure\n1,a,Ottmere,tabby\n2,b,Ottmere,twill\n3,a,Ottmere,tabby\n4,b,Ottmere,twill\n';
+    const desk = await bench.open(1440);
+    const { page } = desk;
+    await page
+      .locator('input[type=file]')
+      .setInputFiles([{ name: 'bundles.csv', mimeType: 'text/csv', buffer: Buffer.from(text) }]);
+    const panel = page.getByRole('region', { name: 'Are the data ready?' });
+    await panel.getByText('“Bundle”, for it: 2 names in 4 rows').waitFor();
+    // Nothing is taken unasked: the rows count, and nothing can be confirmed before a column is chosen.
+    await page.getByText('All 4 fragments', { exact: true }).waitFor();
+    expect(await panel.getByRole('button', { name: 'Confirm the columns chosen' }).isDisabled()).toBe(true);
+    await panel.getByRole('radio', { name: 'Bundle' }).click();
+    await panel.getByLabel('What one is called').fill('khipu');
+    await panel.getByRole('button', { name: '“Bundle” names the object' }).click();
+    await panel.getByText('4 fragments of 2 khipus, as confirmed.').waitFor();
+    await page.getByText('All 4 fragments of 2 khipus').waitFor();
+    expect(desk.errors).toEqual([]);
+  });
 });

@@ -2,6 +2,7 @@ import type { Register } from '../../attributes/definition.ts';
 import { matchTerm } from '../../attributes/matching.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { proposeAsIs } from '../../sources/columns/propose-attributes.ts';
+import { witnessCandidates } from '../../sources/names/witness-candidates.ts';
 import { type QualityReport, reportQuality } from '../../sources/quality/quality.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import type { OpenTerm, SourceView } from './views/sources.ts';
@@ -26,6 +27,7 @@ export function viewSource(
     asIs: proposeAsIs(reading, register),
     sheets,
     quality: inFileRows(reportQuality(reading.table, register, reading.columns), reading.table),
+    witness: witnessCandidates(reading, register),
     repeatedLines: reading.repeatedIds.map(({ rows }) => rows.map((row) => grid[row - 1] ?? [])),
     examples: reading.columns.map((column) => distinct(kept, column.index)),
     filledShare: reading.columns.map((column) =>

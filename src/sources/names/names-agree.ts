@@ -14,6 +14,8 @@ export interface PairsThatAgree {
 const COMPARED: ReadonlySet<string> = new Set(['structure', 'spacing', 'fibre']);
 /** Pairs looked at on either side: a share of five hundred pairs is known to a few in a hundred. */
 const MOST_PAIRS = 500;
+/** Rows passed over in search of another name: names that come in turn, or in long blocks, are got past. */
+const MOST_TRIED = 50;
 
 /**
  * Do rows of one name agree, in what is of the object (structure, spacing, fibre; `contradictEachOther`), oftener than
@@ -47,15 +49,24 @@ export function agreementIn(
       const before = last.get(names[row]!);
       if (before !== undefined) within.push([before, row]);
       last.set(names[row]!, row);
-      // Half the group away, since neighbours in a list are often of one find.
-      const other = rows[(at + Math.floor(rows.length / 2)) % rows.length]!;
-      if (names[other] !== names[row]) between.push([row, other]);
+      const other = ofAnotherName(rows, at, names);
+      if (other !== undefined) between.push([row, other]);
     }
   }
   return {
     within: shareThatAgree(within, compared, register),
     between: shareThatAgree(between, compared, register),
   };
+}
+
+/** Half the group away or the next after it, since neighbours in a list are often of one find. */
+function ofAnotherName(rows: readonly number[], at: number, names: readonly string[]): number | undefined {
+  const half = Math.floor(rows.length / 2);
+  for (let step = 0; step < Math.min(rows.length, MOST_TRIED); step++) {
+    const other = rows[(at + half + step) % rows.length]!;
+    if (names[other] !== names[rows[at]!]) return other;
+  }
+  return undefined;
 }
 
 function shareThatAgree(

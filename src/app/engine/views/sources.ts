@@ -1,4 +1,5 @@
 import type { Proposal } from '../../../sources/columns/propose-attributes.ts';
+import type { WitnessCandidate } from '../../../sources/names/witness-candidates.ts';
 import type { QualityReport } from '../../../sources/quality/quality.ts';
 import type { SourceReading } from '../../../sources/source-reading.ts';
 
@@ -19,6 +20,8 @@ export interface SourceView extends Omit<SourceReading, 'grid' | 'table'> {
   /** Sheets of the workbook that hold anything; none for a text table. */
   readonly sheets: readonly string[];
   readonly quality: QualityReport;
+  /** Columns that may name the object, the likeliest first. */
+  readonly witness: readonly WitnessCandidate[];
   /** Texts of the rows that share an identifier, in the order of `repeatedIds`. */
   readonly repeatedLines: readonly (readonly (readonly string[])[])[];
 }

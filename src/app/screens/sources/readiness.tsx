@@ -4,6 +4,7 @@ import { Button } from '../../parts/controls.tsx';
 import { Part } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { withName, withoutShrinkage, withStudy } from '../../state/workspace.ts';
+import { WitnessQuestion } from './witness-question.tsx';
 
 const STATE_WORDS = { ready: 'Ready.', mind: 'Mind.', ask: 'Open.' } as const;
 
@@ -26,7 +27,7 @@ export function Readiness() {
 }
 
 function Settle({ line }: { line: ReadinessLine }) {
-  const { view, change } = useWorkbench();
+  const { view } = useWorkbench();
   if (line.topic === 'names')
     return (
       <ul className="stack tight">
@@ -37,20 +38,7 @@ function Settle({ line }: { line: ReadinessLine }) {
     );
   if (line.topic === 'shrinkage') return <Shrinkage />;
   if (line.topic !== 'witness' || line.state === 'ready') return null;
-  const say = (is: 'column' | 'row', what: string) =>
-    change((now) => withStudy(now, { witness: { is, noun: 'item' } }), what);
-  return (
-    <div className="line">
-      {line.state === 'ask' ? (
-        <Button look="small" onPress={() => say('column', 'the numbers name the objects')}>
-          Yes, these numbers name the objects
-        </Button>
-      ) : null}
-      <Button look="small" onPress={() => say('row', 'each row is an object')}>
-        Each row is an object of its own
-      </Button>
-    </div>
-  );
+  return <WitnessQuestion suggested={line.state === 'ask'} />;
 }
 
 /** Shares by which a piece may have shrunk; trials on modern fibre lie within them (common practice, no source). */
