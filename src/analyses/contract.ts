@@ -99,6 +99,15 @@ export interface AnalysisInput {
   readonly onProgress?: (share: number, what: string) => void;
 }
 
+/** Labels of one attribute that stay possible; none where all are excluded. */
+export interface LabelsLeft {
+  readonly attribute: string;
+  readonly labels: readonly string[];
+}
+
+/** A verdict in short: texts are the same verdict where they are equal, sets of labels are contrary where they share none. */
+export type ShortVerdict = string | readonly LabelsLeft[];
+
 export interface Leads {
   readonly figure?: string;
   readonly table?: string;
@@ -122,10 +131,11 @@ export interface Analysis<Options, Found extends Findings> {
    */
   readonly labels?: (options: Options, input: AnalysisInput) => readonly string[];
   /**
-   * The verdict in short, to be held against that of the same question asked otherwise: equal texts are equal
-   * verdicts. Absent where an analysis describes and judges nothing.
+   * The verdict in short, to be held against that of the same question asked otherwise. Absent where an analysis describes and judges nothing.
    */
-  readonly verdict?: (found: Found) => string;
+  readonly verdict?: (found: Found) => ShortVerdict;
+  /** The options with all left out that the verdict does not rest on, where that is much: for asking it otherwise. */
+  readonly verdictAlone?: (options: Options) => Options;
   /** The figure and the table that carry the answer, by the beginnings of their names; the first ones if left out. */
   readonly leads?: Leads;
 }

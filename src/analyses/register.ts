@@ -9,6 +9,7 @@ import type {
   Findings,
   Leads,
   ResultTable,
+  ShortVerdict,
 } from './contract.ts';
 import { contrast } from './contrast/index.ts';
 import { crosstab } from './crosstab/index.ts';
@@ -30,7 +31,10 @@ export interface RegisteredAnalysis {
   readonly options: z.ZodObject;
   readonly always: readonly string[];
   readonly leads: Leads;
-  readonly run: (input: AnalysisInput, options: unknown) => Answered;
+  /** Attributes whose labels are the answer. */
+  readonly labels: (input: AnalysisInput, options: unknown) => readonly string[];
+  /** @param alone whether nothing but the verdict and the answer is wanted. */
+  readonly run: (input: AnalysisInput, options: unknown, alone?: boolean) => Answered;
 }
 
 /** All that is shown of one question. */
@@ -40,7 +44,7 @@ export interface Answered {
   readonly figures: Readonly<Record<string, Figure>>;
   readonly words: Answer;
   /** The verdict in short; null where nothing is judged. */
-  readonly verdict: string | null;
+  readonly verdict: ShortVerdict | null;
 }
 
 /** Every analysis that a study can name, by its kind. A new one is a folder and a line here. */
@@ -68,8 +72,10 @@ function registered<Options, Found extends Findings>(analysis: Analysis<Options,
     options,
     always,
     leads,
-    run: (input, given) => {
-      const settled = analysis.options.parse(given);
+    labels: (input, given) => analysis.labels?.(analysis.options.parse(given), input) ?? [],
+    run: (input, given, alone = false) => {
+      const asked = analysis.options.parse(given);
+      const settled = alone ? (analysis.verdictAlone?.(asked) ?? asked) : asked;
       const found = analysis.compute(input, settled);
       const unlabelled = unlabelledIn(input, analysis.labels?.(settled, input) ?? []);
       return {

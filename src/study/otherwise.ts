@@ -1,3 +1,7 @@
+import type { ShortVerdict, Turn } from '../analyses/contract.ts';
+import { MOST_WORDS, withinWords } from '../analyses/one-sentence.ts';
+import type { Answered } from '../analyses/register.ts';
+import type { Witness } from '../fragments/witness.ts';
 import type { Prepared } from './prepare.ts';
 
 /**
@@ -7,9 +11,94 @@ import type { Prepared } from './prepare.ts';
 export interface WhatIf {
   /** What is taken otherwise, as a turn says it. */
   readonly what: string;
+  /** What is open, in a few words: "doubtful attributions". */
+  readonly open: string;
   /** Said in place of the verdict where it turns: one sentence of at most 30 words. */
   readonly hangsOn: string;
   /** What would settle it. */
   readonly next: string;
   readonly prepared: () => Prepared;
+}
+
+export interface Tried {
+  readonly whatIf: WhatIf;
+  readonly other: Answered;
+}
+
+/**
+ * The answer with what was tried otherwise: where a verdict turns, that is the answer; where a set of labels only
+ * grows, shrinks or overlaps, the answer says on what it hangs. A verdict that counts fragments, since nobody has said
+ * what an object is, says so.
+ */
+export function withTurns(answered: Answered, witness: Witness, tried: readonly Tried[]): Answered {
+  const { verdict, words } = answered;
+  if (verdict === null) return answered;
+  const changes = tried.map(({ whatIf, other }) => ({
+    whatIf,
+    other,
+    change: other.verdict === null ? 'the same' : changeOf(verdict, other.verdict),
+  }));
+  const turns = changes.map(
+    ({ whatIf, other, change }): Turn => ({
+      what: whatIf.what,
+      size: change === 'the same' ? 'the answer is the same' : startingSmall(other.words.answer),
+      overturns: change !== 'the same',
+    }),
+  );
+  // What was tried and changes nothing comes last.
+  const unless = [
+    ...turns.filter(({ overturns }) => overturns),
+    ...words.unless,
+    ...turns.filter(({ overturns }) => !overturns),
+  ].sort((a, b) => Number(b.overturns) - Number(a.overturns));
+  const changed = changes.filter(({ change }) => change !== 'the same');
+  const next = [...changed.map(({ whatIf }) => whatIf.next), ...(words.next ?? [])];
+  const settle = next.length === 0 ? {} : { next };
+  const worst = changes.find(({ change }) => change === 'turned');
+  if (worst !== undefined)
+    return {
+      ...answered,
+      words: {
+        answer: worst.whatIf.hangsOn,
+        because: [words.answer, ...words.because].slice(0, MOST_REASONS),
+        unless,
+        ...settle,
+      },
+    };
+  const [moved] = changed;
+  const answer = withinWords(
+    MOST_WORDS,
+    [words.answer.replace(/\.$/, '')],
+    [
+      witness.status === 'confirmed'
+        ? []
+        : [', if each fragment is a find of its own', ', counted by fragments'],
+      moved === undefined ? [] : [`; which stay hangs on ${moved.whatIf.open}`],
+    ],
+  );
+  return { ...answered, words: { ...words, answer, unless, ...settle } };
+}
+
+/** Sets of labels turn only where they share none; where they share some but not all, they move. */
+export function changeOf(here: ShortVerdict, there: ShortVerdict): 'the same' | 'moved' | 'turned' {
+  if (typeof here === 'string' || typeof there === 'string') return here === there ? 'the same' : 'turned';
+  const pairs = here.flatMap(({ attribute, labels }) => {
+    const other = there.find((one) => one.attribute === attribute);
+    return other === undefined ? [] : [[new Set(labels), new Set(other.labels)] as const];
+  });
+  const shared = pairs.map(([one, other]) => [...one].filter((label) => other.has(label)).length);
+  const alike = pairs.map(([one, other], at) => one.size === other.size && one.size === shared[at]);
+  if (pairs.length === here.length && here.length === there.length && alike.every(Boolean)) return 'the same';
+  return pairs.some((_, at) => !alike[at] && shared[at] === 0) ? 'turned' : 'moved';
+}
+
+/** Lines of evidence that an answer may have. */
+const MOST_REASONS = 4;
+
+/** A sentence to stand after a colon; names keep their capital. */
+function startingSmall(sentence: string): string {
+  const plain = sentence.replace(/\.$/, '');
+  return /^(?:The|A|An|Of|In|No|Row|All|Both|None|Cannot|It|They|This|By)\b/.test(plain)
+    ? plain.charAt(0).toLowerCase() + plain.slice(1)
+    : plain;
 }

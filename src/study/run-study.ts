@@ -5,6 +5,7 @@ import { createRandom } from '../numerics/foundation/random.ts';
 import { entriesOf } from './load.ts';
 import { materialCautions } from './material-cautions.ts';
 import { inNounsOf } from './nouns.ts';
+import { withTurns } from './otherwise.ts';
 import { type Prepared, type Progress, prepareStudy } from './prepare.ts';
 import { readinessOf } from './readiness.ts';
 import { findReferences } from './references.ts';
@@ -13,7 +14,7 @@ import type { AnalysisResult, Results, StudyHead } from './results.ts';
 import { requireWritable } from './results-json.ts';
 import type { AnalysisEntry, Study } from './schema.ts';
 import { VERSION } from './version.ts';
-import { whatIfs, withTurns } from './what-if.ts';
+import { whatIfs } from './what-if.ts';
 import type { Sheets } from './workbooks.ts';
 
 export interface RunOptions {
@@ -163,14 +164,20 @@ function tryOtherwise(
   const named = new Set(
     Object.values(settled).flatMap((value) => (typeof value === 'string' ? [value] : [])),
   );
-  const used = findReferences(analysis.options, settled)
-    .filter(({ refersTo }) => refersTo === 'attribute' || refersTo === 'grouping')
-    .map(({ name }) => name);
+  const used = [
+    ...findReferences(analysis.options, settled)
+      .filter(({ refersTo }) => refersTo === 'attribute' || refersTo === 'grouping')
+      .map(({ name }) => name),
+    ...analysis.labels(
+      inputOf(prepared, id, files, () => {}),
+      options,
+    ),
+  ];
   return whatIfs(prepared, [...new Set(used)], named).flatMap((whatIf) => {
     onProgress(0.99, 'asking it otherwise');
     try {
       const input = inputOf(whatIf.prepared(), id, files, () => onProgress(0.99, 'asking it otherwise'));
-      return [{ whatIf, other: analysis.run(input, options) }];
+      return [{ whatIf, other: analysis.run(input, options, true) }];
     } catch (fault) {
       // Too little is left when asked otherwise: that is no answer to hold this one against.
       if (fault instanceof InputError) return [];

@@ -37,6 +37,7 @@ export function asBeforeShrinking(prepared: Prepared, used: readonly string[]): 
   const modes = printList(preservation.map((id) => labelOf(prepared, id)));
   return {
     what: `With the lengths and counts of ${printCount(rows.length, 'fragment')} (${modes}) as before shrinking by ${percent}`,
+    open: 'how far they shrank',
     hangsOn:
       'Cannot be told yet: with and without the shrinkage that the study allows for, the answers differ.',
     next: `Compare pieces of one preservation alone, or narrow the shrinkage of ${modes} finds by trials on their fibre.`,

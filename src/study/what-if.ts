@@ -1,10 +1,7 @@
-import type { Turn } from '../analyses/contract.ts';
 import { printCount, printSome } from '../analyses/phrasing.ts';
-import type { Answered } from '../analyses/register.ts';
 import { collapseItems } from '../fragments/items.ts';
 import { takeRows } from '../fragments/subset.ts';
 import type { FragmentTable, TermColumn } from '../fragments/table.ts';
-import type { Witness } from '../fragments/witness.ts';
 import { joinNear } from '../sources/names/names.ts';
 import type { WhatIf } from './otherwise.ts';
 import type { Prepared } from './prepare.ts';
@@ -39,6 +36,7 @@ function namesAsOne(prepared: Prepared, used: readonly string[], named: Readonly
   const said = pairs.map(({ names: [a, b] }) => `${a} and ${b}`);
   return {
     what: `Taken as one: ${printSome(said, 3)}`,
+    open: 'which names are one',
     hangsOn: `Cannot be told yet: ${said[0]} may be one name${pairs.length > 1 ? `, as ${printCount(pairs.length - 1, 'more pair')} may` : ''}, and taken as one the answer differs.`,
     next: `Say of ${printSome(said, 3)} whether they are one ("names" in the study, or on Sources).`,
     prepared: () => {
@@ -63,6 +61,7 @@ function byObjects(prepared: Prepared): WhatIf | null {
   if (objects === fragments.rows) return null;
   return {
     what: `Counted by the ${printCount(objects, 'object')} that the numbers in the tables seem to name`,
+    open: 'what counts as one',
     hangsOn:
       'Cannot be told yet: counted by fragments and by the objects that their numbers seem to name, the answers differ.',
     next: 'Confirm which column names the object ("witness" in the study, or on Sources).',
@@ -85,6 +84,7 @@ function certainAlone(prepared: Prepared, used: readonly string[]): WhatIf | nul
   const labels = doubtful.map((id) => register.attributes.get(id)?.label ?? id);
   return {
     what: `Without ${printCount(rows.size, 'fragment')} marked as doubtful (${labels.join(', ')})`,
+    open: 'doubtful attributions',
     hangsOn: 'Cannot be told yet: with and without the attributions marked as doubtful, the answers differ.',
     next: `Settle the doubtful attributions of ${labels.join(' and ')}, or select certain ones ("certainty" in a condition).`,
     prepared: () => {
@@ -109,55 +109,4 @@ function uncertainRows(table: FragmentTable, id: string): readonly number[] {
 
 function isUncertain({ codes, certainty }: TermColumn, row: number): boolean {
   return codes[row] >= 0 && certainty[row] > 0;
-}
-
-/**
- * The answer with what was tried otherwise: where a verdict turns, that is the answer. A verdict that counts
- * fragments, since nobody has said what an object is, says so.
- */
-export function withTurns(
-  answered: Answered,
-  witness: Witness,
-  tried: readonly { readonly whatIf: WhatIf; readonly other: Answered }[],
-): Answered {
-  if (answered.verdict === null) return answered;
-  const turned = tried.filter(({ other }) => other.verdict !== answered.verdict);
-  const turns: Turn[] = tried.map(({ whatIf, other }) => ({
-    what: whatIf.what,
-    size: other.verdict === answered.verdict ? 'the answer is the same' : startingSmall(other.words.answer),
-    overturns: other.verdict !== answered.verdict,
-  }));
-  const { words } = answered;
-  // What was tried and changes nothing comes last.
-  const unless = [
-    ...turns.filter(({ overturns }) => overturns),
-    ...words.unless,
-    ...turns.filter(({ overturns }) => !overturns),
-  ].sort((a, b) => Number(b.overturns) - Number(a.overturns));
-  const [worst] = turned;
-  if (worst === undefined) {
-    if (witness.status === 'confirmed') return { ...answered, words: { ...words, unless } };
-    const answer = words.answer.replace(/\.$/, ', if each fragment is a find of its own.');
-    return { ...answered, words: { ...words, answer, unless } };
-  }
-  return {
-    ...answered,
-    words: {
-      answer: worst.whatIf.hangsOn,
-      because: [words.answer, ...words.because].slice(0, MOST_REASONS),
-      unless,
-      next: [...turned.map(({ whatIf }) => whatIf.next), ...(words.next ?? [])],
-    },
-  };
-}
-
-/** Lines of evidence that an answer may have. */
-const MOST_REASONS = 4;
-
-/** A sentence to stand after a colon; names keep their capital. */
-function startingSmall(sentence: string): string {
-  const plain = sentence.replace(/\.$/, '');
-  return /^(?:The|A|An|Of|In|No|Row|All|Both|None|Cannot|It|They|This)\b/.test(plain)
-    ? plain.charAt(0).toLowerCase() + plain.slice(1)
-    : plain;
 }

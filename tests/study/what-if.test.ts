@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Answered } from '../../src/analyses/register.ts';
 import type { Witness } from '../../src/fragments/witness.ts';
-import type { WhatIf } from '../../src/study/otherwise.ts';
-import { withTurns } from '../../src/study/what-if.ts';
+import { type WhatIf, withTurns } from '../../src/study/otherwise.ts';
 
 const confirmed: Witness = { status: 'confirmed', one: 'item', many: 'items' };
 const absent: Witness = { ...confirmed, status: 'absent' };
@@ -17,6 +16,7 @@ const answered = (verdict: string | null, answer: string): Answered => ({
 
 const whatIf: WhatIf = {
   what: 'Counted by objects',
+  open: 'what counts as one',
   hangsOn: 'Cannot be told yet.',
   next: 'Confirm the column.',
   prepared: () => {

@@ -20,6 +20,13 @@ export const placement: Analysis<PlacementOptions, PlacementFound> = {
   tables: placementTables,
   figures: placementFigures,
   words: placementWords,
+  verdict: ({ unplaced, sets }) =>
+    unplaced === null
+      ? sets
+          .filter(({ asked }) => asked)
+          .map(({ attribute, kept, tooFew }) => ({ attribute, labels: [...kept, ...tooFew] }))
+      : 'cannot be told',
+  verdictAlone: (options) => ({ ...options, moves: false, next: false, map: false, draws: 0 }),
   labels: (options, { records, register }) =>
     labelAttributes(records, register, options)
       .map(({ id }) => id)
