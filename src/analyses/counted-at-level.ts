@@ -1,7 +1,7 @@
 import type { Register } from '../attributes/definition.ts';
 import { InputError } from '../errors.ts';
-import { atLevel, type Level, type LevelFound } from '../fragments/common-level.ts';
 import { type CrossedTable, crossedTable } from '../fragments/crossed-table.ts';
+import { atLevel, type Level, type LevelFound } from '../fragments/level/common-level.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import type { Unavailable } from './contract.ts';
 
@@ -10,7 +10,24 @@ export interface CountedAtLevel {
   readonly found: LevelFound;
   readonly table: CrossedTable;
   readonly recorded: CrossedTable | null;
+  /** What a few broad records fold for all, told apart; null where nothing is folded by few. */
+  readonly finer: ToldCloser | null;
 }
+
+/**
+ * The level that all record but for a few: where the broad records of an assemblage are under half of a branch, they are
+ * left out and what the others tell apart stays apart. It is asked beside the common level and never in its place, since
+ * what is left out may be of one kind.
+ */
+export interface ToldCloser {
+  readonly found: LevelFound;
+  readonly table: CrossedTable;
+  /** The folds of the common level that are none here. */
+  readonly unfolded: LevelFound['folds'];
+}
+
+/** Largest share of broad records under a branch, in what is compared, that can be left out beside those that are told. */
+const MOST_LEFT_OUT = 0.5;
 
 /**
  * @throws InputError as `crossedTable` does, and where the level leaves one kind of all.
@@ -24,8 +41,32 @@ export function countedAtLevel(
 ): CountedAtLevel {
   const found = atLevel(records, kinds, across, register, { level });
   const recorded = crossedTable(records, across, kinds, register);
-  if (!found.differs) return { found, table: recorded, recorded: null };
-  return { found, table: crossedOrWhy(found.table, across, kinds, register, found.folds), recorded };
+  if (!found.differs) return { found, table: recorded, recorded: null, finer: null };
+  return {
+    found,
+    table: crossedOrWhy(found.table, across, kinds, register, found.folds),
+    recorded,
+    finer: level === 'common' ? toldCloser(records, across, kinds, register, found) : null,
+  };
+}
+
+function toldCloser(
+  records: FragmentTable,
+  across: string,
+  kinds: string,
+  register: Register,
+  common: LevelFound,
+): ToldCloser | null {
+  const found = atLevel(records, kinds, across, register, { level: 'common', tolerance: MOST_LEFT_OUT });
+  const still = new Set(found.folds.map(({ term }) => term));
+  const unfolded = common.folds.filter(({ term }) => !still.has(term));
+  if (unfolded.length === 0) return null;
+  try {
+    return { found, table: crossedTable(found.table, across, kinds, register), unfolded };
+  } catch (fault) {
+    if (fault instanceof InputError) return null;
+    throw fault;
+  }
 }
 
 /** A table of two attributes of kinds, each counted at the level that the values of the other have in common. */
@@ -38,6 +79,8 @@ export interface BothAtLevel {
   readonly found: Pick<LevelFound, 'folds' | 'tooBroad' | 'differs'>;
   /** Rows that say less than the level, by the attribute of which they say it. */
   readonly leftOut: readonly LevelFound[];
+  /** As `CountedAtLevel.finer`, of the columns across the rows. */
+  readonly finer: ToldCloser | null;
 }
 
 /**
@@ -62,14 +105,19 @@ export function bothAtLevel(
     differs,
   };
   const none = { folds: [], tooBroad: [], differs: false };
-  if (!differs) return { table: recorded, other: null, found: none, leftOut: [] };
+  if (!differs) return { table: recorded, other: null, found: none, leftOut: [], finer: null };
   const counted = () => crossedOrWhy(down.table, rows, columns, register, found.folds);
-  if (level !== 'recorded') return { table: counted(), other: recorded, found, leftOut };
+  if (level !== 'recorded') {
+    // With rows that are folded as well, a finer table would be one of other rows.
+    const finer =
+      level === 'common' && !down.differs ? toldCloser(records, rows, columns, register, across) : null;
+    return { table: counted(), other: recorded, found, leftOut, finer };
+  }
   try {
-    return { table: recorded, other: counted(), found: none, leftOut: [] };
+    return { table: recorded, other: counted(), found: none, leftOut: [], finer: null };
   } catch (fault) {
     if (!(fault instanceof InputError)) throw fault;
-    return { table: recorded, other: { why: fault.what }, found: none, leftOut: [] };
+    return { table: recorded, other: { why: fault.what }, found: none, leftOut: [], finer: null };
   }
 }
 

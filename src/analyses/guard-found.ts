@@ -1,6 +1,7 @@
 import type { ConditionId } from '../fragments/conditions.ts';
 import type { MixedEstimate } from '../numerics/models/mixed-model.ts';
 import type { Unavailable } from './contract.ts';
+import type { Told } from './verdicts.ts';
 
 /**
  * What a condition (who recorded, which table, how recovered and preserved, structure, period) makes of a difference
@@ -53,6 +54,12 @@ export interface AdjustedEffect {
   readonly random: readonly string[];
 }
 
+/** Labels that share a kind of a condition with another: whether these are told apart among records that share it. */
+export interface ToldAmong {
+  readonly labels: readonly string[];
+  readonly told: Told;
+}
+
 export interface LookedAt {
   readonly id: ConditionId;
   readonly label: string;
@@ -68,6 +75,8 @@ export interface LookedAt {
   readonly oneEach: boolean;
   /** Whether the labels that the answer names can be compared through kinds that they share. */
   readonly bridged: boolean;
+  /** What can be told although the named labels share no kind of it; null where nothing can, or they do. */
+  readonly among: ToldAmong | null;
 }
 
 export interface Guard {

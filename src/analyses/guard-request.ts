@@ -10,6 +10,8 @@ export interface GuardRequest {
   readonly by: string;
   readonly labels: Int32Array;
   readonly labelCount: number;
+  /** Names of the labels, where an answer can say of some of them what is told among kinds that they share. */
+  readonly names?: readonly string[];
   readonly items: readonly string[];
   readonly conditions: readonly Condition[];
   /** What is compared, as columns of ranks or of kinds, made within strata; the stratum of each record is given. */

@@ -88,6 +88,12 @@ export function sharedEffect(
   };
 }
 
+/** Names of the labels that share a kind of the condition with another, in their order. */
+export function namesThatShare({ of }: Condition, labels: Int32Array, names: readonly string[]): string[] {
+  const shared = new Set(inSharedStrata(labels, of).map((row) => labels[row]));
+  return names.filter((_, label) => shared.has(label));
+}
+
 function inSharedStrata(labels: Int32Array, of: Int32Array): number[] {
   const seen = new Map<number, Set<number>>();
   of.forEach((kind, row) => {

@@ -1,7 +1,7 @@
 import type { ConditionId } from '../fragments/conditions.ts';
 import type { Turn, Unavailable } from './contract.ts';
 import type { Guard, GuardVerdict, LookedAt } from './guard-found.ts';
-import { inSentence, printList, printNumber, printP, printSmall } from './phrasing.ts';
+import { inSentence, printList, printNumber, printP, printSmall, printSome } from './phrasing.ts';
 
 /** How a guard against conditions is said, the same in every analysis. */
 
@@ -47,6 +47,22 @@ export function guardClauses({ changes }: Guard, verb: 'is' | 'are' = 'is'): rea
         `, or is a difference ${DIFFERENCE[worst.id]}`,
       ];
   }
+}
+
+/**
+ * An answer that begins with what can be told, where those that a verdict names share nothing of the worst condition
+ * but others do: "Of one source, A and B are told apart in row spacing; that six groups differ cannot be told from …".
+ *
+ * @param what is compared, as "row spacing".
+ * @param that is then left open, as "six groups by site differ".
+ */
+export function guardLead({ changes }: Guard, what: string, that: string): readonly string[] {
+  const [worst] = changes;
+  if (worst?.verdict !== 'cannot be told apart' || worst.among === null) return [];
+  const { labels, told } = worst.among;
+  const known = (names: string) =>
+    `${SHARING[worst.id]}, ${names} are ${told} in ${what}; that ${that} cannot be told from a difference ${DIFFERENCE[worst.id]}.`;
+  return [printList(labels), printSome(labels, 2), `${printSmall(labels.length)} groups`].map(known);
 }
 
 /** "a difference between recorders", of the worst condition; null where none changes anything. */
@@ -149,11 +165,24 @@ export function guardEvidence(guard: Guard, unit: string): string[] {
   ];
 }
 
+/** Two that a verdict names, and how many finds of each would tell them apart, where that can be had. */
+export interface Remeasured {
+  readonly names: readonly [string, string];
+  readonly finds: number | Unavailable;
+}
+
 /** What would settle what the guard leaves open. */
-export function guardNext({ changes, unseen, by }: Guard, done: string): string[] {
+export function guardNext({ changes, unseen, by }: Guard, done: string, pair?: Remeasured): string[] {
+  const finds = typeof pair?.finds === 'number' ? pair.finds : 'some';
+  const whose =
+    pair === undefined
+      ? `${finds} finds of each ${inSentence(by)}`
+      : `${finds} finds each of ${printList(pair.names)}`;
   return [
     ...(changes.some((one) => recording(one) && one.verdict === 'cannot be told apart')
-      ? [`Let one person ${done} some finds of each ${inSentence(by)} again.`]
+      ? [
+          `Let one person ${done} ${whose} again, or bring a table in which one recorder describes finds of ${pair === undefined ? `several by ${inSentence(by)}` : 'both'}.`,
+        ]
       : []),
     ...(unseen.length > 0 ? [`Columns of ${names(unseen)}, so that they can be looked at.`] : []),
   ];

@@ -3,13 +3,14 @@ import { adjustKnown } from '../numerics/tests/adjust.ts';
 import { testAssociation } from '../numerics/tests/association-test.ts';
 import { withoutEmptyLines } from '../numerics/tests/contingency.ts';
 import type { Unavailable } from './contract.ts';
-import type { Guard, GuardVerdict, LookedAt, SharedEffect } from './guard-found.ts';
+import type { Guard, GuardVerdict, LookedAt, SharedEffect, ToldAmong } from './guard-found.ts';
 import type { GuardRequest } from './guard-request.ts';
-import { isBridged, isOneEach, sharedEffect } from './guard-strata.ts';
+import { isBridged, isOneEach, namesThatShare, sharedEffect } from './guard-strata.ts';
 import { type Told, toldAt } from './verdicts.ts';
 
 /** An effect within a condition of less than this share of the plain one has gone. */
 const GONE = 0.5;
+
 /**
  * Is the difference between labels one between conditions? Each condition is tested for association with the labels
  * (Holm over those looked at); where it goes with them, the labels are compared among records that share it, by
@@ -65,6 +66,8 @@ export function guardAgainst(request: GuardRequest): Guard {
       adjusted: goes[at] && !oneEach && request.adjust !== undefined ? request.adjust(condition) : null,
       oneEach,
       bridged,
+      among:
+        'why' in shared || bridged ? null : toldAmong(request, condition, toldAt(appearing[at], confidence)),
     };
   });
   return { by: request.by, n: labels.length, conditions: looked, ...sorted(looked) };
@@ -92,6 +95,11 @@ function associationWith({ labels, labelCount, items, random }: GuardRequest, { 
     p: found.p,
     v: 'why' in found.association ? found.association : found.association.cramersVCorrected,
   };
+}
+
+function toldAmong({ labels, names }: GuardRequest, condition: Condition, told: Told): ToldAmong | null {
+  if (names === undefined || told === 'cannot be told') return null;
+  return { labels: namesThatShare(condition, labels, names), told };
 }
 
 function verdictOf(

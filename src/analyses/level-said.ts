@@ -1,4 +1,5 @@
-import type { LevelFound } from '../fragments/common-level.ts';
+import type { LevelFound } from '../fragments/level/common-level.ts';
+import type { ToldCloser } from './counted-at-level.ts';
 import { printCount, printList, printSome } from './phrasing.ts';
 
 /** At which level kinds were counted, as findings keep it and sentences say it. */
@@ -15,6 +16,24 @@ export interface LevelSaid {
   }[];
   /** Records that say less than the level and are left out. */
   readonly tooBroad: readonly { readonly label: string; readonly records: number }[];
+}
+
+/** What is told apart beside the common level, and who says no more of how many. */
+export type CloserSaid = LevelSaid['folds'];
+
+export function closerSaid({ unfolded }: ToldCloser): CloserSaid {
+  return unfolded.map(({ label, narrower, records, because }) => ({ label, narrower, records, because }));
+}
+
+/** "With open twining and close twining told apart, the 3 of 20 of Drommavel Landing that say no more than twined left out". */
+export function sayCloser(folds: CloserSaid): string {
+  return printSome(
+    folds.map(({ label, narrower, because }) => {
+      const out = because.map((one) => `${one.broad} of ${one.of} of ${one.label}`);
+      return `with ${printSome(narrower, 3)} told apart, the ${printSome(out, 2)} that say no more than ${label} left out`;
+    }),
+    2,
+  );
 }
 
 export function levelSaid(

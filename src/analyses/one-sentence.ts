@@ -3,9 +3,6 @@
 /** As many words as an answer may have. */
 export const MOST_WORDS = 30;
 
-/** As many as an analysis writes: three are left to say last that fragments were counted, where nobody has said what an object is. */
-export const MOST_WRITTEN = MOST_WORDS - 3;
-
 const wordsIn = (text: string) => text.split(/\s+/).length;
 
 /**
@@ -16,16 +13,26 @@ const wordsIn = (text: string) => text.split(/\s+/).length;
  * @param more of each part ways to say it, the fullest first; none for a part that is not to be said.
  */
 export function oneSentence(first: readonly string[], ...more: readonly (readonly string[])[]): string {
-  return withinWords(MOST_WRITTEN, first, more);
+  let said = first.find((text) => wordsIn(text) <= MOST_WORDS) ?? first[first.length - 1];
+  for (const part of more) said += part.find((text) => wordsIn(`${said}${text}`) <= MOST_WORDS) ?? '';
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
 }
 
-/** The same within as many words as are given. */
-export function withinWords(
-  most: number,
-  first: readonly string[],
-  more: readonly (readonly string[])[],
-): string {
-  let said = first.find((text) => wordsIn(text) <= most) ?? first[first.length - 1];
-  for (const part of more) said += part.find((text) => wordsIn(`${said}${text}`) <= most) ?? '';
-  return `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
+/**
+ * The sentence with a last clause that has to be said. Where there is no room for it, first what stands in brackets is
+ * left out, then one part after another from the end; nothing of what is left is changed.
+ *
+ * @param clause ways to say it, the fullest first; each brings its own comma.
+ */
+export function endingWith(sentence: string, clause: readonly string[]): string {
+  const whole = sentence.replace(/\.$/, '');
+  const shorter = [whole, whole.replace(/ \([^()]*\)/g, '')];
+  for (let last = shorter[1]; ; ) {
+    const cut = Math.max(last.lastIndexOf('; '), last.lastIndexOf(', '));
+    if (cut < 0) break;
+    last = last.slice(0, cut);
+    shorter.push(last);
+  }
+  const all = shorter.flatMap((text) => clause.map((end) => `${text}${end}.`));
+  return all.find((text) => wordsIn(text) <= MOST_WORDS) ?? all[all.length - 1];
 }

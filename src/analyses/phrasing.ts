@@ -1,6 +1,6 @@
 import type { Witness } from '../fragments/witness.ts';
 import type { Counts, Turn } from './contract.ts';
-import { MOST_WRITTEN } from './one-sentence.ts';
+import { MOST_WORDS } from './one-sentence.ts';
 
 /** How numbers and lists are put into sentences, the same in every analysis. */
 
@@ -112,7 +112,7 @@ export function printLevel(share: number): string {
 
 /** The first of these sentences that is short enough for an answer; the last one where none is. */
 export function firstShort(sentences: readonly string[]): string {
-  const short = sentences.find((sentence) => sentence.split(/\s+/).length <= MOST_WRITTEN);
+  const short = sentences.find((sentence) => sentence.split(/\s+/).length <= MOST_WORDS);
   const said = short ?? sentences[sentences.length - 1] ?? '';
   return said.charAt(0).toUpperCase() + said.slice(1);
 }

@@ -1,6 +1,6 @@
 import { groupRows } from '../fragments/groups.ts';
 import type { AnalysisInput, Answer, Turn } from './contract.ts';
-import { MOST_WRITTEN } from './one-sentence.ts';
+import { MOST_WORDS } from './one-sentence.ts';
 import { inSentence, printCount, printList } from './phrasing.ts';
 
 /** Fragments that lack a label which the question asks for. */
@@ -40,7 +40,7 @@ export function withUnlabelled(words: Answer, unlabelled: readonly Unlabelled[])
   const counts = printList(unlabelled.map(({ label, lacking }) => `${lacking} without ${label}`));
   const aside = `of ${printCount(first.of, 'fragment')} ${counts} left aside`;
   const whole = words.answer.replace(/\.$/, `; ${aside}.`);
-  const fits = whole.split(/\s+/).length <= MOST_WRITTEN;
+  const fits = whole.split(/\s+/).length <= MOST_WORDS;
   const [lead, ...rest] = words.because;
   const turn: Turn = {
     what: `were the ${printList(unlabelled.map(({ label, lacking }) => `${label} of ${lacking}`))} known`,

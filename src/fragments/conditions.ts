@@ -1,7 +1,7 @@
 import type { Register } from '../attributes/definition.ts';
 import { termAt } from './accessors.ts';
-import { atLevel } from './common-level.ts';
 import { termLabel } from './groups.ts';
+import { atLevel } from './level/common-level.ts';
 import { isMissing } from './missing.ts';
 import type { FragmentTable } from './table.ts';
 

@@ -1,5 +1,5 @@
 import type { ShortVerdict, Turn } from '../analyses/contract.ts';
-import { MOST_WORDS, withinWords } from '../analyses/one-sentence.ts';
+import { endingWith, oneSentence } from '../analyses/one-sentence.ts';
 import type { Answered } from '../analyses/register.ts';
 import type { Witness } from '../fragments/witness.ts';
 import type { Prepared } from './prepare.ts';
@@ -66,17 +66,24 @@ export function withTurns(answered: Answered, witness: Witness, tried: readonly 
       },
     };
   const [moved] = changed;
-  const answer = withinWords(
-    MOST_WORDS,
-    [words.answer.replace(/\.$/, '')],
-    [
-      witness.status === 'confirmed'
-        ? []
-        : [', if each fragment is a find of its own', ', counted by fragments'],
-      moved === undefined ? [] : [`; which stay hangs on ${moved.whatIf.open}`],
-    ],
-  );
-  return { ...answered, words: { ...words, answer, unless, ...settle } };
+  const said =
+    witness.status === 'confirmed'
+      ? words.answer
+      : endingWith(words.answer, [', if each fragment is a find of its own', ', counted by fragments']);
+  // What had to give way is evidence still.
+  const whole = said.startsWith(words.answer.replace(/\.$/, ''));
+  return {
+    ...answered,
+    words: {
+      answer: oneSentence(
+        [said.replace(/\.$/, '')],
+        moved === undefined ? [] : [`; which stay hangs on ${moved.whatIf.open}`],
+      ),
+      because: whole ? words.because : [words.answer, ...words.because].slice(0, MOST_REASONS),
+      unless,
+      ...settle,
+    },
+  };
 }
 
 /** Sets of labels turn only where they share none; where they share some but not all, they move. */

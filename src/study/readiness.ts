@@ -1,5 +1,5 @@
 import { printCount, printList, printSome } from '../analyses/phrasing.ts';
-import { atLevel } from '../fragments/common-level.ts';
+import { atLevel } from '../fragments/level/common-level.ts';
 import { leastItems } from '../fragments/least-items.ts';
 import { isMissing } from '../fragments/missing.ts';
 import type { FragmentTable } from '../fragments/table.ts';

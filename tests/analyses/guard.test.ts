@@ -144,7 +144,32 @@ describe('a contrast of numbers', () => {
       'Diameter1 tends to be larger in Berrow than in Aldum, which cannot be told from a difference between recorders.',
     );
     expect(turnsOf(found)).toMatch(/no two groups by site share a recorder; a habit of reading/);
-    expect(found.words.next?.join(' ')).toContain('Let one person measure some finds of each site again.');
+    expect(found.words.next?.join(' ')).toMatch(
+      /Let one person measure \d+ finds each of (?:Aldum and Berrow|Berrow and Aldum) again/,
+    );
+  });
+
+  it('what one recorder saw of two sites leads, where the sites that differ most share none', () => {
+    const rows = [
+      ...repeat(20, () => ({ site: 'Aldum', recorder: 'Orrin', diameter1: 10 + noise() })),
+      ...repeat(20, () => ({ site: 'Berrow', recorder: 'Pell', diameter1: 20 + noise() })),
+      ...repeat(20, () => ({ site: 'Corm', recorder: 'Pell', diameter1: 16 + noise() })),
+    ];
+    const found = contrasted(rows);
+    expect(found.words.answer).toBe(
+      'Of one recorder, Berrow and Corm are told apart in diameter1; that three groups by site differ cannot be told from a difference between recorders.',
+    );
+    expect(found.words.next?.[0]).toMatch(
+      /^Let one person measure \d+ finds each of Aldum and Berrow again, or bring a table in which one recorder describes finds of both\.$/,
+    );
+    expect(faultsOfAnswer(found.words)).toEqual([]);
+    // The two read by one are alike now: the rest is as open as before.
+    const alike = contrasted(
+      rows.map((row) => (row.site === 'Corm' ? { ...row, diameter1: 20 + noise() } : row)),
+    );
+    expect(alike.words.answer).toMatch(
+      /^Of one recorder, Berrow and Corm are not told apart in diameter1; that/,
+    );
   });
 
   it('a true difference stands where the recorders went with the sites but read alike', () => {
@@ -286,6 +311,17 @@ describe('a crosstab of kinds', () => {
       ),
     );
     expect(found.words.answer).toMatch(/, which cannot be told from a difference between recorders\.$/);
+  });
+
+  it('what one recorder saw of two sites leads', () => {
+    const rows = [
+      ...repeat(40, (i) => ({ site: 'Aldum', recorder: 'Orrin', fibre: i % 10 < 9 ? 'wool' : 'limeBast' })),
+      ...repeat(40, (i) => ({ site: 'Berrow', recorder: 'Pell', fibre: i % 10 < 1 ? 'wool' : 'limeBast' })),
+      ...repeat(40, (i) => ({ site: 'Corm', recorder: 'Pell', fibre: i % 10 < 1 ? 'wool' : 'limeBast' })),
+    ];
+    expect(crossed(rows).words.answer).toBe(
+      'Of one recorder, Berrow and Corm are not told apart in fibre; that site and fibre go together cannot be told from a difference between recorders.',
+    );
   });
 
   it('asks with the labels in the columns as well: the verdict is the same', () => {

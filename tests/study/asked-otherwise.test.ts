@@ -95,3 +95,43 @@ describe('two spellings of one place', () => {
     expect(words.answer).not.toContain('may be one name');
   });
 });
+
+describe('the place of a find', () => {
+  /** The doubtful attributions to Holm are what looks like the find; the sure ones do not. */
+  const rows = (doubt: string) => [
+    'No.,Site,Row spacing (mm),Warp density (per cm)',
+    ...Array.from({ length: 60 }, (_, i) => {
+      const near = i % 20 < (i < 20 ? 10 : 0);
+      const site = ['Holm', 'Ness', 'Tarn'][Math.floor(i / 20)];
+      return `${i + 1},${site}${near ? doubt : ''},${(near ? 9 : 30 + 15 * Math.floor(i / 20)) + (i % 5) / 10},${near ? 9 : 3 + (i % 3) / 10}`;
+    }),
+  ];
+  const where = {
+    kind: 'placement',
+    find: { rowSpacing: '9', density1: '9' },
+    labels: ['site'],
+    findFrom: 'a site of the study',
+  };
+  const placed = (doubt: string, more: object) => {
+    const study = checkStudy(
+      { title: 't', sources: [{ file: 'finds.csv' }], analyses: [{ id: 'a', ...where }], ...more },
+      'study.json',
+    );
+    return runStudy(study, new Map([['finds.csv', new TextEncoder().encode(`${rows(doubt).join('\n')}\n`)]]))
+      .analyses.a.words;
+  };
+
+  it('is asked again without what is marked as doubtful, and where no label stays of both, it cannot be told', () => {
+    const words = placed(' ?', { witness: { is: 'row' } });
+    expect(words.answer).toBe(
+      'Cannot be told yet: with and without the attributions marked as doubtful, the answers differ.',
+    );
+    expect(words.because[0]).toMatch(/^By site .*\(Holm\)/);
+    expect(words.unless[0]).toMatchObject({ overturns: true });
+    expect(words.unless[0].what).toContain('Without 10 fragments marked as doubtful (Site)');
+    expect(placed('', { witness: { is: 'row' } }).answer).toMatch(/^By site .*\(Holm\)/);
+  });
+  it('says what it takes as independent, where nobody has said what an object is', () => {
+    expect(placed('', {}).answer).toMatch(/each fragment is a find of its own|counted by fragments/);
+  });
+});

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Answered } from '../../src/analyses/register.ts';
 import type { Witness } from '../../src/fragments/witness.ts';
-import { type WhatIf, withTurns } from '../../src/study/otherwise.ts';
+import { changeOf, type WhatIf, withTurns } from '../../src/study/otherwise.ts';
 
 const confirmed: Witness = { status: 'confirmed', one: 'item', many: 'items' };
 const absent: Witness = { ...confirmed, status: 'absent' };
@@ -62,5 +62,29 @@ describe('where nobody has said what an object is', () => {
   it('a description takes nothing as independent and stays as it is', () => {
     const described = answered(null, 'Most are twined.');
     expect(withTurns(described, absent, [])).toBe(described);
+  });
+});
+
+describe('a set of labels that stay', () => {
+  const set = (...labels: string[]) => [{ attribute: 'Site', labels }];
+  it('is the same in any order, moves where it shares some, and turns where it shares none', () => {
+    expect(changeOf(set('A', 'B'), set('B', 'A'))).toBe('the same');
+    expect(changeOf(set('A', 'B'), set('A'))).toBe('moved');
+    expect(changeOf(set('A'), set('B'))).toBe('turned');
+    expect(changeOf(set('A'), set())).toBe('turned');
+    expect(changeOf(set(), set())).toBe('the same');
+    expect(changeOf(set('A'), 'cannot be told')).toBe('turned');
+  });
+  it('that only moves keeps its answer, which says on what it hangs', () => {
+    const here = { ...apart, verdict: set('A', 'B') };
+    const other = { ...answered(null, 'By site one of three is left.'), verdict: set('A') };
+    const { words } = withTurns(here, confirmed, [{ whatIf, other }]);
+    expect(words.answer).toBe('Spacing differs; which stay hangs on what counts as one.');
+    expect(words.unless[0]).toEqual({
+      what: 'Counted by objects',
+      size: 'by site one of three is left',
+      overturns: true,
+    });
+    expect(words.next).toEqual(['Confirm the column.']);
   });
 });

@@ -106,6 +106,8 @@ export interface JudgedPair extends PairContrast {
   readonly alikePAdjusted: number | Unavailable;
   /** Whether they are shown to be alike within the margin. */
   readonly alike: Told;
+  /** Items of each that would show the delta found with the stated power, where they are told apart. */
+  readonly findsNeeded: number | Unavailable;
   /** Whether both groups have items enough to be quoted. */
   readonly quotable: boolean;
 }

@@ -38,6 +38,7 @@ export function guarded(
   return guardAgainst({
     ...laid,
     by: register.attributes.get(options.by)?.label ?? options.by,
+    names: samples.tested.map(({ label }) => label),
     told,
     named,
     conditions: conditionsOf(records, laid.rows, [options.by, samples.attribute.id], options.by, register),

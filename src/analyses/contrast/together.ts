@@ -1,8 +1,8 @@
 import { InputError } from '../../errors.ts';
-import { allAtLevel } from '../../fragments/common-level.ts';
 import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import { collapseItems } from '../../fragments/items.ts';
+import { allAtLevel } from '../../fragments/level/common-level.ts';
 import { takeRows } from '../../fragments/subset.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { takeRecords } from '../../numerics/dissimilarity/condensed.ts';

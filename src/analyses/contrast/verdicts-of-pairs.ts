@@ -1,4 +1,5 @@
 import { adjustKnown } from '../../numerics/tests/adjust.ts';
+import { findsNeeded } from '../../numerics/tests/equivalence.ts';
 import { toldAt } from '../verdicts.ts';
 import type { AttributeSamples, JudgedPair, PairContrast } from './found.ts';
 import type { ContrastOptions } from './options.ts';
@@ -32,6 +33,10 @@ export function judgePairs(
         larger: told === 'told apart' ? (delta > 0 ? 'first' : 'second') : null,
         alikePAdjusted: alike[at],
         alike: toldAt(alike[at], options.confidence),
+        findsNeeded:
+          'why' in pair.delta
+            ? pair.delta
+            : findsNeeded(pair.delta.estimate, { alpha: 1 - options.confidence, power: options.power }),
         quotable: samples.tested[pair.first].quotable && samples.tested[pair.second].quotable,
       };
     }),

@@ -1,5 +1,5 @@
 import type { Answer, Unavailable } from '../contract.ts';
-import { guardClauses, guardNext } from '../guard-words.ts';
+import { guardClauses, guardLead, guardNext, type Remeasured } from '../guard-words.ts';
 import { firstShort, inSentence, printList, printSmall } from '../phrasing.ts';
 import { evidence, togetherEvidence } from './evidence-words.ts';
 import type { AskedOtherwise, AttributeContrast, ContrastFound, JudgedPair, Together } from './found.ts';
@@ -45,7 +45,9 @@ function oneAnswer(found: ContrastFound, contrast: AttributeContrast): string {
   // A count of pairs, or that they are alike, would part the clause from what it qualifies.
   const plain =
     guard.length > 0 && said.length > 1 ? said.slice(told === 'told apart' ? said.length - 2 : 1) : said;
+  const groups = `${printSmall(contrast.samples.tested.length)} groups by ${inSentence(found.by)} differ`;
   return firstShort([
+    ...guardLead(contrast.guard, name(contrast), groups),
     ...plain.flatMap((clause) => worst.flatMap((turn) => [`${clause}${turn}${trend}.`, `${clause}${turn}.`])),
     `${said[said.length - 1]}${worst[worst.length - 1]}.`,
   ]);
@@ -177,8 +179,18 @@ function next({ attributes }: ContrastFound): string[] {
   ];
   return [
     ...new Set(
-      attributes.flatMap(({ guard, told }) => (told === 'told apart' ? guardNext(guard, 'measure') : [])),
+      attributes.flatMap((contrast) =>
+        contrast.told === 'told apart' ? guardNext(contrast.guard, 'measure', remeasured(contrast)) : [],
+      ),
     ),
     ...(small.length > 0 ? [`More items of ${printList(small.slice(0, 6))}.`] : []),
   ];
+}
+
+/** The two furthest apart, and how many finds of each one person would have to measure. */
+function remeasured({ pairs, samples }: AttributeContrast): Remeasured | undefined {
+  const pair = strongestOf(pairs.filter(({ told }) => told === 'told apart'));
+  if (pair === undefined) return undefined;
+  const { first, second, findsNeeded: finds } = pair;
+  return { names: [samples.tested[first].label, samples.tested[second].label], finds };
 }

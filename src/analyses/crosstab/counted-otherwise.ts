@@ -17,7 +17,7 @@ const TRIAL_VISITS = 500;
 /** The same question at the other level, and with each row and column left out in turn: does the verdict stand? */
 export function countedOtherwise(
   table: CrossedTable,
-  other: Pick<BothAtLevel, 'other' | 'found'>,
+  other: Pick<BothAtLevel, 'other' | 'found' | 'finer'>,
   options: CrosstabOptions,
   random: Random,
 ): CountedOtherwise[] {
@@ -32,7 +32,17 @@ export function countedOtherwise(
   ]
     .sort((a, b) => b.n - a.n)
     .slice(0, MOST_LINES);
+  const { finer } = other;
   return [
+    ...(finer === null
+      ? []
+      : [
+          ask(
+            'told more closely',
+            finer.unfolded.flatMap(({ narrower }) => narrower),
+            finer.table,
+          ),
+        ]),
     ...atOtherLevel(other, options, random.stream('other level')),
     ...lines.map((line) =>
       ask(

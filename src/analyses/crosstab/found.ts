@@ -49,7 +49,7 @@ export interface QuotedCell {
 
 /** The same question asked of the table counted otherwise. */
 export interface CountedOtherwise {
-  readonly change: 'as recorded' | 'at the common level' | 'line left out';
+  readonly change: 'told more closely' | 'as recorded' | 'at the common level' | 'line left out';
   /** The broad kinds that stand for narrower ones at the level, or the row or column left out. */
   readonly names: readonly string[];
   readonly told: Told;

@@ -33,6 +33,7 @@ export function guarded(
     by: register.attributes.get(across)?.label ?? across,
     labels,
     labelCount: labelled.length,
+    names: labelled,
     items: table.entries.map(({ item }) => item),
     told,
     named: [...new Set(cited)].filter((label) => label >= 0),

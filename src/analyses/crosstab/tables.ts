@@ -165,6 +165,7 @@ function boundsTable({ bounds, rowsLabel, columnsLabel }: CrosstabFound): Result
 
 const CHANGES: Readonly<Record<CountedOtherwise['change'], string>> = {
   'line left out': 'left out',
+  'told more closely': 'told apart, the few that say no more left out',
   'as recorded': 'counted by the words as recorded',
   'at the common level': 'counted at the level that all record',
 };

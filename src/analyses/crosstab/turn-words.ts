@@ -10,6 +10,7 @@ export const pairOf = ({ rowsLabel, columnsLabel }: CrosstabFound) =>
 
 export const LEVELS: Readonly<Record<CountedOtherwise['change'], string>> = {
   'line left out': 'with lines left out',
+  'told more closely': 'more closely, without the few that say no more',
   'as recorded': 'by the words as recorded',
   'at the common level': 'at the level that all record',
 };

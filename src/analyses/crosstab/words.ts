@@ -1,8 +1,9 @@
 import type { Answer } from '../contract.ts';
-import { guardClauses, guardEvidence, guardTurns } from '../guard-words.ts';
+import { guardClauses, guardEvidence, guardLead, guardTurns } from '../guard-words.ts';
 import { sayFolds } from '../level-said.ts';
 import {
   firstShort,
+  inSentence,
   printCount,
   printLevel,
   printList,
@@ -64,23 +65,25 @@ function answerOf(found: CrosstabFound): string {
 function guardedAnswer(found: CrosstabFound, clauses: readonly string[]): string {
   const pair = pairOf(found);
   const { named } = found;
-  return firstShort(
-    [2, 1, 0]
+  const kinds = inSentence(found.guard.by === found.rowsLabel ? found.columnsLabel : found.rowsLabel);
+  return firstShort([
+    ...guardLead(found.guard, kinds, `${pair} go together`),
+    ...[2, 1, 0]
       .filter((count) => count <= named.length)
       .flatMap((count) => {
         const cells = count === 0 ? '' : ` (${printList(named.slice(0, count).map(cellOf))})`;
         return clauses.map((clause) => `${pair} go together${cells}${clause}.`);
       }),
-  );
+  ]);
 }
 
 /** Both verdicts, where the depth to which kinds were recorded makes the difference. */
 function byLevel(found: CrosstabFound, { change, told }: CountedOtherwise): string[] {
   const pair = pairOf(found);
   const [here, there] =
-    change === 'as recorded'
-      ? ['at the level that all record', 'by the words as recorded']
-      : ['by the words as recorded', 'at the level that all record'];
+    change === 'at the common level'
+      ? ['by the words as recorded', LEVELS[change]]
+      : ['at the level that all record', change === 'as recorded' ? LEVELS[change] : 'told more closely'];
   const other = VERDICTS[told];
   return [`${pair} ${VERDICTS[found.told]} ${here}; ${there} they ${other}.`];
 }
@@ -143,12 +146,12 @@ function counted({ level }: CrosstabFound): string {
 function standing({ otherwise, hangsOn, told }: CrosstabFound): string[] {
   const stays = otherwise.filter((one) => !hangsOn.includes(one));
   const lines = stays.filter(({ change }) => change === 'line left out');
-  const level = stays.find(({ change }) => change !== 'line left out');
+  const levels = stays.filter(({ change }) => change !== 'line left out');
   const said = [
     ...(lines.length > 0 && hangsOn.every(({ change }) => change !== 'line left out')
       ? [`with any one of the ${lines.length} largest rows and columns left out (${strengths(lines)})`]
       : []),
-    ...(level === undefined ? [] : [`${LEVELS[level.change]} (${strengths([level])})`]),
+    ...levels.map((level) => `${LEVELS[level.change]} (${strengths([level])})`),
   ];
   return said.length === 0
     ? []

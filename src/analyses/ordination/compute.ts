@@ -1,7 +1,7 @@
 import { InputError } from '../../errors.ts';
 import { countBehind } from '../../fragments/behind.ts';
-import { atLevel } from '../../fragments/common-level.ts';
 import { groupRows } from '../../fragments/groups.ts';
+import { atLevel } from '../../fragments/level/common-level.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { levelSaid } from '../level-said.ts';
 import { componentsOf, kindsOf, mixtureOf } from './by-attributes.ts';

@@ -11,7 +11,7 @@ import { leafOrder } from '../../numerics/grouping/tree.ts';
 import { adjustP } from '../../numerics/tests/adjust.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
 import { countedAtLevel, lackingAtLevel } from '../counted-at-level.ts';
-import { levelSaid } from '../level-said.ts';
+import { closerSaid, levelSaid } from '../level-said.ts';
 import { LEAST_RANKED } from '../likeness-rank.ts';
 import { lossesIn } from '../survival.ts';
 import { toldAt } from '../verdicts.ts';
@@ -40,7 +40,7 @@ const RARE = 5;
 export function computeSimilarity(input: AnalysisInput, options: SimilarityOptions): SimilarityFound {
   const { records, register, unit, random } = input;
   const counted = countedAtLevel(records, options.assemblages, options.of, register, options.level);
-  const { table, recorded } = counted;
+  const { table, recorded, finer } = counted;
   const stranger = options.supplementary.find((label) => !table.rows.includes(label));
   if (stranger !== undefined) {
     throw new InputError(
@@ -97,6 +97,13 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
     ranking,
     losses: lossesIn(records, table, { rows: options.assemblages, columns: options.of }, register),
     asRecorded: recorded === null ? null : rankPairs(recorded, options, random.stream('ranking as recorded')),
+    toldCloser:
+      finer === null
+        ? null
+        : {
+            said: closerSaid(finer),
+            ranking: rankPairs(finer.table, options, random.stream('ranking told closer')),
+          },
     otherCoefficients: byOtherCoefficients(table, ranking, options),
     notToldApart: pairs.flatMap(([first, second], place) =>
       told[place] === 'not told apart' ? [`${table.rows[first]} with ${table.rows[second]}`] : [],

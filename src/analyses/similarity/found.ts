@@ -6,7 +6,7 @@ import type { Correspondence } from '../../numerics/ordination/correspondence.ts
 import type { ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
 import type { MantelTest } from '../../numerics/tests/mantel.ts';
 import type { Findings, Unavailable } from '../contract.ts';
-import type { LevelSaid } from '../level-said.ts';
+import type { CloserSaid, LevelSaid } from '../level-said.ts';
 import type { Rank, TooFew } from '../likeness-rank.ts';
 import type { Loss } from '../survival-found.ts';
 import type { Told } from '../verdicts.ts';
@@ -125,6 +125,8 @@ export interface SimilarityFound extends Findings {
   readonly losses: readonly Loss[];
   /** The same, counted as recorded; null where the level changes nothing. */
   readonly asRecorded: PairRanking | null;
+  /** The same with what a few broad records fold told apart; null where nothing is folded by few. */
+  readonly toldCloser: { readonly said: CloserSaid; readonly ranking: PairRanking } | null;
   /** By other coefficients of shares, where other pairs are then the most or the least alike. */
   readonly otherCoefficients: readonly {
     readonly coefficient: SimilarityCoefficient;

@@ -1,6 +1,6 @@
 import type { Turn } from '../contract.ts';
-import { sayTooBroad } from '../level-said.ts';
-import { coefficientName, type Rank } from '../likeness-rank.ts';
+import { sayCloser, sayTooBroad } from '../level-said.ts';
+import { coefficientName } from '../likeness-rank.ts';
 import { inSentence, printCount, printList, printNumber, printSome } from '../phrasing.ts';
 import { survivalTurns, thoughLostInPairs } from '../survival-words.ts';
 import type { SimilarityFound } from './found.ts';
@@ -8,6 +8,7 @@ import type { SimilarityFound } from './found.ts';
 /** What would change which assemblages are alike: what was tried and does so first. */
 export function similarityTurns(found: SimilarityFound): readonly Turn[] {
   const turns = [
+    ...closerTurns(found),
     ...recordedTurns(found),
     ...coefficientTurns(found),
     ...rivalTurns(found),
@@ -17,6 +18,28 @@ export function similarityTurns(found: SimilarityFound): readonly Turn[] {
     ...asideTurns(found),
   ];
   return [...turns.filter(({ overturns }) => overturns), ...turns.filter(({ overturns }) => !overturns)];
+}
+
+/** Pairs that a few broad records of one place keep from being told: what the rest says of them. */
+function closerTurns({ ranking, toldCloser, losses }: SimilarityFound): Turn[] {
+  if (toldCloser === null || 'why' in ranking.most || 'why' in toldCloser.ranking.most) return [];
+  return [rankedOtherwise(sayCloser(toldCloser.said), ranking, toldCloser.ranking, losses)];
+}
+
+function rankedOtherwise(
+  what: string,
+  here: SimilarityFound['ranking'],
+  there: SimilarityFound['ranking'],
+  losses: SimilarityFound['losses'],
+  more = '',
+): Turn {
+  const leaders = ({ most }: SimilarityFound['ranking']) => ('why' in most ? [] : most.labels);
+  const least = 'why' in here.least || 'why' in there.least ? null : [here.least, there.least];
+  const overturns =
+    !leaders(there).some((label) => leaders(here).includes(label)) ||
+    (least !== null && !least[1].labels.some((label) => least[0].labels.includes(label)));
+  const said = `most alike ${printSome(leaders(there), 2)}${least === null ? '' : `, least ${printSome(least[1].labels, 2)}${thoughLostInPairs(losses, least[1].labels)}`}`;
+  return { what, size: `${overturns ? '' : 'still '}${said}${more}`, overturns };
 }
 
 function recordedTurns({ level, ranking, asRecorded, table, unit, losses }: SimilarityFound): Turn[] {
@@ -30,19 +53,8 @@ function recordedTurns({ level, ranking, asRecorded, table, unit, losses }: Simi
       },
     ];
   }
-  const turned = (here: Rank, there: Rank) => !there.labels.some((label) => here.labels.includes(label));
-  const least =
-    'why' in ranking.least || 'why' in asRecorded.least ? null : [ranking.least, asRecorded.least];
-  const overturns = turned(ranking.most, asRecorded.most) || (least !== null && turned(least[0], least[1]));
-  const said = `most alike ${printSome(asRecorded.most.labels, 2)}${least === null ? '' : `, least ${printSome(least[1].labels, 2)}${thoughLostInPairs(losses, least[1].labels)}`}`;
   const out = level.tooBroad.length === 0 ? '' : `; left out here: ${sayTooBroad(level, unit)}`;
-  return [
-    {
-      what: 'Counted by the words as recorded',
-      size: `${overturns ? '' : 'still '}${said}${out}`,
-      overturns,
-    },
-  ];
+  return [rankedOtherwise('Counted by the words as recorded', ranking, asRecorded, losses, out)];
 }
 
 function coefficientTurns({ otherCoefficients }: SimilarityFound): Turn[] {

@@ -34,7 +34,8 @@ export const ALWAYS: readonly string[] = [
 ];
 
 function answerOf(found: SimilarityFound): string {
-  const { ranking, asRecorded, kindsLabel, table, sameSource, level } = found;
+  const { ranking, kindsLabel, table, sameSource, level } = found;
+  const { other, how } = countedOtherwise(found);
   const kinds = inSentence(kindsLabel);
   const newcomer = found.newcomers.flatMap(({ label, likeness, most }) =>
     likeness.length === 0 || 'why' in most
@@ -45,8 +46,8 @@ function answerOf(found: SimilarityFound): string {
   if ('why' in most)
     return oneSentence([...newcomer.slice(0, 1), `which are alike in ${kinds} cannot be told: ${most.why}`]);
   const lostIn = (pairs: readonly string[]) => thoughLostInPairs(found.losses, pairs);
-  const recordedMost = isTurned(most, asRecorded?.most ?? most);
-  const recordedLeast = 'why' in least ? null : isTurned(least, asRecorded?.least ?? least);
+  const recordedMost = isTurned(most, other?.most ?? most);
+  const recordedLeast = 'why' in least ? null : isTurned(least, other?.least ?? least);
   if (table.rows.length === 2) {
     const told = sameSource[0].told === 'told apart' ? 'are told apart' : 'are not told apart';
     return oneSentence(
@@ -64,7 +65,7 @@ function answerOf(found: SimilarityFound): string {
       : both(most.labels[0]);
   return oneSentence(
     [`${start} ${sayPairs(most, 'most')}`, `${start} most alike are ${plain}`],
-    recordedMost === null ? [] : [`; as recorded it would be ${recordedMost}`],
+    recordedMost === null ? [] : [`; ${how} it would be ${recordedMost}`],
     'why' in least
       ? []
       : recordedLeast === null
@@ -74,13 +75,26 @@ function answerOf(found: SimilarityFound): string {
             ...(lostIn(least.labels) === '' ? [] : ['; the least alike hang on what could survive']),
           ]
         : [
-            `; least ${both(least.labels[0])}, but as recorded ${recordedLeast}${lostIn(least.labels)}`,
+            `; least ${both(least.labels[0])}, but ${how} ${recordedLeast}${lostIn(least.labels)}`,
             `; the least alike hang on the recording`,
           ],
   );
 }
 
-/** The leader as recorded, where it is none at the level. */
+/**
+ * What the answer sets beside the level: what the rest tells apart where a few broad records fold it for all, since that
+ * says more than words that stand for several kinds at once; otherwise the words as recorded.
+ */
+function countedOtherwise({ toldCloser, asRecorded, ranking }: SimilarityFound) {
+  const turns = ({ most, least }: SimilarityFound['ranking']) =>
+    (!('why' in ranking.most) && isTurned(ranking.most, most) !== null) ||
+    (!('why' in ranking.least) && isTurned(ranking.least, least) !== null);
+  return toldCloser !== null && turns(toldCloser.ranking)
+    ? { other: toldCloser.ranking, how: 'told more closely' }
+    : { other: asRecorded, how: 'as recorded' };
+}
+
+/** The leader counted otherwise, where it is none at the level. */
 function isTurned(rank: Rank, other: Rank | { readonly why: string }): string | null {
   if ('why' in other) return null;
   return other.labels.some((label) => rank.labels.includes(label)) ? null : both(other.labels[0]);

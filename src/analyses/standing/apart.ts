@@ -1,7 +1,7 @@
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
 import { midpoint, termAt } from '../../fragments/accessors.ts';
-import { atLevel } from '../../fragments/common-level.ts';
 import { termLabel } from '../../fragments/groups.ts';
+import { atLevel } from '../../fragments/level/common-level.ts';
 import type { Column, FragmentTable, TermColumn } from '../../fragments/table.ts';
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import type { Random } from '../../numerics/foundation/random.ts';

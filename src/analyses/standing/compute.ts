@@ -8,7 +8,7 @@ import { takeRows } from '../../fragments/subset.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { countedAtLevel, lackingAtLevel } from '../counted-at-level.ts';
-import { levelSaid } from '../level-said.ts';
+import { closerSaid, levelSaid } from '../level-said.ts';
 import { lossesIn } from '../survival.ts';
 import { setApart } from './apart.ts';
 import { axesPlace } from './axes.ts';
@@ -56,7 +56,7 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
   const { groups, ungrouped } = groupRows(items, [options.among], register);
   const site = groups.findIndex(({ labels }) => labels[0] === options.site);
   const counted = countedAtLevel(items, options.among, options.of, register, options.level);
-  const { table, recorded } = counted;
+  const { table, recorded, finer } = counted;
   const row = table.rows.indexOf(options.site);
   if (row < 0) {
     throw new InputError(
@@ -68,7 +68,8 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
   report(0.05, 'drawing items');
   const likeness = likenessTo(table, row, options, random.stream('likeness'));
   const ranking = rankingOf(table, row, likeness, options, random.stream('ranking'));
-  const asRecorded = recorded === null ? null : recordedRanking(recorded, options, random);
+  const asRecorded = recorded === null ? null : rankingIn(recorded, 'as recorded', options, random);
+  const closer = finer === null ? null : rankingIn(finer.table, 'told closer', options, random);
   const same = options.sameWithin.map((id) => sameRows(items, groups[site].rows, id, register));
   const sameWithin = same.map((one) =>
     likenessWithin(table, row, one, ranking.most, options, random.stream(`within ${one.attribute}`)),
@@ -112,6 +113,7 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     likeness,
     ranking,
     asRecorded,
+    toldCloser: finer === null || closer === null ? null : { said: closerSaid(finer), ranking: closer },
     sameWithin,
     guard: guarded(items, table, row, ranking, options, input, random.stream('conditions')),
     losses: lossesIn(items, table, { rows: options.among, columns: options.of }, register),
@@ -147,19 +149,16 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
   return found;
 }
 
-/** Who is the most and the least alike by the words as they stand; nobody where the site has none of them. */
-function recordedRanking(
-  recorded: CrossedTable,
+/** Who is the most and the least alike with kinds counted otherwise; nobody where the site has none of them. */
+function rankingIn(
+  table: CrossedTable,
+  how: string,
   options: StandingOptions,
   random: AnalysisInput['random'],
 ): Ranking | null {
-  const row = recorded.rows.indexOf(options.site);
+  const row = table.rows.indexOf(options.site);
   if (row < 0) return null;
-  const likeness = likenessTo(
-    recorded,
-    row,
-    { ...options, resamples: 199, relabellings: 99 },
-    random.stream('likeness as recorded'),
-  );
-  return rankingOf(recorded, row, likeness, options, random.stream('ranking as recorded'));
+  const quick = { ...options, resamples: 199, relabellings: 99 };
+  const likeness = likenessTo(table, row, quick, random.stream(`likeness ${how}`));
+  return rankingOf(table, row, likeness, options, random.stream(`ranking ${how}`));
 }

@@ -3,7 +3,7 @@ import type { SimilarityCoefficient } from '../../numerics/assemblages/similarit
 import type { MantelTest } from '../../numerics/tests/mantel.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { Guard } from '../guard-found.ts';
-import type { LevelSaid } from '../level-said.ts';
+import type { CloserSaid, LevelSaid } from '../level-said.ts';
 import type { Rank, TooFew } from '../likeness-rank.ts';
 import type { Loss } from '../survival-found.ts';
 import type { Told } from '../verdicts.ts';
@@ -169,6 +169,11 @@ export interface StandingFound extends Findings {
   readonly ranking: Ranking;
   /** Who would be the most and the least alike, counted as recorded; null where the level changes nothing. */
   readonly asRecorded: Pick<Ranking, 'most' | 'least'> | null;
+  /** Who would be with what a few broad records fold told apart; null where nothing is folded by few. */
+  readonly toldCloser: {
+    readonly said: CloserSaid;
+    readonly ranking: Pick<Ranking, 'most' | 'least'>;
+  } | null;
   readonly sameWithin: readonly (WithinSame | { readonly attribute: string; readonly why: string })[];
   /** Conditions that may stand for what tells the site apart. */
   readonly guard: Guard;

@@ -1,6 +1,6 @@
 import type { Turn } from '../contract.ts';
 import { guardTurns } from '../guard-words.ts';
-import { sayTooBroad } from '../level-said.ts';
+import { sayCloser, sayTooBroad } from '../level-said.ts';
 import { coefficientName, isOther, sayLikeness } from '../likeness-rank.ts';
 import { printCount, printList, printNumber, printSome } from '../phrasing.ts';
 import { survivalTurns, thoughLost } from '../survival-words.ts';
@@ -9,6 +9,7 @@ import type { StandingFound } from './found.ts';
 /** What would change whom the site is like: what was tried and does so first. */
 export function standingTurns(found: StandingFound): readonly Turn[] {
   const turns = [
+    ...closerTurns(found),
     ...recordedTurns(found),
     ...withinTurns(found),
     ...coefficientTurns(found),
@@ -70,20 +71,37 @@ function rivalTurns({ ranking }: StandingFound): Turn[] {
   ];
 }
 
-function recordedTurns({ level, ranking, asRecorded, losses, options }: StandingFound): Turn[] {
-  if (asRecorded === null || 'why' in ranking.most || 'why' in asRecorded.most) return [];
-  const least =
-    'why' in ranking.least || 'why' in asRecorded.least ? null : [ranking.least, asRecorded.least];
-  const overturns = isOther(ranking.most, asRecorded.most) || (least !== null && isOther(least[0], least[1]));
+/** Who comes first where what a few broad records fold is told apart. */
+function closerTurns(found: StandingFound): Turn[] {
+  const { toldCloser } = found;
+  return toldCloser === null ? [] : rankedOtherwise(found, sayCloser(toldCloser.said), toldCloser.ranking);
+}
+
+function recordedTurns(found: StandingFound): Turn[] {
+  const { level, asRecorded } = found;
+  const out = level.tooBroad.length === 0 ? '' : `; left out here: ${sayTooBroad(level, 'item')}`;
+  return asRecorded === null
+    ? []
+    : rankedOtherwise(found, 'Counted by the words as recorded', asRecorded, out);
+}
+
+function rankedOtherwise(
+  { ranking, losses, options }: StandingFound,
+  what: string,
+  other: NonNullable<StandingFound['asRecorded']>,
+  more = '',
+): Turn[] {
+  if ('why' in ranking.most || 'why' in other.most) return [];
+  const least = 'why' in ranking.least || 'why' in other.least ? null : [ranking.least, other.least];
+  const overturns = isOther(ranking.most, other.most) || (least !== null && isOther(least[0], least[1]));
   const end =
     least === null
       ? ''
       : `, least like ${printSome(least[1].labels, 2)}${thoughLost(losses, [...least[1].labels, options.site])}`;
-  const out = level.tooBroad.length === 0 ? '' : `; left out here: ${sayTooBroad(level, 'item')}`;
   return [
     {
-      what: 'Counted by the words as recorded',
-      size: `${overturns ? '' : 'still '}most like ${printSome(asRecorded.most.labels, 2)}${end}${out}`,
+      what,
+      size: `${overturns ? '' : 'still '}most like ${printSome(other.most.labels, 2)}${end}${more}`,
       overturns,
     },
   ];

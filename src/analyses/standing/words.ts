@@ -76,14 +76,18 @@ function answerOf(found: StandingFound): string {
   );
 }
 
-/** Who it would be by the words as recorded, where that is somebody else; fullest first. */
-function recordedTurn({ ranking, asRecorded }: StandingFound): string[] {
-  if (asRecorded === null || 'why' in ranking.most || 'why' in asRecorded.most) return [];
-  if (isOther(ranking.most, asRecorded.most))
-    return [
-      `; as recorded ${printSome(asRecorded.most.labels, 2)}`,
-      `; as recorded, ${asRecorded.most.labels[0]}`,
-    ];
+/**
+ * Who it would be, where that is somebody else, with what a few broad records fold told apart, or else by the words as
+ * recorded; fullest first.
+ */
+function recordedTurn({ ranking: { most }, toldCloser, asRecorded }: StandingFound): string[] {
+  const ways = [
+    { how: 'told more closely', by: toldCloser?.ranking.most },
+    { how: 'as recorded', by: asRecorded?.most },
+  ];
+  for (const { how, by } of ways)
+    if (by !== undefined && !('why' in by) && !('why' in most) && isOther(most, by))
+      return [`; ${how} ${printSome(by.labels, 2)}`, `; ${how}, ${by.labels[0]}`];
   return [];
 }
 

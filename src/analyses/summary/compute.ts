@@ -1,8 +1,8 @@
 import { InputError } from '../../errors.ts';
 import { isOpenEnded, pointOf, termAt } from '../../fragments/accessors.ts';
 import { countBehind } from '../../fragments/behind.ts';
-import { atLevelOf } from '../../fragments/common-level.ts';
 import { groupRows } from '../../fragments/groups.ts';
+import { atLevelOf } from '../../fragments/level/common-level.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';

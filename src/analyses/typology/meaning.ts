@@ -1,6 +1,6 @@
 import type { Register } from '../../attributes/definition.ts';
-import { atLevelOf, type Groups } from '../../fragments/common-level.ts';
 import { groupRows } from '../../fragments/groups.ts';
+import { atLevelOf, type Groups } from '../../fragments/level/common-level.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { adjustKnown } from '../../numerics/tests/adjust.ts';

@@ -70,6 +70,19 @@ export function smallestDetectableDelta(
 }
 
 /**
+ * How many finds of each of two groups the Mann-Whitney test needs to find a Cliff's delta of this size with the stated
+ * power, by the same approximation; at least two of each. Says why where the two do not differ at all.
+ */
+export function findsNeeded(
+  delta: number,
+  { alpha = 0.05, power = 0.8 }: { alpha?: number; power?: number } = {},
+): number | Unavailable {
+  if (delta === 0) return { why: 'no number of finds tells apart what does not differ' };
+  const reach = (2 * (normalQuantileUpper(alpha / 2) + normalQuantileUpper(1 - power))) / Math.abs(delta);
+  return Math.max(2, Math.ceil((reach * reach) / 6));
+}
+
+/**
  * The shift between two normal samples of equal spread, in standard deviations, that makes a Cliff's
  * delta of this size: sqrt(2) times the normal quantile of (1 + delta) / 2 (McGraw & Wong 1992, Psychol.
  * Bull. 111:361, the common-language effect size). Infinite at complete separation.

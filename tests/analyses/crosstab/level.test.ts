@@ -118,3 +118,34 @@ it('rows that are kinds themselves are folded where the columns need it', () => 
   const { found } = ask(crosstab, inputFrom(rows), { ...question, rows: 'structure' });
   expect(found.table.rows).toEqual(['woven', 'twined']);
 });
+
+describe('broad records that are few, but too many to leave out unasked', () => {
+  // Three of Holm's ten basts are told no closer: the common level folds them for all.
+  const few = rowsOf({
+    Holm: { limeBast: 7, treeBast: 3, wool: 6 },
+    Pell: { willowBast: 10, wool: 6 },
+  });
+  const { words, found, tables } = ask(crosstab, inputFrom(few), question);
+
+  it('fold the branch, and the answer has what the rest tells apart beside it', () => {
+    expect(found.table.columns).toEqual(['tree bast', 'wool']);
+    expect(words.answer).toBe(
+      'Site and fibre are not told apart from unrelated at the level that all record; told more closely they go together.',
+    );
+    expect(words.unless[0]).toMatchObject({
+      what: 'counted more closely, without the few that say no more',
+      overturns: true,
+    });
+    expect(linesOf(tables.otherwise)[0]).toMatchObject({ verdict: 'told apart' });
+    expect(faultsOfAnswer(words)).toEqual([]);
+  });
+  it('that are half or more leave nothing to tell more closely', () => {
+    const half = ask(
+      crosstab,
+      inputFrom(rowsOf({ Holm: { limeBast: 4, treeBast: 6, wool: 6 }, Pell: { willowBast: 10, wool: 6 } })),
+      question,
+    );
+    expect(half.found.otherwise.map(({ change }) => change)).not.toContain('told more closely');
+    expect(half.words.answer).toContain('by the words as recorded');
+  });
+});

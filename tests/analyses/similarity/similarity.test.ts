@@ -388,6 +388,26 @@ describe('counted at the level that all record', () => {
     expect(tables.counts.note).toContain('since b says no more of 16 of 16');
   });
 
+  it('sets beside it what the rest tells apart, where a few of one place fold a branch for all', () => {
+    // Counted as twined, a is most like b; open told from close, with three of twenty of b left out, most like c.
+    const rest = [
+      ...structure('a', { openTwining: 16, tabby: 4 }),
+      ...structure('b', { closeTwining: 13, twined: 3, tabby: 4 }),
+      ...structure('c', { openTwining: 14, tabby: 6 }),
+    ];
+    const { words, found } = ask(similarity, inputFrom(rest), { ...question, of: 'structure' });
+    expect(found.level.folds[0].because[0]).toEqual({ label: 'b', broad: 3, of: 16 });
+    expect(words.answer).toMatch(/most alike are a and b.*; told more closely it would be a and c/);
+    expect(words.unless[0].what).toBe(
+      'with open twining and close twining told apart, the 3 of 16 of b that say no more than twined left out',
+    );
+    expect(words.unless[0]).toMatchObject({
+      size: expect.stringMatching(/^most alike a with c/),
+      overturns: true,
+    });
+    expect(faultsOfAnswer(words)).toEqual([]);
+  });
+
   it('counts a new site, typed in by closer kinds, at the level too', () => {
     const counts = { openTwining: 10, closeTwining: 6, tabby: 4 };
     const { tables } = asked({ newSites: [{ label: 'new', counts }] });

@@ -344,6 +344,19 @@ describe('counted at the level that all record', () => {
   const asked = (level: 'common' | 'recorded') =>
     ask(standing, inputFrom(rows), { ...question, of: 'structure', level });
 
+  it('where a few of one place fold a branch for all, whom the rest is like stands beside it', () => {
+    const rest = [
+      ...structure('p', { openTwining: 16, tabby: 4 }),
+      ...structure('q', { closeTwining: 13, twined: 3, tabby: 4 }),
+      ...structure('r', { openTwining: 14, tabby: 6 }),
+    ];
+    const { words } = ask(standing, inputFrom(rest), { ...question, of: 'structure', level: 'common' });
+    expect(words.answer).toMatch(/^In structure p is most like q.*; told more closely,? r/);
+    expect(words.unless[0].what).toContain('the 3 of 16 of q that say no more than twined left out');
+    expect(words.unless[0]).toMatchObject({ size: expect.stringMatching(/^most like r/), overturns: true });
+    expect(faultsOfAnswer(words)).toEqual([]);
+  });
+
   it('a catalogue that writes the broad term alone is not the least alike for its words', () => {
     const { words, found, tables } = asked('common');
     expect(found.likeness.map(({ label }) => label)).toEqual(['q', 'r']);

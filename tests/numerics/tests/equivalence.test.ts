@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { ln } from '../../../src/numerics/foundation/elementary.ts';
-import { equivalentMeans, smallestDetectableDelta } from '../../../src/numerics/tests/equivalence.ts';
+import {
+  equivalentMeans,
+  findsNeeded,
+  smallestDetectableDelta,
+} from '../../../src/numerics/tests/equivalence.ts';
 import { reference } from '../../references/reference.ts';
 import { available, expectClose } from '../close.ts';
 
@@ -49,5 +53,15 @@ describe('alike within a margin', () => {
     expect(smallestDetectableDelta(3, 3)).toEqual({
       why: 'with 3 and 3 items even complete separation could be missed',
     });
+  });
+
+  // The same by hand the other way: 2 x 2.801585^2 / (3 x 0.4^2) = 32.70.
+  it('a delta of 0.4 takes 33 of each, and that many would find it', () => {
+    expect(findsNeeded(0.4)).toBe(33);
+    expect(findsNeeded(-0.4)).toBe(33);
+    expect(available(smallestDetectableDelta(33, 33))).toBeLessThanOrEqual(0.4);
+    expect(available(smallestDetectableDelta(32, 32))).toBeGreaterThan(0.4);
+    expect(findsNeeded(1, { power: 0.5 })).toBe(3);
+    expect(findsNeeded(0)).toEqual({ why: 'no number of finds tells apart what does not differ' });
   });
 });

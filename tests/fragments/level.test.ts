@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { termAt } from '../../src/fragments/accessors.ts';
-import { atLevel, type LevelSettings } from '../../src/fragments/common-level.ts';
+import { atLevel, type LevelSettings } from '../../src/fragments/level/common-level.ts';
 import type { FragmentTable, TermColumn } from '../../src/fragments/table.ts';
 import { makeTable, register } from './make-table.ts';
 
