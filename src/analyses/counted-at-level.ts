@@ -1,7 +1,7 @@
 import type { Register } from '../attributes/definition.ts';
 import { InputError } from '../errors.ts';
 import { type CrossedTable, crossedTable } from '../fragments/crossed-table.ts';
-import { atLevel, type Level, type LevelFound } from '../fragments/level/common-level.ts';
+import { atLevel, BROAD_TOLERANCE, type Level, type LevelFound } from '../fragments/level/common-level.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import type { Unavailable } from './contract.ts';
 
@@ -22,7 +22,7 @@ export interface CountedAtLevel {
 export interface ToldCloser {
   readonly found: LevelFound;
   readonly table: CrossedTable;
-  /** The folds of the common level that are none here. */
+  /** The folds of the common level that are none here, each with those alone whose records folded it. */
   readonly unfolded: LevelFound['folds'];
 }
 
@@ -59,7 +59,12 @@ function toldCloser(
 ): ToldCloser | null {
   const found = atLevel(records, kinds, across, register, { level: 'common', tolerance: MOST_LEFT_OUT });
   const still = new Set(found.folds.map(({ term }) => term));
-  const unfolded = common.folds.filter(({ term }) => !still.has(term));
+  const unfolded = common.folds
+    .filter(({ term }) => !still.has(term))
+    .map((fold) => ({
+      ...fold,
+      because: fold.because.filter(({ broad, of }) => broad > BROAD_TOLERANCE * of),
+    }));
   if (unfolded.length === 0) return null;
   try {
     return { found, table: crossedTable(found.table, across, kinds, register), unfolded };

@@ -51,18 +51,18 @@ export function guardClauses({ changes }: Guard, verb: 'is' | 'are' = 'is'): rea
 
 /**
  * An answer that begins with what can be told, where those that a verdict names share nothing of the worst condition
- * but others do: "Of one source, A and B are told apart in row spacing; that six groups differ cannot be told from …".
+ * but others do: "Of one source, A and B are told apart in row spacing; that others are cannot be told from …".
  *
  * @param what is compared, as "row spacing".
- * @param that is then left open, as "six groups by site differ".
  */
-export function guardLead({ changes }: Guard, what: string, that: string): readonly string[] {
+export function guardLead({ changes }: Guard, what: string): readonly string[] {
   const [worst] = changes;
   if (worst?.verdict !== 'cannot be told apart' || worst.among === null) return [];
   const { labels, told } = worst.among;
-  const known = (names: string) =>
-    `${SHARING[worst.id]}, ${names} are ${told} in ${what}; that ${that} cannot be told from a difference ${DIFFERENCE[worst.id]}.`;
-  return [printList(labels), printSome(labels, 2), `${printSmall(labels.length)} groups`].map(known);
+  return [printList(labels), printSome(labels, 2), `${printSmall(labels.length)} groups`].map(
+    (whose) =>
+      `${SHARING[worst.id]}, ${whose} are ${told} in ${what}; that others are cannot be told from a difference ${DIFFERENCE[worst.id]}.`,
+  );
 }
 
 /** "a difference between recorders", of the worst condition; null where none changes anything. */
@@ -181,7 +181,7 @@ export function guardNext({ changes, unseen, by }: Guard, done: string, pair?: R
   return [
     ...(changes.some((one) => recording(one) && one.verdict === 'cannot be told apart')
       ? [
-          `Let one person ${done} ${whose} again, or bring a table in which one recorder describes finds of ${pair === undefined ? `several by ${inSentence(by)}` : 'both'}.`,
+          `Let one person ${done} ${whose} again, or bring a table in which one recorder describes finds of ${pair === undefined ? `more than one ${inSentence(by)}` : 'both'}.`,
         ]
       : []),
     ...(unseen.length > 0 ? [`Columns of ${names(unseen)}, so that they can be looked at.`] : []),

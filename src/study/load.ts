@@ -3,6 +3,7 @@ import type { Register } from '../attributes/definition.ts';
 import { suggest } from '../attributes/near-matches.ts';
 import { defaultRegister, extendRegister } from '../attributes/register.ts';
 import { InputError } from '../errors.ts';
+import { certaintyOf } from '../fragments/certainty-groups.ts';
 import { facetNamed } from '../fragments/kind-facets.ts';
 import { parseJson } from '../sources/formats/parse-json.ts';
 import { printPath, schemaFault } from '../sources/profile/schema-fault.ts';
@@ -104,7 +105,8 @@ function checkNames(checked: Study, register: Register, file: string): void {
     for (const reference of referencesOf(entry)) {
       const where = printPath(['analyses', place, ...reference.path]);
       if (reference.refersTo === 'attribute') check(reference.name, where);
-      if (reference.refersTo === 'grouping') check(reference.name, where, ['assemblage']);
+      if (reference.refersTo === 'grouping')
+        check(certaintyOf(reference.name) ?? reference.name, where, ['assemblage']);
     }
   });
 }

@@ -32,7 +32,7 @@ export interface Tried {
  */
 export function withTurns(answered: Answered, witness: Witness, tried: readonly Tried[]): Answered {
   const { verdict, words } = answered;
-  if (verdict === null) return answered;
+  if (verdict === null) return describedOtherwise(answered, tried);
   const changes = tried.map(({ whatIf, other }) => ({
     whatIf,
     other,
@@ -86,6 +86,21 @@ export function withTurns(answered: Answered, witness: Witness, tried: readonly 
   };
 }
 
+/** A description has no verdict that could turn: what it says otherwise stands beside it. */
+function describedOtherwise(answered: Answered, tried: readonly Tried[]): Answered {
+  if (tried.length === 0) return answered;
+  const { words } = answered;
+  const turns = tried.map(({ whatIf, other }) => ({
+    what: whatIf.what,
+    size:
+      other.words.answer === words.answer
+        ? 'the answer is the same'
+        : startingSmall([other.words.answer, ...other.words.because.slice(0, 1)].join(' ')),
+    overturns: false,
+  }));
+  return { ...answered, words: { ...words, unless: [...words.unless, ...turns] } };
+}
+
 /** Sets of labels turn only where they share none; where they share some but not all, they move. */
 export function changeOf(here: ShortVerdict, there: ShortVerdict): 'the same' | 'moved' | 'turned' {
   if (typeof here === 'string' || typeof there === 'string') return here === there ? 'the same' : 'turned';
@@ -105,7 +120,7 @@ const MOST_REASONS = 4;
 /** A sentence to stand after a colon; names keep their capital. */
 function startingSmall(sentence: string): string {
   const plain = sentence.replace(/\.$/, '');
-  return /^(?:The|A|An|Of|In|No|Row|All|Both|None|Cannot|It|They|This|By)\b/.test(plain)
+  return /^(?:The|A|An|Of|In|No|Row|All|Both|None|Cannot|It|They|This|By|Commonest|Most)\b/.test(plain)
     ? plain.charAt(0).toLowerCase() + plain.slice(1)
     : plain;
 }

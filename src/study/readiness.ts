@@ -1,6 +1,6 @@
 import { printCount, printList, printSome } from '../analyses/phrasing.ts';
-import { atLevel } from '../fragments/level/common-level.ts';
 import { leastItems } from '../fragments/least-items.ts';
+import { atLevel } from '../fragments/level/common-level.ts';
 import { isMissing } from '../fragments/missing.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import { witnessCandidates } from '../sources/names/witness-candidates.ts';

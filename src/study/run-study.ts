@@ -1,20 +1,19 @@
-import type { AnalysisInput, Counts } from '../analyses/contract.ts';
-import { ANALYSES, type RegisteredAnalysis } from '../analyses/register.ts';
+import type { Counts } from '../analyses/contract.ts';
+import { ANALYSES } from '../analyses/register.ts';
 import { InputError } from '../errors.ts';
-import { createRandom } from '../numerics/foundation/random.ts';
+import { certaintiesIn, inputOf } from './analysis-input.ts';
 import { entriesOf } from './load.ts';
 import { materialCautions } from './material-cautions.ts';
 import { inNounsOf } from './nouns.ts';
 import { withTurns } from './otherwise.ts';
 import { type Prepared, type Progress, prepareStudy } from './prepare.ts';
 import { readinessOf } from './readiness.ts';
-import { findReferences } from './references.ts';
 import { withheldAside } from './restrict.ts';
 import type { AnalysisResult, Results, StudyHead } from './results.ts';
 import { requireWritable } from './results-json.ts';
 import type { AnalysisEntry, Study } from './schema.ts';
+import { tryOtherwise } from './try-otherwise.ts';
 import { VERSION } from './version.ts';
-import { whatIfs } from './what-if.ts';
 import type { Sheets } from './workbooks.ts';
 
 export interface RunOptions {
@@ -126,11 +125,12 @@ export function analyseOne(
     if (analysis === undefined)
       throw new InputError(`there is no analysis of kind "${kind}"`, {}, 'name another');
     report(0, `computing ${id}`);
-    const answered = analysis.run(inputOf(prepared, id, files, report), options);
+    const certainties = certaintiesIn(analysis, options);
+    const answered = analysis.run(inputOf(prepared, id, files, report, certainties), options);
     const { verdict, ...shown } = withTurns(
       answered,
       prepared.witness,
-      answered.verdict === null ? [] : tryOtherwise(prepared, entry, analysis, files, report),
+      tryOtherwise(prepared, entry, analysis, files, answered.verdict !== null, report),
     );
     const result = inNounsOf(prepared.witness, {
       kind,
@@ -148,60 +148,6 @@ export function analyseOne(
     if (!(fault instanceof InputError)) onFault?.(id, fault);
     return notComputed(kind, heading, options, prepared.n, fault);
   }
-}
-
-/** The same question under everything that is open about how the finds were recorded. */
-function tryOtherwise(
-  prepared: Prepared,
-  entry: AnalysisEntry,
-  analysis: RegisteredAnalysis,
-  files: ReadonlyMap<string, Uint8Array>,
-  onProgress: Progress,
-) {
-  const { id, kind: _kind, title: _title, note: _note, ...options } = entry;
-  // What the options are by default is asked about as much as what the study writes.
-  const settled: Readonly<Record<string, unknown>> = { ...options, ...analysis.options.parse(options) };
-  const named = new Set(
-    Object.values(settled).flatMap((value) => (typeof value === 'string' ? [value] : [])),
-  );
-  const used = [
-    ...findReferences(analysis.options, settled)
-      .filter(({ refersTo }) => refersTo === 'attribute' || refersTo === 'grouping')
-      .map(({ name }) => name),
-    ...analysis.labels(
-      inputOf(prepared, id, files, () => {}),
-      options,
-    ),
-  ];
-  return whatIfs(prepared, [...new Set(used)], named).flatMap((whatIf) => {
-    onProgress(0.99, 'asking it otherwise');
-    try {
-      const input = inputOf(whatIf.prepared(), id, files, () => onProgress(0.99, 'asking it otherwise'));
-      return [{ whatIf, other: analysis.run(input, options, true) }];
-    } catch (fault) {
-      // Too little is left when asked otherwise: that is no answer to hold this one against.
-      if (fault instanceof InputError) return [];
-      throw fault;
-    }
-  });
-}
-
-function inputOf(
-  prepared: Prepared,
-  id: string,
-  files: ReadonlyMap<string, Uint8Array>,
-  onProgress: Progress,
-): AnalysisInput {
-  return {
-    fragments: prepared.fragments,
-    records: prepared.records,
-    unit: prepared.unit,
-    register: prepared.register,
-    random: createRandom(prepared.study.seed).stream(id),
-    marks: prepared.study.marks,
-    files,
-    onProgress,
-  };
 }
 
 function notComputed(

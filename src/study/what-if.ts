@@ -10,6 +10,7 @@ import { asBeforeShrinking } from './shrinkage.ts';
 /**
  * @param used attributes that the question rests on.
  * @param named texts that its options hold, names of places among them.
+ * @param judged whether there is a verdict that could turn; a description is only held against its certain part.
  * @returns what is to be tried: objects where their column is not confirmed, names that may be one as one, certain
  * attributions alone where some are uncertain, and what shrank at its former size where the study says how much.
  * Empty where nothing of the kind is open.
@@ -18,12 +19,12 @@ export function whatIfs(
   prepared: Prepared,
   used: readonly string[],
   named: ReadonlySet<string> = new Set(),
+  judged = true,
 ): readonly WhatIf[] {
   return [
-    byObjects(prepared),
-    namesAsOne(prepared, used, named),
+    ...(judged ? [byObjects(prepared), namesAsOne(prepared, used, named)] : []),
     certainAlone(prepared, used),
-    asBeforeShrinking(prepared, used),
+    ...(judged ? [asBeforeShrinking(prepared, used)] : []),
   ].filter((one) => one !== null);
 }
 
@@ -83,7 +84,7 @@ function certainAlone(prepared: Prepared, used: readonly string[]): WhatIf | nul
   if (rows.size === 0 || rows.size === fragments.rows) return null;
   const labels = doubtful.map((id) => register.attributes.get(id)?.label ?? id);
   return {
-    what: `Without ${printCount(rows.size, 'fragment')} marked as doubtful (${labels.join(', ')})`,
+    what: `Of ${fragments.rows - rows.size} certain alone, without ${printCount(rows.size, 'fragment')} marked as doubtful (${labels.join(', ')})`,
     open: 'doubtful attributions',
     hangsOn: 'Cannot be told yet: with and without the attributions marked as doubtful, the answers differ.',
     next: `Settle the doubtful attributions of ${labels.join(' and ')}, or select certain ones ("certainty" in a condition).`,

@@ -157,7 +157,7 @@ describe('a contrast of numbers', () => {
     ];
     const found = contrasted(rows);
     expect(found.words.answer).toBe(
-      'Of one recorder, Berrow and Corm are told apart in diameter1; that three groups by site differ cannot be told from a difference between recorders.',
+      'Of one recorder, Berrow and Corm are told apart in diameter1; that others are cannot be told from a difference between recorders.',
     );
     expect(found.words.next?.[0]).toMatch(
       /^Let one person measure \d+ finds each of Aldum and Berrow again, or bring a table in which one recorder describes finds of both\.$/,
@@ -320,7 +320,7 @@ describe('a crosstab of kinds', () => {
       ...repeat(40, (i) => ({ site: 'Corm', recorder: 'Pell', fibre: i % 10 < 1 ? 'wool' : 'limeBast' })),
     ];
     expect(crossed(rows).words.answer).toBe(
-      'Of one recorder, Berrow and Corm are not told apart in fibre; that site and fibre go together cannot be told from a difference between recorders.',
+      'Of one recorder, Berrow and Corm are not told apart in fibre; that others are cannot be told from a difference between recorders.',
     );
   });
 

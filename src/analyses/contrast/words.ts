@@ -45,9 +45,8 @@ function oneAnswer(found: ContrastFound, contrast: AttributeContrast): string {
   // A count of pairs, or that they are alike, would part the clause from what it qualifies.
   const plain =
     guard.length > 0 && said.length > 1 ? said.slice(told === 'told apart' ? said.length - 2 : 1) : said;
-  const groups = `${printSmall(contrast.samples.tested.length)} groups by ${inSentence(found.by)} differ`;
   return firstShort([
-    ...guardLead(contrast.guard, name(contrast), groups),
+    ...guardLead(contrast.guard, name(contrast)),
     ...plain.flatMap((clause) => worst.flatMap((turn) => [`${clause}${turn}${trend}.`, `${clause}${turn}.`])),
     `${said[said.length - 1]}${worst[worst.length - 1]}.`,
   ]);

@@ -67,7 +67,7 @@ function guardedAnswer(found: CrosstabFound, clauses: readonly string[]): string
   const { named } = found;
   const kinds = inSentence(found.guard.by === found.rowsLabel ? found.columnsLabel : found.rowsLabel);
   return firstShort([
-    ...guardLead(found.guard, kinds, `${pair} go together`),
+    ...guardLead(found.guard, kinds),
     ...[2, 1, 0]
       .filter((count) => count <= named.length)
       .flatMap((count) => {

@@ -1,3 +1,4 @@
+import { countCertain } from '../../fragments/certainty-groups.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import type { LikelyDuplicate } from '../../sources/combine/duplicates.ts';
 import { reportTogether } from '../../sources/quality/quality.ts';
@@ -42,6 +43,8 @@ export function viewStudy(prepared: Prepared, sources: readonly SourceView[]): S
   };
 }
 
+const NO_KINDS = { certain: 0, doubtful: 0 };
+
 function viewAttribute(prepared: Prepared, column: Column, records: number, recorded: number): AttributeView {
   const definition = column.attribute;
   if (column.kind === 'numeric')
@@ -50,6 +53,7 @@ function viewAttribute(prepared: Prepared, column: Column, records: number, reco
       records,
       recorded,
       levels: [],
+      ...NO_KINDS,
       filled: countWhere(records, (row) => !Number.isNaN(column.low[row])),
     };
   if (column.kind === 'text')
@@ -58,6 +62,7 @@ function viewAttribute(prepared: Prepared, column: Column, records: number, reco
       records,
       recorded,
       levels: [],
+      ...NO_KINDS,
       filled: countWhere(records, (row) => column.raw[row] !== ''),
     };
   const counts = new Map<string, number>();
@@ -69,6 +74,7 @@ function viewAttribute(prepared: Prepared, column: Column, records: number, reco
     definition,
     records,
     recorded,
+    ...countCertain(column),
     filled: countWhere(records, (row) => (column.codes[row] ?? -1) >= 0),
     levels: [...counts]
       .map(([id, count]) => ({ id, label: termLabel(prepared.register, definition, id), count }))

@@ -1,3 +1,4 @@
+import { certaintyId } from '../../fragments/certainty-groups.ts';
 import type { AttributeView } from '../engine/views/study.ts';
 import type { ChoiceOption } from './controls.tsx';
 
@@ -27,6 +28,13 @@ export function groupingOptions(attributes: readonly AttributeView[]): ChoiceOpt
     ...kinds.slice(0, 1),
     { id: 'assemblage', label: 'assemblage', note: 'site and phase as one' },
     ...kinds.slice(1),
+    ...attributes
+      .filter(({ certain, doubtful }) => certain > 0 && doubtful > 0)
+      .map(({ definition, certain, doubtful }) => ({
+        id: certaintyId(definition.id),
+        label: `certainty of ${definition.label.toLowerCase()}`,
+        note: `${certain} certain, ${doubtful} doubtful`,
+      })),
   ];
 }
 

@@ -84,7 +84,8 @@ function walk(
   const all = completions(rows, order);
   // Remainders are told apart by one number where it stays exact, which is far quicker than by their text.
   const most = greatest(rows) + 1;
-  const base = most ** rows.length <= Number.MAX_SAFE_INTEGER ? most : null;
+  const keys = rows.reduce((product) => product * most, 1);
+  const base = keys <= Number.MAX_SAFE_INTEGER ? most : null;
   let settled = 0;
   let states: State[] = [{ left: [...rows].sort((a, b) => a - b), weight: 0, ways: 1 }];
   let visits = 0;

@@ -222,7 +222,9 @@ describe('what is left out', () => {
     expect(words.unless.map(printTurn)).toContain(
       'Among finds of one source: there are none to compare: no two groups by site share a source.',
     );
-    expect(words.next).toContain('Let one person record fibre of some finds of each site again.');
+    expect(words.next).toContain(
+      'Let one person record fibre of some finds of each site again, or bring a table in which one recorder describes finds of more than one site.',
+    );
   });
   it('judges at the confidence asked: p = 0.03 is told apart at 95 % and not at 99 %', () => {
     // R 4.2: fisher.test(matrix(c(8,3,2,9),2))$p.value = 0.0300

@@ -10,6 +10,9 @@ export interface AttributeView {
   /** Records that have a value, and all records, after selection, in the study's unit. */
   readonly filled: number;
   readonly records: number;
+  /** Records of which it is certain, and those where it is marked as doubtful; noughts for numbers and texts. */
+  readonly certain: number;
+  readonly doubtful: number;
   /** Fragments whose sources say something of it; 0 where it only follows from others. */
   readonly recorded: number;
   /** Terms or grades that occur, most frequent first. */
