@@ -9,6 +9,7 @@ import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { countsCatalogue } from './demo/counts.ts';
 import { type Fragment, makeWorld, type World } from './demo/fragments.ts';
 import { germanCatalogue } from './demo/german.ts';
+import { hardCases } from './demo/hard-cases.ts';
 import { mergedCatalogue } from './demo/merged.ts';
 import type { Catalogue } from './demo/mess.ts';
 import { packageDescription, type Resource } from './demo/package.ts';
@@ -37,6 +38,7 @@ const PLAIN: FileForm = { delimiter: ',', encoding: 'utf-8', lineEnd: '\n' };
 const resources: readonly Resource[] = [
   ...catalogues,
   plain('assemblages.csv', 'Sites and phases with their dates, recovery and setting.', assemblages(), []),
+  hardCases(),
   plain('truth.csv', 'What each fragment truly is, as planted.', truth(world, catalogues), MEASURES),
 ];
 

@@ -48,6 +48,18 @@ const MESH_SIZES = [
   'maskestørrelse', 'maskevidde', 'maske',
 ];
 
+/** Threads counted, without a word of which system. */
+// biome-ignore format: one language a line
+const THREAD_COUNTS = [
+  'thread count', 'thread counts', 'weave count', 'threads', 'threads per cm', 'number of threads', 'no. of threads', 'count per cm', 'sett', 'thread density', 'density', 'warp and weft', 'warp x weft', 'warp/weft',
+  'Fadenzahl', 'Fadenzahlen', 'Fadenanzahl', 'Fadendichte', 'Fadendichten', 'Gewebedichte', 'Gewebeeinstellung', 'Einstellung', 'Dichte', 'Fäden', 'Fäden pro cm', 'Fadenzahl K/S', 'Kette und Schuss', 'Kette x Schuss', 'Kette/Schuss', 'Zahl der Fäden', 'Anzahl der Fäden',
+  'compte de fils', 'nombre de fils', 'nb de fils', 'réduction', 'densité', 'densité du tissu', 'densité des fils', 'fils', 'fils par cm', 'chaîne et trame', 'chaîne x trame', 'chaîne/trame', 'compte en fils',
+  'numero di fili', 'numero fili', 'conteggio fili', 'conteggio dei fili', 'riduzione', 'densità', 'densità dei fili', 'densità del tessuto', 'fili', 'fili al cm', 'ordito e trama', 'ordito x trama', 'ordito/trama',
+  'número de hilos', 'n.º de hilos', 'recuento de hilos', 'densidad', 'densidad de hilos', 'densidad del tejido', 'hilos', 'hilos por cm', 'urdimbre y trama', 'urdimbre x trama', 'urdimbre/trama', 'reducción',
+  'trådtal', 'trådtæthed', 'tråde', 'antal tråde', 'tråde pr. cm', 'trend og islæt', 'trend x islæt', 'trend/islæt', 'tæthed',
+  'trådtetthet', 'tråder', 'antall tråder', 'tråder pr. cm', 'tråder per cm', 'renning og innslag', 'renning x innslag', 'renning/innslag', 'tetthet',
+];
+
 export const AMBIGUOUS_HEADERS: readonly AmbiguousWords[] = [
   {
     words: [
@@ -71,9 +83,19 @@ export const AMBIGUOUS_HEADERS: readonly AmbiguousWords[] = [
     why: 'a layer is where the find lay; it may or may not stand for a phase',
   },
   {
+    words: THREAD_COUNTS,
+    candidates: ['density1', 'density2'],
+    why: 'it is a count of threads, of either system or of both',
+  },
+  {
     words: MESH_SIZES,
     candidates: ['meshGauge', 'meshStretched', 'meshOpening'],
     why: 'it may be the bar from knot to knot, the clear opening, or the mesh drawn out, about two bars',
+  },
+  {
+    words: ['treatment', 'traitement', 'trattamento', 'tratamiento'],
+    candidates: ['conservationTreatment', 'processing'],
+    why: 'it may be the work of conservators or how the raw material was made ready',
   },
   {
     words: ['object', 'Objekt', 'objet', 'oggetto', 'objeto', 'genstand', 'gjenstand'],
@@ -189,7 +211,7 @@ export const AMBIGUOUS_TERMS: readonly (AmbiguousWords & { readonly vocabulary: 
   },
   {
     vocabulary: 'fibre',
-    words: ['osier', 'withy', 'vimini', 'mimbre', 'Weidenrute'],
+    words: ['osier', 'withy', 'vimini', 'mimbre', 'Weidenrute', 'vidje'],
     candidates: ['woodSplint', 'willowBast'],
     why: 'it may be whole rods of willow, split ones, or the plant',
   },
@@ -198,6 +220,60 @@ export const AMBIGUOUS_TERMS: readonly (AmbiguousWords & { readonly vocabulary: 
     words: ['alfa', 'halfah', 'alpha grass'],
     candidates: ['grass', 'esparto', 'halfa'],
     why: 'it is esparto in the West and halfa on the Nile',
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['willow', 'Weide', 'saule', 'salice', 'sauce', 'pil', 'selje', 'Salix', 'Salix sp.'],
+    candidates: ['willowBast', 'woodSplint'],
+    why: 'of willow the bast was used, and whole or split rods',
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['bulrush', 'bulrushes'],
+    candidates: ['clubrush', 'reedmace'],
+    why: 'it is clubrush to some and reedmace to others',
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['palm fibre', 'palm fiber', 'Palmfaser', 'fibre de palmier', 'fibra di palma', 'fibra de palma'],
+    candidates: ['palmLeaf'],
+    why: 'it may be of the leaf or of its sheath',
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['herbe', 'erba', 'hierba'],
+    candidates: ['grass'],
+    why: 'it is grass or any herb',
+  },
+  {
+    vocabulary: 'fibre',
+    words: ['cedar', 'Zeder', 'cèdre', 'cedro', 'cedertræ'],
+    candidates: ['cedarBark'],
+    why: 'it is the bark of red or yellow cedar, or a true cedar',
+  },
+  {
+    vocabulary: 'preservation',
+    words: ['peat', 'Torf', 'tourbe', 'torba', 'turba', 'tørv', 'torv'],
+    candidates: ['bog', 'waterlogged'],
+    why: 'peat grows in acid bogs and in fens, which keep other fibres',
+  },
+  {
+    vocabulary: 'preservation',
+    words: ['lacustrine', 'lake', 'See', 'lacustre'],
+    candidates: ['waterlogged'],
+    why: 'it names the setting, not how the piece survived',
+  },
+  {
+    vocabulary: 'edge',
+    words: ['orlo', 'søm'],
+    candidates: ['hem'],
+    why: 'it is a hem, a seam or any edge',
+  },
+  {
+    vocabulary: 'processing',
+    words: ['spun', 'gesponnen', 'filé', 'filato', 'hilado', 'spundet', 'spunnet'],
+    candidates: ['draftSpun'],
+    why: 'spliced yarn is twisted too, and was often called spun',
   },
   {
     vocabulary: 'observedOn',

@@ -51,10 +51,36 @@ export interface AttributeDefinition {
   /** Where it is one side of a description that names several at once. */
   readonly facet?: Facet;
   readonly synonyms?: Synonyms;
-  /** How it is measured, in one sentence. */
+  /** What it is, in one sentence. */
   readonly definition?: string;
+  /** How it is counted, measured or told on the piece, in one sentence. */
+  readonly counted?: string;
+  /** What turning the piece, taking its systems the other way round, or an impression does to it. */
+  readonly oriented?: OrientedBy;
+  /** Of what is computed from other cells: an example done by hand. */
+  readonly worked?: Worked;
   /** Published source, or "common practice, no source". */
   readonly source: string;
+}
+
+/**
+ * - `free`: nothing.
+ * - `swaps`: the other way round, the two systems exchange their values.
+ * - `inverts`: the other way round, it becomes one divided by itself; `sign`: it changes its sign.
+ * - `turns`: a quarter turn exchanges S and Z, and so does a mirror image.
+ * - `mirrors`: turning does nothing; a mirror image exchanges S and Z.
+ * - `faces`: the two faces may differ. `edge`: only an edge or the shape tells it.
+ */
+export type OrientedBy = 'free' | 'swaps' | 'inverts' | 'sign' | 'turns' | 'mirrors' | 'faces' | 'edge';
+
+/** What follows from some cells, by hand. */
+export interface Worked {
+  /** Attribute -> the cell as a recorder would write it, in the attribute's unit. */
+  readonly cells: Readonly<Record<string, string>>;
+  /** The number at the readings as printed, or the term. */
+  readonly gives: number | string;
+  /** The sum, as one would write it down. */
+  readonly how: string;
 }
 
 /**
@@ -117,6 +143,8 @@ export interface Term {
   readonly vague?: true;
   readonly definition?: string;
   readonly synonyms?: Synonyms;
+  /** Says at once what these terms of its vocabulary say; a list of them is it. */
+  readonly joins?: readonly string[];
   /** Says what was written but not what it is: counted apart, and unknown in a dissimilarity. */
   readonly unsettled?: true;
   /** Published source, or "common practice, no source". */
@@ -127,6 +155,8 @@ export interface Vocabulary {
   readonly id: string;
   readonly label: string;
   readonly terms: readonly Term[];
+  /** Several terms may hold at once ("wool and silk"): a list of them is one mixture (mixtures.ts). */
+  readonly mixes?: true;
   /** Further wordings of descriptions, beside those of the terms. */
   readonly words?: readonly DescriptionWord[];
   /** The wordings of a facet's terms are read in descriptions too; what any of them says of other facets. */

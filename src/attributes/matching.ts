@@ -131,10 +131,13 @@ export function matchTerm(text: string, vocabulary: Vocabulary): Match {
       return { kind: 'exact', id: accented, via: text.trim() };
     return ambiguity(text, ambiguous, (id) => vocabulary.terms.some((term) => term.id === id));
   }
-  if (INFLECTED.has(vocabulary.id)) {
-    const inflected = inflections(key)
-      .map((form) => index.exact.get(form)?.[0])
-      .filter((known) => known !== undefined);
+  const forms = INFLECTED.has(vocabulary.id)
+    ? inflections(key)
+    : vocabulary.id === 'fibre'
+      ? withoutFibre(text)
+      : [];
+  if (forms.length > 0) {
+    const inflected = forms.map((form) => index.exact.get(form)?.[0]).filter((known) => known !== undefined);
     const ids = new Set(inflected.map(({ id }) => id));
     if (ids.size === 1) return { kind: 'exact', id: inflected[0]!.id, via: inflected[0]!.via };
   }
@@ -181,6 +184,20 @@ function inflections(key: string): readonly string[] {
   const first = /^(.{4,}?)(?:ees|ee|es|e|a|as|os|i)(deau|deagua|dacqua)$/u.exec(key);
   if (first !== null) forms.push(`${first[1]}e${first[2]}`, `${first[1]}o${first[2]}`);
   return forms.filter((form) => form.length >= 3 && form !== key);
+}
+
+/** A fibre named with the word for one, in the plural, or with the author of its Latin name: "Flachsfasern", "fil de lin". */
+function withoutFibre(text: string): readonly string[] {
+  const named = text.trim().replace(/ (?:L|Mill|Gaertn|Roth|Medik)\.$/u, '');
+  const folded = foldWords(named);
+  const bare = folded
+    .replace(/^(?:fibres?|fils?|fibra|fibre|filo|fili|filato|fibras|hilos?) (?:de |di |d )/u, '')
+    .replace(/ ?(?:fibres?|fibers?|fasern?|fibrer)$/u, '');
+  const plural = /[^s]s$|(?:haare|fasern)$/u.test(folded) ? folded.replace(/.$/u, '') : '';
+  const adjective = folded.replace(/s(?= )|s$/gu, '');
+  return [lookupKey(named), lookupKey(bare), lookupKey(plural), lookupKey(adjective)].filter(
+    (form) => form.length >= 3 && form !== lookupKey(text),
+  );
 }
 
 const ENDINGS: readonly (readonly [RegExp, string])[] = [

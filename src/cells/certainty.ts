@@ -13,7 +13,7 @@ const PROBABLY = alternation(
   (
     'cf.|cf|conf.|vgl.|prob.|probable|probably|most likely|very likely|likely|presumably|presumed|apparently|seemingly|uncertain|unsure|' +
     'wohl|vermutlich|vermutl.|vermutl|verm.|vermtl.|hochstwahrscheinlich|sehr wahrscheinlich|wahrscheinlich|wahrsch.|unsicher|fraglich|anscheinend|' +
-    'probablement|vraisemblablement|incertain|incertaine|probabile|probabilmente|incerto|incerta|' +
+    'sans doute|probablement|vraisemblablement|incertain|incertaine|probabile|probabilmente|incerto|incerta|' +
     'probablemente|seguramente|verosimilmente|incierto|incierta|vistnok|nok|formodet|antagelig|trulig|sandsynligvis|sandsynlig|formentlig|formodentlig|sannsynligvis|sannsynlig|trolig|usikker|usikkert'
   ).split('|'),
 );

@@ -1,4 +1,5 @@
 import { flagged, quote, readAs } from './notes.ts';
+import { readNothing } from './nothing.ts';
 import type { Note } from './reading.ts';
 import { foldCell, plainSigns } from './text.ts';
 
@@ -18,17 +19,17 @@ interface Side {
 /** Words of each place of a pair, folded: warp and weft, length and breadth. */
 const PLACES: readonly (readonly [first: RegExp, second: RegExp])[] = [
   [
-    /^(?:in (?:the )?)?(?:k|ke|kette|kettfaden|kf|warps?|warp threads|chaine|fils? de chaine|ordito|urdimbre|u|o|trend|trendtrade|renning|system 1|system i)$/u,
-    /^(?:in (?:the )?)?(?:s|sch|schuss|schussfaden|sf|wefts?|weft threads|trame|fils? de trame|trama|t|islaet|islaettrade|innslag|skud|system 2|system ii)$/u,
+    /^(?:in (?:the )?)?(?:k|ke|kette|ch|urd|ord|kettfaden|kf|warps?|warp threads|chaine|fils? de chaine|ordito|urdimbre|u|o|trend|trendtrade|renning|system 1|system i)$/u,
+    /^(?:in (?:the )?)?(?:s|sch|schuss|tr|schussfaden|sf|wefts?|weft threads|trame|fils? de trame|trama|t|islaet|islaettrade|innslag|skud|system 2|system ii)$/u,
   ],
   [
-    /^(?:l|lg|lange|length|long|longueur|lungh|lunghezza|lang|largo|longitud|laengde|lengde|leng)$/u,
-    /^(?:b|br|breite|w|wd|width|breadth|la|larg|largeur|largh|larghezza|breit|a|an|ancho|anch|anchura|bredde)$/u,
+    /^(?:l|lg|lge|lung|lange|length|long|longueur|lungh|lunghezza|lang|largo|longitud|laengde|lengde|leng)$/u,
+    /^(?:b|br|breite|w|wd|wide|width|breadth|la|larg|largeur|largh|larghezza|breit|a|an|ancho|anch|anchura|bredde)$/u,
   ],
 ];
 const UNKNOWN = /^(?:\?|-|--|n\.? ?b\.?|n\.? ?d\.?|indet\.?|unbest\.?|unknown|\(\?\)|n\.? ?r\.?)$/u;
 const NUMBER =
-  /(?:(?:c|ca|env)\.? ?|[<>~])?\d+(?:[.,]\d+)?(?: ?- ?\d+(?:[.,]\d+)?)?(?: ?(?:mm|cm|m))?(?: ?(?:\/|per|pro|par|al|por|pr\.?) ?(?:cm|mm|dm|in))?\??/u;
+  /(?:(?:c|ca|env)\.? ?|[<>~])?\d+(?:[.,]\d+)?(?: ?- ?\d+(?:[.,]\d+)?)?(?: ?(?:mm|cm|m))?(?: ?(?:Fd|F|Fäden|fils|fili|hilos|tråde|threads)(?![\p{L}]))?(?: ?(?:\/|per|pro|par|al|por|pr\.?) ?(?:cm|mm|dm|in))?\??/u;
 const LETTER = /[sziSZI](?:[sz]|\d[sz])? ?(?:\(\?\)|\?)?/u;
 const BETWEEN = /\s*(?:[x×*✕;/]|(?<=\d) ?: ?(?=\d)|,(?!\d)|\s(?:by|mal|and|und|et|e|y|og)\s)\s*/u;
 
@@ -40,7 +41,7 @@ const BETWEEN = /\s*(?:[x×*✕;/]|(?<=\d) ?: ?(?=\d)|,(?!\d)|\s(?:by|mal|and|un
 export function labelledPair(text: string): LabelledPair | null {
   const plain = plainSigns(text);
   if (plain.length > 80) return null;
-  const pieces = plain.split(BETWEEN);
+  const pieces = plain.replace(/(?<!\p{L})n\/[ad]\.?(?!\p{L})/giu, '?').split(BETWEEN);
   // "12/cm, 10/cm": a slash before a unit parts nothing.
   const joined = pieces.reduce<string[]>((all, piece) => {
     const last = all.at(-1);
@@ -69,13 +70,23 @@ export function labelledPair(text: string): LabelledPair | null {
 /** Words, value, words; null where a value is missing or a word is not of the pair. */
 function sideOf(piece: string, words: readonly [RegExp, RegExp]): Side | null {
   const trimmed = piece.trim();
-  if (UNKNOWN.test(foldCell(trimmed))) return { place: 0, value: '?', unknown: true };
+  if (UNKNOWN.test(foldCell(trimmed)) || readNothing(trimmed, 'without absent')?.state === 'not-observed')
+    return { place: 0, value: '?', unknown: true };
+  const [first = '', ...tail] = trimmed.split(/[ :=]+/u);
+  if (tail.length > 0 && readNothing(tail.join(' '), 'without absent')?.state === 'not-observed') {
+    const named = placeOf(foldCell(first).replace(/[().:=]/gu, ''), words);
+    if (named !== null) return { place: named, value: '?', unknown: true };
+  }
   const whole = new RegExp(
     `^(?<before>[\\p{L} ().:=]*?)\\s*(?<value>${NUMBER.source}|\\?)\\s*(?<after>[\\p{L} ().]*)$`,
     'u',
   ).exec(trimmed);
   const lettered =
-    whole ?? new RegExp(`^(?<before>[\\p{L}.:]+ )?(?<value>${LETTER.source})(?<after>)$`, 'u').exec(trimmed);
+    whole ??
+    new RegExp(
+      `^(?<before>[\\p{L}.:]+ )?(?<value>${LETTER.source})(?<after>(?: ?\\([\\p{L}. ]+\\))?)$`,
+      'u',
+    ).exec(trimmed);
   const groups = lettered?.groups;
   if (groups === undefined) return null;
   const said = [groups.before ?? '', groups.after ?? '']
@@ -89,6 +100,10 @@ function sideOf(piece: string, words: readonly [RegExp, RegExp]): Side | null {
   const [label] = said;
   const value = groups.value ?? '';
   if (label === undefined) return { place: 0, value, unknown: value === '?' };
-  const place = words[0].test(label) ? 1 : words[1].test(label) ? 2 : null;
+  const place = placeOf(label, words);
   return place === null ? null : { place, value, unknown: value === '?' };
+}
+
+function placeOf(label: string, words: readonly [RegExp, RegExp]): 1 | 2 | null {
+  return words[0].test(label) ? 1 : words[1].test(label) ? 2 : null;
 }

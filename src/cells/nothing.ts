@@ -16,6 +16,8 @@ const NOT_OBSERVED = set(
     'n.b.|n. b.|nicht bestimmbar|unbestimmbar|nicht beobachtet|nicht erhalten|nicht feststellbar|nicht messbar|nicht sichtbar|' +
     'nicht erkennbar|nicht untersucht|n.d.|nd|n. d.|n/d|not determined|not determinable|not observed|not observable|' +
     'not investigated|not yet examined|analysis pending|pending|in arbeit|noch nicht untersucht|noch nicht analysiert|nicht auszahlbar|n. zahlbar|not countable any more|' +
+    'obscured|hidden|covered|verdeckt|cache|cachee|masque|nascosto|nascosta|coperto|oculto|oculta|skjult|daekket|unbek|ign.|untested|unanalysed|awaiting analysis|analysis awaited|analyse steht aus|analyse ausstehend|' +
+    "keine analyse|no analysis|pas d'analyse|aucune analyse|nessuna analisi|sin analisis|ingen analyse|" +
     'n.r.|n. r.|i.m.|i. m.|not countable|uncountable|not counted|destroyed|too damaged|too poorly preserved|not analysed|not analyzed|not tested|not examined|none preserved|none survive|' +
     'nicht zahlbar|unzahlbar|nicht gezahlt|keine erhalten|keiner erhalten|zerstort|zu schlecht erhalten|nicht analysiert|nicht gepruft|keine bestimmung|' +
     'non comptable|non compte|detruit|detruite|non analyse|non analysee|non teste|aucun conserve|non contabile|distrutto|distrutta|non analizzato|non analizzata|nessuno conservato|' +
@@ -43,7 +45,7 @@ const ABSENT = set(
 );
 /** "non det.", "nicht best.", "ikke bestemt", "indéterminée", "unident.": the same in any inflection, cut short or not. */
 const NOT_DETERMINED =
-  /^(?:(?:not|non|no|nicht|ikke|ej|n)[. ]+(?:det|obs|vis|ident|cons|mes|rilev|ril|med|reg|best|bev|erh|mess|erk|meas|pres|malt|synl|opl|oppg|angiv|doc|specif)\p{L}*|(?:indet|undet|unbest|ubest|unident|neident|inident|no ident)\p{L}*)\.?$/u;
+  /^(?:(?:not|non|no|pas|nicht|kan ikke|ikke|ej|n)[. ]+(?:det|obs|vis|ident|cons|mes|mis|ermitt|sampl|beprob|campion|muestr|prov|anal|rilev|ril|med|reg|best|bev|erh|mess|erk|meas|pres|mal(?:t|es|bar)|synl|opl|oppg|angiv|doc|specif)\p{L}*|(?:indet|undet(?!ect)|unbest|ubest|unident|neident|inident|no ident)\p{L}*)\.?$/u;
 const DASH = /^(?:[-.·•/_ ]+|--+)$/u;
 const IDEM = set(
   "idem|id.|ditto|do.|dto.|dito|\"|''|〃|ebd.|ebda.|ebenda|ibid.|ibidem|ib.|samme|samme som over|s.o.|s. o.|siehe oben|wie oben|wie vor|ebenso|as above|same|same as above|see above|" +

@@ -27,7 +27,7 @@ const PLIED = words(
 /** Before their letter: "retors S", "torsión S". */
 const PLIED_BEFORE = words('retors|retordu|retordue|ritorto|ritorta|torsion|torcido|retorcido|final');
 const SPUN = words(
-  'spun|spin|gesponnen|gesponnene|spundet|spunnet|single|singles|einzelfaden|einfach|einfacher',
+  'spun|spin|gesponnen|gesponnene|spundet|spundne|spunnet|single|singles|einzelfaden|einfach|einfacher',
 );
 const SPUN_BEFORE = words('file|filee|fils|filato|filati|hilado|hilada|hilados|simple|simples');
 const STRANDS = words(
@@ -99,7 +99,7 @@ function partOf(raw: string): Part | null | 'unknown' {
   if (raw === '(' || raw === '[') return { kind: 'open' };
   if (raw === ')' || raw === ']') return { kind: 'close' };
   if (raw === '/') return { kind: 'slash' };
-  if (/^[-,.:;+x×*]$/u.test(raw)) return null;
+  if (/^[-,.:;+x×*→>]$/u.test(raw)) return null;
   const folded = foldCell(raw);
   const number = Object.hasOwn(NUMBERS, folded) ? NUMBERS[folded] : undefined;
   if (number !== undefined) return { kind: 'number', value: number };
@@ -135,11 +135,13 @@ function withRoles(parts: readonly Part[]): PlyItems | Note {
   for (let at = 0; at < rest.length; at += 1) {
     const part = rest[at];
     const role = part?.kind;
-    if (role === 'strands') {
+    // "2 fils z": beside a number the word for a spun thread counts them.
+    const counted = part?.kind === 'spun' && part.before && rest[at - 1]?.kind === 'number';
+    if (role === 'strands' || counted) {
       rest.splice(at, 1);
       at -= 1;
     }
-    if (part?.kind !== 'plied' && part?.kind !== 'spun') continue;
+    if (counted || (part?.kind !== 'plied' && part?.kind !== 'spun')) continue;
     const number = rest[at - 1];
     rest.splice(at, 1);
     at -= 1;

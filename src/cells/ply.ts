@@ -55,7 +55,7 @@ export function parsePly(text: string, order?: CellContext['plyOrder']): PlyRead
 function countedSpins(text: string): string {
   if (text.length > 20) return text;
   const plain = text.trim();
-  const before = /^((?:z[-/ ]?){2,4}|(?:s[-/ ]?){2,4})[-/ ]?([SZ])$/u.exec(plain);
+  const before = /^((?:z[-/ ]?){2,4}|(?:s[-/ ]?){2,4})(?:[-/ ]| ?→ ?)?([SZ])$/u.exec(plain);
   const behind = before === null ? /^([SZ])[-/ ]?((?:z[-/ ]?){2,4}|(?:s[-/ ]?){2,4})$/u.exec(plain) : null;
   const ply = before?.[2] ?? behind?.[1];
   const spins = (before?.[1] ?? behind?.[2])?.replace(/[-/ ]/gu, '');

@@ -21,7 +21,7 @@ const NO = set(
 
 /** Looked for by analysis and not found; other words with "not" say that nobody could look. */
 const NOT_DETECTED =
-  /^(?:not|non|no|nicht|ikke) (?:detected|detecte|detectee|rilevat[oa]|detectad[oa]|pavist|nachgewiesen|found|trouve)\b/u;
+  /^(?:undetected|below detection)\b|^(?:not|non|no|nicht|ikke) (?:se )?(?:detecto|detected|detecte|detectee|rilevat[oa]|detectad[oa]|pavist|nachgewiesen|found|trouve)\b/u;
 
 /**
  * Reads yes and no, present and absent, marks (x, +) and 1/0. The term is `present` or `absent`; "absent"

@@ -120,7 +120,7 @@ function readTwistCell(
 ): TermReading {
   const settled = translated(text, context);
   if (settled !== undefined) return readTerm(text, vocabulary, context);
-  if (vocabulary.id === 'slant' && /^[\s/\\|]+$/u.test(text) && text.trim() !== '') {
+  if (vocabulary.id === 'slant' && /^[\s/\\|]+$/u.test(plainSigns(text)) && text.trim() !== '') {
     const why = `${quote(text)} may be a slant that was drawn, or no more than a dash`;
     return emptyTerm('not-observed', [notUnderstood('drawn-slant', why)]);
   }

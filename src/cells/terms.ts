@@ -1,6 +1,7 @@
 import type { AttributeDefinition, Vocabulary } from '../attributes/definition.ts';
 import { matchTerm } from '../attributes/matching.ts';
-import { lowestCommon } from '../attributes/tree.ts';
+import { mixtureOf } from '../attributes/mixtures.ts';
+import { isWithin, lowestCommon } from '../attributes/tree.ts';
 import { lowered, takeDoubt } from './certainty.ts';
 import type { CellContext } from './context.ts';
 import { emptyTerm, flagged, notUnderstood, quote, readAs } from './notes.ts';
@@ -12,6 +13,8 @@ import { foldCell, ownValue, plainSigns } from './text.ts';
 const OR = /\s+(?:or|oder|od\.|ou|o|eller)\s+|(?<!\d)\s*\/\s*|\s*\/\s*(?!\d)/u;
 /** Between kinds that are all meant. */
 const AND = /\s*[;+&]\s*|\s+(?:and|und|u\.|et|e|y|og)\s+|,\s+/u;
+/** Between the parts of a mixture. */
+const MIXED = /\s*[;+&]\s*|\s+(?:and|und|u\.|et|e|y|og|with|mit|m\.|avec|con|med)\s+|,\s*(?!\d)/u;
 const MOST_PARTS = 8;
 
 /** The source's own translation of a wording: exact spelling first, then folded. */
@@ -61,6 +64,8 @@ export function readTerm(text: string, vocabulary: Vocabulary, context: CellCont
   if (settledRest !== undefined) return termReading(settledRest, doubt.steps, notes);
   const match = matchTerm(doubt.rest, vocabulary);
   if (match.kind === 'exact') return termReading(match.id, doubt.steps, notes);
+  const glossed = readGlossed(doubt.rest, vocabulary);
+  if (glossed !== null) return termReading(glossed, doubt.steps, notes);
   const several = severalTerms(doubt.rest, vocabulary, context, doubt.steps, notes);
   if (several !== null) return several;
   const why =
@@ -70,6 +75,17 @@ export function readTerm(text: string, vocabulary: Vocabulary, context: CellCont
   return emptyTerm('not-observed', [
     notUnderstood(match.kind === 'suggested' ? 'suggested-term' : 'unknown-term', why),
   ]);
+}
+
+const GLOSSED = /^([^()]+?) ?\(([^()]+)\)$/u;
+
+/** "Wool (Ovis aries)": the same said twice, or once more narrowly. */
+function readGlossed(text: string, vocabulary: Vocabulary): string | null {
+  const [, name, gloss] = GLOSSED.exec(text.trim()) ?? [];
+  const [a, b] = [name, gloss].map((part) => (part === undefined ? undefined : matchTerm(part, vocabulary)));
+  if (a?.kind !== 'exact' || b?.kind !== 'exact') return null;
+  if (isWithin(vocabulary, b.id, a.id)) return b.id;
+  return isWithin(vocabulary, a.id, b.id) ? a.id : null;
 }
 
 const INDETERMINATE =
@@ -95,7 +111,7 @@ function severalTerms(
   let list: Note | null = null;
   for (const [pattern, rule] of [
     [OR, 'alternative'],
-    [AND, 'several'],
+    [vocabulary.mixes === true ? MIXED : AND, 'several'],
   ] as const) {
     const parts = text.split(pattern).map((part) => part.trim());
     if (parts.length < 2 || parts.length > MOST_PARTS || parts.some((part) => part === '')) continue;
@@ -112,6 +128,17 @@ function severalTerms(
       list ??= partlyKnown(parts, ids, rule);
       continue;
     }
+    if (rule === 'several' && vocabulary.mixes === true)
+      return mixed(
+        text,
+        ids.filter((id) => id !== null),
+        vocabulary,
+        doubted,
+        notes,
+      );
+    const whole = rule === 'several' ? joinedBy(ids, vocabulary) : undefined;
+    if (whole !== undefined)
+      return termReading(whole, doubted, [...notes, readAs(rule, `${quote(text)} read as ${whole}`)]);
     const common = ids.reduce((a, b) => (a === null || b === null ? null : lowestCommon(vocabulary, a, b)));
     const named = ids.join(rule === 'alternative' ? ' or ' : ' and ');
     if (common === null) {
@@ -124,6 +151,33 @@ function severalTerms(
     return termReading(common, doubted, [...notes, note]);
   }
   return list === null ? null : emptyTerm('not-observed', [list]);
+}
+
+/** The term that says at once what all of these say. */
+function joinedBy(ids: readonly (string | null)[], vocabulary: Vocabulary): string | undefined {
+  return vocabulary.terms.find(
+    ({ joins = [] }) =>
+      joins.length > 0 &&
+      joins.every((part) => ids.some((id) => id !== null && isWithin(vocabulary, id, part))) &&
+      ids.every((id) => id !== null && joins.some((part) => isWithin(vocabulary, id, part))),
+  )?.id;
+}
+
+/** All at once; a broader term beside a narrower one ("bast, flax") only says it again. */
+function mixed(
+  text: string,
+  ids: readonly string[],
+  vocabulary: Vocabulary,
+  doubt: number,
+  notes: readonly Note[],
+): TermReading {
+  const narrowest = ids.filter((id) => !ids.some((other) => other !== id && isWithin(vocabulary, other, id)));
+  const term = mixtureOf(narrowest);
+  const note =
+    narrowest.length < ids.length
+      ? flagged('several', `${quote(text)}: a broader term stands beside a narrower one; read as ${term}`)
+      : readAs('mixture', `${quote(text)}: ${narrowest.length > 1 ? 'all of them at once' : term}`);
+  return termReading(term, doubt, [...notes, note]);
 }
 
 /** Two different kinds that are known make a list, whatever the others are; of it no single term is the meaning. */

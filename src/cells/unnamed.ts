@@ -8,13 +8,16 @@ const PLACE =
   '(?:fo|fundort|fundstelle|fundplatz|prov|provenance|provenience|provenienz|proveniens|provenienza|procedencia|herkunft|findspot|find spot|site|lieu|luogo|lugar|fundsted|funnsted)';
 const UNKNOWN =
   '(?:unbek|unbekannt|unknown|not known|inconnue?|ign|ignot[ao]|sconosciut[ao]|desconocid[ao]|ukendt|ukjent|n/?k)';
+const PHASED =
+  '(?:phased?|periods?|periode|period[eo]|fase|zugeordnet|zugewiesen|zuordenbar|attribu\\p{L}*|assegnat\\p{L}*|asignad\\p{L}*|henfort|dated|datiert|date|datat[ao]|datad[ao])';
+const DOUBTED = '(?:unsicher|fraglich|uncertain|doubtful|incertaine?|incert[ao]|inciert[ao]|usikke[rt])';
 const WITHOUT = '(?:o|ohne|without|no|sans|s|senza|sin|uden|uten)';
 const LAYER = '(?:strat\\p{L}*|schicht\\p{L}*|estratigr\\p{L}*|strato|couche|kontekst|context)';
 
 /** "unprov.", "FO unbek.", "o. FO", "unstrat.", "hors stratigraphie": no place and no layer is named. */
 const UNNAMED = new RegExp(
   `^(?:unprov\\p{L}*|unstrat\\p{L}*|ustratific\\p{L}*|ustratifis\\p{L}*|u/s|${PLACE}\\.? ${UNKNOWN}|${UNKNOWN}(?:er|es|e)?(?:\\.? ${PLACE})?|` +
-    `${WITHOUT}\\.? ${PLACE}(?:angabe)?|${PLACE}\\?|(?:nicht|non|no|not|ikke) ${LAYER}|(?:hors|fuori|fuera de|sin|ohne|uden|uten) (?:de )?${LAYER}|stray(?: find)?|streufund|losfund|lesefund|erratico|sporadico)\\.?$`,
+    `${WITHOUT}\\.? ${PLACE}(?:angabe)?|${PLACE}\\?|${PLACE} ${DOUBTED} ?\\??|s\\. ?l|(?:surface,? )?unlocated|unphased|(?:${WITHOUT}|not|nicht|non|ikke)\\.? ${PHASED}|(?:nicht|non|no|not|ikke) ${LAYER}|(?:hors|fuori|fuera de|sin|ohne|uden|uten) (?:de )?${LAYER}|stray(?: find)?|streufund|losfund|lesefund|erratico|sporadico)\\.?$`,
   'u',
 );
 

@@ -3,6 +3,7 @@ import type { Register } from '../attributes/definition.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import { likelyDuplicates } from '../sources/combine/duplicates.ts';
 import type { UnknownTerm } from '../sources/names/terms.ts';
+import { lookAlikeInWords } from '../sources/quality/look-alikes.ts';
 import type { QualityReport } from '../sources/quality/quality.ts';
 import type { SourceReading } from '../sources/source-reading.ts';
 import type { Terminal } from './terminal.ts';
@@ -92,6 +93,7 @@ export function printQuality(
           `${row(at)}: ${cells.map(({ attribute, raw }) => `${name(attribute)} "${clipped(raw)}"`).join(', ')}. ${why}`,
       ),
     ],
+    ['Terms that another may hide behind (kept)', quality.lookAlikes.map(lookAlikeInWords)],
     [
       'Fragments of one item that contradict each other',
       quality.contradictions.map(

@@ -6,6 +6,7 @@ import { ledgerRows } from '../report/ledger-rows.ts';
 import { writeWholeFiles } from '../report/writing/whole-files.ts';
 import { writeCsv } from '../sources/formats/export.ts';
 import type { SourceReading } from '../sources/source-reading.ts';
+import { applyRestrictions } from '../study/restrict.ts';
 import { startStudy } from '../study/start-study.ts';
 import { exists } from './files.ts';
 import { FROM_PIPE } from './read-table.ts';
@@ -48,7 +49,11 @@ export async function writeAsked(
   if (begun !== undefined) await refuseExisting(begun, 'name another file with --save-study');
   const files: [file: string, text: string][] = [];
   if (options.ledger !== undefined) {
-    const entries = tables.flatMap(({ reading }) => reading.ledger);
+    // Names and places of what a source withholds are in no file that may be handed on.
+    const entries = applyRestrictions(
+      { table, duplicates: [], faults: [], unmatched: [] },
+      tables.flatMap(({ reading }) => reading.ledger),
+    ).ledger;
     files.push([options.ledger, writeCsv(ledgerRows(entries))]);
   }
   const profiles: string[] = [];

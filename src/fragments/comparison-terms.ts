@@ -1,6 +1,8 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
+import { partsOf } from '../attributes/mixtures.ts';
 import { parentIndices } from '../attributes/tree.ts';
 import { gradeDistances, rankDistances } from '../numerics/dissimilarity/grade-distance.ts';
+import { setDistance } from '../numerics/dissimilarity/set-distance.ts';
 import { kindDistances, termDistances } from '../numerics/dissimilarity/term-distance.ts';
 import type { KindsVariable, PresenceVariable } from '../numerics/dissimilarity/variables.ts';
 import { termAt } from './accessors.ts';
@@ -88,6 +90,7 @@ function kinds(
   const parents = new Int32Array(levels).fill(-1);
   parents.set(terms.parents);
   const between = terms.ids.length > 0 ? termDistances(parents) : kindDistances(levels);
+  compareMixtures(between, levels, index, column.attribute, register);
   return {
     coding: { kind: 'terms', codes: index, unseen },
     variable: {
@@ -98,6 +101,31 @@ function kinds(
       ...place,
     },
   };
+}
+
+/** A mixture is compared by its parts, not by its place in the tree. */
+function compareMixtures(
+  between: Float64Array,
+  levels: number,
+  index: ReadonlyMap<string, number>,
+  attribute: AttributeDefinition,
+  register: Register,
+): void {
+  const vocabulary = register.vocabularies.get(attribute.vocabulary ?? '');
+  if (vocabulary?.mixes !== true) return;
+  const sets = [...index].map(([id, code]) => {
+    const parts = partsOf(id, vocabulary).map((part) => index.get(part));
+    return { code, parts: parts.every((part) => part !== undefined) ? parts : [code] };
+  });
+  for (const a of sets) {
+    if (a.parts.length < 2) continue;
+    for (const b of sets) {
+      if (a.code === b.code) continue;
+      const distance = setDistance(between, levels, a.parts, b.parts);
+      between[a.code * levels + b.code] = distance;
+      between[b.code * levels + a.code] = distance;
+    }
+  }
 }
 
 function hierarchy(

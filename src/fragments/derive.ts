@@ -8,7 +8,7 @@ import { impliedInterval, nominal } from './derived/precision.ts';
 import { orderUntoldSystems } from './derived/systems.ts';
 import { settleTurns } from './derived/turns.ts';
 import { faceFromCounts } from './face-from-counts.ts';
-import { type Interval, isNothing } from './intervals.ts';
+import { type Interval, isNothing, NOTHING } from './intervals.ts';
 import { DEFAULT_THRESHOLDS, type SpacingThresholds, spacingClassOf } from './spacing-class.ts';
 import type { FragmentTable } from './table.ts';
 
@@ -46,7 +46,9 @@ export function deriveColumns(
     const operands = ids.map((id) => ends(id, row));
     if (operands.some(isNothing)) return null;
     const middles = ids.map((id) => nominal(columns.get(id), row));
-    const centre = middles.some(Number.isNaN) ? Number.NaN : formula(...middles.map(pointInterval))[0];
+    // A formula may leave a range even at exact readings; its middle then stands for it.
+    const [low, high] = middles.some(Number.isNaN) ? NOTHING : formula(...middles.map(pointInterval));
+    const centre = low === high ? low : low + (high - low) / 2;
     return { ends: formula(...operands), centre, from: ids };
   };
   /** Fills an attribute by the first of several ways that the readings of a row allow. */

@@ -1,4 +1,5 @@
 import type { Register, Vocabulary } from '../attributes/definition.ts';
+import { partsOf } from '../attributes/mixtures.ts';
 import { isWithin, lowestCommon } from '../attributes/tree.ts';
 import { termAt } from './accessors.ts';
 import type { TermColumn } from './table.ts';
@@ -48,6 +49,12 @@ function reconcile(terms: readonly string[], tree: Vocabulary | undefined): Omit
   if (tree === undefined) return { term: null, disagree: true };
   const narrowest = terms.find((term) => terms.every((other) => isWithin(tree, term, other)));
   if (narrowest !== undefined) return { term: narrowest, disagree: false };
+  // One piece may show less of a mixture than another.
+  const whole = terms.find((term) => {
+    const parts = new Set(partsOf(term, tree));
+    return parts.size > 1 && terms.every((other) => partsOf(other, tree).every((part) => parts.has(part)));
+  });
+  if (whole !== undefined) return { term: whole, disagree: false };
   const common = terms.reduce<string | null>(
     (held, term) => (held === null ? null : lowestCommon(tree, held, term)),
     terms[0],

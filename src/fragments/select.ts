@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Register } from '../attributes/definition.ts';
+import { partsOf } from '../attributes/mixtures.ts';
 import { isWithin } from '../attributes/tree.ts';
 import { meaningOf } from '../cells/descriptions/meaning.ts';
 import { CERTAINTIES } from '../cells/reading.ts';
@@ -215,6 +216,8 @@ function amongTerms(
   const holds = (term: string, asked: string): Answer => {
     if (vocabulary === undefined) return term === asked ? 'in' : 'out';
     if (isWithin(vocabulary, term, asked)) return 'in';
+    // A mixture is of each of its kinds.
+    if (partsOf(term, vocabulary).some((part) => isWithin(vocabulary, part, asked))) return 'in';
     return isWithin(vocabulary, asked, term) ? 'cannot say' : 'out';
   };
   return (row) => {

@@ -16,6 +16,7 @@ import { applyNames, type NameDecision } from './names/names.ts';
 import { checkTranslations } from './profile/check-terms.ts';
 import { type ProfileInput, type SourceProfile, sourceProfile } from './profile/profile.ts';
 import { writtenProfile } from './profile/written-profile.ts';
+import { lowerByMethod } from './quality/fibre-certainty.ts';
 import { assembleTable, TEXT_COLUMN_PREFIX } from './reading/assemble.ts';
 import { applyGather, type Sheet } from './reading/gather-fragments.ts';
 import { applyNoteUnit } from './reading/note-units.ts';
@@ -127,6 +128,7 @@ function readGrid(
   const read = readColumns(sheet, plans, decimals, profile, register, ledger);
   const columnsRead = new Map(read.table);
   addOrientation(columnsRead, plans, register, ledger);
+  lowerByMethod(columnsRead, register);
   applyNames(columnsRead, options.names ?? [], sheet.origins, ledger);
   const names = read.table.get(`${TEXT_COLUMN_PREFIX}${sheet.headers[0]}`);
   const assembled = assembleTable(

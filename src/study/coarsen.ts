@@ -30,8 +30,10 @@ function gridOfKilometres(kilometres: number): Grid {
   return { degrees: Math.ceil((10 * kilometres) / 111) / 10, kilometres };
 }
 
-const DEGREES = /(?:^|[^a-z])(?:latitude|longitude|lat|lon|long)$/i;
-const KILOMETRES = /(?:east|north|easting|northing|coordinates?)/i;
+const DEGREES =
+  /(?:^|[^a-z])(?:latitude|longitude|lat|lon|long|breitengrad|längengrad|latitudine|longitudine|latitud|longitud|breddegrad|længdegrad|lengdegrad)$/i;
+const KILOMETRES =
+  /(?:east|north|easting|northing|coordinates?|rechtswert|hochwert|ostwert|nordwert|koordinat|coordonn|coordinat|coordenad|abscisse|ordonnée|utm)/i;
 
 /** How wide a cell of this column is on the grid, in its own unit; null where it holds no coordinate. */
 export function cellOf(id: string, { attribute }: Column, grid: Grid): number | null {

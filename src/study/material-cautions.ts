@@ -1,5 +1,7 @@
+import type { Register } from '../attributes/definition.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import { append } from '../numerics/foundation/lists.ts';
+import { lookAlikeInWords, lookAlikes } from '../sources/quality/look-alikes.ts';
 import { conventionCautions } from './convention-cautions.ts';
 import type { Restriction } from './restrict.ts';
 
@@ -11,6 +13,7 @@ import type { Restriction } from './restrict.ts';
  */
 export function materialCautions(
   table: FragmentTable,
+  register: Register,
   { withheld, placeWithheld }: Restriction = { withheld: 0, placeWithheld: 0 },
 ): string[] {
   const cautions: string[] = [];
@@ -21,6 +24,9 @@ export function materialCautions(
     );
   }
   append(cautions, conventionCautions(table));
+  const alike = lookAlikes(table, register).map(lookAlikeInWords);
+  if (alike.length > 0)
+    cautions.push(`Look-alikes, of which one may have been written for the other: ${alike.join(' ')}`);
   const states = termsOf(table, 'preservation');
   if (states.size > 0 || has(table, 'structure') || has(table, 'fibre')) {
     cautions.push(

@@ -4,6 +4,7 @@ import { InputError } from '../errors.ts';
 import { deriveColumns } from '../fragments/derive.ts';
 import { collapseItems } from '../fragments/items.ts';
 import { composeKinds } from '../fragments/kinds.ts';
+import { registerMixtures } from '../fragments/mixed-kinds.ts';
 import { oneRowEach } from '../fragments/quantity.ts';
 import { selectRows } from '../fragments/select.ts';
 import { takeRows } from '../fragments/subset.ts';
@@ -82,18 +83,18 @@ export function prepareStudy(
   files: ReadonlyMap<string, Uint8Array>,
   { onProgress, sheets = new Map(), lenient = false }: PrepareOptions = {},
 ): Prepared {
-  const given = studyRegister(study);
+  const known = studyRegister(study);
   const read = study.sources.map((source, place) => {
     onProgress?.(place / (study.sources.length + 1), `reading ${sourceName(source)}`);
     try {
-      return readStudySource(source, files, given, sheets, study.names);
+      return readStudySource(source, files, known, sheets, study.names);
     } catch (fault) {
       if (!lenient || !(fault instanceof InputError)) throw fault;
-      return unreadable(source, fault, given);
+      return unreadable(source, fault, known);
     }
   });
   onProgress?.(study.sources.length / (study.sources.length + 1), 'combining the sources');
-  const combined = combineSources(read, given, study.duplicates);
+  const combined = combineSources(read, known, study.duplicates);
   const readings = read.map((reading) => withSetAside(reading, combined.setAside.get(reading.name) ?? []));
   const restricted = coarsenPlaces(
     applyRestrictions(
@@ -103,6 +104,7 @@ export function prepareStudy(
     study.coarsenPlaces,
   );
   const { witness, table } = settleWitness(restricted.table, study.witness);
+  const given = registerMixtures(table, known);
   const unit = witness.status === 'confirmed' ? study.unit : 'fragment';
   const kinds = composeKinds(deriveColumns(table, given), given, study.kind);
   const { table: all, register } = kinds;

@@ -5,6 +5,7 @@ import { isMissing } from '../fragments/missing.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import { witnessCandidates } from '../sources/names/witness-candidates.ts';
 import { nameIn } from '../sources/reading/assemble.ts';
+import { identificationLine } from './identification.ts';
 import type { Prepared } from './prepare.ts';
 import type { ReadinessLine } from './results.ts';
 import { shrinkageLine } from './shrinkage.ts';
@@ -21,6 +22,7 @@ export function readinessOf(prepared: Prepared): readonly ReadinessLine[] {
     ...labelLines(prepared),
     ...levelLines(prepared),
     ...certaintyLine(prepared),
+    ...identificationLine(prepared),
     ...gapLines(prepared),
     ...recorderLine(prepared),
     ...shrinkageLine(prepared),

@@ -1,8 +1,9 @@
+import { defaultRegister } from '../attributes/register.ts';
 import { CELL_STATES } from '../cells/reading.ts';
 import { termAt } from '../fragments/accessors.ts';
 import { isMissing } from '../fragments/missing.ts';
 import { takeRows } from '../fragments/subset.ts';
-import type { Column, FragmentTable, TermColumn } from '../fragments/table.ts';
+import type { Column, FragmentTable, NumericColumn, TermColumn } from '../fragments/table.ts';
 import type { CombinedSources } from '../sources/combine/combine.ts';
 import type { LedgerEntry } from '../sources/source-reading.ts';
 import { cellOf, coarsened, type Grid, gridIn } from './coarsen.ts';
@@ -12,8 +13,8 @@ import { cellOf, coarsened, type Grid, gridIn } from './coarsen.ts';
  * in one place, before any name or number is handed on: what is not in the table can come out at no door.
  *
  * - `withheld`: the row is taken out and counted;
- * - `placeWithheld`: the row stays under a number of its own; site, phase, context, every text and the way back to
- *   the line of the file go; coordinates become a cell of a grid, as coarse as the source says;
+ * - `placeWithheld`: the row stays under a number of its own; site, phase, context, every text, every kind of the study's
+ *   own and the way back to the line of the file go; coordinates become a cell of a grid, as coarse as the source says;
  * - `unguarded`: names stay, and coarsen.ts takes the coordinates;
  * - words that are not understood withhold the row: what should not be shown cannot be taken back.
  *
@@ -111,14 +112,19 @@ function maskRows(table: FragmentTable, masked: ReadonlySet<number>, grids: read
 
 function maskColumn(id: string, column: Column, masked: ReadonlySet<number>, grids: readonly Grid[]): Column {
   const raw = column.raw.map((text, row) => (masked.has(row) ? '' : text));
+  const own = !defaultRegister().attributes.has(id);
   if (column.kind === 'numeric') {
-    return cellOf(id, column, gridIn('')) === null
-      ? { ...column, raw }
-      : coarsened({ ...column, raw }, masked, (row) => cellOf(id, column, grids[row]) ?? 0);
+    if (cellOf(id, column, gridIn('')) !== null)
+      return coarsened({ ...column, raw }, masked, (row) => cellOf(id, column, grids[row]) ?? 0);
+    return own && column.attribute.scale === 'interval'
+      ? withoutValues({ ...column, raw }, masked)
+      : { ...column, raw };
   }
   const hides =
     column.kind === 'text' ||
     PLACES.has(id) ||
+    // A kind of the study's own may be a place under another head; only those of a vocabulary are not.
+    (own && column.attribute.vocabulary === undefined && column.attribute.scale === 'nominal') ||
     (id !== 'period' &&
       id !== 'region' &&
       column.attribute.block === 'context' &&
@@ -127,6 +133,21 @@ function maskColumn(id: string, column: Column, masked: ReadonlySet<number>, gri
   if (column.kind === 'text') return { ...column, raw, state };
   const codes = column.codes.map((code, row) => (hides && masked.has(row) ? -1 : code));
   return withUsedLevels({ ...column, raw, state, codes });
+}
+
+/** A scale of the study's own that has no nought may be a coordinate under any head. */
+function withoutValues(column: NumericColumn, rows: ReadonlySet<number>): NumericColumn {
+  const none = (value: number, row: number) => (rows.has(row) ? Number.NaN : value);
+  const { centre, readings } = column;
+  return {
+    ...column,
+    low: column.low.map(none),
+    high: column.high.map(none),
+    step: column.step.map(none),
+    ...(centre === undefined ? {} : { centre: centre.map(none) }),
+    state: column.state.map((code, row) => (rows.has(row) ? NOT_OBSERVED : code)),
+    readings: new Map([...readings].filter(([row]) => !rows.has(row))),
+  };
 }
 
 /** A list of names to choose from must not hold what no row has any more. */

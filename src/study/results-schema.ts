@@ -101,6 +101,7 @@ export const resultsSchema = z
               'labels',
               'level',
               'certainty',
+              'identification',
               'gaps',
               'recorders',
               'columns',

@@ -39,6 +39,7 @@ export interface ReadinessLine {
     | 'labels'
     | 'level'
     | 'certainty'
+    | 'identification'
     | 'gaps'
     | 'recorders'
     | 'columns'

@@ -193,7 +193,7 @@ function headOf(prepared: Prepared): StudyHead {
       label: register.attributes.get(one.attribute)?.label ?? one.attribute,
     })),
     readiness: readinessOf(prepared),
-    cautions: materialCautions(fragments, restriction),
+    cautions: materialCautions(fragments, register, restriction),
     always: alwaysOf(study),
   };
 }

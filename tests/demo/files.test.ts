@@ -58,7 +58,7 @@ describe('datasets/scripts/make-demo.ts', () => {
   it('writes the committed files again, byte for byte', () => {
     const written = readdirSync(folder).sort();
     expect(written).toContain('truth.csv');
-    expect(written.length).toBe(9);
+    expect(written.length).toBe(10);
     for (const file of written) {
       expect(Buffer.compare(readFileSync(join(folder, file)), demoBytes(file)), file).toBe(0);
     }

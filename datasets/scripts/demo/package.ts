@@ -21,7 +21,7 @@ export function packageDescription(resources: readonly Resource[]): unknown {
     name: 'othmarel-coast',
     title: 'Fabrics of the Othmarel coast (an invented place)',
     description:
-      'Invented data: no such coast, sites, finds or recorders exist. Five untidy catalogues, an assemblage table and the truth behind them.',
+      'Invented data: no such coast, sites, finds or recorders exist. Five untidy catalogues, an assemblage table, a table of hard cases and the truth behind the five.',
     version: '1.0.0',
     licenses: [
       {

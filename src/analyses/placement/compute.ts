@@ -1,6 +1,7 @@
 import { countBehind } from '../../fragments/behind.ts';
 import { isKnown, recordOfRow } from '../../fragments/comparison-find.ts';
 import { readFind } from '../../fragments/find-table.ts';
+import { registerMixtures } from '../../fragments/mixed-kinds.ts';
 import { dissimilaritiesTo, pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { type NearestFirst, nearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
 import type { DissimilaritySpec, RecordValue } from '../../numerics/dissimilarity/variables.ts';
@@ -47,11 +48,13 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
     options.findIs === 'fragment'
       ? keptOneFragment(asked.fragments, asked.records, asked.random.stream('fragments'))
       : null;
-  const input = drawn === null ? asked : { ...asked, records: drawn };
-  const { records, register, random } = input;
-  const report = input.onProgress ?? (() => undefined);
+  const report = asked.onProgress ?? (() => undefined);
   report(0, 'reading the find');
-  const find = readFind(options.find, register);
+  const find = readFind(options.find, asked.register);
+  // A mixture that only the find is of is a kind like any other.
+  const register = registerMixtures(find.table, asked.register);
+  const input = { ...asked, register, ...(drawn === null ? {} : { records: drawn }) };
+  const { records, random } = input;
   const comparanda = prepareComparanda(input, options);
   const { comparison, attributes } = comparanda;
   const whole = recordOfRow(comparison, find.table, 0);

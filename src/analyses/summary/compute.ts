@@ -4,6 +4,7 @@ import { countBehind } from '../../fragments/behind.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import { atLevelOf } from '../../fragments/level/common-level.ts';
 import { isMissing } from '../../fragments/missing.ts';
+import { countByParts } from '../../fragments/mixed-kinds.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
@@ -82,6 +83,16 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
       }),
     ),
     terms,
+    mixed: kinds.flatMap((column) =>
+      parts.flatMap(({ rows, labels, whole }) =>
+        (countByParts(column, rows, register) ?? []).map((one) => ({
+          ...one,
+          label: column.attribute.label,
+          group: labels,
+          whole,
+        })),
+      ),
+    ),
     atLevel,
     ...pooledSummary(input, numeric, single, { terms, atLevel }),
     levels: new Map(

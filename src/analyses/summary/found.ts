@@ -1,3 +1,4 @@
+import type { PartCount } from '../../fragments/mixed-kinds.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { LevelSaid } from '../level-said.ts';
 import type { PooledAttribute } from '../pooled-faces.ts';
@@ -106,6 +107,13 @@ export interface TermGroup extends Group {
   readonly couldLead: readonly string[];
 }
 
+/** One kind of one group, alone and as part of mixtures. */
+export interface MixedCount extends PartCount {
+  readonly label: string;
+  readonly group: readonly string[];
+  readonly whole: boolean;
+}
+
 /** The years that a group of records spans: hull of their dates, and the median of their middles. */
 export interface SpanGroup {
   readonly attribute: string;
@@ -148,7 +156,9 @@ export interface SummaryFound extends Findings {
   readonly numbers: readonly NumberGroup[];
   /** Kinds by the words as recorded: what there is. */
   readonly terms: readonly TermGroup[];
-  /** The same at the level to be compared at, of the attributes in which that differs. */
+  /** Kinds of the attributes that hold mixtures, a mixture counted once for each of its parts. */
+  readonly mixed: readonly MixedCount[];
+  /** `terms` at the level to be compared at, of the attributes in which that differs. */
   readonly atLevel: readonly TermGroup[];
   /** What that level is, by attribute. */
   readonly levels: ReadonlyMap<string, LevelSaid>;

@@ -1,6 +1,6 @@
 import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { YEARS_IN_FILES, yearColumn } from '../years.ts';
-import type { RecordedCell, SpanGroup, TimeLine } from './found.ts';
+import type { MixedCount, RecordedCell, SpanGroup, TimeLine } from './found.ts';
 
 const distinct = (values: readonly string[]) => [...new Set(values)];
 
@@ -19,6 +19,29 @@ export function recordedTable(cells: readonly RecordedCell[], by: string): Resul
       ...groups.map((group) => cells.find((cell) => cell.label === label && cell.group === group)?.n ?? 0),
     ]),
     note: `Records with a value, by ${by.toLowerCase()}; in brackets all records of it. An attribute without a value there was not recorded, or there was nothing of it: the two look alike.`,
+  };
+}
+
+export function mixturesTable(lines: readonly MixedCount[], heads: readonly ResultColumn[]): ResultTable {
+  return {
+    title: 'Kinds, mixtures by their parts',
+    columns: [
+      { id: 'attribute', label: 'attribute' },
+      ...heads,
+      { id: 'term', label: 'kind' },
+      { id: 'alone', label: 'alone' },
+      { id: 'inMixtures', label: 'in mixtures' },
+      { id: 'n', label: 'in all' },
+    ],
+    rows: lines.map(({ label, group, term, alone, inMixtures }): TableCell[] => [
+      label,
+      ...group,
+      term,
+      alone,
+      inMixtures,
+      alone + inMixtures,
+    ]),
+    note: 'A mixture counts once for each of its kinds, so that the lines add up to more than the records; among the kinds it is one of its own.',
   };
 }
 

@@ -5,11 +5,11 @@ import { pooledTable } from '../pooled-faces.ts';
 import { pooledSharesTable } from '../pooled-shares.ts';
 import { YEARS_IN_FILES } from '../years.ts';
 import type { GroupCounts, Limits, NumberStatistic, SummaryFound, TermGroup } from './found.ts';
-import { recordedTable, spansTable, timeTable } from './further-tables.ts';
+import { mixturesTable, recordedTable, spansTable, timeTable } from './further-tables.ts';
 
 /** Numbers, their limits, kinds, time: those that have a line. */
 export function summaryTables(found: SummaryFound): Readonly<Record<string, ResultTable>> {
-  const { numbers, terms, atLevel, time, spans, recorded, by } = found;
+  const { numbers, terms, mixed, atLevel, time, spans, recorded, by } = found;
   return {
     ...(numbers.length === 0 ? {} : { numbers: numbersTable(found) }),
     ...(numbers.every(({ limits }) => limits === null) ? {} : { limits: limitsTable(found) }),
@@ -17,6 +17,7 @@ export function summaryTables(found: SummaryFound): Readonly<Record<string, Resu
     ...(atLevel.length === 0
       ? {}
       : { kindsAtLevel: kindsTable(found, atLevel, 'Kinds, to compare the groups by', levelNotes(found)) }),
+    ...(mixed.length === 0 ? {} : { mixtures: mixturesTable(mixed, by) }),
     ...pooledTable(found.pooledMeans, by.map(({ label }) => label).join(' and ')),
     ...pooledSharesTable(found.pooledKinds, by.map(({ label }) => label).join(' and ')),
     ...(time === null ? {} : { time: timeTable(time, by) }),

@@ -142,7 +142,7 @@ function kindTopic(found: SummaryFound, groups: readonly TermGroup[]): Topic {
         : `${term} ${count} (${Math.round(share * 100)} %, limits ${Math.round(limits.low * 100)} to ${Math.round(limits.high * 100)} %)`,
     ),
     MOST_NAMED,
-  )}.`;
+  )}.${mixturesSaid(found, whole.label)}`;
   const { leading, tie, couldLead } = whole;
   const start = `commonest in ${name}${couldLead.length > 0 ? ', as named,' : ''}`;
   if (leading.length === 1) {
@@ -155,6 +155,14 @@ function kindTopic(found: SummaryFound, groups: readonly TermGroup[]): Topic {
   }
   const clause = `${start} are ${printList(leading)} (${tie ? `a tie of ${printSmall(leading.length)}` : 'not told apart'})`;
   return { clause, shorter: clause, evidence };
+}
+
+/** By their parts, where some are mixtures. */
+function mixturesSaid({ mixed }: SummaryFound, label: string): string {
+  const lines = mixed.filter((one) => one.whole && one.label === label && one.inMixtures > 0);
+  if (lines.length === 0) return '';
+  const each = lines.map(({ term, alone, inMixtures }) => `${term} ${alone + inMixtures}`);
+  return ` A mixture counts in each of its kinds: ${printSome(each, MOST_NAMED)}.`;
 }
 
 /** Records without a value, in per cent, from which the gap is named. */

@@ -11,6 +11,8 @@ export const FIND_CARE: readonly AttributeDefinition[] = [
     vocabulary: 'repairTime',
     definition:
       'Whether a repair was made while the object was in use or after it was found; only the former says something of the past.',
+    counted: 'By soiling and decay that the repair shares with the fabric, or does not.',
+    oriented: 'free',
     source: 'common practice, no source',
     synonyms: {
       en: ['repair date', 'age of repair', 'repair age', 'period of repair', 'repair ancient or modern'],

@@ -12,6 +12,8 @@ export const FIND: readonly AttributeDefinition[] = [
     transform: 'log',
     plausible: { usual: [5, 500], limit: [1, 20000] },
     definition: 'Greatest surviving length; a broken edge makes it a lower bound.',
+    counted: 'The greatest, over the piece as it lies.',
+    oriented: 'free',
     source: 'common practice, no source',
     synonyms: {
       en: ['fragment length', 'max. length', 'max length', 'greatest length', 'maximum length', 'length max', 'preserved length', 'L (mm)', 'L (cm)', 'size length'],
@@ -32,6 +34,8 @@ export const FIND: readonly AttributeDefinition[] = [
     transform: 'log',
     plausible: { usual: [5, 500], limit: [1, 20000] },
     definition: 'Greatest surviving width at right angles to the length; a broken edge makes it a lower bound.',
+    counted: 'The greatest at right angles to the length.',
+    oriented: 'free',
     source: 'common practice, no source',
     synonyms: {
       en: ['fragment width', 'max. width', 'max width', 'greatest width', 'maximum width', 'breadth', 'preserved width', 'W (mm)', 'W (cm)', 'size width'],
@@ -52,6 +56,8 @@ export const FIND: readonly AttributeDefinition[] = [
     transform: 'log',
     plausible: { usual: [25, 250000], limit: [1, 100000000] },
     definition: 'Surviving area, traced where possible: a lower bound of the object’s size.',
+    counted: 'Traced; else between half of length times width and the whole of it.',
+    oriented: 'free',
     source: 'common practice, no source',
     synonyms: {
       en: ['fragment area', 'surface area', 'traced area', 'area (mm2)', 'surface'],
@@ -71,6 +77,8 @@ export const FIND: readonly AttributeDefinition[] = [
     transform: 'log',
     plausible: { usual: [0.2, 15], limit: [0.05, 100] },
     definition: 'Thickness of the fabric, by calliper or microscope, without pressure unless said.',
+    counted: 'With a calliper or on an edge, the pressure said.',
+    oriented: 'free',
     source: 'ISO 5084:1996 (for modern cloth); bounds: common practice, no source',
     synonyms: {
       en: ['fabric thickness', 'textile thickness', 'thickness of fabric', 'Th. (mm)', 'T (mm)'],
@@ -91,6 +99,8 @@ export const FIND: readonly AttributeDefinition[] = [
     transform: 'log',
     plausible: { usual: [0.01, 500], limit: [0.001, 50000] },
     definition: 'Only of a clean and dry piece; wet or consolidated finds have no meaningful weight.',
+    counted: 'On a balance, clean and dry.',
+    oriented: 'free',
     source: 'common practice, no source',
     synonyms: {
       en: ['mass', 'wt', 'wt.', 'weight dry', 'dry weight'],
@@ -109,6 +119,8 @@ export const FIND: readonly AttributeDefinition[] = [
     scale: 'ratio',
     plausible: { usual: [1, 5], limit: [1, 50] },
     definition: 'Number of layers of fabric lying on one another in the piece.',
+    counted: 'Counted at an edge.',
+    oriented: 'free',
     source: 'common practice, no source',
     synonyms: {
       en: ['number of layers', 'no. of layers', 'layer count', 'folds'],
@@ -126,6 +138,8 @@ export const FIND: readonly AttributeDefinition[] = [
     block: 'find',
     scale: 'nominal',
     definition: 'Which part of the object the fragment is: body, edge, corner, border, base, rim.',
+    counted: 'By edges, shaping and wear on the piece.',
+    oriented: 'edge',
     source: 'common practice, no source',
     synonyms: {
       en: ['part', 'part of item', 'portion', 'position on object', 'part preserved'],
@@ -143,6 +157,8 @@ export const FIND: readonly AttributeDefinition[] = [
     block: 'find',
     scale: 'presence',
     definition: 'Traces of use: thinned, polished, felted, broken elements.',
+    counted: 'With a lens, on both faces.',
+    oriented: 'faces',
     source: 'common practice, no source',
     synonyms: {
       en: ['use wear', 'use-wear', 'wear traces', 'traces of wear', 'signs of wear', 'worn'],
@@ -160,6 +176,8 @@ export const FIND: readonly AttributeDefinition[] = [
     block: 'find',
     scale: 'presence',
     definition: 'Darns, patches or re-tied elements.',
+    counted: 'With a lens, on both faces.',
+    oriented: 'faces',
     source: 'common practice, no source',
     synonyms: {
       en: ['repairs', 'mending', 'mended', 'darning', 'darn', 'patch'],
@@ -177,6 +195,8 @@ export const FIND: readonly AttributeDefinition[] = [
     block: 'find',
     scale: 'presence',
     definition: 'Seam, hem or other sewing on the piece.',
+    counted: 'With a lens, on both faces.',
+    oriented: 'faces',
     source: 'common practice, no source',
     synonyms: {
       en: ['seam', 'seams', 'sewing', 'stitching', 'sewing thread', 'needlework'],
@@ -194,6 +214,8 @@ export const FIND: readonly AttributeDefinition[] = [
     block: 'find',
     scale: 'presence',
     definition: 'Substances adhering to or soaked into the fabric: pitch, fat, food, metal corrosion.',
+    counted: 'With a lens; what it is, by analysis.',
+    oriented: 'faces',
     source: 'common practice, no source',
     synonyms: {
       en: ['residues', 'adhesion', 'adhesions', 'adhering material', 'deposit', 'deposits'],
@@ -211,6 +233,8 @@ export const FIND: readonly AttributeDefinition[] = [
     block: 'find',
     scale: 'nominal',
     definition: 'Patterning by colour, structure, embroidery, applied pieces or fringes.',
+    counted: 'On both faces.',
+    oriented: 'faces',
     source: 'common practice, no source',
     synonyms: {
       en: ['ornament', 'pattern', 'decorated', 'design', 'embroidery', 'motif'],

@@ -12,6 +12,8 @@ export const SPACING_SPECIAL: readonly AttributeDefinition[] = [
     unit: 'degree',
     plausible: { usual: [5, 50], limit: [0, 75] },
     definition: 'Angle between surface fibres (or plies) and the axis of the element.',
+    counted: 'Between the lie of surface fibres, or of plies, and the axis, on an image at several places.',
+    oriented: 'free',
     source: 'Emery 1966, The Primary Structures of Fabrics (from memory)',
     synonyms: forSystem(
       SYSTEM_1,
@@ -34,6 +36,8 @@ export const SPACING_SPECIAL: readonly AttributeDefinition[] = [
     unit: 'degree',
     plausible: { usual: [5, 50], limit: [0, 75] },
     definition: 'Angle between surface fibres (or plies) and the axis of the element.',
+    counted: 'As for system 1.',
+    oriented: 'free',
     source: 'Emery 1966, The Primary Structures of Fabrics (from memory)',
     synonyms: forSystem(
       SYSTEM_2,
@@ -58,6 +62,8 @@ export const SPACING_SPECIAL: readonly AttributeDefinition[] = [
     plausible: { usual: [5, 80], limit: [1, 500] },
     appliesTo: ['netting'],
     definition: 'Bar of a mesh, from the centre of one knot to the centre of the next; a stretched mesh is about two bars.',
+    counted: 'Along one bar, from the centre of a knot to the centre of the next, over several meshes.',
+    oriented: 'free',
     source: 'ISO 1107 and ISO 16663-2 (mesh terms); bounds: common practice, no source',
     synonyms: {
       en: ['mesh bar', 'bar length', 'mesh gauge, bar', 'mesh gauge (bar)', 'bar of mesh', 'bar', 'knot spacing', 'knot distance', 'distance between knots', 'half mesh'],
@@ -79,6 +85,9 @@ export const SPACING_SPECIAL: readonly AttributeDefinition[] = [
     plausible: { usual: [10, 160], limit: [2, 1000] },
     appliesTo: ['netting'],
     definition: 'Full mesh drawn out, from the centre of one knot to the centre of the opposite one: two bars. Recorded, or from the bar.',
+    counted: 'Between opposite knots, on meshes that lie stretched; a find is never drawn out for it.',
+    oriented: 'free',
+    worked: { cells: { structure: 'netting', meshGauge: '20' }, gives: 40, how: '2 x 20' },
     source: 'ISO 1107 (mesh terms, from memory)',
     synonyms: {
       en: ['stretched mesh', 'stretched mesh size', 'full mesh', 'mesh length', 'length of mesh', 'mesh (stretched)'],
@@ -100,6 +109,8 @@ export const SPACING_SPECIAL: readonly AttributeDefinition[] = [
     plausible: { usual: [4, 150], limit: [0.5, 1000] },
     appliesTo: ['netting'],
     definition: 'Clear width of a mesh, between the inner sides of its cords; neither the bar nor the stretched mesh.',
+    counted: 'Between the inner sides of the cords of a mesh as it lies.',
+    oriented: 'free',
     source: 'ISO 16663-1 (opening of mesh, from memory)',
     synonyms: {
       en: ['mesh opening', 'opening of mesh', 'clear mesh', 'clear mesh opening'],
@@ -121,6 +132,9 @@ export const SPACING_SPECIAL: readonly AttributeDefinition[] = [
     plausible: { usual: [3, 20], limit: [0.5, 100] },
     appliesTo: ['coiled'],
     definition: 'Distance from the centre of one coil to the centre of the next: the row spacing of coiling, 10 divided by its coils per cm.',
+    counted: 'Across several coils, centre to centre, divided by the spaces between.',
+    oriented: 'free',
+    worked: { cells: { structure: 'coiled', density2: '2.0' }, gives: 5, how: '10 / 2.0' },
     source: 'Adovasio 1977, Basketry Technology (from memory)',
     synonyms: {
       en: ['coil spacing', 'coil distance', 'coil width', 'coil height', 'coil gauge'],
@@ -142,6 +156,8 @@ export const SPACING_SPECIAL: readonly AttributeDefinition[] = [
     plausible: { usual: [0.5, 8], limit: [0.1, 30] },
     appliesTo: ['looped'],
     definition: 'Loops per cm along a row of looping: the same measure as the density of system 1 there.',
+    counted: 'Along a row, at several places.',
+    oriented: 'free',
     source: 'common practice, no source',
     synonyms: {
       en: ['loops', 'loops/cm', 'loop count', 'loop density', 'number of loops'],
@@ -163,6 +179,8 @@ export const SPACING_SPECIAL: readonly AttributeDefinition[] = [
     plausible: { usual: [0.5, 8], limit: [0.1, 30] },
     appliesTo: ['coiled', 'sewnPlate'],
     definition: 'Stitches per cm along the coil or seam.',
+    counted: 'Along the coil, at several places.',
+    oriented: 'free',
     source: 'Adovasio 1977, Basketry Technology (from memory)',
     synonyms: {
       en: ['stitches', 'stitches/cm', 'stitches per cm', 'stitch count', 'number of stitches', 'stitch density along coil'],
@@ -184,6 +202,8 @@ export const SPACING_SPECIAL: readonly AttributeDefinition[] = [
     plausible: { usual: [5, 100], limit: [1, 400] },
     appliesTo: ['twined', 'woven', 'looped'],
     definition: 'Length of pile or tufts from the ground fabric to their end.',
+    counted: 'From the ground to the end of whole tufts; of broken ones it is at least that.',
+    oriented: 'free',
     source: 'common practice, no source',
     synonyms: {
       en: ['length of pile', 'tuft length', 'length of tufts', 'pile height'],
@@ -205,6 +225,8 @@ export const SPACING_SPECIAL: readonly AttributeDefinition[] = [
     plausible: { usual: [0.1, 10], limit: [0.01, 400] },
     appliesTo: ['twined', 'woven', 'looped'],
     definition: 'Insertions of pile or tufts per square centimetre.',
+    counted: 'Over a square of known side, at several places.',
+    oriented: 'free',
     source: 'common practice, no source',
     synonyms: {
       en: ['tufts', 'tuft density', 'pile insertions', 'inserts per cm2', 'knots per cm2', 'pile knots'],

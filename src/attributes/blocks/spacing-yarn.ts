@@ -21,6 +21,13 @@ export const YARN_DERIVED: readonly AttributeDefinition[] = [
     appliesTo: BOTH_ALIKE,
     definition:
       'The larger of the two counts, whichever system it is of: comparable where warp and weft were not told apart. Derived.',
+    counted: 'Computed.',
+    oriented: 'free',
+    worked: {
+      cells: { structure: 'tabby', density1: '10', density2: '14' },
+      gives: 14,
+      how: 'the larger of 10 and 14',
+    },
     source: 'common practice, no source',
   },
   {
@@ -34,6 +41,13 @@ export const YARN_DERIVED: readonly AttributeDefinition[] = [
     plausible: { limit: [0.05, 150] },
     appliesTo: BOTH_ALIKE,
     definition: 'The smaller of the two counts, whichever system it is of. Derived.',
+    counted: 'Computed.',
+    oriented: 'free',
+    worked: {
+      cells: { structure: 'tabby', density1: '10', density2: '14' },
+      gives: 10,
+      how: 'the smaller of 10 and 14',
+    },
     source: 'common practice, no source',
   },
   {
@@ -47,6 +61,9 @@ export const YARN_DERIVED: readonly AttributeDefinition[] = [
     appliesTo: BOTH_ALIKE,
     definition:
       'Larger count over the smaller, 1 where both are equal: the same for 14 x 10 and 10 x 14. Derived.',
+    counted: 'Computed.',
+    oriented: 'free',
+    worked: { cells: { structure: 'tabby', density1: '10', density2: '14' }, gives: 1.4, how: '14 / 10' },
     source: 'arithmetic',
   },
   {
@@ -61,6 +78,9 @@ export const YARN_DERIVED: readonly AttributeDefinition[] = [
     appliesTo: ['tabby', 'twined'],
     definition:
       'Count of system 1 times that of system 2: where every crossing binds, as in tabby and simple twining. Derived.',
+    counted: 'Computed.',
+    oriented: 'free',
+    worked: { cells: { structure: 'tabby', density1: '14', density2: '12' }, gives: 168, how: '14 x 12' },
     source: 'arithmetic',
   },
   {
@@ -75,6 +95,13 @@ export const YARN_DERIVED: readonly AttributeDefinition[] = [
     appliesTo: ['woven'],
     definition:
       'Metres of thread in a square metre of cloth as it lies, 100 times the sum of both counts; what the threads lose by going over and under (a few per cent) is not added. Derived.',
+    counted: 'Computed.',
+    oriented: 'free',
+    worked: {
+      cells: { structure: 'tabby', density1: '14', density2: '12' },
+      gives: 2600,
+      how: '(14 + 12) x 100',
+    },
     source: 'arithmetic',
   },
   ...(['1', '2'] as const).flatMap((system): AttributeDefinition[] => [
@@ -89,6 +116,13 @@ export const YARN_DERIVED: readonly AttributeDefinition[] = [
       plausible: { limit: [1, 10000] },
       definition:
         'Turns of twist in a metre of thread, 1000 tan(angle) / (pi w), from the twist angle and the thickness w in mm. Derived.',
+      counted: 'Computed.',
+      oriented: 'swaps',
+      worked: {
+        cells: { structure: 'tabby', [`twistAngle${system}`]: '20', [`diameter${system}`]: '0.50' },
+        gives: 231.71,
+        how: '1000 x tan 20 / (3.1416 x 0.50) = 363.97 / 1.5708',
+      },
       source: PEIRCE_ANGLE,
     },
     {
@@ -102,6 +136,13 @@ export const YARN_DERIVED: readonly AttributeDefinition[] = [
       plausible: { limit: [0.1, 1000000] },
       definition:
         'Grams in a kilometre of thread, 785.4 times the square of its thickness in mm times 0.45 to 1.35 g/cm3: a wide guess for a round thread. Derived.',
+      counted: 'Computed.',
+      oriented: 'swaps',
+      worked: {
+        cells: { structure: 'tabby', [`diameter${system}`]: '0.50' },
+        gives: 176.7,
+        how: '785.4 x 0.50 x 0.50 x 0.9, in the middle of 0.45 to 1.35',
+      },
       source: 'geometry; packing densities: common practice, no source',
     },
     {
@@ -113,6 +154,13 @@ export const YARN_DERIVED: readonly AttributeDefinition[] = [
       levels: ['to 10 degrees', '11 to 25 degrees', '26 to 45 degrees', 'above 45 degrees'],
       definition:
         'Loose to 10 degrees, medium to 25, tight to 45, very tight above: from the measured angle, never from a word. Derived.',
+      counted: 'Computed.',
+      oriented: 'swaps',
+      worked: {
+        cells: { structure: 'tabby', [`twistAngle${system}`]: '20' },
+        gives: '11 to 25 degrees',
+        how: '20 lies between 11 and 25',
+      },
       source: EMERY_CLASSES,
     },
   ]),

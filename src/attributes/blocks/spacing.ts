@@ -41,6 +41,8 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
     plausible: { usual: [0.5, 30], limit: [0.1, 150] },
     appliesTo: ['woven', 'twined', 'looped', 'linked', 'sprang', 'plaited', 'stakeAndStrand', 'matting', 'felt'],
     definition: 'Elements of the passive system (warp, stakes) per cm, counted at right angles to them at 3 to 5 places.',
+    counted: 'At right angles to the elements, at 3 to 5 places, away from edges by 2 cm where the piece allows; n elements over w cm leave (n - 1) / w to (n + 1) / w.',
+    oriented: 'swaps',
     source: 'ISO 7211-2 (counting); bounds: common practice, no source',
     synonyms: forSystem(SYSTEM_1, DENSITY, {
       en: ['warp/cm', 'warps/cm', 'warps', 'warp threads', 'warp ends', 'ends', 'ends per cm', 'ends per inch', 'epi', 'warp count', 'warp density', 'passive elements/cm', 'passives', 'stakes/cm', 'warp thread count', 'threads 1'],
@@ -62,6 +64,9 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
     plausible: { usual: [0.2, 30], limit: [0.05, 150] },
     appliesTo: ['woven', 'twined', 'looped', 'linked', 'plaited', 'stakeAndStrand', 'matting', 'coiled'],
     definition: 'Weft threads, or rows (each twined pair is one row), per cm; for coiling the coils per cm.',
+    counted: 'As for system 1; a twined pair, and a coil, counts once. n rows have n - 1 spaces.',
+    oriented: 'swaps',
+    worked: { cells: { structure: 'twining', rowSpacing: '5.0' }, gives: 2, how: '10 / 5.0' },
     source: 'ISO 7211-2 (counting); bounds: common practice, no source',
     synonyms: forSystem(SYSTEM_2, DENSITY, {
       en: ['weft/cm', 'wefts/cm', 'wefts', 'weft threads', 'picks', 'picks per cm', 'picks per inch', 'ppi', 'weft count', 'weft density', 'rows/cm', 'row density', 'rows', 'number of rows', 'twining rows', 'twined rows', 'active rows', 'active elements/cm', 'weft thread count', 'weft rows', 'coils/cm', 'threads 2'],
@@ -83,6 +88,9 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
     plausible: { usual: [1, 40], limit: [0.1, 300] },
     appliesTo: ['twined', 'coiled', 'looped', 'linked', 'matting', 'stakeAndStrand'],
     definition: 'Distance from the centre of one row to the centre of the next; 10 divided by the rows per cm.',
+    counted: 'From the first centre to the last over several rows, divided by the spaces between: one less than the rows.',
+    oriented: 'free',
+    worked: { cells: { structure: 'twining', density2: '2.0' }, gives: 5, how: '10 / 2.0' },
     source: 'common practice, no source',
     synonyms: {
       en: ['spacing', 'spacing of rows', 'spacing between rows', 'row interval', 'row distance', 'distance between rows', 'distance of rows', 'row pitch', 'twining interval', 'twining spacing', 'weft spacing', 'weft row spacing', 'twining row spacing', 'row to row', 'interval between rows', 'spacing of twining rows', 'row spacing centre to centre'],
@@ -105,6 +113,9 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
     plausible: { usual: [0, 35], limit: [0, 300] },
     appliesTo: ['twined', 'coiled'],
     definition: 'Clear distance between neighbouring rows: row spacing minus the width of a row. 0 where they touch.',
+    counted: 'Row spacing less row width; or with a calliper between the rows.',
+    oriented: 'free',
+    worked: { cells: { structure: 'twining', rowSpacing: '9.0', rowWidth: '3.0' }, gives: 6, how: '9.0 - 3.0' },
     source: 'common practice, no source',
     synonyms: {
       en: ['gap', 'gap between rows', 'clear gap', 'clear distance', 'clear distance between rows', 'space between rows', 'space between twining rows', 'clear space between rows', 'opening between rows', 'stitch gap'],
@@ -126,6 +137,8 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
     plausible: { usual: [0.5, 15], limit: [0.05, 150] },
     appliesTo: ['twined', 'coiled'],
     definition: 'Width of one row (a twined pair as it lies, a coil) across its run.',
+    counted: 'Across a row, at several places, not at a turn alone.',
+    oriented: 'free',
     source: 'common practice, no source',
     synonyms: {
       en: ['width of row', 'width of rows', 'row thickness', 'twining row width', 'twining width', 'weft row width', 'width of twined row', 'height of row', 'row height'],
@@ -146,6 +159,8 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
     transform: 'log',
     plausible: { usual: [0.1, 20], limit: [0.02, 150] },
     definition: 'Across an element of system 1, mean or range of several readings; for flat strips the width.',
+    counted: 'Across the element under a scale, several readings, without pressing it.',
+    oriented: 'swaps',
     source: 'common practice, no source',
     synonyms: forSystem(SYSTEM_1, DIAMETER, {
       en: ['warp (mm)', 'warp thread diameter', 'warp diam.', 'warp Ø', 'passive diameter', 'diameter of warp', 'diameter of passives', 'cord diameter', 'string diameter', 'mesh cord diameter', 'foundation diameter', 'stake diameter', 'diam 1', 'd1 (mm)', 'system 1 (mm)'],
@@ -166,6 +181,8 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
     transform: 'log',
     plausible: { usual: [0.1, 20], limit: [0.02, 150] },
     definition: 'Across an element of system 2, mean or range of several readings; for flat strips the width.',
+    counted: 'As for system 1.',
+    oriented: 'swaps',
     source: 'common practice, no source',
     synonyms: forSystem(SYSTEM_2, DIAMETER, {
       en: ['weft (mm)', 'weft thread diameter', 'weft diam.', 'weft Ø', 'active diameter', 'diameter of weft', 'diameter of actives', 'stitch diameter', 'stitch width', 'diam 2', 'd2 (mm)', 'system 2 (mm)'],

@@ -12,6 +12,8 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     scale: 'nominal',
     vocabulary: 'structure',
     definition: 'How the elements engage, at the level that could be seen.',
+    counted: 'With a lens along one element and across it, at more than one place; named no further than it can be followed.',
+    oriented: 'faces',
     source: 'Emery 1966, The Primary Structures of Fabrics (from memory)',
     synonyms: {
       en: ['fabric structure', 'technique', 'tech', 'tech.', 'weave', 'weave type', 'binding', 'binding type', 'construction', 'fabric type', 'textile type', 'textile technique', 'structure type', 'weave structure', 'basketry technique', 'fabric'],
@@ -32,6 +34,9 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     vocabulary: 'spacingClass',
     appliesTo: ['twined', 'coiled', 'woven', 'plaited', 'looped', 'linked', 'sprang'],
     definition: 'Close where rows touch, open where the gap is wider than a row; elsewhere as the recorder puts it. Recorded, or derived from spacing and row width.',
+    counted: 'By eye, or from the gap ratio: close to 0.1, semi-open to 1, open above.',
+    oriented: 'free',
+    worked: { cells: { structure: 'twining', rowSpacing: '9.0', rowWidth: '3.0' }, gives: 'open', how: 'gap ratio 9.0 / 3.0 - 1 = 2, above 1' },
     source: 'common practice, no source',
     facet: { of: 'structure', name: 'openness', stands: 'before', order: 10, words: { open: 'open', 'semi-open': 'semi-open', close: 'close' } },
     synonyms: {
@@ -52,6 +57,8 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     vocabulary: 'engagement',
     appliesTo: ['twined'],
     definition: 'Whether each row takes the same passive elements, or alternate pairs.',
+    counted: 'Two neighbouring rows are followed over at least four passive elements.',
+    oriented: 'free',
     source: 'Adovasio 1977, Basketry Technology (from memory)',
     facet: { of: 'structure', name: 'engagement', stands: 'before', order: 50, words: { diagonal: 'diagonal' }, unmarked: 'simple' },
     synonyms: {
@@ -70,6 +77,8 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     scale: 'presence',
     appliesTo: ['twined', 'woven', 'looped', 'plaited', 'weftWrapping'],
     definition: 'Bundles or loops standing out from one face; absent only where that face could be seen.',
+    counted: 'Both faces are looked at; a face that is hidden is not observed.',
+    oriented: 'faces',
     source: 'common practice, no source',
     facet: { of: 'structure', name: 'pile', stands: 'after', order: 10, words: { present: 'with pile' }, unmarked: 'absent' },
     synonyms: {
@@ -90,6 +99,8 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     vocabulary: 'edge',
     appliesTo: ['woven', 'twined', 'plaited', 'matting', 'netting'],
     definition: 'Kind of side edge; absent where a whole edge shows that there is none.',
+    counted: 'On a whole edge along system 1.',
+    oriented: 'edge',
     source: 'common practice, no source',
     synonyms: {
       en: ['selvage', 'selvedge type', 'edge', 'edges', 'edge type', 'side edge', 'lateral edge', 'side selvedge'],
@@ -109,6 +120,8 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     vocabulary: 'edge',
     appliesTo: ['woven', 'twined', 'plaited', 'coiled', 'matting', 'sprang', 'netting'],
     definition: 'Kind of edge at the beginning or the end of the work.',
+    counted: 'On a whole edge along system 2.',
+    oriented: 'edge',
     source: 'common practice, no source',
     synonyms: {
       en: ['starting border', 'starting edge', 'finishing edge', 'finishing border', 'end border', 'heading band', 'heading cord', 'end edge', 'rim', 'top edge'],
@@ -128,6 +141,8 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     vocabulary: 'knot',
     appliesTo: ['netting', 'cordage'],
     definition: 'Knot that fixes the meshes or the cord; how a pile is fixed is a facet of its own.',
+    counted: 'One knot opened to view from both faces; never untied.',
+    oriented: 'faces',
     source: 'ISO 1107 (netting terms, from memory)',
     synonyms: {
       en: ['knot', 'knots', 'type of knot', 'kind of knot', 'mesh knot type'],
@@ -147,6 +162,8 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     vocabulary: 'stitch',
     appliesTo: ['coiled', 'sewnPlate'],
     definition: 'How the sewing element of coiling passes the stitches of the coil below.',
+    counted: 'Where one coil has come away, or in an oblique light; on both surfaces.',
+    oriented: 'faces',
     source: 'Adovasio 1977, Basketry Technology (from memory)',
     synonyms: {
       en: ['stitch', 'type of stitch', 'coiling stitch', 'stitch kind'],
@@ -166,6 +183,8 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     vocabulary: 'foundation',
     appliesTo: ['coiled'],
     definition: 'What the coil is made of: bundle, rod, rods and bundle, splints.',
+    counted: 'On a broken end of the coil.',
+    oriented: 'free',
     source: 'Adovasio 1977, Basketry Technology (from memory)',
     synonyms: {
       en: ['coil foundation', 'foundation type', 'coil core', 'core'],
@@ -185,6 +204,8 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     vocabulary: 'workDirection',
     appliesTo: ['coiled', 'plaited'],
     definition: 'Direction in which the coil proceeds, seen from the work surface.',
+    counted: 'The work surface towards the eye, the newest coil uppermost: the way in which the stitches lean forward.',
+    oriented: 'faces',
     source: 'Adovasio 1977, Basketry Technology (from memory)',
     synonyms: {
       en: ['direction of work', 'working direction', 'coiling direction', 'direction of coiling'],
@@ -204,6 +225,8 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     plausible: { usual: [2, 3], limit: [1, 12] },
     appliesTo: ['twined', 'stakeAndStrand'],
     definition: 'Strands that twist about each other in one twined row: two as a rule.',
+    counted: 'Counted on a row, at a turn.',
+    oriented: 'free',
     source: 'common practice, no source',
     facet: { of: 'structure', name: 'strands', stands: 'before', order: 45, words: { '3': 'three-strand', '4': 'four-strand' }, unmarked: '2' },
     synonyms: {
@@ -223,6 +246,8 @@ const ENGAGEMENT: readonly AttributeDefinition[] = [
     plausible: { usual: [3, 9], limit: [2, 60] },
     appliesTo: ['cordage', 'plaited'],
     definition: 'Number of strands that a braid, or the braided strip of sewn plait, is made of.',
+    counted: 'Counted across, at right angles to the run.',
+    oriented: 'free',
     source: 'common practice, no source',
     synonyms: {
       en: ['braid strands', 'strands of braid', 'number of braiding strands', 'plait strands'],

@@ -1,6 +1,7 @@
 import type { Vocabulary } from '../definition.ts';
 import { REPAIR_TIME, TREATMENT } from './care.ts';
 import { FIBRE } from './fibre.ts';
+import { FIBRE_METHOD } from './fibre-method.ts';
 import {
   EDGE,
   ENGAGEMENT,
@@ -42,6 +43,7 @@ export const DEFAULT_VOCABULARIES: readonly Vocabulary[] = [
   ...FACET_VOCABULARIES,
   KIND,
   FIBRE,
+  FIBRE_METHOD,
   TWIST,
   SLANT,
   SLANT_READING,

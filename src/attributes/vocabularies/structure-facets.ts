@@ -32,7 +32,7 @@ export const GROUPING: Vocabulary = { id: 'elementGrouping', label: 'Grouping of
 
 // biome-ignore format: one term a line
 export const TWILL_PATTERN: Vocabulary = { id: 'twillPattern', label: 'Pattern of the diagonals', terms: [
-  emery('straight', null, 'plain', 'The diagonals run one way.', { en: ['straight', 'unpatterned', 'one direction'], de: ['Gratköper', 'einfach'], fr: ['droit'], it: ['semplice'], es: ['simple'], da: ['ligesidet'] }),
+  emery('straight', null, 'plain', 'The diagonals run one way.', { en: ['straight', 'unpatterned', 'one direction'], de: ['Gratköper', 'einfach'], fr: ['droit'], it: ['semplice'], es: ['simple'] }),
   emery('reversed', null, 'reversed', 'The diagonals turn back on lines; with or without an offset is not said.', { en: ['reversed twill', 'zigzag reversed'], fr: ['à chevrons'] }),
   emery('pointed', 'reversed', 'pointed', 'The diagonals turn back point to point: chevron.', { en: ['chevron', 'point', 'zigzag', 'zig-zag'], de: ['Spitzköper'], da: ['spidskiper'] }),
   emery('herringbone', 'reversed', 'herringbone', 'The diagonals turn back with an offset.', { de: ['Fischgrat'], it: ['spina di pesce', 'spigata'], es: ['espiga', 'espiguilla'], da: ['sildeben', 'fiskeben'], no: ['fiskebein'] }),

@@ -7,13 +7,13 @@ const plain = family(COMMON);
 
 // biome-ignore format: one language a line
 export const LOOPED_AND_NETTED: readonly Term[] = [
-  looped('looped', null, 'looped', 'One element forms loops that engage with earlier loops.', { en: ['looping'], de: ['Verschlingen', 'Schlingenstoff'], fr: ['bouclé'], it: ['maglia ad asola'], es: ['anillado'], da: ['slyngning'] }, { noun: 'looping' }),
+  looped('looped', null, 'looped', 'One element forms loops that engage with earlier loops.', { en: ['looping'], de: ['Maschenstoff', 'Verschlingen', 'Schlingenstoff'], fr: ['bouclé'], it: ['maglia ad asola'], es: ['anillado'], da: ['slyngning'] }, { noun: 'looping' }),
   looped('simpleLooping', 'looped', 'simple looping', 'The element hooks into the previous loop without a knot.', {
-    en: ['half-hitch looping', 'buttonhole looping', 'simple looped'], de: ['einfaches Verschlingen', 'Maschenstoff'], fr: ['bouclé simple', 'point de boutonnière'], it: ['maglia ad asola semplice'], es: ['anillado simple'], da: ['simpel slyngning'],
+    en: ['half-hitch looping', 'buttonhole looping', 'simple looped'], de: ['einfaches Verschlingen'], fr: ['bouclé simple', 'point de boutonnière'], it: ['maglia ad asola semplice'], es: ['anillado simple'], da: ['simpel slyngning'],
   }),
   looped('loopAndTwist', 'looped', 'loop-and-twist', 'A loop with an extra turn.', { en: ['loop and twist'], de: ['verdrehtes Verschlingen'], fr: ['boucle torse'], it: ['asola ritorta'], es: ['anillado torcido'], da: ['snoet slyngning'] }),
   looped('crossKnit', 'looped', 'cross-knit looping', 'The loop passes round the crossing of the loop above.', { en: ['encircled looping', 'cross-knit'], de: ['umfassendes Verschlingen'], fr: ['point croisé'], it: ['punto incrociato'], es: ['anillado cruzado'], da: ['krydsmaske'] }),
-  looped('needleBound', 'looped', 'needle-bound', 'The needle passes several loops.', { en: ['compound looping', 'nalbinding', 'nålebinding'], de: ['Nadelbindung'], fr: ['point d’aiguille'], it: ['nalbinding'], es: ['punto de aguja'], da: ['nålebinding'] }),
+  looped('needleBound', 'looped', 'needle-bound', 'The needle passes several loops.', { en: ['compound looping', 'nalbinding', 'nålebinding'], de: ['Nadelbindung'], fr: ['point d’aiguille'], it: ['nalbinding'], da: ['nålebinding'] }),
   looped('knitted', 'looped', 'knitted', 'Loops drawn through loops of the row below on needles.', { en: ['knitting', 'knit', 'true knitting', 'stockinette'], de: ['gestrickt', 'Strickware', 'Gestrick', 'Strickerei'], fr: ['tricot', 'tricoté'], it: ['lavorato a maglia', 'lavoro a maglia'], es: ['tejido de punto', 'punto de media'], da: ['strik', 'strikket'], no: ['strikket'] }),
   looped('crocheted', 'looped', 'crocheted', 'Loops drawn through loops with a hook, each row closed.', { en: ['crochet'], de: ['gehäkelt', 'Häkelei'], fr: ['crochet', 'crocheté'], it: ['uncinetto'], es: ['ganchillo'], da: ['hækling', 'hæklet'] }),
   looped('linked', null, 'linked', 'Each row hooks over the previous row, without a twist to lock it.', { en: ['interlinked', 'linking', 'simple linking'], de: ['Einhängen', 'eingehängt'], fr: ['enlacement'], it: ['allacciato'], es: ['enlazado'], da: ['kædning'] }, { noun: 'linking' }),
@@ -28,7 +28,7 @@ export const LOOPED_AND_NETTED: readonly Term[] = [
 
 // biome-ignore format: one language a line
 export const BASKETRY_TERMS: readonly Term[] = [
-  basketry('basketry', null, 'basketry', 'Structures of coarse or stiff elements; name the technique where it can be seen.', { en: ['basket work', 'basketwork'], de: ['Korbgeflecht', 'Flechtwerk', 'Geflecht'], fr: ['vannerie'], it: ['cesteria', 'intreccio'], es: ['cestería'], da: ['kurvefletning', 'fletværk'] }, { vague: true }),
+  basketry('basketry', null, 'basketry', 'Structures of coarse or stiff elements; name the technique where it can be seen.', { en: ['basket work', 'basketwork'], de: ['Korbgeflecht'], fr: ['vannerie'], it: ['cesteria'], es: ['cestería'], da: ['kurvefletning', 'fletværk'] }, { vague: true }),
   basketry('coiled', 'basketry', 'coiled', 'A foundation coil sewn to the previous coil.', {
     en: ['coiling', 'coiled basketry', 'sewn coil', 'spiral coiled', 'coiled and sewn', 'coiled work'], de: ['Spiralwulst', 'Spiralwulstgeflecht', 'Wulsthalbflechterei', 'Wulsttechnik', 'Spiralwulsttechnik', 'Wulstgeflecht'], fr: ['vannerie spiralée', 'vannerie spiralée cousue', 'spiralé'],
     it: ['intreccio a spirale', 'a spirale'], es: ['espiral cosida', 'cestería en espiral', 'cosida en espiral'], da: ['spiralsyet', 'syet kurv'],
@@ -41,7 +41,7 @@ export const BASKETRY_TERMS: readonly Term[] = [
   basketry('twillPlaiting33', 'twillPlaiting', '3/3 twill plaiting', 'Plaited over three, under three.', { en: ['twill plaiting 3/3', '3/3 plaiting'], de: ['Köpergeflecht 3/3'] }),
   basketry('hexagonalPlaiting', 'plaited', 'hexagonal plaiting', 'Three systems of strips crossing at 60 degrees.', { en: ['hexagonal openwork', 'hexagonal plait'], de: ['Sechseckgeflecht', 'hexagonales Geflecht'] }),
   basketry('sewnBraid', 'plaited', 'sewn braid', 'Braided strips sewn edge to edge.', { en: ['sewn-plait', 'sewn plait'], de: ['Zopfgeflecht'], fr: ['tresse cousue'], it: ['treccia cucita'], es: ['pleita', 'pleita cosida'] }),
-  basketry('stakeAndStrand', 'basketry', 'stake-and-strand', 'Rigid passives, flexible actives over and under.', { en: ['stake and strand', 'wickerwork'], de: ['Weidengeflecht', 'Stakengeflecht'], it: ['a graticcio'], es: ['entretejido'], da: ['pileflet'] }),
+  basketry('stakeAndStrand', 'basketry', 'stake-and-strand', 'Rigid passives, flexible actives over and under.', { en: ['stake and strand', 'wickerwork'], de: ['Weidengeflecht', 'Stakengeflecht'], it: ['a graticcio'], da: ['pileflet'] }),
   basketry('matting', null, 'matting', 'A large flat plaited, twined or sewn cover whose structure was not recorded.', { en: ['mats'], de: ['Mattengeflecht'], fr: ['nattage'], it: ['stuoie'], es: ['esteras'], da: ['måtter'] }, { vague: true }),
   basketry('sewnPlate', null, 'sewn plate', 'Flat pieces of bark, board or leather joined by stitches.', { en: ['stitched bark', 'sewn bark'], de: ['genähte Rinde', 'genähte Platten'], fr: ['plaques cousues', 'boîte cousue'], it: ['piastre cucite'], es: ['placas cosidas'], da: ['syede plader'] }),
 ];

@@ -9,6 +9,7 @@ import { word } from './term.ts';
 export const ASKED_WORDS: readonly DescriptionWord[] = [
   word({ structure: 'tabby' }, { en: ['extended tabby', 'extended plain weave'] }, { suggests: 'halfBasket', asks: 'it is used of half-basket, of basket weave and of tabby with groups of threads' }),
   word({ structure: 'tabby' }, { en: ['2/1 tabby', 'tabby 2/1', '1/2 tabby', 'tabby 1/2'] }, { suggests: 'halfBasket', asks: 'it may be a half-basket weave or a slip for the 2/1 twill' }),
+  word({ structure: 'twill' }, { en: ['four-end twill', '4-end twill', 'four-shed twill', '4-shed twill', 'four-end', '4-end', 'four-shed', '4-shed'], de: ['vierbindiger Köper', 'vierbindig'], fr: ['sergé de 4'], it: ['saia da 4'], es: ['sarga de 4'], da: ['firbindet kiper', 'firskaft', 'firbindet', 'firskaftet'], no: ['firskaftet'] }, { suggests: 'twill22', asks: 'four ends make the 2/2 twill as a rule, and the 3/1 as well' }),
   word({ structure: 'woven' }, { en: ['tela'] }, { suggests: 'tabby', asks: 'in Italian it is tabby, in Spanish often any cloth' }),
   word({}, { es: ['sarga'] }, { suggests: 'twill', asks: 'in Spanish it is a twill, and in places also the osier willow' }),
   word({ structure: 'twill' }, { it: ['spina'] }, { suggests: 'herringboneTwill', asks: 'it is said of any twill and of herringbone' }),
@@ -22,6 +23,9 @@ export const ASKED_WORDS: readonly DescriptionWord[] = [
   word({ structure: 'knottedNetting' }, { en: ['knotted', 'with knots'], de: ['geknotet', 'geknüpft', 'mit Knoten'], fr: ['noué', 'à nœuds', 'avec nœuds'], it: ['annodato', 'annodata', 'con nodi'], es: ['anudado', 'con nudos'], da: ['knyttet', 'med knuder'] }, { when: ['netting'] }),
   word({ structure: 'knotlessNetting' }, { en: ['knotless', 'unknotted', 'without knots'], de: ['knotenlos', 'ohne Knoten'], fr: ['sans nœud', 'sans nœuds'], it: ['senza nodi'], es: ['sin nudos'], da: ['knudeløs', 'uden knuder'] }, { when: ['netting'] }),
   word({ pileFixing: 'knottedPile' }, { en: ['knotted'], de: ['geknüpft'], fr: ['noué'], it: ['annodato'], es: ['anudado'], da: ['knyttet'] }, { when: ['woven'] }),
+  word({}, { de: ['Geflecht', 'Flechtwerk'], it: ['intreccio'] }, { suggests: 'basketry', alone: true, asks: 'it is said of plaiting, of twining and of baskets' }),
+  word({ structure: 'looped' }, { es: ['punto de aguja'] }, { suggests: 'needleBound', asks: 'it is needle-binding, knitting or needle lace' }),
+  word({}, { es: ['entretejido'] }, { suggests: 'stakeAndStrand', alone: true, asks: 'it is said of any interlacing' }),
   word({}, { en: ['corde'] }, { suggests: 'twined', asks: 'without its accent the French for twined is that for rope' }),
   word({}, { en: ['tresse'] }, { suggests: 'plaited', asks: 'without its accent the French for plaited is that for braid' }),
   word({ structure: 'plaited' }, { fr: ['tressé', 'tressée', 'tressés', 'tressées'] }, { accented: true }),

@@ -109,7 +109,7 @@ const ORDERS: readonly DescriptionWord[] = [
   word({ structure: 'satin5' }, { en: ['4/1', '1/4', '5-end', 'five-end'] }, { when: ['satin'] }),
   word({ structure: 'satin8' }, { en: ['7/1', '1/7', '8-end', 'eight-end'] }, { when: ['satin'] }),
   word({ structure: 'twill21' }, { en: ['3-end', 'three-end', '3-shed'], de: ['dreibindig'], da: ['trebindet'] }, { when: ['twill'] }),
-  word({ structure: 'twill22' }, { de: ['gleichgratig'], da: ['firbindet', 'firskaftet'] }, { when: ['twill'] }),
+  word({ structure: 'twill22' }, { de: ['gleichgratig'], da: ['ligesidet'] }, { when: ['twill'] }),
 ];
 
 export const WOVEN_WORDS: readonly DescriptionWord[] = [

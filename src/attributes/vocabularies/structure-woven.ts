@@ -27,9 +27,9 @@ export const WOVEN: readonly Term[] = [
     fr: ['sergé 2 lie 1', 'sergé de 2 lie 1', 'sergé 2/1', 'sergé de 3'], it: ['saia 2/1', 'saia da 3'], es: ['sarga 2/1', 'sarga de 3'], da: ['2/1 kiper', 'kiper 2/1', 'trebindet kiper', 'treskaft', '2/1-kiper'], no: ['treskaftet', '2/1 kypert'],
   }),
   woven('twill22', 'twill', '2/2 twill', 'Over two, under two.', {
-    en: ['2/2', 'four-end twill', '4-end twill', 'four-shed twill', '4-shed twill', 'twill 2/2', '2-2 twill'], de: ['Gleichgratköper', 'Köper 2/2', '2/2-Köper', 'K 2/2', 'vierbindiger Köper'],
-    fr: ['sergé 2 lie 2', 'sergé de 2 lie 2', 'sergé 2/2', 'batavia'], it: ['saia 2/2', 'saia da 4'], es: ['sarga 2/2', 'sarga batavia'],
-    da: ['2/2 kiper', 'kiper 2/2', 'firbindet kiper', 'firskaft', '2/2-kiper'], no: ['2/2 kypert', 'firskaftet'],
+    en: ['2/2', 'twill 2/2', '2-2 twill'], de: ['Gleichgratköper', 'Köper 2/2', '2/2-Köper', 'K 2/2'],
+    fr: ['sergé 2 lie 2', 'sergé de 2 lie 2', 'sergé 2/2', 'batavia'], it: ['saia 2/2'], es: ['sarga 2/2', 'sarga batavia'],
+    da: ['2/2 kiper', 'kiper 2/2', 'ligesidet kiper', '2/2-kiper'], no: ['2/2 kypert'],
   }),
   woven('twill31', 'twill', '3/1 twill', 'Over three, under one; 1/3 is the same structure seen from the other face.', { en: ['3/1', '1/3', '1/3 twill', 'twill 3/1', 'twill 1/3'], de: ['Köper 3/1', 'K 3/1', 'Köper 1/3', 'K 1/3'], fr: ['sergé 3/1', 'sergé 3 lie 1', 'sergé de 3 lie 1'], it: ['saia 3/1'], es: ['sarga 3/1'], da: ['3/1 kiper', 'kiper 3/1'], no: ['3/1 kypert'] }),
   woven('twill33', 'twill', '3/3 twill', 'Over three, under three.', { en: ['3/3', 'twill 3/3'], de: ['Köper 3/3', 'K 3/3'], fr: ['sergé 3/3', 'sergé 3 lie 3'], it: ['saia 3/3'], es: ['sarga 3/3'], da: ['3/3 kiper'] }),

@@ -49,6 +49,7 @@ export function withoutBeside(text: string, unit: string | undefined): Bare {
     }
   }
   if (unit === 'mm') {
+    rest = rest.replace(/(?<=\d ?(?:[mc]m)?) ?ø$|(?<=\d ?[mc]m) ?o$/u, '');
     const named = DIAMETER.exec(rest);
     if (named !== null) {
       rest = rest.slice(named[0].length);

@@ -26,14 +26,14 @@ export type WordKind =
 const LISTS: readonly (readonly [WordKind, string])[] = [
   [
     'about',
-    'c.|ca.|ca|c|circa|cca|cca.|approx.|approx|approximately|about|around|roughly|etwa|ungefahr|ungef.|rund|zirka|' +
+    'c.|ca.|ca|c|or so|um die|um|ung.|grob|approximativement|approssimativamente|mas o menos|scarcely|knappe|knapper|gute|circa|cca|cca.|approx.|approx|approximately|about|around|roughly|etwa|ungefahr|ungef.|rund|zirka|' +
       'almost|nearly|just under|just over|just below|just above|barely|knapp|gut|fast|beinahe|nahezu|a peine|presque|quasi|appena|scarso|casi|apenas|cerca de|knap|godt|naesten|nesten|drygt|snaut|est.|estimated|geschatzt|gesch.|' +
       'environ|env.|env|aprox.|aprox|aproximadamente|alrededor de|unos|unas|omkring|omtrent|cirka|omtr.',
   ],
   [
     'atMost',
     "max.|max|maximum|maximal|at most|no more than|not more than|up to|hochstens|bis zu|jusqu'a|au plus|au maximum|" +
-      'al massimo|massimo|como maximo|maximo|hojst|hoyst|maks.|maks|op til|opp til|inntil|indtil',
+      'al massimo|massimo|como maximo|maximo|nicht mehr als|pas plus de|non piu di|no mas de|ikke mere end|ikke mer enn|hojst|hoyst|maks.|maks|op til|opp til|inntil|indtil',
   ],
   [
     'below',
@@ -42,7 +42,7 @@ const LISTS: readonly (readonly [WordKind, string])[] = [
   ],
   [
     'atLeast',
-    'min.|min|minimum|minimal|at least|no less than|not less than|mindestens|mind.|wenigstens|au moins|au minimum|almeno|' +
+    'min.|min|minimum|minimal|at least|no less than|not less than|no fewer than|not fewer than|nicht weniger als|pas moins de|non meno di|no menos de|mindestens|mind.|wenigstens|au moins|au minimum|almeno|' +
       'minimo|al menos|como minimo|mindst|minst',
   ],
   [

@@ -1,8 +1,10 @@
 import type { AttributeDefinition, Register, Vocabulary } from '../../attributes/definition.ts';
 import { isKnownTerm } from '../../attributes/matching.ts';
 import { readNothing } from '../../cells/nothing.ts';
+import { presenceInWords } from '../../cells/presence-words.ts';
 import { readCell } from '../../cells/read-cell.ts';
 import { convert } from '../../cells/units.ts';
+import { classInWords, MEASURES } from '../reading/read-spacing-words.ts';
 import type { ColumnEvidence } from './column-evidence.ts';
 
 /** What the cells of a column say for and against an attribute, each in a few words. */
@@ -38,10 +40,10 @@ export function columnSupport(
   switch (attribute.scale) {
     case 'ratio':
     case 'interval':
-      return ofNumbers(attribute, evidence, said, unit);
+      return givesClasses(attribute, said, register) ?? ofNumbers(attribute, evidence, said, unit);
     case 'binary':
     case 'presence':
-      return ofYesNo(evidence, said);
+      return ofYesNo(attribute, evidence, said);
     default:
       return ofWords(attribute, evidence, said, register);
   }
@@ -53,12 +55,28 @@ export const YES_NO =
 const saysYesNo = (said: readonly string[]): boolean =>
   said.length <= 3 && said.every((text) => YES_NO.test(text));
 
-function ofYesNo(evidence: ColumnEvidence, said: readonly string[]): Support {
+function ofYesNo(attribute: AttributeDefinition, evidence: ColumnEvidence, said: readonly string[]): Support {
   if (said.length <= 4 && said.every((text) => YES_NO.test(text) || /^[01]$/.test(text)))
     return speaks('its cells say yes or no');
   if (evidence.filled < FEWEST) return NEUTRAL;
-  const yes = said.filter((text) => YES_NO.test(text) || /^(?:[01]|[x+]{1,3}|\?)$/.test(text)).length;
+  const yes = said.filter(
+    (text) =>
+      YES_NO.test(text) || /^(?:[01]|[x+]{1,3}|\?)$/.test(text) || presenceInWords(text, attribute) !== null,
+  ).length;
   return yes < 0.5 * said.length ? contradicts('its cells do not say yes or no') : NEUTRAL;
+}
+
+/** "Rows touch" in a column of spacings gives the class instead of the measure. */
+function givesClasses(
+  attribute: AttributeDefinition,
+  said: readonly string[],
+  register: Register,
+): Support | null {
+  if (!MEASURES.has(attribute.id)) return null;
+  const words = said.filter((text) => firstNumber(text) === null);
+  if (words.length < 0.5 * said.length || words.some((text) => classInWords(text, register) === null))
+    return null;
+  return speaks('its cells say how far the rows are apart in words');
 }
 
 function ofNumbers(

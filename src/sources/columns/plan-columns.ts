@@ -2,6 +2,7 @@ import type { Register } from '../../attributes/definition.ts';
 import { headerUnit, type Match, matchAttribute, splitHeader } from '../../attributes/matching.ts';
 import { isKnownHeader } from '../layout/cell-shapes.ts';
 import type { SourceProfile } from '../profile/profile.ts';
+import { classesInstead } from '../reading/read-spacing-words.ts';
 import type { Fault, Suggestion } from '../source-reading.ts';
 import { type Bound, boundPairs } from './bound-headers.ts';
 import { type ColumnEvidence, fitness, holdsNoNumbers } from './column-evidence.ts';
@@ -90,6 +91,13 @@ export function planColumns(input: PlanInput): {
     const attribute = plan.attribute!;
     const base = open[plan.index]!;
     if (holdsNoNumbers(attribute, input.evidence[plan.index]!)) {
+      const classes = classesInstead(attribute, input.evidence[plan.index]!.distinct, register);
+      const instead = classes === null ? null : { ...matchedPlan(base, classes), via: plan.header };
+      if (instead !== null && claims.holder(instead) === undefined) {
+        settled.set(plan.index, instead);
+        claims.add(instead);
+        continue;
+      }
       const doubt = `reads as "${attribute.label}", but its cells hold no numbers`;
       settled.set(plan.index, { ...base, doubt });
       continue;

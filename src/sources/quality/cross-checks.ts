@@ -1,15 +1,13 @@
 import type { Register } from '../../attributes/definition.ts';
-import { isWithin } from '../../attributes/tree.ts';
-import { termAt } from '../../fragments/accessors.ts';
 import { gapOverWidth, turnedOver } from '../../fragments/derived/formulas.ts';
-import { impliedInterval } from '../../fragments/derived/precision.ts';
 import { type Interval, isNothing } from '../../fragments/intervals.ts';
-import { isMissing, stateAt } from '../../fragments/missing.ts';
 import { DEFAULT_THRESHOLDS } from '../../fragments/spacing-class.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { greatest } from '../../numerics/foundation/lists.ts';
 import { inWords } from '../ledger/ledger.ts';
 import { countedOver } from '../reading/counted-over.ts';
+import { type Check, type CheckedRow, rowOf } from './checked-row.ts';
+import { fibreByMethod, fibreOnImpression } from './fibre-checks.ts';
 
 /** Two cells of one row that do not go together; both are kept as they stand. */
 export interface CrossCheck {
@@ -20,25 +18,6 @@ export interface CrossCheck {
   /** One sentence: what does not agree, and what it may be. */
   readonly why: string;
 }
-
-/** What a check sees of one row. */
-interface Row {
-  readonly number: (id: string) => Interval;
-  readonly term: (id: string) => string | null;
-  readonly has: (id: string) => boolean;
-  readonly absent: (id: string) => boolean;
-  readonly certain: (id: string) => boolean;
-  readonly raw: (id: string) => string;
-  readonly within: (vocabulary: string, term: string | null, broader: string) => boolean;
-}
-
-interface Fault {
-  readonly rule: string;
-  readonly of: readonly string[];
-  readonly why: string;
-}
-
-type Check = (row: Row) => Fault | null;
 
 /** Both intervals leave no value in common; a hundredth is allowed for rounding on the way. */
 function apart(a: Interval, b: Interval): boolean {
@@ -101,7 +80,7 @@ const largerThanPiece =
   };
 
 function longestSide(
-  number: Row['number'],
+  number: CheckedRow['number'],
 ): { readonly most: number; readonly of: readonly string[] } | null {
   const sides = (['length', 'width'] as const).filter((id) => !isNothing(number(id)));
   const most = greatest(sides.map((id) => number(id)[1]));
@@ -119,37 +98,6 @@ const countedBeyondPiece =
       rule: 'counted-beyond-piece',
       of: [id, ...size.of],
       why: `It is counted over ${field} mm on a piece of at most ${inWords(size.most, size.most)} mm: the count was stretched, and its precision is less than it looks.`,
-    };
-  };
-
-const fibreOnImpression =
-  (id: string): Check =>
-  ({ term, certain, within }) => {
-    const fibre = term(id);
-    if (fibre === null || !certain(id)) return null;
-    const impression =
-      term('observedOn') === 'impression' || within('preservation', term('preservation'), 'impression');
-    if (!impression) return null;
-    const of = term('observedOn') === 'impression' ? 'observedOn' : 'preservation';
-    return {
-      rule: 'fibre-on-impression',
-      of: [id, of],
-      why: 'An impression holds no fibre: the identification cannot be certain.',
-    };
-  };
-
-/** The naked eye in six languages; identification methods are free wordings. */
-const BY_EYE = /(?:^|[^\p{L}])(?:eye|naked eye|auge|œil|oeil|occhio|ojo|øje|øye)(?:[^\p{L}]|$)/iu;
-
-const fibreByEye =
-  (id: string): Check =>
-  ({ term, certain }) => {
-    const method = term('fibreMethod');
-    if (term(id) === null || !certain(id) || !BY_EYE.test(method ?? '')) return null;
-    return {
-      rule: 'fibre-by-eye',
-      of: [id, 'fibreMethod'],
-      why: 'A fibre is not identified with certainty by the naked eye.',
     };
   };
 
@@ -229,7 +177,7 @@ export function crossChecks(
     pileAbsent,
     ...LARGER_THAN_PIECE.map(largerThanPiece),
     ...counts.map((id) => countedBeyondPiece(id, (raw) => countedOver(raw) ?? counted.get(id) ?? null)),
-    ...['fibre', 'fibre2'].flatMap((id) => [fibreOnImpression(id), fibreByEye(id)]),
+    ...['fibre', 'fibre2'].flatMap((id) => [fibreOnImpression(id), fibreByMethod(id)]),
     touchingAgainstGap,
     overlappingRows,
     ...measures.map(({ id, appliesTo }) => foreignMeasure(id, appliesTo ?? [])),
@@ -246,32 +194,4 @@ export function crossChecks(
     }
   }
   return found;
-}
-
-function rowOf(table: FragmentTable, register: Register, at: number): Row {
-  const column = (id: string) => table.columns.get(id);
-  return {
-    number: (id) => impliedInterval(column(id), at),
-    term: (id) => {
-      const own = column(id);
-      return own?.kind === 'term' ? termAt(own, at) : null;
-    },
-    has: (id) => {
-      const own = column(id);
-      return own !== undefined && !isMissing(own, at) && stateAt(own, at) !== 'absent';
-    },
-    absent: (id) => {
-      const own = column(id);
-      return own !== undefined && stateAt(own, at) === 'absent';
-    },
-    certain: (id) => {
-      const own = column(id);
-      return own?.kind === 'term' && own.certainty[at] === 0;
-    },
-    raw: (id) => column(id)?.raw[at]?.trim() ?? '',
-    within: (vocabulary, term, broader) => {
-      const own = register.vocabularies.get(vocabulary);
-      return term !== null && own !== undefined && isWithin(own, term, broader);
-    },
-  };
 }

@@ -7,6 +7,7 @@ import { type Contradiction, contradictions } from './contradictions.ts';
 import { type CrossCheck, crossChecks } from './cross-checks.ts';
 import { type FilledShare, filledShares } from './filled.ts';
 import { type Heaping, heaping } from './heaping.ts';
+import { type LookAlikeMet, lookAlikes } from './look-alikes.ts';
 import { type RecorderDifference, recorderDifferences } from './recorders.ts';
 import { type SwappedSystems, swappedSystems } from './swapped-systems.ts';
 
@@ -19,6 +20,7 @@ export interface QualityReport {
   readonly contradictions: readonly Contradiction[];
   readonly recorders: readonly RecorderDifference[];
   readonly crossChecks: readonly CrossCheck[];
+  readonly lookAlikes: readonly LookAlikeMet[];
 }
 
 /**
@@ -39,6 +41,7 @@ export function reportQuality(
     contradictions: contradictions(table, register),
     recorders: recorderDifferences(table),
     crossChecks: crossChecks(table, register, fieldsCounted(columns)),
+    lookAlikes: lookAlikes(table, register),
   };
 }
 

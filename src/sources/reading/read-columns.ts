@@ -13,8 +13,10 @@ import { contextOf, missingOf } from './column-context.ts';
 import { blanksBelow, copyDown } from './copy-down.ts';
 import type { Sheet } from './gather-fragments.ts';
 import { type BoundColumns, mergeBounds } from './merge-bounds.ts';
+import { readBySystem } from './read-by-system.ts';
 import { type ColumnTexts, readColumn, readTextColumn } from './read-column.ts';
 import { mergeFacet, readDescribed } from './read-described.ts';
+import { readSpacingWords } from './read-spacing-words.ts';
 import { readSplit } from './read-split.ts';
 import { saysNothing } from './says-nothing.ts';
 import { pieceHabit } from './split-sizes.ts';
@@ -49,7 +51,10 @@ export function readColumns(
     } else if (plan.attribute !== undefined) {
       const { attribute } = plan;
       const cells = context(attribute, plan.unit);
-      const described = readDescribed(texts, attribute, cells, register, ledger, plan.rule.oneFacet === true);
+      const described =
+        readDescribed(texts, attribute, cells, register, ledger, plan.rule.oneFacet === true) ??
+        readBySystem(texts, attribute, cells, register, ledger) ??
+        readSpacingWords(texts, attribute, cells, register, ledger);
       const column = described?.main ?? readColumn(texts, attribute, cells, ledger);
       if (described !== null) facets.push({ texts, columns: described.facets });
       if (plan.doubt !== undefined) enterDoubt(plan.header, attribute.label, plan.doubt, ledger);

@@ -30,7 +30,7 @@ gåseøje | twill | t=pointLozenge
 brudt kiper | twill | t=broken
 kypert | twill |
 2/2 kypert, ringvend | twill22 | t=lozenge
-firskaft | twill22 |
+ligesidet kiper | twill22 |
 trebindet kiper | twill21 |
 brikvævning | tabletWoven |
 brikkevev | tabletWoven |

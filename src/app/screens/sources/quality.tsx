@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import type { ColumnSlip } from '../../../sources/quality/bounds.ts';
+import { lookAlikeInWords } from '../../../sources/quality/look-alikes.ts';
 import type { RecorderDifference } from '../../../sources/quality/recorders.ts';
 import type { SourceView } from '../../engine/views/sources.ts';
 import { Button } from '../../parts/controls.tsx';
@@ -79,6 +80,11 @@ export function Quality({ source, onTarget }: QualityProps) {
             {sources[1]} system 2 in {of[1][0]} of {of[1][1]}. It may be the cloths; if it is the writing,
             swap the columns of one of them, or say “not told apart”.
           </li>
+        ))}
+      </Sort>
+      <Sort title="Terms that another may hide behind (kept)" count={quality.lookAlikes.length}>
+        {quality.lookAlikes.map((one) => (
+          <li key={one.of.id}>{lookAlikeInWords(one)}</li>
         ))}
       </Sort>
       <Sort

@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import { LOOK_ALIKES } from '../../src/attributes/look-alikes.ts';
+import { defaultRegister } from '../../src/attributes/register.ts';
+import { lookAlikeInWords } from '../../src/sources/quality/look-alikes.ts';
+import { reportQuality } from '../../src/sources/quality/quality.ts';
+import { checkStudy } from '../../src/study/load.ts';
+import { prepareStudy } from '../../src/study/prepare.ts';
+import { analyse } from '../../src/study/run-study.ts';
+import { read } from '../sources/support.ts';
+
+const register = defaultRegister();
+const met = (csv: string) => reportQuality(read(csv).table, register).lookAlikes;
+const HEAD = 'Find no.,Structure\n';
+
+// Mazăre 2011, Marisia 31 (linking and sprang); Archaeol. Anthropol. Sci. 11 (2019) 2329 (splicing); else common practice.
+describe('terms that another may hide behind', () => {
+  it.each<[id: string, csv: string, counts: readonly [number, number]]>([
+    ['linking-sprang', `${HEAD}A,sprang\nB,linking\nC,interlinked sprang\n`, [1, 2]],
+    ['linking-sprang', `${HEAD}A,Sprang\n`, [0, 1]],
+    ['cross-knit-knitting', `${HEAD}A,cross-knit looping\nB,tabby\n`, [1, 0]],
+    ['looping-purl', `${HEAD}A,knitting\n`, [0, 1]],
+    ['spliced-spun', 'Find no.,Structure,Fibre prep\nA,tabby,spliced\nB,tabby,draft-spun\n', [1, 1]],
+    ['basket-twill', `${HEAD}A,2/2 twill\nB,basket weave\n`, [1, 1]],
+    ['braid-tabby', `${HEAD}A,braid\n`, [1, 0]],
+    ['repp-twining', 'Find no.,Structure,Preservation\nA,repp,mineralised on iron\nB,repp,charred\n', [1, 0]],
+  ])('%s', (id, csv, counts) => {
+    const found = met(csv).find((one) => one.of.id === id);
+    expect(found?.counts).toEqual(counts);
+  });
+
+  it('what is named plainly raises none', () => {
+    expect(met(`${HEAD}A,coiled\nB,2/1 twill\nC,twining\n`)).toEqual([]);
+    expect(met('Find no.,Structure,Preservation\nA,twining,desiccated\n')).toEqual([]);
+  });
+
+  it('each pair says what tells it apart, and by whom', () => {
+    for (const { tells, source, sides } of LOOK_ALIKES) {
+      expect([tells, source]).not.toContain('');
+      for (const { attribute, terms } of sides) {
+        const vocabulary = register.vocabularies.get(register.attributes.get(attribute)?.vocabulary ?? '');
+        const ids = vocabulary?.terms.map(({ id }) => id);
+        for (const term of terms) expect(ids).toContain(term);
+      }
+    }
+  });
+
+  it('a study in which they carry a verdict says so among its cautions, with numbers', () => {
+    const csv = 'Find no.,Site,Structure\nA,Holm,sprang\nB,Holm,linking\nC,Ness,sprang\nD,Ness,tabby\n';
+    const files = new Map([['a.csv', new TextEncoder().encode(csv)]]);
+    const study = {
+      title: 't',
+      sources: [{ file: 'a.csv' }],
+      witness: { is: 'row' },
+      analyses: [{ id: 'table', kind: 'crosstab', rows: 'site', columns: 'structure' }],
+    };
+    const { cautions } = analyse(prepareStudy(checkStudy(study, 'study.json'), files), files).study;
+    const said = cautions.find((caution) => caution.startsWith('Look-alikes'));
+    expect(said).toContain('Linking and sprang (1 and 2) are told apart by the meeting line');
+    expect(said).toContain('Mazăre 2011');
+    expect(lookAlikeInWords({ of: LOOK_ALIKES[0]!, counts: [1, 2] })).toMatch(/^Linking and sprang/);
+  });
+});
