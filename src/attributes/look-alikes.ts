@@ -17,6 +17,8 @@ export interface LookAlike {
   /** What tells them apart, and when nothing does. */
   readonly tells: string;
   readonly source: string;
+  /** The second side is too common to be cautioned about where the first is not met. */
+  readonly secondIsCommon?: true;
   /** Only met in these kinds of preservation; absent = in any. */
   readonly preservation?: readonly string[];
 }
@@ -64,6 +66,7 @@ export const LOOK_ALIKES: readonly LookAlike[] = [
   },
   {
     id: 'basket-twill',
+    secondIsCommon: true,
     sides: [of('elementGrouping', 'pairedBoth'), of('structure', 'twill22')],
     pair: 'basket weave and 2/2 twill, both of which are written 2/2',
     tells: 'whether the floats shift by one thread from row to row: a notation alone does not say',
@@ -71,6 +74,7 @@ export const LOOK_ALIKES: readonly LookAlike[] = [
   },
   {
     id: 'braid-tabby',
+    secondIsCommon: true,
     sides: [of('structure', 'braid', 'checkerPlaiting', 'obliqueInterlacing'), of('structure', 'tabby')],
     pair: 'a flat braid and a narrow tabby',
     tells:
@@ -79,6 +83,7 @@ export const LOOK_ALIKES: readonly LookAlike[] = [
   },
   {
     id: 'repp-twining',
+    secondIsCommon: true,
     sides: [of('face', 'faced'), of('structure', 'twined')],
     pair: 'repp and close twining',
     tells: 'whether pairs of the hiding system turn about each other; corrosion hides it',

@@ -29,7 +29,7 @@ describe('terms that another may hide behind', () => {
   });
 
   it('what is named plainly raises none', () => {
-    expect(met(`${HEAD}A,coiled\nB,2/1 twill\nC,twining\n`)).toEqual([]);
+    expect(met(`${HEAD}A,coiled\nB,2/2 twill\nC,twining\nD,tabby\n`)).toEqual([]);
     expect(met('Find no.,Structure,Preservation\nA,twining,desiccated\n')).toEqual([]);
   });
 

@@ -29,7 +29,7 @@ export function lookAlikes(table: FragmentTable, register: Register): LookAlikeM
       return n;
     });
     const [a = 0, b = 0] = counts;
-    return a + b === 0 ? [] : [{ of: pair, counts: [a, b] as const }];
+    return a + (pair.secondIsCommon ? 0 : b) === 0 ? [] : [{ of: pair, counts: [a, b] as const }];
   });
 }
 

@@ -88,7 +88,7 @@ saia 2/1 | twill21 |
 saia 2/2 a losanghe | twill22 | t=lozenge
 saia 2/2, spina di pesce | twill22 | t=herringbone
 saia a spina di pesce | twill | t=herringbone
-saia da 4 | twill |
+saia da 4 | twill | | ?
 raso da 5 | satin5 |
 damasco | damask |
 sciamito | samite |

@@ -75,7 +75,7 @@ describe("a column under an attribute's own name", () => {
   it('is still left where its cells are grades or words', () => {
     expect(column(table('Length', ['0', '1', '2', '1', '0', '3', '0'])).last.status).toBe('unknown');
     expect(
-      column(table('Row spacing (mm)', ['wide', 'close', 'wide', 'close', 'wide', 'close', 'wide'])).last
+      column(table('Row spacing (mm)', ['fine', 'coarse', 'fine', 'coarse', 'fine', 'coarse', 'fine'])).last
         .status,
     ).toBe('unknown');
   });
