@@ -84,7 +84,7 @@ function certainAlone(prepared: Prepared, used: readonly string[]): WhatIf | nul
   if (rows.size === 0 || rows.size === fragments.rows) return null;
   const labels = doubtful.map((id) => register.attributes.get(id)?.label ?? id);
   return {
-    what: `Of ${fragments.rows - rows.size} certain alone, without ${printCount(rows.size, 'fragment')} marked as doubtful (${labels.join(', ')})`,
+    what: `Of ${printCount(fragments.rows - rows.size, 'unmarked fragment')} alone, without ${rows.size} marked as doubtful (${labels.join(', ')})`,
     open: 'doubtful attributions',
     hangsOn: 'Cannot be told yet: with and without the attributions marked as doubtful, the answers differ.',
     next: `Settle the doubtful attributions of ${labels.join(' and ')}, or select certain ones ("certainty" in a condition).`,
