@@ -35,6 +35,9 @@ const CRAFT_WORDS: ReadonlySet<string> = new Set(
 /** Abbreviations that are short and yet said the same way everywhere. */
 const PLAIN_SHORT: ReadonlySet<string> = new Set(['id', 'lat', 'lon', 'lng', 'tpq', 'taq']);
 
+/** Laboratories number samples of every sort. */
+const OF_A_LABORATORY = /^(?!.*(?:c ?14|14 ?c|radio)).*\b(?:lab|labor\w*)\b/;
+
 const SHORTEST = 4;
 
 /** How much a header says by itself. */
@@ -48,7 +51,7 @@ export function wordingStrength(header: string): WordingStrength {
   const { name, unit } = splitHeader(header);
   const folded = foldText(splitWords(name));
   if (GENERAL_WORDS.has(folded)) return 'weak';
-  if (CRAFT_WORDS.has(folded.replace(/ \d$/, ''))) return 'craft';
+  if (CRAFT_WORDS.has(folded.replace(/ \d$/, '')) || OF_A_LABORATORY.test(folded)) return 'craft';
   if (folded === '' || unit !== undefined || PLAIN_SHORT.has(folded)) return 'strong';
   return folded.replaceAll(/[ \d]/g, '').length < SHORTEST ? 'weak' : 'strong';
 }

@@ -43,7 +43,7 @@ export async function readStudy(
   return { path, study, files, sheets: await openWorkbooks(study, files), inputs };
 }
 
-const TABLE = /\.(?:csv|tsv|xlsx)$/i;
+const TABLE = /\.(?:csv|tsv|xlsx|parquet)$/i;
 
 /** The longest text that a JavaScript engine holds is a little longer than this. */
 const MOST_BYTES = 512 * 1024 * 1024;

@@ -64,12 +64,21 @@ export function printReading(terminal: Terminal, reading: SourceReading): void {
     if (rest > 0) terminal.out(`and ${rest} more of the kind.\n`);
   }
   printSuggestions(terminal, reading.columns);
-  const counted = looksLikeCounts(reading);
-  if (counted.length > 0) {
-    const shown = counted.slice(0, 3).map((header) => `"${header}"`);
-    const sentence = `${counted.length} columns (${shown.join(', ')} …) look like counts of kinds, place by place: --counts reads them so.`;
-    terminal.out(`\n${wrap(tame(sentence), width).join('\n')}\n`);
-  }
+  printCounts(terminal, reading);
+}
+
+/** How a table that seems to count kinds is read as one. */
+function printCounts({ out, width }: Terminal, reading: SourceReading): void {
+  const found = looksLikeCounts(reading);
+  if (found === null) return;
+  const { columns, shares } = found;
+  const shown = columns.slice(0, 3).map((header) => `"${header}"`);
+  const base = shares?.base ?? 'HEADER';
+  const how =
+    shares === null
+      ? 'look like counts of kinds, place by place: --counts reads them so.'
+      : `look like shares of kinds, place by place: --counts --base "${base}" reads them so${shares.base === null ? ', where a column holds the number of objects' : ''}.`;
+  out(`\n${wrap(tame(`${columns.length} columns (${shown.join(', ')} …) ${how}`), width).join('\n')}\n`);
 }
 
 /** All that is understood or asked about, and as many of the others as anybody looks through. */

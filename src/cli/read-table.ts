@@ -4,12 +4,13 @@ import { extendRegister } from '../attributes/register.ts';
 import { InputError } from '../errors.ts';
 import { type Proposal, proposeAsIs, withOwnColumns } from '../sources/columns/propose-attributes.ts';
 import { readDataPackage } from '../sources/formats/datapackage.ts';
+import { readParquet } from '../sources/formats/parquet.ts';
 import { parseJson } from '../sources/formats/parse-json.ts';
 import { readWorkbook } from '../sources/formats/workbook.ts';
 import { checkProfile, type SourceProfile } from '../sources/profile/profile.ts';
 import { type ReadOptions as ReadSourceOptions, readSource, readTexts } from '../sources/read-source.ts';
 import type { SourceReading } from '../sources/source-reading.ts';
-import { isWorkbook } from '../study/workbooks.ts';
+import { isParquet, isWorkbook } from '../study/workbooks.ts';
 import { readBytes, readText } from './files.ts';
 
 /** The name under which a table that comes through a pipe is known. */
@@ -58,10 +59,13 @@ export async function readTableBytes(
     throw new InputError(
       'this is a JSON file, and a table is meant',
       { file: options.name },
-      'name a CSV, TSV or XLSX file, or compute a study with "thrum run"',
+      'name a CSV, TSV, XLSX or Parquet file, or compute a study with "thrum run"',
     );
   if (!isWorkbook(path)) {
-    if (sheet === undefined) return readSource(bytes, options);
+    if (sheet === undefined)
+      return isParquet(path)
+        ? readTexts(await readParquet(bytes, options.name), options)
+        : readSource(bytes, options);
     throw new InputError('only a workbook has sheets', { file: options.name }, 'leave --sheet out');
   }
   const { grid, merged } = await readWorkbook(bytes, options.name, sheet);

@@ -4,7 +4,7 @@ import { InputError } from '../errors.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import { ledgerRows } from '../report/ledger-rows.ts';
 import { writeWholeFiles } from '../report/writing/whole-files.ts';
-import { writeCsv } from '../sources/formats/export.ts';
+import { writeCsv } from '../sources/formats/safe-csv.ts';
 import type { SourceReading } from '../sources/source-reading.ts';
 import { applyRestrictions } from '../study/restrict.ts';
 import { startStudy } from '../study/start-study.ts';

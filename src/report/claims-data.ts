@@ -1,6 +1,6 @@
 import type { ClaimsFound } from '../analyses/claims/found.ts';
 import { claimsWords } from '../analyses/claims/words.ts';
-import { writeCsv } from '../sources/formats/export.ts';
+import { writeCsv } from '../sources/formats/safe-csv.ts';
 
 /** The verdicts as data for another program: each figure with every check behind it. */
 export function claimsJson(found: ClaimsFound) {

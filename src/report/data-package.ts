@@ -1,4 +1,5 @@
-import { type NormalisedField, writeCsv, writeNormalised } from '../sources/formats/export.ts';
+import { type NormalisedField, writeNormalised } from '../sources/formats/normalised-table.ts';
+import { writeCsv } from '../sources/formats/safe-csv.ts';
 import type { Prepared } from '../study/prepare.ts';
 import type { Results } from '../study/results.ts';
 import { serializeResults } from '../study/results-json.ts';

@@ -1,7 +1,8 @@
 import type { ResultTable, TableCell } from '../analyses/contract.ts';
 import { DATE_UNIT } from '../analyses/phrasing.ts';
 import { YEAR_UNIT } from '../analyses/years.ts';
-import { type NormalisedField, printNumber, writeCsv } from '../sources/formats/export.ts';
+import { type NormalisedField, printNumber } from '../sources/formats/normalised-table.ts';
+import { writeCsv } from '../sources/formats/safe-csv.ts';
 
 export interface CsvTable {
   readonly fields: readonly NormalisedField[];

@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
+import { writeParquet } from '../sources/formats/write-parquet.ts';
 import type { Prepared } from '../study/prepare.ts';
 import type { Results } from '../study/results.ts';
 import { serializeResults } from '../study/results-json.ts';
@@ -15,6 +16,8 @@ export interface WriteRequest extends WriteSetOptions {
   readonly folder: string;
   /** Whether report, brief and data package are wanted beside results.json, and whether the report brings its figures to life. */
   readonly report: 'none' | 'static' | 'live';
+  /** Whether the normalised table is wanted as Parquet too. */
+  readonly parquet?: boolean;
 }
 
 /**
@@ -26,12 +29,15 @@ export async function writeReport({
   results,
   folder,
   report,
+  parquet = false,
   ...options
 }: WriteRequest): Promise<SetWritten> {
-  const files =
+  const files = new Map<string, string | Uint8Array>(
     report === 'none'
-      ? new Map([['results.json', serializeResults(results)]])
-      : runFiles(prepared, results, await pageParts(report === 'live'));
+      ? [['results.json', serializeResults(results)]]
+      : runFiles(prepared, results, await pageParts(report === 'live')),
+  );
+  if (parquet) files.set('fragments.parquet', await writeParquet(prepared.fragments));
   const set = { files, writtenBy: `Thrum ${VERSION}`, study: prepared.study.title };
   return await writeSet(folder, set, options);
 }

@@ -1,18 +1,18 @@
 import type { Register } from '../attributes/definition.ts';
-import { QUANTITY } from '../fragments/quantity.ts';
 import { columnEvidence } from './columns/column-evidence.ts';
+import { withCountColumns } from './columns/count-rules.ts';
 import { planColumns } from './columns/plan-columns.ts';
 import { decodeBytes } from './formats/decode.ts';
 import { decideDecimal, decimalEvidence, decimalHabit, detectDelimiter } from './formats/dialect.ts';
 import { parseCsv } from './formats/parse-csv.ts';
 import type { MergedCells } from './formats/workbook.ts';
-import { isBlank } from './layout/cell-shapes.ts';
-import { KIND_HEADER, QUANTITY_HEADER } from './layout/counts.ts';
 import { layOut } from './layout/layout.ts';
-import { enter, type Ledger, openLedger, sortLedger } from './ledger/ledger.ts';
+import { type Ledger, openLedger, sortLedger } from './ledger/ledger.ts';
 import { enterCrossChecks, fieldsCounted } from './ledger/ledger-checks.ts';
 import { ledgerLayout } from './ledger/ledger-layout.ts';
+import { ledgerDropped, oddQuote, remarkOnFile, withoutDropped } from './ledger/ledger-rows.ts';
 import { applyNames, type NameDecision } from './names/names.ts';
+import { withIds } from './profile/by-label.ts';
 import { checkTranslations } from './profile/check-terms.ts';
 import { type ProfileInput, type SourceProfile, sourceProfile } from './profile/profile.ts';
 import { writtenProfile } from './profile/written-profile.ts';
@@ -24,8 +24,7 @@ import { addOrientation } from './reading/orientation.ts';
 import { readColumns } from './reading/read-columns.ts';
 import { isNormalised } from './reading/read-normalised.ts';
 import { readWritten } from './reading/read-written.ts';
-import { saysNothing } from './reading/says-nothing.ts';
-import type { ColumnReading, DecimalMark, Dialect, RowSetAside, SourceReading } from './source-reading.ts';
+import type { DecimalMark, Dialect, SourceReading } from './source-reading.ts';
 
 export interface ReadOptions {
   /** File name, for messages and the ledger. */
@@ -66,41 +65,27 @@ export function readSource(bytes: Uint8Array, options: ReadOptions): SourceReadi
 }
 
 /**
- * The same for a grid of texts that is no CSV, such as a sheet of a workbook.
+ * The same for a grid of texts that is no CSV, such as a sheet of a workbook or a Parquet file.
  * @throws InputError where the profile names an attribute that does not exist.
  */
 export function readTexts(grid: readonly (readonly string[])[], options: ReadOptions): SourceReading {
   const profile = sourceProfile.parse(options.profile ?? {});
-  return readGrid(grid, { delimiter: ',', encoding: 'utf-8' }, profile, openLedger(options.name), options);
-}
-
-/** What the columns of a table of counts feed, where the profile does not say it of them already. */
-function withCountColumns(
-  profile: SourceProfile,
-  headers: readonly string[],
-  register: Register,
-): SourceProfile {
-  const { counts } = profile.layout;
-  if (counts === undefined) return profile;
-  const named = new Set(profile.columns.flatMap(({ header }) => header));
-  const first = headers[0] ?? '';
-  const rules = [
-    ...(counts.attribute === undefined ? [] : [{ header: KIND_HEADER, attribute: counts.attribute }]),
-    ...(register.attributes.has(QUANTITY) ? [{ header: QUANTITY_HEADER, attribute: QUANTITY }] : []),
-    ...(first === KIND_HEADER ? [] : [{ header: first, attribute: counts.place }]),
-  ].filter(({ header }) => !named.has(header));
-  return { ...profile, columns: [...profile.columns, ...rules] };
+  const found = { delimiter: ',', encoding: 'utf-8' } as const;
+  if (profile.normalised !== false && isNormalised(grid))
+    return readWritten(grid, found, profile, options.name, options.register, grid.length, (text) => text);
+  return readGrid(grid, found, profile, openLedger(options.name), options);
 }
 
 function readGrid(
   grid: readonly (readonly string[])[],
   found: Omit<Dialect, 'decimal'>,
-  given: SourceProfile,
+  said: SourceProfile,
   ledger: Ledger,
   options: ReadOptions,
   lines = grid.length,
 ): SourceReading {
   const { name, register } = options;
+  const given = withIds(said, register);
   checkTranslations(given, register, name);
   const laidOut = layOut(grid, name, given.layout, register);
   const profile = withCountColumns(given, laidOut.headers, register);
@@ -176,39 +161,6 @@ function mergedRows(merged: readonly MergedCells[]): ReadonlyMap<number, Readonl
   return rows;
 }
 
-/** Rows that a decision about identifiers sets aside; their texts stay in the ledger. */
-function ledgerDropped(dropped: ReadonlyMap<number, string>, sheet: Sheet, ledger: Ledger): RowSetAside[] {
-  return [...dropped].map(([at, reason]) => {
-    const row = sheet.origins[at]!;
-    for (const [i, text] of sheet.body[at]!.entries()) {
-      if (isBlank(text)) continue;
-      enter(ledger, {
-        row,
-        column: sheet.headers[i] ?? `column ${i + 1}`,
-        raw: text,
-        readAs: '',
-        level: 'read',
-        rule: 'row-set-aside',
-        why: `The row was set aside: ${reason}.`,
-      });
-    }
-    return { row, reason };
-  });
-}
-
-/** Cells are counted among the rows that were kept. */
-function withoutDropped(
-  columns: readonly ColumnReading[],
-  dropped: ReadonlyMap<number, string>,
-  sheet: Sheet,
-): readonly ColumnReading[] {
-  if (dropped.size === 0) return columns;
-  return columns.map((column) => {
-    const gone = [...dropped.keys()].filter((at) => !saysNothing(sheet.body[at]![column.index] ?? ''));
-    return { ...column, filled: column.filled - gone.length };
-  });
-}
-
 /** Two columns with one header are no fault once the profile tells them apart. */
 function settledFaults(laidOut: ReturnType<typeof layOut>, profile: SourceProfile): SourceReading['faults'] {
   const named = new Set(profile.columns.flatMap(({ header }) => header));
@@ -231,32 +183,4 @@ function* sample(body: readonly (readonly string[])[], column: number): Iterable
     const text = body[row]![column];
     if (text !== undefined && text !== '') yield text;
   }
-}
-
-function remarkOnFile(ledger: Ledger, why: string): void {
-  enter(ledger, {
-    row: 0,
-    column: '',
-    raw: '',
-    readAs: '',
-    level: 'flagged',
-    rule: 'file',
-    why: `${sentenceCase(why)}.`,
-  });
-}
-
-function oddQuote(ledger: Ledger, row: number, cells: readonly string[]): void {
-  enter(ledger, {
-    row,
-    column: '',
-    raw: cells.join(' '),
-    readAs: '',
-    level: 'flagged',
-    rule: 'odd-quotation-mark',
-    why: 'A quotation mark stands where none opens or closes a cell; check where the cells of this row begin and end.',
-  });
-}
-
-function sentenceCase(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -25,7 +25,7 @@ import type { SourceHead } from './results.ts';
 import type { Study } from './schema.ts';
 import { sha256 } from './sha256.ts';
 import { sourceName } from './source-name.ts';
-import { isWorkbook, type Sheets } from './workbooks.ts';
+import { isPacked, type Sheets } from './workbooks.ts';
 
 type StudySource = Study['sources'][number];
 
@@ -190,9 +190,9 @@ function readStudySource(
     ...(chosen === undefined ? {} : { profile: chosen }),
   };
   const bytes = bytesOf(files, source.file);
-  if (!isWorkbook(source.file)) return readSource(bytes, options);
+  if (!isPacked(source.file)) return readSource(bytes, options);
   const opened = sheets.get(options.name)?.reading;
-  if (opened === undefined) throw new Error(`the workbook ${source.file} was not opened beforehand`);
+  if (opened === undefined) throw new Error(`${source.file} was not opened beforehand`);
   if (opened instanceof InputError) throw opened;
   return readTexts(opened.grid, { ...options, merged: opened.merged });
 }

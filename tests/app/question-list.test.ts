@@ -45,3 +45,21 @@ describe('the questions of a table', () => {
     expect(asSort(first, 'text', register).attribute).toBeUndefined();
   });
 });
+
+describe('the wordings that no term covers', () => {
+  const words = ['qaa', 'qbb', 'qcc', 'qdd', 'qee'];
+  const table = (most: number) =>
+    read(
+      `Find no.,Weave\nA,tabby\nB,twill\nC,satin\nD,twined\n${words
+        .slice(0, most)
+        .map((word, i) => `${i},${word}\nx${i},tabby`)
+        .join('\n')}\n`,
+    );
+  const kinds = (most: number) =>
+    questionsOf(viewSource(table(most), register, []), []).map(({ kind }) => kind);
+
+  it('ask one question a column where they are many, and one each where they are few', () => {
+    expect(kinds(5).filter((kind) => kind.startsWith('term'))).toEqual(['terms']);
+    expect(kinds(2).filter((kind) => kind.startsWith('term'))).toEqual(['term', 'term']);
+  });
+});

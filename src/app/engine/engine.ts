@@ -3,6 +3,7 @@ import { renderBrief } from '../../report/brief.ts';
 import { dataPackage } from '../../report/data-package.ts';
 import { renderReport } from '../../report/html.ts';
 import { runFiles } from '../../report/run-files.ts';
+import { writeParquet } from '../../sources/formats/write-parquet.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import { checkStudy, entriesOf } from '../../study/load.ts';
 import { type Prepared, prepareStudy } from '../../study/prepare.ts';
@@ -113,6 +114,7 @@ export function createEngine(): Engine {
       const prepared = await prepareWhole(document);
       return renderBrief({ prepared, results: analyse(prepared, files, { onProgress }), parts });
     },
+    parquet: async (document) => writeParquet((await prepareWhole(document)).fragments),
     dataPackage: async (document) => dataPackage(await prepareWhole(document)),
     runFiles: async (document, parts, onProgress) => {
       const prepared = await prepareWhole(document);

@@ -86,6 +86,8 @@ export interface Engine {
   report(study: StudyDocument, parts: PageParts, onProgress: Progress): Promise<string>;
   /** The brief of two pages. */
   brief(study: StudyDocument, parts: PageParts, onProgress: Progress): Promise<string>;
+  /** The normalised table as Parquet. */
+  parquet(study: StudyDocument): Promise<Uint8Array>;
   /** The normalised table, the ledger and their description: file name -> text. */
   dataPackage(study: StudyDocument): Promise<ReadonlyMap<string, string>>;
   /** All that `thrum run` would write, by file name. */

@@ -1,6 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
 import { matchTerm } from '../../attributes/matching.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
+import { looksLikeCounts } from '../../sources/columns/looks-like-counts.ts';
 import { proposeAsIs } from '../../sources/columns/propose-attributes.ts';
 import { witnessCandidates } from '../../sources/names/witness-candidates.ts';
 import { type QualityReport, reportQuality } from '../../sources/quality/quality.ts';
@@ -25,6 +26,7 @@ export function viewSource(
     gridColumns: reading.columns.length,
     openTerms: openTerms(reading, register),
     asIs: proposeAsIs(reading, register),
+    counts: looksLikeCounts(reading),
     sheets,
     quality: inFileRows(reportQuality(reading.table, register, reading.columns), reading.table),
     witness: witnessCandidates(reading, register),

@@ -57,7 +57,7 @@ export async function servedFiles(
 }
 
 function isTable(path: string): boolean {
-  return ['.csv', '.tsv', '.txt', '.xlsx'].includes(extname(path).toLowerCase());
+  return ['.csv', '.tsv', '.txt', '.xlsx', '.parquet'].includes(extname(path).toLowerCase());
 }
 
 /** Each table with the profile that lies beside it. */

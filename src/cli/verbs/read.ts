@@ -7,6 +7,7 @@ import { append } from '../../numerics/foundation/lists.ts';
 import type { Proposal } from '../../sources/columns/propose-attributes.ts';
 import { withRoles } from '../../sources/combine/align.ts';
 import { combineSources } from '../../sources/combine/combine.ts';
+import { COUNTED_KIND } from '../../sources/layout/counts.ts';
 import { unknownTerms } from '../../sources/names/terms.ts';
 import { type WitnessCandidate, witnessCandidates } from '../../sources/names/witness-candidates.ts';
 import { PIECES, type SourceProfile, sourceProfile } from '../../sources/profile/profile.ts';
@@ -44,7 +45,7 @@ interface ReadOptions {
 export const readVerb: Verb = (terminal, setStatus) =>
   new Command('read')
     .description('read tables and show how they were understood')
-    .argument('<files...>', 'CSV, TSV or XLSX files; "-" reads one from the pipe')
+    .argument('<files...>', 'CSV, TSV, XLSX or Parquet files; "-" reads one from the pipe')
     .option('--profile <file>', 'source profile, or datapackage.json, that says how to read it')
     .option('--study <file>', 'study whose own attributes, terms and subject are to be used too')
     .option('--sheet <name>', 'sheet of an XLSX file; the first one if left out')
@@ -145,7 +146,7 @@ async function readAll(paths: readonly string[], options: ReadOptions, terminal:
   }
   terminal.endProgress();
   const attributes = [
-    ...(options.counts === true ? [KIND] : []),
+    ...(options.counts === true ? [COUNTED_KIND] : []),
     ...proposals.flatMap(({ attribute }) => (attribute === undefined ? [] : [attribute])),
   ];
   return { tables, register, proposals, attributes };
@@ -196,17 +197,10 @@ function refuseForSeveral(paths: readonly string[], options: ReadOptions): void 
     throw new InputError('a table from the pipe is read by itself', {}, 'save it as a file and name that');
 }
 
-/** The kinds that a table of counts has in its header, where they are of no attribute that is recorded. */
-const KIND: AttributeDefinition = {
-  id: 'kind',
-  label: 'Kind',
-  block: 'structure',
-  scale: 'nominal',
-  source: 'headers of the table of counts',
-};
-
 function withKinds(register: Register): Register {
-  return register.attributes.has(KIND.id) ? register : extendRegister(register, { attributes: [KIND] });
+  return register.attributes.has(COUNTED_KIND.id)
+    ? register
+    : extendRegister(register, { attributes: [COUNTED_KIND] });
 }
 
 function withCounts(
@@ -216,7 +210,7 @@ function withCounts(
   if (counts === undefined) return profile;
   const given = profile ?? sourceProfile.parse({});
   const rule = {
-    attribute: counts === true ? KIND.id : counts,
+    attribute: counts === true ? COUNTED_KIND.id : counts,
     place: 'site',
     ...(base === undefined ? {} : { base }),
   };

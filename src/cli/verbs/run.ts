@@ -20,6 +20,7 @@ interface RunOptions {
   readonly json?: true;
   readonly report: boolean;
   readonly static?: true;
+  readonly parquet?: true;
   readonly full?: true;
   readonly quiet?: true;
   readonly allowOutside?: true;
@@ -40,6 +41,7 @@ export const runVerb: Verb = (terminal, setStatus) =>
     .option('--out <folder>', 'folder to write into', 'out')
     .option('--no-report', 'write results.json alone')
     .option('--static', 'a report without the plotting code: smaller, its figures as they are printed')
+    .option('--parquet', 'the normalised table as fragments.parquet, too')
     .option('--full', 'print every table and everything that could change an answer, too')
     .option('--quiet', 'print the answers alone')
     .option('--json', 'print the results as JSON instead of a summary')
@@ -67,7 +69,16 @@ export const runVerb: Verb = (terminal, setStatus) =>
       });
       terminal.progress(1, 'writing');
       const set = await untilStopped((stop) =>
-        writeReport({ prepared, results, folder: options.out, report, inputs, stop, onWait }),
+        writeReport({
+          prepared,
+          results,
+          folder: options.out,
+          report,
+          parquet: options.parquet === true,
+          inputs,
+          stop,
+          onWait,
+        }),
       );
       terminal.endProgress();
       if (options.json) terminal.out(serializeResults(results));

@@ -6,20 +6,17 @@ import { readCell } from '../../cells/read-cell.ts';
 import { convert } from '../../cells/units.ts';
 import { classInWords, MEASURES } from '../reading/read-spacing-words.ts';
 import type { ColumnEvidence } from './column-evidence.ts';
-
-/** What the cells of a column say for and against an attribute, each in a few words. */
-export interface Support {
-  readonly speaksFor: readonly string[];
-  readonly speaksAgainst: readonly string[];
-  /** Its numbers lie beyond what is possible: a reason to doubt the cells, and of a lesser header its meaning. */
-  readonly beyond?: string;
-}
-
-const NEUTRAL: Support = { speaksFor: [], speaksAgainst: [] };
-const FEWEST = 3;
-const speaks = (text: string): Support => ({ speaksFor: [text], speaksAgainst: [] });
-const contradicts = (text: string): Support => ({ speaksFor: [], speaksAgainst: [text] });
-const beyond = (text: string): Support => ({ ...NEUTRAL, beyond: text });
+import {
+  beyond,
+  contradicts,
+  FEWEST,
+  firstNumber,
+  median,
+  NEUTRAL,
+  type Support,
+  speaks,
+} from './support.ts';
+import { supportOfNames } from './support-of-names.ts';
 
 /**
  * Weighs a column's cells against an attribute that its header may name.
@@ -115,25 +112,6 @@ function ofNumbers(
 const unitText = ({ unit }: AttributeDefinition): string => (unit === undefined ? '' : ` in ${unit}`);
 const shown = (value: number): string => String(Number(value.toPrecision(3)));
 
-function firstNumber(text: string): number | null {
-  const found = /[-−–]?\d+(?:[.,]\d+)?|[½¼¾]/u.exec(text)?.[0];
-  if (found === undefined || /^\p{L}{2,}/u.test(text)) return null;
-  const value = Number(
-    found
-      .replace(',', '.')
-      .replace(/[−–]/, '-')
-      .replace('½', '0.5')
-      .replace('¼', '0.25')
-      .replace('¾', '0.75'),
-  );
-  return Number.isNaN(value) ? null : value;
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[sorted.length >> 1]!;
-}
-
 /** The value in the attribute's unit; as it is where no unit is stated; null where it cannot be turned. */
 function inUnit(value: number, from: string | undefined, to: string | undefined): number | null {
   if (from === undefined || to === undefined) return value;
@@ -190,18 +168,21 @@ function ofWords(
     return contradicts('its cells look like identifiers');
   if (vocabulary !== undefined && vocabulary.terms.length > 0) {
     const terms = said.filter((text) => namesTerm(text, attribute, vocabulary, register));
-    if (terms.length >= LEAST_TERMS * said.length && terms.length > 0)
+    // One of several wordings may be a word of two meanings: "oak" is a fibre and a timber.
+    const some = terms.length === said.length ? 1 : FEWEST_TERMS;
+    if (terms.length >= Math.max(some, LEAST_TERMS * said.length))
       return speaks(`${terms.length} of its ${said.length} wordings are terms of "${attribute.label}"`);
     if (enough && terms.length === 0)
       return contradicts(`none of its wordings is a term of "${attribute.label}"`);
     return NEUTRAL;
   }
   if (enough && saysYesNo(said)) return contradicts('its cells say yes or no');
-  return ofNames(attribute, evidence, said);
+  return supportOfNames(attribute, evidence, said);
 }
 
 /** Share of the wordings that must be terms for a column to be one of the vocabulary. */
 const LEAST_TERMS = 0.3;
+const FEWEST_TERMS = 2;
 
 /** A wording that the vocabulary holds, or that the reader of cells makes a term of: "wool, silk", "tabby?". */
 function namesTerm(
@@ -215,46 +196,3 @@ function namesTerm(
   const reading = readCell(text, attribute, { decimal: '.', vocabulary, register });
   return reading.kind === 'term' && reading.term !== null;
 }
-
-const AGE_CLASS =
-  /^(?:adult|juvenile|subadult|sub-adult|infant|infans|child|old|young|mature|senile|neonate|elderly|male|female|adulto|adulte|juvénile|erwachsen|kind|jung|alt)\b/i;
-const DECIMAL = /^[-−]?\d+[.,]\d+$/;
-
-function ofNames(attribute: AttributeDefinition, evidence: ColumnEvidence, said: readonly string[]): Support {
-  if (evidence.filled < FEWEST) return NEUTRAL;
-  const decimals = said.filter((text) => DECIMAL.test(text)).length;
-  const whole = said.filter((text) => /^[-−]?\d+$/.test(text)).length;
-  switch (attribute.id) {
-    case 'fragment':
-    case 'catalogueNumber':
-      if (decimals > 0.5 * said.length) return contradicts('its cells are measurements');
-      if (evidence.allDifferent) return speaks('each of its cells differs');
-      return NEUTRAL;
-    case 'period':
-      if (said.some((text) => AGE_CLASS.test(text)))
-        return contradicts('its cells name ages of life, not periods');
-      if (decimals > 0 || whole > 0.8 * said.length) return contradicts('its cells are numbers');
-      return said.some((text) => PERIOD_WORD.test(text)) ? speaks('its cells name periods') : NEUTRAL;
-    case 'citation':
-      return whole + decimals > 0.8 * said.length
-        ? contradicts('its cells are numbers')
-        : said.some((text) => /\b(?:1[5-9]|20)\d{2}\b/.test(text))
-          ? speaks('its cells hold years of publication')
-          : NEUTRAL;
-    case 'radiocarbon':
-      return said.some((text) => /\d{3,5}\s*(?:±|\+\/?-)|^\p{L}{1,6}-\s?\d+/u.test(text))
-        ? speaks('its cells look like radiocarbon dates')
-        : whole + decimals > 0.8 * said.length && median(said.map((text) => firstNumber(text) ?? 0)) < 200
-          ? contradicts('its numbers are too small for radiocarbon years')
-          : NEUTRAL;
-    default:
-      if (attribute.scale === 'nominal' && decimals > 0.5 * said.length)
-        return contradicts('its cells are measurements');
-      if (attribute.scale === 'nominal' && whole + decimals === said.length && said.length > 12)
-        return contradicts('its cells are numbers');
-      return NEUTRAL;
-  }
-}
-
-const PERIOD_WORD =
-  /early|middle|late|bronze|iron|neolith|chalcolith|copper|mesolith|palaeolith|paleolith|roman|medieval|century|period|phase|dynast|früh|spät|mittel|zeit|ancien|récent|tardo|antico|antiguo|tardío|age\b|\bB[AB]\b|\bI{1,3}[ab]?\b|\bH[aA]\b/i;

@@ -60,12 +60,20 @@ function byNames(
   if (attribute === undefined || held('fragment') || (plan.suggestion?.score ?? 0) >= SURE) return null;
   if (!evidence.allDifferent || evidence.filled < 3 || !NUMBERED.test(plan.header.trim())) return null;
   if (evidence.distinct.some((text) => /^\d*[.,]\d+$/.test(text))) return null;
+  if (!areRunning(evidence.distinct)) return null;
   const { doubt: _doubt, ...rest } = plan;
   const found = suggestion(
     attribute,
     'each of its cells differs, and it is headed like a number of the finds',
   );
   return { ...rest, status: 'suggested', suggestion: found };
+}
+
+/** Numbers of finds hold figures, and plain ones go up the table: "14, 5, 31" counts something. */
+function areRunning(cells: readonly string[]): boolean {
+  if (!cells.some((text) => /\d/.test(text))) return false;
+  if (!cells.every((text) => /^\d+$/.test(text))) return true;
+  return cells.every((text, i) => i === 0 || Number(text) > Number(cells[i - 1]));
 }
 
 type Found = NonNullable<ColumnPlan['suggestion']>;

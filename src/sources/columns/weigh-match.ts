@@ -6,7 +6,8 @@ import { wordingStrength } from '../../attributes/weak-words.ts';
 import { headerKey } from '../../attributes/wording-index.ts';
 import type { Suggestion } from '../source-reading.ts';
 import type { ColumnEvidence } from './column-evidence.ts';
-import { columnSupport, type Support } from './column-support.ts';
+import { columnSupport } from './column-support.ts';
+import type { Support } from './support.ts';
 import type { Subject } from './table-subject.ts';
 
 /** What becomes of a header's match once its cells and the table's subject are heard. */

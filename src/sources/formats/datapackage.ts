@@ -4,7 +4,7 @@ import type { FragmentTable } from '../../fragments/table.ts';
 import type { ColumnRule, ProfileInput } from '../profile/profile.ts';
 import { schemaFault } from '../profile/schema-fault.ts';
 import { isNormalised } from '../reading/read-normalised.ts';
-import { writeNormalised } from './export.ts';
+import { writeNormalised } from './normalised-table.ts';
 import { parseJson } from './parse-json.ts';
 
 /**

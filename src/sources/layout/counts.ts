@@ -1,77 +1,49 @@
-import { foldText } from '../../attributes/folding.ts';
+import type { AttributeDefinition } from '../../attributes/definition.ts';
 import type { CountsRule } from '../profile/profile.ts';
+import type { Fault } from '../source-reading.ts';
 import { isBlank } from './cell-shapes.ts';
+import { areShares, countColumns, printedNumber, type TotalColumn } from './count-columns.ts';
 import type { Move } from './long-form.ts';
+import type { LayoutRemark } from './remark.ts';
 
 /** Headers that a table of counts gets when it is laid out one row a place and kind. */
 export const KIND_HEADER = 'kind';
 export const QUANTITY_HEADER = 'Number of objects';
 
-const COUNT = /^\d+(?:[.,]\d+)?\s*%?$/;
-const TOTALS = new Set(
-  'total totals sum n count all base summe gesamt anzahl insgesamt totale totaux somme suma i alt ialt'.split(
-    ' ',
-  ),
-);
+/** The kinds that a table of counts has in its header, where they are of no attribute that is recorded. */
+export const COUNTED_KIND: AttributeDefinition = {
+  id: 'countedKind',
+  label: 'Kind counted',
+  block: 'structure',
+  scale: 'nominal',
+  source: 'headers of the table of counts',
+};
 
 export interface Counted {
   readonly headers: readonly string[];
   readonly body: readonly (readonly string[])[];
   readonly origins: readonly number[];
   readonly moves: readonly Move[];
-}
-
-/**
- * The columns that count kinds: those the rule names; else every column of whole or half counts (or of shares)
- * but totals and the base.
- */
-export function countColumns(
-  headers: readonly string[],
-  body: readonly (readonly string[])[],
-  rule: CountsRule,
-): readonly number[] {
-  if (rule.columns !== undefined) {
-    const named = new Set(rule.columns);
-    return headers.flatMap((header, i) => (named.has(header) ? [i] : []));
-  }
-  const counts = headers.flatMap((header, i) => {
-    if (i === 0 || header === rule.base) return [];
-    const said = body.map((row) => (row[i] ?? '').trim()).filter((text) => !/^[-–—.]?$/.test(text));
-    return said.length > 0 && said.every((text) => COUNT.test(text)) ? [i] : [];
-  });
-  return counts.filter((i) => !isTotal(i, headers[i]!, counts, body));
-}
-
-/** A column that is headed like a total and is what the others come to; "n" may be a kind as well. */
-function isTotal(
-  column: number,
-  header: string,
-  counts: readonly number[],
-  body: readonly (readonly string[])[],
-): boolean {
-  if (!TOTALS.has(foldText(header)) || counts.length < 3) return false;
-  const of = (row: readonly string[], i: number) =>
-    Number((row[i] ?? '').replace('%', '').replace(',', '.')) || 0;
-  return body.every((row) => {
-    const others = counts.reduce((sum, i) => (i === column ? sum : sum + of(row, i)), 0);
-    return Math.abs(others - of(row, column)) < 1;
-  });
+  readonly remarks: readonly LayoutRemark[];
+  readonly faults: readonly Fault[];
 }
 
 /**
  * A table of places by kinds laid out one row a place and kind, with how many objects the row stands for. Shares
  * become counts by the base of their row: the whole count that prints as the share, or the nearest half where none
- * does. Blank, "-" and 0 are no row; every cell stands in the ledger.
+ * does. Blank, "-" and 0 are no row; every cell stands in the ledger. Totals are held against what they sum up.
  */
 export function layOutCounts(
   headers: readonly string[],
   body: readonly (readonly string[])[],
   origins: readonly number[],
   rule: CountsRule,
+  file: string,
 ): Counted {
-  const counted = countColumns(headers, body, rule);
+  const { counted, totals } = countColumns(headers, body, rule);
   const base = rule.base === undefined ? -1 : headers.indexOf(rule.base);
   const kept = headers.map((_, i) => i).filter((i) => !counted.includes(i));
+  const kinds = headers.map((header) => (base < 0 ? header : withoutPerCent(header)));
   const rows: string[][] = [];
   const from: number[] = [];
   const moves: Move[] = [];
@@ -80,14 +52,13 @@ export function layOutCounts(
     for (const i of counted) {
       const raw = row[i] ?? '';
       if (isBlank(raw)) continue;
-      const printed = Number(raw.replace('%', '').replace(',', '.').trim());
-      const share = base >= 0 ? Number((row[base] ?? '').replace(',', '.')) : Number.NaN;
-      const count = base >= 0 ? ofShare(printed, share, raw) : printed;
+      const printed = printedNumber(raw);
+      const count = base >= 0 ? ofShare(printed, printedNumber(row[base]), raw) : printed;
       const none = Number.isNaN(count) || count === 0;
-      const readAs = none ? 'none' : `${count} of "${headers[i]}"`;
+      const readAs = none ? 'none' : `${count} of "${kinds[i]}"`;
       moves.push({ row: origins[at]!, column: headers[i]!, raw, readAs, rule: 'counted' });
       if (none) continue;
-      rows.push([...own, headers[i]!, String(count)]);
+      rows.push([...own, kinds[i]!, String(count)]);
       from.push(origins[at]!);
     }
   }
@@ -96,7 +67,60 @@ export function layOutCounts(
     body: rows,
     origins: from,
     moves,
+    remarks: base >= 0 ? [] : totals.flatMap((total) => differing(total, headers, body, origins)),
+    faults: faultsOf(headers, body, rule, counted, file),
   };
+}
+
+/** "jar %", "Topf (%)", "jar, per cent": the kind without what its cells are given in. */
+function withoutPerCent(header: string): string {
+  const bare = header
+    .replace(/[\s,]*[([]?\s*(?:%|per ?cent|pct\.?|prozent|pour ?cent)\s*[)\]]?\s*$/i, '')
+    .trim();
+  return bare === '' ? header : bare;
+}
+
+function differing(
+  { column, differs }: TotalColumn,
+  headers: readonly string[],
+  body: readonly (readonly string[])[],
+  origins: readonly number[],
+): LayoutRemark[] {
+  return [...differs].map(([at, sum]) => ({
+    row: origins[at]!,
+    column: headers[column]!,
+    raw: body[at]![column]!,
+    readAs: String(sum),
+    level: 'flagged' as const,
+    rule: 'total-differs',
+    why: `The kinds of this row come to ${sum}; they are counted as they stand, and the printed total is not used.`,
+  }));
+}
+
+function faultsOf(
+  headers: readonly string[],
+  body: readonly (readonly string[])[],
+  rule: CountsRule,
+  counted: readonly number[],
+  file: string,
+): Fault[] {
+  if (rule.base !== undefined && !headers.includes(rule.base))
+    return [
+      {
+        what: `no column is headed "${rule.base}", of which the shares are to be taken`,
+        where: { file },
+        mend: `name one of ${headers.map((header) => `"${header}"`).join(', ')} as the base`,
+      },
+    ];
+  if (rule.base === undefined && areShares(headers, counted, body))
+    return [
+      {
+        what: 'the kinds of every row come to 100, so that they are shares and no counts',
+        where: { file },
+        mend: 'name the column that holds the number of objects as the base of the counts ("base", or --base)',
+      },
+    ];
+  return [];
 }
 
 /** The count of which a share was printed: whole where one prints so, else the nearest half. */

@@ -93,11 +93,13 @@ export function layOut(
     faults: [...noHeader(header.rows, rule, body.length, name), ...mended.faults, ...named.faults],
   };
   if (rule.counts !== undefined) {
-    const counts = layOutCounts(named.headers, body, origins, rule.counts);
+    const counts = layOutCounts(named.headers, body, origins, rule.counts, name);
     const headerRows = header.rows === 3 ? 3 : header.rows === 2 ? 2 : 1;
     return {
       ...base,
       ...counts,
+      remarks: [...base.remarks, ...counts.remarks],
+      faults: [...base.faults, ...counts.faults],
       alternatives: counts.headers,
       duplicates: [],
       gathered: new Set(),

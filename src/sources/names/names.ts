@@ -5,6 +5,7 @@ import { naturalOrder } from '../../fragments/natural-order.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import { enter, type Ledger } from '../ledger/ledger.ts';
 import { assemblageName, nameIn } from '../reading/assemble.ts';
+import { inOneLanguage } from './words-of-time.ts';
 
 /**
  * Names of places, phases and people as a vocabulary of the study: "Drommavel ldg" and "Drommavel Landing", "früh"
@@ -183,74 +184,4 @@ function isShortFor(short: string, whole: string): boolean {
   let at = 0;
   for (const letter of whole) if (letter === short.charAt(at)) at++;
   return at === short.length;
-}
-
-/** Words of time and place that catalogues write in their own language (common practice, no source). */
-const LANGUAGES: readonly (readonly string[])[] = [
-  [
-    'early',
-    'fruh',
-    'fruhe',
-    'fruhes',
-    'fruher',
-    'ancien',
-    'ancienne',
-    'antico',
-    'antica',
-    'temprano',
-    'temprana',
-    'antiguo',
-    'tidlig',
-    'aeldre',
-    'eldre',
-  ],
-  [
-    'middle',
-    'mid',
-    'mittel',
-    'mittlere',
-    'mittlerer',
-    'mittleres',
-    'moyen',
-    'moyenne',
-    'medio',
-    'media',
-    'mellem',
-    'midtre',
-    'mellom',
-  ],
-  [
-    'late',
-    'spat',
-    'spate',
-    'spater',
-    'spates',
-    'recent',
-    'recente',
-    'tardif',
-    'tardive',
-    'tardo',
-    'tarda',
-    'tardio',
-    'tardia',
-    'sen',
-    'yngre',
-  ],
-  ['upper', 'ober', 'obere', 'oberer', 'superieur', 'superieure', 'superiore', 'superior', 'ovre'],
-  ['lower', 'unter', 'untere', 'unterer', 'inferieur', 'inferieure', 'inferiore', 'inferior', 'nedre'],
-  ['north', 'nord', 'norte', 'nordlig'],
-  ['south', 'sud', 'sur', 'sor', 'syd'],
-  ['west', 'ouest', 'ovest', 'oeste', 'vest'],
-  ['east', 'ost', 'est', 'este', 'ost'],
-  ['phase', 'fase', 'stufe', 'period', 'periode', 'periodo'],
-  ['island', 'insel', 'ile', 'isola', 'isla', 'oy'],
-  ['lake', 'see', 'lac', 'lago', 'so', 'innsjo'],
-  ['hill', 'hugel', 'colline', 'collina', 'colina', 'bakke', 'haug'],
-  ['cave', 'hohle', 'grotte', 'grotta', 'cueva', 'hule'],
-];
-
-const LANGUAGE_OF = new Map(LANGUAGES.flatMap((words) => words.map((word) => [word, words[0]!] as const)));
-
-function inOneLanguage(word: string): string {
-  return LANGUAGE_OF.get(word) ?? word;
 }

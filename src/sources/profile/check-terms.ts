@@ -3,8 +3,8 @@ import { matchTerm } from '../../attributes/matching.ts';
 import { lexiconOf } from '../../cells/descriptions/lexicon.ts';
 import { meaningOf } from '../../cells/descriptions/meaning.ts';
 import { InputError } from '../../errors.ts';
+import { attributesOf } from '../columns/claims.ts';
 import { knownAttribute } from '../columns/column-rules.ts';
-import { attributesOf } from '../columns/plan-columns.ts';
 import type { SourceProfile } from './profile.ts';
 
 /**

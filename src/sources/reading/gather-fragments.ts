@@ -1,5 +1,5 @@
+import { attributesOf } from '../columns/claims.ts';
 import type { ColumnPlan } from '../columns/column-plan.ts';
-import { attributesOf } from '../columns/plan-columns.ts';
 import type { LaidOut } from '../layout/layout.ts';
 import { gatherRows, type Move } from '../layout/long-form.ts';
 import { enter, type Ledger } from '../ledger/ledger.ts';

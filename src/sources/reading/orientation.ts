@@ -2,8 +2,8 @@ import type { AttributeDefinition, Register } from '../../attributes/definition.
 import { foldText } from '../../attributes/folding.ts';
 import { CELL_STATES } from '../../cells/reading.ts';
 import type { Column, TermColumn } from '../../fragments/table.ts';
+import { attributesOf } from '../columns/claims.ts';
 import type { ColumnPlan } from '../columns/column-plan.ts';
-import { attributesOf } from '../columns/plan-columns.ts';
 import { enter, type Ledger } from '../ledger/ledger.ts';
 
 /** Words of a header that tell warp from weft, or passive from active elements, in folded text. */

@@ -1,10 +1,12 @@
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
 import type { Column } from '../../fragments/table.ts';
+import { attributesOf } from '../columns/claims.ts';
 import type { ColumnPlan } from '../columns/column-plan.ts';
 import { knownAttribute } from '../columns/column-rules.ts';
-import { attributesOf, statedUnit } from '../columns/plan-columns.ts';
+import { statedUnit } from '../columns/match-headers.ts';
 import { isBlank } from '../layout/cell-shapes.ts';
 import { enter, type Ledger } from '../ledger/ledger.ts';
+import { enterDoubt, enterKeptAsText, ledgerIgnored } from '../ledger/ledger-columns.ts';
 import type { SourceProfile } from '../profile/profile.ts';
 import type { ColumnReading, DecimalMark } from '../source-reading.ts';
 import { textColumnAttribute } from './assemble.ts';
@@ -166,51 +168,6 @@ function holdsNames({ attribute, split }: ColumnPlan): boolean {
   if (split !== undefined) return false;
   if (attribute === undefined || attribute.scale === 'text') return true;
   return attribute.scale === 'nominal' && attribute.vocabulary === undefined;
-}
-
-function ledgerIgnored({ header, texts, origins }: ColumnTexts, ledger: Ledger): void {
-  for (const [row, text] of texts.entries()) {
-    if (isBlank(text)) continue;
-    enter(ledger, {
-      row: origins[row]!,
-      column: header,
-      raw: text,
-      readAs: '',
-      level: 'read',
-      rule: 'column-ignored',
-      why: 'The profile leaves this column out.',
-    });
-  }
-}
-
-function enterKeptAsText(plan: ColumnPlan, register: Register, ledger: Ledger): void {
-  if (plan.via === 'profile') return;
-  const near = register.attributes.get(plan.suggestion?.attribute ?? '')?.label;
-  const why =
-    plan.suggestion !== undefined
-      ? `Perhaps "${near}": ${plan.suggestion.reason}. Kept as text until that is confirmed.`
-      : `No attribute was recognised${plan.doubt === undefined ? '' : ` (${plan.doubt})`}; the column is kept as text.`;
-  enter(ledger, {
-    row: 0,
-    column: plan.header,
-    raw: plan.header,
-    readAs: 'text',
-    level: plan.suggestion === undefined ? 'not-understood' : 'flagged',
-    rule: plan.suggestion === undefined ? 'column-unknown' : 'column-suggested',
-    why,
-  });
-}
-
-function enterDoubt(header: string, label: string, doubt: string, ledger: Ledger): void {
-  enter(ledger, {
-    row: 0,
-    column: header,
-    raw: header,
-    readAs: label,
-    level: 'flagged',
-    rule: 'column-doubted',
-    why: `The column is ${doubt}.`,
-  });
 }
 
 /** Attributes that the profile states for every row; a column of the file goes before them. */

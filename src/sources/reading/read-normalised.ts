@@ -3,8 +3,9 @@ import { CELL_STATES, CERTAINTIES } from '../../cells/reading.ts';
 import { InputError } from '../../errors.ts';
 import type { Column, DerivedFrom, FragmentTable } from '../../fragments/table.ts';
 import { decodeBytes } from '../formats/decode.ts';
-import { IDENTITY_FIELDS, PART_PATTERN, restoreText } from '../formats/export.ts';
+import { IDENTITY_FIELDS, PART_PATTERN } from '../formats/normalised-table.ts';
 import { parseCsv } from '../formats/parse-csv.ts';
+import { restoreText } from '../formats/safe-csv.ts';
 import { TEXT_COLUMN_PREFIX, textColumnAttribute } from './assemble.ts';
 import { fixedLevels } from './read-column.ts';
 
@@ -28,8 +29,16 @@ export function isNormalised([header = []]: readonly Cells[]): boolean {
 
 const STATE = /.\.state$/;
 
-/** As `readNormalised`, of a grid whose first row is the header. */
-export function normalisedTable(grid: readonly Cells[], name: string, register: Register): FragmentTable {
+/**
+ * As `readNormalised`, of a grid whose first row is the header.
+ * @param restore what takes off the marks with which texts were written; none in a file that needs none.
+ */
+export function normalisedTable(
+  grid: readonly Cells[],
+  name: string,
+  register: Register,
+  restore: (text: string) => string = restoreText,
+): FragmentTable {
   const [header = [], ...rows] = grid;
   for (const field of IDENTITY_FIELDS) {
     if (!header.includes(field)) {
@@ -50,7 +59,7 @@ export function normalisedTable(grid: readonly Cells[], name: string, register: 
     }
   }
   const fields = new Map(
-    header.map((field, i): [string, Cells] => [restoreText(field), rows.map((row) => restoreText(row[i]!))]),
+    header.map((field, i): [string, Cells] => [restore(field), rows.map((row) => restore(row[i]!))]),
   );
   const of = (field: (typeof IDENTITY_FIELDS)[number]): Cells => fields.get(field)!;
   const sources = [...new Set(of('source'))];

@@ -7,7 +7,8 @@ import type { SplitRule } from '../profile/profile.ts';
 import { textColumnAttribute } from './assemble.ts';
 import type { ContextFor } from './column-context.ts';
 import { type ColumnTexts, readColumn, readTextColumn } from './read-column.ts';
-import { type SplitParts, splitText } from './split-column.ts';
+import { splitText } from './split-column.ts';
+import type { SplitParts } from './split-parts.ts';
 import { isSize, type PieceHabit } from './split-sizes.ts';
 
 /**

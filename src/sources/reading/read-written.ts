@@ -1,7 +1,8 @@
 import type { Register } from '../../attributes/definition.ts';
 import { InputError } from '../../errors.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
-import { IDENTITY_FIELDS, PART_PATTERN, restoreText } from '../formats/export.ts';
+import { IDENTITY_FIELDS, PART_PATTERN } from '../formats/normalised-table.ts';
+import { restoreText } from '../formats/safe-csv.ts';
 import { enter, openLedger } from '../ledger/ledger.ts';
 import type { SourceProfile } from '../profile/profile.ts';
 import type { ColumnReading, Dialect, SourceReading } from '../source-reading.ts';
@@ -12,6 +13,7 @@ import { saysNothing } from './says-nothing.ts';
 /**
  * A normalised table as a source: rows, readings, states, certainty and texts are those that were written; nothing
  * is matched, parted or read anew. What the register does not define is kept and flagged.
+ * @param restore as of `normalisedTable`.
  * @throws InputError where a cell is not as it was written, or the profile says how a column is to be read.
  */
 export function readWritten(
@@ -21,9 +23,10 @@ export function readWritten(
   name: string,
   register: Register,
   lines: number,
+  restore?: (text: string) => string,
 ): SourceReading {
   refuseRules(profile, name);
-  const read = normalisedTable(grid, name, register);
+  const read = normalisedTable(grid, name, register, restore);
   const tells = typeof profile.normalised === 'object' ? profile.normalised.tells : {};
   const told = read.sources.map((source) => tells[source] ?? []);
   const table = told.some((ids) => ids.length > 0) ? { ...read, tells: told } : read;

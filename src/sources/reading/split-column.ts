@@ -2,19 +2,10 @@ import type { CellContext } from '../../cells/context.ts';
 import { readNothing } from '../../cells/nothing.ts';
 import { splitCell } from '../../cells/split-cell.ts';
 import { isNumberLike } from '../layout/cell-shapes.ts';
-import type { SplitRule, SplitTarget } from '../profile/profile.ts';
+import type { SplitRule } from '../profile/profile.ts';
+import type { SplitParts } from './split-parts.ts';
+import { byPhrases } from './split-phrases.ts';
 import { eachWith, type PieceHabit, pickPiece, withSizeWords } from './split-sizes.ts';
-
-/** One cell taken apart: a text a target ("" where there is none), and what was left over. */
-export interface SplitParts {
-  readonly parts: readonly string[];
-  /** Text that no target took; it is kept in the ledger. */
-  readonly rest: string;
-  readonly why: string;
-  readonly level: 'read' | 'flagged' | 'not-understood';
-  /** The cell lists the sizes of several pieces. */
-  readonly pieces?: boolean;
-}
 
 /**
  * How one cell of a column is parted among the targets of its rule.
@@ -184,40 +175,4 @@ function byNumber(text: string, rule: SplitRule): SplitParts {
 
 function fill(parts: readonly string[], number: string, word: string): string[] {
   return parts.map((_, i) => (i === 0 ? number : i === 1 ? word : ''));
-}
-
-const NUMBER_BEFORE =
-  /((?:c\.|ca\.?|about|approx\.?|[~≈<>])?\s*\d+(?:[.,]\d+)?(?:\s*[½¼¾])?(?:\s*\d+\/\d+)?(?:\s*(?:[-–−/]|to|or)\s*\d+(?:[.,]\d+)?(?:\s*[½¼¾])?)?)\s*$/iu;
-const NUMBER_AFTER =
-  /^\s*:?\s*((?:c\.|ca\.?|[~≈<>])?\s*\d+(?:[.,]\d+)?(?:\s*(?:[-–−/]|to|or)\s*\d+(?:[.,]\d+)?)?)/iu;
-const REACH = 60;
-
-/** Finds numbers in running text by the words that follow or stand before them. */
-function byPhrases(text: string, targets: readonly SplitTarget[]): SplitParts {
-  const lower = text.toLowerCase();
-  const parts = targets.map((target) => {
-    for (const phrase of target.before ?? []) {
-      const wanted = phrase.toLowerCase();
-      for (let at = lower.indexOf(wanted); at >= 0; at = lower.indexOf(wanted, at + 1)) {
-        const found = NUMBER_BEFORE.exec(text.slice(Math.max(0, at - REACH), at));
-        if (found !== null) return found[1]!.trim();
-      }
-    }
-    for (const phrase of target.after ?? []) {
-      const wanted = phrase.toLowerCase();
-      for (let at = lower.indexOf(wanted); at >= 0; at = lower.indexOf(wanted, at + 1)) {
-        const found = NUMBER_AFTER.exec(text.slice(at + wanted.length, at + wanted.length + REACH));
-        if (found !== null) return found[1]!.trim();
-      }
-    }
-    return '';
-  });
-  const found = parts.filter((part) => part !== '').length;
-  return {
-    parts,
-    rest: text,
-    why:
-      found === 0 ? 'None of the phrases was met.' : `${found} numbers were found by the words beside them.`,
-    level: 'read',
-  };
 }

@@ -2,7 +2,7 @@ import { checkClaims } from '../../../src/analyses/claims/compute.ts';
 import type { ClaimsFound, Judged } from '../../../src/analyses/claims/found.ts';
 import { CLAIM_COLUMNS } from '../../../src/analyses/claims/reading/claim.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
-import { writeCsv } from '../../../src/sources/formats/export.ts';
+import { writeCsv } from '../../../src/sources/formats/safe-csv.ts';
 
 export type Row = Partial<Record<(typeof CLAIM_COLUMNS)[number], string>>;
 

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readDataPackage, writeDataPackage } from '../../../src/sources/formats/datapackage.ts';
-import { neutralise, restoreText, writeNormalised } from '../../../src/sources/formats/export.ts';
+import { writeNormalised } from '../../../src/sources/formats/normalised-table.ts';
+import { neutralise, restoreText } from '../../../src/sources/formats/safe-csv.ts';
 import { readNormalised } from '../../../src/sources/reading/read-normalised.ts';
 import { bytes, numbers, read, register } from '../support.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { neutralise, writeCsv } from '../../../src/sources/formats/export.ts';
+import { neutralise, writeCsv } from '../../../src/sources/formats/safe-csv.ts';
 
 describe('CSV that Thrum writes (RFC 4180)', () => {
   it('reads back as it was, but for texts that a spreadsheet would run', () => {

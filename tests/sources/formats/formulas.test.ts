@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { neutralise, restoreText } from '../../../src/sources/formats/export.ts';
+import { neutralise, restoreText } from '../../../src/sources/formats/safe-csv.ts';
 
 /**
  * What starts a formula, after OWASP, "CSV Injection" (=, +, -, @, tab, carriage return, and the full-width

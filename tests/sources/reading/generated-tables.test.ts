@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../src/errors.ts';
-import { writeNormalised } from '../../../src/sources/formats/export.ts';
+import { writeNormalised } from '../../../src/sources/formats/normalised-table.ts';
 import { readSource } from '../../../src/sources/read-source.ts';
 import type { SourceReading } from '../../../src/sources/source-reading.ts';
 import { bytes, lostCells, read, register } from '../support.ts';

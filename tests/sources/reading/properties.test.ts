@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../src/errors.ts';
-import { writeNormalised } from '../../../src/sources/formats/export.ts';
+import { writeNormalised } from '../../../src/sources/formats/normalised-table.ts';
 import { readTexts } from '../../../src/sources/read-source.ts';
 import { readNormalised } from '../../../src/sources/reading/read-normalised.ts';
 import { bytes, lostCells, read, register } from '../support.ts';

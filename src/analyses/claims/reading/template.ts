@@ -1,4 +1,4 @@
-import { writeCsv } from '../../../sources/formats/export.ts';
+import { writeCsv } from '../../../sources/formats/safe-csv.ts';
 import { CLAIM_COLUMNS } from './claim.ts';
 
 /** Two samples, a test, shares and a diversity, filled in as examples (invented). */

@@ -1,3 +1,4 @@
+import type { SeemingCounts } from '../../../sources/columns/looks-like-counts.ts';
 import type { Proposal } from '../../../sources/columns/propose-attributes.ts';
 import type { WitnessCandidate } from '../../../sources/names/witness-candidates.ts';
 import type { QualityReport } from '../../../sources/quality/quality.ts';
@@ -17,6 +18,8 @@ export interface SourceView extends Omit<SourceReading, 'grid' | 'table'> {
   readonly lost: readonly string[];
   /** How the columns that nothing claims can be taken as they are. */
   readonly asIs: readonly Proposal[];
+  /** Kinds that the table seems to count, place by place. */
+  readonly counts: SeemingCounts | null;
   /** Sheets of the workbook that hold anything; none for a text table. */
   readonly sheets: readonly string[];
   readonly quality: QualityReport;

@@ -3,8 +3,8 @@ import { foldText } from '../../../attributes/matching.ts';
 import { greatest } from '../../../numerics/foundation/lists.ts';
 import { decodeBytes } from '../../../sources/formats/decode.ts';
 import { detectDelimiter } from '../../../sources/formats/dialect.ts';
-import { restoreText, writeCsv } from '../../../sources/formats/export.ts';
 import { parseCsv } from '../../../sources/formats/parse-csv.ts';
+import { restoreText, writeCsv } from '../../../sources/formats/safe-csv.ts';
 import { type Workspace, withAnalysis, withFile } from '../../state/workspace.ts';
 
 /** A claim as the form edits it: texts only. Whether they can be read is for the worker to say. */

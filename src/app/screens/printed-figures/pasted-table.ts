@@ -1,6 +1,6 @@
 import { tableText } from '../../../analyses/claims/reading/table/grid.ts';
 import { InputError } from '../../../errors.ts';
-import { writeCsv } from '../../../sources/formats/export.ts';
+import { writeCsv } from '../../../sources/formats/safe-csv.ts';
 
 /**
  * A table pasted from a page as a file of its own, parted into cells so that they can be corrected one by one,

@@ -1,8 +1,8 @@
 import { greatest } from '../../../numerics/foundation/lists.ts';
 import { decodeBytes } from '../../../sources/formats/decode.ts';
 import { detectDelimiter } from '../../../sources/formats/dialect.ts';
-import { restoreText, writeCsv } from '../../../sources/formats/export.ts';
 import { parseCsv } from '../../../sources/formats/parse-csv.ts';
+import { restoreText, writeCsv } from '../../../sources/formats/safe-csv.ts';
 
 /** A printed table as it is edited: texts only, all rows of one width, heads in the first, labels in the first column. */
 export type Grid = readonly (readonly string[])[];

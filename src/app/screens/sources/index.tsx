@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { ScreenFrame } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { Screen } from '../screen.ts';
+import { OwnAttributes } from './own-attributes.tsx';
 import { Readiness } from './readiness.tsx';
 import { SourceDesk } from './source-desk.tsx';
 import { Welcome } from './welcome.tsx';
@@ -19,6 +20,7 @@ function SourcesScreen() {
       lead="On the left the rows as they stand in the file, on the right what was understood. Nothing is guessed in silence: what is doubtful is asked."
     >
       <SourceDesk source={view?.sources[index] ?? null} index={index} onChoose={setChosen} />
+      <OwnAttributes />
       <Readiness />
     </ScreenFrame>
   );

@@ -1,28 +1,23 @@
-import type { ReactNode } from 'react';
-import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
-import type { ColumnSlip } from '../../../sources/quality/bounds.ts';
 import { lookAlikeInWords } from '../../../sources/quality/look-alikes.ts';
 import type { RecorderDifference } from '../../../sources/quality/recorders.ts';
 import type { SourceView } from '../../engine/views/sources.ts';
-import { Button } from '../../parts/controls.tsx';
 import { count, percent, readable } from '../../parts/numbers.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { withoutDecision } from '../../state/workspace.ts';
+import { DecidedRows } from './decided-rows.tsx';
+import { MOST, More, Sort } from './quality-list.tsx';
+import { Recorded } from './recorded.tsx';
 import { RowLink } from './row-link.tsx';
 import type { Target } from './target.ts';
-import { useProfile } from './use-profile.ts';
+import { SlipLine } from './unit-slip.tsx';
 
 export interface QualityProps {
   readonly source: SourceView;
   readonly onTarget: (target: Target) => void;
 }
 
-const MOST = 40;
-
 /** What to look at again in one table. Nothing in it was left out for any of this. */
 export function Quality({ source, onTarget }: QualityProps) {
-  const { view, workspace, change } = useWorkbench();
-  const { edit } = useProfile(source.name);
+  const { view } = useWorkbench();
   const { quality } = source;
   const labelOf = (id: string) => view?.register.find((attribute) => attribute.id === id)?.label ?? id;
   const columnOf = (id: string) => source.columns.find((column) => column.attributes.includes(id))?.index;
@@ -35,10 +30,6 @@ export function Quality({ source, onTarget }: QualityProps) {
     ({ rows }) => new Set(rows.map((row) => view?.places[row]?.source)).size > 1,
   );
   const swapped = (view?.together.swapped ?? []).filter(({ sources }) => sources.includes(source.name));
-  const decided = source.repeatedIds.filter(({ decision }) => decision !== null);
-  const pairs = (workspace.study.duplicates ?? []).filter(
-    ({ first, second }) => first.source === source.name || second.source === source.name,
-  );
   return (
     <div className="stack tight quality">
       <Sort title="Columns that may be in another unit" count={quality.columnSlips.length} open>
@@ -135,86 +126,11 @@ export function Quality({ source, onTarget }: QualityProps) {
           </li>
         ))}
       </Sort>
-      <Sort title="Decisions about rows" count={decided.length + pairs.length}>
-        {decided.map(({ id, decision }) => (
-          <li key={id}>
-            {id}: {SAID[decision ?? 'one-item']}.{' '}
-            <Button
-              look="plain small"
-              label={`Ask again about ${id}`}
-              onPress={() =>
-                edit(({ repeatedIds, ...profile }) => {
-                  const { [id]: own, ...ids } = repeatedIds?.ids ?? {};
-                  // An answer that was given for all is taken back for all.
-                  return own === undefined
-                    ? { ...profile, repeatedIds: { ids } }
-                    : { ...profile, repeatedIds: { ...repeatedIds, ids } };
-                }, `ask again about ${id}`)
-              }
-            >
-              Ask again
-            </Button>
-          </li>
-        ))}
-        {pairs.map((pair) => (
-          <li key={`${pair.first.source}:${pair.first.id}:${pair.second.id}`}>
-            {pair.first.id} of {pair.first.source} and {pair.second.id} of {pair.second.source}:{' '}
-            {SAID[pair.decision]}.{' '}
-            <Button
-              look="plain small"
-              label={`Ask again about ${pair.second.id}`}
-              onPress={() => change((now) => withoutDecision(now, pair), `ask again about ${pair.second.id}`)}
-            >
-              Ask again
-            </Button>
-          </li>
-        ))}
-      </Sort>
-      <Sort title="How much is recorded" count={quality.filled.length}>
-        <li>
-          <table className="result-table small">
-            <thead>
-              <tr>
-                <th scope="col">attribute</th>
-                <th scope="col" className="number">
-                  filled
-                </th>
-                <th scope="col" className="number">
-                  not observed
-                </th>
-                <th scope="col" className="number">
-                  does not apply
-                </th>
-                <th scope="col" className="number">
-                  absent
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {quality.filled.map((one) => (
-                <tr key={one.attribute}>
-                  <th scope="row">{one.label}</th>
-                  <td className="number">{percent(one.rows === 0 ? 0 : one.filled / one.rows)}</td>
-                  <td className="number">{one.notObserved}</td>
-                  <td className="number">{one.notApplicable}</td>
-                  <td className="number">{one.absent}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </li>
-      </Sort>
+      <DecidedRows source={source} />
+      <Recorded filled={quality.filled} />
     </div>
   );
 }
-
-const SAID = {
-  'one-item': 'fragments of one item',
-  'two-finds': 'different finds',
-  'first-only': 'one find, the first row is kept',
-  'last-only': 'one find, the last row is kept',
-  'second-only': 'one find, the second row is kept',
-} as const;
 
 function recordersOf(
   source: SourceView,
@@ -222,59 +138,4 @@ function recordersOf(
 ): readonly RecorderDifference[] {
   const mine = (together ?? []).filter(({ by, names }) => by === 'source' && names.includes(source.name));
   return [...source.quality.recorders, ...mine];
-}
-
-function Sort({
-  title,
-  count: many,
-  open,
-  children,
-}: {
-  title: string;
-  count: number;
-  open?: boolean;
-  children: ReactNode;
-}) {
-  if (many === 0) return null;
-  return (
-    <Disclosure defaultExpanded={open ?? false}>
-      <Heading level={4} className="plain-head">
-        <AriaButton slot="trigger" className="button plain small">
-          {title}: {many}
-        </AriaButton>
-      </Heading>
-      <DisclosurePanel>
-        <ul className="points small">{children}</ul>
-      </DisclosurePanel>
-    </Disclosure>
-  );
-}
-
-function More({ all }: { all: number }) {
-  return all > MOST ? <li className="soft">and {all - MOST} more</li> : null;
-}
-
-/** "written in cm, read as mm?" names the unit that the column may really be in. */
-function SlipLine({ source, slip, label }: { source: SourceView; slip: ColumnSlip; label: string }) {
-  const { column: setRule } = useProfile(source.name);
-  const column = source.columns.find(
-    ({ attributes }) => attributes.length === 1 && attributes[0] === slip.attribute,
-  );
-  const unit = /^(?:written in|counted) ([^,]+),/.exec(slip.likely)?.[1]?.replace('inches', 'inch');
-  return (
-    <li>
-      {label}: {slip.outside} of {slip.readings} readings are unusual; {slip.likely}{' '}
-      {column === undefined || unit === undefined ? null : (
-        <Button
-          look="small"
-          label={`“${column.header}” is in ${unit}`}
-          onPress={() =>
-            setRule(column.header, { attribute: slip.attribute, unit }, `“${column.header}” is in ${unit}`)
-          }
-        >
-          It is in {unit.replace(/^per/, 'counts per')}
-        </Button>
-      )}
-    </li>
-  );
 }

@@ -1,3 +1,4 @@
+import type { SeemingCounts } from '../../../sources/columns/looks-like-counts.ts';
 import type { Proposal } from '../../../sources/columns/propose-attributes.ts';
 import type { ColumnReading, RepeatedId } from '../../../sources/source-reading.ts';
 import type { DuplicateView, OpenTerm, SourceView } from '../../engine/views/sources.ts';
@@ -11,7 +12,9 @@ export type ColumnQuestionKind =
 export type Question =
   | ColumnQuestionKind
   | { readonly kind: 'term'; readonly term: OpenTerm }
+  | { readonly kind: 'terms'; readonly header: string; readonly terms: readonly OpenTerm[] }
   | { readonly kind: 'sheet' }
+  | { readonly kind: 'counts'; readonly counts: SeemingCounts }
   | { readonly kind: 'as-is'; readonly proposals: readonly Proposal[] }
   | { readonly kind: 'blanks'; readonly column: ColumnReading }
   | { readonly kind: 'unit'; readonly column: ColumnReading; readonly unit: string }
@@ -35,6 +38,8 @@ export function questionsOf(source: SourceView, duplicates: readonly DuplicateVi
   const together = new Set(asIs.map(({ header }) => header));
   const repeated = source.repeatedIds.filter(({ decision }) => decision === null);
   return [
+    // What the table counts decides what its columns are.
+    ...(source.counts === null ? [] : [{ kind: 'counts' as const, counts: source.counts }]),
     ...columns
       .filter(({ status }) => status === 'suggested')
       .map((column) => ({ kind: 'suggested' as const, column })),
@@ -61,15 +66,31 @@ export function questionsOf(source: SourceView, duplicates: readonly DuplicateVi
     ...duplicates
       .filter(({ second }) => second.source === source.name)
       .map((pair) => ({ kind: 'duplicate' as const, pair })),
-    ...source.openTerms.map((term) => ({ kind: 'term' as const, term })),
+    ...termQuestions(source.openTerms),
   ];
+}
+
+/** From so many on, the wordings of a column ask one question together. */
+const TOGETHER = 4;
+
+function termQuestions(open: readonly OpenTerm[]): readonly Question[] {
+  const columns = new Map<string, OpenTerm[]>();
+  for (const term of open) columns.set(term.header, [...(columns.get(term.header) ?? []), term]);
+  return [...columns].flatMap(([header, terms]): Question[] =>
+    terms.length < TOGETHER
+      ? terms.map((term) => ({ kind: 'term', term }))
+      : [{ kind: 'terms', header, terms }],
+  );
 }
 
 export function questionKey(question: Question): string {
   switch (question.kind) {
     case 'term':
       return `term:${question.term.header}:${question.term.text}`;
+    case 'terms':
+      return `terms:${question.header}`;
     case 'sheet':
+    case 'counts':
     case 'as-is':
     case 'repeated-all':
     case 'duplicate-all':

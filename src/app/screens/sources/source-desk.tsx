@@ -3,9 +3,10 @@ import { faultSentence } from '../../../errors.ts';
 import type { SourceView } from '../../engine/views/sources.ts';
 import { Button } from '../../parts/controls.tsx';
 import { count } from '../../parts/numbers.ts';
-import { type CellMark, type GridColumn, RawGrid } from '../../parts/raw-grid.tsx';
+import { type GridColumn, RawGrid } from '../../parts/raw-grid.tsx';
 import { FaultNote, Part } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
+import { cellMarks, gridColumns } from './grid-marks.ts';
 import { LayoutForm } from './layout-form.tsx';
 import { LedgerView } from './ledger-view.tsx';
 import { Quality } from './quality.tsx';
@@ -159,56 +160,4 @@ function GridKey() {
       <li>the hanging thread beside a heading shows how much of the column is filled</li>
     </ul>
   );
-}
-
-function gridColumns(
-  source: SourceView,
-  definitionOf: (id: string) => { readonly label: string; readonly block: string } | undefined,
-): readonly GridColumn[] {
-  return source.columns.map((column, i) => {
-    const names = column.attributes.map((id) => definitionOf(id)?.label ?? id);
-    const block = definitionOf(column.attributes[0] ?? '')?.block ?? 'context';
-    const unit = column.unit === undefined ? '' : ` (${column.unit})`;
-    const suggestion = column.suggestion;
-    const understood: Record<typeof column.status, string> = {
-      matched: `${names.join(' + ')}${unit}`,
-      suggested: `${definitionOf(suggestion?.attribute ?? '')?.label ?? 'something'}?`,
-      unknown: 'kept as text',
-      ignored: 'left out',
-      empty: 'empty',
-    };
-    const tone = {
-      matched: 'taken',
-      suggested: 'ask',
-      unknown: 'text',
-      ignored: 'out',
-      empty: 'out',
-    } as const;
-    return {
-      header: column.header,
-      understood: understood[column.status],
-      tone: tone[column.status],
-      filled: source.filledShare[i] ?? 0,
-      colour: ['structure', 'spacing', 'fibre'].includes(block) ? `var(--${block})` : 'var(--ink-soft)',
-    };
-  });
-}
-
-function cellMarks(source: SourceView | null): ReadonlyMap<string, CellMark> {
-  const marks = new Map<string, CellMark>();
-  if (source === null) return marks;
-  const place = new Map(source.columns.map((column) => [column.header, column.index]));
-  const rank = { read: 0, flagged: 1, 'not-understood': 2 };
-  for (const entry of source.ledger) {
-    const column = place.get(entry.column);
-    if (column === undefined || entry.row === 0) continue;
-    const key = `${entry.row}:${column}`;
-    const before = marks.get(key);
-    if (before !== undefined && rank[before.tone] > rank[entry.level]) continue;
-    marks.set(key, {
-      tone: entry.level,
-      why: `${entry.why}${entry.readAs === '' ? '' : ` Read as: ${entry.readAs}`}`,
-    });
-  }
-  return marks;
 }

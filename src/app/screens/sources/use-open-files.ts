@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { isPacked } from '../../../study/workbooks.ts';
 import type { StudyFileView } from '../../engine/protocol.ts';
 import { bytesOf } from '../../files.ts';
 import { textsOf } from '../../openings.ts';
@@ -6,8 +7,9 @@ import { useWorkbench } from '../../state/workbench.tsx';
 import { type StudyDocument, type Workspace, withSources } from '../../state/workspace.ts';
 import { holdsClaims, withClaims } from '../printed-figures/claims-list.ts';
 
-const TABLE = /\.(csv|tsv|txt|xlsx)$/i;
-const REFUSED = 'not a table or a study; bring tables as CSV, TSV or XLSX, and a study as study.json.';
+const TABLE = /\.(csv|tsv|txt|xlsx|parquet)$/i;
+const REFUSED =
+  'not a table or a study; bring tables as CSV, TSV, XLSX or Parquet, and a study as study.json.';
 
 export interface OpenFiles {
   readonly open: (files: Iterable<File>) => Promise<void>;
@@ -55,7 +57,7 @@ export function useOpenFiles(): OpenFiles {
       return;
     }
     const isClaims = ([name, bytes]: readonly [string, Uint8Array]) =>
-      !/\.xlsx$/i.test(name) && holdsClaims(bytes, name);
+      !isPacked(name) && holdsClaims(bytes, name);
     const claims = [...files].filter(isClaims);
     const tables = new Map([...files].filter((one) => !isClaims(one)));
     if (tables.size > 0) change((now) => withSources(now, tables), `add ${[...tables.keys()].join(', ')}`);

@@ -84,7 +84,7 @@ export function FileDrop({ onFiles, big }: { onFiles: (files: Iterable<File>) =>
         <rect width="100%" height="3" fill="var(--ink)" />
       </svg>
       <FileTrigger
-        acceptedFileTypes={['.csv', '.tsv', '.txt', '.xlsx', '.json']}
+        acceptedFileTypes={['.csv', '.tsv', '.txt', '.xlsx', '.parquet', '.json']}
         allowsMultiple
         onSelect={(files) => files !== null && onFiles(files)}
       >

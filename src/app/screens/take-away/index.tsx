@@ -82,6 +82,12 @@ function TakeAwayScreen() {
     });
     if (written !== null) download(`${stem}.zip`, archive(workspace, written), 'application/zip');
   };
+  const saveParquet = async () => {
+    const written = await working('Writing the table', () =>
+      engine.ask((remote) => remote.parquet(study) as Promise<Uint8Array>),
+    );
+    if (written !== null) download('fragments.parquet', written, 'application/vnd.apache.parquet');
+  };
   const saveTable = async (name: string) => {
     const written = await working('Writing the table', () =>
       engine.ask((remote) => remote.dataPackage(study) as Promise<ReadonlyMap<string, string>>),
@@ -142,6 +148,12 @@ function TakeAwayScreen() {
                     file="fragments.csv"
                     what="One row a fragment: what each cell was read as, its state and the raw text beside it."
                     onSave={() => saveTable('fragments.csv')}
+                  />
+                  <Good
+                    name="The same as Parquet"
+                    file="fragments.parquet"
+                    what="The normalised table for programs that read columns: numbers in full precision, no number where there is none."
+                    onSave={saveParquet}
                   />
                   <Good
                     name="The ledger"

@@ -1,8 +1,8 @@
 import { InputError } from '../../../../errors.ts';
 import { decodeBytes } from '../../../../sources/formats/decode.ts';
 import { detectDelimiter } from '../../../../sources/formats/dialect.ts';
-import { restoreText } from '../../../../sources/formats/export.ts';
 import { parseCsv } from '../../../../sources/formats/parse-csv.ts';
+import { restoreText } from '../../../../sources/formats/safe-csv.ts';
 import { blankParted } from './blank-parted.ts';
 
 /** A printed table as cells, with the words above and below it. */

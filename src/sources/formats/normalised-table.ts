@@ -1,53 +1,8 @@
 import { CELL_STATES, CERTAINTIES } from '../../cells/reading.ts';
 import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
+import { writeCsv } from './safe-csv.ts';
 
-/** Writing the normalised table, and any other table, as CSV that is safe to open in a spreadsheet. */
-
-/**
- * Comma-separated text after RFC 4180: CRLF, cells quoted where they need it. A text that a spreadsheet
- * would run as a formula gets an apostrophe in front; `restoreText` takes it off again.
- */
-export function writeCsv(rows: readonly (readonly string[])[]): string {
-  return rows.map((row) => `${row.map((cell) => quote(neutralise(cell))).join(',')}\r\n`).join('');
-}
-
-/** What a spreadsheet takes for a formula, behind spaces and marks that nobody sees; full-width signs too. */
-const FORMULA = /^['\s\p{Cf}]*[=+\-@＝＋－＠]/u;
-const PLAIN = /^(?:[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?|-INF|-)$/;
-
-/** Where a spreadsheet of another language, or one that does not heed quotation marks, begins a new cell. */
-const BORDER = /([;\t\r\n])/;
-
-/**
- * Puts an apostrophe before whatever a spreadsheet would take for a formula, at the start of the text and
- * behind each sign at which spreadsheets of some languages begin a new cell; numbers stay as they are.
- */
-export function neutralise(text: string): string {
-  const parts = text.split(BORDER);
-  return parts.map((part, place) => (isRisky(part, place, parts) ? `'${part}` : part)).join('');
-}
-
-/** Undoes `neutralise`. */
-export function restoreText(text: string): string {
-  const parts = text.split(BORDER);
-  return parts
-    .map((part, place) => {
-      const bare = part.slice(1);
-      return part.startsWith("'") && isRisky(bare, place, parts) ? bare : part;
-    })
-    .join('');
-}
-
-/** Odd places hold the borders. A text that begins with a tab or a line end is risky by that alone. */
-function isRisky(part: string, place: number, parts: readonly string[]): boolean {
-  if (place % 2 === 1) return false;
-  if (place === 0 && /^'*$/.test(part) && /[\t\r]/.test(parts[1] ?? '')) return true;
-  return FORMULA.test(part) && !PLAIN.test(part.trim());
-}
-
-function quote(text: string): string {
-  return /[",\r\n]/.test(text) || text !== text.trim() ? `"${text.replaceAll('"', '""')}"` : text;
-}
+/** The normalised table: its fields, and the text of each of its cells. */
 
 /** A field of the normalised table, as Table Schema describes it. */
 export interface NormalisedField {
@@ -59,7 +14,8 @@ export interface NormalisedField {
   readonly constraints?: { readonly enum: readonly string[] };
 }
 
-interface FieldColumn {
+/** A field, and the text of each row in it. */
+export interface FieldColumn {
   readonly field: NormalisedField;
   readonly text: (row: number) => string;
 }
@@ -91,10 +47,15 @@ export interface NormalisedTable {
  * INF and -INF; no number is an empty cell. `readNormalised` gives the same table back.
  */
 export function writeNormalised(table: FragmentTable): NormalisedTable {
-  const columns = [...identity(table), ...[...table.columns].flatMap(([id, column]) => fieldsOf(id, column))];
+  const columns = normalisedFields(table);
   const rows = Array.from({ length: table.rows }, (_, row) => columns.map(({ text }) => text(row)));
   const fields = columns.map(({ field }) => field);
   return { fields, csv: writeCsv([fields.map(({ name }) => name), ...rows]) };
+}
+
+/** The fields of the normalised table, in order. */
+export function normalisedFields(table: FragmentTable): readonly FieldColumn[] {
+  return [...identity(table), ...[...table.columns].flatMap(([id, column]) => fieldsOf(id, column))];
 }
 
 /** Fields that name a row and where it came from. */
