@@ -1,4 +1,5 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
+import type { AddedTerm } from '../../attributes/register.ts';
 import type { WitnessChoice } from '../../fragments/witness.ts';
 import type { NameDecision } from '../../sources/names/names.ts';
 import type { DuplicateDecision } from '../../sources/profile/decisions.ts';
@@ -43,7 +44,7 @@ export interface StudyDocument {
   readonly shrinkage?: { readonly preservation: readonly string[]; readonly upTo: number };
   readonly names?: readonly NameDecision[];
   readonly attributes?: readonly AttributeDefinition[];
-  readonly terms?: readonly Readonly<Record<string, unknown>>[];
+  readonly terms?: readonly AddedTerm[];
   readonly sources: readonly StudySource[];
   readonly duplicates?: readonly DuplicateDecision[];
   readonly select?: readonly Condition[];

@@ -102,7 +102,7 @@ export function withoutOwn(study: StudyDocument, id: string): StudyDocument {
 }
 
 function addedTerms(study: StudyDocument): readonly AddedTerm[] {
-  return (study.terms ?? []) as unknown as readonly AddedTerm[];
+  return study.terms ?? [];
 }
 
 function isShared(vocabulary: string): boolean {
