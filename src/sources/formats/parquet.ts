@@ -1,7 +1,7 @@
 import { InputError } from '../../errors.ts';
 
-/** What stands before and behind the data of every such file (Apache Parquet format, "File format"). */
-const MARK = 'PAR1';
+/** "PAR1" stands before and behind the data of every such file (Apache Parquet format, "File format"). */
+const MARK = [0x50, 0x41, 0x52, 0x31] as const;
 
 /**
  * Reads a Parquet file as a grid of text, the names of its columns first, so that it goes through the same reading as
@@ -11,8 +11,8 @@ const MARK = 'PAR1';
  * @throws InputError where the file is none, cannot be opened, is too large, or a cell holds a record of its own.
  */
 export async function readParquet(bytes: Uint8Array, file: string): Promise<readonly (readonly string[])[]> {
-  const at = (from: number) => String.fromCharCode(...bytes.subarray(from, from + MARK.length));
-  if (bytes.length < 12 || at(0) !== MARK || at(bytes.length - MARK.length) !== MARK)
+  const marked = (from: number) => MARK.every((byte, i) => bytes[from + i] === byte);
+  if (bytes.length < 12 || !marked(0) || !marked(bytes.length - MARK.length))
     throw new InputError('this is not a Parquet file', { file }, 'save it as Parquet or as CSV');
   const { parquetMetadata, parquetReadObjects } = await import('hyparquet');
   // A view of a larger buffer would be read from that buffer's beginning.
