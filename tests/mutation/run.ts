@@ -1,111 +1,120 @@
-import { execFileSync, spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, relative } from 'node:path';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { createRandom } from '../../src/numerics/foundation/random.ts';
-import { type Site, sitesOf } from './sites.ts';
+import { typesReject } from './by-types.ts';
+import { readImporters } from './importers.ts';
+import { keptVitest } from './kept-vitest.ts';
+import type { Site } from './sites.ts';
+import { drawn } from './watched.ts';
 
 /**
- * How much of what could go wrong would a test notice? Breaks the code at seeded places, one at a time, in a copy
- * of what is committed, and runs the tests of that folder. `npm run mutate -- --count 60 --minutes 20 --seed 1`.
+ * How much of what could go wrong would a test notice? Breaks the code at seeded places, one at a time, in a copy of
+ * what is committed, and runs the tests that import the broken file, the nearest first, until one fails or their
+ * times add up to `--each` seconds. What no test noticed is shown to the compiler, which counts by itself.
+ *
+ *     npm run mutate -- --count 60 --minutes 20 --seed 1 --in src/analyses/map
  */
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-
-/** Where the verdicts, their words and their pictures are made, and the tests that should notice. */
-const WATCHED: readonly (readonly [source: string, tests: readonly string[]])[] = [
-  ['src/fragments', ['tests/fragments']],
-  ...[
-    'summary',
-    'contrast',
-    'crosstab',
-    'similarity',
-    'standing',
-    'placement',
-    'typology',
-    'grouping',
-    'ordination',
-    'claims',
-  ].map((kind): [string, string[]] => [`src/analyses/${kind}`, [`tests/analyses/${kind}`]]),
-  ['src/study', ['tests/study']],
-  ['src/report', ['tests/report']],
-  ['src/app/engine', ['tests/demo', 'tests/app/workspace.test.ts', 'tests/app/settings.test.ts']],
-];
+/** Seconds that each test file took when it was last run here; only the bound on the tests of one break leans on them. */
+const TIMES = join(ROOT, 'out/mutation-times.json');
+const UNKNOWN_SECONDS = 3;
 
 const { values } = parseArgs({
   options: {
     count: { type: 'string', default: '60' },
     minutes: { type: 'string', default: '30' },
+    each: { type: 'string', default: '60' },
     seed: { type: 'string', default: '1' },
     in: { type: 'string' },
   },
 });
 
-const watched = WATCHED.filter(([source]) => values.in === undefined || source.startsWith(values.in));
 const copy = mkdtempSync(join(tmpdir(), 'thrum-broken-'));
 execFileSync('git', ['clone', '--quiet', ROOT, copy]);
 symlinkSync(join(ROOT, 'node_modules'), join(copy, 'node_modules'));
 if (existsSync(join(ROOT, 'dist'))) symlinkSync(join(ROOT, 'dist'), join(copy, 'dist'));
 
+const took: Record<string, number> = existsSync(TIMES) ? JSON.parse(readFileSync(TIMES, 'utf8')) : {};
+const importers = readImporters(copy);
+const vitest = keptVitest(copy);
 const until = performance.now() + Number(values.minutes) * 60_000;
-const random = createRandom(Number(values.seed));
-const noticed: Site[] = [];
+let noticed = 0;
 const missed: Site[] = [];
 try {
-  for (const [site, tests] of drawn(Number(values.count))) {
+  for (const site of drawn(copy, Number(values.count), createRandom(Number(values.seed)), values.in)) {
     if (performance.now() > until) break;
-    (notices(site, tests) ? noticed : missed).push(site);
-    const line = `${noticed.includes(site) ? 'noticed' : 'MISSED '} ${placeOf(site)}: ${site.what}\n`;
-    process.stderr.write(line);
+    const by = await noticedBy(site);
+    if (by === null) missed.push(site);
+    else noticed++;
+    process.stderr.write(
+      `${by === null ? 'MISSED ' : 'noticed'} ${said(site)}${by === null ? '' : ` [${by}]`}\n`,
+    );
   }
+  const rejects = missed.length > 0 ? typesReject(copy) : () => false;
+  const byTypes = missed.filter((site) => rejects(site.file, brokenText(site)));
+  report(byTypes);
 } finally {
+  vitest.end();
+  mkdirSync(join(ROOT, 'out'), { recursive: true });
+  writeFileSync(TIMES, JSON.stringify(took));
   rmSync(copy, { recursive: true, force: true });
 }
-const tried = noticed.length + missed.length;
-process.stdout.write(
-  `\n${noticed.length} of ${tried} breaks noticed (${percent(noticed.length, tried)} %), seed ${values.seed}\n`,
-);
-for (const site of missed) process.stdout.write(`missed ${placeOf(site)}: ${site.what}\n`);
 
-/** Places drawn without repetition, the folders in turn, so that a large one does not hide a small one. */
-function drawn(count: number): [Site, readonly string[]][] {
-  const pools = watched.map(([source, tests]) => {
-    const files = execFileSync('git', ['ls-files', source], { cwd: copy, encoding: 'utf8' })
-      .split('\n')
-      .filter((file) => /\.tsx?$/.test(file));
-    const sites = files.flatMap((file) => sitesOf(file, readFileSync(join(copy, file), 'utf8')));
-    return { tests, sites };
-  });
-  const picked: [Site, readonly string[]][] = [];
-  while (picked.length < count && pools.some(({ sites }) => sites.length > 0))
-    for (const { tests, sites } of pools) {
-      if (sites.length === 0) continue;
-      const [site] = sites.splice(random.integer(sites.length), 1);
-      picked.push([site, tests]);
-    }
-  return picked.slice(0, count);
-}
-
-/** Whether a test of the folder fails on the broken file. A file that no longer runs at all is noticed, too. */
-function notices({ file, start, end, wrong }: Site, tests: readonly string[]): boolean {
-  const path = join(copy, file);
+/** The test that fails on the broken file; null where none of those near enough does. */
+async function noticedBy(site: Site): Promise<string | null> {
+  const path = join(copy, site.file);
   const whole = readFileSync(path, 'utf8');
-  writeFileSync(path, whole.slice(0, start) + wrong + whole.slice(end));
+  writeFileSync(path, brokenText(site));
   try {
-    const command = ['vitest', 'run', '--config', 'tests/vitest.config.ts', '--bail', '1', ...tests];
-    return spawnSync('npx', command, { cwd: copy, stdio: 'ignore', timeout: 600_000 }).status !== 0;
+    const heard = await vitest.ask({ changed: site.file, tests: nearEnough(importers.testsOf(site.file)) });
+    Object.assign(took, heard.took);
+    return heard.failed;
   } finally {
     writeFileSync(path, whole);
   }
 }
 
-function placeOf({ file, start }: Site): string {
-  const line = readFileSync(join(ROOT, file), 'utf8').slice(0, start).split('\n').length;
-  return `${relative('.', file)}:${line}`;
+function nearEnough(tests: readonly string[]): readonly string[] {
+  let seconds = 0;
+  return tests.filter((test) => {
+    const own = took[test] ?? UNKNOWN_SECONDS;
+    if (seconds > 0 && seconds + own > Number(values.each)) return false;
+    seconds += own;
+    return true;
+  });
 }
 
-function percent(part: number, whole: number): string {
-  return whole === 0 ? '0' : ((100 * part) / whole).toFixed(0);
+function brokenText({ file, start, end, wrong }: Site): string {
+  const whole = readFileSync(join(copy, file), 'utf8');
+  return whole.slice(0, start) + wrong + whole.slice(end);
+}
+
+function report(byTypes: readonly Site[]): void {
+  const tried = noticed + missed.length;
+  const percent = (part: number) => (tried === 0 ? '0' : ((100 * part) / tried).toFixed(0));
+  const both = noticed + byTypes.length;
+  process.stdout.write(
+    `\nof ${tried} breaks, seed ${values.seed}: tests noticed ${noticed} (${percent(noticed)} %), ` +
+      `the compiler ${byTypes.length} more; together ${both} (${percent(both)} %)\n`,
+  );
+  for (const site of missed)
+    process.stdout.write(`${byTypes.includes(site) ? 'by types' : 'missed  '} ${said(site)}\n`);
+}
+
+function said({ file, start, what }: Site): string {
+  const line = readFileSync(join(copy, file), 'utf8').slice(0, start).split('\n').length;
+  return `${file}:${line}: ${what}`;
 }

@@ -29,7 +29,7 @@ const SHORTEST_SENTENCE = 12;
 
 /**
  * Every place of a file where one change makes the code wrong and still leaves it code: a comparison turned round,
- * "and" for "or", minus for plus, true for false, a number moved by one, a condition always met, a sentence emptied.
+ * "and" for "or", minus for plus, true for false, a number moved by one, a condition always met, a sentence or the words between two of its values taken out.
  */
 export function sitesOf(file: string, text: string): Site[] {
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
@@ -55,6 +55,13 @@ export function sitesOf(file: string, text: string): Site[] {
     else if (ts.isConditionalExpression(node)) add(node.condition, 'true');
     else if (ts.isIfStatement(node)) add(node.expression, 'false');
     else if (isSentence(node)) add(node, "''");
+    else if (ts.isTemplateHead(node) || ts.isTemplateMiddle(node) || ts.isTemplateTail(node)) {
+      if (isSaid(node.text))
+        add(
+          node,
+          `${text[node.getStart(source)]}${text.slice(node.end - (ts.isTemplateTail(node) ? 1 : 2), node.end)}`,
+        );
+    }
     ts.forEachChild(node, visit);
   };
   visit(source);
@@ -76,7 +83,11 @@ function isSentence(node: ts.Node): boolean {
   if (!ts.isStringLiteral(node) && !ts.isNoSubstitutionTemplateLiteral(node)) return false;
   if (ts.isPropertyAssignment(node.parent) && node.parent.name === node) return false;
   if (ts.isNewExpression(node.parent) && node.parent.expression.getText() === 'Error') return false;
-  return node.text.length >= SHORTEST_SENTENCE && node.text.includes(' ');
+  return isSaid(node.text);
+}
+
+function isSaid(text: string): boolean {
+  return text.length >= SHORTEST_SENTENCE && text.includes(' ');
 }
 
 function short(text: string): string {
