@@ -1,4 +1,11 @@
-import { createVitest, type TestSequencer, type TestSpecification } from 'vitest/node';
+import {
+  createVitest,
+  type Reporter,
+  type TestCase,
+  type TestModule,
+  type TestSequencer,
+  type TestSpecification,
+} from 'vitest/node';
 
 /**
  * One vitest, kept running, that is asked again and again, so that each broken file costs its tests and not the start
@@ -6,8 +13,8 @@ import { createVitest, type TestSequencer, type TestSpecification } from 'vitest
  */
 
 export interface Asked {
-  /** The file that was changed since the last time. */
-  readonly changed: string;
+  /** Files that were changed since the last time, be it only back. */
+  readonly changed: readonly string[];
   /** Test files in the order they are run; the first test that fails ends it. */
   readonly tests: readonly string[];
 }
@@ -29,7 +36,32 @@ class AsAsked implements TestSequencer {
   }
 }
 
+/** What this run alone has shown: the runner itself also remembers tests that it did not come to this time. */
+class First implements Reporter {
+  failed: string | null = null;
+  readonly took: Record<string, number> = {};
+
+  onTestCaseResult(test: TestCase): void {
+    if (test.result().state === 'failed') this.failed ??= `${test.module.relativeModuleId}: ${test.fullName}`;
+  }
+
+  onTestModuleEnd(module: TestModule): void {
+    this.took[module.relativeModuleId] = module.diagnostic().duration / 1000;
+    if (module.state() === 'failed') this.failed ??= `${module.relativeModuleId} does not load`;
+  }
+
+  onTestRunEnd(_: unknown, faults: readonly unknown[]): void {
+    if (faults.length > 0) this.failed ??= 'an error outside of the tests';
+  }
+
+  clear(): void {
+    this.failed = null;
+    for (const test of Object.keys(this.took)) delete this.took[test];
+  }
+}
+
 const [root] = process.argv.slice(2);
+const first = new First();
 const vitest = await createVitest('test', {
   config: `${root}/tests/vitest.config.ts`,
   root,
@@ -37,24 +69,17 @@ const vitest = await createVitest('test', {
   bail: 1,
   maxWorkers: 1,
   update: false,
-  reporters: [{}],
+  reporters: [first],
   sequence: { sequencer: AsAsked },
 });
 await vitest.standalone();
 
 async function ask({ changed, tests }: Asked): Promise<Heard> {
-  vitest.invalidateFile(`${root}/${changed}`);
+  for (const file of changed) vitest.invalidateFile(`${root}/${file}`);
+  first.clear();
   const specifications = tests.map((test) => vitest.getRootProject().createSpecification(`${root}/${test}`));
-  const { testModules, unhandledErrors } = await vitest.runTestSpecifications(specifications, false);
-  const took: Record<string, number> = {};
-  let failed: string | null = unhandledErrors.length > 0 ? 'an error outside of the tests' : null;
-  for (const module of testModules) {
-    took[module.relativeModuleId] = module.diagnostic().duration / 1000;
-    const [test] = [...module.children.allTests('failed')];
-    if (test !== undefined) failed = `${module.relativeModuleId}: ${test.fullName}`;
-    else if (module.state() === 'failed') failed = `${module.relativeModuleId} does not load`;
-  }
-  return { failed, took };
+  await vitest.runTestSpecifications(specifications, false);
+  return { failed: first.failed, took: { ...first.took } };
 }
 
 process.on('message', (asked: Asked) => {

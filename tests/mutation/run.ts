@@ -52,6 +52,8 @@ const importers = readImporters(copy);
 const vitest = keptVitest(copy);
 const until = performance.now() + Number(values.minutes) * 60_000;
 let noticed = 0;
+/** The file that was broken last and is whole again, which the kept vitest does not know yet. */
+let mended: string[] = [];
 const missed: Site[] = [];
 try {
   for (const site of drawn(copy, Number(values.count), createRandom(Number(values.seed)), values.in)) {
@@ -79,11 +81,13 @@ async function noticedBy(site: Site): Promise<string | null> {
   const whole = readFileSync(path, 'utf8');
   writeFileSync(path, brokenText(site));
   try {
-    const heard = await vitest.ask({ changed: site.file, tests: nearEnough(importers.testsOf(site.file)) });
+    const changed = [...mended, site.file];
+    const heard = await vitest.ask({ changed, tests: nearEnough(importers.testsOf(site.file)) });
     Object.assign(took, heard.took);
     return heard.failed;
   } finally {
     writeFileSync(path, whole);
+    mended = [site.file];
   }
 }
 
