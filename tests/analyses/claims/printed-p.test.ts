@@ -1,36 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Judged } from '../../../src/analyses/claims/found.ts';
-import { reference } from '../../references/reference.ts';
+import { tables, tests, u } from '../../numerics/printed/printed-tests-values.ts';
 import { check, type Row, verdictOf } from './claims.ts';
 
 /**
  * p values as R 4.2.2 gives them (tests/references/scripts/printed-tests.R), printed beside their statistic and
  * held against it through the whole check, from the claims file to the verdict.
  */
-interface Reference {
-  readonly tests: readonly {
-    readonly test: string;
-    readonly statistic: readonly [number];
-    readonly df: readonly number[];
-    readonly p: readonly [number];
-    /** p at the ends of what prints as this statistic to two decimals. */
-    readonly ends: readonly [number, number];
-  }[];
-  readonly u: readonly {
-    readonly u: number;
-    readonly n: readonly [number, number];
-    readonly exact: readonly [number];
-    readonly corrected: readonly [number];
-    readonly plain: readonly [number];
-  }[];
-  readonly tables: readonly {
-    readonly cells: readonly [number, number, number, number];
-    readonly two: readonly [number];
-    readonly less: readonly [number];
-    readonly more: readonly [number];
-  }[];
-}
-const { tests, u, tables } = reference<Reference>('printed-tests');
 
 const SIGNED = new Set(['t', 'z', 'r']);
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { contrast } from '../../../src/analyses/contrast/index.ts';
 import { printTurn } from '../../../src/analyses/phrasing.ts';
 import { available, expectClose } from '../../numerics/close.ts';
+import { kSample } from '../../numerics/rank-values.ts';
 import { reference } from '../../references/reference.ts';
 import { faultsOfAnswer } from '../answer-rules.ts';
 import { ask, everyNumber, inputFrom, linesOf } from '../ask.ts';
@@ -21,20 +22,7 @@ interface Kinds {
     readonly u: number[];
   };
 }
-interface Ranks {
-  readonly kSample: Record<
-    string,
-    {
-      groups: number[][];
-      kruskal: { statistic: number; df: number; p: number };
-      anova: { statistic: number; p: number };
-      welch: { statistic: number; p: number };
-      brownForsythe: { statistic: number; p: number };
-    }
-  >;
-}
 const { sprays, tool, version } = reference<Kinds>('comparing-groups');
-const { kSample } = reference<Ranks>('rank-tests');
 
 describe(`several groups, against ${tool} (${version}), relative 1e-9`, () => {
   it.each(Object.entries(kSample).filter(([, { groups, welch }]) => groups.length > 2 && welch !== null))(
@@ -58,8 +46,8 @@ describe(`several groups, against ${tool} (${version}), relative 1e-9`, () => {
       expectClose(line('Brown-Forsythe').statistic as number, sample.brownForsythe.statistic);
       expectClose(line('Brown-Forsythe').p as number, sample.brownForsythe.p, 1e-7);
       expectClose(line('Analysis of variance').statistic as number, sample.anova.statistic);
-      expectClose(line('Welch').statistic as number, sample.welch.statistic);
-      expectClose(line('Welch').p as number, sample.welch.p, 1e-7);
+      expectClose(line('Welch').statistic as number, sample.welch?.statistic ?? Number.NaN);
+      expectClose(line('Welch').p as number, sample.welch?.p ?? Number.NaN, 1e-7);
       expectClose(
         by['Kruskal-Wallis'].epsilonSquared as number,
         sample.kruskal.statistic / (sample.groups.flat().length - 1),

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { crosstab } from '../../../src/analyses/crosstab/index.ts';
 import { printTurn } from '../../../src/analyses/phrasing.ts';
 import { expectClose } from '../../numerics/close.ts';
-import { reference } from '../../references/reference.ts';
+import { r } from '../../numerics/counts-and-trends-values.ts';
 import { faultsOfAnswer } from '../answer-rules.ts';
 import { ask, everyNumber, inputFrom, linesOf } from '../ask.ts';
 import { demoAnswer, numbersWithoutSource, readable } from '../demo-answer.ts';
@@ -18,23 +18,7 @@ const rowsOf = (table: readonly (readonly number[])[]) =>
     ),
   );
 
-interface Tables {
-  readonly contingency: Record<
-    string,
-    {
-      table: number[][];
-      chiSquared: number;
-      df: number;
-      p: number;
-      g: number;
-      gP: number;
-      cramersV: number;
-      fisher: number | null;
-      residuals: number[][];
-    }
-  >;
-}
-const { contingency, tool, version } = reference<Tables>('counts-and-trends');
+const { contingency, tool, version } = r;
 
 describe(`counts, against ${tool} (${version}), relative 1e-9`, () => {
   const cases = Object.entries(contingency).filter(([, { table }]) =>

@@ -3,8 +3,8 @@ import { COEFFICIENTS } from '../../../src/analyses/coefficient-option.ts';
 import { printNumber, printTurn } from '../../../src/analyses/phrasing.ts';
 import { similarity } from '../../../src/analyses/similarity/index.ts';
 import { condensedIndex } from '../../../src/numerics/dissimilarity/condensed.ts';
+import { r } from '../../numerics/assemblages-values.ts';
 import { expectClose } from '../../numerics/close.ts';
-import { reference } from '../../references/reference.ts';
 import { faultsOfAnswer } from '../answer-rules.ts';
 import { ask, everyNumber, inputFrom, linesOf } from '../ask.ts';
 import { demoAnswer, numbersWithoutSource, readable } from '../demo-answer.ts';
@@ -23,12 +23,7 @@ const rowsOf = (
     ),
   );
 
-const {
-  dune,
-  similarity: wanted,
-  tool,
-  version,
-} = reference<{ dune: number[][]; similarity: Record<string, number[]> }>('assemblages');
+const { dune, similarity: wanted, tool, version } = r;
 
 describe(`likeness, against ${tool} (${version}), absolute 1e-9`, () => {
   // Four meadows of the dune data, kinds none of them has left out by the analysis itself.

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { printTurn } from '../../../src/analyses/phrasing.ts';
 import { standing } from '../../../src/analyses/standing/index.ts';
 import { condensedIndex } from '../../../src/numerics/dissimilarity/condensed.ts';
+import { r } from '../../numerics/assemblages-values.ts';
 import { expectClose } from '../../numerics/close.ts';
-import { reference } from '../../references/reference.ts';
 import { faultsOfAnswer } from '../answer-rules.ts';
 import { ask, everyNumber, inputFrom, linesOf } from '../ask.ts';
 
@@ -23,12 +23,7 @@ const rowsOf = (
 const lineOf = (lines: ReturnType<typeof linesOf>, label: string) =>
   lines.find((line) => line.label === label) ?? {};
 
-const {
-  dune,
-  similarity: wanted,
-  tool,
-  version,
-} = reference<{ dune: number[][]; similarity: Record<string, number[]> }>('assemblages');
+const { dune, similarity: wanted, tool, version } = r;
 
 describe(`likeness of one assemblage to the others, against ${tool} (${version}), absolute 1e-9`, () => {
   const meadows = [0, 1, 4, 9];

@@ -1,30 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { exactShareLimits, jeffreysShareLimits } from '../../../src/numerics/assemblages/shares.ts';
-import { reference } from '../../references/reference.ts';
 import { available, expectClose } from '../close.ts';
-
-interface Reference {
-  contingency: Record<
-    string,
-    {
-      table: number[][];
-      chiSquared: number;
-      df: number;
-      p: number;
-      g: number;
-      gP: number;
-      cramersV: number;
-      fisher: number | null;
-      residuals: number[][];
-    }
-  >;
-  limits: { count: number; n: number; exact: number[]; jeffreys: number[] }[];
-  turnbull: { low: number[]; high: (string | number)[]; time: number[]; surv: number[] };
-  spearman: Record<string, { x: number[]; y: number[]; rho: number; p: number }>;
-  equivalence: { first: number[]; second: number[]; margin: number; p: number; interval: number[] };
-}
-
-const r = reference<Reference>('counts-and-trends');
+import { r } from '../counts-and-trends-values.ts';
 
 describe(`limits of shares, as ${r.tool}`, () => {
   it.each(r.limits)('$count of $n', ({ count, n, exact, jeffreys }) => {

@@ -14,23 +14,7 @@ import {
   valueAt,
 } from '../../../src/numerics/dissimilarity/variables.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
-import { reference } from '../../references/reference.ts';
-
-interface Cases {
-  readonly cases: readonly {
-    readonly name: string;
-    readonly weights: readonly number[];
-    readonly distances: readonly (number | null)[];
-    readonly columns: readonly (
-      | { readonly kind: 'quantity'; readonly values: readonly (number | null)[] }
-      | { readonly kind: 'kinds'; readonly codes: readonly number[]; readonly levels: number }
-      | { readonly kind: 'presence'; readonly codes: readonly number[] }
-    )[];
-  }[];
-  readonly podani: { readonly grades: readonly number[]; readonly distances: readonly number[] };
-}
-
-const daisy = reference<Cases>('dissimilarity');
+import { daisy } from './daisy-values.ts';
 
 function quantity(values: readonly number[], block = 0, weight = 1): QuantityVariable {
   const low = Float64Array.from(values);

@@ -2,23 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { dissimilarities } from '../../../src/numerics/dissimilarity/dissimilarity.ts';
 import { rankDistances } from '../../../src/numerics/dissimilarity/grade-distance.ts';
 import type { DissimilaritySpec, Variable } from '../../../src/numerics/dissimilarity/variables.ts';
-import { reference } from '../../references/reference.ts';
-
-interface Cases {
-  readonly cases: readonly {
-    readonly name: string;
-    readonly weights: readonly number[];
-    readonly distances: readonly (number | null)[];
-    readonly columns: readonly (
-      | { readonly kind: 'quantity'; readonly values: readonly (number | null)[] }
-      | { readonly kind: 'kinds'; readonly codes: readonly number[]; readonly levels: number }
-      | { readonly kind: 'presence'; readonly codes: readonly number[] }
-    )[];
-  }[];
-  readonly podani: { readonly grades: readonly number[]; readonly distances: readonly number[] };
-}
-
-const daisy = reference<Cases>('dissimilarity');
+import { daisy } from './daisy-values.ts';
 
 function plain(variables: readonly Variable[]): DissimilaritySpec {
   return { variables, blockWeights: [1], mode: 'plain', intervals: 'midpoint', minimumOverlap: 0 };

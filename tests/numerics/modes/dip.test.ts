@@ -1,28 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { dip, dipTest } from '../../../src/numerics/modes/dip.ts';
-import { reference } from '../../references/reference.ts';
 import { available, expectClose } from '../close.ts';
-
-interface Reference {
-  dips: Record<string, { x: number[]; dip: number; p?: number }>;
-  mixtures: {
-    x: number[];
-    k: number;
-    spread: 'equal' | 'own';
-    logLikelihood: number;
-    bic: number;
-    mean: number[] | number;
-    sd: number[] | number;
-    share: number[] | number;
-  }[];
-  discriminant: Record<
-    string,
-    { x: number[][]; groups: number[]; posterior: number[][]; left: number[][]; leftClass: number[] }
-  >;
-}
-
-const r = reference<Reference>('modes');
+import { r } from '../modes-values.ts';
 
 const sorted = (values: number[]) => Float64Array.from(values).sort();
 

@@ -1,28 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { gaussianMixture } from '../../../src/numerics/modes/gaussian-mixture.ts';
 import { crossing } from '../../../src/numerics/modes/mixture-parts.ts';
-import { reference } from '../../references/reference.ts';
 import { available, expectClose } from '../close.ts';
-
-interface Reference {
-  dips: Record<string, { x: number[]; dip: number; p?: number }>;
-  mixtures: {
-    x: number[];
-    k: number;
-    spread: 'equal' | 'own';
-    logLikelihood: number;
-    bic: number;
-    mean: number[] | number;
-    sd: number[] | number;
-    share: number[] | number;
-  }[];
-  discriminant: Record<
-    string,
-    { x: number[][]; groups: number[]; posterior: number[][]; left: number[][]; leftClass: number[] }
-  >;
-}
-
-const r = reference<Reference>('modes');
+import { r } from '../modes-values.ts';
 
 describe('Gaussian mixtures of one variable, as mclust', () => {
   it.each(r.mixtures.map((expected, index) => ({ index, k: expected.k, spread: expected.spread, expected })))(

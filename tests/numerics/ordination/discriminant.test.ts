@@ -1,27 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { discriminant } from '../../../src/numerics/ordination/discriminant.ts';
-import { reference } from '../../references/reference.ts';
 import { available } from '../close.ts';
-
-interface Reference {
-  dips: Record<string, { x: number[]; dip: number; p?: number }>;
-  mixtures: {
-    x: number[];
-    k: number;
-    spread: 'equal' | 'own';
-    logLikelihood: number;
-    bic: number;
-    mean: number[] | number;
-    sd: number[] | number;
-    share: number[] | number;
-  }[];
-  discriminant: Record<
-    string,
-    { x: number[][]; groups: number[]; posterior: number[][]; left: number[][]; leftClass: number[] }
-  >;
-}
-
-const r = reference<Reference>('modes');
+import { r } from '../modes-values.ts';
 
 describe('linear discriminant analysis, as MASS', () => {
   it.each(Object.entries(r.discriminant))('%s', (_, { x, groups, posterior, left, leftClass }) => {

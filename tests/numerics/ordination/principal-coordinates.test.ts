@@ -7,38 +7,8 @@ import {
   principalCoordinates,
   projectRecord,
 } from '../../../src/numerics/ordination/principal-coordinates.ts';
-import { reference } from '../../references/reference.ts';
-import { available, columnOf, expectClose, expectUpToSign, type MatrixRows } from '../compare-up-to-sign.ts';
-
-interface Correction {
-  readonly constant: readonly number[];
-  readonly eigenvalues: readonly number[];
-  readonly points: MatrixRows;
-}
-
-interface Reference {
-  readonly scalings: readonly {
-    readonly name: string;
-    readonly distances: readonly number[];
-    readonly points: MatrixRows;
-    readonly eigenvalues: readonly number[];
-  }[];
-  readonly iterative: {
-    readonly data: MatrixRows;
-    readonly points: MatrixRows;
-    readonly eigenvalues: readonly number[];
-  };
-  readonly corrections: readonly {
-    readonly name: string;
-    readonly distances: readonly number[];
-    readonly lingoes: Correction;
-    readonly cailliez: Correction;
-    readonly lingoesDistances: readonly number[];
-    readonly cailliezDistances: readonly number[];
-  }[];
-}
-
-const r = reference<Reference>('ordination');
+import { available, columnOf, expectClose, expectUpToSign } from '../compare-up-to-sign.ts';
+import { r } from './scaling-values.ts';
 
 const matrixOf = (distances: readonly number[]) => ({
   n: (1 + Math.sqrt(1 + 8 * distances.length)) / 2,

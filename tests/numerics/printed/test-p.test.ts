@@ -2,33 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { fisherTails } from '../../../src/numerics/printed/fisher-tails.ts';
 import { printedNumber } from '../../../src/numerics/printed/printed-number.ts';
 import { exactly, overlap, printRange } from '../../../src/numerics/printed/range.ts';
-import { pOf, pRange, type TabledTest } from '../../../src/numerics/printed/test-p.ts';
+import { pOf, pRange } from '../../../src/numerics/printed/test-p.ts';
 import { mannWhitneyFromU } from '../../../src/numerics/printed/u-test.ts';
-import { reference } from '../../references/reference.ts';
-
-interface Reference {
-  readonly tests: readonly {
-    readonly test: TabledTest;
-    readonly statistic: readonly [number];
-    readonly df: readonly number[];
-    readonly p: readonly [number];
-  }[];
-  readonly u: readonly {
-    readonly u: number;
-    readonly n: readonly [number, number];
-    readonly exact: readonly [number];
-    readonly corrected: readonly [number];
-    readonly plain: readonly [number];
-  }[];
-  readonly tables: readonly {
-    readonly cells: readonly [number, number, number, number];
-    readonly less: readonly [number];
-    readonly more: readonly [number];
-  }[];
-}
-
-// R 4.2.2 (pt, pf, pchisq, pnorm, pwilcox, fisher.test), by tests/references/scripts/printed-tests.R.
-const { tests, u, tables } = reference<Reference>('printed-tests');
+import { tables, tests, u } from './printed-tests-values.ts';
 
 const relative = (found: number, wanted: number) => Math.abs(found - wanted) / Math.max(wanted, 1e-300);
 

@@ -2,31 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { association, withoutEmptyLines } from '../../../src/numerics/tests/contingency.ts';
 import { fisherExact } from '../../../src/numerics/tests/fisher-exact.ts';
-import { reference } from '../../references/reference.ts';
 import { available, expectClose } from '../close.ts';
-
-interface Reference {
-  contingency: Record<
-    string,
-    {
-      table: number[][];
-      chiSquared: number;
-      df: number;
-      p: number;
-      g: number;
-      gP: number;
-      cramersV: number;
-      fisher: number | null;
-      residuals: number[][];
-    }
-  >;
-  limits: { count: number; n: number; exact: number[]; jeffreys: number[] }[];
-  turnbull: { low: number[]; high: (string | number)[]; time: number[]; surv: number[] };
-  spearman: Record<string, { x: number[]; y: number[]; rho: number; p: number }>;
-  equivalence: { first: number[]; second: number[]; margin: number; p: number; interval: number[] };
-}
-
-const r = reference<Reference>('counts-and-trends');
+import { r } from '../counts-and-trends-values.ts';
 
 const random = () => createRandom(11);
 

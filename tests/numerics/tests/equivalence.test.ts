@@ -5,31 +5,8 @@ import {
   findsNeeded,
   smallestDetectableDelta,
 } from '../../../src/numerics/tests/equivalence.ts';
-import { reference } from '../../references/reference.ts';
 import { available, expectClose } from '../close.ts';
-
-interface Reference {
-  contingency: Record<
-    string,
-    {
-      table: number[][];
-      chiSquared: number;
-      df: number;
-      p: number;
-      g: number;
-      gP: number;
-      cramersV: number;
-      fisher: number | null;
-      residuals: number[][];
-    }
-  >;
-  limits: { count: number; n: number; exact: number[]; jeffreys: number[] }[];
-  turnbull: { low: number[]; high: (string | number)[]; time: number[]; surv: number[] };
-  spearman: Record<string, { x: number[]; y: number[]; rho: number; p: number }>;
-  equivalence: { first: number[]; second: number[]; margin: number; p: number; interval: number[] };
-}
-
-const r = reference<Reference>('counts-and-trends');
+import { r } from '../counts-and-trends-values.ts';
 
 describe('alike within a margin', () => {
   it('two one-sided Welch tests, as R', () => {

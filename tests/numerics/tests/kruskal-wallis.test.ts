@@ -1,35 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { brownForsythe, oneWayAnova, welchAnova } from '../../../src/numerics/tests/analysis-of-variance.ts';
 import { dunnPairs, kruskalWallis } from '../../../src/numerics/tests/kruskal-wallis.ts';
-import { reference } from '../../references/reference.ts';
 import { available, expectClose } from '../close.ts';
-
-interface Tested {
-  readonly statistic: number;
-  readonly p: number;
-  readonly df?: number;
-}
-
-const { kSample, twoSample, tool, version } = reference<{
-  kSample: Record<
-    string,
-    { groups: number[][]; kruskal: Tested; anova: Tested; brownForsythe: Tested; welch: Tested | null }
-  >;
-  twoSample: Record<
-    string,
-    {
-      first: number[];
-      second: number[];
-      ties: boolean;
-      U: number;
-      pNormal: number;
-      pExact: number | null;
-      ks: Tested;
-      shift: number;
-      rankCorrelationDelta: number;
-    }
-  >;
-}>('rank-tests');
+import { kSample, tool, twoSample, version } from '../rank-values.ts';
 
 describe(`several samples, as ${tool} ${version}`, () => {
   it.each(Object.entries(kSample))('%s', (_, { groups, kruskal, anova, welch, brownForsythe: spread }) => {

@@ -2,35 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { kolmogorovSmirnov } from '../../../src/numerics/tests/kolmogorov-smirnov.ts';
 import { cliffsDelta, mannWhitney } from '../../../src/numerics/tests/mann-whitney.ts';
 import { medianDifference } from '../../../src/numerics/tests/pairwise-median.ts';
-import { reference } from '../../references/reference.ts';
 import { available, expectClose } from '../close.ts';
-
-interface Tested {
-  readonly statistic: number;
-  readonly p: number;
-  readonly df?: number;
-}
-
-const { twoSample, tool, version } = reference<{
-  kSample: Record<
-    string,
-    { groups: number[][]; kruskal: Tested; anova: Tested; brownForsythe: Tested; welch: Tested | null }
-  >;
-  twoSample: Record<
-    string,
-    {
-      first: number[];
-      second: number[];
-      ties: boolean;
-      U: number;
-      pNormal: number;
-      pExact: number | null;
-      ks: Tested;
-      shift: number;
-      rankCorrelationDelta: number;
-    }
-  >;
-}>('rank-tests');
+import { tool, twoSample, version } from '../rank-values.ts';
 
 describe(`two samples, as ${tool} ${version}`, () => {
   it.each(Object.entries(twoSample))('%s', (_, expected) => {

@@ -9,33 +9,7 @@ import { mannWhitney } from '../../../src/numerics/tests/mann-whitney.ts';
 import { medianDifference } from '../../../src/numerics/tests/pairwise-median.ts';
 import { reference } from '../../references/reference.ts';
 import { available, expectClose } from '../close.ts';
-
-interface Tested {
-  readonly statistic: number;
-  readonly p: number;
-  readonly df?: number;
-}
-
-const { kSample, twoSample } = reference<{
-  kSample: Record<
-    string,
-    { groups: number[][]; kruskal: Tested; anova: Tested; brownForsythe: Tested; welch: Tested | null }
-  >;
-  twoSample: Record<
-    string,
-    {
-      first: number[];
-      second: number[];
-      ties: boolean;
-      U: number;
-      pNormal: number;
-      pExact: number | null;
-      ks: Tested;
-      shift: number;
-      rankCorrelationDelta: number;
-    }
-  >;
-}>('rank-tests');
+import { kSample, twoSample } from '../rank-values.ts';
 
 describe('worked examples', () => {
   // Hollander & Wolfe 1999, Nonparametric Statistical Methods, Table 4.1; p computed with R 4.2.2 wilcox.test.
