@@ -9,7 +9,7 @@ import { legalValues, type Material } from './legal-options.ts';
 /**
  * Every analysis at every legal value of every option, on tables that are poor or odd: it gives results that can be
  * written and an answer in form, or says why it cannot. The values are read from the schemas, so that a new option is
- * tried on the day it is made. The quick run tries each value on one table in turn, the long run on three.
+ * tried on the day it is made. The quick run tries each value on one table in turn, the long run on two.
  */
 
 const HEADS = 'id,item,site,structure,row spacing (mm),warp density (per cm),fibre,period,easting,northing';
@@ -147,7 +147,7 @@ describe.each(ANALYSES.map((analysis) => [analysis.kind, analysis] as const))('%
 
   it.each(NAMES)('answers on %s, or says why it cannot', { timeout: 300_000 }, (name) => {
     const at = NAMES.indexOf(name);
-    const turns = LONG ? [0, 3, 6] : [0];
+    const turns = LONG ? [0, 5] : [0];
     const mine = entries.filter((_, i) => turns.includes((i + at) % NAMES.length));
     expect(faultsOf(TABLES[name], mine)).toEqual([]);
   });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { ROUNDINGS, type Rounding } from '../../../src/numerics/printed/printed-number.ts';
+import { LONG } from '../../long.ts';
 import { check, type Row } from './claims.ts';
 
 /** Figures computed and printed by the schoolbook, apart from the code under test. */
@@ -8,9 +9,12 @@ import { check, type Row } from './claims.ts';
 /** What was tried in this file: runs of a property, printed figures, and which quantities they were. */
 export const tried = { cases: 0, figures: 0, quantities: new Set<string>(), methods: new Set<string>() };
 
-/** Number of runs of a property; `THRUM_CASES=10` makes ten times as many of each. */
-export function runs(usual: number): number {
-  return Math.round(usual * Number(process.env.THRUM_CASES ?? 1));
+/** How many of the cases are tried: all in the long run, a fifth without it; `THRUM_CASES=10` tries ten times as many. */
+export const SHARE = Number(process.env.THRUM_CASES ?? (LONG ? 1 : 0.2));
+
+/** Number of runs of a property. */
+export function runs(all: number): number {
+  return Math.round(all * SHARE);
 }
 
 export const rounding = fc.constantFrom(...ROUNDINGS);

@@ -8,7 +8,7 @@ import {
   studentTwoSided,
 } from '../../../src/numerics/foundation/distributions.ts';
 import type { Row } from './claims.ts';
-import { average, neverCannotBe, print, rounding, runs, spread, tried } from './print.ts';
+import { average, neverCannotBe, print, rounding, runs, SHARE, spread, tried } from './print.ts';
 
 const places = fc.integer({ min: 0, max: 3 });
 
@@ -210,8 +210,8 @@ describe('figures of a correct computation never "cannot be"', () => {
     );
   });
 
-  it('100 000 printed figures were tried', () => {
+  it('100 000 printed figures were tried, or the share of them that was asked', () => {
     console.info(`cases: ${tried.cases}, printed figures: ${tried.figures}`);
-    expect(tried.figures).toBeGreaterThanOrEqual(100_000);
+    expect(tried.figures).toBeGreaterThanOrEqual(100_000 * SHARE);
   });
 });
