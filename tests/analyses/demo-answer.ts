@@ -1,34 +1,24 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import type { Answer, Figure, ResultTable } from '../../src/analyses/contract.ts';
 import { printNumber, printTurn } from '../../src/analyses/phrasing.ts';
 import { columnPrinter } from '../../src/analyses/table-numbers.ts';
-import { checkStudy, entriesOf } from '../../src/study/load.ts';
-import { type Prepared, prepareStudy } from '../../src/study/prepare.ts';
+import { entriesOf } from '../../src/study/load.ts';
 import type { AnalysisResult } from '../../src/study/results.ts';
 import { analyseOne } from '../../src/study/run-study.ts';
+import { prepareDemo } from '../demo/prepared.ts';
 
-/** The demo study, read once a test file, and single analyses of it. */
+const answered = new Map<string, AnalysisResult>();
 
-const folder = fileURLToPath(new URL('../../datasets/demo/', import.meta.url));
-let made: { prepared: Prepared; files: ReadonlyMap<string, Uint8Array> } | null = null;
-
-function demo() {
-  if (made !== null) return made;
-  const files = new Map(
-    readdirSync(folder, { withFileTypes: true })
-      .filter((entry) => entry.isFile())
-      .map(({ name }) => [name, new Uint8Array(readFileSync(`${folder}${name}`))] as const),
-  );
-  const study = checkStudy(JSON.parse(readFileSync(`${folder}study.json`, 'utf8')), 'study.json');
-  made = { prepared: prepareStudy(study, files), files };
-  return made;
+/** What the demo study answers to its analysis of this id, computed once for all test files of a worker. */
+export function demoAnswer(id: string): AnalysisResult {
+  const answer = answered.get(id) ?? demoAsked(id);
+  answered.set(id, answer);
+  return answer;
 }
 
-/** What the demo study answers to its analysis of this id, with these options changed. */
-export function demoAnswer(id: string, changed: Readonly<Record<string, unknown>> = {}): AnalysisResult {
-  const { prepared, files } = demo();
-  const entry = entriesOf(prepared.study).find((one) => one.id === id);
+/** The same with these options changed, computed whenever it is asked. */
+export function demoAsked(id: string, changed: Readonly<Record<string, unknown>> = {}): AnalysisResult {
+  const { study, prepared, files } = prepareDemo([id]);
+  const entry = entriesOf(study).find((one) => one.id === id);
   if (entry === undefined) throw new Error(`the demo has no analysis "${id}"`);
   return analyseOne(prepared, { ...entry, ...changed }, files, {
     onFault: (_, fault) => {

@@ -1,24 +1,23 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { printTurn } from '../../src/analyses/phrasing.ts';
 import { addressOf } from '../../src/app/state/address.ts';
 import { checkStudy, studyFiles } from '../../src/study/load.ts';
 import type { Results } from '../../src/study/results.ts';
 import { runStudy } from '../../src/study/run-study.ts';
 import { ROOT } from '../cli/thrum.ts';
-import { type Bench, type Desk, openBench } from './workbench.ts';
+import { benchForTests } from './bench.ts';
+import type { Desk } from './workbench.ts';
 
 /** What a screen shows of a question of the study is what the library answers, word for word. */
 
 const DEMO = join(ROOT, 'datasets/demo');
-let bench: Bench;
 let desk: Desk;
 let results: Results;
 let asked: { readonly id: string; readonly kind: string }[];
 
-beforeAll(async () => {
-  bench = await openBench();
+benchForTests(async (bench) => {
   desk = await bench.open();
   await desk.demo();
   const study = checkStudy(JSON.parse(readFileSync(join(DEMO, 'study.json'), 'utf8')), 'study.json');
@@ -27,8 +26,7 @@ beforeAll(async () => {
   );
   asked = [...(study.analyses as typeof asked)];
   results = runStudy(study, files);
-}, 300_000);
-afterAll(() => bench?.close());
+});
 
 /** Each screen, a question of the study that it shows, and the choice that brings it into sight. */
 const SHOWN = [

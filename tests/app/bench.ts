@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, vi } from 'vitest';
+import { sharedBrowser } from './browser.ts';
 import { type Bench, openBench } from './workbench.ts';
 
 /** Generous, for machines that do much else at the same time. */
@@ -17,7 +18,7 @@ export function benchForTests(start?: (bench: Bench) => Promise<void>): Omit<Ben
     return opened;
   };
   beforeAll(async () => {
-    opened = await openBench();
+    opened = await openBench(await sharedBrowser());
     await start?.(opened);
   });
   afterAll(async () => {

@@ -19,6 +19,18 @@ export function browserPath(): string {
   throw new Error('no Chromium on the PATH; on Debian: apt-get install chromium');
 }
 
+let shared: Promise<Browser> | undefined;
+
+/**
+ * One browser for all test files of a worker, which share their modules. Nobody closes it: it ends with the worker.
+ * What a file opens in it, a context at the least, that file closes.
+ */
+export function sharedBrowser(): Promise<Browser> {
+  shared ??= openBrowser();
+  return shared;
+}
+
+/** A browser of one's own, to be closed. */
 export async function openBrowser(): Promise<Browser> {
   return await chromium.launch({
     executablePath: browserPath(),

@@ -2,17 +2,14 @@ import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { serve } from '../../src/cli/serve.ts';
 import { servedFiles } from '../../src/cli/verbs/open.ts';
+import { benchForTests } from './bench.ts';
 import { builtApp } from './built-app.ts';
-import { type Bench, openBench, saved } from './workbench.ts';
+import { saved } from './workbench.ts';
 
-let bench: Bench;
-beforeAll(async () => {
-  bench = await openBench();
-}, 300_000);
-afterAll(() => bench?.close());
+const bench = benchForTests();
 
 const PATIENCE = 240_000;
 

@@ -1,6 +1,5 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser, Download, Locator, Page } from 'playwright-core';
-import { openBrowser } from './browser.ts';
 import { builtApp } from './built-app.ts';
 import { type Served, serveFolder } from './serve.ts';
 
@@ -9,6 +8,7 @@ export interface Bench {
   readonly browser: Browser;
   readonly served: Served;
   readonly open: (width?: number) => Promise<Desk>;
+  /** Closes every page that was opened, and the server; not the browser. */
   readonly close: () => Promise<void>;
 }
 
@@ -23,15 +23,19 @@ export interface Desk {
   readonly close: () => Promise<void>;
 }
 
-export async function openBench(): Promise<Bench> {
+export async function openBench(browser: Browser): Promise<Bench> {
   const served = await serveFolder(await builtApp());
-  const browser = await openBrowser();
+  const desks: Desk[] = [];
   return {
     browser,
     served,
-    open: (width) => openDesk(browser, served, width ?? 1440),
+    open: async (width) => {
+      const desk = await openDesk(browser, served, width ?? 1440);
+      desks.push(desk);
+      return desk;
+    },
     close: async () => {
-      await browser.close();
+      for (const desk of desks) await desk.close();
       await served.close();
     },
   };

@@ -1,3 +1,4 @@
+import { openBrowser } from '../app/browser.ts';
 import { openBench } from '../app/workbench.ts';
 import { madeCsv } from './tools/made-csv.ts';
 import { middle } from './tools/yardstick.ts';
@@ -9,7 +10,8 @@ import { middle } from './tools/yardstick.ts';
  *   npx tsx tests/bench/key-stroke.ts
  */
 
-const bench = await openBench();
+const browser = await openBrowser();
+const bench = await openBench(browser);
 const desk = await bench.open();
 const { page } = desk;
 await page
@@ -48,3 +50,4 @@ console.log(
 );
 if (desk.errors.length > 0) console.log(desk.errors);
 await bench.close();
+await browser.close();

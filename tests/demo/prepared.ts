@@ -5,15 +5,24 @@ import type { Study } from '../../src/study/schema.ts';
 import { askingOnly } from '../../src/study/some-asked.ts';
 import { demoBytes, demoText } from './truth.ts';
 
-/** The demo's study with its files, read once for a test file. */
+/** The demo's study with its files, read once for all test files of a worker. */
 export interface Demo {
   readonly study: Study;
   readonly files: ReadonlyMap<string, Uint8Array>;
   readonly prepared: Prepared;
 }
 
-/** @param ids the analyses to keep; reading is the same whatever is asked afterwards. */
+const read = new Map<string, Demo>();
+
+/** @param ids the analyses to keep, none by default; reading is the same whatever is asked afterwards. */
 export function prepareDemo(ids: readonly string[] = []): Demo {
+  const key = ids.join(' ');
+  const kept = read.get(key) ?? readDemo(ids);
+  read.set(key, kept);
+  return kept;
+}
+
+function readDemo(ids: readonly string[]): Demo {
   const whole = JSON.parse(demoText('study.json')) as {
     readonly analyses: readonly { readonly id: string }[];
     readonly brief?: readonly string[];

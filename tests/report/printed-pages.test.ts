@@ -4,7 +4,7 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { createColors } from 'picocolors';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { printTurn } from '../../src/analyses/phrasing.ts';
 import { printResults } from '../../src/cli/print-results.ts';
 import { runFiles } from '../../src/report/run-files.ts';
@@ -12,7 +12,7 @@ import { loadStudy, studyFiles } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
 import type { Results } from '../../src/study/results.ts';
 import { analyse } from '../../src/study/run-study.ts';
-import { openBrowser } from '../app/browser.ts';
+import { sharedBrowser } from '../app/browser.ts';
 import { freshFolder, ROOT } from '../cli/thrum.ts';
 
 /** The demo's report and brief on paper and on a screen without scripts, as Chromium lays them out. */
@@ -43,9 +43,8 @@ beforeAll(async () => {
     writeFileSync(join(folder, name), live.get(name) ?? '');
     writeFileSync(join(folder, 'still', name), still.get(name) ?? '');
   }
-  browser = await openBrowser();
+  browser = await sharedBrowser();
 }, PATIENCE);
-afterAll(() => browser?.close());
 
 const MILLIMETRE = 96 / 25.4;
 /** Width of the text on A4, the narrower paper: 210 mm less the two margins of the page. */

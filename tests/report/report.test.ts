@@ -1,10 +1,10 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { layFigure } from '../../src/report/drawing/draw-figure.ts';
 import type { Results } from '../../src/study/results.ts';
-import { openBrowser } from '../app/browser.ts';
+import { sharedBrowser } from '../app/browser.ts';
 import { freshFolder, ROOT, thrum } from '../cli/thrum.ts';
 
 /** Milliseconds; a busy machine takes its time to draw. */
@@ -32,9 +32,8 @@ beforeAll(async () => {
   );
   expect(status, err).toBe(0);
   html = readFileSync(join(folder, 'report.html'), 'utf8');
-  browser = await openBrowser();
+  browser = await sharedBrowser();
 });
-afterAll(() => browser?.close());
 
 describe('the report of a run', () => {
   it('is one file that loads nothing', () => {

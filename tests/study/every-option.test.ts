@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { ANALYSES, type RegisteredAnalysis } from '../../src/analyses/register.ts';
 import { checkStudy } from '../../src/study/load.ts';
+import type { Results } from '../../src/study/results.ts';
 import { runStudy } from '../../src/study/run-study.ts';
 import { faultsOfAnswer } from '../analyses/answer-rules.ts';
+import { linesSaid } from '../analyses/lines-said.ts';
 import { LONG } from '../long.ts';
 import { legalValues, type Material } from './legal-options.ts';
 
@@ -98,8 +100,13 @@ const CLAIMS = 'id,printed\na,"t(18) = 2.31, p = .03"\n';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 
-/** @returns what is wrong with what one analysis gave; empty when nothing is. */
-function faultsOf(text: string, analyses: readonly object[]): string[] {
+interface Tried {
+  /** What is wrong with what the analyses gave; empty when nothing is. */
+  readonly faults: readonly string[];
+  readonly results: Results['analyses'];
+}
+
+function tryOn(text: string, analyses: readonly object[]): Tried {
   const document = {
     title: 'Every option',
     witness: { is: 'column' },
@@ -119,7 +126,7 @@ function faultsOf(text: string, analyses: readonly object[]): string[] {
   for (const [id, { words, why }] of Object.entries(results.analyses))
     if (why === undefined) faults.push(...faultsOfAnswer(words).map((fault) => `${id}: ${fault}`));
     else if (!/^Could not be computed: .+\.$/s.test(words.answer)) faults.push(`${id}: ${words.answer}`);
-  return faults;
+  return { faults, results: results.analyses };
 }
 
 /** The entries that try each value of each option once. */
@@ -138,6 +145,7 @@ const NAMES = Object.keys(TABLES);
 
 describe.each(ANALYSES.map((analysis) => [analysis.kind, analysis] as const))('%s', (kind, analysis) => {
   const entries = entriesOf(analysis);
+  const said = new Map<string, readonly string[]>();
 
   it('has values to try for every option', () => {
     const tried = new Set(entries.flatMap((entry) => Object.keys(entry)));
@@ -149,6 +157,21 @@ describe.each(ANALYSES.map((analysis) => [analysis.kind, analysis] as const))('%
     const at = NAMES.indexOf(name);
     const turns = LONG ? [0, 5] : [0];
     const mine = entries.filter((_, i) => turns.includes((i + at) % NAMES.length));
-    expect(faultsOf(TABLES[name], mine)).toEqual([]);
+    const { faults, results } = tryOn(TABLES[name], mine);
+    expect(faults).toEqual([]);
+    entries.forEach(({ id }, i) => {
+      if ((i + at) % NAMES.length === 0) said.set(`${name}, ${id}`, linesSaid(results[id]));
+    });
+  });
+
+  it('says what was read and kept, and heads its tables and figures so', async () => {
+    // Each line once, under the first question that it answers.
+    const before = new Set<string>();
+    const kept = [...said].flatMap(([question, lines]) => {
+      const fresh = lines.filter((line) => !before.has(line));
+      for (const line of fresh) before.add(line);
+      return fresh.length === 0 ? [] : [`# ${question}`, ...fresh, ''];
+    });
+    await expect(kept.join('\n')).toMatchFileSnapshot(`./snapshots/options/${kind}.txt`);
   });
 });

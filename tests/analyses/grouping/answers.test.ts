@@ -7,11 +7,9 @@ import { printNumber } from '../../../src/analyses/phrasing.ts';
 import { exp } from '../../../src/numerics/foundation/elementary.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { standardNormal } from '../../../src/numerics/modes/mixture-parts.ts';
-import { entriesOf } from '../../../src/study/load.ts';
 import type { AnalysisResult } from '../../../src/study/results.ts';
-import { analyseOne } from '../../../src/study/run-study.ts';
-import { prepareDemo } from '../../demo/prepared.ts';
 import { faultsOfAnswer } from '../answer-rules.ts';
+import { demoAnswer } from '../demo-answer.ts';
 import { linesOf, said } from '../said.ts';
 import { attribute, type MadeColumn, madeInput } from './made-table.ts';
 
@@ -30,8 +28,7 @@ function ask(columns: readonly MadeColumn[], options: object = {}) {
 describe('the answer of the demo', () => {
   let result: AnalysisResult;
   beforeAll(() => {
-    const demo = prepareDemo(['groups']);
-    result = analyseOne(demo.prepared, entriesOf(demo.study)[0]!, demo.files);
+    result = demoAnswer('groups');
   }, 120_000);
 
   it('reads as reviewed, in the form of every answer', async () => {

@@ -3,11 +3,9 @@ import { typology } from '../../../src/analyses/typology/index.ts';
 import { exp } from '../../../src/numerics/foundation/elementary.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { standardNormal } from '../../../src/numerics/modes/mixture-parts.ts';
-import { entriesOf } from '../../../src/study/load.ts';
 import type { AnalysisResult } from '../../../src/study/results.ts';
-import { analyseOne } from '../../../src/study/run-study.ts';
-import { prepareDemo } from '../../demo/prepared.ts';
 import { faultsOfAnswer } from '../answer-rules.ts';
+import { demoAnswer } from '../demo-answer.ts';
 import { attribute, type MadeColumn, madeInput } from '../grouping/made-table.ts';
 import { linesOf, said } from '../said.ts';
 
@@ -69,9 +67,7 @@ function ask(columns: readonly MadeColumn[], options: object = {}, rules = RULES
 describe('the answers of the demo', () => {
   const results = new Map<string, AnalysisResult>();
   beforeAll(() => {
-    const demo = prepareDemo(['twiningTypes', 'tabbyTypes']);
-    for (const entry of entriesOf(demo.study))
-      results.set(entry.id, analyseOne(demo.prepared, entry, demo.files));
+    for (const id of ['twiningTypes', 'tabbyTypes']) results.set(id, demoAnswer(id));
   }, 120_000);
 
   it.each(['twiningTypes', 'tabbyTypes'])('%s reads as reviewed, in the form of every answer', async (id) => {

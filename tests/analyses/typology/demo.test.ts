@@ -2,21 +2,14 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { TableCell } from '../../../src/analyses/contract.ts';
 import { printTurn } from '../../../src/analyses/phrasing.ts';
-import { entriesOf } from '../../../src/study/load.ts';
 import type { AnalysisResult } from '../../../src/study/results.ts';
-import { analyseOne } from '../../../src/study/run-study.ts';
-import { type Demo, prepareDemo } from '../../demo/prepared.ts';
+import { prepareDemo } from '../../demo/prepared.ts';
 import { TRUE_ITEMS } from '../../demo/truth.ts';
+import { demoAnswer, demoAsked } from '../demo-answer.ts';
 
-let demo: Demo;
 const results = new Map<string, AnalysisResult>();
-const ask = (id: string, more: object = {}): AnalysisResult => {
-  const entry = entriesOf(demo.study).find((one) => one.id === id)!;
-  return analyseOne(demo.prepared, { ...entry, ...more } as typeof entry, demo.files);
-};
 beforeAll(() => {
-  demo = prepareDemo(['twiningTypes', 'tabbyTypes']);
-  for (const id of ['twiningTypes', 'tabbyTypes']) results.set(id, ask(id));
+  for (const id of ['twiningTypes', 'tabbyTypes']) results.set(id, demoAnswer(id));
 }, 120_000);
 
 const lines = (result: AnalysisResult, table: string): Record<string, TableCell>[] => {
@@ -93,7 +86,7 @@ describe('the hypothesis that is false', () => {
 describe('a claim tested on its own measurement', () => {
   it('is called circular, whichever of the two units is asked for', () => {
     for (const of of [['density2', 'rowSpacing'], ['spacingClass']]) {
-      const { answer, next } = ask('twiningTypes', { of, relabellings: 99, resamples: 19 }).words;
+      const { answer, next } = demoAsked('twiningTypes', { of, relabellings: 99, resamples: 19 }).words;
       expect(answer).toMatch(/^Cannot be told: .*circular/);
       expect(answer).not.toContain('upported');
       expect(next?.join(' ')).toContain('neither define the types');
@@ -101,7 +94,7 @@ describe('a claim tested on its own measurement', () => {
   }, 60_000);
 
   it('keeps the free attributes and names the one used twice', () => {
-    const { words, tables } = ask('twiningTypes', {
+    const { words, tables } = demoAsked('twiningTypes', {
       of: ['rowSpacing', 'fibre'],
       relabellings: 99,
       resamples: 19,
@@ -157,7 +150,7 @@ describe('the map and the stability of the types', () => {
 
 describe('every run', () => {
   it('gives the same answer twice', () => {
-    expect(JSON.stringify(ask('tabbyTypes'))).toBe(JSON.stringify(results.get('tabbyTypes')));
+    expect(JSON.stringify(demoAsked('tabbyTypes'))).toBe(JSON.stringify(results.get('tabbyTypes')));
   }, 60_000);
 
   it('accounts for every record: types, none and undecided add up', () => {
@@ -167,12 +160,16 @@ describe('every run', () => {
       expect(sum).toBe(coverage[0].of);
       expect(sum).toBe(result.tables.records!.rows.length);
       const items = result.n.items + result.n.setAside.reduce((total, { fragments }) => total + fragments, 0);
-      expect(items).toBe(demo.prepared.records.rows);
+      expect(items).toBe(prepareDemo().prepared.records.rows);
     }
   });
 
   it('sets rivals side by side on the same records and attributes', () => {
-    const result = ask('twiningTypes', { rivals: ['tabby.types.json'], relabellings: 99, resamples: 19 });
+    const result = demoAsked('twiningTypes', {
+      rivals: ['tabby.types.json'],
+      relabellings: 99,
+      resamples: 19,
+    });
     const rivals = lines(result, 'rivals');
     expect(rivals.map(({ typology }) => typology)).toEqual([
       'Open and close twining are two kinds, split near 8 mm',
