@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { Button, Toggles } from './parts/controls.tsx';
+import { Glossary } from './parts/glossary.tsx';
 import { KeepBar } from './parts/keep-bar.tsx';
 import { FaultNote } from './parts/screen.tsx';
 import { SessionNotes } from './parts/session-notes.tsx';
@@ -45,6 +46,7 @@ export function Workbench() {
         <div className="mark">Thrum</div>
         <TwinedRow ways={ways} open={shown.id} onOpen={go} />
         <div className="line acts">
+          <Glossary />
           <Button look="small" disabled={undo === null} label={`Undo: ${undoes}`} onPress={() => undo?.()}>
             Undo
           </Button>

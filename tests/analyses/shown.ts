@@ -57,7 +57,7 @@ function leaves(value: unknown, path = ''): string {
   return value === undefined ? '' : `${path}=${leafText(value)}`;
 }
 
-function cellText(cell: TableCell): string {
+export function cellText(cell: TableCell): string {
   if (typeof cell === 'object' && cell !== null) return `(${cell.why})`;
   return leafText(cell);
 }

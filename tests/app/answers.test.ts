@@ -1,31 +1,26 @@
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import type { Answer } from '../../src/analyses/contract.ts';
 import { printTurn } from '../../src/analyses/phrasing.ts';
 import { addressOf } from '../../src/app/state/address.ts';
-import { checkStudy, studyFiles } from '../../src/study/load.ts';
-import type { Results } from '../../src/study/results.ts';
+import { serve } from '../../src/cli/serve.ts';
+import { servedFiles } from '../../src/cli/verbs/open.ts';
+import { checkStudy, entriesOf } from '../../src/study/load.ts';
 import { runStudy } from '../../src/study/run-study.ts';
-import { ROOT } from '../cli/thrum.ts';
+import { demoAnswer } from '../analyses/demo-answer.ts';
+import { bytesOf, openStudy } from '../demo/open-study.ts';
+import { prepareDemo } from '../demo/prepared.ts';
 import { benchForTests } from './bench.ts';
+import { builtApp } from './built-app.ts';
 import type { Desk } from './workbench.ts';
 
 /** What a screen shows of a question of the study is what the library answers, word for word. */
 
-const DEMO = join(ROOT, 'datasets/demo');
 let desk: Desk;
-let results: Results;
-let asked: { readonly id: string; readonly kind: string }[];
-
-benchForTests(async (bench) => {
-  desk = await bench.open();
+const bench = benchForTests(async (opened) => {
+  desk = await opened.open();
   await desk.demo();
-  const study = checkStudy(JSON.parse(readFileSync(join(DEMO, 'study.json'), 'utf8')), 'study.json');
-  const files = new Map(
-    studyFiles(study).map((name) => [name, new Uint8Array(readFileSync(join(DEMO, name)))]),
-  );
-  asked = [...(study.analyses as typeof asked)];
-  results = runStudy(study, files);
 });
 
 /** Each screen, a question of the study that it shows, and the choice that brings it into sight. */
@@ -39,28 +34,59 @@ const SHOWN = [
   { screen: 'placement', id: 'where', choice: 'a find' },
   { screen: 'placement', id: 'standing', choice: 'a whole site' },
 ] as const;
+type Shown = Omit<(typeof SHOWN)[number], 'id'>;
+
+async function showsAnswer(
+  page: Page,
+  { screen, choice }: Shown,
+  asks: readonly object[],
+  { answer, because, unless, next = [] }: Answer,
+): Promise<void> {
+  await page.evaluate(
+    (hash) => {
+      location.hash = hash;
+    },
+    addressOf(screen, asks as never),
+  );
+  if (screen === 'assemblages') {
+    await page.getByRole('button', { name: /Show/ }).click();
+    await page.getByRole('option', { name: choice ?? '' }).click();
+  } else if (choice !== null) await page.getByRole('radio', { name: choice }).click();
+  const said = page.locator('.said').filter({ hasText: answer });
+  await said.waitFor();
+  // A quick preview may stand first; it gives way to the full answer.
+  await page.getByText('A quick preview').waitFor({ state: 'hidden' });
+  expect(await said.locator('.because li').allTextContents()).toEqual(because);
+  expect(await said.locator('.cautions li').allTextContents()).toEqual(unless.map(printTurn));
+  expect(await said.locator('.next li').allTextContents()).toEqual(next);
+}
 
 describe('the answer on a screen', () => {
-  it.each(SHOWN)('$screen shows what the library answers to "$id"', { timeout: 240_000 }, async (shown) => {
-    const { page } = desk;
-    const { words } = results.analyses[shown.id];
-    const asks = asked.filter(({ id }) => id === shown.id);
-    await page.evaluate(
-      (hash) => {
-        location.hash = hash;
-      },
-      addressOf(shown.screen, asks as never),
-    );
-    if (shown.screen === 'assemblages') {
-      await page.getByRole('button', { name: /Show/ }).click();
-      await page.getByRole('option', { name: shown.choice }).click();
-    } else if (shown.choice !== null) await page.getByRole('radio', { name: shown.choice }).click();
-    const said = page.locator('.said').filter({ hasText: words.answer });
-    await said.waitFor();
-    // A quick preview may stand first; it gives way to the full answer.
-    await page.getByText('A quick preview').waitFor({ state: 'hidden' });
-    expect(await said.locator('.because li').allTextContents()).toEqual(words.because);
-    expect(await said.locator('.cautions li').allTextContents()).toEqual(words.unless.map(printTurn));
-    expect(await said.locator('.next li').allTextContents()).toEqual(words.next ?? []);
+  it.each(SHOWN)('$screen shows what the library answers to "$id"', async ({ id, ...shown }) => {
+    const asks = entriesOf(prepareDemo([id]).study);
+    await showsAnswer(desk.page, shown, asks, demoAnswer(id).words);
+  });
+
+  it('is that of the library of an open study, too', async () => {
+    const { folder, document } = openStudy();
+    const { analyses } = runStudy(checkStudy(document, 'study.json'), bytesOf(folder));
+    const serving = await serve(await builtApp(), await servedFiles([join(folder, 'study.json')]), 0);
+    const context = await bench.browser.newContext({ viewport: { width: 1440, height: 900 } });
+    context.setDefaultTimeout(120_000);
+    try {
+      const page = await context.newPage();
+      await page.goto(serving.url);
+      await page.getByRole('heading', { level: 1 }).waitFor();
+      for (const { id, ...shown } of SHOWN.filter(({ screen }) => screen !== 'type-rules'))
+        await showsAnswer(
+          page,
+          shown,
+          document.analyses.filter((asked) => asked.id === id),
+          analyses[id].words,
+        );
+    } finally {
+      await context.close();
+      await serving.close();
+    }
   });
 });

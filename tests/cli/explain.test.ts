@@ -27,8 +27,25 @@ describe('thrum explain', () => {
   );
 
   it('says the default as the schema has it', async () => {
-    expect((await thrum('explain', 'crosstab')).out).toContain('confidence  Confidence (0.95 if left out)');
-    expect((await thrum('explain', 'crosstab')).out).toContain('rows  Rows (must be given)');
+    const { out } = await thrum('explain', 'crosstab');
+    expect(out).toContain('confidence  Confidence (above 0.5 and below 1; 0.95 if left out)');
+    expect(out).toContain('rows  Rows (must be given)');
+    expect(out).toMatch(/resamples {2}Resamples \(from \d+ to \d+; 1999 if left out\)/);
+  });
+
+  it('says what shape a value has, and ends what it says of it', async () => {
+    const { out } = await thrum('explain', 'contrast');
+    expect(out).toContain('of  Attributes (a list; must be given)');
+    expect(out).toContain('means  Means as well (true or false; false if left out)');
+    expect(out).toContain('weights  Weights of the blocks (none if left out)');
+    expect(out).toContain('1 where not named, 0 leaves it out.\n');
+  });
+
+  it('says what a word of answers means', async () => {
+    expect((await thrum('explain', 'medoid')).out).toBe(
+      'medoid: the record of a group that is nearest to all its others\n',
+    );
+    expect((await thrum('explain', 'Limits')).out).toMatch(/^interval, limits: /);
   });
 
   it('prints the schema for machines', async () => {

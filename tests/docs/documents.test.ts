@@ -53,6 +53,12 @@ const PAGES = [
     .map((file) => `docs/${file}`),
 ];
 
+const FILES = ['src', 'tests', 'docs', 'datasets'].flatMap((folder) =>
+  readdirSync(new URL(`../../${folder}/`, import.meta.url), { recursive: true, encoding: 'utf8' }).map(
+    (file) => `${folder}/${file}`,
+  ),
+);
+
 /** The anchor that a heading gets where Markdown is rendered. */
 const anchorOf = (heading: string) =>
   heading
@@ -83,6 +89,13 @@ describe.each(PAGES)('%s', (page) => {
     // A file of the package that the open data come from, named as it is there.
     const elsewhere = ['src/data/iris.json'];
     expect(paths.filter((path) => !exists(path) && !elsewhere.includes(path))).toEqual([]);
+  });
+
+  it.skipIf(page === 'docs/changelog.md')('names files, by their own name alone too, that exist', () => {
+    const named = [...text.matchAll(/`((?:[\w.-]+\/)*[\w.-]+\.(?:tsx?|R|py))`/g)].map(([, name]) => name);
+    expect(named.filter((name) => !FILES.some((file) => file === name || file.endsWith(`/${name}`)))).toEqual(
+      [],
+    );
   });
 
   it('names scripts of package.json that exist', () => {

@@ -36,7 +36,7 @@ export const contrastOptions = z.strictObject({
   }),
   confidence: z.number().gt(0.5).lt(1).default(0.95).meta({
     title: 'Confidence',
-    description: 'Confidence of intervals; a p below 1 minus it is called a difference.',
+    description: 'Confidence of intervals; a p of at most 1 minus it is called a difference.',
   }),
   power: z.number().gt(0.5).lt(1).default(0.8).meta({
     title: 'Power',

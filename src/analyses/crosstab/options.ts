@@ -19,7 +19,8 @@ export const crosstabOptions = z.strictObject({
   }),
   confidence: z.number().gt(0.5).lt(1).default(0.95).meta({
     title: 'Confidence',
-    description: "Confidence of the interval of Cramér's V; a p below 1 minus it is called an association.",
+    description:
+      "Confidence of the interval of Cramér's V; a p of at most 1 minus it is called an association.",
   }),
   relabellings: z.int().min(99).max(99_999).default(9999).meta({
     title: 'Random tables',

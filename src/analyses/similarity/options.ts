@@ -40,7 +40,7 @@ export const similarityOptions = z.strictObject({
   }),
   confidence: z.number().gt(0.5).lt(1).default(0.95).meta({
     title: 'Confidence',
-    description: 'Confidence of intervals; a p below 1 minus it is called a relation.',
+    description: 'Confidence of intervals; a p of at most 1 minus it is called a relation.',
   }),
   relabellings: z.int().min(99).max(99_999).default(9999).meta({
     title: 'Relabellings',

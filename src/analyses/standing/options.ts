@@ -45,7 +45,7 @@ export const standingOptions = z.strictObject({
   }),
   confidence: z.number().gt(0.5).lt(1).default(0.95).meta({
     title: 'Confidence',
-    description: 'Confidence of intervals; a p below 1 minus it is called a difference.',
+    description: 'Confidence of intervals; a p of at most 1 minus it is called a difference.',
   }),
   resamples: z.int().min(199).max(19_999).default(999).meta({
     title: 'Resamples',

@@ -25,7 +25,7 @@ export const threadcountOptions = z.strictObject({
   }),
   scale: z.enum(['log', 'plain']).default('log').meta({
     title: 'Axes',
-    description: 'log: logarithmic where all readings are above 0; plain: plain, equal differences',
+    description: 'log: logarithmic where all readings are above 0; plain: equal differences',
   }),
   contoursFrom: z.int().min(30).max(100_000).default(150).meta({
     title: 'Contours from',
@@ -33,7 +33,7 @@ export const threadcountOptions = z.strictObject({
   }),
   confidence: z.number().gt(0.5).lt(1).default(0.95).meta({
     title: 'Confidence',
-    description: 'Confidence of limits; a p below 1 minus it is called a relation.',
+    description: 'Confidence of limits; a p of at most 1 minus it is called a relation.',
   }),
   draws: z.int().min(0).max(999).default(199).meta({
     title: 'Draws within the ranges',

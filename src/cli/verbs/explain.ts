@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import { z } from 'zod';
+import { GLOSSARY } from '../../analyses/glossary.ts';
 import { ANALYSES, type RegisteredAnalysis } from '../../analyses/register.ts';
 import { suggest } from '../../attributes/near-matches.ts';
 import { InputError } from '../../errors.ts';
@@ -7,13 +8,13 @@ import type { Terminal } from '../terminal.ts';
 import { tame, wrap } from '../text-table.ts';
 import { printJson, type Verb } from './verb.ts';
 
-/** `thrum explain [KIND]`: what an analysis answers, what may be asked of it, and what always holds of its answers. */
+/** `thrum explain [KIND]`: what an analysis answers, what may be asked of it, what always holds; or what a word of answers means. */
 export const explainVerb: Verb = (terminal) =>
   new Command('explain')
     .description(
-      'explain a kind of analysis: its question, its options with their defaults, what always holds',
+      'explain a kind of analysis: its question, its options with their defaults, what always holds; or a word of answers',
     )
-    .argument('[kind]', 'kind of analysis; all are listed without it')
+    .argument('[what]', 'kind of analysis, or a word of the glossary; all kinds are listed without it')
     .option('--json', 'print the JSON Schema of its options')
     .action((kind: string | undefined, options: { readonly json?: true }) => {
       if (kind === undefined) {
@@ -28,6 +29,13 @@ export const explainVerb: Verb = (terminal) =>
       }
       const analysis = ANALYSES.find((known) => known.kind === kind);
       if (analysis === undefined) {
+        const word = GLOSSARY.flatMap(({ words }) => words).find((known) =>
+          known.word.split(', ').some((name) => name.toLowerCase() === kind.toLowerCase()),
+        );
+        if (word !== undefined && !options.json) {
+          terminal.out(`${terminal.colour.bold(word.word)}: ${word.meaning}\n`);
+          return;
+        }
         const kinds = ANALYSES.map((known) => known.kind);
         throw new InputError(
           `there is no analysis of kind "${kind}"`,
@@ -45,6 +53,11 @@ interface OptionSchema {
   readonly description?: string;
   readonly default?: unknown;
   readonly enum?: readonly unknown[];
+  readonly type?: string;
+  readonly minimum?: number;
+  readonly exclusiveMinimum?: number;
+  readonly maximum?: number;
+  readonly exclusiveMaximum?: number;
 }
 
 interface OptionsSchema {
@@ -67,13 +80,11 @@ function printKind(
       .join('');
   terminal.out(`${colour.bold(`${kind}: ${question}`)}\n\n`);
   for (const [name, option] of Object.entries(schema.properties ?? {})) {
-    const standing = schema.required?.includes(name)
-      ? 'must be given'
-      : option.default === undefined
-        ? 'may be left out'
-        : `${JSON.stringify(option.default)} if left out`;
-    terminal.out(`  ${colour.bold(name)}  ${option.title ?? ''} (${standing})\n`);
-    if (option.description !== undefined) terminal.out(indented(option.description));
+    const standing = schema.required?.includes(name) ? 'must be given' : leftOut(option.default);
+    terminal.out(
+      `  ${colour.bold(name)}  ${option.title ?? ''} (${[...shapeOf(option), standing].join('; ')})\n`,
+    );
+    if (option.description !== undefined) terminal.out(indented(option.description.replace(/\.?$/, '.')));
     if (option.enum !== undefined) terminal.out(indented(`One of ${option.enum.map(String).join(', ')}.`));
   }
   if (always.length > 0) {
@@ -81,4 +92,24 @@ function printKind(
     for (const truth of always) terminal.out(indented(truth));
   }
   terminal.out(`\nMethod and sources: ${METHOD_PAGES[kind] ?? `docs/methods/${kind}.md`}\n`);
+}
+
+function leftOut(value: unknown): string {
+  if (value === undefined) return 'may be left out';
+  const empty = typeof value === 'object' && value !== null && Object.keys(value).length === 0;
+  return `${empty ? 'none' : JSON.stringify(value)} if left out`;
+}
+
+/** "a list", "from 1 to 50", "above 0.5 and below 1": what a value has to be, as far as a word or two say it. */
+function shapeOf({ type, minimum, exclusiveMinimum, maximum, exclusiveMaximum }: OptionSchema): string[] {
+  if (type === 'array') return ['a list'];
+  if (type === 'boolean') return ['true or false'];
+  const bounds = [
+    ...(minimum === undefined ? [] : [`from ${minimum}`]),
+    ...(exclusiveMinimum === undefined ? [] : [`above ${exclusiveMinimum}`]),
+    ...(exclusiveMaximum === undefined ? [] : [`and below ${exclusiveMaximum}`]),
+    // The schema of a whole number without an end of its own names the greatest that is exact.
+    ...(maximum === undefined || maximum === Number.MAX_SAFE_INTEGER ? [] : [`to ${maximum}`]),
+  ];
+  return bounds.length === 0 ? [] : [bounds.join(' ')];
 }

@@ -3,10 +3,10 @@ import { ANALYSES, type RegisteredAnalysis } from '../../src/analyses/register.t
 import { checkStudy } from '../../src/study/load.ts';
 import type { Results } from '../../src/study/results.ts';
 import { runStudy } from '../../src/study/run-study.ts';
-import { faultsOfAnswer } from '../analyses/answer-rules.ts';
-import { linesSaid } from '../analyses/lines-said.ts';
 import { LONG } from '../long.ts';
-import { legalValues, type Material } from './legal-options.ts';
+import { legalValues, type Material } from '../study/legal-options.ts';
+import { faultsOfAnswer } from './answer-rules.ts';
+import { linesSaid } from './lines-said.ts';
 
 /**
  * Every analysis at every legal value of every option, on tables that are poor or odd: it gives results that can be
@@ -143,35 +143,40 @@ function entriesOf(analysis: RegisteredAnalysis): { id: string }[] {
 
 const NAMES = Object.keys(TABLES);
 
-describe.each(ANALYSES.map((analysis) => [analysis.kind, analysis] as const))('%s', (kind, analysis) => {
-  const entries = entriesOf(analysis);
-  const said = new Map<string, readonly string[]>();
+/** The tests of one kind of analysis, for `tests/analyses/<kind>/options.test.ts`; the snapshot lies beside that file. */
+export function everyOption(kind: string): void {
+  const analysis = ANALYSES.find((known) => known.kind === kind);
+  if (analysis === undefined) throw new Error(`there is no analysis of kind "${kind}"`);
+  describe(`${kind} at every option`, () => {
+    const entries = entriesOf(analysis);
+    const said = new Map<string, readonly string[]>();
 
-  it('has values to try for every option', () => {
-    const tried = new Set(entries.flatMap((entry) => Object.keys(entry)));
-    expect(Object.keys(analysis.options.shape).filter((option) => !tried.has(option))).toEqual([]);
-    expect(LEAST[kind]).toBeDefined();
-  });
+    it('has values to try for every option', () => {
+      const tried = new Set(entries.flatMap((entry) => Object.keys(entry)));
+      expect(Object.keys(analysis.options.shape).filter((option) => !tried.has(option))).toEqual([]);
+      expect(LEAST[kind]).toBeDefined();
+    });
 
-  it.each(NAMES)('answers on %s, or says why it cannot', { timeout: 300_000 }, (name) => {
-    const at = NAMES.indexOf(name);
-    const turns = LONG ? [0, 5] : [0];
-    const mine = entries.filter((_, i) => turns.includes((i + at) % NAMES.length));
-    const { faults, results } = tryOn(TABLES[name], mine);
-    expect(faults).toEqual([]);
-    entries.forEach(({ id }, i) => {
-      if ((i + at) % NAMES.length === 0) said.set(`${name}, ${id}`, linesSaid(results[id]));
+    it.each(NAMES)('answers on %s, or says why it cannot', { timeout: 300_000 }, (name) => {
+      const at = NAMES.indexOf(name);
+      const turns = LONG ? [0, 5] : [0];
+      const mine = entries.filter((_, i) => turns.includes((i + at) % NAMES.length));
+      const { faults, results } = tryOn(TABLES[name], mine);
+      expect(faults).toEqual([]);
+      entries.forEach(({ id }, i) => {
+        if ((i + at) % NAMES.length === 0) said.set(`${name}, ${id}`, linesSaid(results[id]));
+      });
+    });
+
+    it('says what was read and kept, and heads its tables and figures so', async () => {
+      // Each line once, under the first question that it answers.
+      const before = new Set<string>();
+      const kept = [...said].flatMap(([question, lines]) => {
+        const fresh = lines.filter((line) => !before.has(line));
+        for (const line of fresh) before.add(line);
+        return fresh.length === 0 ? [] : [`# ${question}`, ...fresh, ''];
+      });
+      await expect(kept.join('\n')).toMatchFileSnapshot('./snapshots/options.txt');
     });
   });
-
-  it('says what was read and kept, and heads its tables and figures so', async () => {
-    // Each line once, under the first question that it answers.
-    const before = new Set<string>();
-    const kept = [...said].flatMap(([question, lines]) => {
-      const fresh = lines.filter((line) => !before.has(line));
-      for (const line of fresh) before.add(line);
-      return fresh.length === 0 ? [] : [`# ${question}`, ...fresh, ''];
-    });
-    await expect(kept.join('\n')).toMatchFileSnapshot(`./snapshots/options/${kind}.txt`);
-  });
-});
+}
