@@ -1,5 +1,5 @@
 /** Where in the reader's material something went wrong; every part that is known is given. */
-export interface Place {
+export interface FaultPlace {
   readonly file?: string;
   readonly row?: number;
   readonly column?: string;
@@ -14,7 +14,7 @@ export class InputError extends Error {
   override readonly name = 'InputError';
   constructor(
     readonly what: string,
-    readonly where: Place,
+    readonly where: FaultPlace,
     readonly mend: string,
   ) {
     super(faultSentence({ what, where, mend }));

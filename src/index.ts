@@ -21,7 +21,7 @@ export type { AttributeDefinition, Register, Term, Vocabulary } from './attribut
 export { matchAttribute, matchTerm } from './attributes/matching.ts';
 export { defaultRegister, extendRegister } from './attributes/register.ts';
 export { CELL_STATES, CERTAINTIES, type Reading } from './cells/reading.ts';
-export { InputError, type Place } from './errors.ts';
+export { type FaultPlace, InputError } from './errors.ts';
 export { midpoint, termAt } from './fragments/accessors.ts';
 export { type Comparison, type ComparisonSettings, compareRecords } from './fragments/comparison.ts';
 export { deriveColumns } from './fragments/derive.ts';

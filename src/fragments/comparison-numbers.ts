@@ -13,7 +13,7 @@ export interface NumberCoding {
   readonly most: number;
 }
 
-export interface Place {
+export interface BlockPlace {
   readonly block: number;
   readonly weight: number;
   readonly besides?: true;
@@ -28,7 +28,7 @@ export interface CodedNumbers {
 /** A numeric column as a quantity; null where no row has a usable value. */
 export function numberCoding(
   column: NumericColumn,
-  place: Place,
+  place: BlockPlace,
   scaling: 'range' | 'quartiles',
   skewed: 'log' | 'plain' = 'plain',
 ): CodedNumbers {

@@ -6,7 +6,7 @@ import { setDistance } from '../numerics/dissimilarity/set-distance.ts';
 import { kindDistances, termDistances } from '../numerics/dissimilarity/term-distance.ts';
 import type { KindsVariable, PresenceVariable } from '../numerics/dissimilarity/variables.ts';
 import { termAt } from './accessors.ts';
-import type { Place } from './comparison-numbers.ts';
+import type { BlockPlace } from './comparison-numbers.ts';
 import type { TermColumn } from './table.ts';
 
 /** How the terms of one attribute become comparable. */
@@ -27,7 +27,7 @@ export interface CodedTerms {
 /** A column of terms as kinds, grades or presence; null where no row has a term. */
 export function termCoding(
   column: TermColumn,
-  place: Place,
+  place: BlockPlace,
   ordinal: 'ranks' | 'grades',
   register: Register,
 ): CodedTerms {
@@ -42,7 +42,7 @@ export function termCoding(
   return { coding: made.coding, variable: null, notes: [`${attribute.label}: no value, left out`] };
 }
 
-function presence(column: TermColumn, place: Place): { coding: TermCoding; variable: PresenceVariable } {
+function presence(column: TermColumn, place: BlockPlace): { coding: TermCoding; variable: PresenceVariable } {
   const codes = column.codes.map((_, row) => {
     const term = termAt(column, row);
     return term === null ? -1 : term === 'present' ? 1 : 0;
@@ -60,7 +60,7 @@ function presence(column: TermColumn, place: Place): { coding: TermCoding; varia
 
 function grades(
   column: TermColumn,
-  place: Place,
+  place: BlockPlace,
   ordinal: 'ranks' | 'grades',
 ): { coding: TermCoding; variable: KindsVariable } {
   const scale = column.attribute.levels ?? column.levels;
@@ -77,7 +77,7 @@ function grades(
 
 function kinds(
   column: TermColumn,
-  place: Place,
+  place: BlockPlace,
   register: Register,
 ): { coding: TermCoding; variable: KindsVariable } {
   const terms = hierarchy(column.attribute, register);

@@ -15,14 +15,14 @@ export interface Span {
   readonly middle: number;
 }
 
-export interface Place {
+export interface Coordinates {
   readonly first: number;
   readonly second: number;
 }
 
 export interface WhereWhen {
   readonly spans: readonly (Span | null)[];
-  readonly places: readonly (Place | null)[];
+  readonly places: readonly (Coordinates | null)[];
   /** How the distance in space is measured, or why it is not known. */
   readonly measure:
     | { readonly said: string; readonly geographic: boolean; readonly unit: string }
@@ -102,7 +102,7 @@ export function timeDistances(spans: readonly Span[]): Condensed {
 }
 
 /** Distances in space; geographic ones straight through the sphere, others in the plane. */
-export function spaceDistances(places: readonly Place[], geographic: boolean): Condensed {
+export function spaceDistances(places: readonly Coordinates[], geographic: boolean): Condensed {
   return condensed(places, (a, b) => {
     if (geographic) return chordDistance([a.first, a.second], [b.first, b.second]);
     const [x, y] = [a.first - b.first, a.second - b.second];

@@ -1,5 +1,5 @@
 import type { Note } from '../cells/reading.ts';
-import type { Place } from '../errors.ts';
+import type { FaultPlace } from '../errors.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import type { RepeatedIdDecision } from './profile/decisions.ts';
 import type { SourceProfile, SplitRule } from './profile/profile.ts';
@@ -94,7 +94,7 @@ export interface ColumnReading {
 /** A thing the reader should put right or decide; the source is read all the same. */
 export interface Fault {
   readonly what: string;
-  readonly where: Place;
+  readonly where: FaultPlace;
   readonly mend: string;
 }
 

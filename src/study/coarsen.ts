@@ -10,13 +10,13 @@ import type { LedgerEntry } from '../sources/source-reading.ts';
  * the matter of restrict.ts.
  */
 
-export interface Grid {
+export interface CoarseGrid {
   readonly degrees: number;
   readonly kilometres: number;
 }
 
 /** "to 10 km", "0.5 degree"; 10 km where nothing is said. */
-export function gridIn(raw: string): Grid {
+export function gridIn(raw: string): CoarseGrid {
   const found = /(\d+(?:[.,]\d+)?) ?(km|°|deg\p{L}*|grad\p{L}*|degr\p{L}*)/iu.exec(raw);
   if (found === null) return { degrees: 0.1, kilometres: 10 };
   const size = Number(found[1].replace(',', '.'));
@@ -26,7 +26,7 @@ export function gridIn(raw: string): Grid {
 }
 
 /** A degree of latitude is taken as 111 km. */
-function gridOfKilometres(kilometres: number): Grid {
+function gridOfKilometres(kilometres: number): CoarseGrid {
   return { degrees: Math.ceil((10 * kilometres) / 111) / 10, kilometres };
 }
 
@@ -36,7 +36,7 @@ const KILOMETRES =
   /(?:east|north|easting|northing|coordinates?|rechtswert|hochwert|ostwert|nordwert|koordinat|coordonn|coordinat|coordenad|abscisse|ordonnée|utm)/i;
 
 /** How wide a cell of this column is on the grid, in its own unit; null where it holds no coordinate. */
-export function cellOf(id: string, { attribute }: Column, grid: Grid): number | null {
+export function cellOf(id: string, { attribute }: Column, grid: CoarseGrid): number | null {
   if (DEGREES.test(id) || DEGREES.test(attribute.label)) return grid.degrees;
   if (!KILOMETRES.test(`${id} ${attribute.label}`)) return null;
   return attribute.unit === 'm' ? grid.kilometres * 1000 : grid.kilometres;
@@ -49,7 +49,7 @@ export function coarsenPlaces<
   Given extends { readonly table: FragmentTable; readonly ledger: readonly LedgerEntry[] },
 >(given: Given, everywhere?: number): Given {
   const { table } = given;
-  const grids = new Map<number, Grid>();
+  const grids = new Map<number, CoarseGrid>();
   const restriction = table.columns.get('restriction');
   for (let row = 0; row < table.rows; row++) {
     const raw = restriction?.raw[row] ?? '';
@@ -86,7 +86,7 @@ export function coarsenPlaces<
   };
 }
 
-function widest(own: Grid, everywhere: number | undefined): Grid {
+function widest(own: CoarseGrid, everywhere: number | undefined): CoarseGrid {
   return everywhere === undefined || everywhere <= own.kilometres ? own : gridOfKilometres(everywhere);
 }
 

@@ -6,7 +6,7 @@ import { takeRows } from '../fragments/subset.ts';
 import type { Column, FragmentTable, NumericColumn, TermColumn } from '../fragments/table.ts';
 import type { CombinedSources } from '../sources/combine/combine.ts';
 import type { LedgerEntry } from '../sources/source-reading.ts';
-import { cellOf, coarsened, type Grid, gridIn } from './coarsen.ts';
+import { type CoarseGrid, cellOf, coarsened, gridIn } from './coarsen.ts';
 
 /**
  * What the sources withhold (CARE principles; Gupta et al. 2023, Adv. Archaeol. Practice 11:76-89), made good
@@ -94,7 +94,11 @@ function restrictionAt(column: Column | undefined, row: number): Said {
 /** What still says the place, or may: taken away from a row whose place is withheld. The region stays. */
 const PLACES = new Set(['site', 'phase', 'context', 'recorder', 'repository']);
 
-function maskRows(table: FragmentTable, masked: ReadonlySet<number>, grids: readonly Grid[]): FragmentTable {
+function maskRows(
+  table: FragmentTable,
+  masked: ReadonlySet<number>,
+  grids: readonly CoarseGrid[],
+): FragmentTable {
   const numbers = new Map([...masked].map((row, at) => [row, at + 1]));
   const items = new Map<string, number>();
   for (const row of masked) if (!items.has(table.item[row])) items.set(table.item[row], items.size + 1);
@@ -110,7 +114,12 @@ function maskRows(table: FragmentTable, masked: ReadonlySet<number>, grids: read
   };
 }
 
-function maskColumn(id: string, column: Column, masked: ReadonlySet<number>, grids: readonly Grid[]): Column {
+function maskColumn(
+  id: string,
+  column: Column,
+  masked: ReadonlySet<number>,
+  grids: readonly CoarseGrid[],
+): Column {
   const raw = column.raw.map((text, row) => (masked.has(row) ? '' : text));
   const own = !defaultRegister().attributes.has(id);
   if (column.kind === 'numeric') {

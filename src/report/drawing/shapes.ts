@@ -42,9 +42,9 @@ export function shapeMarks(frame: Frame, layer: 'above' | 'below'): readonly Mar
   });
 }
 
-type Place = (value: unknown) => number;
+type AxisScale = (value: unknown) => number;
 
-function pathOf(shape: Plain, x: Place, y: Place): string {
+function pathOf(shape: Plain, x: AxisScale, y: AxisScale): string {
   if (shape.type === 'path') return edges(textOr(shape.path, ''), x, y);
   const [x0, x1, y0, y1] = [x(shape.x0), x(shape.x1), y(shape.y0), y(shape.y1)];
   if (![x0, x1, y0, y1].every(Number.isFinite)) return '';
@@ -68,7 +68,7 @@ function pathOf(shape: Plain, x: Place, y: Place): string {
 }
 
 /** The M, L, H, V and Z of a path in the numbers of its axes. */
-function edges(path: string, x: Place, y: Place): string {
+function edges(path: string, x: AxisScale, y: AxisScale): string {
   let at: [number, number] = [0, 0];
   return [...path.matchAll(/([MLHVZ])([^MLHVZ]*)/gi)]
     .map(([, letter, rest]) => {

@@ -1,8 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
 import { splitHeader } from '../../attributes/matching.ts';
 import { countKnown, filledCells, isBlank, isNumberLike, isProse, numberShare } from './cell-shapes.ts';
-
-type Grid = readonly (readonly string[])[];
+import type { Grid } from './grid.ts';
 
 export interface HeaderRows {
   /** Position of the first header row, 0 = first; -1 where the table has no header. */

@@ -1,8 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
 import { countKnown, filledCells, isBlank } from './cell-shapes.ts';
+import type { Grid } from './grid.ts';
 import type { Move } from './long-form.ts';
-
-type Grid = readonly (readonly string[])[];
 
 export interface KeyValueTable {
   readonly headers: readonly string[];

@@ -1,8 +1,7 @@
 import { lookupKey } from '../../attributes/folding.ts';
 import type { RowSetAside } from '../source-reading.ts';
 import { filledCells, isBlank, isNumberLike, isProse, numberShare } from './cell-shapes.ts';
-
-type Grid = readonly (readonly string[])[];
+import type { Grid } from './grid.ts';
 
 const NOTE_START =
   /^(?:[*†‡§¹²³]|\(?\d\)\s|(?:notes?|nb|n\.b\.|remarks?|sources?|legend|key|abbreviations?|anm(?:erkung(?:en)?)?|quellen?|legende|abkürzungen|remarques?|légende|nota|note|fonte|fonti|legenda|fuentes?|leyenda|bemærkning(?:er)?|kilder?)\b\s*[:.]?)/i;

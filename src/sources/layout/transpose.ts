@@ -1,8 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
 import { greatest } from '../../numerics/foundation/lists.ts';
 import { countKnown, filledCells } from './cell-shapes.ts';
-
-type Grid = readonly (readonly string[])[];
+import type { Grid } from './grid.ts';
 
 /** The grid turned on its side: rows become columns; short rows are filled up with blanks. */
 export function transpose(grid: Grid): string[][] {

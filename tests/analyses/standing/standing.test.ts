@@ -28,7 +28,7 @@ const { dune, similarity: wanted, tool, version } = r;
 describe(`likeness of one assemblage to the others, against ${tool} (${version}), absolute 1e-9`, () => {
   const meadows = [0, 1, 4, 9];
   const rows = rowsOf(Object.fromEntries(meadows.map((row) => [`s${row}`, dune[row]])));
-  it.each(['brainerd-robinson', 'bray-curtis', 'morisita-horn', 'jaccard'])('%s', (coefficient) => {
+  it.each(['brainerd-robinson', 'bray-curtis', 'morisita-horn', 'jaccard'] as const)('%s', (coefficient) => {
     const { tables } = ask(standing, inputFrom(rows), { ...question, site: 's4', coefficient });
     const lines = linesOf(tables.likeness);
     expect(lines).toHaveLength(3);

@@ -1,7 +1,7 @@
 import { reference } from '../../references/reference.ts';
 
 /** What R's cluster and ade4 give for dissimilarities of mixed attributes and of grades. */
-interface Cases {
+export interface Cases {
   readonly cases: readonly {
     readonly name: string;
     readonly weights: readonly number[];

@@ -14,7 +14,7 @@ import {
   valueAt,
 } from '../../../src/numerics/dissimilarity/variables.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
-import { daisy } from './daisy-values.ts';
+import { type Cases, daisy } from './daisy-values.ts';
 
 function quantity(values: readonly number[], block = 0, weight = 1): QuantityVariable {
   const low = Float64Array.from(values);

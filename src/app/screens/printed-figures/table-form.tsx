@@ -4,8 +4,8 @@ import type { JudgedView } from '../../engine/views/claims.ts';
 import { download } from '../../files.ts';
 import { Button } from '../../parts/controls.tsx';
 import {
-  type Grid,
   gridBytes,
+  type PrintedGrid,
   withCell,
   withColumn,
   withoutColumn,
@@ -16,25 +16,25 @@ import { VerdictMark } from './verdict-mark.tsx';
 
 export interface TableFormProps {
   readonly file: string;
-  readonly grid: Grid;
+  readonly grid: PrintedGrid;
   readonly judged: readonly JudgedView[];
   /** Why the table cannot be read as it stands. */
   readonly fault: string | null;
   /** A table that was just started takes the keyboard. */
   readonly fresh: boolean;
-  readonly onChange: (update: (grid: Grid) => Grid, what: string) => void;
+  readonly onChange: (update: (grid: PrintedGrid) => PrintedGrid, what: string) => void;
   /** A cell was entered; it holds this figure, or none that is checked yet. */
   readonly onEnter: (id: string | null) => void;
 }
 
-interface Place {
+interface CellPlace {
   readonly row: number;
   readonly column: number;
 }
 
 /** A whole printed table, cell by cell, each with the mark of its verdict. */
 export function TableForm({ file, grid, judged, fault, fresh, onChange, onEnter }: TableFormProps) {
-  const [at, setAt] = useState<Place>({ row: 1, column: 1 });
+  const [at, setAt] = useState<CellPlace>({ row: 1, column: 1 });
   const frame = useRef<HTMLTableElement>(null);
   useEffect(() => {
     if (fresh) frame.current?.querySelectorAll('input')[1]?.focus();
@@ -42,20 +42,20 @@ export function TableForm({ file, grid, judged, fault, fresh, onChange, onEnter 
   const [heads = []] = grid;
   const within = { row: Math.min(at.row, grid.length - 1), column: Math.min(at.column, heads.length - 1) };
   // A cell such as "12 (34 %)" holds two figures; the one to look at is shown.
-  const figureIn = ({ row, column }: Place) => {
+  const figureIn = ({ row, column }: CellPlace) => {
     if (row === 0 || column === 0) return undefined;
     const id = cellId(tableName(file), grid[row]?.[0] ?? '', heads[column] ?? '');
     const own = judged.filter((one) => one.id === id || one.id.startsWith(`${id} (`));
     return own.find(({ verdict }) => verdict !== 'agrees') ?? own[0];
   };
-  const nameOf = ({ row, column }: Place) => {
+  const nameOf = ({ row, column }: CellPlace) => {
     if (row === 0 && column === 0) return 'corner';
     if (row === 0) return `head of column ${column + 1}`;
     if (column === 0) return `label of row ${row + 1}`;
     return `${grid[row]?.[0] || `row ${row + 1}`}, ${heads[column] || `column ${column + 1}`}`;
   };
   /** @returns whether there is a cell below to go on to. */
-  const goBelow = ({ row, column }: Place): boolean => {
+  const goBelow = ({ row, column }: CellPlace): boolean => {
     const next = frame.current?.querySelectorAll('tr')[row + 1]?.querySelectorAll('input')[column];
     next?.focus();
     return next !== undefined;
@@ -142,7 +142,7 @@ export function TableForm({ file, grid, judged, fault, fresh, onChange, onEnter 
   );
 }
 
-function hintOf({ row, column }: Place): string {
+function hintOf({ row, column }: CellPlace): string {
   if (row === 0) return column === 0 ? '' : 'head';
   return column === 0 ? 'label' : '';
 }

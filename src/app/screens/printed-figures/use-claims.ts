@@ -4,7 +4,7 @@ import type { ClaimsView } from '../../engine/views/claims.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
 import { tablesOf } from './bring.tsx';
-import { type Grid, isBlank } from './table-grid.ts';
+import { isBlank, type PrintedGrid } from './table-grid.ts';
 
 export interface ClaimsAnswer {
   /** The last answer; it stays in sight while the next one is computed. */
@@ -58,7 +58,7 @@ export function useClaims(analysis: StudyAnalysis | null): ClaimsAnswer {
 /** What can be checked: a table just laid out has nothing wrong with it; null where nothing else is there. */
 export function withoutBlankTables(
   open: StudyAnalysis | null,
-  gridOf: (file: string) => Grid,
+  gridOf: (file: string) => PrintedGrid,
 ): StudyAnalysis | null {
   const tables = tablesOf(open);
   const written = tables.filter(({ file }) => !isBlank(gridOf(file)));

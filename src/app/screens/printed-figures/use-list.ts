@@ -19,7 +19,7 @@ import {
   sheetBytes,
   withClaims,
 } from './claims-list.ts';
-import { blankGrid, type Grid, gridBytes, readGrid } from './table-grid.ts';
+import { blankGrid, gridBytes, type PrintedGrid, readGrid } from './table-grid.ts';
 
 export interface ClaimsDesk {
   readonly lists: readonly StudyAnalysis[];
@@ -34,8 +34,8 @@ export interface ClaimsDesk {
   readonly addDraft: (after: number | null) => number;
   readonly removeDraft: (place: number) => void;
   /** Texts of a printed table of the open list. */
-  readonly gridOf: (file: string) => Grid;
-  readonly setGrid: (file: string, update: (grid: Grid) => Grid, what: string) => void;
+  readonly gridOf: (file: string) => PrintedGrid;
+  readonly setGrid: (file: string, update: (grid: PrintedGrid) => PrintedGrid, what: string) => void;
   /** Starts an empty printed table, and answers its name. */
   readonly newTable: () => string;
   readonly takeFiles: (files: ReadonlyMap<string, Uint8Array>) => void;
