@@ -21,7 +21,7 @@ import { drawn } from './watched.ts';
 
 /**
  * How much of what could go wrong would a test notice? Breaks the code at seeded places, one at a time, in a copy of
- * what is committed, and runs the tests that import the broken file, the nearest first, until one fails or their
+ * what is committed, and runs the tests that import the broken file, those of its own folder first, until one fails or their
  * times add up to `--each` seconds. What no test noticed is shown to the compiler, which counts by itself.
  *
  *     npm run mutate -- --count 60 --minutes 20 --seed 1 --in src/analyses/map
@@ -82,7 +82,7 @@ async function noticedBy(site: Site): Promise<string | null> {
   writeFileSync(path, brokenText(site));
   try {
     const changed = [...mended, site.file];
-    const heard = await vitest.ask({ changed, tests: nearEnough(importers.testsOf(site.file)) });
+    const heard = await vitest.ask({ changed, tests: nearEnough(importers.testsOf(site.file, secondsOf)) });
     Object.assign(took, heard.took);
     return heard.failed;
   } finally {
@@ -91,10 +91,14 @@ async function noticedBy(site: Site): Promise<string | null> {
   }
 }
 
+function secondsOf(test: string): number {
+  return took[test] ?? UNKNOWN_SECONDS;
+}
+
 function nearEnough(tests: readonly string[]): readonly string[] {
   let seconds = 0;
   return tests.filter((test) => {
-    const own = took[test] ?? UNKNOWN_SECONDS;
+    const own = secondsOf(test);
     if (seconds > 0 && seconds + own > Number(values.each)) return false;
     seconds += own;
     return true;
