@@ -26,6 +26,8 @@ const OPERATORS: Readonly<Partial<Record<ts.SyntaxKind, string>>> = {
 
 /** Words of a caption, a label or a sentence; shorter ones are keys and names. */
 const SHORTEST_SENTENCE = 12;
+/** Rules of a style sheet: how a page looks is held by its pictures, not by its text. */
+const STYLE_SHEET = /[{}][^{}]*:[^{}]*;/;
 
 /**
  * Every place of a file where one change makes the code wrong and still leaves it code: a comparison turned round,
@@ -87,7 +89,7 @@ function isSentence(node: ts.Node): boolean {
 }
 
 function isSaid(text: string): boolean {
-  return text.length >= SHORTEST_SENTENCE && text.includes(' ');
+  return text.length >= SHORTEST_SENTENCE && text.includes(' ') && !STYLE_SHEET.test(text);
 }
 
 function short(text: string): string {
