@@ -184,7 +184,9 @@ function withinLimits(one: Condition, { low, high }: NumericColumn): (row: numbe
   if (atLeast > atMost || atLeast >= below)
     throw fault(one, `no number is ${describeLimits(one)}`, 'swap the two limits');
   return (row) => {
-    if (low[row] >= atLeast && high[row] <= atMost && high[row] < below) return 'in';
+    // A reading without an upper end is above what it is above: "more than 30" is at least 9.
+    const underneath = one.below === undefined || high[row] < below;
+    if (low[row] >= atLeast && high[row] <= atMost && underneath) return 'in';
     return high[row] < atLeast || low[row] > atMost || low[row] >= below ? 'out' : 'cannot say';
   };
 }

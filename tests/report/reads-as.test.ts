@@ -15,13 +15,20 @@ import { VERSION } from '../../src/study/version.ts';
  */
 
 const HEAD = 'id,item,site,structure,row spacing (mm),fibre,period,preservation,recorder';
+const SPACINGS = [
+  ['4', '5', '3-4', 'c. 6', '5,5'],
+  ['12-14', '> 20', '18', '16', '15'],
+  ['8', 'n.m.', '7', '', '9'],
+];
 const LINES = Array.from({ length: 40 }, (_, i) =>
   [
     `f${i + 1}`,
     `i${Math.floor(i / 2) + 1}`,
     ['Ness', 'Holm', 'Ayre'][Math.floor(i / 2) % 3],
-    ['tabby', 'open twining', 'tabby?', '2/2 twill', 'twining'][i % 5],
-    ['4', '12-14', 'c. 6', '', '> 20', 'n.m.', '5,5'][i % 7],
+    ['tabby', 'open twining', 'tabby?', '2/2 twill', 'twining', 'open twining', 'tabby'][
+      Math.floor((i + 1) / 2) % 7
+    ],
+    SPACINGS[Math.floor(i / 2) % 3][Math.floor(i / 3) % 5],
     ['wool', 'flax', 'tree bast', ''][i % 4],
     i % 3 === 0 ? 'Late' : 'Early',
     i % 6 < 3 ? 'charred' : 'waterlogged',
@@ -32,7 +39,7 @@ const TABLE = [HEAD, ...LINES, 'f41,i21,Ness,tabby,about four,wool,Late,charred,
 
 const STUDY = {
   title: 'Small but mixed',
-  authors: ['C. Tester'],
+  authors: 'C. Tester',
   seed: 5,
   unit: 'item',
   witness: { is: 'column' },
@@ -51,7 +58,7 @@ const STUDY = {
       resamples: 199,
       relabellings: 199,
     },
-    { id: 'nothing', kind: 'contrast', of: ['warpDensity'], by: 'site' },
+    { id: 'nothing', kind: 'contrast', of: ['density1'], by: 'site' },
   ],
 };
 
@@ -69,8 +76,10 @@ function readText(html: string): string {
     .replace(/&lt;/g, '<')
     .replace(/&gt;/g, '>')
     .replace(/&quot;/g, '"')
+    .replace(/&#39;/g, "'")
     .replace(/&amp;/g, '&')
     .replaceAll(VERSION, 'VERSION')
+    .replace(/\b[0-9a-f]{64}\b/g, 'HASH')
     .split('\n')
     .map((line) => line.replace(/\s+/g, ' ').trim())
     .filter((line) => line !== '' && line !== '|')

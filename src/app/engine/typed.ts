@@ -23,7 +23,7 @@ export function readTyped(prepared: Prepared, attribute: string, text: string): 
     return {
       said,
       ...(reading.term === null ? {} : { term: reading.term }),
-      understood: reading.term !== null || reading.state !== 'measured',
+      understood: reading.term !== null || warnings.length === 0,
       warnings,
     };
   }
