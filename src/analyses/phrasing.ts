@@ -49,6 +49,13 @@ export function printCount(count: number, noun: string, plural = `${noun}s`): st
   return `${count} ${count === 1 ? noun : plural}`;
 }
 
+/** What mends a label that does not occur: the first of those that do. */
+export function nameOneOf(labels: readonly string[], most = 12): string {
+  if (labels.length === 0) return 'choose an attribute that some record has';
+  const some = labels.slice(0, most).map((label) => `"${label}"`);
+  return `name one of ${some.join(', ')}${labels.length > most ? ` and ${labels.length - most} more` : ''}`;
+}
+
 /** "72 fragments of 6 items"; the fragments alone until somebody has said what an object is. */
 export function printBehind(
   { fragments, items }: Pick<Counts, 'fragments' | 'items'>,

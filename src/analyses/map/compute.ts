@@ -12,6 +12,7 @@ import type { AnalysisInput } from '../contract.ts';
 import { countedAtLevel, lackingAtLevel } from '../counted-at-level.ts';
 import { levelSaid } from '../level-said.ts';
 import { LEAST_RANKED } from '../likeness-rank.ts';
+import { nameOneOf } from '../phrasing.ts';
 import { toldAt } from '../verdicts.ts';
 import type { Line, MapFound } from './found.ts';
 import { outlinesOf } from './geojson.ts';
@@ -162,6 +163,5 @@ function mostUneven({ counts, columns }: CrossedTable): string {
 
 function known(labels: readonly string[], asked: string, path: string, what: string): void {
   if (labels.includes(asked)) return;
-  const some = labels.slice(0, 8).map((label) => `"${label}"`);
-  throw new InputError(`there is no ${what} "${asked}"`, { path }, `name one of ${some.join(', ')}`);
+  throw new InputError(`there is no ${what} "${asked}"`, { path }, nameOneOf(labels));
 }

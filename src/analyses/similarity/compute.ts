@@ -13,6 +13,7 @@ import type { AnalysisInput, Unavailable } from '../contract.ts';
 import { countedAtLevel, lackingAtLevel } from '../counted-at-level.ts';
 import { closerSaid, levelSaid } from '../level-said.ts';
 import { LEAST_RANKED } from '../likeness-rank.ts';
+import { nameOneOf } from '../phrasing.ts';
 import { lossesIn } from '../survival.ts';
 import { toldAt } from '../verdicts.ts';
 import { distanceTests } from './distance.ts';
@@ -46,7 +47,7 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
     throw new InputError(
       `there is no assemblage "${stranger}" to be placed afterwards`,
       { path: 'supplementary' },
-      `name one of ${table.rows.map((label) => `"${label}"`).join(', ')}`,
+      nameOneOf(table.rows),
     );
   }
   const typed = typedSites(table, options, register);

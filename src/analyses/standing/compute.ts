@@ -9,6 +9,7 @@ import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { countedAtLevel, lackingAtLevel } from '../counted-at-level.ts';
 import { closerSaid, levelSaid } from '../level-said.ts';
+import { nameOneOf } from '../phrasing.ts';
 import { lossesIn } from '../survival.ts';
 import { setApart } from './apart.ts';
 import { axesPlace } from './axes.ts';
@@ -42,7 +43,7 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     throw new InputError(
       `there is no "${options.site}" among the values of "${labelOf(options.among)}" (${options.among})`,
       { path: 'site' },
-      `name one of ${all.map(({ labels }) => `"${labels[0]}"`).join(', ')}`,
+      nameOneOf(all.map(({ labels }) => labels[0])),
     );
   }
   const confined = confineTo(

@@ -140,7 +140,11 @@ function turns(found: ThreadcountFound): Turn[] {
 function next({ n, x, y, unit }: ThreadcountFound): string[] {
   const lacking = n.setAside.reduce((sum, { fragments }) => sum + fragments, 0);
   if (lacking <= n.fragments) return [];
+  const both =
+    n.fragments === 0
+      ? 'none'
+      : `only ${printCount(n.fragments, 'fragment')}${unit === 'item' ? ` of ${printCount(n.items, 'item')}` : ''}`;
   return [
-    `Count ${inSentence(x.label)} and ${inSentence(y.label)} where both can be seen: only ${printCount(n.fragments, 'fragment')}${unit === 'item' ? ` of ${printCount(n.items, 'item')}` : ''} of ${n.fragments + lacking} have both.`,
+    `Count ${inSentence(x.label)} and ${inSentence(y.label)} where both can be seen: ${both} of ${n.fragments + lacking} ${n.fragments === 1 ? 'has' : 'have'} both.`,
   ];
 }

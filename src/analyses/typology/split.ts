@@ -12,6 +12,7 @@ import {
 } from '../../numerics/modes/rounded-tests.ts';
 import { valleyOfTwo } from '../../numerics/modes/silverman.ts';
 import type { Unavailable } from '../contract.ts';
+import { printCount } from '../phrasing.ts';
 import { toldAt } from '../verdicts.ts';
 import { densityOf } from './density.ts';
 import type { Split, SplitVerdict } from './found.ts';
@@ -117,7 +118,9 @@ function splitIn(
     curve: densityOf(spread, back),
   };
   if (values.length < FEWEST) {
-    const why = { why: `${values.length} readings are too few to look for a split; ${FEWEST} needed` };
+    const why = {
+      why: `${printCount(values.length, 'reading')} ${values.length === 1 ? 'is' : 'are'} too few to look for a split; ${FEWEST} needed`,
+    };
     const unknown = { dip: why, bandwidth: why, best: why, twoAgainstOne: why, threshold: why, valley: why };
     return { ...head, ...unknown, bic: [], answers: [], verdict: 'cannot be told' };
   }
