@@ -59,9 +59,7 @@ describe('what every screen knows of a study', () => {
     expect(source.examples[2]).toEqual(['Ness', 'Holm', 'Ayre']);
     expect(source.examples[0]).toEqual(['f1', 'f2', 'f3', 'f4', 'f5']);
     expect(source.filledShare[5]).toBeCloseTo(6 / 7, 12);
-    expect(source.openTerms).toMatchObject([
-      { header: 'fibre', attribute: 'fibre', text: 'qqq', count: 1 },
-    ]);
+    expect(source.openTerms).toMatchObject([{ header: 'fibre', attribute: 'fibre', text: 'qqq', count: 1 }]);
     expect(engine.gridRows(0, 1, 2).map(([id]) => id)).toEqual(['f1', 'f2']);
   });
 });
@@ -125,7 +123,13 @@ describe('why two records are alike', () => {
     );
     expect(rows).toMatchObject({ block: 'spacing', left: '5 mm', right: '20 mm', share: 1 });
     expect(rows?.distance).toBeCloseTo(Math.log(4) / Math.log(6), 12);
-    expect(fibre).toMatchObject({ block: 'fibre', left: 'sheep wool', right: 'sheep wool', distance: 0, share: 0 });
+    expect(fibre).toMatchObject({
+      block: 'fibre',
+      left: 'sheep wool',
+      right: 'sheep wool',
+      distance: 0,
+      share: 0,
+    });
     expect(pair.distance).toBeCloseTo(Math.log(4) / Math.log(6) / 2, 12);
     expect(pair.blocks.map(({ block }) => block)).toEqual(['all attributes']);
     expect(pair.blocks[0].share).toBeCloseTo(1, 12);
