@@ -21,7 +21,7 @@ function altered(text: string): string {
 
 function lines({ figure, says, why, explained, resolve, checks }: Judged): string[] {
   return [
-    `“${figure.printed}”${figure.quantity === '' ? '' : ` (${figure.quantity})`}: ${says}`,
+    `“${figure.printed}” (${figure.quantity}): ${says}`,
     ...[why, explained, resolve].filter((text) => text !== '').map((text) => `  ${text}`),
     ...checks.map(
       ({ name, from, outcome, rounded, under, coarse }) =>
