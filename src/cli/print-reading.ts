@@ -11,6 +11,9 @@ const DELIMITER_NAMES: Readonly<Record<string, string>> = {
   '|': 'bar',
 };
 
+/** Tables that are no text have neither encoding nor delimiter. */
+const PACKED = /\.(?:xlsx|parquet)(?:, sheet .*)?$/i;
+
 const MOST_FAULTS = 5;
 const MOST_LISTED = 12;
 /** Some tables have hundreds of characters, and each line of them may be wanted. */
@@ -24,7 +27,7 @@ export function printReading(terminal: Terminal, reading: SourceReading): void {
   terminal.out(`${colour.bold(tame(reading.name))}\n`);
   terminal.out(
     `${printCount(reading.rowsRead, 'row')} read${ofLines(reading)}: ${reading.rowsKept} kept, ${aside} set aside. ` +
-      `Encoding ${encoding}, cells divided by ${DELIMITER_NAMES[delimiter]}, decimal mark "${decimal}", ` +
+      `${PACKED.test(reading.name) ? 'Cells as the file keeps them' : `Encoding ${encoding}, cells divided by ${DELIMITER_NAMES[delimiter]}, decimal mark "${decimal}"`}, ` +
       `${reading.headerRow === 0 ? 'no header' : `header in row ${reading.headerRow}`}` +
       `${reading.transposed ? ', one row an attribute' : ''}.\n\n`,
   );

@@ -25,12 +25,17 @@ export const ALWAYS: readonly string[] = [
 
 const percent = (share: number) => `${printNumber(share * 100)} %`;
 
+/** Supplementary rows and columns carry nothing of the spread. */
+function withSay(places: Axes['records']): number {
+  return places.filter(({ role }) => !role.startsWith('supplementary')).length;
+}
+
 function answerOf(found: OrdinationFound, axes: Axes): string {
   const { carried, followed, besides, ends, endsAsRecorded, level } = found;
   const what =
     axes.rows.length > 0
       ? printCount(axes.records.length, found.unit)
-      : `${printCount(axes.records.length, 'row')} and ${printCount(axes.variables.length, 'column')}`;
+      : `${printCount(withSay(axes.records), 'row')} and ${printCount(withSay(axes.variables), 'column')}`;
   const which = carried.axes === 2 ? 'two axes carry' : 'axis carries';
   const { share, takenBack } = carried;
   const back = takenBack === null ? '' : `, the others together ${percent(takenBack)},`;

@@ -1,5 +1,6 @@
 import { countCertain } from '../../fragments/certainty-groups.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
+import { alignColumns, proposeJoins } from '../../sources/combine/align.ts';
 import type { LikelyDuplicate } from '../../sources/combine/duplicates.ts';
 import { reportTogether } from '../../sources/quality/quality.ts';
 import type { Prepared } from '../../study/prepare.ts';
@@ -19,6 +20,8 @@ export function viewStudy(prepared: Prepared, sources: readonly SourceView[]): S
       together.contradictions.flatMap(({ rows }) => rows.map((row) => [row, placeOf(all, row)])),
     ),
     sources,
+    aligned: alignColumns(prepared.sources),
+    joins: proposeJoins(prepared.sources),
     unit: prepared.unit,
     witness: prepared.witness,
     readiness: readinessOf(prepared),

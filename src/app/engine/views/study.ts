@@ -1,5 +1,6 @@
 import type { AttributeDefinition, Term } from '../../../attributes/definition.ts';
 import type { Witness } from '../../../fragments/witness.ts';
+import type { AlignedColumn, ProposedJoin } from '../../../sources/combine/align.ts';
 import type { NearNames } from '../../../sources/names/names.ts';
 import type { TogetherReport } from '../../../sources/quality/quality.ts';
 import type { ReadinessLine } from '../../../study/results.ts';
@@ -28,6 +29,9 @@ export interface StudyView {
   /** Names that may be spellings of one. */
   readonly nearNames: readonly NearNames[];
   readonly sources: readonly SourceView[];
+  /** Columns of one meaning in several tables, and tables that may describe the rows of another; none for one table. */
+  readonly aligned: readonly AlignedColumn[];
+  readonly joins: readonly ProposedJoin[];
   readonly fragments: number;
   readonly items: number;
   /** Fragments left after the selection. */

@@ -4,6 +4,7 @@ import { useWorkbench } from '../../state/workbench.tsx';
 import type { Screen } from '../screen.ts';
 import { OwnAttributes } from './own-attributes.tsx';
 import { Readiness } from './readiness.tsx';
+import { SideBySide } from './side-by-side.tsx';
 import { SourceDesk } from './source-desk.tsx';
 import { Welcome } from './welcome.tsx';
 
@@ -20,6 +21,7 @@ function SourcesScreen() {
       lead="On the left the rows as they stand in the file, on the right what was understood. Nothing is guessed in silence: what is doubtful is asked."
     >
       <SourceDesk source={view?.sources[index] ?? null} index={index} onChoose={setChosen} />
+      <SideBySide />
       <OwnAttributes />
       <Readiness />
     </ScreenFrame>
