@@ -110,8 +110,12 @@ describe('the pages of a small study', () => {
   it('the ledger and the description of the tables read as they were read and kept', async () => {
     const files = dataPackage(prepared, results);
     const kept = ['ledger.csv', 'datapackage.json'].map((name) => `[${name}]\n${files.get(name) ?? ''}`);
-    await expect(kept.join('\n').replaceAll(VERSION, 'VERSION')).toMatchFileSnapshot(
-      './snapshots/package.txt',
-    );
+    // Sizes and hashes of the other files move with every word in them.
+    const text = kept
+      .join('\n')
+      .replaceAll(VERSION, 'VERSION')
+      .replace(/"bytes": \d+/g, '"bytes": N')
+      .replace(/\b[0-9a-f]{64}\b/g, 'HASH');
+    await expect(text).toMatchFileSnapshot('./snapshots/package.txt');
   });
 });
