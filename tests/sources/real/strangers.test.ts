@@ -55,8 +55,8 @@ describe.skipIf(realTablesMissing)('without a profile', () => {
     expect(lists.length).toBeGreaterThan(5);
     expect(lists.filter(({ suggestion }) => suggestion !== undefined)).toEqual([]);
     expect(reading.ledger.find(({ raw }) => raw === 'Wool, silk, silver-gilt thread')).toMatchObject({
-      rule: 'several',
-      why: expect.stringContaining('wool and silk and metalThread'),
+      rule: 'mixture',
+      readAs: 'metalThread+silk+wool',
     });
   });
 
