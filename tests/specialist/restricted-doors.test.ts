@@ -51,12 +51,12 @@ const study = checkStudy(
     attributes: [
       own('chamber', 'Chamber', 'nominal'),
       own('whereFound', 'Where found', 'text'),
-      { ...own('eastValue', 'Rechtswert', 'interval'), unit: 'm' },
+      { ...own('surveyed', 'Rechtswert', 'interval'), unit: 'm' },
       own('mapSheet', 'Map sheet no.', 'interval'),
     ],
     sources: [{ file: 'finds.csv' }],
     analyses: [
-      { id: 'counts', kind: 'summary', of: ['rowSpacing', 'eastValue', 'mapSheet'], by: ['chamber'] },
+      { id: 'counts', kind: 'summary', of: ['rowSpacing', 'surveyed', 'mapSheet'], by: ['chamber'] },
       { id: 'alike', kind: 'similarity', assemblages: 'chamber', of: 'structure' },
       { id: 'table', kind: 'crosstab', rows: 'chamber', columns: 'structure' },
       { id: 'axes', kind: 'ordination', method: 'pcoa', of: ['structure', 'rowSpacing', 'chamber'] },
@@ -103,7 +103,7 @@ describe('a place that is withheld comes out at no door, under whatever head it 
   });
 
   it('a coordinate under a German head is a cell of the grid: 3456789 m to 50 km is 3450 to 3500 km', () => {
-    const east = prepared.all.columns.get('eastValue');
+    const east = prepared.all.columns.get('surveyed');
     const row = prepared.all.id.findIndex((id) => id.startsWith('withheld'));
     expect(east?.kind === 'numeric' ? [east.low[row], east.high[row]] : null).toEqual([3450000, 3500000]);
   });
