@@ -2,7 +2,7 @@
  * How often do the limits of diversity hold what they are limits of? Samples are drawn from wholes whose diversity is
  * known; printed: the share of samples whose limits at 95 % hold it, and how far the estimate lies from it on average.
  *
- * npm run simulate -- diversity-limits [runs]
+ * npm run simulate -- diversity-limits [runs] [part of a measure's name]
  */
 import { rarefiedRichness } from '../../src/numerics/assemblages/diversity.ts';
 import { diversityLimits } from '../../src/numerics/assemblages/diversity-limits.ts';
@@ -11,6 +11,7 @@ import { createRandom, type Random } from '../../src/numerics/foundation/random.
 import { runsAsked } from './parts/runs.ts';
 
 const runs = runsAsked(1000);
+const ONLY = process.argv[3] ?? '';
 const RESAMPLES = 199;
 const KINDS = 8;
 
@@ -58,6 +59,12 @@ for (const [name, shares] of Object.entries(WHOLES)) {
         bounds: [0, 1],
       },
       {
+        label: 'dominant kinds, as a logarithm',
+        truth: -Math.log(shares.reduce((sum, p) => sum + p * p, 0)),
+        of: (c: ArrayLike<number>) => -Math.log(known(sameKind(c)) || Number.NaN),
+        bounds: [0, Number.POSITIVE_INFINITY],
+      },
+      {
         label: 'rarefied to half',
         truth: shares.reduce((sum, p) => sum + 1 - (1 - p) ** size, 0),
         of: (c: ArrayLike<number>) => known(rarefiedRichness(c, size)),
@@ -69,7 +76,7 @@ for (const [name, shares] of Object.entries(WHOLES)) {
         of: (c: ArrayLike<number>) => known(rarefiedRichness(c, n)),
         bounds: [1, Number.POSITIVE_INFINITY],
       },
-    ] as const;
+    ].filter(({ label }) => label.includes(ONLY));
     const random = createRandom(16).stream(`${name} ${n}`);
     const held = measures.map(() => 0);
     const none = measures.map(() => 0);
@@ -81,12 +88,13 @@ for (const [name, shares] of Object.entries(WHOLES)) {
         counts,
         items,
         measures.map(({ of }) => of),
-        measures.map(({ bounds }) => bounds),
+        measures.map(({ bounds: [least, most] }) => [least, most] as const),
         { random, resamples: RESAMPLES, confidence: 0.95 },
       );
       limits.forEach((limit, which) => {
         const { truth, of } = measures[which];
-        mean[which] += of(counts) / runs;
+        // Where no two items are of one kind there is no number of dominant kinds.
+        mean[which] += (Number.isNaN(of(counts)) ? 0 : of(counts)) / runs;
         if ('why' in limit) none[which]++;
         else if (limit.low - 1e-9 <= truth && truth <= limit.high + 1e-9) held[which]++;
       });

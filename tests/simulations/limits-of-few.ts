@@ -2,13 +2,15 @@
  * Do limits of few values hold? Medians by order statistics, shifts by the inverted Mann-Whitney test, and Cramér's V of
  * fragments that come by items where rows and columns have nothing to do with each other.
  *
- *   npm run simulate -- limits-of-few [runs], a minute or two for 2000 runs.
+ *   npm run simulate -- limits-of-few [runs] [part of a line's name], some minutes for 1000 runs.
  */
+import { pairEffects } from '../../src/analyses/contrast/pair-effects.ts';
 import { computeCrosstab } from '../../src/analyses/crosstab/compute.ts';
 import { crosstabOptions } from '../../src/analyses/crosstab/options.ts';
 import { normalQuantileUpper } from '../../src/numerics/foundation/distributions.ts';
 import { exp } from '../../src/numerics/foundation/elementary.ts';
 import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
+import { blockedSample } from '../../src/numerics/tests/blocked-sample.ts';
 import { epsilonSquaredLimits } from '../../src/numerics/tests/epsilon-limits.ts';
 import { kruskalWallis } from '../../src/numerics/tests/kruskal-wallis.ts';
 import { meanLimits } from '../../src/numerics/tests/mean-limits.ts';
@@ -17,7 +19,8 @@ import { shiftLimits } from '../../src/numerics/tests/shift-limits.ts';
 import { attribute, madeInput } from '../analyses/grouping/made-table.ts';
 import { runsAsked } from './parts/runs.ts';
 
-const runs = runsAsked(2000);
+const runs = runsAsked(1000);
+const ONLY = process.argv[3] ?? '';
 const root = createRandom(23);
 const normal = (random: Random) => normalQuantileUpper(1 - Math.max(random.next(), 1e-15));
 const sample = (n: number, random: Random, skewed: boolean) =>
@@ -26,6 +29,7 @@ const share = (count: number, of: number) => (of === 0 ? '–' : `${((100 * coun
 type Limits = { readonly low: number; readonly high: number } | { readonly why: string };
 
 function coverage(name: string, truth: number, limits: (run: number) => Limits) {
+  if (!name.includes(ONLY)) return;
   let given = 0;
   let held = 0;
   for (let run = 0; run < runs; run++) {
@@ -56,7 +60,7 @@ for (const n of [3, 4, 5, 8, 15])
 /** Of three groups moved so far from one another; the truth from groups so large that it stands still. */
 const threeGroups = (n: number, apart: number, random: Random) =>
   [0, 1, 2].map((group) => Float64Array.from(sample(n, random, false), (value) => value + group * apart));
-for (const apart of [0, 0.25, 0.5, 1, 2, 4]) {
+for (const apart of [0, 0.25, 0.5, 1, 1.5, 2, 4]) {
   const whole = kruskalWallis(threeGroups(20_000, apart, root.stream('whole')));
   const truth = 'why' in whole || apart === 0 ? 0 : whole.epsilonSquared;
   for (const n of [5, 10, 30])
@@ -65,12 +69,36 @@ for (const apart of [0, 0.25, 0.5, 1, 2, 4]) {
     );
 }
 
-process.stdout.write('\n| V = 0 | low end above 0 | high end, median |\n|---|---|---|\n');
+/** Two normal groups, the first so far above the second that one of its values is larger with the chance given. */
+const graded = { graded: true, attribute: attribute('grade', 'spacing', 'ordinal'), logarithmic: false };
+for (const chance of [0.5, 0.75, 0.9, 0.97])
+  for (const spread of [1, 3])
+    for (const n of [5, 8, 15, 30]) {
+      const apart = normalQuantileUpper(1 - chance) * Math.sqrt(1 + spread * spread);
+      const delta = 2 * chance - 1;
+      coverage(`delta ${delta.toFixed(2)}, ${n} and ${n}, spreads 1 to ${spread}`, delta, (run) => {
+        const random = root.stream(`delta ${chance} ${spread} ${n} ${run}`);
+        const group = (from: number, sd: number) => {
+          const values = sample(n, random, false).map((value) => from + sd * value);
+          return blockedSample(
+            values,
+            values.map((_, place) => `${place}`),
+          );
+        };
+        const pair = [group(apart, 1), group(0, spread)] as const;
+        const found = pairEffects(pair, graded, { confidence: 0.95, within: 0.2 }, 499, random).delta;
+        return 'why' in found ? found : found.interval;
+      });
+    }
+
+if ('V = 0'.includes(ONLY))
+  process.stdout.write('\n| V = 0 | low end above 0 | high end, median |\n|---|---|---|\n');
 for (const [items, likeness] of [
   [20, 0.9],
   [60, 0.5],
   [60, 0.9],
 ] as const) {
+  if (!'V = 0'.includes(ONLY)) break;
   const options = crosstabOptions.parse({ rows: 'site', columns: 'kind', relabellings: 99, resamples: 199 });
   const highs: number[] = [];
   let above = 0;

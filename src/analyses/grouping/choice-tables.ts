@@ -1,6 +1,7 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { ResultTable, TableCell, Unavailable } from '../contract.ts';
-import type { GroupingFound, Reference, Trust } from './found.ts';
+import type { GroupingFound } from './found.ts';
+import type { Reference, Trust } from './trust-found.ts';
 
 /** Every number of groups tried, with all that speaks for or against it. */
 export function choiceTable(found: GroupingFound): ResultTable {

@@ -20,7 +20,6 @@ import {
   type GroupingFound,
   type Partition,
   type Tried,
-  type Variants,
 } from './found.ts';
 import { marksOf } from './marks.ts';
 import { namesOf, sidesOfKind } from './names.ts';
@@ -28,6 +27,7 @@ import type { GroupingOptions } from './options.ts';
 import { restatedBy } from './restated.ts';
 import { separatingRules } from './rules.ts';
 import { renumber, trustIn } from './trust.ts';
+import type { Variants } from './trust-found.ts';
 import { againOf, structureOf, verdictOf } from './verdict.ts';
 
 /** Nothing is typical of fewer records (common practice, no source). */

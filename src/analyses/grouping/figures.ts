@@ -2,10 +2,11 @@ import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure, Unavailable } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindBar, kindMarker, kindStyle } from '../figure-style.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
-import { type GroupedRecord, type GroupingFound, groupName, type Reference } from './found.ts';
+import { type GroupedRecord, type GroupingFound, groupName } from './found.ts';
 import { matrixFigure } from './matrix-figure.ts';
 import { togetherFigure } from './together-figure.ts';
 import { treeFigure } from './tree-figure.ts';
+import type { Reference } from './trust-found.ts';
 
 /** More bars than this cannot be told apart; a sample is drawn instead. */
 const MOST_BARS = 2000;

@@ -3,8 +3,9 @@ import { adjustedRand, contingency } from '../../numerics/grouping/agreement.ts'
 import { bestJaccard } from '../../numerics/grouping/stability.ts';
 import type { Unavailable } from '../contract.ts';
 import { type Compared, takeCompared } from './compared.ts';
-import type { LeftOut, Partition } from './found.ts';
+import type { Partition } from './found.ts';
 import { type How, partitionsOf } from './partition.ts';
+import type { LeftOut } from './trust-found.ts';
 
 export interface LeaveOutRequest {
   readonly compared: Compared;

@@ -6,7 +6,7 @@ import { ln } from '../../numerics/foundation/elementary.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { adjustedRand, contingency } from '../../numerics/grouping/agreement.ts';
 import { kmeans } from '../../numerics/grouping/kmeans.ts';
-import type { Restated } from './found.ts';
+import type { Restated } from './trust-found.ts';
 
 /** Groups that agree with one attribute beyond this (adjusted Rand index) say nothing that it does not. */
 const AGREEMENT = 0.9;

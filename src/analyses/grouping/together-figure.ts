@@ -2,8 +2,9 @@ import { dissimilarityAt } from '../../numerics/dissimilarity/condensed.ts';
 import type { Figure } from '../contract.ts';
 import { axis, figureLayout } from '../figure-style.ts';
 import { printCount } from '../phrasing.ts';
-import type { GroupingFound, Variants } from './found.ts';
+import type { GroupingFound } from './found.ts';
 import { groupsOf, heatTrace, MOST_LINES, stripTrace, WITHOUT_TREE } from './matrix-figure.ts';
+import type { Variants } from './trust-found.ts';
 
 /** How often any two records fall together whatever the method, ordered by group and firmness. */
 export function togetherFigure(found: GroupingFound, { together, records, variants }: Variants): Figure {

@@ -14,10 +14,11 @@ import {
 } from '../../numerics/ordination/principal-coordinates.ts';
 import type { Unavailable } from '../contract.ts';
 import { type Compared, compareAll, takeCompared, takeVariables } from './compared.ts';
-import type { Partition, Reference, Trust } from './found.ts';
+import type { Partition } from './found.ts';
 import { leaveOneOut } from './leave-out.ts';
 import type { GroupingOptions } from './options.ts';
 import { partitionsOf } from './partition.ts';
+import type { Reference, Trust } from './trust-found.ts';
 import { variantsOf } from './variants.ts';
 import { dispersionsOf, referenceTables } from './without-groups.ts';
 

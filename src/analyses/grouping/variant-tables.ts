@@ -1,5 +1,6 @@
 import type { ResultTable, TableCell } from '../contract.ts';
-import { type GroupedRecord, groupName, type LeftOut, type Variants } from './found.ts';
+import { type GroupedRecord, groupName } from './found.ts';
+import type { LeftOut, Variants } from './trust-found.ts';
 
 /** Every other way to group that was tried, and how far it agrees. */
 export function variantsTable({ variants }: Variants): ResultTable {

@@ -1,5 +1,6 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
-import type { GroupingFound, Restated, Trust, Verdict } from './found.ts';
+import type { GroupingFound } from './found.ts';
+import type { Restated, Trust, Verdict } from './trust-found.ts';
 
 /** Reading of a mean silhouette width: Kaufman & Rousseeuw 1990, chapter 2, table 4. */
 export function structureOf(width: number | null): GroupingFound['structure'] {

@@ -4,8 +4,9 @@ import { logDispersion } from '../../numerics/grouping/gap.ts';
 import type { Unavailable } from '../contract.ts';
 import { toldAt } from '../verdicts.ts';
 import type { Compared } from './compared.ts';
-import type { Partition, Reference } from './found.ts';
+import type { Partition } from './found.ts';
 import { bestPartition, type How, partitionsOf } from './partition.ts';
+import type { Reference } from './trust-found.ts';
 
 export interface ReferenceRequest {
   readonly tried: readonly Partition[];

@@ -10,8 +10,9 @@ import {
   printSmall,
   printSome,
 } from '../phrasing.ts';
-import type { Group, GroupingFound, Reference } from './found.ts';
+import type { Group, GroupingFound } from './found.ts';
 import { METHODS_IN_WORDS } from './method-words.ts';
+import type { Reference } from './trust-found.ts';
 import { turnsOf } from './turn-words.ts';
 
 /** Whether there are groups, what they are called by, and how far they are to be trusted. */

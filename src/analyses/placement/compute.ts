@@ -1,34 +1,27 @@
-import { countBehind } from '../../fragments/behind.ts';
 import { isKnown, recordOfRow } from '../../fragments/comparison-find.ts';
 import { readFind } from '../../fragments/find-table.ts';
 import { registerMixtures } from '../../fragments/mixed-kinds.ts';
 import { dissimilaritiesTo, pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
-import { type NearestFirst, nearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
-import type { DissimilaritySpec, RecordValue } from '../../numerics/dissimilarity/variables.ts';
+import { nearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
+import type { RecordValue } from '../../numerics/dissimilarity/variables.ts';
 import type { ConformalP } from '../../numerics/tests/conformal.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
-import type { JudgedLabel, LabelRanking, MapPosition, PlacementFound } from './found.ts';
+import type { PlacementFound } from './found.ts';
+import { type BagMaker, drawsOf, furtherAnswers, mapPosition } from './further.ts';
 import { guardedSets } from './guarded.ts';
 import type { LabelAttribute } from './labels.ts';
 import { lackedOf } from './lacked.ts';
-import {
-  drawWithin,
-  hasRanges,
-  movesByComplete,
-  movesUnderWeights,
-  movesWithinRanges,
-  movesWithoutAssemblages,
-} from './moves.ts';
 import { nearestNeighbours } from './neighbours.ts';
-import { nextMeasurements } from './next.ts';
+import { nothingPlaced, standsFor } from './nothing-placed.ts';
 import { noveltyOf } from './novelty.ts';
 import { keptOneFragment } from './one-fragment.ts';
 import type { PlacementOptions } from './options.ts';
 import { percentilesOf } from './percentiles.ts';
-import { positionOf } from './position.ts';
 import { keptBags, keptLayout, keptRankers, prepareComparanda } from './prepare.ts';
 import { rankerOf, rankingOf } from './ranking.ts';
 import { levelsShown, setsOf, verdictOn } from './sets.ts';
+import type { JudgedLabel, LabelRanking } from './sets-found.ts';
+import { simulatedCoverage } from './simulated.ts';
 import { type Bag, bagOf, bagsOf, drawRows, typicality } from './typicality.ts';
 
 /**
@@ -121,12 +114,13 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
       ? []
       : comparanda.allRows.filter((row) => Number.isNaN(distances[row]));
   const setAside = comparanda.behind(outOfReach).fragments;
+  const lacked = lackedOf(comparanda, known, order.reached, input);
   const comparedOn = known.map((place) => comparison.attributes[place].attribute.label);
   return {
     ...base,
     unplaced: null,
     comparedOn,
-    lacked: lackedOf(comparanda, known, order.reached, input),
+    lacked,
     circular: attributes.map(({ label }) => label).filter((label) => comparedOn.includes(label)),
     neighbours,
     percentiles: percentilesOf(records, find.table, attributes, comparanda.allRows, comparanda.ends),
@@ -134,6 +128,7 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
     rankings,
     sets,
     guarded,
+    simulated: simulatedCoverage(bags, lacked, comparedOn.length, levelsShown(options.level)),
     anywhere: anywhereOf(order.reached, record, options, input, (drawn) => {
       const make = () => [bagOf(ANYWHERE, '', order.reached.length, drawn, spec, options.neighbours)];
       return keptBags(comparanda, JSON.stringify([known, drawn, options.neighbours]), make)[0];
@@ -148,18 +143,6 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
       setAside: setAside > 0 ? [{ reason: 'nothing in common with the find', fragments: setAside }] : [],
     },
   };
-}
-
-/** What a record of the comparanda stands for, when the find is set among them. */
-function standsFor(
-  { fragments, unit }: AnalysisInput,
-  { findIs }: PlacementOptions,
-  drawn: boolean,
-): PlacementFound['standsFor'] {
-  if (drawn) return 'one fragment an item';
-  if (findIs === 'item' && unit === 'fragment' && new Set(fragments.item).size < fragments.rows)
-    return 'dependent fragments';
-  return unit === 'item' && findIs === 'item' ? 'whole items' : 'independent records';
 }
 
 function judgedBy(bag: Bag, record: Values, level: number, rankings: readonly LabelRanking[]): JudgedLabel {
@@ -183,58 +166,6 @@ type Values = readonly RecordValue[];
 
 const ANYWHERE: LabelAttribute = { id: '', label: '', labels: [], unlabelled: 0 };
 
-function drawsOf(record: Values, count: number, input: AnalysisInput): readonly Values[] {
-  if (!hasRanges(record)) return [];
-  const random = input.random.stream('ranges');
-  return Array.from({ length: count }, () => drawWithin(record, random));
-}
-
-/** Bags compared on some variables of the comparison, under the weights of `of`; `what` names these. */
-type BagMaker = (
-  places: readonly number[],
-  what: string,
-  of: DissimilaritySpec,
-  most: number,
-) => readonly Bag[];
-
-interface Placed {
-  readonly comparanda: ReturnType<typeof prepareComparanda>;
-  readonly whole: Values;
-  readonly known: readonly number[];
-  readonly bags: readonly Bag[];
-  readonly order: NearestFirst;
-  readonly draws: readonly Values[];
-  readonly bagsOn: BagMaker;
-}
-
-function furtherAnswers(input: AnalysisInput, options: PlacementOptions, placed: Placed) {
-  const { comparanda, whole, known, bags, order, draws, bagsOn } = placed;
-  const report = input.onProgress ?? (() => undefined);
-  const spec = pickVariables(comparanda.comparison.spec, known);
-  const record = known.map((place) => whole[place]);
-  const moves = [...movesWithinRanges(bags, draws, record, options.level)];
-  if (options.moves) {
-    moves.push(...movesByComplete(bags, record, options.level));
-    report(0.5, 'trying other weights');
-    const under = (of: DissimilaritySpec, what: string) => bagsOn(known, what, of, options.calibration);
-    moves.push(...movesUnderWeights(bags, spec, record, options.level, under));
-    report(0.6, 'leaving out each assemblage');
-    moves.push(...movesWithoutAssemblages(bags, comparanda.assemblages, record, options.level));
-  }
-  report(0.7, 'looking for what to measure next');
-  const next = options.next
-    ? nextMeasurements(
-        comparanda.comparison,
-        whole,
-        order,
-        comparanda.attributes,
-        options.level,
-        (places, most) => bagsOn(places, '', pickVariables(comparanda.comparison.spec, places), most),
-      )
-    : [];
-  return { moves, next };
-}
-
 /** All comparanda as one label: is the find strange wherever it might belong? */
 function anywhereOf(
   rows: ArrayLike<number>,
@@ -244,53 +175,4 @@ function anywhereOf(
   bagOn: (drawn: readonly number[]) => Bag,
 ): ConformalP | Unavailable {
   return typicality(bagOn(drawRows(rows, options.calibration, input.random.stream('anywhere'))), record);
-}
-
-function mapPosition(
-  input: AnalysisInput,
-  map: ReturnType<typeof prepareComparanda>['map'],
-  known: readonly number[],
-  whole: Values,
-  draws: readonly Values[],
-): MapPosition | Unavailable {
-  if ('why' in map) return map;
-  const full = draws.map((draw) =>
-    whole.map((value, place) => (known.includes(place) ? draw[known.indexOf(place)] : value)),
-  );
-  const position = positionOf(map, whole, full);
-  if ('why' in position) return position;
-  const places = map.places.map(({ row, x, y }) => ({ row, id: input.records.id[row], x, y }));
-  return { places, shares: map.shares, ...position };
-}
-
-function nothingPlaced(
-  input: AnalysisInput,
-  base: Pick<PlacementFound, 'options' | 'unit' | 'standsFor' | 'lacking' | 'notes'>,
-  known: number,
-): PlacementFound {
-  const why =
-    known === 0
-      ? 'nothing is known of the find that the comparanda record too'
-      : 'no record has a value of any attribute that is known of the find';
-  const all = Array.from({ length: input.records.rows }, (_, row) => row);
-  const { fragments } = countBehind(input.fragments, input.records, input.unit, all);
-  return {
-    ...base,
-    unplaced: why,
-    comparedOn: [],
-    lacked: { records: 0, of: 0, attributes: [] },
-    circular: [],
-    neighbours: [],
-    percentiles: [],
-    judged: [],
-    rankings: [],
-    sets: [],
-    guarded: [],
-    anywhere: { why },
-    novelty: [],
-    moves: [],
-    next: [],
-    position: { why },
-    n: { fragments: 0, items: 0, setAside: [{ reason: 'nothing in common with the find', fragments }] },
-  };
 }

@@ -11,7 +11,8 @@ import {
   MOST_KINDS,
 } from '../figure-style.ts';
 import { printCount, printLevel } from '../phrasing.ts';
-import type { JudgedLabel, LabelRanking, PlacementFound } from './found.ts';
+import type { PlacementFound } from './found.ts';
+import type { JudgedLabel, LabelRanking } from './sets-found.ts';
 import { inOrder, rightSaid } from './sets-tables.ts';
 
 /** The find among its comparanda, its p values by label, and where its measurements stand. */

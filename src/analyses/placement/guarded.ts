@@ -2,9 +2,9 @@ import { conditionsOf } from '../../fragments/conditions.ts';
 import { midranks } from '../../numerics/foundation/ranks.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { guardAgainst } from '../guard.ts';
-import type { GuardedSet, LabelSet } from './found.ts';
 import type { LabelAttribute } from './labels.ts';
 import type { PlacementOptions } from './options.ts';
+import type { GuardedSet, LabelSet } from './sets-found.ts';
 
 /** Relabellings within a condition: only whether p passes the level is asked of them. */
 const RELABELLINGS = 499;

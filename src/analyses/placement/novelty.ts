@@ -1,6 +1,6 @@
 import { chanceOfUnseen } from '../../numerics/assemblages/unseen-kinds.ts';
-import type { JudgedLabel, Novelty } from './found.ts';
 import { verdictOn } from './sets.ts';
+import type { JudgedLabel, Novelty } from './sets-found.ts';
 
 /** Whether the find can be said to be of none of the labels of an attribute, at this level. */
 export function noveltyOf(attribute: string, judged: readonly JudgedLabel[], level: number): Novelty {

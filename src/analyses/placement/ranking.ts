@@ -13,8 +13,8 @@ import {
   labelShares,
 } from '../../numerics/tests/label-likelihood.ts';
 import type { Unavailable } from '../contract.ts';
-import type { LabelRanking } from './found.ts';
 import type { LabelAttribute } from './labels.ts';
+import type { LabelRanking } from './sets-found.ts';
 import { drawRows } from './typicality.ts';
 
 /** The records of one attribute's labels, ready to say which label is likeliest for a find. */

@@ -1,7 +1,8 @@
 import { fewestToExclude } from '../../numerics/tests/conformal.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
 import { printLevel } from '../phrasing.ts';
-import type { JudgedLabel, LabelRanking, LabelSet, PlacementFound } from './found.ts';
+import type { PlacementFound } from './found.ts';
+import type { JudgedLabel, LabelRanking, LabelSet } from './sets-found.ts';
 
 /** The set of labels that may hold the find, by attribute and level. */
 export function setsTable({ sets }: PlacementFound): ResultTable {

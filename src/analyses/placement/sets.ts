@@ -1,8 +1,8 @@
 import type { ConformalP, Verdict } from '../../numerics/tests/conformal.ts';
 import { verdictAt } from '../../numerics/tests/conformal.ts';
 import type { Unavailable } from '../contract.ts';
-import type { JudgedLabel, LabelSet } from './found.ts';
 import { LEVELS } from './options.ts';
+import type { JudgedLabel, LabelSet } from './sets-found.ts';
 
 /** The verdict on a label at a level; one that could not be compared at all is not excluded either. */
 export function verdictOn(level: number, outcome: ConformalP | Unavailable): Verdict {

@@ -3,6 +3,7 @@ import { guardTable } from '../guard-tables.ts';
 import { printLevel } from '../phrasing.ts';
 import type { PlacementFound } from './found.ts';
 import { orderTable, setsTable, typicalityTable } from './sets-tables.ts';
+import { simulatedTable } from './simulated-table.ts';
 
 /** Every answer as a table; those without a row are left out. */
 export function placementTables(found: PlacementFound): Readonly<Record<string, ResultTable>> {
@@ -11,6 +12,7 @@ export function placementTables(found: PlacementFound): Readonly<Record<string, 
     sets: setsTable(found),
     typicality: typicalityTable(found),
     order: orderTable(found),
+    simulated: simulatedTable(found),
     novelty: noveltyTable(found),
     percentiles: percentilesTable(found),
     moves: movesTable(found),

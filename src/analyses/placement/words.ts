@@ -11,7 +11,8 @@ import {
   printSmall,
   printSome,
 } from '../phrasing.ts';
-import type { JudgedLabel, LabelSet, Novelty, PlacementFound } from './found.ts';
+import type { PlacementFound } from './found.ts';
+import type { JudgedLabel, LabelSet, Novelty } from './sets-found.ts';
 import { rightSaid } from './sets-tables.ts';
 import { doubts, fragile, guardedTurns, sentenceOf } from './turn-words.ts';
 

@@ -3,12 +3,13 @@ import { diversity, rarefiedRichness } from '../../numerics/assemblages/diversit
 import { diversityLimits } from '../../numerics/assemblages/diversity-limits.ts';
 import type { ItemKinds } from '../../numerics/assemblages/draws.ts';
 import {
+  hillNumber,
   richnessAtCoverage,
   sameKind,
   sampleCoverage,
   shannonEstimate,
 } from '../../numerics/assemblages/hill.ts';
-import { exp } from '../../numerics/foundation/elementary.ts';
+import { exp, ln } from '../../numerics/foundation/elementary.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import type { Unavailable } from '../contract.ts';
 import type { AssemblageDiversity, Measure } from './found.ts';
@@ -51,8 +52,13 @@ export function assemblageDiversity(
       const same = sameKind(values);
       return typeof same === 'number' ? 1 - same : same;
     },
+    // On the logarithm, where its limits stay finite however even the kinds are.
+    logDominant: (values: ArrayLike<number>) => {
+      const dominant = hillNumber(values, 2);
+      return typeof dominant === 'number' ? ln(dominant) : dominant;
+    },
   };
-  const names = ['rarefied', 'atCoverage', 'shannon', 'simpson'] as const;
+  const names = ['rarefied', 'atCoverage', 'shannon', 'simpson', 'logDominant'] as const;
   const found = names.map((name) => estimators[name](counts));
   const limits = diversityLimits(
     counts,
@@ -66,10 +72,11 @@ export function assemblageDiversity(
       [1, Number.POSITIVE_INFINITY],
       [0, Number.POSITIVE_INFINITY],
       [0, 1],
+      [0, Number.POSITIVE_INFINITY],
     ],
     { random, resamples: options.resamples, confidence: options.confidence },
   );
-  const [rarefied, atCoverage, shannon, simpson] = found.map((value, which): Measure => {
+  const [rarefied, atCoverage, shannon, simpson, logDominant] = found.map((value, which): Measure => {
     const limit = limits[which];
     if (typeof value !== 'number') return { value, low: value, high: value };
     return 'why' in limit ? { value, low: limit, high: limit } : { value, low: limit.low, high: limit.high };
@@ -88,20 +95,16 @@ export function assemblageDiversity(
       low: 'why' in chao ? chao : chao.low,
       high: 'why' in chao ? chao : chao.high,
     },
-    // The same limits on the scale of numbers of kinds: exp of the entropy, 1 / (1 - Simpson).
-    common: turned(shannon, exp),
-    dominant: turned(simpson, (value) => 1 / (1 - value)),
+    // The same limits on the scale of numbers of kinds.
+    common: numberOfKinds(shannon),
+    dominant: numberOfKinds(logDominant),
     shannon,
     simpson,
     evenness: 'why' in whole ? whole : whole.evenness,
   };
 }
 
-function turned({ value, low, high }: Measure, by: (value: number) => number): Measure {
-  const turn = (one: number | Unavailable) => (typeof one === 'number' ? by(one) : one);
-  if (value === 1 && by(1) === Number.POSITIVE_INFINITY) {
-    const why = { why: 'no two items are of one kind' };
-    return { value: why, low: why, high: why };
-  }
+function numberOfKinds({ value, low, high }: Measure): Measure {
+  const turn = (one: number | Unavailable) => (typeof one === 'number' ? exp(one) : one);
   return { value: turn(value), low: turn(low), high: turn(high) };
 }

@@ -88,7 +88,7 @@ export interface Newcomer {
   readonly at: readonly [number, number] | Unavailable;
   /** The same for its items drawn again; limits of each axis at the confidence. */
   readonly cloud: readonly (readonly [number, number])[];
-  readonly limits: readonly { readonly low: number; readonly high: number }[];
+  readonly limits: readonly ({ readonly low: number; readonly high: number } | Unavailable)[];
   /** To every other assemblage, most alike first. Of counts typed in; others stand among the pairs. */
   readonly likeness: readonly {
     readonly label: string;

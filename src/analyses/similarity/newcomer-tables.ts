@@ -3,6 +3,8 @@ import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import type { SimilarityFound } from './found.ts';
 
 const col = (id: string, label: string): ResultColumn => ({ id, label });
+const ends = (limits: SimilarityFound['newcomers'][number]['limits'][number] | undefined): TableCell[] =>
+  limits === undefined ? [null, null] : 'why' in limits ? [limits, limits] : [limits.low, limits.high];
 
 /** Where assemblages placed afterwards fall, and whom those typed in are like; nothing where there are none. */
 export function newcomerTables({ newcomers, options, unit }: SimilarityFound): Record<string, ResultTable> {
@@ -26,11 +28,7 @@ export function newcomerTables({ newcomers, options, unit }: SimilarityFound): R
         label,
         n,
         unplaced,
-        ...[0, 1].flatMap((axis): TableCell[] => [
-          'why' in at ? at : at[axis],
-          limits[axis]?.low ?? null,
-          limits[axis]?.high ?? null,
-        ]),
+        ...[0, 1].flatMap((axis): TableCell[] => ['why' in at ? at : at[axis], ...ends(limits[axis])]),
       ]),
       note: `Supplementary rows (Greenacre 1984): they do not help to make the axes. Limits at ${level}: their ${unit}s drawn again (${options.resamples} draws), the axes as they are.`,
     },

@@ -5,9 +5,9 @@ import { InputError } from '../../errors.ts';
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { drawnCounts, type ItemKinds, likenessInterval } from '../../numerics/assemblages/draws.ts';
 import { assemblageSimilarity, isDistance } from '../../numerics/assemblages/similarity.ts';
-import { quantileSorted } from '../../numerics/describing/quantile.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { type Correspondence, projectRow } from '../../numerics/ordination/correspondence.ts';
+import { percentileLimits } from '../../numerics/resampling/percentile-limits.ts';
 import type { Newcomer } from './found.ts';
 import type { SimilarityOptions } from './options.ts';
 
@@ -108,10 +108,16 @@ export function placeLate(
     unplaced: sum(whole.map((count, column) => (kept.has(column) ? 0 : count))) + late.strange,
     at: 'why' in at ? { why: 'it has no kind that those on the axes have' } : two(at.coordinates),
     cloud,
-    limits: (cloud.length === 0 ? [] : [0, 1]).map((axis) => {
-      const sorted = Float64Array.from(cloud, (place) => place[axis]).sort();
-      return { low: quantileSorted(sorted, tail), high: quantileSorted(sorted, 1 - tail) };
-    }),
+    limits:
+      'why' in at
+        ? []
+        : two(at.coordinates).map((own, axis) =>
+            percentileLimits(
+              own,
+              cloud.map((place) => place[axis]),
+              tail,
+            ),
+          ),
   };
 }
 

@@ -150,7 +150,7 @@ function diversityTable(found: SimilarityFound): ResultTable {
     note:
       'Of the whole that each was drawn from, kinds not met made up for: all kinds after Chao 1984, common ones from Shannon (Chao, Wang & Jost 2013), dominant ones from Simpson without bias: ' +
       'Hill numbers of order 0, 1 and 2. Coverage: the share of the whole that is of kinds seen; at equal coverage samples are equally complete (Chao & Jost 2012). ' +
-      `Limits at ${printLevel(options.confidence)}: the estimate and its own error, of all kinds log-normal (Chao 1987). Evenness after Pielou, of the sample.`,
+      `Limits at ${printLevel(options.confidence)}: the estimate and its own error, of all kinds log-normal (Chao 1987), of dominant kinds on the logarithm; of kinds that are nearly even they are wider than they need be. Evenness after Pielou, of the sample.`,
   };
 }
 

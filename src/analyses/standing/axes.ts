@@ -1,9 +1,9 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { itemCounts } from '../../fragments/item-counts.ts';
 import { drawnCounts } from '../../numerics/assemblages/draws.ts';
-import { quantileSorted } from '../../numerics/describing/quantile.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { correspondence, projectRow } from '../../numerics/ordination/correspondence.ts';
+import { percentileLimits } from '../../numerics/resampling/percentile-limits.ts';
 import type { Unavailable } from '../contract.ts';
 import type { AxesPlace, Point } from './found.ts';
 import type { StandingOptions } from './options.ts';
@@ -61,10 +61,13 @@ export function axesPlace(
     })),
     site: Array.from(at.coordinates.subarray(0, shown)),
     cloud,
-    limits: Array.from({ length: cloud.length > 0 ? shown : 0 }, (_, axis) => {
-      const sorted = Float64Array.from(cloud, (place) => place[axis]).sort();
-      return { low: quantileSorted(sorted, tail), high: quantileSorted(sorted, 1 - tail) };
-    }),
+    limits: Array.from(at.coordinates.subarray(0, shown), (own, axis) =>
+      percentileLimits(
+        own,
+        cloud.map((place) => place[axis]),
+        tail,
+      ),
+    ),
     unplaced: sum(table.counts[site].filter((_, column) => !kept.has(column))),
   };
 }

@@ -71,7 +71,10 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
   const ranking = rankingOf(table, row, likeness, options, random.stream('ranking'));
   const asRecorded = recorded === null ? null : rankingIn(recorded, 'as recorded', options, random);
   const closer = finer === null ? null : rankingIn(finer.table, 'told closer', options, random);
-  const same = options.sameWithin.map((id) => sameRows(items, groups[site].rows, id, register));
+  const same = options.sameWithin
+    .map((id) => sameRows(items, groups[site].rows, id, register))
+    // Where every item has the value, among those alone is among all.
+    .filter((one) => 'why' in one || one.rows.size < items.rows);
   const sameWithin = same.map((one) =>
     likenessWithin(table, row, one, ranking.most, options, random.stream(`within ${one.attribute}`)),
   );

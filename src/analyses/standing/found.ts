@@ -87,7 +87,7 @@ export interface AxesPlace {
   readonly site: readonly number[];
   readonly cloud: readonly (readonly number[])[];
   /** Percentile limits of the cloud, axis by axis. */
-  readonly limits: readonly Limits[];
+  readonly limits: readonly (Limits | Unavailable)[];
   /** Items of the site of kinds that no other assemblage has; they do not move it. */
   readonly unplaced: number;
 }

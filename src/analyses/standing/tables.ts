@@ -214,8 +214,7 @@ function axesTable({ axes, options }: StandingFound): ResultTable {
         null,
         ...axes.site.flatMap((at, place) => [
           at,
-          axes.limits[place]?.low ?? null,
-          axes.limits[place]?.high ?? null,
+          ...ends(axes.limits[place] ?? { why: 'no place on this axis' }),
         ]),
       ],
       ...axes.others.map(rowOf('assemblage')),

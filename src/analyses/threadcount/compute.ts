@@ -111,17 +111,23 @@ function withinOf(
       group.rows.map((row) => [row, group.labels[0]] as const),
     ),
   );
-  const parts = [...new Set(labels.values())]
-    .filter((label) => label !== NOT_RECORDED)
-    .flatMap((label) => {
-      const pairs = itemPairs(
-        points.filter(({ row }) => labels.get(row) === label),
-        itemOf,
-      );
-      const found = spearmanOf(pairs);
-      return 'why' in found ? [] : [{ rho: found.statistic, n: pairs.length }];
-    });
-  const pooled = pooledCorrelation(parts, confidence);
+  const met = new Set(points.map(({ row }) => labels.get(row)));
+  const kinds = [...new Set(labels.values())].filter((label) => label !== NOT_RECORDED && met.has(label));
+  // Among those of one kind alone is among all where there is no other.
+  if (kinds.length < 2 && id !== by) return [];
+  const parts =
+    kinds.length < 2
+      ? []
+      : kinds.flatMap((label) => {
+          const pairs = itemPairs(
+            points.filter(({ row }) => labels.get(row) === label),
+            itemOf,
+          );
+          const found = spearmanOf(pairs);
+          return 'why' in found ? [] : [{ rho: found.statistic, n: pairs.length }];
+        });
+  const pooled: Within['pooled'] =
+    kinds.length < 2 ? { why: 'all are of one kind' } : pooledCorrelation(parts, confidence);
   const told = toldAt('why' in pooled ? pooled : pooled.p, confidence);
   const turned = typeof all.rho === 'number' && !('why' in pooled) && all.rho * pooled.rho < 0;
   return [

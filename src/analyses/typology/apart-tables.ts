@@ -1,6 +1,7 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
-import type { Apart, Condition, TypologyFound } from './found.ts';
+import type { Apart, Condition } from './apart-found.ts';
+import type { TypologyFound } from './found.ts';
 import { column, orWhy } from './table-parts.ts';
 
 export function apartTable(found: TypologyFound): ResultTable {

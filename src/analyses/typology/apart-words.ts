@@ -1,6 +1,7 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { inSentence, printCount, printList, printNumber, printP } from '../phrasing.ts';
-import type { TypologyFound, Within } from './found.ts';
+import type { Within } from './apart-found.ts';
+import type { TypologyFound } from './found.ts';
 
 /** How the types stand in what did not define them. */
 export function apartWords({ apart, labelOf }: TypologyFound): string {

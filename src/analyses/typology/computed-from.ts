@@ -1,7 +1,7 @@
 import { midpoint } from '../../fragments/accessors.ts';
 import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
 import { midranks } from '../../numerics/foundation/ranks.ts';
-import type { ComputedFrom } from './found.ts';
+import type { ComputedFrom } from './apart-found.ts';
 
 /** Two attributes that order the records alike to this degree are one measurement (rank correlation). */
 const ONE_MEASUREMENT = 0.98;

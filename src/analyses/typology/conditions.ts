@@ -11,7 +11,7 @@ import { adjustKnown } from '../../numerics/tests/adjust.ts';
 import { testAssociation } from '../../numerics/tests/association-test.ts';
 import { withoutEmptyLines } from '../../numerics/tests/contingency.ts';
 import { toldAt } from '../verdicts.ts';
-import type { Condition, Within } from './found.ts';
+import type { Condition, Within } from './apart-found.ts';
 import { type Kind, withinKinds } from './within.ts';
 
 export interface ConditionsRequest {

@@ -1,6 +1,6 @@
 import { quantileSorted } from '../../numerics/describing/quantile.ts';
 import { exp, pow } from '../../numerics/foundation/elementary.ts';
-import type { Split } from './found.ts';
+import type { Split } from './split-found.ts';
 
 const POINTS = 160;
 /** Two heaps far apart would be smeared by the rule for one, so half of it is taken. */

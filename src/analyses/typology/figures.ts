@@ -3,7 +3,8 @@ import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindBar, kindStyle, SEQUENTIAL } from '../figure-style.ts';
 import { logTicks } from '../log-axis.ts';
 import { printCount, printLevel, printNumber, printQuantity } from '../phrasing.ts';
-import { NO_TYPE, type Split, type Threshold, type TypologyFound } from './found.ts';
+import { NO_TYPE, type TypologyFound } from './found.ts';
+import type { Split, Threshold } from './split-found.ts';
 import { typeName } from './table-parts.ts';
 import { mapFigure, stabilityFigure } from './type-figures.ts';
 

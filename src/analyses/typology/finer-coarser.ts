@@ -6,7 +6,7 @@ import { silhouette } from '../../numerics/grouping/silhouette.ts';
 import { permanova } from '../../numerics/tests/permanova.ts';
 import type { Unavailable } from '../contract.ts';
 import { toldAt } from '../verdicts.ts';
-import type { Divided, FinerCoarser, Merged } from './found.ts';
+import type { Divided, FinerCoarser, Merged } from './apart-found.ts';
 
 /** Prediction strength that speaks for a division (Tibshirani & Walther 2005, J. Comput. Graph. Stat. 14:511). */
 const STRONG = 0.8;

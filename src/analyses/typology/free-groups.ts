@@ -9,7 +9,7 @@ import {
 import { medoids } from '../../numerics/grouping/medoids.ts';
 import { groupStability } from '../../numerics/grouping/stability.ts';
 import type { Unavailable } from '../contract.ts';
-import type { FreeGroups } from './found.ts';
+import type { FreeGroups } from './apart-found.ts';
 
 const MOST = 3000;
 const RESAMPLES = 100;

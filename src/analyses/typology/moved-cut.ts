@@ -1,5 +1,5 @@
 import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';
-import type { MovedCut } from './found.ts';
+import type { MovedCut } from './split-found.ts';
 
 const SHARES = [-0.2, -0.1, -0.05, 0, 0.05, 0.1, 0.2] as const;
 

@@ -3,7 +3,7 @@ import type { Random } from '../../numerics/foundation/random.ts';
 import { dip } from '../../numerics/modes/dip.ts';
 import { type GaussianPart, sampleMixture } from '../../numerics/modes/mixture-parts.ts';
 import type { Unavailable } from '../contract.ts';
-import type { Visible } from './found.ts';
+import type { Visible } from './split-found.ts';
 import { likelihoodRatio } from './two-parts.ts';
 
 /** Distances between two heaps that are tried, in standard deviations within a heap. */

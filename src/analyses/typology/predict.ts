@@ -7,7 +7,7 @@ import { discriminant } from '../../numerics/ordination/discriminant.ts';
 import { permutationTest } from '../../numerics/resampling/permutation.ts';
 import { cohenKappa } from '../../numerics/tests/kappa.ts';
 import type { Unavailable } from '../contract.ts';
-import type { Prediction } from './found.ts';
+import type { Prediction } from './apart-found.ts';
 
 export interface PredictionRequest {
   readonly labels: Int32Array;

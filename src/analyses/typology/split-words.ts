@@ -8,7 +8,7 @@ import {
   printP,
   printQuantity,
 } from '../phrasing.ts';
-import type { CutAnswer, Limits, Split, Threshold } from './found.ts';
+import type { CutAnswer, Limits, Split, Threshold } from './split-found.ts';
 
 /** How the readings were taken, as far as it bears on a division. */
 function stepWords({ steps, scaleBy, logarithm, unit }: Split): string {

@@ -15,9 +15,9 @@ import type { Unavailable } from '../contract.ts';
 import { printCount } from '../phrasing.ts';
 import { toldAt } from '../verdicts.ts';
 import { densityOf } from './density.ts';
-import type { Split, SplitVerdict } from './found.ts';
 import { readingsOf } from './readings.ts';
 import { conditionsOf, type Typology } from './rules.ts';
+import type { Split, SplitVerdict } from './split-found.ts';
 import { cutAnswers, thresholdOf } from './threshold.ts';
 import { twoAgainstOne } from './two-parts.ts';
 

@@ -5,7 +5,7 @@ import { type Intervals, intervalMixture } from '../../numerics/modes/interval-m
 import { crossing, type GaussianPart, otherCrossing } from '../../numerics/modes/mixture-parts.ts';
 import { DRAWS_AGREE, drawsAgree, expandedTail } from '../../numerics/resampling/bootstrap.ts';
 import type { Unavailable } from '../contract.ts';
-import type { CutAnswer, Limits, Threshold } from './found.ts';
+import type { CutAnswer, Limits, Threshold } from './split-found.ts';
 
 /** A cut that parts all but one reading in so many as the threshold does agrees with it. */
 const ONE_IN = 50;

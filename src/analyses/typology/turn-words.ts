@@ -2,7 +2,9 @@ import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Turn } from '../contract.ts';
 import { unseenTurn } from '../guard-words.ts';
 import { inSentence, printCount, printList, printNumber, printP, printQuantity } from '../phrasing.ts';
-import type { Apart, Condition, Meaning, Split, TypologyFound } from './found.ts';
+import type { Apart, Condition } from './apart-found.ts';
+import type { Meaning, TypologyFound } from './found.ts';
+import type { Split } from './split-found.ts';
 
 /** What would change the verdict on these types, worst first. */
 export function turnsOf(found: TypologyFound): Turn[] {

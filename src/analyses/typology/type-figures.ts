@@ -2,7 +2,8 @@ import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindBar, kindMarker, kindStyle } from '../figure-style.ts';
 import { printCount } from '../phrasing.ts';
-import type { Apart, TypeMap, TypologyFound } from './found.ts';
+import type { Apart, TypeMap } from './apart-found.ts';
+import type { TypologyFound } from './found.ts';
 
 /** The typed records on the first two axes of what did not define them; a ring where another type is predicted. */
 export function mapFigure(found: TypologyFound, apart: Apart, map: TypeMap): Figure {

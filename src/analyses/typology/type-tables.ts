@@ -1,6 +1,7 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { ResultTable } from '../contract.ts';
-import type { TypeMap, TypologyFound } from './found.ts';
+import type { TypeMap } from './apart-found.ts';
+import type { TypologyFound } from './found.ts';
 import { column, orWhy } from './table-parts.ts';
 
 /** Would each type be found again, and do its records sit well in it? */

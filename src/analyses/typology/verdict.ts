@@ -1,4 +1,6 @@
-import type { Apart, NotApart, Split, Verdict } from './found.ts';
+import type { Apart, NotApart } from './apart-found.ts';
+import type { Verdict } from './found.ts';
+import type { Split } from './split-found.ts';
 
 /**
  * What the tests together say of a typology. Nothing but a division where the rules cut, a difference in what

@@ -5,7 +5,7 @@ import { adjustKnown } from '../../numerics/tests/adjust.ts';
 import { type PermutationalAnova, permanova } from '../../numerics/tests/permanova.ts';
 import type { Unavailable } from '../contract.ts';
 import { toldAt } from '../verdicts.ts';
-import type { Within } from './found.ts';
+import type { Within } from './apart-found.ts';
 
 const FEWEST = 3;
 

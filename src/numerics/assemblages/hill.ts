@@ -121,15 +121,16 @@ export function richnessAtCoverage(counts: ArrayLike<number>, coverage: number):
     const more = ln((n * (1 - coverage)) / once) / ln(a) - 1;
     return present.length + unseen * (1 - pow(1 - once / (n * unseen + once), Math.max(0, more)));
   }
-  let [low, high] = [0, n];
+  // No sample is smaller than one item, which has one kind.
+  let [low, high] = [1, n];
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
     const at = coverageAt(counts, middle);
     if (typeof at === 'number' && at < coverage) low = middle;
     else high = middle;
   }
-  const at = (m: number) => (m === 0 ? 0 : (coverageAt(counts, m) as number));
-  const kinds = (m: number) => (m === 0 ? 0 : (rarefiedRichness(counts, m) as number));
+  const at = (m: number) => coverageAt(counts, m) as number;
+  const kinds = (m: number) => rarefiedRichness(counts, m) as number;
   const part = at(high) > at(low) ? Math.min(1, Math.max(0, (coverage - at(low)) / (at(high) - at(low)))) : 1;
   return kinds(low) + part * (kinds(high) - kinds(low));
 }

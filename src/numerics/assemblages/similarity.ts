@@ -72,7 +72,7 @@ function pairSimilarity(
   coefficient: SimilarityCoefficient,
   columnMasses: readonly number[],
 ): number {
-  let apart = 0;
+  let shared = 0;
   let least = 0;
   let product = 0;
   let squareA = 0;
@@ -83,7 +83,7 @@ function pairSimilarity(
   for (let k = 0; k < a.length; k++) {
     const shareA = a[k] / totalA;
     const shareB = b[k] / totalB;
-    apart += Math.abs(shareA - shareB);
+    shared += Math.min(shareA, shareB);
     least += Math.min(a[k], b[k]);
     product += shareA * shareB;
     squareA += shareA * shareA;
@@ -94,7 +94,8 @@ function pairSimilarity(
   }
   switch (coefficient) {
     case 'brainerd-robinson':
-      return 200 - 100 * apart;
+      // The same as 200 less the differences, but exactly 0 where nothing is shared.
+      return 200 * shared;
     case 'bray-curtis':
       return (2 * least) / (totalA + totalB);
     case 'morisita-horn':

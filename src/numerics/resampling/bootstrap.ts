@@ -32,7 +32,7 @@ export interface BootstrapOptions {
  * fragments) again with replacement, within each stratum (group, site). Bias-corrected and accelerated
  * (BCa: Efron 1987, J. Am. Stat. Assoc. 82:171; acceleration by leaving one block out, Efron &
  * Tibshirani 1993, equation 14.15). Falls back to the percentile interval, and says so, where the
- * correction is undefined (every left-out value equal). Unavailable where all draws agree: limits that fall
+ * correction is undefined (every left-out value equal). Unavailable where (nearly) all draws agree: limits that fall
  * on the value itself would claim a certainty that the sample cannot give.
  *
  * @param strata number of blocks in each stratum; at least one stratum of at least 2 blocks.
@@ -62,38 +62,47 @@ export function bootstrapInterval(
     const [low, middle, high] = [(1 - level) / 2, 0.5, (1 + level) / 2].map((share) =>
       quantileSorted(sorted, share, 6),
     );
-    return {
+    return withWidth({
       low: observed + low - middle,
       high: observed + high - middle,
       level,
       resamples: values.length,
       method,
-    };
+    });
   }
   const acceleration = jackknifeAcceleration(everything, statistic, random.stream('left out'));
   const tail = (1 - level) / 2;
   const shares =
     acceleration === undefined ? undefined : correctedShares(sorted, observed, acceleration, tail);
   const [lower, upper] = shares ?? [tail, 1 - tail];
-  return {
+  return withWidth({
     low: quantileSorted(sorted, lower, 6),
     high: quantileSorted(sorted, upper, 6),
     level,
     resamples: values.length,
     method: shares === undefined ? 'percentile' : 'BCa',
-  };
+  });
+}
+
+/** Limits as they are, or why not where all but a few draws come to one value. */
+export function withWidth<Limits extends { readonly low: number; readonly high: number }>(
+  limits: Limits,
+): Limits | Unavailable {
+  return agree(limits.low, limits.high) ? DRAWS_AGREE : limits;
 }
 
 /** Why drawing again tells no limits: values of one kind, or groups wholly apart. That is no certainty. */
 export const DRAWS_AGREE: Unavailable = {
-  why: 'every draw of the items gives the same value, so drawing again cannot tell its limits',
+  why: 'nearly every draw of the items gives the same value, so drawing again cannot tell its limits',
 };
 
 /** Whether all draws come to one value, but for the last bits. @param sorted ascending, at least one. */
 export function drawsAgree(sorted: Float64Array): boolean {
-  const [least, most] = [sorted[0], sorted[sorted.length - 1]];
-  return most - least <= 1e-12 * Math.max(Math.abs(least), Math.abs(most));
+  return agree(sorted[0], sorted[sorted.length - 1]);
 }
+
+const agree = (least: number, most: number): boolean =>
+  most - least <= 1e-12 * Math.max(Math.abs(least), Math.abs(most));
 
 function correctedShares(
   sorted: Float64Array,

@@ -427,14 +427,23 @@ describe('what is drawn and said of few items', () => {
     expect(found.attributes[0].pairs[0]).toMatchObject({ told: 'told apart', larger: 'second' });
   });
 
-  it('an interval that could not be computed has no bar, and the caption says so', () => {
-    // Every draw of groups wholly apart gives delta -1.
-    const { data, caption, layout } = figures.rowSpacingEffects;
+  it('groups wholly apart have a delta of 1 with a limit on its one side', () => {
+    // Every draw of them gives delta -1; the limit is that of tests/numerics/tests/delta-limits.test.ts.
+    const { data, layout } = figures.rowSpacingEffects;
     expect(data).toHaveLength(1);
-    expect(data[0]).not.toHaveProperty('error_x');
     expect(data[0]).toMatchObject({ x: [-1], y: ['a against b'] });
-    expect(caption).toContain('without a bar where no interval could be computed (1)');
+    const { array, arrayminus } = data[0].error_x as { array: number[]; arrayminus: number[] };
+    expectClose(array[0], 1 - 0.285405647862, 1e-9);
+    expect(arrayminus[0]).toBe(0);
     expect(JSON.stringify(layout)).toContain('above 0: the first is larger');
+  });
+
+  it('an interval that could not be computed has no bar, and the caption says so', () => {
+    const few = rowsOf({ a: [1, 2, 3], b: [2, 3, 4] });
+    const shown = ask(contrast, inputFrom(few), { of: ['rowSpacing'], by: 'site', ...quick }).figures;
+    const { data, caption } = shown.rowSpacingEffects;
+    expect(data[0]).not.toHaveProperty('error_x');
+    expect(caption).toContain('without a bar where no interval could be computed (1)');
   });
 
   it('a group that alone makes a difference is named in the answer', () => {

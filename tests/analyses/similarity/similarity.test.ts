@@ -322,12 +322,17 @@ describe('diversity', () => {
     expect(a.coverage as number).toBeGreaterThan(b.coverage as number);
   });
 
-  it('gives numbers of kinds on the scale of the entropy and of Simpson, with the same limits', () => {
+  it('gives numbers of kinds on the scale of the entropy and of Simpson, with limits that end', () => {
     const [a] = linesOf(diversityOf({ a: [9, 5, 3, 2, 1], b: [4, 4, 4, 4, 4] }).tables.diversity);
     for (const end of ['', 'Low', 'High']) {
       expectClose(Math.log(a[`common${end}`] as number), a[`shannon${end}`] as number, 1e-9);
-      expectClose(1 - 1 / (a[`dominant${end}`] as number), a[`simpson${end}`] as number, 1e-9);
     }
+    expectClose(1 - 1 / (a.dominant as number), a.simpson as number, 1e-9);
+    // Of kinds so even that 1 less Simpson's index reaches 0 within its limits, the number of kinds still has an end.
+    const [even] = linesOf(diversityOf({ a: [1, 1, 1, 2], b: [4, 4, 4, 4] }).tables.diversity);
+    expect(even.simpsonHigh).toBe(1);
+    expect(even.dominantHigh as number).toBeGreaterThan(even.dominant as number);
+    expect(even.dominantHigh as number).toBeLessThan(1000);
   });
 
   it('never gives limits that leave out their value or have no width, however poor the sample', () => {

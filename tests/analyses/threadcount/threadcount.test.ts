@@ -24,14 +24,22 @@ const answer = (rows: readonly Row[], options: object = {}, unit: 'fragment' | '
 
 describe('how two counts go together', () => {
   it('says that they rise together', () => {
-    const { found, words } = answer(
-      line(20, (i) => ({ structure: 'woven', density1: 5 + i, density2: 3 + i - (i % 3) })),
-    );
+    const rising = (structures: readonly string[]) =>
+      answer(
+        line(20, (i) => ({
+          structure: structures[i % structures.length],
+          density1: 5 + i,
+          density2: 3 + i - (i % 3),
+        })),
+      );
+    const { found, words } = rising(['openTwining', 'closeTwining']);
     expect(found.verdict).toBe('rise together');
     expect(words.answer).toMatch(
       /^Density1 and density2 rise together, also within one structure; the former is the greater/,
     );
     expect(faultsOfAnswer(words)).toEqual([]);
+    // Where there is but one structure, within one is all that was said already.
+    expect(rising(['woven']).words.answer).toMatch(/^Density1 and density2 rise together; the former/);
   });
 
   it('says that they run against each other, with the sign below 0', () => {

@@ -105,7 +105,7 @@ describe('resampling', () => {
       why: 'the statistic itself has no value',
     });
     expect(bootstrapInterval([5, 5], () => 1, { random: createRandom(1) })).toEqual({
-      why: 'every draw of the items gives the same value, so drawing again cannot tell its limits',
+      why: 'nearly every draw of the items gives the same value, so drawing again cannot tell its limits',
     });
   });
 });

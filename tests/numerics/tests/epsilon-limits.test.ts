@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { epsilonSquaredLimits } from '../../../src/numerics/tests/epsilon-limits.ts';
 
 /**
- * R 4.2.2: h <- kruskal.test(x)$statistic, and for each tail the root over ncp of
- * pchisq(h, df, ncp, lower.tail = FALSE) - tail, by uniroot(tol = 1e-13), over n - 1.
+ * R 4.2.2: e <- kruskal.test(x)$statistic / (n - 1), f <- (e / (k - 1)) / ((1 - e) / (n - k)), and for each tail the
+ * root over ncp of pf(f, k - 1, n - k, ncp, lower.tail = FALSE) - tail, by uniroot(tol = 1e-13); ncp / (ncp + n). The tails are 0.02.
  */
 describe('limits of epsilon squared', () => {
-  it('are those by R of three groups well apart, cut at 1', () => {
+  it('are those by R of three groups well apart', () => {
     const limits = epsilonSquaredLimits(
       [
         [2.1, 3.4, 1.9, 4.0, 2.8],
@@ -16,8 +16,8 @@ describe('limits of epsilon squared', () => {
       0.95,
     );
     if ('why' in limits) throw new Error(limits.why);
-    expect(limits.low).toBeCloseTo(0.040665503996, 8);
-    expect(limits.high).toBe(1);
+    expect(limits.low).toBeCloseTo(0.16411170952, 8);
+    expect(limits.high).toBeCloseTo(0.793629347745, 8);
   });
 
   it('reach 0 where the groups hardly differ', () => {
@@ -28,10 +28,20 @@ describe('limits of epsilon squared', () => {
     );
     if ('why' in limits) throw new Error(limits.why);
     expect(limits.low).toBe(0);
-    expect(limits.high).toBeCloseTo(0.264450198488, 8);
+    expect(limits.high).toBeCloseTo(0.209567849946, 8);
   });
 
-  it('are none where all values are equal', () => {
+  it('are none where all values are equal, or equal within each group', () => {
     expect(epsilonSquaredLimits([[1, 1], [1], [1]], 0.95)).toHaveProperty('why');
+    expect(
+      epsilonSquaredLimits(
+        [
+          [1, 1],
+          [2, 2],
+          [3, 3],
+        ],
+        0.95,
+      ),
+    ).toHaveProperty('why');
   });
 });

@@ -7,6 +7,7 @@ import { CutChart } from '../../parts/cut-chart.tsx';
 import { PickedPanel, pickedAfter } from '../../parts/picked-panel.tsx';
 import { PreviewNote } from '../../parts/run-status.tsx';
 import { FaultNote, Part, Said } from '../../parts/screen.tsx';
+import { SimulatedNote } from '../../parts/simulated-note.tsx';
 import { Tables } from '../../parts/tables.tsx';
 import { Working } from '../../parts/working.tsx';
 import { useDraft, useWorkbench } from '../../state/workbench.tsx';
@@ -159,6 +160,7 @@ export function PlaceFind() {
                 what={shownSet[1].title.toLowerCase()}
                 order={answer?.orderOf(shownSet[0]) ?? null}
               />
+              <SimulatedNote said={answer?.simulatedAt(shownSet[0], level) ?? null} />
             </>
           )}
           <ManyFinds

@@ -22,6 +22,8 @@ export interface PlacementAnswer {
   readonly levels: readonly CutLevel[];
   /** The set of labels that may hold the find, in words. */
   readonly setAt: (attribute: string, level: number) => string | null;
+  /** How often such sets held the true label when finds were simulated, in words. */
+  readonly simulatedAt: (attribute: string, level: number) => string | null;
   /** How often the order of an attribute's labels is right, in words. */
   readonly orderOf: (attribute: string) => string | null;
 }
@@ -39,19 +41,27 @@ export function readPlacement(result: AnalysisResult): PlacementAnswer {
     neighbours: neighboursOf(result.tables.neighbours),
     labelSets: labelSetsOf(result.tables.typicality),
     levels: levelsOf(result.tables.sets),
-    setAt: (attribute, level) => {
-      const { sets } = result.tables;
-      const row = sets?.rows.find(
-        (one) => one[at(sets, 'attribute')] === attribute && one[at(sets, 'level')] === level,
-      );
-      return row === undefined ? null : text(row[at(sets, 'set')]);
-    },
+    setAt: (attribute, level) => saidAt(result.tables.sets, 'set', attribute, level),
+    simulatedAt: (attribute, level) => saidAt(result.tables.simulated, 'said', attribute, level),
     orderOf: (attribute) => {
       const { order } = result.tables;
       const row = order?.rows.find((one) => one[at(order, 'attribute')] === attribute);
       return row === undefined ? null : text(row[at(order, 'said')]);
     },
   };
+}
+
+/** The text in a column of the row of an attribute and a level. */
+function saidAt(
+  table: ResultTable | undefined,
+  column: string,
+  attribute: string,
+  level: number,
+): string | null {
+  const row = table?.rows.find(
+    (one) => one[at(table, 'attribute')] === attribute && one[at(table, 'level')] === level,
+  );
+  return row === undefined ? null : text(row[at(table, column)]);
 }
 
 function levelsOf(table: ResultTable | undefined): readonly CutLevel[] {

@@ -1,0 +1,51 @@
+import type { SetCell, Simulated } from '../../src/analyses/simulated/cells.ts';
+
+/** The tables of simulations as pages under docs/methods show them, from the same results that the answers show. */
+
+const percent = (count: number, of: number) => `${((100 * count) / of).toFixed(1)} %`;
+
+export function setsTable({ date, cells }: Simulated<SetCell>): string {
+  const rows = cells.map(({ design, labels, items, gaps, ranges, finds, held, tooFew, none, kept }) => [
+    design,
+    `${labels}`,
+    `${items}`,
+    `${100 * gaps} %`,
+    ranges ? 'ranges' : 'exact',
+    ...held.map((count) => percent(count, finds)),
+    percent(tooFew, finds),
+    (kept / finds).toFixed(2),
+    percent(none, finds),
+  ]);
+  return table(
+    `Run on ${date}, ${cells[0].finds} finds a cell.`,
+    [
+      'what the find is',
+      'labels',
+      'items a label',
+      'gaps',
+      'readings',
+      'true label in the 80 % set',
+      '90 %',
+      '95 %',
+      'there as too few (90 %)',
+      'labels in the 90 % set',
+      '"none of these"',
+    ],
+    rows,
+  );
+}
+
+function table(head: string, columns: readonly string[], rows: readonly (readonly string[])[]): string {
+  const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
+  return [head, '', line(columns), line(columns.map(() => '---')), ...rows.map(line)].join('\n');
+}
+
+const MARKS = (simulation: string) =>
+  [`<!-- simulated: ${simulation} -->`, `<!-- end of ${simulation} -->`] as const;
+
+/** A page with what stands between the marks of a simulation replaced. */
+export function withTable(page: string, simulation: string, text: string): string {
+  const [from, to] = MARKS(simulation).map((mark) => page.indexOf(mark));
+  if (from < 0 || to < 0) throw new Error(`the page has no marks of ${simulation}`);
+  return `${page.slice(0, from)}${MARKS(simulation)[0]}\n${text}\n${page.slice(to)}`;
+}

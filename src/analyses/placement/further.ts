@@ -1,0 +1,92 @@
+import { pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
+import type { NearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
+import type { DissimilaritySpec, RecordValue } from '../../numerics/dissimilarity/variables.ts';
+import type { AnalysisInput, Unavailable } from '../contract.ts';
+import type { MapPosition } from './found.ts';
+import {
+  drawWithin,
+  hasRanges,
+  movesByComplete,
+  movesUnderWeights,
+  movesWithinRanges,
+  movesWithoutAssemblages,
+} from './moves.ts';
+import { nextMeasurements } from './next.ts';
+import type { PlacementOptions } from './options.ts';
+import { positionOf } from './position.ts';
+import type { Comparanda } from './prepare.ts';
+import type { Bag } from './typicality.ts';
+
+/** How the answer moves, what to measure next, and where the find lies on the map. */
+
+type Values = readonly RecordValue[];
+
+/** Values drawn within the ranges of the find; none where it has no range. */
+export function drawsOf(record: Values, count: number, input: AnalysisInput): readonly Values[] {
+  if (!hasRanges(record)) return [];
+  const random = input.random.stream('ranges');
+  return Array.from({ length: count }, () => drawWithin(record, random));
+}
+
+/** Bags compared on some variables of the comparison, under the weights of `of`; `what` names these. */
+export type BagMaker = (
+  places: readonly number[],
+  what: string,
+  of: DissimilaritySpec,
+  most: number,
+) => readonly Bag[];
+
+export interface Placed {
+  readonly comparanda: Comparanda;
+  readonly whole: Values;
+  readonly known: readonly number[];
+  readonly bags: readonly Bag[];
+  readonly order: NearestFirst;
+  readonly draws: readonly Values[];
+  readonly bagsOn: BagMaker;
+}
+
+export function furtherAnswers(input: AnalysisInput, options: PlacementOptions, placed: Placed) {
+  const { comparanda, whole, known, bags, order, draws, bagsOn } = placed;
+  const report = input.onProgress ?? (() => undefined);
+  const spec = pickVariables(comparanda.comparison.spec, known);
+  const record = known.map((place) => whole[place]);
+  const moves = [...movesWithinRanges(bags, draws, record, options.level)];
+  if (options.moves) {
+    moves.push(...movesByComplete(bags, record, options.level));
+    report(0.5, 'trying other weights');
+    const under = (of: DissimilaritySpec, what: string) => bagsOn(known, what, of, options.calibration);
+    moves.push(...movesUnderWeights(bags, spec, record, options.level, under));
+    report(0.6, 'leaving out each assemblage');
+    moves.push(...movesWithoutAssemblages(bags, comparanda.assemblages, record, options.level));
+  }
+  report(0.7, 'looking for what to measure next');
+  const next = options.next
+    ? nextMeasurements(
+        comparanda.comparison,
+        whole,
+        order,
+        comparanda.attributes,
+        options.level,
+        (places, most) => bagsOn(places, '', pickVariables(comparanda.comparison.spec, places), most),
+      )
+    : [];
+  return { moves, next };
+}
+
+export function mapPosition(
+  input: AnalysisInput,
+  map: Comparanda['map'],
+  known: readonly number[],
+  whole: Values,
+  draws: readonly Values[],
+): MapPosition | Unavailable {
+  if ('why' in map) return map;
+  const full = draws.map((draw) =>
+    whole.map((value, place) => (known.includes(place) ? draw[known.indexOf(place)] : value)),
+  );
+  const position = positionOf(map, whole, full);
+  if ('why' in position) return position;
+  const places = map.places.map(({ row, x, y }) => ({ row, id: input.records.id[row], x, y }));
+  return { places, shares: map.shares, ...position };
+}

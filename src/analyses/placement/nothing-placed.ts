@@ -1,0 +1,50 @@
+import { countBehind } from '../../fragments/behind.ts';
+import type { AnalysisInput } from '../contract.ts';
+import type { PlacementFound } from './found.ts';
+import type { PlacementOptions } from './options.ts';
+
+/** What a record of the comparanda stands for, when the find is set among them. */
+export function standsFor(
+  { fragments, unit }: AnalysisInput,
+  { findIs }: PlacementOptions,
+  drawn: boolean,
+): PlacementFound['standsFor'] {
+  if (drawn) return 'one fragment an item';
+  if (findIs === 'item' && unit === 'fragment' && new Set(fragments.item).size < fragments.rows)
+    return 'dependent fragments';
+  return unit === 'item' && findIs === 'item' ? 'whole items' : 'independent records';
+}
+
+/** The answer where the find has nothing to be compared by. */
+export function nothingPlaced(
+  input: AnalysisInput,
+  base: Pick<PlacementFound, 'options' | 'unit' | 'standsFor' | 'lacking' | 'notes'>,
+  known: number,
+): PlacementFound {
+  const why =
+    known === 0
+      ? 'nothing is known of the find that the comparanda record too'
+      : 'no record has a value of any attribute that is known of the find';
+  const all = Array.from({ length: input.records.rows }, (_, row) => row);
+  const { fragments } = countBehind(input.fragments, input.records, input.unit, all);
+  return {
+    ...base,
+    unplaced: why,
+    comparedOn: [],
+    lacked: { records: 0, of: 0, attributes: [] },
+    circular: [],
+    neighbours: [],
+    percentiles: [],
+    judged: [],
+    rankings: [],
+    sets: [],
+    guarded: [],
+    simulated: [],
+    anywhere: { why },
+    novelty: [],
+    moves: [],
+    next: [],
+    position: { why },
+    n: { fragments: 0, items: 0, setAside: [{ reason: 'nothing in common with the find', fragments }] },
+  };
+}
