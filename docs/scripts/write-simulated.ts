@@ -1,5 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs';
-import { PLACEMENT_SETS } from '../../src/analyses/simulated/placement-sets.ts';
+import { PLACEMENT_SETS } from '../../src/analyses/simulated-placement-sets.ts';
 import { setsTable, withTable } from './simulated-tables.ts';
 
 /** Writes the tables of simulations into docs/methods; run with `npm run simulated` after a simulation has written its results. */

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { setsTable, withTable } from '../../docs/scripts/simulated-tables.ts';
-import { PLACEMENT_SETS } from '../../src/analyses/simulated/placement-sets.ts';
+import { PLACEMENT_SETS } from '../../src/analyses/simulated-placement-sets.ts';
 
 const page = (name: string) =>
   readFileSync(new URL(`../../docs/methods/${name}.md`, import.meta.url), 'utf8');

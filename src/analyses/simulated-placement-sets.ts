@@ -1,4 +1,4 @@
-import type { SetCell, Simulated } from './cells.ts';
+import type { SetCell, Simulated } from './simulated-cells.ts';
 
 /** Written by `npm run simulate -- placement-sets`: not to be changed by hand. */
 // biome-ignore format: one line a cell
