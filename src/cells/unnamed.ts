@@ -5,7 +5,7 @@ import { translated } from './terms.ts';
 import { foldCell } from './text.ts';
 
 const PLACE =
-  '(?:fo|fundort|fundstelle|fundplatz|prov|provenance|provenience|provenienz|proveniens|provenienza|procedencia|herkunft|findspot|find spot|site|lieu|luogo|lugar|fundsted|funnsted)';
+  '(?:fo|fundangaben?|origin|origine|origen|oprindelse|fundort|fundstelle|fundplatz|prov|provenance|provenience|provenienz|proveniens|provenienza|procedencia|herkunft|findspot|find spot|site|lieu|luogo|lugar|fundsted|funnsted)';
 const UNKNOWN =
   '(?:unbek|unbekannt|unknown|not known|inconnue?|ign|ignot[ao]|sconosciut[ao]|desconocid[ao]|ukendt|ukjent|n/?k)';
 const PHASED =
@@ -17,7 +17,7 @@ const LAYER = '(?:strat\\p{L}*|schicht\\p{L}*|estratigr\\p{L}*|strato|couche|kon
 /** "unprov.", "FO unbek.", "o. FO", "unstrat.", "hors stratigraphie": no place and no layer is named. */
 const UNNAMED = new RegExp(
   `^(?:unprov\\p{L}*|unstrat\\p{L}*|ustratific\\p{L}*|ustratifis\\p{L}*|u/s|${PLACE}\\.? ${UNKNOWN}|${UNKNOWN}(?:er|es|e)?(?:\\.? ${PLACE})?|` +
-    `${WITHOUT}\\.? ${PLACE}(?:angabe)?|${PLACE}\\?|${PLACE} ${DOUBTED} ?\\??|s\\. ?l|(?:surface,? )?unlocated|unphased|(?:${WITHOUT}|not|nicht|non|ikke)\\.? ${PHASED}|(?:nicht|non|no|not|ikke) ${LAYER}|(?:hors|fuori|fuera de|sin|ohne|uden|uten) (?:de )?${LAYER}|stray(?: find)?|streufund|losfund|lesefund|erratico|sporadico)\\.?$`,
+    `${WITHOUT}\\.? ${PLACE}(?:angabe)?|${PLACE}\\?|(?:phase|period|fase|periode|periodo) ${UNKNOWN}|${PLACE} ${DOUBTED} ?\\??|s\\. ?l|(?:surface,? )?unlocated|unphased|(?:${WITHOUT}|not|nicht|non|ikke)\\.? ${PHASED}|(?:nicht|non|no|not|ikke) ${LAYER}|(?:hors|fuori|fuera de|sin|ohne|uden|uten) (?:de )?${LAYER}|stray(?: find)?|streufund|losfund|lesefund|erratico|sporadico)\\.?$`,
   'u',
 );
 

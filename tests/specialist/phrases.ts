@@ -160,13 +160,13 @@ export const MORE_PHRASES: readonly Phrases[] = [
     'no place',
     'site',
     'not-observed',
-    'provenance not known|no provenance|unprovenienced|Fundort unsicher?|Herkunft unbek.|FO unbekannt|o. Fundort|ohne Herkunft|sans lieu|s. l.|senza provenienza|provenienza ignota|procedencia ignota|sin lugar|uden fundsted|fundsted ukendt|funnsted ukjent|surface, unlocated',
+    'origine inconnue|ohne Fundangabe|origin unknown|provenance not known|no provenance|unprovenienced|Fundort unsicher?|Herkunft unbek.|FO unbekannt|o. Fundort|ohne Herkunft|sans lieu|s. l.|senza provenienza|provenienza ignota|procedencia ignota|sin lugar|uden fundsted|fundsted ukendt|funnsted ukjent|surface, unlocated',
   ),
   of(
     'no place',
     'phase',
     'not-observed',
-    'unphased|not phased|no phase|nicht zugeordnet|ohne Phase|non attribué|non attribuita|sin fase|uden fase|undated',
+    'phase unknown|Phase unbekannt|fase sconosciuta|unphased|not phased|no phase|nicht zugeordnet|ohne Phase|non attribué|non attribuita|sin fase|uden fase|undated',
   ),
 
   of(
