@@ -4,11 +4,11 @@ import { append } from '../../numerics/foundation/lists.ts';
 import type { DuplicateDecision } from '../profile/decisions.ts';
 import { assemblageName, nameIn } from '../reading/assemble.ts';
 import type { Fault, LedgerEntry, RowSetAside, SourceReading } from '../source-reading.ts';
-import { stackColumns } from './columns.ts';
 import { applyDecisions, pairKey } from './decide.ts';
 import { type LikelyDuplicate, likelyDuplicates } from './duplicates.ts';
 import { joinAssemblages, type UnmatchedKey } from './join-assemblages.ts';
 import { partsOf } from './parts.ts';
+import { stackColumns } from './stack-columns.ts';
 import { uniqueNames } from './unique-names.ts';
 
 export interface CombinedSources {

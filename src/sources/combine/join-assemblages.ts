@@ -2,7 +2,7 @@ import { lookupKey } from '../../attributes/folding.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import { nameIn } from '../reading/assemble.ts';
 import type { LedgerEntry, SourceReading } from '../source-reading.ts';
-import { fillColumn, isUnstated, sameCell } from './columns.ts';
+import { fillColumn, isUnstated, sameCell } from './fill-column.ts';
 
 /** A key on one side of a join that has no partner on the other. */
 export interface UnmatchedKey {

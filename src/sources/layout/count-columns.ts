@@ -1,7 +1,7 @@
 import { foldText } from '../../attributes/folding.ts';
 import { splitHeader } from '../../attributes/matching.ts';
 import { unitDimension } from '../../cells/units.ts';
-import type { CountsRule } from '../profile/profile.ts';
+import type { CountsRule } from '../profile/layout-rules.ts';
 import { isBlank } from './cell-shapes.ts';
 
 /** Which columns of a table of counts count a kind, and which sum the others up. */

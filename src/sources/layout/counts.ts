@@ -1,5 +1,5 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
-import type { CountsRule } from '../profile/profile.ts';
+import type { CountsRule } from '../profile/layout-rules.ts';
 import type { Fault } from '../source-reading.ts';
 import { isBlank } from './cell-shapes.ts';
 import { areShares, countColumns, printedNumber, type TotalColumn } from './count-columns.ts';

@@ -1,6 +1,6 @@
 import type { Register } from '../../attributes/definition.ts';
 import { append } from '../../numerics/foundation/lists.ts';
-import type { LayoutRule, LongForm } from '../profile/profile.ts';
+import type { LayoutRule, LongForm } from '../profile/layout-rules.ts';
 import type { Fault, RowSetAside } from '../source-reading.ts';
 import { filledCells } from './cell-shapes.ts';
 import { layOutCounts } from './counts.ts';

@@ -1,5 +1,5 @@
 import type { Register } from '../../attributes/definition.ts';
-import type { LongForm } from '../profile/profile.ts';
+import type { LongForm } from '../profile/layout-rules.ts';
 import { countKnown, headerKey, isBlank } from './cell-shapes.ts';
 
 /** Several rows a fragment, one reading a row: found, and gathered into one row a fragment. */

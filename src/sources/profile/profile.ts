@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { CELL_STATES } from '../../cells/reading.ts';
 import { ITEM_NUMBERS } from '../reading/unique-in-context.ts';
 import { repeatedIds } from './decisions.ts';
+import { attributeId, layoutRule } from './layout-rules.ts';
 import { schemaFault } from './schema-fault.ts';
 
 /**
@@ -10,7 +11,6 @@ import { schemaFault } from './schema-fault.ts';
  */
 
 const text = z.string();
-const attributeId = z.string().min(1).describe('Id of an attribute, e.g. "rowSpacing"');
 const unit = z.string().describe('Unit of the numbers in the source, e.g. "cm" or "per 5 cm"');
 const decimal = z.enum([',', '.']).describe('Decimal mark of the numbers');
 const missing = z
@@ -19,7 +19,6 @@ const missing = z
 const terms = z
   .record(z.string(), z.string())
   .describe('Wording in the source -> id of the term it means, e.g. { "Lindenbast": "lime" }');
-const rowNumber = z.number().int().min(1);
 
 const target = z.strictObject({
   attribute: attributeId.nullable().describe('Attribute that this part feeds; null keeps it as text'),
@@ -95,55 +94,6 @@ export const columnRule = z.strictObject({
     .describe('How far "c." widens a number, as a share; default 0.1'),
 });
 
-export const longForm = z
-  .strictObject({
-    attribute: text.describe('Header of the column that names what was measured'),
-    value: text.describe('Header of the column with the reading'),
-    unit: text.optional().describe('Header of the column with the unit'),
-    by: z.array(text).optional().describe('Headers that together name the fragment; default: all others'),
-  })
-  .describe('Several rows a fragment, one reading a row');
-
-export const countsRule = z
-  .strictObject({
-    attribute: attributeId.optional().describe('Attribute whose kinds the columns count, e.g. "structure"'),
-    place: attributeId.default('site').describe('Attribute that the first column names'),
-    columns: z
-      .array(text)
-      .min(1)
-      .optional()
-      .describe('Headers of the columns that count; default: all of whole or half counts but totals'),
-    base: text
-      .optional()
-      .describe('Header of the column with the number of objects of which the columns give per cent'),
-  })
-  .describe('A table of counts, one row a place and one column a kind');
-
-export const layoutRule = z.strictObject({
-  headerRow: z
-    .number()
-    .int()
-    .min(0)
-    .optional()
-    .describe('Row of the header (the lower one of two), 1 = first; 0 = there is none'),
-  headerRows: z
-    .union([z.literal(1), z.literal(2), z.literal(3)])
-    .optional()
-    .describe('Rows that the header takes up: names; groups or units with them; or all three'),
-  lastRow: rowNumber.optional().describe('Last row that belongs to the table'),
-  setAside: z.array(rowNumber).optional().describe('Rows that are notes, totals or headings, not fragments'),
-  keep: z.array(rowNumber).optional().describe('Rows that are fragments although they look like notes'),
-  transposed: z.boolean().optional().describe('One row an attribute, one column a fragment'),
-  keyValue: z.boolean().optional().describe('Blocks of "key: value" lines, one block a fragment'),
-  longForm: z.union([longForm, z.literal(false)]).optional(),
-  counts: countsRule.optional(),
-  gather: z.boolean().optional().describe('Rows with the same fragment id are readings of one fragment'),
-  raggedRows: z
-    .enum(['pad', 'set-aside'])
-    .optional()
-    .describe('Rows with too few or too many cells: read what is there, or set them aside'),
-});
-
 export const PIECES = ['largest', 'first', 'unread'] as const;
 
 export const sourceProfile = z.strictObject({
@@ -211,9 +161,6 @@ export const sourceProfile = z.strictObject({
 
 export type SourceProfile = z.infer<typeof sourceProfile>;
 export type ColumnRule = z.infer<typeof columnRule>;
-export type LayoutRule = z.infer<typeof layoutRule>;
-export type CountsRule = z.infer<typeof countsRule>;
-export type LongForm = z.infer<typeof longForm>;
 export type SplitRule = NonNullable<ColumnRule['split']>;
 export type SplitTarget = SplitRule['into'][number];
 export type ProfileInput = z.input<typeof sourceProfile>;

@@ -1,6 +1,7 @@
 import type { ColumnPlan } from '../columns/column-plan.ts';
 import type { DecimalMark, Dialect } from '../source-reading.ts';
-import type { ColumnRule, LayoutRule, SourceProfile } from './profile.ts';
+import type { LayoutRule } from './layout-rules.ts';
+import type { ColumnRule, SourceProfile } from './profile.ts';
 
 /**
  * The profile that gives the same reading again: what was passed in, with encoding, delimiter, layout and

@@ -8,7 +8,7 @@ import { readCell } from '../../cells/read-cell.ts';
 import type { Reading } from '../../cells/reading.ts';
 import { isMissing, stateAt } from '../../fragments/missing.ts';
 import type { Column } from '../../fragments/table.ts';
-import { fillColumn } from '../combine/columns.ts';
+import { fillColumn } from '../combine/fill-column.ts';
 import { enter, type Ledger } from '../ledger/ledger.ts';
 import { type ColumnTexts, columnOf } from './read-column.ts';
 

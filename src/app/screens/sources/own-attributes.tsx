@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Label, TextArea, TextField } from 'react-aria-components';
 import type { AttributeDefinition, Block, Scale } from '../../../attributes/definition.ts';
 import { Button, Check, Choice, Entry } from '../../parts/controls.tsx';
-import { FaultNote } from '../../parts/screen.tsx';
+import { FaultNote, Part } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { draftOf, NEW_DRAFT, type OwnDraft, takesUnit, withOwn, withoutOwn } from './own-attribute.ts';
 
@@ -34,48 +34,49 @@ export function OwnAttributes() {
   const remove = ({ id, label }: AttributeDefinition) =>
     change((now) => ({ ...now, study: withoutOwn(now.study, id) }), `take away the attribute “${label}”`);
   return (
-    <div className="stack tight">
-      <h3>Attributes of your own</h3>
-      {own.length > 0 ? null : (
-        <p className="small soft">None yet. Whatever a table records can be made one.</p>
-      )}
-      <ul className="stack tight">
-        {own.map((attribute) => (
-          <li key={attribute.id} className="line">
-            <strong>{attribute.label}</strong>
-            <span className="small soft">
-              {SCALES.find(({ id }) => id === attribute.scale)?.label}
-              {attribute.unit === undefined ? '' : `, in ${attribute.unit}`}
-            </span>
-            <Button
-              look="plain small"
-              label={`Change “${attribute.label}”`}
-              onPress={() => setDraft(draftOf(workspace.study, attribute))}
-            >
-              Change
-            </Button>
-            {used.has(attribute.id) ? null : (
+    <Part name="more" title="Attributes of your own">
+      <div className="stack tight">
+        {own.length > 0 ? null : (
+          <p className="small soft">None yet. Whatever a table records can be made one.</p>
+        )}
+        <ul className="stack tight">
+          {own.map((attribute) => (
+            <li key={attribute.id} className="line">
+              <strong>{attribute.label}</strong>
+              <span className="small soft">
+                {SCALES.find(({ id }) => id === attribute.scale)?.label}
+                {attribute.unit === undefined ? '' : `, in ${attribute.unit}`}
+              </span>
               <Button
                 look="plain small"
-                label={`Take away “${attribute.label}”`}
-                onPress={() => remove(attribute)}
+                label={`Change “${attribute.label}”`}
+                onPress={() => setDraft(draftOf(workspace.study, attribute))}
               >
-                Take away
+                Change
               </Button>
-            )}
-          </li>
-        ))}
-      </ul>
-      {draft === null ? (
-        <div>
-          <Button look="small" onPress={() => setDraft(NEW_DRAFT)}>
-            Add an attribute
-          </Button>
-        </div>
-      ) : (
-        <OwnForm key={draft.id ?? 'new'} start={draft} onClose={() => setDraft(null)} />
-      )}
-    </div>
+              {used.has(attribute.id) ? null : (
+                <Button
+                  look="plain small"
+                  label={`Take away “${attribute.label}”`}
+                  onPress={() => remove(attribute)}
+                >
+                  Take away
+                </Button>
+              )}
+            </li>
+          ))}
+        </ul>
+        {draft === null ? (
+          <div>
+            <Button look="small" onPress={() => setDraft(NEW_DRAFT)}>
+              Add an attribute
+            </Button>
+          </div>
+        ) : (
+          <OwnForm key={draft.id ?? 'new'} start={draft} onClose={() => setDraft(null)} />
+        )}
+      </div>
+    </Part>
   );
 }
 
