@@ -132,14 +132,16 @@ describe('tables of counts', () => {
     expect(oneRowEach(table).rows).toBe(8);
   });
 
-  it('lose no cell: nought is in the ledger, totals are kept beside', () => {
+  it('lose no cell: nought and totals are in the ledger', () => {
     const reading = readCounts('Site,disc,cone,Total\nHolm,0,3,3\nPell,2,-,2\n');
     expect(reading.table.rows).toBe(2);
     expect(
       reading.ledger.filter(({ rule }) => rule === 'counted').map(({ raw, readAs }) => [raw, readAs]),
     ).toEqual([
+      ['3', 'total of the row'],
       ['0', 'none'],
       ['3', '3 of "cone"'],
+      ['2', 'total of the row'],
       ['2', '2 of "disc"'],
       ['-', 'none'],
     ]);

@@ -5,7 +5,7 @@ import { looksLikeCounts } from '../../sources/columns/looks-like-counts.ts';
 import { proposeAsIs } from '../../sources/columns/propose-attributes.ts';
 import { witnessCandidates } from '../../sources/names/witness-candidates.ts';
 import { type QualityReport, reportQuality } from '../../sources/quality/quality.ts';
-import type { SourceReading } from '../../sources/source-reading.ts';
+import type { ColumnReading, SourceReading } from '../../sources/source-reading.ts';
 import type { OpenTerm, SourceView } from './views/sources.ts';
 
 const MOST_EXAMPLES = 5;
@@ -20,10 +20,14 @@ export function viewSource(
   const { grid, table: _table, ...rest } = reading;
   const aside = new Set(reading.rowsSetAside.map((row) => row.row));
   const kept = grid.filter((_, i) => i + 1 > reading.headerRow && !aside.has(i + 1));
+  // Rows and columns of counts and of long form are not those of the file.
+  const { counts, longForm } = reading.profile.layout;
+  const laidOut = counts !== undefined || typeof longForm === 'object';
+  const rows = laidOut ? reading.table.rows : reading.rowsKept;
   return {
     ...rest,
     gridRows: grid.length,
-    gridColumns: reading.columns.length,
+    gridColumns: laidOut ? (grid[reading.headerRow - 1] ?? []).length : reading.columns.length,
     openTerms: openTerms(reading, register),
     asIs: proposeAsIs(reading, register),
     counts: looksLikeCounts(reading),
@@ -31,10 +35,11 @@ export function viewSource(
     quality: inFileRows(reportQuality(reading.table, register, reading.columns), reading.table),
     witness: witnessCandidates(reading, register),
     repeatedLines: reading.repeatedIds.map(({ rows }) => rows.map((row) => grid[row - 1] ?? [])),
-    examples: reading.columns.map((column) => distinct(kept, column.index)),
-    filledShare: reading.columns.map((column) =>
-      reading.rowsKept === 0 ? 0 : column.filled / reading.rowsKept,
+    fileHeaders: laidOut ? (grid[reading.headerRow - 1] ?? []) : null,
+    examples: reading.columns.map((column) =>
+      laidOut ? distinct(cellsOf(reading, column), 0) : distinct(kept, column.index),
     ),
+    filledShare: reading.columns.map((column) => (rows === 0 ? 0 : column.filled / rows)),
     lost: reading.columns
       .filter(
         (column) =>
@@ -42,6 +47,12 @@ export function viewSource(
       )
       .map((column) => column.header),
   };
+}
+
+/** The texts of a column as they stand in the table, one a row. */
+function cellsOf(reading: SourceReading, { header, attributes }: ColumnReading): readonly string[][] {
+  const column = reading.table.columns.get(attributes[0] ?? `column: ${header}`);
+  return (column?.raw ?? []).map((text) => [text]);
 }
 
 /** Findings point to rows of the table; the screen shows rows of the file. */

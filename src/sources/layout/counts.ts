@@ -42,13 +42,19 @@ export function layOutCounts(
 ): Counted {
   const { counted, totals } = countColumns(headers, body, rule);
   const base = rule.base === undefined ? -1 : headers.indexOf(rule.base);
-  const kept = headers.map((_, i) => i).filter((i) => !counted.includes(i));
+  const summed = new Set([...totals.map(({ column }) => column), ...(base < 0 ? [] : [base])]);
+  const kept = headers.map((_, i) => i).filter((i) => !counted.includes(i) && !summed.has(i));
   const kinds = headers.map((header) => (base < 0 ? header : withoutPerCent(header)));
   const rows: string[][] = [];
   const from: number[] = [];
   const moves: Move[] = [];
   for (const [at, row] of body.entries()) {
     const own = kept.map((i) => row[i] ?? '');
+    for (const i of summed) {
+      const raw = row[i] ?? '';
+      const readAs = i === base ? 'number of objects of the row' : 'total of the row';
+      if (!isBlank(raw)) moves.push({ row: origins[at]!, column: headers[i]!, raw, readAs, rule: 'counted' });
+    }
     for (const i of counted) {
       const raw = row[i] ?? '';
       if (isBlank(raw)) continue;

@@ -78,6 +78,15 @@ describe('a table that seems to count', () => {
     expect(first.kind).toBe('counts');
   });
 
+  it('shows the columns of its file once it is read as counts, each filled as far as its rows go, and asks no more', () => {
+    const view = viewSource(counted('Site,jar,bowl,Total\nHolm,12,4,16\nPell,3,9,12\n'), register, []);
+    expect(view.fileHeaders).toEqual(['Site', 'jar', 'bowl', 'Total']);
+    expect(view.columns.map(({ header }) => header)).toEqual(['Site', 'kind', 'Number of objects']);
+    expect(view.filledShare).toEqual([1, 1, 1]);
+    expect(view.examples[1]).toEqual(['jar', 'bowl']);
+    expect(questionsOf(view, [])).toEqual([]);
+  });
+
   it('in per cent names its base', () => {
     const reading = read(
       'Site,n,jar %,bowl %,lid %\nHolm,40,50,37.5,12.5\nPell,80,25,60,15\nVell,20,50,40,10\n',

@@ -8,6 +8,8 @@ import type { SourceReading } from '../../../sources/source-reading.ts';
 export interface SourceView extends Omit<SourceReading, 'grid' | 'table'> {
   readonly gridRows: number;
   readonly gridColumns: number;
+  /** Headers of the file where its rows were laid out anew (counts, long form); null where the columns are those of the file. */
+  readonly fileHeaders: readonly string[] | null;
   /** Texts of nominal columns that match no term, most frequent first. */
   readonly openTerms: readonly OpenTerm[];
   /** Column -> a few distinct texts, for the questions. */
