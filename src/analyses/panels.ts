@@ -16,6 +16,8 @@ export interface Panels {
   readonly own?: boolean;
   /** Room on the left for the numbers of the outer panels, CSS pixels. */
   readonly left?: number;
+  /** Room above for a legend of what all panels share, CSS pixels; none without it. */
+  readonly legend?: number;
 }
 
 /** CSS pixels at print width. */
@@ -30,7 +32,7 @@ export function panelAxes(place: number): { readonly xaxis: string; readonly yax
 }
 
 export function panelsLayout(panels: Panels): Readonly<Record<string, unknown>> {
-  const { headings, across, own = false, left = ROOM.left } = panels;
+  const { headings, across, own = false, left = ROOM.left, legend = 0 } = panels;
   const down = Math.ceil(headings.length / across);
   const step = panels.height + ROOM.heading + (own ? ROOM.numbers : 0);
   const tall = down * step - (own ? ROOM.numbers : 0);
@@ -77,11 +79,11 @@ export function panelsLayout(panels: Panels): Readonly<Record<string, unknown>> 
     });
   });
   return figureLayout({
-    height: ROOM.top + tall + ROOM.bottom,
+    height: ROOM.top + legend + tall + ROOM.bottom,
     more: {
       ...axes,
-      margin: { l: left, r: ROOM.right, t: ROOM.top, b: ROOM.bottom, pad: 0 },
-      showlegend: false,
+      margin: { l: left, r: ROOM.right, t: ROOM.top + legend, b: ROOM.bottom, pad: 0 },
+      showlegend: legend > 0,
       annotations: [
         ...texts,
         sideTitle(panels.xTitle, { x: 0.5, y: 0, yanchor: 'top', yshift: own ? -22 : -24 }),

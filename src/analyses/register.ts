@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { chronology } from './chronology/index.ts';
 import { claims } from './claims/index.ts';
 import type {
   Analysis,
@@ -59,6 +60,7 @@ export const ANALYSES: readonly RegisteredAnalysis[] = [
   registered(placement),
   registered(standing),
   registered(threadcount),
+  registered(chronology),
   registered(map),
   registered(claims),
 ];

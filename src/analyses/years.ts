@@ -49,8 +49,17 @@ function roundYears(years: readonly number[]): number[] {
 }
 
 /** The least of 1, 2, 5, 10, 20 … that is no less than `width`. */
-function roundStep(width: number): number {
+export function roundStep(width: number): number {
   let power = 1;
   while (10 * power < width) power *= 10;
   return [1, 2, 5].map((digit) => digit * power).find((step) => step >= width) ?? 10 * power;
+}
+
+/** Years from the first of a slice to the one before its end: "400 to 301 BC", "50 BC to AD 49", "AD 1 to 100". */
+export function printSlice(from: number, end: number): string {
+  const last = end - 1;
+  if (last <= from) return printYear(from);
+  const [first, second] = [printYear(from), printYear(last)];
+  if (from > 0) return `${first} to ${last}`;
+  return last > 0 ? `${first} to ${second}` : `${1 - from} to ${second}`;
 }

@@ -92,6 +92,7 @@ const LEAST: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   typology: { rules: 'types.json', resamples: 19, relabellings: 99 },
   placement: { find: { structure: 'tabby', rowSpacing: 'c. 4 mm' }, calibration: 20, draws: 5 },
   standing: { site: 'Ness', resamples: 199, relabellings: 99 },
+  chronology: { draws: 5, relabellings: 99 },
   threadcount: { x: 'rowSpacing', y: 'density1', draws: 5 },
   map: { places: ['rowSpacing', 'density1'], deals: 99 },
   claims: { file: 'claims.csv' },

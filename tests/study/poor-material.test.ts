@@ -91,6 +91,7 @@ const ANALYSES = [
   { id: 'placement', kind: 'placement', find: { structure: 'close twining', rowSpacing: 'c. 4 mm' } },
   { id: 'standing', kind: 'standing', site: 'Ness', resamples: 199 },
   { id: 'map', kind: 'map', deals: 199 },
+  { id: 'chronology', kind: 'chronology', draws: 10, relabellings: 99 },
   { id: 'threadcount', kind: 'threadcount', x: 'rowSpacing', y: 'density1', draws: 20 },
   {
     id: 'grouping',

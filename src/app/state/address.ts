@@ -10,7 +10,7 @@ export interface Address {
 /** Kinds of question that each screen puts; a screen without any is addressed by its name alone. */
 const ASKED: Readonly<Record<string, readonly string[]>> = {
   assemblages: ['crosstab', 'similarity'],
-  region: ['threadcount', 'map'],
+  region: ['threadcount', 'map', 'chronology'],
   contrasts: ['contrast'],
   kinship: ['grouping', 'ordination'],
   placement: ['placement', 'standing'],

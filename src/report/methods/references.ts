@@ -60,6 +60,8 @@ export const REFERENCES: Readonly<Record<string, string>> = {
     'Phipson, B. and Smyth, G. K. 2010. Permutation p-values should never be zero. Statistical Applications in Genetics and Molecular Biology 9: 39.',
   'Robinson 1951':
     'Robinson, W. S. 1951. A method for chronologically ordering archaeological deposits. American Antiquity 16: 293–301.',
+  'Ratcliffe 2000':
+    'Ratcliffe, J. H. 2000. Aoristic analysis: the spatial interpretation of unspecific temporal events. International Journal of Geographical Information Science 14: 669–679.',
   'Rousseeuw 1987':
     'Rousseeuw, P. J. 1987. Silhouettes: a graphical aid to the interpretation and validation of cluster analysis. Journal of Computational and Applied Mathematics 20: 53–65.',
   'Silverman 1981':

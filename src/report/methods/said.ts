@@ -28,6 +28,8 @@ const SAYS: Readonly<Record<string, Says>> = {
     `The site was compared with every other by ${coefficientOf(coefficient)} at the level of kinds that all record, ranks and ${percent(confidence)} limits by drawing the records of all assemblages again, p by dealing records between two ([DeBoer et al. 1996]) after [Holm 1979]; its place among the others is a supplementary row of their correspondence analysis ([Greenacre 1984]).`,
   threadcount: ({ confidence, draws }) =>
     `Two measurements of the same record were related by Spearman’s rank correlation ([Spearman 1904]) with ${percent(confidence)} limits, again within each group, and again with values drawn within the ranges of the readings (${draws} times).`,
+  chronology: ({ confidence, relabellings, draws }) =>
+    `Each record was shared out evenly over its span of years ([Ratcliffe 2000]); counts in slices of time have ${percent(confidence)} limits of where such dates would put them, once with a date of each record's own and once with one date for all of a place and span. That a kind comes later than others was tested by ranks of the middles of the spans, p by dealing the kinds again (at most ${relabellings} random ways, [Phipson & Smyth 2010]) after [Holm 1979], again within each place, and again with dates drawn within the spans (${draws} times).`,
   map: ({ deals, confidence }) =>
     `Places were drawn by their coordinates; lines join places that lean towards the same kinds more than dealing their records anew (${deals} times) gives, and of the lines at most ${percent(1 - Number(confidence))} are expected to be of chance.`,
   claims: () =>

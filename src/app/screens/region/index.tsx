@@ -13,11 +13,12 @@ import type { Screen } from '../screen.ts';
 import type { RegionPicture } from './picture.ts';
 import { placesMap } from './places-map.tsx';
 import { threadCounts } from './thread-counts.tsx';
+import { throughTime } from './through-time.tsx';
 
 const QUESTION = 'What does the region look like?';
 
 /** A new picture is a file of this folder and a line here. */
-const PICTURES: readonly RegionPicture[] = [threadCounts, placesMap];
+const PICTURES: readonly RegionPicture[] = [threadCounts, placesMap, throughTime];
 
 function RegionScreen() {
   const { workspace, view, change } = useWorkbench();

@@ -1,0 +1,136 @@
+import type { Figure } from '../contract.ts';
+import { axis, escapeText, figureLayout, GROUND, type KindStyle, kindMarker } from '../figure-style.ts';
+import { markStyle } from '../marks.ts';
+import { panelAxes, panelsLayout } from '../panels.ts';
+import { inSentence, printLevel, printNumber } from '../phrasing.ts';
+import { printSlice, yearAxis } from '../years.ts';
+import type { ChronologyFound, Series, SliceCount } from './found.ts';
+
+/** Counts through time with what is not known of the dates: of all finds, and one panel a kind. */
+
+/** More panels than this would not be read on a page; the commonest kinds are drawn. */
+const MOST_PANELS = 12;
+
+/** The line of all finds has no kind's symbol. */
+const ALL_STYLE: KindStyle = { colour: GROUND.ink, symbol: 'circle', dash: 'solid', pattern: '' };
+
+interface Drawn {
+  readonly series: Series;
+  readonly edges: readonly number[];
+  readonly style: KindStyle;
+  readonly axes?: Readonly<Record<string, string>>;
+  readonly size: number;
+}
+
+function traces({ series, edges, style, axes = {}, size }: Drawn) {
+  const { slices } = series;
+  const middle = slices.map((_, slice) => (edges[slice] + edges[slice + 1]) / 2);
+  const uprights = (
+    range: (one: SliceCount) => { readonly low: number; readonly high: number },
+    width: number,
+  ) => ({
+    type: 'scatter',
+    mode: 'lines',
+    ...axes,
+    x: slices.flatMap((_, slice) => [middle[slice], middle[slice], null]),
+    y: slices.flatMap((one) => [range(one).low, range(one).high, null]),
+    line: { color: GROUND.ink, width },
+    hoverinfo: 'skip',
+    showlegend: false,
+  });
+  return [
+    {
+      type: 'scatter',
+      mode: 'lines',
+      ...axes,
+      x: middle,
+      y: slices.map(({ expected }) => expected),
+      line: { color: GROUND.neutral, width: 1 },
+      hoverinfo: 'skip',
+      showlegend: false,
+    },
+    uprights(({ together }) => together, 0.8),
+    uprights(({ apart }) => apart, 2.6),
+    {
+      type: 'scatter',
+      mode: 'markers',
+      ...axes,
+      name: escapeText(series.label),
+      x: middle,
+      y: slices.map(({ expected }) => expected),
+      text: slices.map((one, slice) =>
+        escapeText(
+          `${printSlice(edges[slice], edges[slice + 1])}: ${printNumber(one.expected)}, limits ${one.apart.low} to ${one.apart.high}; made together ${one.together.low} to ${one.together.high}; wholly within ${one.sure}, possible ${one.possible}`,
+        ),
+      ),
+      hovertemplate: '%{text}<extra></extra>',
+      marker: kindMarker(style, size),
+      showlegend: false,
+    },
+  ];
+}
+
+const years = (edges: readonly number[], title: string) =>
+  yearAxis(title, edges, { range: [edges[0], edges[edges.length - 1]] });
+
+/** Highest upright, so that panels share an axis with room above. */
+function most(list: readonly Series[]): number {
+  return list
+    .flatMap(({ slices }) => slices.map(({ apart, together }) => Math.max(apart.high, together.high)))
+    .reduce((a, b) => Math.max(a, b), 1);
+}
+
+export function countsFigure(found: ChronologyFound): Figure {
+  const { all, edges, unit } = found;
+  return {
+    data: traces({ series: all, edges, style: ALL_STYLE, size: 8 }),
+    layout: figureLayout({
+      x: years(edges, 'year'),
+      y: axis(`${unit}s in a slice`, { range: [0, 1.06 * most([all])] }),
+      height: 340,
+    }),
+    caption: `${unit === 'item' ? 'Items' : 'Fragments'} through time, in slices of ${edges[1] - edges[0]} years (n = ${all.n}). ${howDrawn(found)}`,
+  };
+}
+
+export function kindsFigure(found: ChronologyFound): Figure | null {
+  const { kinds, edges, unit, kindsLabel, withoutKind } = found;
+  if (kinds.length === 0) return null;
+  const shown = kinds.slice(0, MOST_PANELS);
+  const highest = most(shown);
+  const shared = (place: number, side: 'x' | 'y') => (place === 0 ? {} : { matches: side });
+  const across = Math.min(3, shown.length);
+  return {
+    data: shown.flatMap((series, place) =>
+      traces({ series, edges, style: markStyle(series.mark), axes: panelAxes(place), size: 7 }),
+    ),
+    layout: panelsLayout({
+      headings: shown.map(({ label, n }) => `${label} (${n})`),
+      x: (place) => ({ ...thinned(years(edges, '')), ...shared(place, 'x') }),
+      y: (place) => ({ ...axis('', { range: [0, 1.06 * highest] }), ...shared(place, 'y') }),
+      xTitle: 'year',
+      yTitle: `${unit}s in a slice`,
+      across,
+      height: 110,
+    }),
+    caption:
+      `${kindsLabel} through time, one panel a kind, in slices of ${edges[1] - edges[0]} years, the same axes in all; in brackets ${unit}s dated. ${howDrawn(found)}` +
+      `${withoutKind > 0 ? ` ${withoutKind} ${unit}s without a recorded ${inSentence(kindsLabel)} are left out.` : ''}` +
+      `${kinds.length > shown.length ? ` The ${shown.length} commonest of ${kinds.length} kinds.` : ''}`,
+  };
+}
+
+/** Every other tick of an axis of years, for panels a third as wide. */
+export function thinned(made: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
+  const { tickvals, ticktext } = made as { tickvals: readonly number[]; ticktext: readonly string[] };
+  const every = tickvals.length > 4 ? Math.ceil(tickvals.length / 4) : 1;
+  const kept = (_: unknown, place: number) => place % every === 0;
+  return { ...made, tickvals: tickvals.filter(kept), ticktext: ticktext.filter(kept) };
+}
+
+function howDrawn({ unit, options, outside }: ChronologyFound): string {
+  return (
+    `Symbols: each ${unit} shared out evenly over its span of years; thick lines: ${printLevel(options.confidence)} limits of the count, each having a date of its own within its span; ` +
+    `thin lines: limits where all of one place and span were made together.${outside > 0 ? ` ${outside} ${unit}s lie outside.` : ''}`
+  );
+}
