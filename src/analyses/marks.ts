@@ -2,7 +2,9 @@ import type { AttributeDefinition, Register } from '../attributes/definition.ts'
 import { groupRows } from '../fragments/groups.ts';
 import { naturalOrder } from '../fragments/natural-order.ts';
 import type { FragmentTable } from '../fragments/table.ts';
+import type { AnalysisInput } from './contract.ts';
 import { type KindStyle, kindStyle } from './figure-style.ts';
+import type { LevelSaid } from './level-said.ts';
 
 /** Orders of labels that a study fixes: attribute -> labels, the first having the first symbol and colour. */
 export type GivenMarks = Readonly<Record<string, readonly string[]>>;
@@ -28,6 +30,33 @@ export function markPlaces(
     .sort((a, b) => b.n - a.n || naturalOrder(a.label, b.label))
     .map(({ label }) => label);
   return new Map([...named, ...others].map((label, place) => [label, place] as const));
+}
+
+/** Places of labels in the order of symbols and colours; a label without one has the neutral style. */
+export type Marks = ReadonlyMap<string, number>;
+
+/**
+ * The same for what an analysis groups by or counts, none where no source records it or it is a number. A broader term that
+ * stands for narrower ones has the symbol of the commonest of them, beside which it never stands.
+ */
+export function marksOf(
+  { fragments, register, marks }: Pick<AnalysisInput, 'fragments' | 'register' | 'marks'>,
+  attribute: string,
+  folds: LevelSaid['folds'] = [],
+): Marks {
+  if (attribute !== 'assemblage' && (fragments.columns.get(attribute)?.kind ?? 'numeric') === 'numeric')
+    return new Map();
+  const places = markPlaces(fragments, attribute, register, marks);
+  const folded = folds.flatMap(({ label, narrower }) => {
+    const own = [label, ...narrower].flatMap((one) => places.get(one) ?? []);
+    return own.length === 0 ? [] : [[label, own.reduce((a, b) => Math.min(a, b))] as const];
+  });
+  return new Map([...places, ...folded]);
+}
+
+/** The style of a label; neutral where it has no place. */
+export function styleOf(marks: Marks, label: string): KindStyle {
+  return markStyle(marks.get(label) ?? null);
 }
 
 /** The symbol, colour, dash and hatching of a place in that order. */

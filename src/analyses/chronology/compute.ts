@@ -2,7 +2,7 @@ import { countBehind } from '../../fragments/behind.ts';
 import { greatest } from '../../numerics/foundation/lists.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { levelSaid } from '../level-said.ts';
-import { markPlaces } from '../marks.ts';
+import { marksOf } from '../marks.ts';
 import { changesOf, type Groups } from './change.ts';
 import { type Entries, type Entry, gatherEntries, labelsIn } from './entries.ts';
 import type { Change, ChronologyFound, PlaceSeries, Series } from './found.ts';
@@ -12,6 +12,8 @@ import { inOrder, spansOf } from './spans.ts';
 
 /** Spans that are shared by the most finds. */
 const COMMONEST = 5;
+/** Finds from which on so few spans are those of phases rather than of single finds. */
+const MANY = 20;
 
 /**
  * When were the finds made, place by place and kind by kind, how many fall into each slice of time given what is not
@@ -28,7 +30,8 @@ export function computeChronology(input: AnalysisInput, options: ChronologyOptio
   const slices = Math.max(0, edges.length - 1);
   const labelOf = (id: string) =>
     register.attributes.get(id)?.label ?? (id === 'assemblage' ? 'Assemblage' : id);
-  const marks = marksOf(input, options);
+  const level = levelSaid(options.level, gathered.level);
+  const marks = { kinds: marksOf(input, options.of, level.folds), places: marksOf(input, options.places) };
   const series = (label: string, own: readonly Entry[], mark: number | null): Series => ({
     label,
     mark,
@@ -70,7 +73,7 @@ export function computeChronology(input: AnalysisInput, options: ChronologyOptio
     placesLabel: labelOf(options.places),
     kindsLabel: labelOf(options.of),
     phasesLabel: labelOf(options.phases),
-    level: levelSaid(options.level, gathered.level),
+    level,
     edges,
     all,
     kinds,
@@ -88,13 +91,6 @@ export function computeChronology(input: AnalysisInput, options: ChronologyOptio
       setAside: gathered.lacking.map(({ reason, rows }) => ({ reason, fragments: behind(rows).fragments })),
     },
   };
-}
-
-function marksOf({ fragments, register, marks }: AnalysisInput, { of, places }: ChronologyOptions) {
-  const recorded = (id: string) => id === 'assemblage' || fragments.columns.has(id);
-  const placesOf = (id: string) =>
-    recorded(id) ? markPlaces(fragments, id, register, marks) : new Map<string, number>();
-  return { kinds: placesOf(of), places: placesOf(places) };
 }
 
 /** Those of the places first, whether recorded or not; what defaults name and nobody recorded is passed over. */
@@ -133,11 +129,15 @@ function verdictOf(changes: readonly Change[]): ChronologyFound['verdict'] {
   return changing.every(({ verdict }) => verdict.endsWith('across places')) ? 'across places' : 'some';
 }
 
-function spansShared(entries: readonly Entry[]): Pick<ChronologyFound, 'distinct' | 'shared'> {
+function spansShared(entries: readonly Entry[]): Pick<ChronologyFound, 'distinct' | 'shared' | 'byPhase'> {
   const counts = new Map<string, number>();
   for (const { low, high } of entries) counts.set(`${low} ${high}`, (counts.get(`${low} ${high}`) ?? 0) + 1);
   const most = [...counts.values()].sort((a, b) => b - a).slice(0, COMMONEST);
-  return { distinct: counts.size, shared: most.reduce((sum, count) => sum + count, 0) };
+  return {
+    distinct: counts.size,
+    shared: most.reduce((sum, count) => sum + count, 0),
+    byPhase: counts.size <= COMMONEST && entries.length > MANY,
+  };
 }
 
 function peakOf({ slices }: Series): number | null {

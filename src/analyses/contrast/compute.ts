@@ -4,6 +4,7 @@ import { type Grouping, groupRows } from '../../fragments/groups.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column } from '../../fragments/table.ts';
 import type { AnalysisInput, SetAside } from '../contract.ts';
+import { marksOf } from '../marks.ts';
 import { type Computed, contrastAttribute } from './computed.ts';
 import type { ContrastFound } from './found.ts';
 import { guarded } from './guarded.ts';
@@ -50,6 +51,7 @@ export function computeContrast(input: AnalysisInput, options: ContrastOptions):
     options,
     unit,
     by,
+    marks: marksOf(input, options.by),
     attributes,
     tests: attributes.length + attributes.reduce((sum, { pairs }) => sum + pairs.length, 0),
     together: columns.length > 1 ? contrastTogether(input, options, input.random.stream('together')) : null,

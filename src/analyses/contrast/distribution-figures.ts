@@ -2,8 +2,9 @@ import { densityCurve } from '../../numerics/describing/density.ts';
 import { sortedValues } from '../../numerics/describing/quantile.ts';
 import { exp, ln } from '../../numerics/foundation/elementary.ts';
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../figure-style.ts';
+import { axis, escapeText, figureLayout, GROUND, kindMarker } from '../figure-style.ts';
 import { logTicks } from '../log-axis.ts';
+import { styleOf } from '../marks.ts';
 import { DATE_UNIT } from '../phrasing.ts';
 import { yearAxis } from '../years.ts';
 import type { AttributeContrast, ContrastFound, ContrastGroup } from './found.ts';
@@ -16,7 +17,7 @@ const FEWEST_FOR_OUTLINE = 10;
 export function boxFigure(found: ContrastFound, { samples }: AttributeContrast): Figure {
   const { groups } = samples;
   return {
-    data: groups.map((group, place) => {
+    data: groups.map((group) => {
       const [q1, median, q3] = group.quartiles;
       const values = Array.from(group.points.values);
       return {
@@ -33,7 +34,7 @@ export function boxFigure(found: ContrastFound, { samples }: AttributeContrast):
         boxpoints: 'all',
         pointpos: 0,
         jitter: 0.5,
-        marker: kindMarker(kindStyle(place), 6),
+        marker: kindMarker(styleOf(found.marks, group.label), 6),
         line: { color: values.length >= FEWEST_FOR_BOX ? GROUND.ink : 'rgba(0,0,0,0)', width: 1 },
         fillcolor: 'rgba(0,0,0,0)',
         hovertemplate: '%{x}<extra>%{y}</extra>',
@@ -57,7 +58,7 @@ export function outlineFigure(found: ContrastFound, { samples }: AttributeContra
   const back = samples.logarithmic ? exp : (value: number) => value;
   const { groups } = samples;
   const data = groups.flatMap((group, place) => {
-    const style = kindStyle(place);
+    const style = styleOf(found.marks, group.label);
     const values = Array.from(group.points.values);
     const points = {
       type: 'scatter',
@@ -108,9 +109,9 @@ export function outlineFigure(found: ContrastFound, { samples }: AttributeContra
 export function cumulativeFigure(found: ContrastFound, { samples }: AttributeContrast): Figure {
   const { groups } = samples;
   return {
-    data: groups.map((group, place) => {
+    data: groups.map((group) => {
       const sorted = Array.from(sortedValues(group.points.values));
-      const style = kindStyle(place);
+      const style = styleOf(found.marks, group.label);
       return {
         type: 'scatter',
         mode: sorted.length <= 30 ? 'lines+markers' : 'lines',

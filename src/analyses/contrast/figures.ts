@@ -1,5 +1,6 @@
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../figure-style.ts';
+import { styleOf } from '../marks.ts';
 import { printLevel, printYear } from '../phrasing.ts';
 import { pooledFigure } from '../pooled-faces.ts';
 import { yearAxis } from '../years.ts';
@@ -42,7 +43,7 @@ function mediansFigure(found: ContrastFound, { samples, medians }: AttributeCont
         x: [middle],
         y: [name],
         ...('why' in interval ? {} : { error_x: bar(middle, interval.low, interval.high) }),
-        marker: kindMarker(kindStyle(place), 9),
+        marker: kindMarker(styleOf(found.marks, group.label), 9),
         showlegend: false,
       };
     }),
@@ -141,7 +142,7 @@ function trendFigure(found: ContrastFound, { samples }: AttributeContrast, trend
           arrayminus: own.map(({ from }, i) => middle[i] - from),
           thickness: 0.5,
         },
-        marker: kindMarker(kindStyle(place), 7),
+        marker: kindMarker(styleOf(found.marks, group.label), 7),
         hovertemplate: '%{text}, %{customdata}: %{y}<extra></extra>',
       };
     }),

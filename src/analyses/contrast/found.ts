@@ -7,6 +7,7 @@ import type { PermutationalAnova, SimilarityAnalysis } from '../../numerics/test
 import type { Findings, Unavailable } from '../contract.ts';
 import type { Guard } from '../guard-found.ts';
 import type { LevelSaid } from '../level-said.ts';
+import type { Marks } from '../marks.ts';
 import type { PooledMeans } from '../pooled.ts';
 import type { Told } from '../verdicts.ts';
 import type { ContrastOptions } from './options.ts';
@@ -227,6 +228,8 @@ export interface ContrastFound extends Findings {
   readonly options: ContrastOptions;
   readonly unit: 'fragment' | 'item';
   readonly by: string;
+  /** Symbols and colours of the groups. */
+  readonly marks: Marks;
   readonly attributes: readonly AttributeContrast[];
   readonly together: Together | Unavailable | null;
   /** Labels of attributes of kinds, compared only together with the others. */

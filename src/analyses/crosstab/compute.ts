@@ -6,6 +6,7 @@ import { type Association, association, margins } from '../../numerics/tests/con
 import type { AnalysisInput } from '../contract.ts';
 import { bothAtLevel, lackingAtLevel } from '../counted-at-level.ts';
 import { levelSaid } from '../level-said.ts';
+import { marksOf } from '../marks.ts';
 import { lossesIn } from '../survival.ts';
 import type { Loss } from '../survival-found.ts';
 import { toldAt } from '../verdicts.ts';
@@ -29,6 +30,7 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
   const { records, register, unit, random } = input;
   const counted = bothAtLevel(records, options.rows, options.columns, register, options.level);
   const { table, other } = counted;
+  const level = levelSaid(options.level, counted.found);
   const found = association(table.counts);
   if ('why' in found) throw new Error(`a table without empty lines has an association: ${found.why}`);
   const labelOf = (id: string) =>
@@ -55,7 +57,8 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
     rowsLabel: labelOf(options.rows),
     columnsLabel: labelOf(options.columns),
     table,
-    level: levelSaid(options.level, counted.found),
+    marks: marksOf(input, options.columns, level.folds),
+    level,
     bounds: shareBounds(records, options.columns, [options.rows], register),
     association: found,
     test,

@@ -1,16 +1,8 @@
 import { margins } from '../../numerics/tests/contingency.ts';
 import type { Figure } from '../contract.ts';
-import {
-  axis,
-  BAR_TEXT,
-  DIVERGING,
-  escapeText,
-  figureLayout,
-  GROUND,
-  kindBar,
-  kindStyle,
-} from '../figure-style.ts';
+import { axis, BAR_TEXT, DIVERGING, escapeText, figureLayout, GROUND, kindBar } from '../figure-style.ts';
 import { levelNote } from '../level-said.ts';
+import { styleOf } from '../marks.ts';
 import { printCount, printNumber } from '../phrasing.ts';
 import type { CrosstabFound } from './found.ts';
 import { mosaicFigure, widest } from './mosaic-figure.ts';
@@ -24,11 +16,6 @@ function sharesFigure(found: CrosstabFound): Figure {
   const { table, unit } = found;
   const sums = margins(table.counts);
   const names = table.rows.map((label, row) => escapeText(`${label} (${sums.rows[row]})`));
-  // Styles go by size, so that the kinds beyond the seventh, all neutral, are the rarest.
-  const rank = sums.columns
-    .map((count, column) => ({ count, column }))
-    .sort((a, b) => b.count - a.count || a.column - b.column)
-    .map(({ column }) => column);
   return {
     data: table.columns.map((label, column) => ({
       type: 'bar',
@@ -38,7 +25,7 @@ function sharesFigure(found: CrosstabFound): Figure {
       x: table.counts.map((line, row) => (100 * line[column]) / sums.rows[row]),
       text: table.counts.map((line) => (line[column] === 0 ? '' : String(line[column]))),
       ...BAR_TEXT,
-      marker: { ...kindBar(kindStyle(rank.indexOf(column))), line: { color: GROUND.ink, width: 0.5 } },
+      marker: { ...kindBar(styleOf(found.marks, label)), line: { color: GROUND.ink, width: 0.5 } },
       hovertemplate: `${escapeText(label)}: %{text} (%{x:.0f} %)<extra>%{y}</extra>`,
     })),
     layout: figureLayout({
@@ -50,7 +37,7 @@ function sharesFigure(found: CrosstabFound): Figure {
     }),
     caption:
       `${found.columnsLabel} by ${found.rowsLabel}: shares of ${printCount(sums.n, unit)} with both recorded; numbers in the bars and in ` +
-      `brackets are counts${table.columns.length > 7 ? '; the rarest kinds share one neutral grey' : ''}.${levelNote(found.level, unit)}`,
+      `brackets are counts${table.columns.length > 7 ? '; kinds beyond the seventh of the study share one neutral grey' : ''}.${levelNote(found.level, unit)}`,
   };
 }
 

@@ -4,6 +4,7 @@ import type { Association } from '../../numerics/tests/contingency.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { Guard } from '../guard-found.ts';
 import type { LevelSaid } from '../level-said.ts';
+import type { Marks } from '../marks.ts';
 import type { Loss } from '../survival-found.ts';
 import type { Told } from '../verdicts.ts';
 import type { CrosstabOptions } from './options.ts';
@@ -69,6 +70,8 @@ export interface CrosstabFound extends Findings {
   readonly rowsLabel: string;
   readonly columnsLabel: string;
   readonly table: CrossedTable;
+  /** Symbols and colours of the columns. */
+  readonly marks: Marks;
   /** At which level kinds were counted, and what that changed. */
   readonly level: LevelSaid;
   /** What the shares of the narrowest kinds may be, where some records name only broader ones. */

@@ -4,6 +4,7 @@ import { groupRows } from '../../fragments/groups.ts';
 import { atLevel } from '../../fragments/level/common-level.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { levelSaid } from '../level-said.ts';
+import { marksOf } from '../marks.ts';
 import { componentsOf, kindsOf, mixtureOf } from './by-attributes.ts';
 import { countsOf, smallLines } from './by-counts.ts';
 import { coordinatesOf } from './by-dissimilarity.ts';
@@ -44,6 +45,7 @@ export function computeOrdination(input: AnalysisInput, options: OrdinationOptio
       centres: [],
       supplementary: [],
       by: '',
+      marks: new Map(),
       labels: [],
       passiveLabels: [],
       n: { fragments: 0, items: 0, setAside: [] },
@@ -111,13 +113,15 @@ function atCommonLevel(input: AnalysisInput, options: OrdinationOptions) {
 }
 
 function byLabel(input: AnalysisInput, options: OrdinationOptions, axes: Axes) {
-  if (options.by === undefined || axes.rows.length === 0) return { by: '', labels: [], passiveLabels: [] };
+  if (options.by === undefined || axes.rows.length === 0)
+    return { by: '', marks: new Map(), labels: [], passiveLabels: [] };
   const labelOf = new Map<number, string>();
   for (const { labels, rows } of groupRows(input.records, [options.by], input.register).groups) {
     for (const row of rows) labelOf.set(row, labels[0]);
   }
   return {
     by: input.register.attributes.get(options.by)?.label ?? options.by,
+    marks: marksOf(input, options.by),
     labels: axes.rows.map((row) => labelOf.get(row) ?? ''),
     passiveLabels: axes.passiveRows.map((row) => labelOf.get(row) ?? ''),
   };

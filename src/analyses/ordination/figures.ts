@@ -6,9 +6,11 @@ import {
   figureLayout,
   GROUND,
   kindMarker,
+  kindStyle,
   passiveMarker,
 } from '../figure-style.ts';
 import { labelled, leftOut, placeLabels } from '../label-places.ts';
+import { styleOf } from '../marks.ts';
 import { printCount, printLevel } from '../phrasing.ts';
 import type { Axes, OrdinationFound } from './found.ts';
 import { methodName } from './options.ts';
@@ -136,15 +138,16 @@ function recordTraces(found: OrdinationFound, axes: Axes) {
     names.includes(name),
   );
   const all = [...ordered, ...names.filter((name) => !ordered.includes(name))];
-  const styles = assignStyles(all);
+  const styleFor = (name: string) =>
+    found.by === '' || name === '' ? kindStyle(0) : styleOf(found.marks, name);
   const points = [false, true].flatMap((passive) =>
     all.flatMap((name) => {
       const labels = passive ? found.passiveLabels : found.labels;
       const chosen = (passive ? axes.passive : axes.records).filter(
         (_, i) => found.by === '' || labels[i] === name,
       );
-      const style = styles.get(name);
-      if (chosen.length === 0 || style === undefined) return [];
+      const style = styleFor(name);
+      if (chosen.length === 0) return [];
       const said = name === '' ? 'not recorded' : escapeText(name);
       return [
         {
@@ -175,7 +178,7 @@ function recordTraces(found: OrdinationFound, axes: Axes) {
   });
   const outlines = found.centres.flatMap(({ label: own, passive, hull, ellipse }) => {
     const label = passive ? `${own}, supplementary` : own;
-    const color = passive ? GROUND.ink : (styles.get(own)?.colour ?? GROUND.neutral);
+    const color = passive ? GROUND.ink : own === '' ? GROUND.neutral : styleFor(own).colour;
     return [
       ...(hull.length > 0 ? [outline(label, [...hull, hull[0]], { color, width: 0.8 })] : []),
       ...(ellipse.length > 0 ? [outline(label, ellipse, { color, width: 1.2, dash: 'dot' })] : []),

@@ -1,5 +1,6 @@
 import type { Findings, Unavailable } from '../contract.ts';
 import type { LevelSaid } from '../level-said.ts';
+import type { Marks } from '../marks.ts';
 import type { OrdinationOptions } from './options.ts';
 
 /** One thing that has a place on the axes: a record, a row, a column, a category, an attribute. */
@@ -112,6 +113,8 @@ export interface OrdinationFound extends Findings {
   readonly supplementary: readonly Supplementary[];
   /** Label of the attribute that symbols show; empty where none does. */
   readonly by: string;
+  /** Symbols and colours of its labels. */
+  readonly marks: Marks;
   /** Label of each record, "" where it has none; in the order of `axes.records`. */
   readonly labels: readonly string[];
   /** The same in the order of `axes.passive`. */

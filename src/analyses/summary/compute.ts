@@ -10,6 +10,7 @@ import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fra
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { levelSaid } from '../level-said.ts';
+import { type Marks, marksOf } from '../marks.ts';
 import { groupCounts } from './count.ts';
 import { describeNumbers } from './describe-numbers.ts';
 import { ALL, type NumberGroup, type RecordedCell, type SummaryFound, type TermGroup } from './found.ts';
@@ -52,6 +53,11 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
     column,
     found: atLevelOf(records, column.attribute.id, groups, register, { level }),
   }));
+  const levels = new Map(
+    levelled.map(({ found, column }) => [column.attribute.id, levelSaid(options.level, found)] as const),
+  );
+  const marksFor = (of: (id: string) => Marks) =>
+    new Map(kinds.map(({ attribute }) => [attribute.id, of(attribute.id)] as const));
   const terms = kinds.flatMap((column) =>
     parts.map((part) => termGroup(input, column, column, part, options)),
   );
@@ -95,9 +101,12 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
     ),
     atLevel,
     ...pooledSummary(input, numeric, single, { terms, atLevel }),
-    levels: new Map(
-      levelled.map(({ found, column }) => [column.attribute.id, levelSaid(options.level, found)]),
-    ),
+    levels,
+    marks: {
+      groups: options.by.length === 0 ? new Map() : marksOf(input, options.by[0]),
+      recorded: marksFor((id) => marksOf(input, id)),
+      atLevel: marksFor((id) => marksOf(input, id, levels.get(id)?.folds)),
+    },
   };
 }
 

@@ -1,6 +1,5 @@
 import type { Figure } from '../contract.ts';
 import {
-  assignStyles,
   axis,
   BAR_TEXT,
   escapeText,
@@ -12,6 +11,7 @@ import {
 } from '../figure-style.ts';
 import { levelNote } from '../level-said.ts';
 import { logTicks } from '../log-axis.ts';
+import { styleOf } from '../marks.ts';
 import { printCount } from '../phrasing.ts';
 import { pooledFigure } from '../pooled-faces.ts';
 import { pooledSharesFigure } from '../pooled-shares.ts';
@@ -65,9 +65,8 @@ function groupName(found: SummaryFound, group: readonly string[]): string {
 
 function numberFigure(found: SummaryFound, groups: readonly NumberGroup[]): Figure {
   const { label, unit, logarithmic } = groups[0];
-  const styles = assignStyles(groups.map((group) => group.group[0] ?? found.unit));
   const traces = groups.map((group, place) => {
-    const style = styles.get(group.group[0] ?? found.unit) ?? kindStyle(0);
+    const style = group.group.length === 0 ? kindStyle(0) : styleOf(found.marks.groups, group.group[0]);
     const name = `${groupName(found, group.group)} (${group.points.length})`;
     const boxed = group.points.length >= FEWEST_FOR_BOX;
     const values = group.points.map((point) => point.value);
@@ -146,10 +145,10 @@ function kindFigure(
     for (const { term, count } of group.counted) total.set(term, (total.get(term) ?? 0) + count);
   }
   const terms = [...total.keys()];
-  const styles = assignStyles([...terms].sort((a, b) => (total.get(b) ?? 0) - (total.get(a) ?? 0)));
+  const marks = found.marks[counted === 'at the level' ? 'atLevel' : 'recorded'].get(groups[0].attribute);
   const names = groups.map((group) => escapeText(`${groupName(found, group.group)} (${group.n})`));
   const traces = terms.map((term) => {
-    const style = styles.get(term) ?? kindStyle(0);
+    const style = styleOf(marks ?? new Map(), term);
     const counts = groups.map((group) => group.counted.find((entry) => entry.term === term)?.count ?? 0);
     return {
       type: 'bar',

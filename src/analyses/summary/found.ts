@@ -1,6 +1,7 @@
 import type { PartCount } from '../../fragments/mixed-kinds.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { LevelSaid } from '../level-said.ts';
+import type { Marks } from '../marks.ts';
 import type { PooledAttribute } from '../pooled-faces.ts';
 import type { PooledKinds } from '../pooled-shares.ts';
 import type { SummaryOptions } from './options.ts';
@@ -162,6 +163,12 @@ export interface SummaryFound extends Findings {
   readonly atLevel: readonly TermGroup[];
   /** What that level is, by attribute. */
   readonly levels: ReadonlyMap<string, LevelSaid>;
+  /** Symbols and colours of the first grouping, and of the kinds of each attribute as recorded and at the level. */
+  readonly marks: {
+    readonly groups: Marks;
+    readonly recorded: ReadonlyMap<string, Marks>;
+    readonly atLevel: ReadonlyMap<string, Marks>;
+  };
   /** Means of numbers and shares of kinds, drawn towards what the groups have in common; empty below three groups. */
   readonly pooledMeans: readonly PooledAttribute[];
   readonly pooledKinds: readonly PooledKinds[];

@@ -62,7 +62,7 @@ export interface Engine {
   labels(
     study: StudyDocument,
     attributes: readonly string[],
-  ): Promise<{ readonly ids: readonly string[]; readonly labels: Labels }>;
+  ): Promise<{ readonly ids: readonly string[]; readonly labels: Labels; readonly orders: Labels }>;
   record(study: StudyDocument, id: string): Promise<RecordView | null>;
   pair(study: StudyDocument, analysis: StudyAnalysis, left: string, right: string): Promise<PairView>;
   typed(study: StudyDocument, attribute: string, text: string): Promise<TypedReading>;

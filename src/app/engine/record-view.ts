@@ -1,3 +1,4 @@
+import { marksOf } from '../../analyses/marks.ts';
 import { printYear } from '../../analyses/phrasing.ts';
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
 import { CELL_STATES } from '../../cells/reading.ts';
@@ -34,11 +35,13 @@ export function readingWords(register: Register, column: Column, row: number): s
 }
 
 export function labelsOf(
-  { records, register }: Prepared,
+  { fragments, records, register, study }: Prepared,
   attributes: readonly string[],
-): { readonly ids: readonly string[]; readonly labels: Labels } {
+): { readonly ids: readonly string[]; readonly labels: Labels; readonly orders: Labels } {
   const labels: Record<string, readonly string[]> = {};
+  const orders: Record<string, readonly string[]> = {};
   for (const id of attributes) {
+    orders[id] = [...marksOf({ fragments, register, marks: study.marks }, id).keys()];
     const column = records.columns.get(id);
     labels[id] =
       id === 'assemblage'
@@ -47,7 +50,7 @@ export function labelsOf(
             column === undefined ? '' : readingWords(register, column, row),
           );
   }
-  return { ids: records.id, labels };
+  return { ids: records.id, labels, orders };
 }
 
 /** A record with the fragments it stands for, each with its cells and the line of the file. */

@@ -41,6 +41,8 @@ export interface MapRequest {
   readonly axes: readonly [string, string];
   /** What the symbols stand for, such as "group" or "site". */
   readonly by: string;
+  /** Kinds in the study's order of symbols and colours; by how many points have them, where they have no such order. */
+  readonly order?: readonly string[];
   readonly picked: readonly string[];
   readonly finds?: readonly MapFind[];
   /** What a point is: an item or a fragment. */
@@ -58,9 +60,10 @@ const MOST_DRAWN_AS_SHAPES = 5000;
 export function kinMap(request: MapRequest): Figure {
   const { points, axes, by, picked, finds = [], unit } = request;
   const kinds = byFrequency(points.map((point) => point.kind));
-  const shown = kinds.filter((kind) => kind !== '').slice(0, MOST_KINDS);
+  const order = request.order ?? kinds.filter((kind) => kind !== '');
+  const shown = order.slice(0, MOST_KINDS).filter((kind) => kinds.includes(kind));
   const others = kinds.filter((kind) => kind !== '' && !shown.includes(kind));
-  const styles = assignStyles(shown);
+  const styles = assignStyles(order.slice(0, MOST_KINDS));
   const type = points.length > MOST_DRAWN_AS_SHAPES ? 'scattergl' : 'scatter';
   const dim = picked.length > 2;
   const placed = points.filter(({ passive }) => passive).length;

@@ -5,6 +5,8 @@ import { useWorkbench } from '../state/workbench.tsx';
 export interface RecordLabels {
   readonly ids: readonly string[];
   readonly labels: Labels;
+  /** The labels of each attribute in the order of their symbols and colours. */
+  readonly orders: Labels;
 }
 
 /** What every record is, in words, for the attributes asked for; null until it is known. */

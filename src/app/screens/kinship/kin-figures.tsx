@@ -79,6 +79,7 @@ export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
     const said = names.kinds.find(({ id }) => id === by)?.label.toLowerCase() ?? 'group';
     const drawn = kinMap({
       ...{ points, axes: positions.axes, by: by === 'group' ? 'group' : said, picked, unit },
+      ...(by === 'group' || labels === null ? {} : { order: labels.orders[by] }),
       spreadBy: SPREAD_BY[methodOf(ordination)] ?? 'how unlike they are',
     });
     return withSupplementary(outlined ? withOutlines(drawn, ordination) : drawn, ordination);

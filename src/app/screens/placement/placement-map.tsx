@@ -41,6 +41,7 @@ export function PlacementMap({ result, name }: { result: AnalysisResult | null; 
       points,
       axes: positions.axes,
       by: kinds.find(({ definition }) => definition.id === by)?.definition.label.toLowerCase() ?? by,
+      ...(labels === null ? {} : { order: labels.orders[by] }),
       picked,
       unit,
       finds: find === undefined ? [] : [{ name, x, y, cloud: cloud.map(place) }],
