@@ -16,6 +16,10 @@ export interface Panels {
   readonly own?: boolean;
   /** Room on the left for the numbers of the outer panels, CSS pixels. */
   readonly left?: number;
+  /** Room between panels that have numbers of their own, CSS pixels. */
+  readonly side?: number;
+  /** How far headings begin before their panel, over the names of its rows, CSS pixels. */
+  readonly before?: number;
   /** Room above for a legend of what all panels share, CSS pixels; none without it. */
   readonly legend?: number;
 }
@@ -32,12 +36,20 @@ export function panelAxes(place: number): { readonly xaxis: string; readonly yax
 }
 
 export function panelsLayout(panels: Panels): Readonly<Record<string, unknown>> {
-  const { headings, across, own = false, left = ROOM.left, legend = 0 } = panels;
+  const {
+    headings,
+    across,
+    own = false,
+    left = ROOM.left,
+    side = ROOM.side,
+    before = 0,
+    legend = 0,
+  } = panels;
   const down = Math.ceil(headings.length / across);
   const step = panels.height + ROOM.heading + (own ? ROOM.numbers : 0);
   const tall = down * step - (own ? ROOM.numbers : 0);
   const wide = PRINT - left - ROOM.right;
-  const between = own ? ROOM.side : GAP;
+  const between = own ? side : GAP;
   const width = (wide - (across - 1) * between) / across;
   const axes: Record<string, unknown> = {};
   const texts: Record<string, unknown>[] = [];
@@ -66,7 +78,7 @@ export function panelsLayout(panels: Panels): Readonly<Record<string, unknown>> 
       showticklabels: own || column === 0,
     };
     texts.push({
-      text: escapeText(shortened(heading, width)),
+      text: escapeText(shortened(heading, width + before)),
       xref: 'paper',
       yref: 'paper',
       x: from / wide,
@@ -74,6 +86,7 @@ export function panelsLayout(panels: Panels): Readonly<Record<string, unknown>> 
       xanchor: 'left',
       yanchor: 'bottom',
       yshift: 1,
+      ...(before === 0 ? {} : { xshift: -before }),
       showarrow: false,
       font: { size: 10, color: GROUND.ink },
     });

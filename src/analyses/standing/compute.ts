@@ -9,10 +9,12 @@ import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { countedAtLevel, lackingAtLevel } from '../counted-at-level.ts';
 import { closerSaid, levelSaid } from '../level-said.ts';
+import { marksOf } from '../marks.ts';
 import { nameOneOf } from '../phrasing.ts';
 import { lossesIn } from '../survival.ts';
 import { setApart } from './apart.ts';
 import { axesPlace } from './axes.ts';
+import { besideOthers } from './beside.ts';
 import type { Ranking, StandingFound } from './found.ts';
 import { guarded } from './guarded.ts';
 import { likenessTo } from './likeness.ts';
@@ -126,6 +128,8 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     atHome: atHomeElsewhere(items, distances, groups, site, options.nearest),
     apart: setApart(items, attributes, sides, alike, options, register, random.stream('apart')),
     nearer: nearerIn(items, table, row, options, { random: random.stream('nearer'), register }),
+    beside: besideOthers(items, groups, site, options, input),
+    siteMark: marksOf(input, options.among).get(options.site) ?? null,
     comparedOn: attributes.map(({ label }) => label),
     notes: comparison.notes,
     n: {

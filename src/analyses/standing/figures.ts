@@ -12,16 +12,19 @@ import {
 import { labelled, leftOut, placeLabels } from '../label-places.ts';
 import { limitBars, partByLimits } from '../limit-bars.ts';
 import { printCount, printList, printNumber } from '../phrasing.ts';
+import { besideFigure } from './beside-figure.ts';
 import type { Likeness, StandingFound } from './found.ts';
 
 /** Likeness with intervals, the map with the site as a star, and the ranked effects. */
 export function standingFigures(found: StandingFound): Readonly<Record<string, Figure>> {
   const map = mapFigure(found);
   const apart = apartFigure(found);
+  const beside = besideFigure(found);
   const figures: Record<string, Figure> = {
     likeness: likenessFigure(found),
     ...(map === null ? {} : { map }),
     ...(apart === null ? {} : { apart }),
+    ...(beside === null ? {} : { beside }),
   };
   if (found.region.length === 0) return figures;
   const only = printList(found.region.map(({ attribute, value }) => `${attribute.toLowerCase()} ${value}`));

@@ -151,6 +151,47 @@ export interface NearerIn {
   readonly told: Told;
 }
 
+export interface Quartiles {
+  readonly q1: number;
+  readonly median: number;
+  readonly q3: number;
+}
+
+/** Shares of the kinds of an attribute, commonest first; null where nothing is recorded. */
+export interface BesideKind {
+  readonly kind: 'kinds';
+  readonly label: string;
+  readonly siteN: number;
+  readonly othersN: number;
+  readonly kinds: readonly {
+    readonly label: string;
+    readonly siteCount: number;
+    readonly site: number | null;
+    readonly othersCount: number;
+    readonly others: number | null;
+    /** Least and greatest share of single other assemblages. */
+    readonly range: readonly [number, number] | null;
+  }[];
+}
+
+export interface BesideNumber {
+  readonly kind: 'numbers';
+  readonly label: string;
+  readonly unit: string;
+  readonly logarithmic: boolean;
+  readonly siteN: number;
+  readonly othersN: number;
+  /** Readings with an open end, which stand at their known one. */
+  readonly openEnded: number;
+  readonly site: Quartiles | null;
+  readonly others: Quartiles | null;
+  /** Least and greatest median of single other assemblages. */
+  readonly range: readonly [number, number] | null;
+}
+
+/** The site beside all others together in one attribute. */
+export type Beside = BesideKind | BesideNumber;
+
 export interface StandingFound extends Findings {
   readonly options: StandingOptions;
   readonly amongLabel: string;
@@ -186,6 +227,10 @@ export interface StandingFound extends Findings {
   /** Largest effect first. */
   readonly apart: readonly Apart[];
   readonly nearer: readonly NearerIn[];
+  /** In the order asked, kinds first. */
+  readonly beside: readonly Beside[];
+  /** Place of the site in the order of symbols and colours. */
+  readonly siteMark: number | null;
   readonly comparedOn: readonly string[];
   readonly notes: readonly string[];
 }

@@ -33,6 +33,15 @@ export const standingOptions = z.strictObject({
     description:
       'Attributes of kinds within whose commonest value at the site the comparison is made once more, such as preservation or recovery.',
   }),
+  beside: z
+    .array(attributeId())
+    .max(12)
+    .default(['fibre', 'density1', 'density2', 'rowSpacing', 'length', 'width', 'preservation'])
+    .meta({
+      title: 'Beside the others',
+      description:
+        'Attributes in which the site is drawn beside all others together, after the kinds; those not recorded are passed over.',
+    }),
   places: z.tuple([attributeId(), attributeId()]).exactOptional().meta({
     title: 'Places',
     description:

@@ -3,6 +3,7 @@ import type { ResultColumn, ResultTable, TableCell, Unavailable } from '../contr
 import { guardTable } from '../guard-tables.ts';
 import { levelNote } from '../level-said.ts';
 import { printList, printNumber } from '../phrasing.ts';
+import { besideTable } from './beside-table.ts';
 import type { Likeness, Limits, StandingFound } from './found.ts';
 
 /** Every answer as a table; those without a row are left out. */
@@ -10,6 +11,7 @@ export function standingTables(found: StandingFound): Readonly<Record<string, Re
   const all: Record<string, ResultTable> = {
     likeness: likenessTable(found),
     apart: apartTable(found),
+    beside: besideTable(found),
     unlike: unlikeTable(found),
     elsewhere: elsewhereTable(found),
     sameWithin: sameWithinTable(found),

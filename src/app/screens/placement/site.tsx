@@ -16,8 +16,9 @@ const FIGURES = {
   likeness: 'Whom it is like',
   map: 'On the map of the others',
   apart: 'What sets it apart',
+  beside: 'Beside all others',
 };
-const TABLES = { likeness: 'likeness', map: 'axes', apart: 'apart' };
+const TABLES = { likeness: 'likeness', map: 'axes', apart: 'apart', beside: 'beside' };
 
 /** A whole site among the others, in one page: figure, sentence and cautions, and the working below. */
 export function PlaceSite() {
