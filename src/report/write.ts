@@ -6,7 +6,7 @@ import type { Results } from '../study/results.ts';
 import { serializeResults } from '../study/results-json.ts';
 import { VERSION } from '../study/version.ts';
 import type { PageParts } from './html.ts';
-import { runFiles } from './run-files.ts';
+import { figureFiles, runFiles } from './run-files.ts';
 import type { DeskOptions } from './writing/desk.ts';
 import { type SetWritten, tryFolder, type WriteSetOptions, writeSet } from './writing/write-set.ts';
 
@@ -18,6 +18,8 @@ export interface WriteRequest extends WriteSetOptions {
   readonly report: 'none' | 'static' | 'live';
   /** Whether the normalised table is wanted as Parquet too. */
   readonly parquet?: boolean;
+  /** Whether every figure is wanted as files for print. */
+  readonly figures?: boolean;
 }
 
 /**
@@ -30,6 +32,7 @@ export async function writeReport({
   folder,
   report,
   parquet = false,
+  figures = false,
   ...options
 }: WriteRequest): Promise<SetWritten> {
   const files = new Map<string, string | Uint8Array>(
@@ -38,6 +41,7 @@ export async function writeReport({
       : runFiles(prepared, results, await pageParts(report === 'live')),
   );
   if (parquet) files.set('fragments.parquet', await writeParquet(prepared.fragments));
+  if (figures) for (const [name, text] of figureFiles(results)) files.set(name, text);
   const set = { files, writtenBy: `Thrum ${VERSION}`, study: prepared.study.title };
   return await writeSet(folder, set, options);
 }

@@ -91,6 +91,23 @@ describe('what a verb writes', () => {
     expect(readdirSync(out).sort()).toEqual(['results.json', 'thrum-files.json']);
   });
 
+  it('writes every figure for print where that is asked, and takes them away when it is not', async () => {
+    const path = studyOf('own.csv');
+    const out = join(freshFolder(), 'out');
+    const run = await thrum('run', path, '--out', out, '--no-report', '--figures');
+    expect(run.out).toMatch(/\d+ files of figures in .*figures/);
+    const files = readdirSync(join(out, 'figures'));
+    expect(files.filter((name) => name.endsWith('-174mm.svg')).length).toBeGreaterThan(0);
+    expect(files.map((name) => name.replace('.pdf', '.svg')).sort()).toEqual(
+      [
+        ...files.filter((name) => name.endsWith('.svg')),
+        ...files.filter((name) => name.endsWith('.svg')),
+      ].sort(),
+    );
+    await thrum('run', path, '--out', out, '--no-report');
+    expect(readdirSync(out).sort()).toEqual(['results.json', 'thrum-files.json']);
+  });
+
   it('is not begun when Ctrl+C is pressed: status 130, the folder as it was', async () => {
     const path = studyOf('own.csv');
     const out = freshFolder();

@@ -1,10 +1,10 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { Figure, ResultTable } from '../../analyses/contract.ts';
-import { PRINT_WIDTH } from '../../analyses/figure-style.ts';
-import { download } from '../files.ts';
+import { type Measure, measuresOf } from '../../report/files/measures.ts';
 import { Button, Toggles } from './controls.tsx';
 import { loadPlotly, PLOTLY_CONFIG, type PlotlyElement, type PlotlyEvent } from './plotly.ts';
 import { ResultTableView } from './result-table.tsx';
+import { FIGURE_FORMATS, saveFigure } from './save-figure.ts';
 
 export interface FigureProps {
   readonly figure: Figure;
@@ -64,15 +64,25 @@ export function FigureView(props: FigureProps) {
   );
 }
 
-export function FigureFiles({ figure, name }: { figure: Figure; name: string }) {
+/** The figure as files for print: one column or both wide, white ground, the caption beneath. */
+export function FigureFiles({ figure, name, of = 'the figure' }: FigureFilesProps) {
+  const measures = measuresOf(figure);
+  const [chosen, setMeasure] = useState<Measure>(174);
+  const measure = measures.includes(chosen) ? chosen : 174;
   return (
     <div className="line">
-      {(['svg', 'png'] as const).map((format) => (
+      <Toggles
+        label={`Width of the files of ${of}`}
+        value={String(measure)}
+        options={measures.map((one) => ({ id: String(one), label: `${one} mm` }))}
+        onChange={(id) => setMeasure(measures.find((one) => String(one) === id) ?? 174)}
+      />
+      {FIGURE_FORMATS.map((format) => (
         <Button
           key={format}
           look="plain small"
-          label={`Save the figure as ${format.toUpperCase()}`}
-          onPress={() => void saveFigure(figure, name, format)}
+          label={`Save ${of} as ${format.toUpperCase()}`}
+          onPress={() => void saveFigure(figure, name, format, measure)}
         >
           {format.toUpperCase()}
         </Button>
@@ -81,21 +91,11 @@ export function FigureFiles({ figure, name }: { figure: Figure; name: string }) 
   );
 }
 
-/** At 170 mm unless the figure says otherwise; PNG at 300 dots an inch. */
-export async function saveFigure(figure: Figure, name: string, format: 'svg' | 'png'): Promise<void> {
-  const plotly = await loadPlotly();
-  const width = Number(figure.layout.width ?? PRINT_WIDTH.double);
-  const height = Number(figure.layout.height ?? 400);
-  const address = await plotly.toImage(
-    { data: figure.data, layout: figure.layout },
-    { format, width, height, scale: format === 'png' ? 300 / 96 : 1 },
-  );
-  const comma = address.indexOf(',');
-  const payload = address.slice(comma + 1);
-  const bytes = address.slice(0, comma).endsWith('base64')
-    ? Uint8Array.from(atob(payload), (letter) => letter.charCodeAt(0))
-    : new TextEncoder().encode(decodeURIComponent(payload));
-  download(`${name}.${format}`, bytes, format === 'svg' ? 'image/svg+xml' : 'image/png');
+interface FigureFilesProps {
+  readonly figure: Figure;
+  readonly name: string;
+  /** Which figure, for those who hear the buttons alone. */
+  readonly of?: string;
 }
 
 interface DrawingProps {

@@ -21,6 +21,7 @@ interface RunOptions {
   readonly report: boolean;
   readonly static?: true;
   readonly parquet?: true;
+  readonly figures?: true;
   readonly full?: true;
   readonly quiet?: true;
   readonly allowOutside?: true;
@@ -42,6 +43,7 @@ export const runVerb: Verb = (terminal, setStatus) =>
     .option('--no-report', 'write results.json alone')
     .option('--static', 'a report without the plotting code: smaller, its figures as they are printed')
     .option('--parquet', 'the normalised table as fragments.parquet, too')
+    .option('--figures', 'every figure as SVG and PDF for print too, 84 and 174 mm wide')
     .option('--full', 'print every table and everything that could change an answer, too')
     .option('--quiet', 'print the answers alone')
     .option('--json', 'print the results as JSON instead of a summary')
@@ -75,6 +77,7 @@ export const runVerb: Verb = (terminal, setStatus) =>
           folder: options.out,
           report,
           parquet: options.parquet === true,
+          figures: options.figures === true,
           inputs,
           stop,
           onWait,
@@ -105,10 +108,14 @@ function coresOf(text: string): number {
 
 /** The files by name, the many tables by their folder; then what went, and what else lies there. */
 function writtenSentences({ written, takenAway, stays, finished }: SetWritten, folder: string): string[] {
-  const tables = written.filter((name) => name.startsWith('tables/'));
-  const files = written.filter((name) => !tables.includes(name)).map((name) => join(folder, name));
+  const within = (part: string) => written.filter((name) => name.startsWith(`${part}/`));
+  const [tables, figures] = [within('tables'), within('figures')];
+  const apart = new Set([...tables, ...figures]);
+  const files = written.filter((name) => !apart.has(name)).map((name) => join(folder, name));
   if (tables.length > 0)
     files.push(`${printCount(tables.length, 'table')} as CSV in ${join(folder, 'tables')}`);
+  if (figures.length > 0)
+    files.push(`${printCount(figures.length, 'file')} of figures in ${join(folder, 'figures')}`);
   return [
     ...(finished
       ? ['An earlier run was stopped while it put its files in place; they were put right first.']

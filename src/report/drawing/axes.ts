@@ -62,7 +62,13 @@ function readAxis(id: string, traces: readonly Plain[], layout: Plain): Axis {
     settings,
     kind,
     categories:
-      kind === 'category' ? [...new Set([...list(settings.categoryarray), ...values].map(String))] : [],
+      kind === 'category'
+        ? [
+            ...new Set(
+              [...list(settings.categoryarray), ...values].filter((value) => value !== null).map(String),
+            ),
+          ]
+        : [],
     domain: [numberOr(domain[0], 0), numberOr(domain[1], 1)],
     anchor: textOr(settings.anchor, own[0] === undefined ? other : axisOf(own[0], other)),
   };

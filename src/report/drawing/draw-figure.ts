@@ -7,6 +7,7 @@ import type { Frame } from './frame.ts';
 import type { Labels } from './labels.ts';
 import { type Legend, layLegend } from './legend.ts';
 import { boxPath, type Drawing, type Mark } from './marks.ts';
+import { settleNames } from './names.ts';
 import { numberOr, type Plain, part, textOr } from './plain.ts';
 import { settle } from './settle.ts';
 import { annotationMarks, shapeMarks } from './shapes.ts';
@@ -60,7 +61,8 @@ export function drawFigure(figure: Figure, request: DrawRequest = {}): Drawing {
     ...(bar === null ? [] : drawColourBar(bar, frame.plot)),
     ...legend.marks,
   ];
-  return { width, height, marks };
+  const settled = settleNames(marks);
+  return { width, height, marks: settled.marks, namesLeftOut: settled.leftOut };
 }
 
 export interface LaidFigure {

@@ -6,6 +6,8 @@ export interface Drawing {
   readonly width: number;
   readonly height: number;
   readonly marks: readonly Mark[];
+  /** Names beside points for which there is no room. */
+  readonly namesLeftOut?: number;
 }
 
 export type Mark = PathMark | CircleMark | TextMark | ImageMark | ClippedMarks;
@@ -42,6 +44,8 @@ export interface TextMark {
   readonly turn?: number;
   /** Whether it says what a mark of the data is, and is no label of an axis. */
   readonly ofData?: true;
+  /** Other places that would do as well, of a name beside a point. */
+  readonly elsewhere?: readonly (readonly [x: number, y: number])[];
 }
 
 /** A grid of coloured cells, one dot each. */

@@ -18,11 +18,10 @@ const MOST_NAMES = 3;
 
 /** A figure as it is printed: in one column where all that it says can still be read there, else in two. */
 export function printedFigure(figure: Figure): PrintedFigure {
-  const wide = drawFigure(figure, {
-    width: PRINT_WIDTH.double,
-    height: Math.min(heightOf(figure), MOST_IN_PAGE),
-  });
-  const narrow = drawFigure(figure, { width: PRINT_WIDTH.single, height: heightInColumn(figure) });
+  const panels = hasPanels(figure);
+  const wide = drawFigure(figure, { width: PRINT_WIDTH.double, height: printedHeight(figure, false) });
+  if (panels) return { drawing: wide, narrow: false };
+  const narrow = drawFigure(figure, { width: PRINT_WIDTH.single, height: printedHeight(figure, true) });
   const said = textsOf(wide.marks).filter(({ ofData }) => ofData);
   const left = textsOf(narrow.marks).filter(({ ofData }) => ofData);
   const names = figure.data.some(
@@ -33,20 +32,53 @@ export function printedFigure(figure: Figure): PrintedFigure {
   return fits ? { drawing: narrow, narrow: true } : { drawing: wide, narrow: false };
 }
 
+/** CSS pixels that a figure is high in print, in one column or across both. */
+export function printedHeight(figure: Figure, narrow: boolean): number {
+  if (narrow && !hasPanels(figure)) return heightInColumn(figure);
+  const most = hasPanels(figure)
+    ? MOST_OF_PANELS
+    : Math.max(MOST_IN_PAGE, Math.min(rowsHigh(figure), MOST_OF_PANELS));
+  return Math.min(heightOf(figure), most);
+}
+
+/** Small multiples keep their measure: in one column their headings would run into each other. */
+export function hasPanels({ layout }: Pick<Figure, 'layout'>): boolean {
+  return Object.keys(layout).filter((name) => /^xaxis\d*$/.test(name)).length >= FEWEST_PANELS;
+}
+
 function heightOf({ layout }: Pick<Figure, 'layout'>): number {
   return numberOr(layout.height, 400);
 }
 
 /** Rows keep their height; clouds of points become about as tall as wide. */
-function heightInColumn({ data, layout }: Figure): number {
-  const height = heightOf({ layout });
-  const rows =
-    part(layout, 'yaxis').type === 'category' || data.some(({ orientation }) => orientation === 'h');
-  if (!rows) return Math.min(height, CLOUD);
-  const names = new Set(data.flatMap((trace) => valuesOn(trace, 'y')).map(String));
-  return Math.min(height, AROUND_ROWS + names.size * ROW, MOST_IN_COLUMN);
+function heightInColumn(figure: Figure): number {
+  const height = heightOf(figure);
+  const rows = rowsOf(figure);
+  if (rows === 0) return Math.min(height, CLOUD);
+  return Math.min(
+    height,
+    AROUND_ROWS + rows * ROW,
+    Math.max(MOST_IN_COLUMN, rowsHigh(figure)),
+    MOST_OF_PANELS,
+  );
 }
 
+/** Rows with a name each; 0 where there are none. */
+function rowsOf({ data, layout }: Figure): number {
+  if (part(layout, 'yaxis').type !== 'category' && !data.some(({ orientation }) => orientation === 'h'))
+    return 0;
+  return new Set(data.flatMap((trace) => valuesOn(trace, 'y')).map(String)).size;
+}
+
+/** As high as rows must be for every name to stand. */
+function rowsHigh(figure: Figure): number {
+  const rows = rowsOf(figure);
+  return rows === 0 ? 0 : AROUND_ROWS + rows * LEAST_ROW;
+}
+
+const FEWEST_PANELS = 3;
+/** Two thirds of a page. */
+const MOST_OF_PANELS = 620;
 /** Two fifths of a page. */
 const MOST_IN_PAGE = 310;
 /** As much in one column. */
@@ -54,6 +86,8 @@ const MOST_IN_COLUMN = 350;
 const CLOUD = 265;
 const AROUND_ROWS = 100;
 const ROW = 18;
+/** A line of type of 7.5 pt. */
+const LEAST_ROW = 12.6;
 
 function textsOf(marks: readonly Mark[]): readonly TextMark[] {
   return marks.flatMap((mark) => ('clip' in mark ? textsOf(mark.marks) : 'text' in mark ? [mark] : []));

@@ -86,7 +86,7 @@ function style(mark: Pen): string {
   return parts.join('');
 }
 
-function textElement({ text, x, y, size, anchor, fill, bold, halo, turn }: TextMark): string {
+export function textElement({ text, x, y, size, anchor, fill, bold, halo, turn }: TextMark): string {
   const attributes = [
     ` x="${short(x)}" y="${short(y)}" font-size="${short(size)}" fill="${fill}"`,
     anchor === 'start' ? '' : ` text-anchor="${anchor}"`,

@@ -25,7 +25,7 @@ export function figurePart({ number, name, figure }: NumberedFigure): FigurePart
     narrow,
     html: `<figure id="figure-${escapeHtml(name)}"${narrow ? ' class="half"' : ''}>
 <div class="drawn" data-figure="${escapeHtml(name)}">${picture}</div>
-<figcaption><b>Figure ${number}.</b> ${escapeHtml(captionFor(figure))}</figcaption>
+<figcaption><b>Figure ${number}.</b> ${escapeHtml(captionFor(figure, drawing ?? {}))}</figcaption>
 </figure>`,
   };
 }

@@ -8,7 +8,7 @@ import type { Progress } from '../../engine/protocol.ts';
 import { download, fileStem } from '../../files.ts';
 import { textsOf } from '../../openings.ts';
 import { Button } from '../../parts/controls.tsx';
-import { saveFigure } from '../../parts/figure.tsx';
+import { FigureFiles } from '../../parts/figure.tsx';
 import { NotKept } from '../../parts/keep-bar.tsx';
 import { pageParts } from '../../parts/page-parts.ts';
 import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
@@ -268,16 +268,11 @@ function FigureList({ results, stem }: { results: Results; stem: string }) {
           {Object.entries(result.figures).map(([name, figure]) => (
             <div className="line" key={name}>
               <span className="small">{name}</span>
-              {(['svg', 'png'] as const).map((format) => (
-                <Button
-                  key={format}
-                  look="small"
-                  label={`Save the figure ${name} of ${id} as ${format.toUpperCase()}`}
-                  onPress={() => void saveFigure(figure, `${stem}.${id}.${fileStem(name)}`, format)}
-                >
-                  {format.toUpperCase()}
-                </Button>
-              ))}
+              <FigureFiles
+                figure={figure}
+                name={`${stem}.${id}.${fileStem(name)}`}
+                of={`the figure ${name} of ${id}`}
+              />
             </div>
           ))}
         </div>

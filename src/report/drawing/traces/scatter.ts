@@ -143,6 +143,18 @@ function fillPaths(
     .join('');
 }
 
+/** Places around a mark, in the order in which they are tried. */
+const AROUND = [
+  ['top', 'center'],
+  ['bottom', 'center'],
+  ['middle', 'right'],
+  ['middle', 'left'],
+  ['top', 'right'],
+  ['top', 'left'],
+  ['bottom', 'right'],
+  ['bottom', 'left'],
+] as const;
+
 /** The name of a point beside it, moved in where it would leave the drawing. */
 function nameAt(
   trace: Plain,
@@ -158,16 +170,22 @@ function nameAt(
   const [up, side] = textOr(each(trace.textposition, place), 'middle center').split(' ');
   const gap = marked ? eachNumber(part(trace, 'marker').size, place, 6) / 2 + 2 : 0;
   const tall = size * LINE_HEIGHT * lines.length;
-  const top = up === 'top' ? y - gap - tall : up === 'bottom' ? y + gap : y - tall / 2;
   const wide = widest(lines, size);
-  const left = side === 'right' ? x + gap : side === 'left' ? x - gap - wide : x - wide / 2;
-  const kept = Math.min(Math.max(left, 1), frame.width - wide - 1);
+  const placeAt = (vertical: string, level: string) => {
+    const top = vertical === 'top' ? y - gap - tall : vertical === 'bottom' ? y + gap : y - tall / 2;
+    const left = level === 'right' ? x + gap : level === 'left' ? x - gap - wide : x - wide / 2;
+    return [Math.min(Math.max(left, 1), frame.width - wide - 1), top + size] as const;
+  };
+  const [left, first] = placeAt(up, side ?? 'center');
+  // A name of one line beside a mark may stand anywhere around it.
+  const elsewhere = marked && lines.length === 1 ? AROUND.map(([a, b]) => placeAt(a, b)) : undefined;
   return lines.map((text, line) => ({
     text,
-    x: kept,
-    y: top + size * (LINE_HEIGHT * line + 1),
+    x: left,
+    y: first + size * LINE_HEIGHT * line,
     size,
     anchor: 'start' as const,
+    ...(elsewhere === undefined ? {} : { elsewhere }),
     fill: paint(each(font.color, place) ?? GROUND.ink).colour,
     halo: '#FFFFFF',
     ofData: true as const,

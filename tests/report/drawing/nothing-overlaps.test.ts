@@ -1,0 +1,109 @@
+import { describe, expect, it } from 'vitest';
+import { chronology } from '../../../src/analyses/chronology/index.ts';
+import type { Figure } from '../../../src/analyses/contract.ts';
+import { contrast } from '../../../src/analyses/contrast/index.ts';
+import { map } from '../../../src/analyses/map/index.ts';
+import { standing } from '../../../src/analyses/standing/index.ts';
+import { threadcount } from '../../../src/analyses/threadcount/index.ts';
+import { widthOf } from '../../../src/report/drawing/lettering.ts';
+import type { Drawing, Mark, TextMark } from '../../../src/report/drawing/marks.ts';
+import { figureDrawing } from '../../../src/report/files/figure-file.ts';
+import { measuresOf } from '../../../src/report/files/measures.ts';
+import { ask, inputFrom } from '../../analyses/ask.ts';
+
+/** Forty places with long names, some of them at one spot; made up for this test. */
+const NAMES = ['Vellombreth', 'Ashkettle', 'Wendringholm', 'Drossel'];
+const KINDS = ['openTwining', 'closeTwining', 'woven'];
+const rows = Array.from({ length: 320 }, (_, i) => {
+  const place = i % 40;
+  return {
+    item: `i${i}`,
+    site: `Upper ${NAMES[place % 4]} Terraces, trench ${place + 1}`,
+    structure: KINDS[(i * 7 + place) % 3],
+    fibre: ['limeBast', 'nettle'][Math.floor(i / 40) % 2],
+    density1: 4 + ((i * 13) % 17),
+    density2: 3 + ((i * 11) % 13),
+    preservation: ['waterlogged, conserved by freeze-drying', 'charred'][i % 2],
+    period: ['Early phase of the settlement', 'Middle phase of the settlement', 'Late'][place % 3],
+    date: [-400 + 20 * place, -200 + 20 * place] as const,
+    east: (place * 37) % 90,
+    north: (place * 53) % 70,
+  };
+});
+const input = inputFrom(rows, 'item');
+const few = { resamples: 199, relabellings: 99 };
+const figures: Readonly<Record<string, Readonly<Record<string, Figure>>>> = {
+  chronology: ask(chronology, input, { phases: 'period', draws: 5, relabellings: 99 }).figures,
+  standing: ask(standing, input, { site: rows[0].site, of: 'fibre', ...few }).figures,
+  map: ask(map, input, { places: ['east', 'north'], deals: 99, group: 'period' }).figures,
+  threadcount: ask(threadcount, input, { by: 'site', draws: 0 }).figures,
+  contrast: ask(contrast, input, { of: ['density1'], by: 'period', ...few }).figures,
+};
+const cases = Object.entries(figures).flatMap(([kind, list]) =>
+  Object.entries(list).flatMap(([name, figure]) =>
+    measuresOf(figure).map((measure) => ({ kind, name, measure, figure })),
+  ),
+);
+
+interface Room {
+  readonly text: string;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+function textsOf(marks: readonly Mark[]): readonly TextMark[] {
+  return marks.flatMap((mark) => ('clip' in mark ? textsOf(mark.marks) : 'text' in mark ? [mark] : []));
+}
+
+/** Room of the capitals of level texts and of those turned by a quarter. */
+function roomsIn({ marks }: Drawing): Room[] {
+  return textsOf(marks).flatMap(({ text, x, y, size, anchor, bold, turn = 0 }): Room[] => {
+    if (text.trim() === '' || turn % 90 !== 0) return [];
+    const [wide, tall] = [widthOf(text, size, bold), 0.7 * size];
+    const back = anchor === 'start' ? 0 : anchor === 'middle' ? wide / 2 : wide;
+    if (turn === -90) return [{ text, left: x - tall, right: x, top: y + back - wide, bottom: y + back }];
+    if (turn === 90) return [{ text, left: x, right: x + tall, top: y - back, bottom: y - back + wide }];
+    return [{ text, left: x - back, right: x - back + wide, top: y - tall, bottom: y }];
+  });
+}
+
+const SLACK = 0.5;
+const touch = (a: Room, b: Room) =>
+  a.left < b.right - SLACK &&
+  b.left < a.right - SLACK &&
+  a.top < b.bottom - SLACK &&
+  b.top < a.bottom - SLACK;
+
+describe('with forty places of long names', () => {
+  it.each(cases)('no text of $kind, $name, covers another or is cut, $measure mm', ({ figure, measure }) => {
+    const drawing = figureDrawing(figure, measure);
+    if (drawing === null) throw new Error('not drawn');
+    const rooms = roomsIn(drawing);
+    const pairs = rooms.flatMap((a, at) =>
+      rooms.slice(at + 1).flatMap((b) => (touch(a, b) ? [`${a.text} × ${b.text}`] : [])),
+    );
+    expect(pairs).toEqual([]);
+    const cut = rooms.filter(
+      ({ left, right, top, bottom }) =>
+        left < -SLACK || top < -SLACK || right > drawing.width + SLACK || bottom > drawing.height + SLACK,
+    );
+    expect(cut.map(({ text }) => text)).toEqual([]);
+  });
+
+  it('rows keep all their names across both columns', () => {
+    const drawing = figureDrawing(figures.chronology.spans, 174);
+    const names = roomsIn(drawing ?? { width: 0, height: 0, marks: [] }).filter(({ text }) =>
+      text.startsWith('Upper'),
+    );
+    expect(names).toHaveLength(40);
+  });
+
+  it('names that have no room are counted in the caption', () => {
+    const said = textsOf(figureDrawing(figures.map.likeness, 84)?.marks ?? [])
+      .map(({ text }) => text)
+      .join(' ');
+    expect(said).toMatch(/In this measure \d+ names have no room\./);
+  });
+});
