@@ -12,6 +12,7 @@ const RUNS: readonly (readonly string[])[] = [
   ['placement.ts'],
   ['key-stroke.ts'],
   ['drag.ts'],
+  ['draw-figures.ts'],
   ['read-source.ts'],
   ['odd-shapes.ts'],
 ];

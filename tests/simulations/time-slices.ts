@@ -82,7 +82,7 @@ for (const n of [20, 60, 200])
   }
 
 console.log(
-  '\n| finds | kinds and places | any change told | of those also within places |\n|---|---|---|---|',
+  '\n| finds | kinds and places | any change told | any change told within places |\n|---|---|---|---|',
 );
 const options = chronologyOptions.parse({ draws: 0, relabellings: 199 });
 const KINDS = ['a', 'b', 'c', 'd'];

@@ -123,9 +123,10 @@ export interface ChronologyFound extends Findings {
   /** In the order of `kinds`. */
   readonly changes: readonly Change[];
   readonly verdict: 'cannot be told' | 'none' | 'across places' | 'some';
-  /** Distinct spans of the finds dated, and how many finds share the commonest five of them. */
+  /** Distinct spans of the finds dated, how many finds share the commonest five of them, and whether the dates are those of a few phases. */
   readonly distinct: number;
   readonly shared: number;
+  readonly byPhase: boolean;
   /** Finds that lie wholly outside the slices. */
   readonly outside: number;
   /** The slice with the most expected. */

@@ -5,7 +5,7 @@ import { panelAxes, panelsLayout } from '../panels.ts';
 import { inSentence, printNumber } from '../phrasing.ts';
 import { printSlice, yearAxis } from '../years.ts';
 import type { ChronologyFound } from './found.ts';
-import { thinned } from './slices-figures.ts';
+import { thinned, yearRange } from './slices-figures.ts';
 
 /** More panels than this would not be read on a page; the largest places are drawn. */
 const MOST_PANELS = 12;
@@ -52,7 +52,7 @@ export function placesFigure(found: ChronologyFound): Figure | null {
         legendgroup: escapeText(label),
         showlegend: at === 0,
         x: middle,
-        y: counts,
+        y: counts.map((count) => (count === 0 ? null : count)),
         width: 0.9 * width,
         text: counts.map((count, slice) =>
           escapeText(`${label}, ${printSlice(edges[slice], edges[slice + 1])}: ${printNumber(count)}`),
@@ -70,7 +70,7 @@ export function placesFigure(found: ChronologyFound): Figure | null {
   const layout = panelsLayout({
     headings: shown.map(({ label, n }) => `${label} (${n})`),
     x: (place) => ({
-      ...thinned(yearAxis('', edges, { range: [edges[0], edges[edges.length - 1]] })),
+      ...thinned(yearAxis('', edges, { range: yearRange(edges) })),
       ...shared(place, 'x'),
     }),
     y: (place) => ({ ...axis('', { range: [0, 1.06 * highest] }), ...shared(place, 'y') }),

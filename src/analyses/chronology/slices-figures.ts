@@ -70,8 +70,19 @@ function traces({ series, edges, style, axes = {}, size }: Drawn) {
   ];
 }
 
+/** From the first to the last slice, with room for half the year that stands at either end. */
+export function yearRange(edges: readonly number[]): readonly [number, number] {
+  const [first, last] = [edges[0], edges[edges.length - 1]];
+  const room = 0.02 * (last - first);
+  return [first - room, last + room];
+}
+
 const years = (edges: readonly number[], title: string) =>
-  yearAxis(title, edges, { range: [edges[0], edges[edges.length - 1]] });
+  yearAxis(title, edges, { range: yearRange(edges) });
+
+/** Share of an axis at either end in which a year would run into that of the next panel. */
+const AT_THE_END = 0.12;
+const MOST_IN_PANEL = 3;
 
 /** Highest upright, so that panels share an axis with room above. */
 function most(list: readonly Series[]): number {
@@ -88,6 +99,7 @@ export function countsFigure(found: ChronologyFound): Figure {
       x: years(edges, 'year'),
       y: axis(`${unit}s in a slice`, { range: [0, 1.06 * most([all])] }),
       height: 340,
+      more: { margin: { l: 56, r: 32, t: 16, b: 48, pad: 2 } },
     }),
     caption: `${unit === 'item' ? 'Items' : 'Fragments'} through time, in slices of ${edges[1] - edges[0]} years (n = ${all.n}). ${howDrawn(found)}`,
   };
@@ -120,11 +132,20 @@ export function kindsFigure(found: ChronologyFound): Figure | null {
   };
 }
 
-/** Every other tick of an axis of years, for panels a third as wide. */
+/** Fewer ticks of an axis of years, for panels a third as wide, none where the next panel begins. */
 export function thinned(made: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
-  const { tickvals, ticktext } = made as { tickvals: readonly number[]; ticktext: readonly string[] };
-  const every = tickvals.length > 4 ? Math.ceil(tickvals.length / 4) : 1;
-  const kept = (_: unknown, place: number) => place % every === 0;
+  const { tickvals, ticktext, range } = made as {
+    tickvals: readonly number[];
+    ticktext: readonly string[];
+    range: readonly [number, number];
+  };
+  const edge = AT_THE_END * (range[1] - range[0]);
+  const inner = tickvals.flatMap((year, place) =>
+    year >= range[0] + edge && year <= range[1] - edge ? [place] : [],
+  );
+  const every = Math.max(1, Math.ceil(inner.length / MOST_IN_PANEL));
+  const chosen = new Set(inner.filter((_, place) => place % every === 0));
+  const kept = (_: unknown, place: number) => chosen.has(place);
   return { ...made, tickvals: tickvals.filter(kept), ticktext: ticktext.filter(kept) };
 }
 

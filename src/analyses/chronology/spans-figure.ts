@@ -25,7 +25,7 @@ export function spansFigure(found: ChronologyFound, of: 'places' | 'kinds'): Fig
     type: 'scatter',
     mode: 'lines',
     x: spans.flatMap((span) => [...ends(span), null]),
-    y: spans.flatMap((span) => [name(span), name(span), null]),
+    y: spans.flatMap((span) => [name(span), name(span), name(span)]),
     line: { color, width },
     hoverinfo: 'skip',
     showlegend: false,
@@ -35,7 +35,7 @@ export function spansFigure(found: ChronologyFound, of: 'places' | 'kinds'): Fig
   return {
     data: [
       lines(({ from, to }) => [from, to], 1.2, GROUND.ink),
-      lines(({ q1, q3 }) => [q1, q3], 7, GROUND.neutral),
+      lines(({ q1, q3 }) => [q1, q3], 7, GROUND.line),
       ...spans.map((span) => ({
         type: 'scatter',
         mode: 'markers',
@@ -59,6 +59,7 @@ export function spansFigure(found: ChronologyFound, of: 'places' | 'kinds'): Fig
         autorange: 'reversed',
       }),
       height: 100 + 24 * Math.max(spans.length, 3),
+      more: { margin: { l: 56, r: 32, t: 16, b: 48, pad: 2 } },
     }),
     caption:
       `When the ${unit}s of each ${inSentence(label)} were made, the earliest above; in brackets ${unit}s, ${all.n} dated in all. Thin line: from the first to the last year that their dates allow; ` +

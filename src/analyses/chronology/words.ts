@@ -198,12 +198,12 @@ function turns(found: ChronologyFound): Turn[] {
   return list.sort((a, b) => Number(b.overturns) - Number(a.overturns));
 }
 
-function next({ n, all, unit, distinct }: ChronologyFound): string[] {
+function next({ n, all, unit, byPhase }: ChronologyFound): string[] {
   const lacking = n.setAside.reduce((sum, { fragments }) => sum + fragments, 0);
   if (all.n === 0) return ['Give spans of years, from the phase or the context of each find.'];
   if (lacking > n.fragments)
     return [
       `Date more: only ${printCount(n.fragments, 'fragment')} of ${n.fragments + lacking} have closed dates.`,
     ];
-  return distinct <= 5 && all.n > 20 ? [`Date single ${unit}s more closely than their phase.`] : [];
+  return byPhase ? [`Date single ${unit}s more closely than their phase.`] : [];
 }

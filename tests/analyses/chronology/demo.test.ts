@@ -18,6 +18,6 @@ describe('the demo through time', () => {
     for (const { effect } of sites)
       if (typeof effect === 'number') expect(Math.abs(effect)).toBeLessThan(0.05);
     expect(linesOf(result.tables.phases).map(({ phase }) => phase)).toEqual(['Early', 'Middle', 'Late']);
-    expect(numbersWithoutSource(result.words, result.tables, [0.95])).toEqual([]);
+    expect(numbersWithoutSource(result.words, result.tables, [result.n.items])).toEqual([]);
   });
 });
