@@ -1,5 +1,5 @@
 import { InputError } from '../../errors.ts';
-import { atLevel, type LevelFound } from '../../fragments/common-level.ts';
+import { atLevel, type LevelFound } from '../../fragments/level/common-level.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import { requireColumn } from '../../fragments/require-column.ts';

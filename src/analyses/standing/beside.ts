@@ -1,5 +1,5 @@
 import { isOpenEnded, pointOf, termAt } from '../../fragments/accessors.ts';
-import { atLevel } from '../../fragments/common-level.ts';
+import { atLevel } from '../../fragments/level/common-level.ts';
 import { type RowGroup, termLabel } from '../../fragments/groups.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import type { FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
