@@ -47,15 +47,15 @@ describe('a table in the report', () => {
     expect(html).toContain('<td title="1.23456">1.23</td>');
   });
 
-  it('of more than 100 lines shows these and names the file of all, and is whole where there is none', () => {
+  it('of more than 60 lines shows these and names the file of all, and is whole where there is none', () => {
     const long = {
       title: 'Long',
       columns: [{ id: 'a', label: 'a' }],
       rows: Array.from({ length: 130 }, (_, at) => [at]),
     };
     const html = tablePart(long, { file: 'tables/a-long.csv' });
-    expect(html.split('<tr><td>')).toHaveLength(101);
-    expect(html).toContain('30 further lines: tables/a-long.csv.');
+    expect(html.split('<tr><td>')).toHaveLength(61);
+    expect(html).toContain('70 further lines: tables/a-long.csv.');
     expect(tablePart(long).split('<tr><td>')).toHaveLength(131);
   });
 

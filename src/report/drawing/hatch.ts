@@ -1,4 +1,9 @@
-import { type Box, point } from './marks.ts';
+import type { Box } from './marks.ts';
+
+/** Tenths of a pixel, finer than hatching is seen and shorter than the measure of other marks. */
+function point(x: number, y: number): string {
+  return `${Math.round(10 * x) / 10 || 0} ${Math.round(10 * y) / 10 || 0}`;
+}
 
 /** Hatching of a rectangle, cut off at its edges: lines for `/ \ - | x +`, dots for `.`. */
 export function hatchPath(shape: string, box: Box, size: number, heavy: number): string {

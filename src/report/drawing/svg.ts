@@ -38,7 +38,7 @@ export function svgOf(
       .map(({ pen, marks: run }) =>
         pen === null || run.length === 1
           ? run.map(write).join('')
-          : `<g${pen}>${run.map((mark) => penned(mark, '')).join('')}</g>`,
+          : (dotted(run) ?? `<g${pen}>${run.map((mark) => penned(mark, '')).join('')}</g>`),
       )
       .join('');
   const body = writeAll(marks);
@@ -64,6 +64,19 @@ function byPen(
     else runs.push({ pen, marks: [mark] });
   }
   return runs;
+}
+
+/** Points of one size and colour without an edge as one path of round ends, a third as long; nothing for any others. */
+function dotted(run: readonly Mark[]): string | null {
+  const [first] = run;
+  if (!('circle' in first) || first.stroke !== undefined || first.opacity !== undefined) return null;
+  const r = first.circle[2];
+  let path = '';
+  for (const mark of run) {
+    if (!('circle' in mark) || mark.circle[2] !== r) return null;
+    path += `M${point(mark.circle[0], mark.circle[1])}h0`;
+  }
+  return `<path d="${path}" fill="none" stroke="${first.fill}" stroke-width="${short(2 * r)}" stroke-linecap="round"/>`;
 }
 
 function penned(mark: Mark, pen: string): string {

@@ -16,7 +16,7 @@ export interface TablePartRequest {
 }
 
 /** Lines of a table that a page shows, where a file holds them all. */
-const MOST_LINES = 100;
+const MOST_LINES = 60;
 
 /** Longer tables leave the full digits under the pointer to their files. */
 const MOST_IN_FULL = 30;
