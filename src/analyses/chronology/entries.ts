@@ -1,6 +1,6 @@
 import { InputError } from '../../errors.ts';
-import { atLevel, type LevelFound } from '../../fragments/level/common-level.ts';
 import { groupRows } from '../../fragments/groups.ts';
+import { atLevel, type LevelFound } from '../../fragments/level/common-level.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { FragmentTable, NumericColumn } from '../../fragments/table.ts';

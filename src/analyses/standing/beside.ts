@@ -1,6 +1,6 @@
 import { isOpenEnded, pointOf, termAt } from '../../fragments/accessors.ts';
-import { atLevel } from '../../fragments/level/common-level.ts';
 import { type RowGroup, termLabel } from '../../fragments/groups.ts';
+import { atLevel } from '../../fragments/level/common-level.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import type { FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
