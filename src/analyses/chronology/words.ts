@@ -174,8 +174,8 @@ function turns(found: ChronologyFound): Turn[] {
   if (peak !== null) {
     const { together } = all.slices[peak];
     list.push({
-      what: `had each place’s ${unit}s of one span been made together`,
-      size: `the count of ${printSlice(edges[peak], edges[peak + 1])} could be ${together.low} to ${together.high}`,
+      what: `were all ${unit}s of one place and span made together`,
+      size: `${printSlice(edges[peak], edges[peak + 1])} could hold ${together.low} to ${together.high}`,
       overturns: false,
     });
   }
