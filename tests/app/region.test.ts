@@ -39,7 +39,8 @@ describe('the region', () => {
     await expect
       .poll(() => page.locator('.parts').textContent())
       .toContain('None of five kinds is shown to come later');
-    await page.getByRole('radio', { name: 'Phases in order', exact: true }).click();
+    await page.getByRole('button', { name: /Which figure/ }).click();
+    await page.getByRole('option', { name: 'Phases in order' }).click();
     await expect
       .poll(() => drawing.getAttribute('aria-label'))
       .toContain('in the order of time, the earliest above');
