@@ -29,7 +29,10 @@ function readDemo(ids: readonly string[]): Demo {
   };
   const asked = whole.analyses.filter(({ id }) => ids.includes(id));
   const study = checkStudy(askingOnly(whole, asked), 'study.json');
-  const files = new Map(studyFiles(study).map((file) => [file, demoBytes(file)] as const));
+  // All that the demo names: a question asked otherwise may name a file of another.
+  const files = new Map(
+    studyFiles(checkStudy(whole, 'study.json')).map((file) => [file, demoBytes(file)] as const),
+  );
   return { study, files, prepared: prepareStudy(study, files) };
 }
 

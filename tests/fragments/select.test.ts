@@ -12,6 +12,28 @@ const table = makeTable([
 ]);
 const select = (...conditions: Condition[]) => selectRows(table, conditions, register);
 
+describe('selectRows, of a reading without an end', () => {
+  const open = makeTable([
+    { density1: [30, Number.POSITIVE_INFINITY] },
+    { density1: [0, 5] },
+    { density1: 10 },
+  ]);
+  it.each([
+    [{ atLeast: 9 }, [0, 2], []],
+    [{ atLeast: 30 }, [0], []],
+    [{ atLeast: 31 }, [], ['cannot say whether density1 at least 31']],
+    [{ below: 31 }, [1, 2], ['cannot say whether density1 below 31']],
+    [{ below: 30 }, [1, 2], []],
+    [{ atMost: 5 }, [1], []],
+  ])('%j', (limits, rows, undecided) => {
+    const found = selectRows(open, [{ attribute: 'density1', ...limits }], register);
+    expect([...found.rows]).toEqual(rows);
+    expect(
+      found.setAside.map(({ reason }) => reason).filter((reason) => reason.startsWith('cannot say')),
+    ).toEqual(undecided);
+  });
+});
+
 describe('selectRows, by how sure an attribution is', () => {
   const fibre = table.columns.get('fibre') as TermColumn;
   const doubted = {
