@@ -47,7 +47,7 @@ class First implements Reporter {
 
   onTestModuleEnd(module: TestModule): void {
     this.took[module.relativeModuleId] = module.diagnostic().duration / 1000;
-    if (module.state() === 'failed') this.failed ??= `${module.relativeModuleId} does not load`;
+    if (module.state() === 'failed') this.failed ??= `${module.relativeModuleId}: does not load`;
   }
 
   onTestRunEnd(_: unknown, faults: readonly unknown[]): void {
