@@ -13,6 +13,7 @@ import { askingOnly } from '../../study/some-asked.ts';
 import { openWorkbooks, type Sheets } from '../../study/workbooks.ts';
 import { readingPartsOf, type StudyDocument } from '../state/workspace.ts';
 import { claimsFile, claimsView } from './claims-view.ts';
+import { describedView } from './described-view.ts';
 import { findDrawing } from './drawing-view.ts';
 import { placeListed } from './finds-view.ts';
 import { explainRecords, nearestGroups } from './pair-view.ts';
@@ -94,6 +95,8 @@ export function createEngine(): Engine {
       nearestGroups(await prepare({ ...document, analyses: [analysis] }), medoids),
     typed: async (document, attribute, text) =>
       readTyped(await prepare({ ...document, analyses: [] }), attribute, text),
+    described: async (document, text) =>
+      describedView((await prepare({ ...document, analyses: [] })).register, text),
     drawing: async (document, find) =>
       findDrawing((await prepare({ ...document, analyses: [] })).register, find),
     types: async (document, rules, file) =>

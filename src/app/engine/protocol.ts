@@ -18,6 +18,25 @@ export interface TypedReading {
   readonly warnings: readonly string[];
 }
 
+/** How a description of a structure is parted, as far as it has been typed. */
+export interface DescribedView {
+  /** The structure that it names; null where it names none. */
+  readonly structure: { readonly id: string; readonly label: string } | null;
+  /** The facets that it sets, in the order of the register; values as the find would write them. */
+  readonly facets: readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly value: string;
+    readonly said: string;
+  }[];
+  /** Wordings that were not used, each with what it may mean and the description with that in its place. */
+  readonly unused: readonly {
+    readonly text: string;
+    readonly why: string;
+    readonly mend?: { readonly meant: string; readonly text: string };
+  }[];
+}
+
 /** What a dropped JSON file is: a study, a study that cannot be opened (and why), or something else. */
 export interface StudyFileView {
   readonly study: StudyDocument | null;
@@ -66,6 +85,7 @@ export interface Engine {
   record(study: StudyDocument, id: string): Promise<RecordView | null>;
   pair(study: StudyDocument, analysis: StudyAnalysis, left: string, right: string): Promise<PairView>;
   typed(study: StudyDocument, attribute: string, text: string): Promise<TypedReading>;
+  described(study: StudyDocument, text: string): Promise<DescribedView>;
   /** The structure of a find as far as it is described; null where it has no drawing. */
   drawing(study: StudyDocument, find: Readonly<Record<string, string>>): Promise<DrawingView | null>;
   /** How the rules in this text of a rule file answer. */

@@ -22,6 +22,8 @@ export interface Rest {
   readonly rule: 'description-rest' | 'suggested-term' | 'ambiguous-word';
   /** Nothing is like the word. */
   readonly unknown?: true;
+  /** What may be meant, as a word that would be understood in its place. */
+  readonly meant?: string;
 }
 
 export interface Parsed {
@@ -85,6 +87,7 @@ function asked(term: Placed, sense: Sense): Rest {
     text: term.text,
     rule: 'ambiguous-word',
     why: `"${term.text}" is ambiguous: ${sense.asks}${name}`,
+    ...(sense.suggests === undefined ? {} : { meant: sense.suggests }),
   };
 }
 
@@ -147,6 +150,7 @@ function placeTerms(clause: readonly Item[], rest: Rest[]): readonly Placed[] {
               text: item.text,
               rule: 'suggested-term',
               why: `"${item.text}" is not known; it may mean "${item.near}"`,
+              meant: item.near,
             },
       );
     }

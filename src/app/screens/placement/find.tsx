@@ -13,7 +13,7 @@ import { Working } from '../../parts/working.tsx';
 import { useDraft, useWorkbench } from '../../state/workbench.tsx';
 import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
 import { CompareFinds } from './compare-finds.tsx';
-import { FindForm, type FindTexts } from './find-form.tsx';
+import { FindForm, type FindTexts } from './find-form/find-form.tsx';
 import { FindNature } from './find-nature.tsx';
 import { KeptFinds } from './kept-finds.tsx';
 import { ManyFinds } from './many-finds.tsx';

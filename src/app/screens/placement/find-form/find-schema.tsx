@@ -1,7 +1,7 @@
 import { useDeferredValue, useEffect, useState } from 'react';
-import type { DrawingView } from '../../engine/views/records.ts';
-import { StructureSchema } from '../../parts/structure-schema.tsx';
-import { useWorkbench } from '../../state/workbench.tsx';
+import type { DrawingView } from '../../../engine/views/records.ts';
+import { StructureSchema } from '../../../parts/structure-schema.tsx';
+import { useWorkbench } from '../../../state/workbench.tsx';
 
 type Texts = Readonly<Record<string, string>>;
 
