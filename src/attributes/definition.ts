@@ -48,6 +48,8 @@ export interface AttributeDefinition {
   readonly derived?: true;
   /** A view made of other attributes as a study asks for it; no column of a source feeds it. */
   readonly composed?: true;
+  /** What a study composes it of, where the study names the facets. */
+  readonly composedOf?: readonly string[];
   /** Where it is one side of a description that names several at once. */
   readonly facet?: Facet;
   readonly synonyms?: Synonyms;
@@ -141,6 +143,8 @@ export interface Term {
   readonly inner?: 'exhausted' | 'variants';
   /** Says what was made more than how: in a description it gives way to any other structure. */
   readonly vague?: true;
+  /** Other structures are made of it too: in a description a word before it that is not known may say of what. */
+  readonly ingredient?: true;
   readonly definition?: string;
   readonly synonyms?: Synonyms;
   /** Says at once what these terms of its vocabulary say; a list of them is it. */

@@ -3,6 +3,7 @@ import type { Register } from '../attributes/definition.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import { likelyDuplicates } from '../sources/combine/duplicates.ts';
 import type { UnknownTerm } from '../sources/names/terms.ts';
+import { agreementInWords } from '../sources/quality/derived-facets.ts';
 import { lookAlikeInWords } from '../sources/quality/look-alikes.ts';
 import type { QualityReport } from '../sources/quality/quality.ts';
 import type { SourceReading } from '../sources/source-reading.ts';
@@ -94,6 +95,10 @@ export function printQuality(
       ),
     ],
     ['Terms that another may hide behind (kept)', quality.lookAlikes.map(lookAlikeInWords)],
+    [
+      'Facets recorded, and what the measurements beside them say',
+      quality.derivedFacets.map((one) => `${one.label}: ${agreementInWords(one)}`),
+    ],
     [
       'Fragments of one item that contradict each other',
       quality.contradictions.map(

@@ -1,6 +1,7 @@
 import type { Register } from '../attributes/definition.ts';
 import { termAt } from './accessors.ts';
 import { termLabel } from './groups.ts';
+import { KIND, kindsBeside } from './kinds.ts';
 import { atLevel } from './level/common-level.ts';
 import { isMissing } from './missing.ts';
 import type { FragmentTable } from './table.ts';
@@ -38,7 +39,8 @@ const FEWEST_KNOWN = 0.5;
  * @param rows records compared.
  * @param about attributes that the question is about: labels and what is compared.
  * @param across the attribute whose groups are compared, by which structure is counted at the level that all
- * recorded; null where the labels are no attribute.
+ * recorded; null where the labels are no attribute. Structure is the kind of fabric with the facets that all recorded,
+ * but for those that the question is about.
  */
 export function conditionsOf(
   table: FragmentTable,
@@ -49,13 +51,16 @@ export function conditionsOf(
 ): readonly Condition[] {
   const used = aboutConditions(about, register);
   return CONDITIONS.filter((id) => !used.has(id)).map((id) => {
-    const termOf = readerOf(table, id, across, register);
+    const kind = id === 'structure' && register.attributes.get(KIND)?.composed === true;
+    const beside = kind ? kindsBeside(table, about, register) : { table, register, of: [] };
+    const column = beside.of.length > 1 ? KIND : id;
+    const termOf = readerOf(beside.table, column, across, beside.register);
     const terms = rows.map(termOf);
     const kinds = [...new Set(terms)].filter((term) => term !== null).sort();
     const known = terms.filter((term) => term !== null).length;
     return {
       id,
-      label: id === 'source' ? 'Source' : (register.attributes.get(id)?.label ?? LABELS[id]),
+      label: id === 'source' ? 'Source' : (register.attributes.get(column)?.label ?? LABELS[id]),
       state:
         known === 0
           ? 'unknown'
@@ -101,7 +106,7 @@ function aboutConditions(about: readonly string[], register: Register): Readonly
 
 function readerOf(
   table: FragmentTable,
-  id: ConditionId,
+  id: ConditionId | typeof KIND,
   across: string | null,
   register: Register,
 ): (row: number) => string | null {

@@ -1,5 +1,6 @@
-import type { Register, Vocabulary } from '../attributes/definition.ts';
+import type { AttributeDefinition, Register, Vocabulary } from '../attributes/definition.ts';
 import { termAt } from './accessors.ts';
+import { COMPUTED_FROM } from './computed-from.ts';
 import { facetNamed, facetsByFamily, familyOf } from './kind-facets.ts';
 import { openNames, valuesAt } from './kind-names.ts';
 import type { FragmentTable, TermColumn } from './table.ts';
@@ -25,11 +26,33 @@ export interface Kinds {
  * @throws InputError for a name that is no facet of the structure.
  */
 export function composeKinds(table: FragmentTable, register: Register, asked?: readonly string[]): Kinds {
+  return compose(table, register, asked, () => true);
+}
+
+/**
+ * The kinds without the facets that tell, or follow from, what a question is about: of row spacings the openness, which
+ * is read off them. As the study composes them otherwise.
+ */
+export function kindsBeside(table: FragmentTable, about: readonly string[], register: Register): Kinds {
+  const rootsOf = (id: string) => [id, ...(COMPUTED_FROM[id] ?? [])];
+  const bound = new Set(about.flatMap(rootsOf));
+  const asked = register.attributes.get(KIND)?.composedOf;
+  return compose(table, register, asked, ({ id }) => !rootsOf(id).some((root) => bound.has(root)));
+}
+
+function compose(
+  table: FragmentTable,
+  register: Register,
+  asked: readonly string[] | undefined,
+  keeps: (facet: AttributeDefinition) => boolean,
+): Kinds {
   const structure = table.columns.get('structure');
-  const definition = register.attributes.get(KIND);
-  if (structure?.kind !== 'term' || definition?.composed !== true) return { table, register, of: [] };
+  const known = register.attributes.get(KIND);
+  if (structure?.kind !== 'term' || known?.composed !== true) return { table, register, of: [] };
+  const definition = asked === undefined ? known : { ...known, composedOf: asked };
   const named = asked?.filter((name) => name !== 'structure').map((name) => facetNamed(name, register));
-  const facets = facetsByFamily(table, register, named);
+  const all = facetsByFamily(table, register, named);
+  const facets = new Map([...all].map(([family, own]) => [family, own.filter(keeps)]));
   const namer = openNames(register);
   const rows = table.rows;
   const codes = new Int32Array(rows).fill(-1);
@@ -61,7 +84,14 @@ export function composeKinds(table: FragmentTable, register: Register, asked?: r
   const vocabulary: Vocabulary = { id: KIND, label: definition.label, terms: namer.terms() };
   return {
     table: { ...table, columns: new Map([...table.columns, [KIND, column]]) },
-    register: { ...register, vocabularies: new Map([...register.vocabularies, [KIND, vocabulary]]) },
-    of: ['structure', ...(named ?? [...new Set([...facets.values()].flat())]).map(({ id }) => id)],
+    register: {
+      ...register,
+      attributes: new Map([...register.attributes, [KIND, definition]]),
+      vocabularies: new Map([...register.vocabularies, [KIND, vocabulary]]),
+    },
+    of: [
+      'structure',
+      ...(named?.filter(keeps) ?? [...new Set([...facets.values()].flat())]).map(({ id }) => id),
+    ],
   };
 }

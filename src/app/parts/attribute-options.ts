@@ -12,9 +12,16 @@ export function isComparable({ definition, filled }: AttributeView): boolean {
 export const NOTHING_COMPARABLE =
   'Finds are compared in structure, spacing and fibre, and no column is understood as one of these yet; answer the questions on Sources.';
 
+/** What a fabric is called where one thing is said of it: its kind, or the structure where no kind is composed. */
+export function fabricAttribute(attributes: readonly AttributeView[]): 'kind' | 'structure' {
+  return attributes.some(({ definition, filled }) => definition.id === 'kind' && filled > 0)
+    ? 'kind'
+    : 'structure';
+}
+
 /** Attributes that put records into at least two groups; the usual ones first. */
 export function groupingOptions(attributes: readonly AttributeView[]): ChoiceOption[] {
-  const first = ['site', 'phase', 'period', 'region', 'structure', 'fibre', 'preservation'];
+  const first = ['site', 'phase', 'period', 'region', 'kind', 'structure', 'fibre', 'preservation'];
   const rank = (id: string) => (first.includes(id) ? first.indexOf(id) : first.length);
   const kinds = attributes
     .filter(({ levels }) => levels.length >= 2)
@@ -59,7 +66,7 @@ export function numberOptions(attributes: readonly AttributeView[]): ChoiceOptio
 
 /** Kinds that some record has and that are worth counting: no groupings of context. */
 export function kindOptions(attributes: readonly AttributeView[]): ChoiceOption[] {
-  const first = ['structure', 'fibre', 'preservation', 'twist1', 'twist2', 'rowSlant'];
+  const first = ['kind', 'structure', 'fibre', 'preservation', 'twist1', 'twist2', 'rowSlant'];
   const rank = (id: string) => (first.includes(id) ? first.indexOf(id) : first.length);
   return attributes
     .filter(({ levels }) => levels.length >= 2)

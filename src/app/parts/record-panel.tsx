@@ -4,6 +4,12 @@ import type { RecordView } from '../engine/views/records.ts';
 import { useWorkbench } from '../state/workbench.tsx';
 import { StructureSchema } from './structure-schema.tsx';
 
+/** What the fragments of a record are called: their composed kinds, each once. */
+function kindsOf({ fragments }: RecordView): readonly string[] {
+  const cells = fragments.flatMap(({ cells: all }) => all.filter(({ attribute }) => attribute === 'kind'));
+  return [...new Set(cells.map(({ readAs }) => readAs))].filter((kind) => kind !== '');
+}
+
 /** The way from a point back to its cells: what the record is, and the lines of the files behind it. */
 export function RecordPanel({ id }: { id: string }) {
   const record = useRecord(id);
@@ -13,6 +19,7 @@ export function RecordPanel({ id }: { id: string }) {
     <div className="stack record">
       <div>
         <h3>{record.id}</h3>
+        {kindsOf(record).length === 0 ? null : <p className="small">{kindsOf(record).join('; ')}</p>}
         <p className="small soft">
           {record.assemblage === '' ? 'site not recorded' : record.assemblage}
           {several ? `; ${record.fragments.length} fragments of one item` : ''}

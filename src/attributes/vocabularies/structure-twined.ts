@@ -10,6 +10,6 @@ export const TWINED: readonly Term[] = [
     en: ['twining', 'twined weave', 'twined fabric', 'twined basketry', 'twined textile', 'twined work', 'twinings'],
     de: ['Zwirnbindung', 'Zwirngeflecht', 'zwirnbindig', 'gezwirnt gebunden', 'Zwirnbindungsgeflecht', 'zwirngebunden', 'Zwirnbinden'],
     fr: ['étoffe cordée', 'tissu cordé', 'vannerie cordée', 'cordage des montants', 'technique cordée', 'structure cordée'], it: ['intreccio ritorto', 'a struttura ritorta', 'cordato', 'struttura ritorta', 'intreccio cordato'],
-    es: ['cordado', 'cestería atada', 'cestería cordada', 'torzal', 'tejido cordado'], da: ['tvinding', 'tvundet', 'snoet fletning', 'tvindet'], no: ['tvinnet fletning', 'tvinnebinding'],
+    es: ['cordado', 'cestería atada', 'cestería cordada', 'torzal', 'tejido cordado', 'encordado', 'tejido encordado'], da: ['tvinding', 'tvundet', 'snoet fletning', 'tvindet'], no: ['tvinnet fletning', 'tvinnebinding'],
   }, { noun: 'twining' }),
 ];

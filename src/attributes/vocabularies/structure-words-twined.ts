@@ -48,7 +48,7 @@ const SPACED = [...ROWS, 'woven', 'plaited', 'looped', 'sprang', 'linked'];
 // biome-ignore format: one language a line
 const SPACING: readonly DescriptionWord[] = [
   word({ spacingClass: 'open' }, {
-    en: ['open', 'openwork', 'rows apart', 'rows spaced', 'widely spaced', 'open spaced', 'rows stand apart'], de: ['offen', 'mit Abstand', 'weit', 'Reihen mit Abstand', 'mit Reihenabstand', 'weitständig'],
+    en: ['rows not touching', 'not touching', 'open', 'openwork', 'rows apart', 'rows spaced', 'widely spaced', 'open spaced', 'rows stand apart'], de: ['offen', 'mit Abstand', 'weit', 'Reihen mit Abstand', 'mit Reihenabstand', 'weitständig'],
     fr: ['ouvert', 'ajouré', 'rangs espacés', 'espacé', 'à rangs espacés'], it: ['aperto', 'file distanziate', 'spaziato', 'a giorno', 'rado'], es: ['abierto', 'calado', 'filas separadas', 'espaciado'], da: ['åben', 'med afstand', 'åbent', 'åbne', 'spredte rækker'], no: ['åpen', 'med avstand', 'åpent'],
   }, { when: SPACED }),
   word({ spacingClass: 'open' }, { en: ['spaced', 'wide'] }, { when: ROWS }),

@@ -48,7 +48,7 @@ export const WOVEN: readonly Term[] = [
   woven('doubleCloth', 'compoundWeave', 'double cloth', 'Two weaves one above the other that change places.', { en: ['double weave', 'doublecloth', 'double-weave'], de: ['Doppelgewebe'], fr: ['double étoffe'], it: ['doppio tessuto'], es: ['doble tela', 'tejido doble'], da: ['dobbeltvævning'] }),
   woven('tabletWoven', 'woven', 'tablet-woven band', 'Warp twisted through pierced tablets; rows lock the twist.', {
     en: ['tablet weave', 'tablet-woven', 'card-woven', 'tablet weaving', 'card weaving', 'tablet weave band'], de: ['Brettchengewebe', 'Brettchenweberei', 'brettchengewebt', 'Brettchenband'],
-    fr: ['tissage aux plaques', 'tissage aux tablettes', 'tissé aux plaques', 'tissé aux tablettes', 'galon aux tablettes'], it: ['tessitura a tavolette', 'tessuto a tavolette'], es: ['tejido de placas', 'tejido de tablillas', 'tejido a tablillas'],
+    fr: ['tissage aux plaquettes', 'tissé aux plaquettes', 'tissage aux plaques', 'tissage aux tablettes', 'tissé aux plaques', 'tissé aux tablettes', 'galon aux tablettes'], it: ['tessitura a tavolette', 'tessuto a tavolette'], es: ['tejido de placas', 'tejido de tablillas', 'tejido a tablillas'],
     da: ['brikvævning', 'brikvævet', 'brikbånd'], no: ['brikkevev', 'brikkevevd'],
   }),
   woven('tapestry', 'woven', 'tapestry', 'Discontinuous weft.', { en: ['tapestry weave', 'kilim', 'tapestry-woven', 'slit tapestry', 'slit-tapestry', 'interlocked tapestry', 'dovetailed tapestry'], de: ['Wirkerei', 'gewirkt', 'Bildwirkerei'], fr: ['tapisserie', 'armure tapisserie'], it: ['arazzo', 'tessuto ad arazzo'], es: ['tapiz', 'tapicería'], da: ['billedvæv', 'gobelin', 'billedvævning'], no: ['billedvev'] }, { inner: 'variants' }),

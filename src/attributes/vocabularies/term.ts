@@ -14,7 +14,7 @@ export function family(source: string) {
     label: string,
     definition: string,
     synonyms: Synonyms = {},
-    more: Pick<Term, 'noun' | 'inner' | 'vague'> = {},
+    more: Pick<Term, 'noun' | 'inner' | 'vague' | 'ingredient'> = {},
   ): Term => ({ id, label, ...(parent === null ? {} : { parent }), definition, ...more, synonyms, source });
 }
 

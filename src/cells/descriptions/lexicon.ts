@@ -15,6 +15,10 @@ export interface Sense {
   readonly weak: boolean;
   /** A structure named outright, but by what was made ("basketry"). */
   readonly vague?: true;
+  /** Behind a word that is not known it may say what something is made of. */
+  readonly ingredient?: true;
+  /** A facet that another word has to tell before this one says anything. */
+  readonly beside?: string;
   readonly asks?: string;
   readonly suggests?: string;
   /** The wording as the vocabulary has it. */
@@ -75,12 +79,13 @@ function makeLexicon(attribute: AttributeDefinition, register: Register): Lexico
     }
     longest = Math.max(longest, parts.length);
   };
-  for (const { id, label, synonyms, vague } of vocabulary.terms) {
+  for (const { id, label, synonyms, vague, ingredient } of vocabulary.terms) {
     const sense = {
       sets: new Map([[attribute.id, id]]),
       alone: false,
       weak: vague === true,
       ...(vague === true ? { vague } : {}),
+      ...(ingredient === true ? { ingredient } : {}),
     };
     // What a bare order means hangs on the structure beside it: the words say so.
     for (const via of wordingsOf(id, label, synonyms)) if (!/^\d+\/\d+$/.test(via)) add(via, sense, false);
@@ -99,7 +104,11 @@ function makeLexicon(attribute: AttributeDefinition, register: Register): Lexico
         const known = exact.get(keyOf(tokens(via), 'folded')) ?? [];
         if (known.some((sense) => sense.sets.get(facet.id) === id)) continue;
         if (via === id || (label === 'none' && via === label)) continue;
-        add(via, { sets, alone: false, weak: false, ...when }, false);
+        // "inserted" by itself is said of wefts too; "inserted pile" names what it is said of.
+        const bare = tokens(via).length === 1 && !NAMES_PILE.test(via);
+        const [needed] = bare ? Object.keys(own.described) : [];
+        const beside = needed === undefined ? {} : { beside: needed };
+        add(via, { sets, alone: false, weak: false, ...when, ...beside }, false);
       }
     }
   }
@@ -131,6 +140,9 @@ function senseOf({ sets, when, alone, weak, asks, suggests }: DescriptionWord): 
 function wordsOf({ id, label, synonyms }: DescriptionWord): readonly string[] {
   return id === undefined ? Object.values(synonyms).flat() : wordingsOf(id, label ?? id, synonyms);
 }
+
+/** "Schlingenflor", "Einkettknoten": one word for the pile and how it is fixed. */
+const NAMES_PILE = /(?:flor|luv|lo|pile|kno(?:ten|t|ts))$/iu;
 
 /** Two wordings that fold alike and say the same are one. */
 function push(index: Map<string, Sense[]>, key: string, sense: Sense): void {

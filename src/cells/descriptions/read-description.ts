@@ -1,18 +1,19 @@
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
-import { isWithin, lowestCommon } from '../../attributes/tree.ts';
-import { greatest } from '../../numerics/foundation/lists.ts';
-import { lowered } from '../certainty.ts';
 import type { CellContext } from '../context.ts';
-import { emptyNumeric, emptyTerm, flagged, notUnderstood, quote, readAs } from '../notes.ts';
+import { emptyTerm, flagged, notUnderstood, quote, readAs } from '../notes.ts';
 import { readNothing } from '../nothing.ts';
 import type { Note, Reading } from '../reading.ts';
 import { translated } from '../terms.ts';
-import { type Item, itemsOf, type Own, ownWords } from './items.ts';
+import { alternatives, mergeDenied } from './alternatives.ts';
+import { type Item, itemsOf } from './items.ts';
 import { type Lexicon, lexiconOf } from './lexicon.ts';
 import { meaningOf } from './meaning.ts';
-import { type Parsed, parseItems, type Rest, type Said } from './parse.ts';
+import { type Own, ownWords } from './own-words.ts';
+import type { Parsed } from './parse.ts';
+import { readingOf, unmarkedReading } from './readings.ts';
+import type { Rest } from './said.ts';
 
-export type { Rest } from './parse.ts';
+export type { Rest } from './said.ts';
 
 /** One cell parted into what it says of an attribute and of its facets. */
 export interface DescriptionReading {
@@ -74,100 +75,6 @@ function termItem(text: string, sets: ReadonlyMap<string, string>): Item {
 const unknownText = (text: string, { vocabulary }: Lexicon): Note =>
   notUnderstood('unknown-term', `${quote(text)} is not known in "${vocabulary.label}"`);
 
-/** "no pile or tufts", "weder Flor noch Fransen": one denial for all that it joins. */
-function mergeDenied(items: readonly Item[]): readonly Item[] {
-  const out: Item[] = [];
-  let denying: Item | null = null;
-  for (let at = 0; at < items.length; at++) {
-    const item = items[at]!;
-    if (item.kind === 'not') denying = item;
-    else if ((item.kind === 'or' || item.kind === 'and') && denying !== null) {
-      out.push({ kind: 'stop', text: item.text }, denying);
-      continue;
-    } else if (item.kind === 'stop' || item.kind === 'with') denying = null;
-    if (item.kind === 'not' && out.at(-1)?.kind === 'not') continue;
-    out.push(item);
-  }
-  return out;
-}
-
-/** Reads what stands between the "or"s, and keeps what all of them say. */
-function alternatives(items: readonly Item[], lexicon: Lexicon, text: string): Parsed {
-  const parts: Item[][] = [[]];
-  for (const item of items) {
-    if (item.kind === 'or') parts.push([]);
-    else parts.at(-1)!.push(item);
-  }
-  const filled = parts.filter((part) => part.length > 0);
-  if (filled.length < 2) return parseItems(filled[0] ?? [], lexicon);
-  const main = lexicon.attribute.id;
-  const read = filled.map((part) => parseItems(part, lexicon));
-  const complete = read.find(({ named }) => named);
-  const blank = read.some(
-    ({ said, rest }) => said.size === 0 || rest.some(({ rule }) => rule !== 'ambiguous-word'),
-  );
-  if (blank) {
-    const known = read.flatMap(({ said }) => said.get(main)?.value ?? []);
-    const why =
-      known.length === 0
-        ? ''
-        : ` (${[...new Set(known)].join(', ')} ${known.length === 1 ? 'is' : 'are'} known in it)`;
-    return {
-      said: new Map(),
-      named: false,
-      rest: [
-        {
-          text,
-          rule: 'description-rest',
-          why: `${quote(text)} names alternatives of which not all are understood${why}`,
-        },
-      ],
-    };
-  }
-  // "open or semi-open twining": what one alternative leaves out, it shares with the one that is whole.
-  const whole = read.map(({ said, named }) => {
-    if (named || complete === undefined) return said;
-    const own = [...said].filter(([id]) => id !== main);
-    return new Map([...complete.said, ...own]);
-  });
-  const ids = [...new Set(whole.flatMap((said) => [...said.keys()]))];
-  const said = new Map<string, Said>();
-  for (const id of ids)
-    said.set(
-      id,
-      shared(
-        id,
-        whole.map((one) => one.get(id)),
-        lexicon,
-      ),
-    );
-  return { said, rest: read.flatMap(({ rest }) => rest), named: complete !== undefined };
-}
-
-function shared(id: string, all: readonly (Said | undefined)[], lexicon: Lexicon): Said {
-  const values = all.map((one) => one?.value ?? null);
-  const known = [...new Set(values.filter((value) => value !== null))];
-  const doubt = greatest(all.map((one) => one?.doubt ?? 0));
-  const text = [...new Set(all.flatMap((one) => one?.text ?? []))].join(' or ');
-  if (values.every((value) => value !== null && value === values[0])) return { ...all[0]!, doubt, text };
-  const attribute = lexicon.facets.find((facet) => facet.id === id);
-  if (attribute?.scale === 'ordinal' && !values.includes(null)) {
-    // "open or semi-open" is a span of grades, as "3 or 4" is one of numbers.
-    const span = (attribute.levels ?? []).filter((level) => known.includes(level));
-    if (span.length === known.length) return { value: span.join(' or '), state: 'measured', doubt, text };
-  }
-  const tree =
-    id === lexicon.attribute.id ? lexicon.vocabulary : lexicon.trees.get(attribute?.vocabulary ?? '');
-  const held =
-    tree === undefined || values.includes(null)
-      ? null
-      : known.reduce<string | null>(
-          (a, b) => (a === null ? null : lowestCommon(tree, a, b)),
-          known[0] ?? null,
-        );
-  return { value: held, state: held === null ? 'not-observed' : 'measured', doubt, text, several: known };
-}
-
 function finish(
   text: string,
   { said, rest }: Parsed,
@@ -220,68 +127,4 @@ function finish(
 
 function withNotes(reading: Reading, more: readonly Note[]): Reading {
   return { ...reading, notes: [...reading.notes, ...more] };
-}
-
-function readingOf(
-  attribute: AttributeDefinition,
-  said: Said,
-  text: string,
-  more: number,
-  settled: boolean,
-): Reading {
-  const doubt = said.doubt + more;
-  const notes: Note[] = [];
-  const own = attribute.facet === undefined;
-  if (said.several !== undefined) {
-    const rule = said.text.includes(' or ') ? 'alternative' : 'several';
-    const list = said.several.join(rule === 'alternative' ? ' or ' : ' and ');
-    notes.push(
-      said.value === null
-        ? (own ? notUnderstood : flagged)(
-            rule,
-            own
-              ? `${list}: no broader term holds them all`
-              : `${quote(text)}: ${list || said.text} is not settled`,
-          )
-        : flagged(rule, `${list}: read as what they have in common, ${said.value}`),
-    );
-  }
-  if (doubt > 0) notes.push(flagged('uncertain', `${quote(text)} is marked as uncertain`));
-  if (!own && said.value !== null && !settled)
-    notes.push(readAs('facet', `"${said.text}" in ${quote(text)}`));
-  if (attribute.scale === 'ratio' || attribute.scale === 'interval') {
-    const value = said.value === null ? Number.NaN : Number(said.value);
-    return Number.isNaN(value)
-      ? emptyNumeric('not-observed', notes)
-      : { kind: 'numeric', low: value, high: value, state: 'measured', notes };
-  }
-  if (said.value === null) return emptyTerm(said.state, notes);
-  return { kind: 'term', term: said.value, state: said.state, certainty: lowered('certain', doubt), notes };
-}
-
-/** A catalogue that tells a facet says by its silence that there is nothing to tell. */
-function unmarkedReading(
-  facet: AttributeDefinition,
-  structure: string | null,
-  { vocabulary }: Lexicon,
-  { tells = [] }: CellContext,
-  text: string,
-): Reading | null {
-  const value = facet.facet?.unmarked;
-  if (value === undefined || structure === null || !tells.includes(facet.id)) return null;
-  const meant = facet.facet?.unmarkedOf ?? facet.appliesTo;
-  if (meant?.some((term) => isWithin(vocabulary, structure, term)) === false) return null;
-  const notes = [
-    readAs('unmarked', `${quote(text)} says nothing of it; the profile says that this source tells it`),
-  ];
-  if (facet.scale === 'ratio') {
-    return { kind: 'numeric', low: Number(value), high: Number(value), state: 'measured', notes };
-  }
-  return {
-    kind: 'term',
-    term: value,
-    state: value === 'absent' ? 'absent' : 'measured',
-    certainty: 'certain',
-    notes,
-  };
 }

@@ -19,8 +19,17 @@ const PIECE =
 /** "weft- or warp-faced": the first lacks what the second has. */
 const SUSPENDED = /([\p{L}\p{M}]+)-\s+(or|oder|ou|o|eller)\s+([\p{L}\p{M}]+)-([\p{L}\p{M}]+)/giu;
 
+/** Words that are always cut short in the same way, written out. */
+const SHORT: readonly (readonly [pattern: RegExp, whole: string])[] = [
+  [/(?<![\p{L}\d])w\/o\.?(?![\p{L}\d])/giu, 'without'],
+  [/(?<![\p{L}\d])w\/(?= ?\p{L})/giu, 'with '],
+  [/(?<![\p{L}\d])m\. ?(?=\p{L}{3})/gu, 'mit '],
+  [/(?<=\p{L}{3})b(?:in)?dg(?!\p{L})\.?/giu, 'bindung'],
+];
+
 export function tokens(text: string): Token[] {
-  const plain = plainSigns(text).replace(SUSPENDED, '$1-$4 $2 $3-$4');
+  const whole = SHORT.reduce((all, [pattern, word]) => all.replace(pattern, word), plainSigns(text));
+  const plain = whole.replace(SUSPENDED, '$1-$4 $2 $3-$4');
   const found: Token[] = [];
   for (const match of plain.matchAll(PIECE)) {
     const groups = match.groups ?? {};

@@ -1,12 +1,12 @@
 import type { Register } from '../../attributes/definition.ts';
-import { gapOverWidth, turnedOver } from '../../fragments/derived/formulas.ts';
+import { turnedOver } from '../../fragments/derived/formulas.ts';
 import { type Interval, isNothing } from '../../fragments/intervals.ts';
-import { DEFAULT_THRESHOLDS } from '../../fragments/spacing-class.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { greatest } from '../../numerics/foundation/lists.ts';
 import { inWords } from '../ledger/ledger.ts';
 import { countedOver } from '../reading/counted-over.ts';
 import { type Check, type CheckedRow, rowOf } from './checked-row.ts';
+import { DERIVED_FACETS, type DerivedFacetId, derivedFacet, verdictOf } from './derived-facets.ts';
 import { fibreByMethod, fibreOnImpression } from './fibre-checks.ts';
 
 /** Two cells of one row that do not go together; both are kept as they stand. */
@@ -101,25 +101,15 @@ const countedBeyondPiece =
     };
   };
 
-const touchingAgainstGap: Check = ({ term, number }) => {
-  const said = term('spacingClass');
-  const spacing = number('rowSpacing');
-  const width = number('rowWidth');
-  const gap = number('rowGap');
-  if (said === null || isNothing(width) || (isNothing(spacing) && isNothing(gap))) return null;
-  const ratio = isNothing(spacing)
-    ? ([gap[0] / width[1], gap[1] / width[0]] as const)
-    : gapOverWidth(spacing, width);
-  const { close, open } = DEFAULT_THRESHOLDS;
-  const against =
-    (said === 'close' && ratio[0] > close) || (said === 'open' && ratio[1] <= open && ratio[1] <= close);
-  if (!against) return null;
-  return {
-    rule: 'spacing-class-against-gap',
-    of: ['spacingClass', isNothing(spacing) ? 'rowGap' : 'rowSpacing', 'rowWidth'],
-    why: `The rows are said to be ${said}, and the gap comes to ${inWords(round(ratio[0]), round(ratio[1]))} of a row's width.`,
+/** A facet that was recorded and that the counts or the gap say otherwise of. */
+const facetAgainstDerived =
+  (id: DerivedFacetId): Check =>
+  (row) => {
+    const found = derivedFacet(id, row);
+    if (found === null || verdictOf(found, row) !== 'disagree') return null;
+    const { rule, of, why } = found;
+    return { rule, of: [id, ...of], why };
   };
-};
 
 const overlappingRows: Check = ({ number }) => {
   const spacing = number('rowSpacing');
@@ -131,10 +121,6 @@ const overlappingRows: Check = ({ number }) => {
     why: 'The rows are wider than they are apart: they overlap, or a unit is wrong.',
   };
 };
-
-function round(value: number): number {
-  return Math.round(100 * value) / 100;
-}
 
 /** A measure of a system or a technique that the structure of the row has not. */
 const foreignMeasure =
@@ -178,7 +164,7 @@ export function crossChecks(
     ...LARGER_THAN_PIECE.map(largerThanPiece),
     ...counts.map((id) => countedBeyondPiece(id, (raw) => countedOver(raw) ?? counted.get(id) ?? null)),
     ...['fibre', 'fibre2'].flatMap((id) => [fibreOnImpression(id), fibreByMethod(id)]),
-    touchingAgainstGap,
+    ...DERIVED_FACETS.map((id) => facetAgainstDerived(id)),
     overlappingRows,
     ...measures.map(({ id, appliesTo }) => foreignMeasure(id, appliesTo ?? [])),
   ];

@@ -5,6 +5,7 @@ import type { ColumnReading } from '../source-reading.ts';
 import { type ColumnSlip, columnSlips, type OutOfBounds, outOfBounds } from './bounds.ts';
 import { type Contradiction, contradictions } from './contradictions.ts';
 import { type CrossCheck, crossChecks } from './cross-checks.ts';
+import { type DerivedAgreement, derivedAgreement } from './derived-facets.ts';
 import { type FilledShare, filledShares } from './filled.ts';
 import { type Heaping, heaping } from './heaping.ts';
 import { type LookAlikeMet, lookAlikes } from './look-alikes.ts';
@@ -21,6 +22,8 @@ export interface QualityReport {
   readonly recorders: readonly RecorderDifference[];
   readonly crossChecks: readonly CrossCheck[];
   readonly lookAlikes: readonly LookAlikeMet[];
+  /** Facets that were recorded and that also follow from measurements. */
+  readonly derivedFacets: readonly DerivedAgreement[];
 }
 
 /**
@@ -42,6 +45,7 @@ export function reportQuality(
     recorders: recorderDifferences(table),
     crossChecks: crossChecks(table, register, fieldsCounted(columns)),
     lookAlikes: lookAlikes(table, register),
+    derivedFacets: derivedAgreement(table, register),
   };
 }
 

@@ -48,8 +48,11 @@ export function readColumns(
     const context = contextOf(plan.rule, decimal, profile, register);
     if (plan.status === 'ignored') ledgerIgnored(texts, ledger);
     else if (plan.split !== undefined) {
-      for (const [id, column] of readSplit(texts, plan.split, context, register, ledger, pieceHabit(profile)))
-        put(table, id, column, texts, ledger);
+      const habit = pieceHabit(profile);
+      const oneFacet = plan.rule.oneFacet === true;
+      const split = readSplit(texts, plan.split, context, register, ledger, habit, oneFacet);
+      for (const [id, column] of split.columns) put(table, id, column, texts, ledger);
+      facets.push(...split.told);
     } else if (plan.attribute !== undefined) {
       const { attribute } = plan;
       const cells = context(attribute, plan.unit);

@@ -23,7 +23,7 @@ export interface DescribedColumns {
  * each attribute that a cell gives, and one for each wording that was not used.
  *
  * @param oneFacet the profile says that the cells hold one attribute alone; what they say beside it is listed.
- * @returns null where the attribute has no facets, or the cells gather several rows.
+ * @returns null where the attribute has no facets and is none, or the cells gather several rows.
  */
 export function readDescribed(
   column: ColumnTexts,
@@ -33,8 +33,10 @@ export function readDescribed(
   ledger: Ledger,
   oneFacet: boolean,
 ): DescribedColumns | null {
+  if (column.gathered === true) return null;
+  if (attribute.facet !== undefined) return readFacet(column, attribute, context, register, ledger);
   const lexicon = lexiconOf(attribute, register);
-  if (lexicon === null || column.gathered === true) return null;
+  if (lexicon === null) return null;
   const cache = new Map<string, DescriptionReading>();
   const describe = (text: string): DescriptionReading => {
     const known = cache.get(text);
@@ -56,6 +58,28 @@ export function readDescribed(
     facets.set(facet.id, columnOf(column, facet, read, ledger, `${facet.label}: `));
   }
   return { main, facets };
+}
+
+/** A column of one facet, whose cells may name the whole: "open twining" under "Openness". */
+function readFacet(
+  column: ColumnTexts,
+  attribute: AttributeDefinition,
+  context: CellContext,
+  register: Register,
+  ledger: Ledger,
+): DescribedColumns | null {
+  const whole = register.attributes.get(attribute.facet?.of ?? '');
+  const vocabulary = register.vocabularies.get(whole?.vocabulary ?? '');
+  if (whole === undefined || vocabulary === undefined) return null;
+  const { decimal } = context;
+  const read = (text: string): Reading => {
+    const own = readCell(text, attribute, context);
+    if (own.notes.every(({ level }) => level !== 'not-understood')) return own;
+    const described = readDescription(text, whole, register, { decimal, register, vocabulary });
+    const told = described?.rest.length === 0 ? described.facets.get(attribute.id) : undefined;
+    return told?.kind === own.kind ? told : own;
+  };
+  return { main: columnOf(column, attribute, read, ledger), facets: new Map() };
 }
 
 const empty = (attribute: AttributeDefinition): Reading =>

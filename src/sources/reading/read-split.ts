@@ -7,14 +7,23 @@ import type { SplitRule } from '../profile/profile.ts';
 import { textColumnAttribute } from './assemble.ts';
 import type { ContextFor } from './column-context.ts';
 import { type ColumnTexts, readColumn, readTextColumn } from './read-column.ts';
+import { readDescribed } from './read-described.ts';
 import { splitText } from './split-column.ts';
 import type { SplitParts } from './split-parts.ts';
 import { isSize, type PieceHabit } from './split-sizes.ts';
 
+export interface SplitRead {
+  readonly columns: readonly (readonly [id: string, column: Column])[];
+  /** What parts that describe several attributes say beside their own, to fill the gaps of those. */
+  readonly told: readonly { readonly texts: ColumnTexts; readonly columns: ReadonlyMap<string, Column> }[];
+}
+
 /**
  * Takes the cells of one column apart and reads each part for its attribute. Every cell that was parted
  * is entered in the ledger; a column searched for phrases is kept whole as text besides.
+ *
  * @param habit what the source's profile says of cells that list the sizes of several pieces.
+ * @param oneFacet the profile says that the parts hold one attribute alone.
  */
 export function readSplit(
   column: ColumnTexts,
@@ -23,7 +32,8 @@ export function readSplit(
   register: Register,
   ledger: Ledger,
   habit: PieceHabit,
-): (readonly [id: string, column: Column])[] {
+  oneFacet: boolean,
+): SplitRead {
   const general = context(null, undefined);
   const attributes = rule.into.map(({ attribute }) =>
     attribute === null ? null : knownAttribute(attribute, column.header, register, ledger.source),
@@ -52,14 +62,20 @@ export function readSplit(
       why: found.why,
     });
   }
-  const read = rule.into.map((target, i): readonly [string, Column] => {
+  const told: SplitRead['told'][number][] = [];
+  const columns = rule.into.map((target, i): readonly [string, Column] => {
     const texts: ColumnTexts = { ...column, texts: parts[i]! };
-    if (target.attribute === null)
-      return kept(target.name ?? `${column.header} (part ${i + 1})`, texts.texts);
     const attribute = attributes[i]!;
-    return [attribute.id, readColumn(texts, attribute, context(attribute, target.unit), ledger)];
+    if (attribute === null) return kept(target.name ?? `${column.header} (part ${i + 1})`, texts.texts);
+    const cells = context(attribute, target.unit);
+    const described = readDescribed(texts, attribute, cells, register, ledger, oneFacet);
+    if (described !== null) told.push({ texts, columns: described.facets });
+    return [attribute.id, described?.main ?? readColumn(texts, attribute, cells, ledger)];
   });
-  return rule.by === 'phrases' ? [...read, kept(column.header, column.texts)] : read;
+  return {
+    columns: rule.by === 'phrases' ? [...columns, kept(column.header, column.texts)] : columns,
+    told,
+  };
 }
 
 function kept(header: string, texts: readonly string[]): readonly [string, Column] {

@@ -190,4 +190,12 @@ twining or unknown | - | | ?
 S | - | | ?
 looks like tabby | - | | ?
 woven basketry | basketry | | ?
+silver thread, wrapped; symmetrically knotted pile | - | p=yes x=symmetricalKnot | ?
+four weft threads inserted after each row | - | | ?
+pile, inserted | - | p=yes x=insertedPile |
+woven, wefts looped | woven | | ?
+tapestry; edging: tablet-woven, 2/2 twill; lined | tapestry | | ?
+satin brocaded with metallic thread | satin | u=brocadingWeft | ?
+tabby, pile: none | tabby | p=no |
+half-basket | tabby | g=one |
 `;

@@ -2,10 +2,11 @@ import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'reac
 import { METHODS } from '../../../analyses/grouping/options.ts';
 import { AttributeCount } from '../../parts/attribute-count.tsx';
 import { isComparable } from '../../parts/attribute-options.ts';
+import { AttributeWeights } from '../../parts/attribute-weights.tsx';
 import { Button, Check, Choice } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
-import { AttributeWeights, ComparisonSettings, GroupSettings, MapSettings } from './further-settings.tsx';
+import { ComparisonSettings, GroupSettings, MapSettings } from './further-settings.tsx';
 import { type AxesFormProps, OverTheMap } from './over-the-map.tsx';
 import { type BlockWeights, Weights } from './weights.tsx';
 import { WithoutASay } from './without-a-say.tsx';

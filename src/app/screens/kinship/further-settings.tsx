@@ -1,8 +1,7 @@
-import type { ReactNode } from 'react';
-import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import { groupingOptions } from '../../../analyses/grouping/options.ts';
 import { ordinationOptions } from '../../../analyses/ordination/options.ts';
-import { NumberField, SettingsForm } from '../../parts/settings-form.tsx';
+import { Further } from '../../parts/further.tsx';
+import { SettingsForm } from '../../parts/settings-form.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
 import type { AxesFormProps } from './over-the-map.tsx';
@@ -35,49 +34,6 @@ export function ComparisonSettings({ analysis, onSet }: GroupsFormProps) {
     </Further>
   );
 }
-
-/** How much single attributes count within their part; 1 where nothing is said. */
-export function AttributeWeights({
-  analysis,
-  onSet,
-  compared,
-}: GroupsFormProps & { readonly compared: readonly string[] }) {
-  const { view } = useWorkbench();
-  const given = (analysis.attributeWeights as Readonly<Record<string, number>> | undefined) ?? {};
-  const shown = (view?.attributes ?? []).filter(({ definition }) => compared.includes(definition.id));
-  return (
-    <Further title="How much single attributes count">
-      <div className="stack tight settings">
-        {shown.map(({ definition: { id, label } }) => (
-          <NumberField
-            key={`${id} ${given[id]}`}
-            setting={{ ...WEIGHT, name: id, title: label }}
-            value={given[id]}
-            onChange={(weight) =>
-              onSet(
-                { attributeWeights: { ...given, [id]: weight } },
-                `${label.toLowerCase()} counts ${weight}`,
-              )
-            }
-          />
-        ))}
-        <p className="small soft">
-          Within structure, spacing or fibre; 1 is the usual weight, 0 leaves it out.
-        </p>
-      </div>
-    </Further>
-  );
-}
-
-const WEIGHT = {
-  kind: 'number',
-  description: '',
-  usual: 1,
-  whole: false,
-  least: 0,
-  most: Number.POSITIVE_INFINITY,
-  above: false,
-} as const;
 
 export function GroupSettings({ analysis, onSet }: GroupsFormProps) {
   const own = OF_METHOD[String(analysis.method ?? 'medoids')] ?? [];
@@ -117,17 +73,4 @@ export function MapSettings({ axes, onAxes }: AxesFormProps) {
 function Settings(props: Omit<Parameters<typeof SettingsForm>[0], 'attributes'>) {
   const { view } = useWorkbench();
   return <SettingsForm {...props} attributes={view?.attributes ?? []} />;
-}
-
-function Further({ title, children }: { readonly title: string; readonly children: ReactNode }) {
-  return (
-    <Disclosure>
-      <Heading level={3} className="plain-head">
-        <AriaButton slot="trigger" className="button plain small">
-          {title}
-        </AriaButton>
-      </Heading>
-      <DisclosurePanel>{children}</DisclosurePanel>
-    </Disclosure>
-  );
 }

@@ -5,7 +5,9 @@ import { OUTLINE, SUPPLEMENTARY } from '../../../analyses/ordination/figures.ts'
 import { ordinationOptions } from '../../../analyses/ordination/options.ts';
 import { printLevel } from '../../../analyses/phrasing.ts';
 import type { AnalysisResult } from '../../../study/results.ts';
+import type { AttributeView } from '../../engine/views/study.ts';
 import { fileStem } from '../../files.ts';
+import { fabricAttribute } from '../../parts/attribute-options.ts';
 import { brushed } from '../../parts/brush.ts';
 import { Check, Choice, Toggles } from '../../parts/controls.tsx';
 import { FigureView } from '../../parts/figure.tsx';
@@ -202,20 +204,14 @@ interface Naming {
   readonly all: readonly string[];
 }
 
-const SAID = ['structure', 'site', 'phase', 'period', 'fibre', 'rowSpacing', 'density1', 'density2'];
+const SAID = ['site', 'phase', 'period', 'fibre', 'rowSpacing', 'density1', 'density2'];
 
-function namingAttributes(
-  attributes: readonly {
-    readonly definition: { readonly id: string; readonly label: string };
-    readonly levels: readonly unknown[];
-    readonly filled: number;
-  }[],
-): Naming {
+function namingAttributes(attributes: readonly AttributeView[]): Naming {
   const kinds = attributes.filter(({ levels }) => levels.length >= 2).map(({ definition }) => definition);
-  const first = ['site', 'period', 'phase', 'region', 'structure', 'fibre'];
+  const first = ['site', 'period', 'phase', 'region', 'kind', 'structure', 'fibre'];
   const rank = (id: string) => (first.includes(id) ? first.indexOf(id) : first.length);
   const sorted = [...kinds].sort((a, b) => rank(a.id) - rank(b.id));
-  const said = SAID.filter((id) =>
+  const said = [fabricAttribute(attributes), ...SAID].filter((id) =>
     attributes.some(({ definition, filled }) => definition.id === id && filled > 0),
   );
   return { kinds: sorted, said, all: [...new Set([...sorted.map(({ id }) => id), ...said])] };

@@ -2,6 +2,7 @@ import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 're
 import type { AnalysisResult } from '../../../study/results.ts';
 import { usePreviewed } from '../../engine/use-previewed.ts';
 import { isComparable, NOTHING_COMPARABLE } from '../../parts/attribute-options.ts';
+import { AttributeWeights } from '../../parts/attribute-weights.tsx';
 import { Button, Choice } from '../../parts/controls.tsx';
 import { CutChart } from '../../parts/cut-chart.tsx';
 import { PickedPanel, pickedAfter } from '../../parts/picked-panel.tsx';
@@ -78,6 +79,15 @@ export function PlaceFind() {
         .map(({ definition }) => definition.label),
     [view],
   );
+  const of = saved.of as readonly string[] | undefined;
+  const compared = useMemo(
+    () =>
+      of ??
+      (view?.attributes ?? [])
+        .filter((one) => isComparable(one) && one.recorded > 0 && one.definition.composed !== true)
+        .map(({ definition }) => definition.id),
+    [view, of],
+  );
   const percentiles = later?.tables.percentiles;
   const title = String(saved.title ?? `find “${saved.id}”`);
   return (
@@ -89,9 +99,14 @@ export function PlaceFind() {
           <FindForm
             key={saved.id}
             find={find}
-            of={(saved.of as readonly string[] | undefined) ?? []}
+            of={of ?? []}
             onDraft={setDraft}
             onKeep={(next, what) => change((now) => withAnalysis(now, { ...saved, find: next }), what)}
+          />
+          <AttributeWeights
+            analysis={saved}
+            compared={compared}
+            onSet={(more, what) => change((now) => withAnalysis(now, { ...saved, ...more }), what)}
           />
         </div>
       </Part>

@@ -10,7 +10,7 @@ export interface NeighbourCardsProps {
   readonly onPick: (id: string, add: boolean) => void;
 }
 
-const SAID = ['structure', 'site', 'phase', 'period', 'recordedUse', 'useBasis'];
+const SAID = ['kind', 'structure', 'site', 'phase', 'period', 'recordedUse', 'useBasis'];
 const BLOCKS = ['structure', 'spacing', 'fibre'];
 
 /** The nearest comparanda, each with how far it is and which part the distance comes from. */
@@ -57,7 +57,7 @@ export function NeighbourCards({ neighbours, picked, onPick }: NeighbourCardsPro
                 </Button>
                 <span className="small">distance {neighbour.distance.toFixed(3)}</span>
               </div>
-              <span className="small">{said('structure') || 'structure not recorded'}</span>
+              <span className="small">{said('kind') || said('structure') || 'structure not recorded'}</span>
               <span className="small soft">{place === '' ? 'site not recorded' : place}</span>
               {use === '' ? null : (
                 <span className="small soft">

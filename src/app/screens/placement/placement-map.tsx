@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { AnalysisResult } from '../../../study/results.ts';
 import { fileStem } from '../../files.ts';
+import { fabricAttribute } from '../../parts/attribute-options.ts';
 import { Choice } from '../../parts/controls.tsx';
 import { FigureView } from '../../parts/figure.tsx';
 import { kinMap } from '../../parts/kin-map.ts';
@@ -9,28 +10,29 @@ import { pickedAfter } from '../../parts/picked-panel.tsx';
 import { useLabels } from '../../parts/use-labels.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 
-const KINDS = ['structure', 'site', 'period', 'phase', 'fibre'];
+const KINDS = ['site', 'period', 'phase', 'fibre'];
 
 /** The comparanda on their first two axes, with the find and where it may lie. */
 export function PlacementMap({ result, name }: { result: AnalysisResult | null; name: string }) {
   const { workspace, view, picked, pick } = useWorkbench();
   const [by, setBy] = useState('site');
+  const said = useMemo(() => [fabricAttribute(view?.attributes ?? []), ...KINDS], [view]);
   const kinds = useMemo(
     () =>
-      KINDS.flatMap(
+      said.flatMap(
         (id) =>
           view?.attributes.filter(({ definition, levels }) => definition.id === id && levels.length > 1) ??
           [],
       ),
-    [view],
+    [view, said],
   );
-  const labels = useLabels(KINDS);
+  const labels = useLabels(said);
   const unit = view?.unit ?? 'fragment';
   const figure = useMemo(() => {
     const positions = positionsOf(result);
     if (positions === null) return null;
     const table = result?.tables.position;
-    const points = mapPoints(positions, labels, KINDS, (_, row) => labels?.labels[by]?.[row ?? -1] ?? '');
+    const points = mapPoints(positions, labels, said, (_, row) => labels?.labels[by]?.[row ?? -1] ?? '');
     const cells = table?.rows ?? [];
     const at = (id: string) => table?.columns.findIndex((column) => column.id === id) ?? -1;
     const place = (row: (typeof cells)[number] | undefined) =>
@@ -46,7 +48,7 @@ export function PlacementMap({ result, name }: { result: AnalysisResult | null; 
       unit,
       finds: find === undefined ? [] : [{ name, x, y, cloud: cloud.map(place) }],
     });
-  }, [result, labels, by, kinds, picked, unit, name]);
+  }, [result, labels, said, by, kinds, picked, unit, name]);
   if (figure === null)
     return (
       <p className="soft">

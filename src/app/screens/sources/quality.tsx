@@ -1,3 +1,4 @@
+import { agreementInWords } from '../../../sources/quality/derived-facets.ts';
 import { lookAlikeInWords } from '../../../sources/quality/look-alikes.ts';
 import type { RecorderDifference } from '../../../sources/quality/recorders.ts';
 import type { SourceView } from '../../engine/views/sources.ts';
@@ -63,6 +64,16 @@ export function Quality({ source, onTarget }: QualityProps) {
           </li>
         ))}
         <More all={quality.crossChecks.length} />
+      </Sort>
+      <Sort
+        title="Facets recorded, and what the measurements beside them say"
+        count={quality.derivedFacets.length}
+      >
+        {quality.derivedFacets.map((one) => (
+          <li key={one.attribute}>
+            {one.label}: {agreementInWords(one)}.
+          </li>
+        ))}
       </Sort>
       <Sort title="Sources that may write warp and weft the other way round" count={swapped.length}>
         {swapped.map(({ sources, of }) => (
