@@ -1,6 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
 import { structureDrawing } from '../../attributes/drawing/structure-drawing.ts';
 import { drawingSvg } from '../../attributes/drawing/svg.ts';
+import { weaveNotation } from '../../cells/descriptions/notation.ts';
 import { readFind } from '../../fragments/find-table.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import type { DrawingView } from './views/records.ts';
@@ -20,7 +21,9 @@ export function rowDrawing(register: Register, table: FragmentTable, row: number
   const { structure } = facets;
   const drawing = structure === undefined ? null : structureDrawing(register, structure, facets);
   if (drawing === null) return null;
-  return { title: drawing.title, says: drawing.says, notes: drawing.notes, svg: drawingSvg(drawing) };
+  const code = weaveNotation(structure ?? '', facets.elementGrouping ?? null);
+  const says = code === null ? drawing.says : `${drawing.says} In the notation of ISO 9354: ${code}.`;
+  return { title: drawing.title, says, notes: drawing.notes, svg: drawingSvg(drawing) };
 }
 
 /** The same of a find that is being described: "open twining with pile" is drawn as it is read. */

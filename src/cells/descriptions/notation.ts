@@ -25,13 +25,22 @@ const CODES: readonly (readonly [code: string, sets: Readonly<Record<string, str
   ['30-01 07-01-03', { structure: 'satin8' }],
 ];
 
-/** What a code says of a structure; null for one that is not known. */
+/**
+ * What a code says of a structure; null for one that is none. A code that is not in the list says its kind of weave,
+ * and a twill or satin of an order that has no term of its own is read no further than that.
+ */
 export function readNotation(text: string): readonly Sense[] | null {
   const digits = text.replace(/\D/g, '');
   const met = CODES.find(([code]) => code.replace(/\D/g, '').startsWith(digits) && digits.length >= 8);
-  if (met === undefined) return null;
-  return [{ sets: new Map(Object.entries(met[1])), alone: false, weak: false, via: met[0] }];
+  const sense = (sets: Readonly<Record<string, string>>, via: string): readonly Sense[] => [
+    { sets: new Map(Object.entries(sets)), alone: false, weak: false, via },
+  ];
+  if (met !== undefined) return sense(met[1], met[0]);
+  const kind = KINDS[digits.slice(0, 2)];
+  return kind === undefined || digits.length < 8 ? null : sense({ structure: kind }, text);
 }
+
+const KINDS: Readonly<Record<string, string>> = { '10': 'tabby', '20': 'twill', '30': 'satin' };
 
 /** The code of a structure and of how its elements are grouped; null where the notation has none. */
 export function weaveNotation(structure: string, grouping: string | null = null): string | null {
