@@ -2,6 +2,8 @@ import type { Drawing } from '../../src/attributes/drawing/drawing.ts';
 import type { Facets } from '../../src/attributes/drawing/facets.ts';
 import { structureDrawing } from '../../src/attributes/drawing/structure-drawing.ts';
 import { drawingSvg } from '../../src/attributes/drawing/svg.ts';
+import { kindNames } from '../../src/attributes/naming/all-names.ts';
+import { KIND_LANGUAGES, LANGUAGE_NAMES } from '../../src/attributes/naming/languages.ts';
 import { defaultRegister } from '../../src/attributes/register.ts';
 
 /** File name -> structure and facets, in the order of the page. */
@@ -98,5 +100,19 @@ export function structuresPage(): string {
       ),
       '',
     ]),
+    '## Names of kinds in six languages',
+    '',
+    'What a kind of fabric is called where a study says `kindLanguage` (in the workbench: *Take away*): "offene diagonale',
+    'Zwirnbindung mit Flor", "cordé espacé en diagonale à poils". Schematic names, composed by rule; the words are common practice,',
+    'no source. Behind "|" stands the form beside a feminine (Danish: neuter) noun; German adjectives take their ending by rule, and',
+    'stand behind a comma where the gender of the noun is not known. Where a language has no word the English one stands.',
+    '',
+    `| | value | ${KIND_LANGUAGES.map((language) => LANGUAGE_NAMES[language]).join(' | ')} |`,
+    `|---|---|${KIND_LANGUAGES.map(() => '---|').join('')}`,
+    ...kindNames(defaultRegister()).map(
+      ({ what, value, words }) =>
+        `| ${what} | ${value} | ${KIND_LANGUAGES.map((language) => words[language].replaceAll('|', '\\|')).join(' | ')} |`,
+    ),
+    '',
   ].join('\n');
 }

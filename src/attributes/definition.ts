@@ -50,6 +50,8 @@ export interface AttributeDefinition {
   readonly composed?: true;
   /** What a study composes it of, where the study names the facets. */
   readonly composedOf?: readonly string[];
+  /** Language of the composed names, where it is not English. */
+  readonly composedIn?: string;
   /** Where it is one side of a description that names several at once. */
   readonly facet?: Facet;
   readonly synonyms?: Synonyms;
@@ -139,8 +141,9 @@ export interface Term {
   /**
    * What a broader term says of itself. `exhausted` (the default of a term that has narrower ones): each find is
    * of a narrower kind, only which is not said. `variants`: a kind in its own right, some of whose forms have names.
+   * `plain`: a composed name that stands only where everything about a find is known and none of it has a word.
    */
-  readonly inner?: 'exhausted' | 'variants';
+  readonly inner?: 'exhausted' | 'variants' | 'plain';
   /** Says what was made more than how: in a description it gives way to any other structure. */
   readonly vague?: true;
   /** Other structures are made of it too: in a description a word before it that is not known may say of what. */

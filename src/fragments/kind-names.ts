@@ -1,5 +1,7 @@
-import { composedName, type FacetValue, isSilent } from '../attributes/composed-name.ts';
 import type { AttributeDefinition, Register, Term } from '../attributes/definition.ts';
+import { composedName, type FacetValue, isSilent } from '../attributes/naming/composed-name.ts';
+import { type KindLanguage, termIn } from '../attributes/naming/languages.ts';
+import { nameIn, silentIn } from '../attributes/naming/name-in.ts';
 import { ancestors } from '../attributes/tree.ts';
 import { applies, facetAt } from './kind-facets.ts';
 import type { FragmentTable } from './table.ts';
@@ -29,8 +31,14 @@ export function valuesAt(
   return { known, lacks: null };
 }
 
+/** A name in English, by which it is counted, and as it is shown. */
+type Named = readonly [id: string, label: string];
+
 /** Collects the names that are met, each below the broader ones. */
-export function openNames(register: Register): {
+export function openNames(
+  register: Register,
+  language: KindLanguage,
+): {
   readonly nameOf: (term: string, values: Values) => string;
   readonly terms: () => readonly Term[];
 } {
@@ -38,7 +46,7 @@ export function openNames(register: Register): {
   const byId = new Map(structures?.terms.map((term) => [term.id, term]));
   const met = new Map<string, Term>();
   const add = (
-    name: string,
+    [name, label]: Named,
     parent: string | undefined,
     of: Term,
     own?: Pick<Term, 'inner' | 'unsettled'>,
@@ -46,7 +54,7 @@ export function openNames(register: Register): {
     if (met.has(name) || name === parent) return;
     met.set(name, {
       id: name,
-      label: name,
+      label,
       ...(parent === undefined ? {} : { parent }),
       ...own,
       source: of.source,
@@ -57,10 +65,15 @@ export function openNames(register: Register): {
     const [parent] = structures === undefined ? [] : ancestors(structures, id);
     if (parent !== undefined) addStructure(parent, of);
     const { inner, unsettled } = byId.get(id) ?? {};
-    add(bare(id), parent === undefined ? undefined : bare(parent), of, {
-      ...(inner === undefined ? {} : { inner }),
-      ...(unsettled === undefined ? {} : { unsettled }),
-    });
+    add(
+      [bare(id), termIn(byId.get(id) ?? of, language)],
+      parent === undefined ? undefined : bare(parent),
+      of,
+      {
+        ...(inner === undefined ? {} : { inner }),
+        ...(unsettled === undefined ? {} : { unsettled }),
+      },
+    );
   };
   const cache = new Map<string, string>();
   const nameOf = (id: string, { known, lacks }: Values): string => {
@@ -70,19 +83,26 @@ export function openNames(register: Register): {
     const term: Term = byId.get(id) ?? { id, label: id, source: 'the study' };
     addStructure(id, term);
     let above = bare(id);
-    const name = (count: number, next: AttributeDefinition | null): string => {
-      const said = composedName(term, known.slice(0, count));
-      return next !== null && isSilent(next) ? `${said}, ${next.facet?.name} not said` : said;
+    const name = (count: number, next: AttributeDefinition | null): Named => {
+      const values = known.slice(0, count);
+      const said = [composedName(term, values), nameIn(language, term, values)] as const;
+      if (next === null || !isSilent(next)) return said;
+      return [silentIn('en', said[0], next), silentIn(language, said[1], next)];
     };
     for (let count = 0; count < known.length; count++) {
       const broader = name(count, known[count]!.attribute);
       add(broader, above, term);
-      above = broader;
+      above = broader[0];
     }
     const whole = name(known.length, lacks);
     add(whole, above, term);
-    cache.set(key, whole);
-    return whole;
+    // A tabby of which it is known that it has no pile, no pairs … is a kind beside "tabby with pile", and not broader.
+    const own = met.get(whole[0]);
+    const narrower = structures?.terms.some(({ parent }) => parent === id) === true;
+    if (own !== undefined && whole[0] === bare(id) && lacks === null && known.length > 0 && !narrower)
+      met.set(whole[0], { ...own, inner: 'plain' });
+    cache.set(key, whole[0]);
+    return whole[0];
   };
   return { nameOf, terms: () => [...met.values()] };
 }

@@ -1,4 +1,5 @@
 import type { AttributeDefinition, Register, Vocabulary } from '../attributes/definition.ts';
+import { KIND_LANGUAGES, type KindLanguage } from '../attributes/naming/languages.ts';
 import { termAt } from './accessors.ts';
 import { COMPUTED_FROM } from './computed-from.ts';
 import { facetNamed, facetsByFamily, familyOf } from './kind-facets.ts';
@@ -23,10 +24,16 @@ export interface Kinds {
  * kind beside it.
  *
  * @param asked names or ids of facets; without it, those that every place has recorded, family by family.
+ * @param language in which they are shown; they are counted and asked for by their English names.
  * @throws InputError for a name that is no facet of the structure.
  */
-export function composeKinds(table: FragmentTable, register: Register, asked?: readonly string[]): Kinds {
-  return compose(table, register, asked, () => true);
+export function composeKinds(
+  table: FragmentTable,
+  register: Register,
+  asked?: readonly string[],
+  language: KindLanguage = 'en',
+): Kinds {
+  return compose(table, register, { asked, language }, () => true);
 }
 
 /**
@@ -36,24 +43,34 @@ export function composeKinds(table: FragmentTable, register: Register, asked?: r
 export function kindsBeside(table: FragmentTable, about: readonly string[], register: Register): Kinds {
   const rootsOf = (id: string) => [id, ...(COMPUTED_FROM[id] ?? [])];
   const bound = new Set(about.flatMap(rootsOf));
-  const asked = register.attributes.get(KIND)?.composedOf;
-  return compose(table, register, asked, ({ id }) => !rootsOf(id).some((root) => bound.has(root)));
+  const { composedOf: asked, composedIn } = register.attributes.get(KIND) ?? {};
+  const language = KIND_LANGUAGES.find((one) => one === composedIn) ?? 'en';
+  return compose(
+    table,
+    register,
+    { asked, language },
+    ({ id }) => !rootsOf(id).some((root) => bound.has(root)),
+  );
 }
 
 function compose(
   table: FragmentTable,
   register: Register,
-  asked: readonly string[] | undefined,
+  { asked, language }: { readonly asked: readonly string[] | undefined; readonly language: KindLanguage },
   keeps: (facet: AttributeDefinition) => boolean,
 ): Kinds {
   const structure = table.columns.get('structure');
   const known = register.attributes.get(KIND);
   if (structure?.kind !== 'term' || known?.composed !== true) return { table, register, of: [] };
-  const definition = asked === undefined ? known : { ...known, composedOf: asked };
+  const definition: AttributeDefinition = {
+    ...known,
+    ...(asked === undefined ? {} : { composedOf: asked }),
+    ...(language === 'en' ? {} : { composedIn: language }),
+  };
   const named = asked?.filter((name) => name !== 'structure').map((name) => facetNamed(name, register));
   const all = facetsByFamily(table, register, named);
   const facets = new Map([...all].map(([family, own]) => [family, own.filter(keeps)]));
-  const namer = openNames(register);
+  const namer = openNames(register, language);
   const rows = table.rows;
   const codes = new Int32Array(rows).fill(-1);
   const levels: string[] = [];

@@ -18,8 +18,10 @@ export function plainIn(
   const plainKinds = new Set(
     vocabulary.terms.filter(({ inner }) => inner === 'variants').map(({ id }) => id),
   );
+  const whole = new Set(vocabulary.terms.filter(({ inner }) => inner === 'plain').map(({ id }) => id));
   return (row) => {
     const term = column.levels[column.codes[row]];
+    if (whole.has(term)) return true;
     const { source } = table.origin[row];
     return (
       plainKinds.has(term) && (told.get(source)?.has(term) === true || declaredBy[source]?.has(term) === true)

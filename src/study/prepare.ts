@@ -106,7 +106,7 @@ export function prepareStudy(
   const { witness, table } = settleWitness(restricted.table, study.witness);
   const given = registerMixtures(table, known);
   const unit = witness.status === 'confirmed' ? study.unit : 'fragment';
-  const kinds = composeKinds(deriveColumns(table, given), given, study.kind);
+  const kinds = composeKinds(deriveColumns(table, given), given, study.kind, study.kindLanguage);
   const { table: all, register } = kinds;
   const selection = selectRows(all, study.select, register);
   const fragments = oneRowEach(takeRows(all, selection.rows));

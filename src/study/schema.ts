@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { ANALYSES } from '../analyses/register.ts';
+import { KIND_LANGUAGES } from '../attributes/naming/languages.ts';
 import { condition } from '../fragments/select.ts';
 import { nameDecision } from '../sources/names/names.ts';
 import { duplicateDecision } from '../sources/profile/decisions.ts';
@@ -184,6 +185,10 @@ export const study = z
           'strands, face, grouping, pattern, engagement, orientation, wrapping, pile, pileFixing, supplementary); ' +
           'if left out, those that every place has recorded. A name ends at the first facet that a find lacks; those that most finds have go first',
       }),
+    kindLanguage: z.enum(KIND_LANGUAGES).default('en').meta({
+      description:
+        'Language in which kinds of fabric are shown; they are counted and asked for by their English names',
+    }),
     select: z.array(condition).default([]).meta({ description: 'Conditions that a fragment must all meet' }),
     analyses: z.array(analysisEntry).default([]),
   })

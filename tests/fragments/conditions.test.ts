@@ -37,8 +37,8 @@ it('structure is looked at as the kind of fabric, with the facets that all recor
 });
 
 it('a facet that follows from what is compared is no condition of it', () => {
-  expect(structureBeside(['rowSpacing'])?.kinds).toEqual(['twining', 'twining with pile']);
-  expect(structureBeside(['gapRatio'])?.kinds).toEqual(['twining', 'twining with pile']);
+  expect(structureBeside(['rowSpacing'])?.kinds).toEqual(['twined', 'twining with pile']);
+  expect(structureBeside(['gapRatio'])?.kinds).toEqual(['twined', 'twining with pile']);
   // Nor is the structure where the question is about a side of it.
   expect(structureBeside(['pile'])).toBeUndefined();
 });
@@ -46,7 +46,7 @@ it('a facet that follows from what is compared is no condition of it', () => {
 it('a study that composes its kinds of the structure alone is taken at its word', () => {
   expect(structureBeside(['diameter1'], ['structure'])).toMatchObject({ label: 'Structure', state: 'one' });
   expect(structureBeside(['diameter1'], ['structure', 'pile'])?.kinds).toEqual([
-    'twining',
+    'twined',
     'twining with pile',
   ]);
 });

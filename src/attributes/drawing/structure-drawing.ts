@@ -1,5 +1,5 @@
-import { composedName } from '../composed-name.ts';
 import type { Register } from '../definition.ts';
+import { composedName } from '../naming/composed-name.ts';
 import { ancestors } from '../tree.ts';
 import { coiled } from './coiled.ts';
 import type { Drawing, Schema } from './drawing.ts';

@@ -2,7 +2,10 @@ import { Command } from 'commander';
 import { z } from 'zod';
 import { GLOSSARY } from '../../analyses/glossary.ts';
 import { ANALYSES, type RegisteredAnalysis } from '../../analyses/register.ts';
+import { type KindName, kindNames } from '../../attributes/naming/all-names.ts';
+import { KIND_LANGUAGES } from '../../attributes/naming/languages.ts';
 import { suggest } from '../../attributes/near-matches.ts';
+import { defaultRegister } from '../../attributes/register.ts';
 import { InputError } from '../../errors.ts';
 import type { Terminal } from '../terminal.ts';
 import { tame, wrap } from '../text-table.ts';
@@ -14,7 +17,14 @@ export const explainVerb: Verb = (terminal) =>
     .description(
       'explain a kind of analysis: its question, its options with their defaults, what always holds; or a word of answers',
     )
+<<<<<<< HEAD
     .argument('[what]', 'kind of analysis, or a word of the glossary; all kinds are listed without it')
+=======
+    .argument(
+      '[kind]',
+      'kind of analysis, all are listed without it; or "names": what kinds of fabric are called in six languages',
+    )
+>>>>>>> a3bcb0c (Name kinds of fabric in six languages, count plain kinds as kinds of their own, and say how kinds are composed and how well descriptions are read)
     .option('--json', 'print the JSON Schema of its options')
     .action((kind: string | undefined, options: { readonly json?: true }) => {
       if (kind === undefined) {
@@ -25,6 +35,12 @@ export const explainVerb: Verb = (terminal) =>
           );
         else
           for (const { kind: name, question } of ANALYSES) terminal.out(`${name.padEnd(12)} ${question}\n`);
+        return;
+      }
+      if (kind === 'names') {
+        const names = kindNames(defaultRegister());
+        if (options.json) printJson(terminal, names);
+        else printNames(terminal, names);
         return;
       }
       const analysis = ANALYSES.find((known) => known.kind === kind);
@@ -47,6 +63,15 @@ export const explainVerb: Verb = (terminal) =>
       if (options.json) printJson(terminal, schema);
       else printKind(terminal, analysis, schema as OptionsSchema);
     });
+
+/** Structures and facets with their words, one language a line. */
+function printNames({ out, colour, width }: Terminal, names: readonly KindName[]): void {
+  for (const { what, value, words } of names) {
+    out(`${colour.bold(value === '' ? what : `${what}: ${value}`)}\n`);
+    const said = KIND_LANGUAGES.map((language) => `${language} ${words[language]}`).join('; ');
+    for (const line of wrap(tame(said), Math.min(width, 100) - 4)) out(`    ${line}\n`);
+  }
+}
 
 interface OptionSchema {
   readonly title?: string;

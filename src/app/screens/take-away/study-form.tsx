@@ -1,4 +1,5 @@
-import { Entry } from '../../parts/controls.tsx';
+import { KIND_LANGUAGES, LANGUAGE_NAMES } from '../../../attributes/naming/languages.ts';
+import { Choice, Entry } from '../../parts/controls.tsx';
 import { count } from '../../parts/numbers.ts';
 import { useDraft, useWorkbench } from '../../state/workbench.tsx';
 import { withAuthors, withStudy } from '../../state/workspace.ts';
@@ -53,6 +54,15 @@ export function StudyForm() {
           setSeed(undefined);
           if (seedFits && seedValue !== study.seed)
             change((now) => withStudy(now, { seed: seedValue }), `seed ${seedValue}`);
+        }}
+      />
+      <Choice
+        label="Kinds of fabric are named in"
+        value={study.kindLanguage ?? 'en'}
+        options={KIND_LANGUAGES.map((id) => ({ id, label: LANGUAGE_NAMES[id] }))}
+        onChange={(id) => {
+          const kindLanguage = KIND_LANGUAGES.find((one) => one === id) ?? 'en';
+          change((now) => withStudy(now, { kindLanguage }), `kinds named in ${LANGUAGE_NAMES[kindLanguage]}`);
         }}
       />
       <dl className="facts">

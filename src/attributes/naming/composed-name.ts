@@ -1,4 +1,4 @@
-import type { AttributeDefinition, Term } from './definition.ts';
+import type { AttributeDefinition, Term } from '../definition.ts';
 
 /** A facet and its value in one find. */
 export interface FacetValue {
