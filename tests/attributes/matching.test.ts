@@ -94,7 +94,7 @@ const TERMS: readonly (readonly [vocabulary: string, term: string, ...words: str
   ['structure', 'closeTwining', 'close twining', 'compact twining', 'dichte Zwirnbindung', 'cordé serré', 'cordado compacto'],
   ['structure', 'tuftedTwining', 'twining with pile', 'Vliesgeflecht', 'cordé à mèches'],
   ['structure', 'knottedNetting', 'knotted netting', 'geknotetes Netz', 'filet noué', 'rete annodata', 'red anudada', 'knyttet net'],
-  ['structure', 'netting', 'netting', 'Netz', 'filet', 'rete', 'red'],
+  ['structure', 'netting', 'netting', 'Netz', 'filet', 'rete', 'redes'],
   ['structure', 'coiled', 'coiled', 'Spiralwulst', 'vannerie spiralée', 'intreccio a spirale', 'espiral cosida'],
   ['structure', 'needleBound', 'needle-bound', 'nalbinding', 'nålebinding', 'Nadelbindung'],
   ['structure', 'sprang', 'sprang', 'Sprang'],

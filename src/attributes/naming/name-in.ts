@@ -25,9 +25,10 @@ export function nameIn(language: KindLanguage, term: Term, values: readonly Face
     .flatMap(({ attribute: { id, facet }, value }) => {
       const said = facet?.words[value];
       if (facet === undefined || said === undefined) return [];
-      return [{ order: facet.order, word: FACET_WORDS[language][id]?.words[value] ?? said }];
+      const place = (facet.stands === 'after' ? 100 : 0) + facet.order;
+      return [{ place, word: FACET_WORDS[language][id]?.words[value] ?? said }];
     })
-    .sort((a, b) => a.order - b.order)
+    .sort((a, b) => a.place - b.place)
     .map(({ word }) => word);
   const before = language === 'de' || language === 'da' ? words.filter((word) => !BEHIND.test(word)) : [];
   const behind = words.filter((word) => !before.includes(word));
