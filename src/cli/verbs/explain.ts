@@ -17,14 +17,10 @@ export const explainVerb: Verb = (terminal) =>
     .description(
       'explain a kind of analysis: its question, its options with their defaults, what always holds; or a word of answers',
     )
-<<<<<<< HEAD
-    .argument('[what]', 'kind of analysis, or a word of the glossary; all kinds are listed without it')
-=======
     .argument(
-      '[kind]',
-      'kind of analysis, all are listed without it; or "names": what kinds of fabric are called in six languages',
+      '[what]',
+      'kind of analysis, or a word of the glossary; all kinds are listed without it; "names": what kinds of fabric are called',
     )
->>>>>>> a3bcb0c (Name kinds of fabric in six languages, count plain kinds as kinds of their own, and say how kinds are composed and how well descriptions are read)
     .option('--json', 'print the JSON Schema of its options')
     .action((kind: string | undefined, options: { readonly json?: true }) => {
       if (kind === undefined) {
