@@ -1,4 +1,5 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
+import type { KindLanguage } from '../../attributes/naming/languages.ts';
 import type { AddedTerm } from '../../attributes/register.ts';
 import type { WitnessChoice } from '../../fragments/witness.ts';
 import type { NameDecision } from '../../sources/names/names.ts';
@@ -40,6 +41,7 @@ export interface StudyDocument {
   readonly authors?: string;
   readonly seed: number;
   readonly unit: Unit;
+  readonly kindLanguage?: KindLanguage;
   readonly witness?: WitnessChoice;
   readonly shrinkage?: { readonly preservation: readonly string[]; readonly upTo: number };
   readonly names?: readonly NameDecision[];
