@@ -11,7 +11,7 @@ benchForTests(async (opened) => {
 const cards = async () => {
   await desk.page.locator('.trace .card').first().waitFor();
   await desk.page
-    .locator('.trace .card', { hasText: /twining|tabby|binding/i })
+    .locator('.trace .card', { hasText: /twining|tabby|bindung/i })
     .first()
     .waitFor();
   return await desk.page.locator('.trace .card .stack > span.small:not(.soft)').allTextContents();
@@ -62,13 +62,13 @@ describe('a fabric is called by its kind, in the order of the trade', () => {
   it('weights of facets can be moved where a find is placed', async () => {
     const { page } = desk;
     await page.getByRole('button', { name: 'How much single attributes count' }).click();
-    const weight = page.getByRole('textbox', { name: /^Spacing class/ });
+    const weight = page.getByRole('textbox', { name: /^Row slant/ });
     await weight.fill('0');
     await weight.press('Enter');
     await page.getByRole('button', { name: /^Undo/, disabled: false }).waitFor();
     await desk.go('Take away');
     await desk.go('Placement');
     await page.getByRole('button', { name: 'How much single attributes count' }).click();
-    expect(await page.getByRole('textbox', { name: /^Spacing class/ }).inputValue()).toBe('0');
+    expect(await page.getByRole('textbox', { name: /^Row slant/ }).inputValue()).toBe('0');
   });
 });

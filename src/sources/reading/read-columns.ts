@@ -1,5 +1,6 @@
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
 import type { Column } from '../../fragments/table.ts';
+import { append } from '../../numerics/foundation/lists.ts';
 import { attributesOf } from '../columns/claims.ts';
 import type { ColumnPlan } from '../columns/column-plan.ts';
 import { knownAttribute } from '../columns/column-rules.ts';
@@ -52,7 +53,7 @@ export function readColumns(
       const oneFacet = plan.rule.oneFacet === true;
       const split = readSplit(texts, plan.split, context, register, ledger, habit, oneFacet);
       for (const [id, column] of split.columns) put(table, id, column, texts, ledger);
-      facets.push(...split.told);
+      append(facets, split.told);
     } else if (plan.attribute !== undefined) {
       const { attribute } = plan;
       const cells = context(attribute, plan.unit);
