@@ -49,8 +49,11 @@ export function agreementIn(
       const before = last.get(names[row]!);
       if (before !== undefined) within.push([before, row]);
       last.set(names[row]!, row);
-      const other = ofAnotherName(rows, at, names);
-      if (other !== undefined) between.push([row, other]);
+      // At three distances: a list that goes through its kinds in turn would meet one kind at a single one.
+      for (const part of [2, 3, 5]) {
+        const other = ofAnotherName(rows, at, Math.floor(rows.length / part), names);
+        if (other !== undefined) between.push([row, other]);
+      }
     }
   }
   return {
@@ -59,11 +62,15 @@ export function agreementIn(
   };
 }
 
-/** Half the group away or the next after it, since neighbours in a list are often of one find. */
-function ofAnotherName(rows: readonly number[], at: number, names: readonly string[]): number | undefined {
-  const half = Math.floor(rows.length / 2);
+/** That far away or the next after it, since neighbours in a list are often of one find. */
+function ofAnotherName(
+  rows: readonly number[],
+  at: number,
+  away: number,
+  names: readonly string[],
+): number | undefined {
   for (let step = 0; step < Math.min(rows.length, MOST_TRIED); step++) {
-    const other = rows[(at + half + step) % rows.length]!;
+    const other = rows[(at + away + step) % rows.length]!;
     if (names[other] !== names[rows[at]!]) return other;
   }
   return undefined;

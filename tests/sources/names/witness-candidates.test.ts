@@ -43,6 +43,19 @@ describe('columns that may name the object', () => {
     expect(found[1]?.needsProfile).toBe(false);
   });
 
+  it('are found where names, kinds and rows go in turn, so that one distance in the list would meet like with like', () => {
+    const lines = Array.from(
+      { length: 24 },
+      (_, i) => `${i},b${i % 8},${STRUCTURES[i % 4]},${FIBRES[i % 2]}`,
+    );
+    const found = candidates(read(`Find no.,Bundle,Structure,Fibre\n${lines.join('\n')}\n`));
+    expect(found.map(({ header }) => header)).toEqual(['Bundle']);
+    const short = candidates(
+      read('No.,Bundle,Structure\n1,a,tabby\n2,b,2/2 twill\n3,a,tabby\n4,b,2/2 twill\n'),
+    );
+    expect(short.map(({ header }) => header)).toEqual(['Bundle']);
+  });
+
   it('say that numbers recur from place to place, and how many rows have none', () => {
     const found = candidates(table('Bundle', (object, row) => (row < 6 ? '' : `B${object % 6}`)));
     expect(found[0]?.speaksAgainst).toEqual([
