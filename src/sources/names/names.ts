@@ -5,7 +5,7 @@ import { naturalOrder } from '../../fragments/natural-order.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import { enter, type Ledger } from '../ledger/ledger.ts';
 import { assemblageName, nameIn } from '../reading/assemble.ts';
-import { inOneLanguage } from './words-of-time.ts';
+import { inOneLanguage, shortInOneLanguage } from './words-of-time.ts';
 
 /**
  * Names of places, phases and people as a vocabulary of the study: "Drommavel ldg" and "Drommavel Landing", "früh"
@@ -158,6 +158,8 @@ function whyNear(first: string, second: string): string | null {
   if (slips > 0 && short.charAt(0) === long.charAt(0) && editDistance(short, long) <= slips)
     return 'they differ by a letter or two';
   if (abbreviates(a, b) || abbreviates(b, a)) return 'one may abbreviate the other';
+  if (sorted(a.map(shortInOneLanguage)) === sorted(b.map(shortInOneLanguage)))
+    return 'one may be short for the same word in another language';
   return null;
 }
 

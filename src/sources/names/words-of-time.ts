@@ -68,3 +68,10 @@ const LANGUAGE_OF = new Map(LANGUAGES.flatMap((words) => words.map((word) => [wo
 export function inOneLanguage(word: string): string {
   return LANGUAGE_OF.get(word) ?? word;
 }
+
+/** "Earl" is short for "Early" beside "früh" too, where nobody writes "Early". Four letters that begin one word only. */
+export function shortInOneLanguage(word: string): string {
+  if (LANGUAGE_OF.has(word) || word.length < 4) return inOneLanguage(word);
+  const meant = LANGUAGES.filter((words) => words.some((one) => one.startsWith(word)));
+  return meant.length === 1 ? meant[0]![0]! : word;
+}

@@ -18,6 +18,7 @@ describe('names that may be one', () => {
     ['Early', 'früh', 'they may be the same word in two languages'],
     ['Spät', 'Tardif', 'they may be the same word in two languages'],
     ['Phase 2', 'Stufe 2', 'they may be the same word in two languages'],
+    ['Earl', 'Früh', 'one may be short for the same word in another language'],
     ['Tazzimbe', 'Tazzimbé', 'they differ in capitals, accents or signs'],
     ['Tazzimbe Nord', 'North Tazzimbe', 'they may be the same word in two languages'],
   ])('%s and %s: %s', (first, second, why) => {
@@ -30,6 +31,7 @@ describe('names that may be one', () => {
     ['Layer A', 'Layer B'],
     ['Early', 'Late'],
     ['Früh', 'Spät'],
+    ['Earl', 'Spät'],
     ['Holm', 'Hull'],
     ['Upper Ness', 'Lower Ness'],
     ['North Tazzimbe', 'South Tazzimbe'],
