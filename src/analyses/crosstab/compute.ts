@@ -7,6 +7,7 @@ import type { AnalysisInput } from '../contract.ts';
 import { bothAtLevel, lackingAtLevel } from '../counted-at-level.ts';
 import { levelSaid } from '../level-said.ts';
 import { marksOf } from '../marks.ts';
+import { pooledKinds } from '../pooled-shares.ts';
 import { lossesIn } from '../survival.ts';
 import type { Loss } from '../survival-found.ts';
 import { toldAt } from '../verdicts.ts';
@@ -60,6 +61,13 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
     marks: marksOf(input, options.columns, level.folds),
     level,
     bounds: shareBounds(records, options.columns, [options.rows], register),
+    pooled: pooledKinds(
+      { id: options.columns, label: labelOf(options.columns) },
+      table.rows.map((label, row) => ({
+        label,
+        counts: new Map(table.columns.map((kind, column) => [kind, table.counts[row][column]])),
+      })),
+    ),
     association: found,
     test,
     told,

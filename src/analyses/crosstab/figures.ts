@@ -4,12 +4,18 @@ import { axis, BAR_TEXT, DIVERGING, escapeText, figureLayout, GROUND, kindBar } 
 import { levelNote } from '../level-said.ts';
 import { styleOf } from '../marks.ts';
 import { printCount, printNumber } from '../phrasing.ts';
+import { pooledSharesFigure } from '../pooled-shares.ts';
 import type { CrosstabFound } from './found.ts';
 import { mosaicFigure, widest } from './mosaic-figure.ts';
 
-/** Stacked shares by row, the same as a mosaic with the sizes of the rows, and the residuals of every cell. */
+/** Stacked shares by row, the same as a mosaic with the sizes of the rows, the residuals of every cell, and shares raw and pooled. */
 export function crosstabFigures(found: CrosstabFound): Readonly<Record<string, Figure>> {
-  return { shares: sharesFigure(found), mosaic: mosaicFigure(found), residuals: residualsFigure(found) };
+  return {
+    shares: sharesFigure(found),
+    mosaic: mosaicFigure(found),
+    residuals: residualsFigure(found),
+    ...(found.pooled === null ? {} : { pooled: pooledSharesFigure(found.pooled, found.rowsLabel) }),
+  };
 }
 
 function sharesFigure(found: CrosstabFound): Figure {

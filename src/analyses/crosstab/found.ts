@@ -5,6 +5,7 @@ import type { Findings, Unavailable } from '../contract.ts';
 import type { Guard } from '../guard-found.ts';
 import type { LevelSaid } from '../level-said.ts';
 import type { Marks } from '../marks.ts';
+import type { PooledKinds } from '../pooled-shares.ts';
 import type { Loss } from '../survival-found.ts';
 import type { Told } from '../verdicts.ts';
 import type { CrosstabOptions } from './options.ts';
@@ -76,6 +77,8 @@ export interface CrosstabFound extends Findings {
   readonly level: LevelSaid;
   /** What the shares of the narrowest kinds may be, where some records name only broader ones. */
   readonly bounds: readonly ShareBounds[];
+  /** Shares of each row drawn towards what the rows have in common; null where rows or columns are too few. */
+  readonly pooled: PooledKinds | null;
   readonly association: Association;
   readonly test: ChosenTest | Unavailable;
   readonly told: Told;

@@ -3,6 +3,7 @@ import type { ResultTable, TableCell } from '../contract.ts';
 import { guardTable } from '../guard-tables.ts';
 import { levelNote } from '../level-said.ts';
 import { printLevel, printNumber } from '../phrasing.ts';
+import { pooledSharesTable } from '../pooled-shares.ts';
 import type { CountedOtherwise, CrosstabFound } from './found.ts';
 
 /** Below this base a share is written as a count of its base, since a percentage would pretend to more. */
@@ -18,6 +19,7 @@ export function crosstabTables(found: CrosstabFound): Record<string, ResultTable
     tests: testsTable(found),
     ...(found.quoted.length === 0 ? {} : { quoted: quotedTable(found) }),
     ...(found.bounds.length === 0 ? {} : { bounds: boundsTable(found) }),
+    ...(found.pooled === null ? {} : pooledSharesTable([found.pooled], found.rowsLabel)),
     ...(found.otherwise.length === 0 ? {} : { otherwise: otherwiseTable(found) }),
     ...guardTable([{ of: `${found.rowsLabel} and ${found.columnsLabel}`, guard: found.guard }]),
   };

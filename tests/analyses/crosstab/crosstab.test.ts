@@ -325,3 +325,26 @@ it('the demo: structures by site, as read and kept', async () => {
   );
   await expect(readable(result)).toMatchFileSnapshot('snapshots/demo-table.txt');
 });
+
+describe('shares of small rows', () => {
+  it('stand raw beside drawn towards what the rows have in common, the more the fewer their records', () => {
+    const { tables, figures } = ask(
+      crosstab,
+      inputFrom(
+        rowsOf([
+          [60, 20],
+          [15, 45],
+          [3, 0],
+        ]),
+      ),
+      question,
+    );
+    const [large, , small] = linesOf(tables.pooledShares).filter(({ kind }, _, all) => kind === all[0].kind);
+    // By hand: 60 of 80 and 3 of 3; the three are drawn in far, the eighty hardly.
+    expect([large.share, small.share]).toEqual([0.75, 1]);
+    expect(Math.abs((large.pooled as number) - 0.75)).toBeLessThan(0.03);
+    expect(small.pooled as number).toBeLessThan(0.9);
+    expect(small.pooled as number).toBeGreaterThan(0.5);
+    expect(figures.pooled.caption).toContain('raw');
+  });
+});
