@@ -426,6 +426,7 @@ describe('the placement of a find', () => {
     ['recorder', ['Orrin', 'Pell'], 'between recorders'],
     ['preservation', ['desiccated', 'charred'], 'of preservation'],
     ['period', ['early', 'late'], 'of period'],
+    ['structure', ['woven', 'twined'], 'of structure'],
   ] as const)(
     'a site excluded by %s alone: the answer says so, or that it could not be looked at',
     (column, names, words) => {
