@@ -79,6 +79,14 @@ export interface LookedAt {
   readonly among: ToldAmong | null;
 }
 
+/** Two conditions that go with the labels and with each other: each kind of the first is of one kind of the second. */
+export interface Tied {
+  readonly inner: string;
+  readonly outer: string;
+  /** And the other way round: they are one and the same here. */
+  readonly mutual: boolean;
+}
+
 export interface Guard {
   /** Label of the attribute whose groups are compared. */
   readonly by: string;
@@ -91,4 +99,6 @@ export interface Guard {
   readonly unseen: readonly LookedAt[];
   /** Those that go with the labels and that the difference withstands. */
   readonly withstood: readonly LookedAt[];
+  /** Which of those that go with the labels cannot be told from each other, since they were judged one at a time. */
+  readonly tied: readonly Tied[];
 }

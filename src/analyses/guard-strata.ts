@@ -2,7 +2,7 @@ import type { Condition } from '../fragments/conditions.ts';
 import type { Random } from '../numerics/foundation/random.ts';
 import { type StratifiedTest, stratifiedPermutation, stratifiedTest } from '../numerics/tests/stratified.ts';
 import type { Unavailable } from './contract.ts';
-import type { SharedEffect } from './guard-found.ts';
+import type { SharedEffect, Tied } from './guard-found.ts';
 import type { GuardRequest } from './guard-request.ts';
 
 /** Records from which labels need not be dealt again. */
@@ -86,6 +86,30 @@ export function sharedEffect(
             : `${dealt.relabellings} random ways to deal the labels within it`,
     sameWay: common(plain, found) > 0,
   };
+}
+
+/** Pairs of conditions of which each kind of one is of one kind of the other, records that have both looked at. */
+export function tiedAmong(conditions: readonly Condition[]): readonly Tied[] {
+  return conditions.flatMap((first, at) =>
+    conditions.slice(at + 1).flatMap((second): Tied[] => {
+      const [within, without] = [isWithinOne(first, second), isWithinOne(second, first)];
+      if (!within && !without) return [];
+      const [inner, outer] = within ? [first, second] : [second, first];
+      return [{ inner: inner.label, outer: outer.label, mutual: within && without }];
+    }),
+  );
+}
+
+function isWithinOne(inner: Condition, outer: Condition): boolean {
+  const owner = new Map<number, number>();
+  for (let row = 0; row < inner.of.length; row++) {
+    const [kind, own] = [inner.of[row], outer.of[row]];
+    if (kind < 0 || own < 0) continue;
+    const before = owner.get(kind);
+    if (before !== undefined && before !== own) return false;
+    owner.set(kind, own);
+  }
+  return owner.size > 1;
 }
 
 /** Names of the labels that share a kind of the condition with another, in their order. */

@@ -96,8 +96,27 @@ export function guardTurns(guard: Guard, habit = ''): Turn[] {
       overturns: false,
     })),
   );
+  turns.push(...tiedTurns(guard));
   const unseen = (verdict: GuardVerdict) => guard.unseen.filter((one) => one.verdict === verdict);
   return [...turns, ...unseenTurn(unseen('unknown'), unseen('scarce'))];
+}
+
+/** Conditions that cannot be told from each other: those that are one and the same in one line, the others pair by pair. */
+function tiedTurns({ tied }: Guard): Turn[] {
+  const size = 'each is judged by itself, and any may stand for the other';
+  const same = tied
+    .filter(({ mutual }) => mutual)
+    .reduce<readonly (readonly string[])[]>((classes, { inner, outer }) => {
+      const joined = classes.filter((one) => one.includes(inner) || one.includes(outer));
+      const rest = classes.filter((one) => !joined.includes(one));
+      return [...rest, [...new Set([...joined.flat(), inner, outer])]];
+    }, []);
+  return [
+    ...same.map((labels) => `${printList(labels.map(inSentence))} divide those compared alike`),
+    ...tied
+      .filter(({ mutual }) => !mutual)
+      .map(({ inner, outer }) => `each ${inSentence(inner)} is of one ${inSentence(outer)}`),
+  ].map((what) => ({ what, size, overturns: false }));
 }
 
 /** Conditions that could not be looked at, in one line. */

@@ -5,7 +5,7 @@ import { withoutEmptyLines } from '../numerics/tests/contingency.ts';
 import type { Unavailable } from './contract.ts';
 import type { Guard, GuardVerdict, LookedAt, SharedEffect, ToldAmong } from './guard-found.ts';
 import type { GuardRequest } from './guard-request.ts';
-import { isBridged, isOneEach, namesThatShare, sharedEffect } from './guard-strata.ts';
+import { isBridged, isOneEach, namesThatShare, sharedEffect, tiedAmong } from './guard-strata.ts';
 import { type Told, toldAt } from './verdicts.ts';
 
 /** An effect within a condition of less than this share of the plain one has gone. */
@@ -70,7 +70,15 @@ export function guardAgainst(request: GuardRequest): Guard {
         'why' in shared || bridged ? null : toldAmong(request, condition, toldAt(appearing[at], confidence)),
     };
   });
-  return { by: request.by, n: labels.length, conditions: looked, ...sorted(looked) };
+  const found = sorted(looked);
+  const matter = new Set([...found.changes, ...found.withstood].map(({ id }) => id));
+  return {
+    by: request.by,
+    n: labels.length,
+    conditions: looked,
+    ...found,
+    tied: tiedAmong(conditions.filter(({ id }) => matter.has(id))),
+  };
 }
 
 const NOT_LOOKED = {

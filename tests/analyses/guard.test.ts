@@ -149,6 +149,30 @@ describe('a contrast of numbers', () => {
     );
   });
 
+  it('conditions that go together are said to be, since each is judged by itself', () => {
+    // Orrin saw the dry ones and Pell the charred ones: one and the same here.
+    const one = contrasted(
+      byRecorder.map((row) => ({
+        ...row,
+        preservation: row.recorder === 'Orrin' ? 'desiccated' : 'charred',
+      })),
+    );
+    expect(one.found.attributes[0].guard.tied).toEqual([
+      { inner: 'recorder', outer: 'preservation', mutual: true },
+    ]);
+    expect(turnsOf(one)).toMatch(
+      /Recorder and preservation divide those compared alike: each is judged by itself/,
+    );
+    // Some of Orrin's are charred now: neither is of one kind of the other.
+    const crossing = contrasted(
+      byRecorder.map((row, i) => ({
+        ...row,
+        preservation: (row.recorder === 'Orrin') === i % 5 > 0 ? 'desiccated' : 'charred',
+      })),
+    );
+    expect(crossing.found.attributes[0].guard.tied).toEqual([]);
+  });
+
   it('what one recorder saw of two sites leads, where the sites that differ most share none', () => {
     const rows = [
       ...repeat(20, () => ({ site: 'Aldum', recorder: 'Orrin', diameter1: 10 + noise() })),
