@@ -32,7 +32,12 @@ export function printClaims(terminal: Terminal, found: ClaimsFound): void {
   );
   for (const table of found.tables)
     terminal.out(
-      `\n${line(`${table.name} was read as: ${table.columns.map(({ head, role }) => `${head} = ${role}`).join('; ')}.`, terminal)}\n`,
+      `\n${line(
+        `${table.name} was read as: ${table.columns.map(({ head, role }) => `${head} = ${role}`).join('; ')}.${
+          table.ofData.length === 0 ? '' : ` Of the data: ${table.ofData.join(', ')}.`
+        }`,
+        terminal,
+      )}\n`,
     );
   for (const grave of ['cannot be', 'differs', 'agrees only if rounded'] as const)
     for (const one of found.judged.filter(({ verdict }) => verdict === grave)) printOne(terminal, one);

@@ -1,16 +1,15 @@
 import { InputError } from '../../errors.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import type { AnalysisInput } from '../contract.ts';
-import { checkData, type Material } from './data/check-data.ts';
-import { ofTheData } from './data/table-meaning.ts';
+import { type Meant, ofTheData } from './data/table-meaning.ts';
 import { type ClaimsFound, VERDICTS, type Verdict } from './found.ts';
-import { judge, uncheckedByNeed } from './judging/judge.ts';
+import { type ClaimsMaterial, judgeReadings } from './judging/both-readings.ts';
+import { uncheckedByNeed } from './judging/judge.ts';
 import type { ClaimsOptions } from './options.ts';
-import { checkPrint } from './print/check-print.ts';
-import { gatherEvidence } from './print/evidence.ts';
 import { lastDigits } from './print/samples/readings.ts';
+import { allFaults } from './reading/all-faults.ts';
 import type { PrintedFigure } from './reading/claim.ts';
-import { allFaults, type ClaimsFile, readClaims } from './reading/claims-file.ts';
+import { type ClaimsFile, readClaims } from './reading/claims-file.ts';
 import { type PrintedTable, readTable } from './reading/printed-table.ts';
 
 /**
@@ -26,7 +25,6 @@ export function computeClaims(input: AnalysisInput, options: ClaimsOptions): Cla
 }
 
 type Asked = Pick<ClaimsOptions, 'file' | 'tables' | 'paper'>;
-type ClaimsMaterial = Material & Pick<AnalysisInput, 'onProgress'>;
 
 /** The same without a study, for a claims file alone. */
 export function checkClaims(
@@ -79,7 +77,10 @@ export function judgeClaims(
   random: Random,
   material: ClaimsMaterial | null,
 ): ClaimsFound {
-  const meant = material === null ? tables : tables.map((table) => ofTheData(table, material));
+  const placed = tables.map(
+    (table): Meant => (material === null ? { table, attributes: [] } : ofTheData(table, material)),
+  );
+  const meant = placed.map(({ table }) => table);
   const read = [...claimed, ...meant.flatMap((table) => table.figures)];
   const { judged, evidence } = judgeReadings(read, meant, random, material);
   const counts = Object.fromEntries(
@@ -100,13 +101,14 @@ export function judgeClaims(
     withData: material !== null,
     ignored,
     unread: [...unread, ...unusedOf(claimed), ...meant.flatMap((table) => table.unread)],
-    doubts,
-    tables: meant.map(({ name, caption, kind, columns, rows }) => ({
+    doubts: [...doubts, ...placed.flatMap(({ doubt }) => doubt ?? [])],
+    tables: placed.map(({ table: { name, caption, kind, columns, rows }, attributes }) => ({
       name,
       caption,
       kind,
       columns: columns.map(({ head, role, line }) => ({ head, role, line })),
       rows: rows.map(({ label, line }) => ({ label, line })),
+      ofData: attributes,
     })),
   };
 }
@@ -119,80 +121,6 @@ function unusedOf(figures: readonly PrintedFigure[]): string[] {
       ({ id, place, unused, printed }) =>
         `${place === '' ? id : place}: ${unused.map((word) => `“${word}”`).join(', ')} of “${printed}”`,
     );
-}
-
-function judgeOnce(
-  figures: readonly PrintedFigure[],
-  tables: readonly PrintedTable[],
-  random: Random,
-  material: ClaimsMaterial | null,
-) {
-  const evidence = gatherEvidence(figures, tables);
-  const checks = [
-    ...checkPrint(evidence, random),
-    ...(material === null ? [] : checkData(figures, material, material.onProgress)),
-  ];
-  return { judged: judge(figures, checks, material !== null), evidence };
-}
-
-/**
- * A print that may be two numbers ("1,234") is tried as both: what agrees under the second reading alone is read
- * so, and where neither agrees it is asked which was meant.
- */
-function judgeReadings(
-  figures: readonly PrintedFigure[],
-  tables: readonly PrintedTable[],
-  random: Random,
-  material: ClaimsMaterial | null,
-) {
-  const first = judgeOnce(figures, tables, random, material);
-  const doubtful = new Map(
-    first.judged
-      .filter(
-        ({ figure, verdict }) =>
-          !verdict.startsWith('agrees') && figure.values.some(({ otherwise }) => otherwise !== undefined),
-      )
-      .map((one) => [one.figure.id, one]),
-  );
-  if (doubtful.size === 0) return first;
-  const turned = figures.map((figure) => (doubtful.has(figure.id) ? otherReading(figure) : figure));
-  const second = judgeOnce(turned, tables, random, material);
-  const better = new Set(
-    second.judged
-      .filter(({ figure, verdict }) => doubtful.has(figure.id) && verdict.startsWith('agrees'))
-      .map(({ figure }) => figure.id),
-  );
-  const settled =
-    better.size === 0
-      ? first
-      : judgeOnce(
-          figures.map((figure) => (better.has(figure.id) ? otherReading(figure) : figure)),
-          tables,
-          random,
-          material,
-        );
-  return {
-    ...settled,
-    judged: settled.judged.map((one) =>
-      doubtful.has(one.figure.id) && one.verdict === 'cannot be'
-        ? {
-            ...one,
-            verdict: 'differs' as const,
-            says: 'differs',
-            resolve: `Say what is meant by “${one.figure.printed}”: it may be read as two numbers, and neither fits.`,
-          }
-        : one,
-    ),
-  };
-}
-
-function otherReading(figure: PrintedFigure): PrintedFigure {
-  return {
-    ...figure,
-    values: figure.values.map(({ otherwise, ...value }) =>
-      otherwise === undefined ? value : { ...value, number: otherwise },
-    ),
-  };
 }
 
 function bytesOf(files: ReadonlyMap<string, Uint8Array>, name: string): Uint8Array {

@@ -80,6 +80,8 @@ export interface ReadTable {
   readonly kind: 'counts' | 'shares' | 'samples';
   readonly columns: readonly { readonly head: string; readonly role: string; readonly line: string }[];
   readonly rows: readonly { readonly label: string; readonly line: string }[];
+  /** The attributes of the data that its labels were taken to name; empty where it is held against itself only. */
+  readonly ofData: readonly string[];
 }
 
 export interface ClaimsFound extends Findings {

@@ -13,13 +13,15 @@ export { type Claimed, checkClaims, judgeClaims } from './compute.ts';
  *
  *   reading/      a claims file or a printed table becomes printed figures (`PrintedFigure`)
  *     table/        its cells, heads, labels and roles; text whose columns only blanks part
- *   conventions/  the ordinary ways in which a figure is computed and printed; `register.ts` lists them as data
+ *   conventions/  the ordinary ways in which a figure is computed and printed; `register.ts` lists them as data, and
+ *                 what a figure that cannot be was tried under is read from there
  *   print/        figures held against each other; needs no data
  *     tests/        statistic, degrees of freedom, p, effect, interval; families of tests
  *     tables/       sums, percentages and bases, lines of all groups, analyses of variance
  *     samples/      what n, mean, spread, order and grid of one sample allow each other
- *   data/         figures recomputed from the records, and the usual reasons for a difference; `selections.ts`
- *                 searches the records of which the print would be right
+ *   data/         figures recomputed from the records: `quantities.ts` says which file computes what
+ *     meaning/      which records and which measure the rows and columns of a printed table are of
+ *     reasons/      what would explain a difference: other ways, other records, slips
  *   judging/      what both say of a figure, and the one verdict made of it
  *
  * Start at `reading/claim.ts` (what a figure is), then `print/check-print.ts` (every check by name), then

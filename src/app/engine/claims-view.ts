@@ -109,8 +109,9 @@ function check(
         unit: prepared.unit,
       }
     : null;
+  const found = judgeClaims(claimed, createRandom(seed).stream(id), material);
   return {
-    found: judgeClaims(claimed, createRandom(seed).stream(id), material),
+    found,
     fault: listed.fault,
     lines: listed.lines.map(({ row, id: line, figures, fault }) => ({
       row,
@@ -123,6 +124,7 @@ function check(
       kind: table?.kind ?? '',
       columns: (table?.columns ?? []).map(({ head, role }) => ({ head, role })),
       unread: table?.unread ?? [],
+      ofData: found.tables.find(({ name }) => name === table?.name)?.ofData ?? [],
       figures: (table?.figures ?? []).map((figure) => figure.id),
       fault,
     })),

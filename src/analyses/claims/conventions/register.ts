@@ -60,9 +60,54 @@ export const CONVENTIONS = {
   otherBase: { tried: 'other printed numbers as the base' },
   sumOfPrint: { tried: 'sums of what is printed and of what stands behind it' },
   yearsBefore: { tried: 'years before the era, which run backwards' },
+  readingEnds: { tried: 'every reading that the ends and the grid allow' },
+  levels: { tried: 'levels of 90, 95 and 99 %' },
+  distribution: { tried: 'Student’s distribution and the normal one' },
+  estimators: {
+    tried: 'the other ordinary forms of the coefficient',
+    source: 'Hedges 1981, J. Educ. Stat. 6:107; Tomczak & Tomczak 2014',
+  },
 } as const satisfies Readonly<Record<string, Convention>>;
 
 export type ConventionKey = keyof typeof CONVENTIONS;
+
+/** What each check tries before it says that a figure cannot be; a check that is not listed tries roundings alone. */
+const TRIED_BY_CHECK: Readonly<Record<string, readonly ConventionKey[]>> = {
+  'mean on a grid': ['rounding'],
+  'median on a grid': ['rounding'],
+  'standard deviation on a grid': ['rounding', 'divisor'],
+  'bounds of the standard deviation': ['rounding', 'divisor', 'readingEnds'],
+  'coefficient of variation from mean and deviation': ['rounding', 'smallSample'],
+  'standard error from the deviation': ['rounding', 'divisor', 'pooledError'],
+  'interval of the mean': ['rounding', 'levels', 'distribution'],
+  'interval beside its test': ['rounding', 'levels', 'distribution'],
+  'p of its statistic': ['rounding', 'sides', 'degrees', 'adjusted', 'permuted'],
+  'degrees of freedom from n': ['welch', 'pairs'],
+  'effect size of its statistic': ['rounding', 'estimators'],
+  't of the printed samples': ['rounding', 'welch'],
+  'line of all groups': ['rounding', 'pooledMeans', 'divisor'],
+  'mean of all groups': ['rounding', 'pooledMeans'],
+  'percentage of its base': ['rounding', 'otherBase'],
+  'share of its count': ['rounding', 'otherBase'],
+  'total of its parts': ['sumOfPrint'],
+  'range from its ends': ['rounding'],
+};
+/** What can be no other way under any convention: a p above 1, ends in the wrong order. */
+const BEYOND_CONVENTION: ReadonlySet<string> = new Set([
+  'possible figure',
+  'possible statistic',
+  'order',
+  'order of the ends',
+  'sign',
+  'number of printed readings',
+]);
+
+/** The working of a figure that cannot be, with what was tried at its end. */
+export function withTried(working: string, check: string): string {
+  if (/\bTried: /.test(working)) return working;
+  if (BEYOND_CONVENTION.has(check)) return `${working} No convention allows it.`;
+  return `${working} ${triedText(TRIED_BY_CHECK[check] ?? ['rounding'])}`;
+}
 
 /** "Tried: one and two sides; adjusted for several tests." */
 export function triedText(keys: readonly ConventionKey[]): string {

@@ -6,7 +6,8 @@ import type { Check } from '../found.ts';
 import { numberPrinted, shown } from '../judging/check.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import { recompute } from './quantities.ts';
-import { explain, type Peer } from './reasons.ts';
+import { explain } from './reasons/explain.ts';
+import type { Peer } from './reasons/trial.ts';
 import type { Departure, Recomputed } from './recomputed.ts';
 import type { View } from './values.ts';
 

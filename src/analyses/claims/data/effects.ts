@@ -7,9 +7,10 @@ import type { Unavailable } from '../../contract.ts';
 import type { Way } from '../conventions/way.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import { ofPairs } from './correlations.ts';
+import { crossed } from './crossed.ts';
 import { gammaRatio } from './gamma-ratio.ts';
 import type { Recomputed } from './recomputed.ts';
-import { crossed, groupsOf } from './tests.ts';
+import { groupsOf } from './several-groups.ts';
 import { twoGroups } from './two-groups.ts';
 import type { View } from './values.ts';
 

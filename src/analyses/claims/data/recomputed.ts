@@ -1,5 +1,6 @@
 import type { QuantileType } from '../../../numerics/describing/quantile.ts';
 import type { Way } from '../conventions/way.ts';
+import type { View } from './values.ts';
 
 /** Departures from the ordinary formula, tried one at a time where the ordinary one does not fit. */
 export interface Departure {
@@ -14,4 +15,10 @@ export interface Recomputed {
   readonly ways: readonly Way[];
   /** What the number rests on: "28 items, 3 without a reading". */
   readonly basis: string;
+}
+
+/** "28 items, 3 without a reading". */
+export function basisOf(view: View, rows: number, missing = 0, what = 'a reading'): string {
+  const noun = rows === 1 ? view.unit : `${view.unit}s`;
+  return `${rows} ${noun}${missing > 0 ? `, ${missing} without ${what}` : ''}`;
 }

@@ -1,19 +1,11 @@
-import { chiSquaredUpper } from '../../../numerics/foundation/distributions.ts';
-import { createRandom } from '../../../numerics/foundation/random.ts';
-import { midranks } from '../../../numerics/foundation/ranks.ts';
-import { isUnavailable } from '../../../numerics/foundation/unavailable.ts';
-import { fisherTails } from '../../../numerics/printed/fisher-tails.ts';
-import { oneWayAnova, welchAnova } from '../../../numerics/tests/analysis-of-variance.ts';
-import { association, withoutEmptyLines } from '../../../numerics/tests/contingency.ts';
-import { fisherExact } from '../../../numerics/tests/fisher-exact.ts';
-import { type KruskalWallis, kruskalWallis } from '../../../numerics/tests/kruskal-wallis.ts';
 import type { Unavailable } from '../../contract.ts';
 import type { Way } from '../conventions/way.ts';
-import { yates } from '../conventions/yates.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import { ofPairs } from './correlations.ts';
+import { ofTable } from './crossed.ts';
 import type { Recomputed } from './recomputed.ts';
-import { ofTwoGroups, type Results, standardNormal, type TestResult, twoGroups } from './two-groups.ts';
+import { ofGroups } from './several-groups.ts';
+import { ofTwoGroups, type Results, standardNormal } from './two-groups.ts';
 import { rowsOf, termsOf, type View, valuesOf } from './values.ts';
 
 /**
@@ -27,8 +19,8 @@ export function testWays(
   place = figure.values.length - 1,
 ): Recomputed | Unavailable {
   const method = figure.method ?? (figure.quantity === 'correlation' ? 'r' : null);
-  if (method === null) return { why: 'the test is not named' };
-  const results = resultsOf(method, figure, view);
+  if (method === null && figure.quantity !== 'p') return { why: 'the test is not named' };
+  const results = method === null ? usualTests(figure, view) : resultsOf(method, figure, view);
   if ('why' in results) return results;
   const half = figure.sided === 'one' && figure.quantity === 'p' ? 0.5 : 1;
   const ways = results.list.flatMap((result): Way[] => {
@@ -48,6 +40,37 @@ export function testWays(
   return ways.length === 0
     ? { why: `the ${method} test has no such figure` }
     : { ways, basis: results.basis };
+}
+
+/** A p without a name: of kinds by kinds, or of a number by kinds, in each of the tests in which that is asked. */
+function usualTests(figure: PrintedFigure, view: View): Results {
+  const [first, second] = figure.attributes;
+  if (first === undefined) return { why: 'the test is not named' };
+  const numeric = !('why' in valuesOf(view, first, []));
+  const pair = numeric && second !== undefined ? twoOf(second, figure, view) : null;
+  const asked: readonly (readonly [method: string, of: PrintedFigure])[] = !numeric
+    ? [
+        ['chi-squared', figure],
+        ['fisher', figure],
+      ]
+    : [['F', figure], ['H', figure], ...(pair === null ? [] : [['t', pair] as const, ['U', pair] as const])];
+  const found = asked.flatMap(([method, of]) => {
+    const results = resultsOf(method, of, view);
+    return 'why' in results ? [] : [results];
+  });
+  return found.length === 0
+    ? { why: 'the test is not named' }
+    : { list: found.flatMap(({ list }) => list), basis: found[0].basis };
+}
+
+/** The two kinds of an attribute as two selections; null where there are more. */
+function twoOf(kinds: string, figure: PrintedFigure, view: View): PrintedFigure | null {
+  const terms = termsOf(view, kinds, rowsOf(view, figure.select));
+  if ('why' in terms) return null;
+  const names = [...new Set(terms)].filter((term) => term !== null);
+  if (names.length !== 2) return null;
+  const [select, versus] = names.map((name) => [...figure.select, { attribute: kinds, in: [name] }]);
+  return { ...figure, attributes: figure.attributes.slice(0, 1), select, versus };
 }
 
 function resultsOf(method: string, figure: PrintedFigure, view: View): Results {
@@ -77,147 +100,4 @@ function resultsOf(method: string, figure: PrintedFigure, view: View): Results {
     default:
       return { why: `"${method}" is not recomputed from data` };
   }
-}
-
-/** A number by the kinds of a second attribute, or by the two selections. */
-export function groupsOf(
-  figure: PrintedFigure,
-  view: View,
-): { readonly list: readonly Float64Array[]; readonly basis: string } | Unavailable {
-  const [number, kinds] = figure.attributes;
-  if (number !== undefined && kinds === undefined && figure.versus.length > 0) {
-    const groups = twoGroups(figure, view);
-    if ('why' in groups) return groups;
-    return { list: [groups.x, groups.y], basis: `${groups.x.length} and ${groups.y.length} ${view.unit}s` };
-  }
-  if (number === undefined || kinds === undefined)
-    return { why: 'F needs two attributes: the number and, after ";", the groups' };
-  const rows = rowsOf(view, figure.select);
-  const terms = termsOf(view, kinds, rows);
-  if ('why' in terms) return terms;
-  const names = [...new Set(terms)].filter((term) => term !== null);
-  const list: Float64Array[] = [];
-  for (const name of names) {
-    const values = valuesOf(
-      view,
-      number,
-      rows.filter((_, i) => terms[i] === name),
-    );
-    if ('why' in values) return values;
-    if (values.points.length > 0) list.push(values.points);
-  }
-  return { list, basis: `${list.map(({ length }) => length).join(', ')} ${view.unit}s` };
-}
-
-function ofGroups(figure: PrintedFigure, view: View, method: 'F' | 'H' = 'F'): Results {
-  const found1 = groupsOf(figure, view);
-  if ('why' in found1) return found1;
-  const { list: groups, basis } = found1;
-  if (method === 'H') {
-    const ranks = kruskalWallis(groups);
-    if (isUnavailable(ranks)) return ranks;
-    return {
-      list: [
-        { said: 'corrected for ties', statistic: ranks.statistic, df: [ranks.df], p: ranks.p },
-        ...uncorrected(groups, ranks),
-      ],
-      basis,
-    };
-  }
-  const found = oneWayAnova(groups);
-  if (isUnavailable(found)) return found;
-  const welch = welchAnova(groups);
-  return {
-    list: [
-      {
-        said: 'analysis of variance',
-        statistic: found.statistic,
-        df: [found.dfBetween, found.dfWithin],
-        p: found.p,
-      },
-      ...(isUnavailable(welch)
-        ? []
-        : [{ said: 'Welch', statistic: welch.statistic, df: [welch.dfBetween, welch.dfWithin], p: welch.p }]),
-    ],
-    basis,
-  };
-}
-
-/** H as some print it, without the correction for ties. */
-function uncorrected(groups: readonly Float64Array[], { statistic, df, n }: KruskalWallis): TestResult[] {
-  const { tieSum } = midranks(groups.flatMap((group) => Array.from(group)));
-  const plain = statistic * (1 - tieSum / (n * n * n - n));
-  return tieSum === 0
-    ? []
-    : [{ said: 'not corrected for ties', statistic: plain, df: [df], p: chiSquaredUpper(plain, df) }];
-}
-
-/** Kinds by kinds, or kinds by the two selections. */
-function ofTable(method: 'chi-squared' | 'G' | 'fisher', figure: PrintedFigure, view: View): Results {
-  const counts = crossed(figure, view);
-  if ('why' in counts) return counts;
-  const { table } = withoutEmptyLines(counts.table);
-  if (method === 'fisher') {
-    const found = fisherExact(table, createRandom(1));
-    if (isUnavailable(found)) return found;
-    if (found.method !== 'exact') return { why: 'the table is too large for an exact test' };
-    const tails = table.length === 2 && table[0].length === 2 ? fisherTails(table) : [];
-    return {
-      list: [
-        { said: 'exact', statistic: null, df: [], p: found.p },
-        ...tails.map(({ said, value }) => ({ said, statistic: null, df: [], p: value })),
-      ],
-      basis: counts.basis,
-    };
-  }
-  const found = association(table);
-  if (isUnavailable(found)) return found;
-  const corrected = table.length === 2 && table[0].length === 2 ? yates(table) : null;
-  return {
-    list: [
-      { said: 'Pearson', statistic: found.chiSquared, df: [found.df], p: found.p },
-      { said: 'likelihood ratio', statistic: found.g, df: [found.df], p: found.gP },
-      ...(corrected === null
-        ? []
-        : [{ said: "Yates's correction", statistic: corrected.statistic, df: [1], p: corrected.p }]),
-    ],
-    basis: counts.basis,
-  };
-}
-
-export function crossed(
-  figure: PrintedFigure,
-  view: View,
-): { readonly table: number[][]; readonly basis: string } | Unavailable {
-  const [first, second] = figure.attributes;
-  if (first === undefined) return { why: 'the attribute is not named' };
-  const lines: { readonly line: string; readonly kind: string }[] = [];
-  if (second === undefined) {
-    if (figure.versus.length === 0) return { why: 'a second attribute or the other group is not given' };
-    for (const [line, part] of [
-      ['select', figure.select],
-      ['versus', figure.versus],
-    ] as const) {
-      const terms = termsOf(view, first, rowsOf(view, part));
-      if ('why' in terms) return terms;
-      for (const kind of terms) if (kind !== null) lines.push({ line, kind });
-    }
-  } else {
-    const rows = rowsOf(view, figure.select);
-    const [a, b] = [termsOf(view, first, rows), termsOf(view, second, rows)];
-    if ('why' in a) return a;
-    if ('why' in b) return b;
-    rows.forEach((_, i) => {
-      const [line, kind] = [a[i], b[i]];
-      if (line !== null && kind !== null) lines.push({ line, kind });
-    });
-  }
-  const names = [...new Set(lines.map(({ line }) => line))];
-  const kinds = [...new Set(lines.map(({ kind }) => kind))];
-  return {
-    table: names.map((name) =>
-      kinds.map((kind) => lines.filter((one) => one.line === name && one.kind === kind).length),
-    ),
-    basis: `${lines.length} ${view.unit}s`,
-  };
 }

@@ -1,6 +1,6 @@
 import { numberOf, type Rounding } from '../../../numerics/printed/printed-number.ts';
 import { overlap, type PrintHabit, printRange, type Range } from '../../../numerics/printed/range.ts';
-import { printNumber } from '../../phrasing.ts';
+import { printNumber, printYear } from '../../phrasing.ts';
 import type { Check, Outcome } from '../found.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import type { PrintedValue } from '../reading/numbers.ts';
@@ -95,7 +95,9 @@ export function checkByRange(
 /** A number with two digits more than the figure prints, so that a reader can follow the rounding. */
 export function shown(value: number, figure: PrintedFigure): string {
   if (!Number.isFinite(value)) return printNumber(value);
-  const [{ number, percent }] = figure.values;
+  const [{ number, percent, year }] = figure.values;
+  if (year === true && figure.quantity !== 'sd' && figure.quantity !== 'se')
+    return printYear(Math.round(value));
   const decimals = Math.min(12, Math.max(0, number.decimals - (percent ? 2 : 0)) + 2);
   const scaled = percent ? 100 * value : value;
   if (number.decimals === 0 && Number.isInteger(value)) return printNumber(value, 15);

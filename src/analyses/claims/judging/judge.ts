@@ -1,9 +1,9 @@
-import { printList } from '../../phrasing.ts';
+import { withTried } from '../conventions/register.ts';
 import type { Check, Judged, Outcome, Unchecked } from '../found.ts';
 import { placeAndText } from '../place-words.ts';
 import { collect } from '../print/evidence.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
-import type { Quantity } from '../reading/terms.ts';
+import { missingFor, needFor } from './needs.ts';
 
 /** From the gravest. */
 const WEIGHT: readonly Outcome[] = [
@@ -32,8 +32,8 @@ export function judge(
   const sets = collect(figures, ({ set }) => set);
   const names = new Map(figures.map((figure) => [figure.id, placeAndText(figure)]));
   return figures.map((figure) => {
-    const own = settleGrid(byFigure.get(figure.id) ?? []);
-    const ordered = [...own].sort((a, b) => WEIGHT.indexOf(a.outcome) - WEIGHT.indexOf(b.outcome));
+    const own = settleByData(byFigure.get(figure.id) ?? []);
+    const ordered = own.map(saysTried).sort((a, b) => WEIGHT.indexOf(a.outcome) - WEIGHT.indexOf(b.outcome));
     const [first] = ordered;
     if (first === undefined || first.outcome === 'passes' || first.outcome === 'open')
       return unsettled(figure, ordered, leaningOn.get(figure.id) ?? [], {
@@ -53,25 +53,34 @@ export function judge(
   });
 }
 
+/** A figure is called impossible only with the list of what was tried. */
+function saysTried(check: Check): Check {
+  return check.outcome === 'cannot be' ? { ...check, working: withTried(check.working, check.name) } : check;
+}
+
 /** "agrees only if rounded by truncation under Welch's degrees of freedom". */
 function sayOf({ outcome, rounded, under }: Check): string {
   const how = outcome === 'agrees only if rounded' ? ` ${rounded ?? ''}` : '';
   return `${outcome}${how}${under === undefined ? '' : ` under ${under}`}`;
 }
 
-/** Where the data give the figure, the readings were not all on the grid that was stated. */
-function settleGrid(checks: readonly Check[]): readonly Check[] {
+/**
+ * Where the data give the figure, the readings were not all on the grid that was stated, and what printed figures
+ * seem to say against it is said of others: a line of sums takes in what is not printed.
+ */
+function settleByData(checks: readonly Check[]): readonly Check[] {
   const given = checks.some(({ from, outcome }) => from === 'data' && outcome.startsWith('agrees'));
   if (!given) return checks;
-  return checks.map((check) =>
-    check.outcome === 'cannot be' && ON_A_GRID.has(check.name)
-      ? {
-          ...check,
-          outcome: 'passes' as const,
-          working: `${check.working} But the data give this figure, so the readings are not all on that grid.`,
-        }
-      : check,
-  );
+  return checks.map((check) => {
+    const onGrid = check.outcome === 'cannot be' && ON_A_GRID.has(check.name);
+    if (!onGrid && (check.from === 'data' || check.outcome !== 'differs')) return check;
+    const so = onGrid ? 'the readings are not all on that grid' : 'the others are to be looked at';
+    return {
+      ...check,
+      outcome: 'passes' as const,
+      working: `${check.working} But the data give this figure, so ${so}.`,
+    };
+  });
 }
 
 /**
@@ -130,62 +139,6 @@ function namesOf(checks: readonly Check[], name: (id: string) => string): string
   const all = [...new Set(checks.map(({ figure }) => figure))].map(name);
   const more = all.length > MOST_FIGURES ? ` and ${all.length - MOST_FIGURES} more` : '';
   return `${all.slice(0, MOST_FIGURES).join('; ')}${more}`;
-}
-
-type Need = Quantity | 'step';
-
-/** What, in the same set, would let a figure be held against others. */
-const NEEDS: Partial<Record<Quantity, readonly Need[]>> = {
-  mean: ['n', 'step'],
-  sd: ['mean', 'n', 'step'],
-  se: ['sd', 'n'],
-  cv: ['mean', 'sd'],
-  share: ['count', 'n'],
-  range: ['min', 'max'],
-  low: ['mean', 'sd', 'n'],
-  high: ['mean', 'sd', 'n'],
-  p: ['statistic', 'df'],
-  correlation: ['n', 'p'],
-};
-
-const NEED_WORDS: Partial<Record<Need, string>> = {
-  step: 'the step of the readings',
-  sd: 'the standard deviation',
-  df: 'the degrees of freedom',
-  statistic: 'the statistic with the name of its test',
-  min: 'the smallest reading',
-  max: 'the largest reading',
-  mean: 'the mean',
-  count: 'the count',
-};
-
-const OTHER_NEEDS: Partial<Record<Quantity, string>> = {
-  count: 'the total, with the other counts',
-  total: 'the parts that it sums',
-  difference: 'the two means',
-  ratio: 'the two means',
-  statistic: 'p with the degrees of freedom, or the printed table',
-  df: 'the numbers of records',
-  similarity: 'the counts or percentages of both assemblages',
-  diversity: 'the counts or percentages of the assemblage',
-};
-
-/** What its set lacks of that. */
-function lacking(figure: PrintedFigure, set: readonly PrintedFigure[]): string {
-  const printed = new Set(set.map(({ quantity }) => quantity));
-  const absent = (NEEDS[figure.quantity] ?? []).filter((need) =>
-    need === 'step' ? figure.perUnit === null : !printed.has(need),
-  );
-  if (absent.length > 0) return printList(absent.map((need) => NEED_WORDS[need] ?? need));
-  return OTHER_NEEDS[figure.quantity] ?? 'the single readings';
-}
-
-function missingFor(figure: PrintedFigure, set: readonly PrintedFigure[], withData: boolean): string {
-  return `Missing: ${lacking(figure, set)}${withData ? '' : '; or the data'}.`;
-}
-
-function needFor(figure: PrintedFigure, set: readonly PrintedFigure[], withData: boolean): string {
-  return `Print ${lacking(figure, set)} beside it${withData ? '' : ', or give the table of readings'}.`;
 }
 
 /** Figures that could not be checked, by what would let them be. */

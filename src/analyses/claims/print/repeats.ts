@@ -19,9 +19,12 @@ export function checkRepeats({ figures }: Evidence): Check[] {
 
 /** What, of which records, which statistic; null where the print does not say enough to know. */
 export function identityOf(figure: PrintedFigure): string | null {
-  const { quantity, attributes, selectText, versusText, counted, set, vague, cell, values, level } = figure;
+  const { quantity, attributes, versusText, counted, set, vague, cell, values, level } = figure;
+  const selectText = figure.placed === true ? selectionText(figure.select) : figure.selectText;
   if (vague || quantity === 'reading' || values.length > 1 || values[0].relation === '~') return null;
   if (TESTED.has(quantity)) return null;
+  // Which of several records a line of sums is of is not known.
+  if ((figure.selectOr ?? []).length > 0) return null;
   if ((quantity === 'low' || quantity === 'high') && level === null) return null;
   const selected = figure.select.length > 0 || counted.length > 0;
   // A cell of a table of means is named by its row, as a claim of that table is.

@@ -11,6 +11,15 @@ function part(quantity: Quantity, value: PrintedValue): TextPart {
   return { quantity, values: [value] };
 }
 
+/** What stays what it is before a second number in brackets; anything else with a spread is a mean. */
+const KEPT: ReadonlySet<Quantity> = new Set<Quantity>([
+  'difference',
+  'median',
+  'statistic',
+  'correlation',
+  'effect',
+]);
+
 /**
  * "3.5±0.4", "3.5 (0.4)", "3.5 ± 0.4 (n = 12)": whether the second number is a deviation or an error the text
  * does not say, unless `second` does.
@@ -22,7 +31,7 @@ export function spread(
   second?: Quantity,
 ): readonly TextPart[] | null {
   const sign = new RegExp(
-    `^(${N})\\s*(?:±|\\+\\s?/?\\s?-)\\s*(${N})\\s*(%?)(?:\\s*[a-zµ]{1,2})?(?:\\s*\\(\\s*(?:[nN]\\s*=\\s*)?(\\d+)\\s*\\))?$`,
+    `^(${N})\\s*(?:±|\\+\\s?/?\\s?-)\\s*(${N})\\s*(%?)(?:\\s*[a-zµ]{1,2})?(?:\\s*[([]\\s*(?:[nN]\\s*=\\s*)?(\\d{1,3}(?:[ .,'’]\\d{3})+|\\d+)\\s*[)\\]])?$`,
     'u',
   ).exec(text.replace(/^\((.*)\)$/, '$1'));
   const bracket =
@@ -36,7 +45,7 @@ export function spread(
   if (mean === null || sd === null) return null;
   const n = match[4] === undefined ? null : printedValue(match[4], 'n', mark);
   return [
-    part(quantity === 'difference' || quantity === 'median' ? quantity : 'mean', mean),
+    part(KEPT.has(quantity) ? quantity : 'mean', mean),
     second === undefined
       ? { ...part(quantity === 'median' ? 'iqr' : 'sd', sd), vague: true }
       : part(second, sd),
@@ -95,7 +104,7 @@ function assemble(
   ];
 }
 
-/** "2.1-5.4", "3.1 to 4.2", "[3.1, 4.2]", "1200–1150 BC". */
+/** "2.1-5.4", "3.1 to 4.2", "[3.1, 4.2]". */
 export function twoEnds(text: string, quantity: Quantity, mark: DecimalMark): readonly TextPart[] | null {
   if (quantity !== 'range' && quantity !== 'interval' && quantity !== 'iqr') return null;
   const inner = text
@@ -103,7 +112,7 @@ export function twoEnds(text: string, quantity: Quantity, mark: DecimalMark): re
     .replace(/^(?:\d{2}\s?%\s*)?(?:CI)?\s*[[(]|[\])]$/g, '')
     .trim();
   const match = new RegExp(
-    `^(${N})(?:\\s*(?:mm|cm|m|g|%))?(?:${DASH}|\\s*;\\s*|,\\s+)(${N})\\s*(%?)\\s*(?:mm|cm|m|µm|g|kg|°)?\\s*(BCE?|v\\. ?Chr\\.|AD|CE)?(?:\\s*\\(\\s*(${N})\\s*\\))?$`,
+    `^(${N})(?:\\s*(?:mm|cm|m|g|%))?(?:${DASH}|\\s*;\\s*|,\\s+)(${N})\\s*(%?)\\s*(?:mm|cm|m|µm|g|kg|°)?(?:\\s*\\(\\s*(${N})\\s*\\))?$`,
     'iu',
   ).exec(inner);
   const tight =
@@ -112,14 +121,9 @@ export function twoEnds(text: string, quantity: Quantity, mark: DecimalMark): re
       ? new RegExp(`^(${N}),(${N})\\s*(%?)$`, 'u').exec(inner)
       : null);
   if (tight === null) return null;
-  const years = /^(?:BC|v)/i.test(tight[4] ?? '');
-  const ends = [tight[1], tight[2]].map((side) =>
-    printedValue(`${years ? '-' : ''}${side}${tight[3]}`, quantity, mark),
-  );
-  // Years before the era run backwards, and some print them so.
-  const [low, high] = years && backwards(ends) ? [ends[1], ends[0]] : ends;
+  const [low, high] = [tight[1], tight[2]].map((side) => printedValue(`${side}${tight[3]}`, quantity, mark));
   if (low === null || high === null) return null;
-  const middle = tight[5] === undefined ? null : printedValue(tight[5], 'mean', mark);
+  const middle = tight[4] === undefined ? null : printedValue(tight[4], 'mean', mark);
   const names: readonly [Quantity, Quantity] =
     quantity === 'range' ? ['min', 'max'] : quantity === 'iqr' ? ['q1', 'q3'] : ['low', 'high'];
   return [
@@ -127,10 +131,6 @@ export function twoEnds(text: string, quantity: Quantity, mark: DecimalMark): re
     part(names[1], high),
     ...(middle === null ? [] : [{ ...part('mean', middle), vague: true as const }]),
   ];
-}
-
-function backwards([from, to]: readonly (PrintedValue | null)[]): boolean {
-  return from != null && to != null && from.number.digits > to.number.digits;
 }
 
 /** "5.2 [4.6, 5.7]", "4 (2–9)": a middle with two ends, of which the text does not say what they are. */

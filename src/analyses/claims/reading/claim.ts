@@ -73,6 +73,10 @@ export interface PrintedFigure {
   readonly select: readonly Condition[];
   readonly versus: readonly Condition[];
   readonly counted: readonly Condition[];
+  /** Of a cell of a table that the data explain: no condition means all records. */
+  readonly placed?: true;
+  /** Other records that a line of sums may as well be of: all, or those of a known kind alone. */
+  readonly selectOr?: readonly (readonly Condition[])[];
   /** The cell as it stands: names a row where the set is a printed table. */
   readonly selectText: string;
   readonly versusText: string;

@@ -11,6 +11,8 @@ export interface PrintedValue {
   readonly number: PrintedNumber;
   /** Printed with a percent sign. */
   readonly percent: boolean;
+  /** An astronomical year, printed with its era. */
+  readonly year?: true;
   /** The other number that the same print may be ("1,234": 1234 or 1.234; "0.8" of a variation: a part of one or per cent). */
   readonly otherwise?: PrintedNumber;
 }
@@ -46,6 +48,7 @@ export function plainSigns(text: string): string {
     .replaceAll(/[\u2212\ufe63\uff0d]/gu, '-')
     .replaceAll(/(?<![\d)\]])\s*[\u2012\u2013\u2014](?=\s?[\d.,])/gu, (dash) => dash.replace(/[^\s]/u, '-'))
     .replaceAll(/(?<=\d)·(?=\d)/gu, '.')
+    .replaceAll(/[₀-₉]/gu, (digit) => String(digit.charCodeAt(0) - 0x2080))
     .trim();
 }
 

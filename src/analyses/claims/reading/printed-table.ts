@@ -2,10 +2,12 @@ import { foldText } from '../../../attributes/matching.ts';
 import { InputError } from '../../../errors.ts';
 import type { PrintedFigure } from './claim.ts';
 import { decimalMarkOf } from './numbers.ts';
+import { figuresBeside } from './table/beside.ts';
 import { figuresOfCells, type RoledColumn } from './table/cells.ts';
 import { tableText } from './table/grid.ts';
 import type { Role } from './table/heads.ts';
-import { isStatistic, type Layout, layOut, type TableRow } from './table/layout.ts';
+import { type Layout, layOut, type TableRow } from './table/layout.ts';
+import { isStatistic } from './table/role-kinds.ts';
 import { withRoles } from './table/roles.ts';
 import type { TableSays } from './table/says.ts';
 import { QUANTITIES } from './terms.ts';
@@ -18,6 +20,10 @@ export interface PrintedTable {
   readonly name: string;
   readonly kind: 'counts' | 'shares' | 'samples';
   readonly caption: string;
+  /** The words over the labels. */
+  readonly corner: string;
+  /** What a study says of it. */
+  readonly says: TableSays;
   readonly notes: readonly string[];
   readonly columns: readonly RoledColumn[];
   readonly rows: readonly TableRow[];
@@ -57,6 +63,7 @@ export function readTable(bytes: Uint8Array, file: string, says: TableSays = {})
   const columns = withRoles(laid, caption, says);
   const samples = columns.some(({ reading, role }) => role !== 'n' && isStatistic({ ...reading, role }));
   const { cells, unread } = figuresOfCells({ name, laid, columns, samples, mark, says, caption });
+  const beside = figuresBeside(name, [caption, ...notes], mark);
   const body = bodyOf(laid, columns, cells);
   const counted = body.cells.flat().some((cell) => cell?.quantity === 'count');
   return {
@@ -67,12 +74,14 @@ export function readTable(bytes: Uint8Array, file: string, says: TableSays = {})
         ? 'counts'
         : 'shares',
     caption,
+    corner: laid.corner,
+    says,
     notes,
     columns,
     rows: laid.rows,
     cells,
     body,
-    figures: cells.flat(2),
+    figures: [...cells.flat(2), ...beside],
     unread,
   };
 }

@@ -5,6 +5,7 @@ import { mannersIn, sidesIn } from './symbols.ts';
 import type { Quantity } from './terms.ts';
 import { readTestReport, starred } from './test-report.ts';
 import type { TextPart } from './text-part.ts';
+import { years } from './years.ts';
 
 /** What was read of a printed text, and what of it was not used. */
 export interface PrintedText {
@@ -35,6 +36,8 @@ export function readPrinted(
   { mark = null, second, ends }: Surroundings = {},
 ): PrintedText | null {
   const plain = plainSigns(text);
+  const dated = years(plain, quantity);
+  if (dated !== null) return { parts: dated, unused: [] };
   const report = readTestReport(plain, quantity, mark);
   if (report !== null && report.parts.length > 0) return report;
   const { body, marks } = withoutMarks(plain, quantity);
@@ -64,12 +67,7 @@ function single(
   mark: DecimalMark,
 ): readonly TextPart[] | null {
   if (quantity === 'p') return pAlone(text, mark);
-  const years = /^(.*\d)\s*(BCE?|v\. ?Chr\.|AD|CE)$/i.exec(text);
-  const value = printedValue(
-    years === null ? text : `${/^(?:BC|v)/i.test(years[2]) ? '-' : ''}${years[1]}`,
-    quantity,
-    mark,
-  );
+  const value = printedValue(text, quantity, mark);
   if (value === null) return null;
   const shown: PrintedValue = { ...value, text: whole };
   return [{ quantity, values: [shown] }];
@@ -87,6 +85,7 @@ function pAlone(text: string, mark: DecimalMark): readonly TextPart[] | null {
   if (/^\*{1,4}$/.test(text)) return [{ quantity: 'p', values: [starred(text.length)], stars: true }];
   const bare = text
     .replace(/\s*\*{1,4}$/, '')
+    .replace(/(?<=\d)[a-e]$/, '')
     .replace(
       /\s*[([]?(?:[\w-]+[- ](?:sided|tailed)|bonferroni|holm|adjusted|adj\.?|exact|permuted|corrected|FDR|BH|Tukey)[)\]]?$/i,
       '',

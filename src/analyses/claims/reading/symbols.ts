@@ -11,7 +11,10 @@ export interface Meaning {
  * Each is matched with its case: "t" is a statistic, "d" an effect, "df" degrees of freedom.
  */
 export const SYMBOLS: readonly (readonly [pattern: string, stands: Meaning])[] = [
-  [String.raw`(?:[dD]\.?\s?[fF]\.?(?:\s?[12])?|[Dd]egrees of freedom|ν)`, { quantity: 'df' }],
+  [
+    String.raw`(?:[dD]\.?\s?[fF]\.?(?:\s?[12])?|FG|Fg|ddl|d\.d\.l\.|g\.?l\.?|[Dd]egrees of freedom|ν)`,
+    { quantity: 'df' },
+  ],
   [
     String.raw`(?:(?:[Aa]dj(?:usted)?\.?|[Cc]orrected|[Ee]xact|[Aa]symp(?:totic)?\.?)\s*)?(?:[pP](?:[-\s]?[Vv]alues?)?|[Pp]rob\.?|[Pp]r\s?\([^)]*\)|[Ss]ig\.?(?:nificance)?|q)(?:[_ -]?\{?(?:adj|corr|cor|holm|bonf|Bonf|Holm|perm|FDR|BH|exact)\w*\.?\}?)?`,
     { quantity: 'p' },

@@ -23,6 +23,13 @@ const INTERVAL = new RegExp(
   String.raw`(?:(?<![\d.])(?<level>[5-9]\d(?:[.,]\d(?!\d))?)\s*%\s*)?(?:CI|C\.I\.|CrI|KI|confidence interval|conf\.? int\.?)(?:\s?_?\{?(?<after>\d{2})\s?%?\}?)?\s*[=:]?\s*[[(]?\s*(?<low>${NUMBER})(?:\s*(?:;|to|-|–|—|and|bis|und|à|et|y|\.\.\.?)\s*|\s*,\s+|,(?=[+-]?\d*\.\d))(?<high>${NUMBER})\s*[\])]?`,
   'u',
 );
+/** "OR 2.4", "mean difference 1.2": no sign stands between. */
+const NAMED_EFFECT = /\b(OR|[Oo]dds ratio|[Mm]ean difference)\s+(?=[-+]?[\d.])/gu;
+/** "d = 0.80 [0.20, 1.40]": two numbers in brackets behind another are the ends of its interval. */
+const ENDS_ALONE = new RegExp(
+  String.raw`(?<=[=<>]\s?[-+]?[\d.]+\s)\[\s*(?<low>${NUMBER})(?:\s*(?:;|to|–|—)\s*|\s*,\s+)(?<high>${NUMBER})\s*\]`,
+  'u',
+);
 /** "t-test", "F test": names of tests, no figures. */
 const NAMED_TEST = /(?<![A-Za-z])[tFUHGzZ][- ](?:tests?|statistics?)(?=\s*:|\s+[A-Za-z(])/gu;
 const NOT_SIGNIFICANT =
@@ -43,11 +50,11 @@ interface Item {
  * @param quantity what the row of the claims file says the text is.
  */
 export function readTestReport(text: string, quantity: Quantity, mark: DecimalMark): Report | null {
-  let rest = text;
+  let rest = text.replace(NAMED_EFFECT, '$1 = ');
   const cut = (used: string) => {
     rest = rest.replace(used, ' ¦ ');
   };
-  const interval = INTERVAL.exec(text);
+  const interval = INTERVAL.exec(text) ?? ENDS_ALONE.exec(text);
   if (interval !== null) cut(interval[0]);
   for (const named of text.match(NAMED_TEST) ?? []) cut(named);
   const letter = /(?<![A-Za-z])F\b|F(?=[\d(_[])/.test(rest) ? ('F' as const) : undefined;

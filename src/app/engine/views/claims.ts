@@ -33,6 +33,8 @@ export interface ClaimsView {
     readonly columns: readonly { readonly head: string; readonly role: string }[];
     /** Cells and words of which nothing was made. */
     readonly unread: readonly string[];
+    /** Attributes of the data that its labels name; none where it is held against itself only. */
+    readonly ofData: readonly string[];
     readonly figures: readonly string[];
     readonly fault: string | null;
   }[];

@@ -111,6 +111,9 @@ function ColumnRoles({
           Not read: {view.unread.join('; ')}
         </p>
       )}
+      {view.ofData.length === 0 ? null : (
+        <p className="small">Held against the records by {view.ofData.join(', ')}.</p>
+      )}
       <details>
         <summary className="small">
           Read as: {view.columns.map(({ head, role }) => `${head}: ${label(role)}`).join('; ')}

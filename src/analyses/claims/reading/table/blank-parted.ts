@@ -50,10 +50,12 @@ function byPlace(lines: readonly string[]): string[][] {
   const wide = runs.filter((cells) => cells.length > 1);
   if (wide.every((cells) => cells.length === usual))
     return runs.map((cells) => cells.map(({ text }) => text));
-  const columns = columnsOf(lines.filter((_, i) => isBody[i] && runs[i].length === usual));
+  // Heads over columns that most lines leave empty.
+  const more = (cells: readonly unknown[]) => cells.length > usual;
+  const columns = columnsOf(lines.filter((_, i) => (isBody[i] && runs[i].length === usual) || more(runs[i])));
   return runs.map((cells, i) => {
     if (cells.length < 2) return cells.map(({ text }) => text);
-    if (cells.length === usual && isBody[i]) return cells.map(({ text }) => text);
+    if (cells.length === columns.length && isBody[i]) return cells.map(({ text }) => text);
     const row = columns.map(() => '');
     for (const { text, from, to } of cells) {
       const at = nearest({ from, to }, columns);

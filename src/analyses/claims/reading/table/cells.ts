@@ -1,13 +1,14 @@
-import type { Condition } from '../../../../fragments/select.ts';
 import { type PrintedFigure, perUnitOf } from '../claim.ts';
 import type { DecimalMark } from '../numbers.ts';
 import { readPrinted } from '../printed-text.ts';
 import { mannersIn } from '../symbols.ts';
 import type { Method, Quantity } from '../terms.ts';
 import type { TextPart } from '../text-part.ts';
+import { isBlank } from './blank.ts';
 import { type BracketKind, bracketKind } from './brackets.ts';
 import type { Role } from './heads.ts';
-import { isBlank, type Layout, type TableColumn, type TableRow } from './layout.ts';
+import type { Layout, TableColumn, TableRow } from './layout.ts';
+import { OF_TEST } from './role-kinds.ts';
 import { bracketed, variationInPerCent } from './roles.ts';
 import type { TableSays } from './says.ts';
 
@@ -32,7 +33,6 @@ export function figuresOfCells({ name, laid, columns, samples, mark, says, capti
   const unread: string[] = [];
   const perCent = variationInPerCent(laid, columns, mark);
   const stepAt = columns.findIndex(({ role }) => role === 'step');
-  const asked = says.rows !== undefined && (samples || says.columns !== undefined);
   const inBrackets = bracketKind(laid, columns, caption, mark);
   const ids = new Map<string, number>();
   const cells = laid.rows.map((row, r) =>
@@ -63,12 +63,19 @@ export function figuresOfCells({ name, laid, columns, samples, mark, says, capti
         const total =
           sum && i === 0 && (part.quantity === 'count' || part.quantity === 'share' || part.quantity === 'n');
         return {
-          ...figureBase(part, text, column.reading.method ?? null),
+          ...figureBase(part, text, row.holds?.method ?? column.reading.method ?? null),
           ...(part.quantity === 'p'
-            ? { manners: [...new Set([...(part.manners ?? []), ...mannersIn(column.head)])] }
+            ? {
+                manners: [
+                  ...new Set([
+                    ...(part.manners ?? []),
+                    ...mannersIn(`${column.head} ${row.holds === null ? '' : row.label}`),
+                  ]),
+                ],
+              }
             : {}),
           // Nobody says what an unknown column holds.
-          vague: part.vague === true || column.role === 'unknown',
+          vague: part.vague === true || (column.role === 'unknown' && row.holds === null),
           id: label,
           set: name,
           line: `${name}: ${row.label}${column.group === '' ? '' : ` / ${column.group}`}`,
@@ -76,10 +83,10 @@ export function figuresOfCells({ name, laid, columns, samples, mark, says, capti
           quantity: total && row.line !== 'n' && row.line !== 'percent' ? 'total' : part.quantity,
           perUnit: perUnitOf(step),
           attributes: samples && says.attribute !== undefined ? [says.attribute] : [],
-          select: isSumLine(row) || !asked ? [] : within(says.rows, row.label),
-          counted: samples || isSumLine(column) ? [] : within(says.columns, column.head),
-          // A label that no attribute explains is no condition, and the data cannot be asked by it.
-          selectText: isSumLine(row) && asked ? '' : sampleName(row, column, columns, c, samples),
+          // Which records a label means is told by the data, if there are any.
+          select: [],
+          counted: [],
+          selectText: sampleName(row, column, columns, c, samples),
           values: part.values.map((value) =>
             inParts(value, part.quantity, column.role === 'cv' ? perCent : true),
           ),
@@ -102,7 +109,8 @@ function bracketParts(parts: readonly TextPart[], kind: BracketKind): readonly T
   );
 }
 
-function figureBase(part: TextPart, text: string, method: Method | null) {
+/** What of a figure does not hang on where it stands. */
+export function figureBase(part: TextPart, text: string, method: Method | null) {
   return {
     // Its id says where it stands.
     place: '',
@@ -128,6 +136,10 @@ function inParts(value: TextPart['values'][number], quantity: Quantity, perCent:
 }
 
 function quantityOf(role: Role, row: TableRow, text: string, samples: boolean): Quantity | null {
+  const held = row.holds?.role ?? role;
+  if (OF_TEST.has(held)) return held as Quantity;
+  if (row.holds !== null && role !== 'n' && role !== 'not part' && !/[([]/.test(text))
+    return held as Quantity;
   if (row.line === 'summary' && !samples) return null;
   if (row.line === 'aside') return /expected|erwartet/i.test(row.kind || row.label) ? 'expected' : null;
   if (role === 'cumulative') return 'share';
@@ -165,12 +177,4 @@ function uniqueId(ids: Map<string, number>, id: string): string {
   const before = ids.get(id) ?? 0;
   ids.set(id, before + 1);
   return before === 0 ? id : `${id} ${before + 1}`;
-}
-
-function within(attribute: string | undefined, label: string): readonly Condition[] {
-  return attribute === undefined ? [] : [{ attribute, in: [label] }];
-}
-
-function isSumLine({ line }: Pick<TableRow, 'line'>): boolean {
-  return line === 'total' || line === 'subtotal';
 }

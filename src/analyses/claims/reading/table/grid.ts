@@ -77,7 +77,9 @@ function withoutWords(rows: readonly (readonly string[])[]) {
       (filledIn(rows[from]) === 1 && filledIn(rows[from + 1]) > 1 && rows[from][0] !== ''))
   )
     from++;
-  while (to > from + 2 && filledIn(rows[to - 1]) <= 2 && words(rows[to - 1], NOTE)) to--;
+  const isNote = (row: readonly string[]) =>
+    (filledIn(row) <= 2 && words(row, NOTE)) || NOTE_OPENS.test(row[0] ?? '');
+  while (to > from + 2 && isNote(rows[to - 1])) to--;
   return {
     caption: rows.slice(0, from).map(text).join(' '),
     body: rows
@@ -86,6 +88,10 @@ function withoutWords(rows: readonly (readonly string[])[]) {
     notes: rows.slice(to).map(text),
   };
 }
+
+/** A note says so itself, however many marks part its words. */
+const NOTE_OPENS =
+  /^(?:notes?|source|n\.?b\.|key|abbreviations|anm(?:erkung(?:en)?)?\.?|quelle|nota|remarque)\s*[.:]/iu;
 
 /** A table that goes on over a page repeats its heads. */
 function withoutRepeatedHeads(rows: readonly (readonly string[])[]): string[][] {

@@ -15,30 +15,38 @@ export interface HeadReading {
   readonly both?: true;
 }
 
-const MEAN = String.raw`(?:mean|average|avg\.?|m|x̄|mittel(?:wert)?|moyenne)`;
-const SD = String.raw`(?:s|s\.?\s?d\.?|std\.?\s?dev(?:iation)?\.?|st\.?\s?dev\.?|stdev\.?|standard\s?deviation|σ)`;
-const SE = String.raw`(?:s\.?\s?e\.?(?:\s?m\.?)?|s\.?e\.?\s+(?:of\s+)?mean|std\.?\s?err(?:or)?\.?|standard\s?error(?:\s+of\s+the\s+mean)?|1\s?se)`;
+const MEAN = String.raw`(?:(?:arithm(?:etic|\.)\s+)?mean|average|avg\.?|m|x̄|mw|mittel(?:wert)?|moy(?:enne|\.)|media|gemiddelde)`;
+const MEDIAN = String.raw`(?:median(?:wert)?|med\.?|mdn|md|médiane|mediana|mediaan)`;
+const QUARTILES = String.raw`(?:i\.?q\.?r\.?|q1.{1,3}q3|quartiles?|quartilsabstand|interquartile range|p25.{1,3}p75|25.{1,6}75.{0,3})`;
+const RANGE = String.raw`(?:(?:obs(?:erved|\.)\s+)?range|o\.\s?r\.|min(?:imum|\.)?\s?(?:[-–—/]|to|bis|à)\s?max(?:imum|\.)?|spannweite|span|variationsbreite|étendue|extrêmes|rango)`;
+const INTERVAL = String.raw`(?:ci|c\.\s?i\.|confidence interval|ki|konfidenzintervall|vertrauensintervall|ic|i\.\s?c\.|intervalle de confiance)`;
+const SD = String.raw`(?:s|s\.?\s?d\.?|std\.?\s?dev(?:iation)?\.?|st\.?\s?dev\.?|stdev\.?|standard\s?deviation|(?:standard|std\.?)[-\s]?abw(?:eichung|\.)|écart[-\s]type|é\.\s?t\.|desviación estándar|σ)`;
+const SE = String.raw`(?:s\.?\s?e\.?(?:\s?m\.?)?|s\.?e\.?\s+(?:of\s+)?mean|std\.?\s?err(?:or)?\.?|standard\s?error(?:\s+of\s+the\s+mean)?|standardfehler|erreur[-\s](?:type|standard)|1\s?se)`;
 const JOIN = String.raw`\s*(?:±|\+\/?-|[([,;/]|and)\s*(?:1\s?)?`;
 
 const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = [
   [`${MEAN}${JOIN}${SD}[)\\]]?`, { role: 'mean', second: 'sd' }],
   [`${MEAN}${JOIN}${SE}[)\\]]?`, { role: 'mean', second: 'se' }],
-  [`${MEAN}\\s*[([](?:95\\s?%\\s*)?(?:ci|confidence interval)[)\\]]`, { role: 'mean', ends: 'interval' }],
-  [`${MEAN}\\s*[([]range[)\\]]`, { role: 'mean', ends: 'range' }],
   [
-    String.raw`(?:median|mdn?)\s*[([](?:iqr|q1.{1,3}q3|quartiles?|interquartile range)[)\]]`,
-    { role: 'median', ends: 'iqr' },
+    `${MEAN}\\s*[([](?:9\\d\\s?%[-\\s]*)?${INTERVAL}(?:\\s+à)?(?:\\s*9\\d\\s?%)?[)\\]]`,
+    { role: 'mean', ends: 'interval' },
   ],
-  [String.raw`(?:median|mdn?)\s*[([](?:range|min.{1,3}max)[)\]]`, { role: 'median', ends: 'range' }],
-  [String.raw`(?:median|mdn?)\s*[([].*ci[)\]]`, { role: 'median', ends: 'interval' }],
+  [`${MEAN}\\s*[([]${RANGE}[)\\]]`, { role: 'mean', ends: 'range' }],
+  [`${MEDIAN}\\s*(?:,\\s*)?[([]?${QUARTILES}[)\\]]?`, { role: 'median', ends: 'iqr' }],
+  [`${MEDIAN}\\s*(?:,\\s*)?[([]?${RANGE}[)\\]]?`, { role: 'median', ends: 'range' }],
+  [`${MEDIAN}\\s*[([].*${INTERVAL}.*[)\\]]`, { role: 'median', ends: 'interval' }],
+  [
+    `(?:(?:95|90|99)\\s?%[-\\s]*)?${INTERVAL}(?:\\s*(?:of|for|der|des?) .*)?(?:(?:\\s+à)?\\s*(?:95|90|99)\\s?%)?`,
+    { role: 'interval' },
+  ],
   [
     String.raw`(?:cum(?:ulative|\.)?\s*(?:%|per\s?cent(?:age)?|pct\.?|share|freq.*)?|kumuliert.*|.*\scum(?:ulative|\.)?\s?%)`,
     { role: 'cumulative' },
   ],
   [`${MEAN}\\s*[([]\\s*n\\s*[)\\]]`, { role: 'mean', second: 'n' }],
-  [String.raw`(?:median|mdn?)\s*[([]\s*n\s*[)\]]`, { role: 'median', second: 'n' }],
+  [`${MEDIAN}\\s*[([]\\s*n\\s*[)\\]]`, { role: 'median', second: 'n' }],
   [
-    String.raw`(?:n|no\.?|count|number|anzahl|freq(?:uency)?\.?)\s*[([,;/]\s*(?:%|per\s?cent|percentage)\s*[)\]]?`,
+    String.raw`(?:n|no\.?|nos\.?|nr\.?|count|number|anzahl|effectif|freq(?:uency)?\.?)\s*[([,;/]\s*(?:%|in %|per\s?cent|percentage|prozent)\s*[)\]]?`,
     { role: 'count', both: true },
   ],
   [
@@ -46,14 +54,29 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
     { role: 'share', both: true },
   ],
   [
-    String.raw`(?:n|nos?\.|nr\.|number(?: of \w+)?|sample size|stichprobe|effectif|n (?:fragments|items|sherds|pieces|records|finds))`,
+    String.raw`(?:n|nos?\.|nr\.|number(?: of \w+)?|sample size|stichprobe(?:numfang)?|effectifs?|anz\.|núm\.|n (?:fragments|items|sherds|pieces|records|finds))`,
     { role: 'n' },
   ],
   [String.raw`(?:counts?|freq(?:uency|uencies)?\.?|anzahl|nombre)`, { role: 'count' }],
   [
-    String.raw`(?:%|valid\s(?:%|per\s?cent)|%\s?of.*|.*\s%|%\s.*|per\s?cent(?:age)?s?(?: of .*)?|pct\.?|prozent|proportions?|prop\.?|share|anteil)`,
+    String.raw`(?:%|valid\s(?:%|per\s?cent)|%\s?of.*|.*\s%|%\s.*|per\s?cent(?:age)?s?(?: of .*)?|pct\.?|prozent|proportions?|prop\.?|share|anteil(?:\s?\(?%\)?)?)`,
     { role: 'share' },
   ],
+  [
+    `(?:mean\\s+)?(?:difference|diff\\.?|Δ|differenz|différence)(?:\\s+(?:of|in)\\s+means?)?(?:\\s*[([].*${INTERVAL}.*[)\\]])?`,
+    { role: 'difference', ends: 'interval' },
+  ],
+  [
+    `(?:a?or|odds ratio)(?:\\s*[([].*${INTERVAL}.*[)\\]])?`,
+    { role: 'effect', method: 'odds-ratio', ends: 'interval' },
+  ],
+  [
+    `(?:d|cohen['’]?s d)\\s*[([].*${INTERVAL}.*[)\\]]`,
+    { role: 'effect', method: 'cohen-d', ends: 'interval' },
+  ],
+  [`r\\s*[([].*${INTERVAL}.*[)\\]]`, { role: 'correlation', method: 'r', ends: 'interval' }],
+  [String.raw`t\s*[([]\s*d\.?f\.?\s*[)\]]`, { role: 'statistic', method: 't', second: 'df' }],
+  [String.raw`f\s*[([]\s*d\.?f\.?\s*[)\]]`, { role: 'statistic', method: 'F', second: 'df' }],
   [MEAN, { role: 'mean' }],
   [SD, { role: 'sd' }],
   [SE, { role: 'se' }],
@@ -61,7 +84,7 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
     String.raw`(?:v|c\.?\s?v\.?|coeff(?:icient|\.)?\s+of\s+var(?:iation|\.)?|variationskoeffizient)\s*%?`,
     { role: 'cv' },
   ],
-  [String.raw`(?:median|med\.?|mdn|md)`, { role: 'median' }],
+  [MEDIAN, { role: 'median' }],
   [
     String.raw`(?:q1|q₁|lower quartile|1st qu\.?(?:artile)?|first quartile|25\s?%|25th(?: percentile)?|p25|q25|q\.?25)`,
     { role: 'q1' },
@@ -70,14 +93,10 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
     String.raw`(?:q3|q₃|upper quartile|3rd qu\.?(?:artile)?|third quartile|75\s?%|75th(?: percentile)?|p75|q75|q\.?75)`,
     { role: 'q3' },
   ],
-  [String.raw`(?:iqr|i\.q\.r\.|interquartile range|quartiles?|q1.{1,3}q3)`, { role: 'iqr' }],
+  [QUARTILES, { role: 'iqr' }],
   [String.raw`(?:min(?:imum)?\.?|smallest|lowest|least)`, { role: 'min' }],
   [String.raw`(?:max(?:imum)?\.?|largest|highest|greatest)`, { role: 'max' }],
-  [String.raw`(?:range|min\.?\s?[-–—/]\s?max\.?|spannweite|span|variationsbreite)`, { role: 'range' }],
-  [
-    String.raw`(?:(?:95|90|99)\s?%\s*)?(?:ci|c\.i\.|confidence interval|ki)(?:\s*(?:of|for) .*)?(?:\s*(?:95|90|99)\s?%)?`,
-    { role: 'interval' },
-  ],
+  [RANGE, { role: 'range' }],
   [
     String.raw`(?:(?:95|90|99)\s?%\s*)?(?:ci\s*)?(?:lower(?: (?:ci|limit|bound|end))?|lcl|ll|low)(?:\s*(?:95|90|99)\s?%)?|2\.5\s?%`,
     { role: 'low' },
@@ -151,11 +170,14 @@ const TOTAL =
   /^(?:(?:grand |sum |overall |column |row )?totals?|sum(?:me)?|σ|∑|all(?: (?:sites|phases|periods|groups|types|finds|fragments|items|records|samples|kinds|assemblages|contexts|together))?|overall|gesamt|insgesamt|zusammen|ensemble|somme|totale|suma|i alt|together|combined|pooled|n total|total n|total \(?n\)?|total %)$/iu;
 const SUBTOTAL =
   /^(?:sub[- ]?totals?.*|total\s+\S.*|.*\S\s+(?:sub)?totals?|all\s+\S.*|sum of .*|zwischensumme.*)$/iu;
-const SUMMARY =
-  /^(?:mean|average|median|s\.?d\.?|std\.? dev\.?|standard deviation|min(?:imum)?|max(?:imum)?|range|cv|s\.?e\.?)$/iu;
+const SUMMARY = new RegExp(
+  `^(?:(?!m$)${MEAN}|(?!s$)${SD}|${MEDIAN}|${SE}|${RANGE}|min(?:imum)?|max(?:imum)?|cv)$`,
+  'iu',
+);
 const ASIDE =
   /^(?:expected(?: counts?| freq(?:uency|uencies)?\.?)?|(?:adjusted |standardi[sz]ed |std\. )?residuals?|erwartet.*|cum(?:ulative|\.)?(?: .*)?)$/iu;
-const SIZE = /^\(?(?:n|nos?\.|number(?: of \w+)?|base|sample size|n =|\(n\))\)?$/iu;
+const SIZE =
+  /^\(?(?:n|nos?\.|nr\.|number(?: of \w+)?|base|sample size|n =|\(n\)|anzahl|anz\.|stichprobe(?:numfang)?|effectifs?)\)?$/iu;
 const PERCENT =
   /^(?:%|per\s?cent(?:age)?s?|%\s?(?:of|within|in|among)\s.*|share|pct\.?|(?:row|column|col\.?|total|valid) (?:%|per\s?cent|pct\.?))$/iu;
 

@@ -1,4 +1,6 @@
+import { isPValue } from './blank.ts';
 import { type LineRole, lineRole, readHead } from './heads.ts';
+import { labelStatistic } from './label-statistic.ts';
 
 /** "Early, Total" closes a section; "Total" closes the table. */
 export function lineOf(own: string): LineRole {
@@ -32,9 +34,16 @@ export interface Labelled {
   /** The first of several labels. */
   readonly first: string;
   readonly under: number | null;
+  /** Said where the row as a whole is no part of a sum: the test of the section that it heads. */
+  readonly line?: LineRole;
 }
 
-export function labelsOf(body: readonly (readonly string[])[], labelColumns: number): Labelled[] {
+/** @param ofTest which columns hold p or degrees of freedom. */
+export function labelsOf(
+  body: readonly (readonly string[])[],
+  labelColumns: number,
+  ofTest: readonly boolean[] = [],
+): Labelled[] {
   let section = '';
   let above: string[] = [];
   const rows: Labelled[] = [];
@@ -47,6 +56,19 @@ export function labelsOf(body: readonly (readonly string[])[], labelColumns: num
         .filter((label) => label !== '')
         .join(' ')
         .replace(/:$/, '');
+      return;
+    }
+    if (
+      cells.every(
+        (cell, c) => cell === '' || (ofTest[c] && (isPValue(cell) || /^\d+(?:[.,]\d+)?$/.test(cell))),
+      ) &&
+      cells.length > 1 &&
+      labels[0] !== ''
+    ) {
+      // "Fibre, n (%)" with p at its end heads the kinds below, and the p is theirs.
+      section = labels[0].replace(/:$/, '');
+      const own = labelStatistic(section)?.of ?? section;
+      rows.push({ at, own, section: '', first: '', under: null, line: 'aside' });
       return;
     }
     const blank = labels.every((label) => label === '');

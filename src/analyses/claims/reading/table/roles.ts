@@ -1,7 +1,9 @@
 import { type DecimalMark, NUMBER, plainSigns } from '../numbers.ts';
 import { readPrinted } from '../printed-text.ts';
+import { isBlank, isPValue } from './blank.ts';
 import type { Role } from './heads.ts';
-import { isBlank, isStatistic, type Layout, type TableColumn } from './layout.ts';
+import type { Layout, TableColumn } from './layout.ts';
+import { isStatistic } from './role-kinds.ts';
 import type { TableSays } from './says.ts';
 
 /** Roles from the heads; where a head names a kind, from what the cells hold. */
@@ -43,7 +45,8 @@ export function withRoles(
   const inside = open.filter((c) => !isSumLine(laid.columns[c]));
   // Whole numbers that add up to 100 are per cents where something else says so: a caption, an n, totals of 100.
   const wholePercents =
-    addsToHundred(laid, inside, parts, 2) && (asPercent || hasSizes(laid) || totalsAreHundred(laid));
+    (addsToHundred(laid, inside, parts, 2) && (asPercent || hasSizes(laid) || totalsAreHundred(laid))) ||
+    (asPercent && wholeIsHundred(laid, inside, parts));
   // Without counts of kinds beside it, "n" heads the counts themselves.
   const onlySizes = !laid.columns.some(
     (column, c) =>
@@ -51,11 +54,15 @@ export function withRoles(
       column.line === 'part' &&
       (kindsOf[c] === 'whole' || kindsOf[c] === 'count with share'),
   );
+  const ofReadings = plain.some((role) => role === 'mean' || role === 'median');
   return laid.columns.map((column, c) => {
     const content = kindsOf[c];
     if (plain[c] !== 'unknown') {
       // "n" over cells such as "12 (34 %)".
       if (plain[c] === 'n' && content === 'count with share') return { ...column, role: 'count' };
+      // Beside means, "Count" heads the numbers of readings.
+      if (plain[c] === 'count' && strong && column.reading.both !== true && content === 'whole' && ofReadings)
+        return { ...column, role: 'n' };
       if (plain[c] === 'n' && !strong && onlySizes) return { ...column, role: 'count' };
       return { ...column, role: plain[c] };
     }
@@ -70,13 +77,11 @@ export function withRoles(
   });
 }
 
-const P_VALUE = /^(?:[<>=≤≥]?\s?[01]?[.,]\d+(?:\s?\*+)?|n\.?\s?s\.?|\*+)$/i;
-
 /** "U", "t" or "r" beside a column of p values are statistics. */
 function besideItsP(laid: Layout): boolean {
   const isP = laid.columns.some(({ head }, c) => {
     const cells = laid.texts.map((row) => row[c] ?? '').filter((cell) => !isBlank(cell));
-    return /^p$/i.test(head) && cells.length > 0 && cells.every((cell) => P_VALUE.test(cell));
+    return /^p$/i.test(head) && cells.length > 0 && cells.every((cell) => isPValue(cell));
   });
   return (
     isP && laid.columns.some(({ reading }) => reading.role === 'statistic' || reading.role === 'correlation')
@@ -150,6 +155,15 @@ function addsToHundred(
     most(byColumn) ||
     (least <= 2 && (byRow.length === 1 || byColumn.length === 1) && [...byRow, ...byColumn].some(Boolean))
   );
+}
+
+/** Do all cells together add up to 100, as per cents of the whole do? */
+function wholeIsHundred(laid: Layout, columns: readonly number[], rows: readonly number[]): boolean {
+  const cells = rows.flatMap((r) =>
+    columns.map((c) => Number((laid.texts[r][c] ?? '').replace(/[%\s]/g, '')) || 0),
+  );
+  const sum = cells.reduce((all, one) => all + one, 0);
+  return cells.length > 3 && Math.abs(sum - 100) <= cells.length / 2;
 }
 
 /** Coefficients of variation as parts of one stay below 3 or so; a column that goes beyond is in per cent. */

@@ -1,9 +1,9 @@
-import type { Condition } from '../../../fragments/select.ts';
-import { fitOfWays } from '../conventions/way.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import { selectionText } from '../reading/select-text.ts';
-import { recompute } from './quantities.ts';
-import { rowsOf, termsOf, type View } from './values.ts';
+import type { Condition } from '../../../../fragments/select.ts';
+import { fitOfWays } from '../../conventions/way.ts';
+import type { PrintedFigure } from '../../reading/claim.ts';
+import { selectionText } from '../../reading/select-text.ts';
+import { recompute } from '../quantities.ts';
+import { rowsOf, termsOf, type View } from '../values.ts';
 
 /** The same figure of records selected otherwise. */
 interface Variant {
@@ -31,7 +31,28 @@ export function otherSelections(figure: PrintedFigure, view: View): readonly str
     variantsOf(figure, part, view),
   );
   const fitting = selections.filter((one) => fits(one.figure, view)).map(({ said }) => said);
-  return [...fitting, ...oneMore(figure, view, fits)];
+  return [...fitting, ...otherKind(figure, view, fits), ...oneMore(figure, view, fits)];
+}
+
+/** The figure of another kind of the same attribute, a line further up or down; none where several would do. */
+function otherKind(
+  figure: PrintedFigure,
+  view: View,
+  fits: (figure: PrintedFigure, view: View) => boolean,
+): readonly string[] {
+  const fitting = figure.select.flatMap((one, at) => {
+    if (one.in?.length !== 1) return [];
+    const all = Array.from({ length: view.table.rows }, (_, row) => row);
+    const terms = termsOf(view, one.attribute, all);
+    const others = 'why' in terms ? [] : [...new Set(terms)].filter((term) => term !== null);
+    if (others.length > MOST_KINDS) return [];
+    return others.filter(
+      (term) =>
+        term !== one.in?.[0] &&
+        fits({ ...figure, select: figure.select.toSpliced(at, 1, { ...one, in: [term] }) }, view),
+    );
+  });
+  return fitting.length === 1 ? [`the figure of "${fitting[0]}"`] : [];
 }
 
 type Part = 'select' | 'versus' | 'counted';

@@ -1,70 +1,14 @@
-import type { FragmentTable } from '../../../fragments/table.ts';
-import type { QuantileType } from '../../../numerics/describing/quantile.ts';
-import { printList } from '../../phrasing.ts';
-import { fitOfWays } from '../conventions/way.ts';
-import type { PrintedFigure } from '../reading/claim.ts';
-import type { Quantity } from '../reading/terms.ts';
-import { describe, recompute } from './quantities.ts';
-import type { Departure } from './recomputed.ts';
-import { otherSelections } from './selections.ts';
-import { known, rowsOf, type View, valuesOf } from './values.ts';
+import type { QuantileType } from '../../../../numerics/describing/quantile.ts';
+import { printList } from '../../../phrasing.ts';
+import { fitOfWays } from '../../conventions/way.ts';
+import type { Quantity } from '../../reading/terms.ts';
+import { recompute } from '../quantities.ts';
+import { describe } from '../samples.ts';
+import { known, rowsOf, valuesOf } from '../values.ts';
+import { fits, gives, IN_UNITS, type Reason, SPREADS, type Trial } from './trial.ts';
 
-/** Everything that a reason may be tried with. */
-export interface Trial {
-  readonly figure: PrintedFigure;
-  readonly view: View;
-  /** The same material in the other unit. */
-  readonly otherView: View;
-  /** What the ordinary way gives. */
-  readonly value: number;
-  readonly peers: readonly Peer[];
-}
-
-/** Another figure of the same kind, with what the data give for it. */
-export interface Peer {
-  readonly figure: PrintedFigure;
-  readonly value: number | null;
-}
-
-/**
- * The usual ways in which a correct computation comes out otherwise, each tried alone. A reason is given only
- * where exactly one fits; slips of the pen and single records, which fit by chance more easily, are tried
- * after the others.
- */
-export function explain(trial: Trial): { readonly explained?: string; readonly also: readonly string[] } {
-  const tiers: readonly (() => readonly string[])[] = [
-    () => METHODS.flatMap((reason) => reason(trial) ?? []),
-    () => otherSelections(trial.figure, trial.view),
-    () => SLIPS.flatMap((reason) => reason(trial) ?? []),
-  ];
-  for (const tier of tiers) {
-    const fitting = tier();
-    if (fitting.length === 1) return { explained: fitting[0], also: [] };
-    if (fitting.length > 1) return { also: fitting };
-  }
-  return { also: [] };
-}
-
-type Reason = (trial: Trial) => string | null;
-
-const SPREADS: ReadonlySet<Quantity> = new Set(['sd', 'se', 'cv']);
-const IN_UNITS: ReadonlySet<Quantity> = new Set([
-  'mean',
-  'median',
-  'sd',
-  'se',
-  'min',
-  'max',
-  'range',
-  'q1',
-  'q3',
-  'total',
-  'difference',
-  'low',
-  'high',
-]);
-
-const METHODS: readonly Reason[] = [
+/** Other ways to compute: a right computation of something else. */
+export const METHODS: readonly Reason[] = [
   otherUnit,
   missingAsZero,
   divisorN,
@@ -75,18 +19,6 @@ const METHODS: readonly Reason[] = [
   swapped,
   otherStatistic,
 ];
-
-const SLIPS: readonly Reason[] = [rowSetAside, digitsExchanged];
-
-function fits(figure: PrintedFigure, value: number): boolean {
-  return fitOfWays(figure, [{ said: '', value }]) !== null;
-}
-
-/** Does another view or formula give the print? */
-function gives({ figure }: Trial, view: View, departure: Departure = {}): boolean {
-  const found = recompute(figure, view, departure);
-  return !('why' in found) && fitOfWays(figure, found.ways) !== null;
-}
 
 function otherUnit(trial: Trial): string | null {
   if (!gives(trial, trial.otherView)) return null;
@@ -183,40 +115,4 @@ function otherStatistic({ figure, view }: Trial): string | null {
   const values = valuesOf(view, attribute, rowsOf(view, figure.select));
   if ('why' in values) return null;
   return others.find(([other]) => fitOfWays(figure, describe(other, values)) !== null)?.[1] ?? null;
-}
-
-const ONE_BY_ONE: ReadonlySet<Quantity> = new Set([...IN_UNITS, ...SPREADS, 'n', 'count', 'share', 'ratio']);
-const MOST_ROWS = 3000;
-
-function rowSetAside(trial: Trial): string | null {
-  const { figure, view } = trial;
-  if (!ONE_BY_ONE.has(figure.quantity)) return null;
-  const rows = rowsOf(view, figure.select);
-  if (rows.length > MOST_ROWS) return null;
-  const fitting = rows.filter((row) => gives(trial, { ...view, without: row }));
-  if (fitting.length === 0) return null;
-  const [first] = fitting.map((row) => idOf(view.table, row));
-  return fitting.length === 1
-    ? `one record set aside: ${first}`
-    : `one record set aside: ${first}, or another of ${fitting.length}`;
-}
-
-function idOf(table: FragmentTable, row: number): string {
-  return table.id[row];
-}
-
-/** Two neighbouring digits the wrong way round: "14.2" for "41.2". */
-function digitsExchanged({ figure, value }: Trial): string | null {
-  const [printed, ...others] = figure.values;
-  if (others.length > 0) return null;
-  const { digits, decimals } = printed.number;
-  const text = (digits < 0n ? -digits : digits).toString().padStart(decimals + 1, '0');
-  for (let at = 0; at + 1 < text.length; at++) {
-    if (text[at] === text[at + 1]) continue;
-    const turned = BigInt(text.slice(0, at) + text[at + 1] + text[at] + text.slice(at + 2));
-    const number = { digits: digits < 0n ? -turned : turned, decimals };
-    if (fits({ ...figure, values: [{ ...printed, number }] }, value))
-      return 'two neighbouring digits exchanged';
-  }
-  return null;
 }

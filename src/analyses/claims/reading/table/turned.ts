@@ -1,0 +1,96 @@
+import { isBlank, isPValue } from './blank.ts';
+import { lineRole, type Role, readHead, sizeIn } from './heads.ts';
+import { isOfReadings, labelStatistic } from './label-statistic.ts';
+import { kindOf, type Labelled, lineOf, unique } from './labels.ts';
+import type { Layout } from './layout.ts';
+import { column, letterHead, sized } from './line-roles.ts';
+import { isOfTest, isStatistic, OF_TEST } from './role-kinds.ts';
+
+/** Heads of the columns of numbers. */
+export type Heads = readonly { readonly head: string; readonly group: string }[];
+
+/** Whether the labels name statistics of readings, more of them than the heads do. */
+export function namesStatistics(rows: readonly Labelled[], heads: Heads): boolean {
+  const alone = rows.filter(
+    ({ own }) => !/^[^n](?:\s*[([,].*)?$/iu.test(own) && isStatistic(readHead(own)),
+  ).length;
+  const behind = rows.filter(({ own }) => {
+    const parted = labelStatistic(own);
+    return parted !== undefined && isOfReadings(parted);
+  }).length;
+  const headed = heads.filter(({ head }) => {
+    const reading = readHead(head);
+    return isStatistic(reading) && !isOfTest(reading) && !(behind > 0 && reading?.role === 'n');
+  }).length;
+  return (alone >= 2 || behind >= 1) && alone + behind > headed;
+}
+
+/** Statistics that stand in the first column are columns that were turned; what was a head is a sample. */
+export function turnedLayout(
+  rows: readonly Labelled[],
+  heads: Heads,
+  texts: readonly (readonly string[])[],
+  corner: string,
+  roles: Readonly<Record<string, Role>>,
+): Layout {
+  // "P" may be a group; under p stand values of p.
+  const fits = (head: string, at: number) =>
+    readHead(head)?.role !== 'p' || texts.every((row) => isBlank(row[at] ?? '') || isPValue(row[at] ?? ''));
+  const tested = heads.some(({ head }, at) => isOfTest(readHead(head)) && fits(head, at));
+  return {
+    columns: rows.map(({ own, section, line }) => ({
+      ...column(own, section, roles),
+      ...(line === 'aside' ? { line } : {}),
+    })),
+    rows: unique(heads.map(({ head, group }) => (group === '' ? head : `${group}, ${head}`))).map(
+      (label, i) => {
+        const { head, group } = heads[i];
+        const reading = readHead(head);
+        const holds =
+          reading !== undefined && tested && fits(head, i) && (isOfTest(reading) || OF_TEST.has(reading.role))
+            ? reading
+            : null;
+        return {
+          label,
+          own: head,
+          line: holds === null ? lineRole(head) : 'aside',
+          holds,
+          section: group,
+          under: null,
+          kind: '',
+          size: sizeIn(head) ?? sizeIn(group),
+        };
+      },
+    ),
+    texts: heads.map((_, i) => texts.map((row) => row[i] ?? '')),
+    corner,
+    turned: true,
+  };
+}
+
+/** Rows as rows, columns as columns. */
+export function plainLayout(
+  rows: readonly Labelled[],
+  heads: Heads,
+  texts: readonly (readonly string[])[],
+  corner: string,
+  roles: Readonly<Record<string, Role>>,
+): Layout {
+  const labels = unique(rows.map(({ own, section }) => (section === '' ? own : `${section}, ${own}`)));
+  return {
+    columns: heads.map(({ head, group }) => column(letterHead(head, heads), group, roles)),
+    rows: rows.map(({ own, under, section, first, line }, i) => ({
+      label: labels[i],
+      own,
+      line: line ?? (under === null ? sized(lineOf(own), own, texts[i], rows) : 'percent'),
+      holds: labelStatistic(own)?.reading.role === 'share' ? { role: 'share' } : null,
+      section: section === '' ? first : section,
+      under,
+      kind: kindOf(own),
+      size: sizeIn(own),
+    })),
+    texts,
+    corner,
+    turned: false,
+  };
+}
