@@ -117,4 +117,34 @@ describe('thrum check', () => {
     const { status: refused, err } = await thrum('check');
     expect([refused, err]).toEqual([2, expect.stringContaining('no claims file and no printed table')]);
   });
+
+  it('holds a printed table alone against the records of a study', async () => {
+    // Counted and averaged by R 4.2.2 in datasets/open/penguins.csv: aggregate(cbind(n, mean, sd) of body mass by species).
+    const table = (mean: string) =>
+      file(
+        'mass.csv',
+        `Table 1. Body mass by species\nSpecies,n,Mean (SD)\nAdelie,151,3700.7 (458.6)\nChinstrap,68,3733.1 (384.3)\nGentoo,123,${mean} (504.1)\n`,
+      );
+    const study = join(ROOT, 'datasets/open/penguins-study.json');
+    const judged = async (mean: string) => {
+      const { status, out } = await thrum(
+        'check',
+        '--table',
+        table(mean),
+        '--study',
+        study,
+        '--json',
+        '--strict',
+      );
+      const figures = JSON.parse(out).figures as { verdict: string; why: string }[];
+      return { status, figures };
+    };
+    const right = await judged('5076.0');
+    expect(right.figures.map(({ verdict }) => verdict)).toEqual(Array(9).fill('agrees'));
+    expect(right.figures.every(({ why }) => why.startsWith('From the data'))).toBe(true);
+    expect(right.status).toBe(0);
+    const wrong = await judged('5067.0');
+    expect(wrong.figures.filter(({ verdict }) => verdict === 'differs')).toHaveLength(1);
+    expect(wrong.status).toBe(1);
+  });
 });

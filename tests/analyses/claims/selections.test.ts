@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkClaims } from '../../../src/analyses/claims/compute.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
-import { loadStudy, studyFiles } from '../../../src/study/load.ts';
+import { checkStudy, loadStudy, studyFiles } from '../../../src/study/load.ts';
 import { prepareStudy } from '../../../src/study/prepare.ts';
 import { claimsBytes, type Row } from './claims.ts';
 
@@ -97,5 +97,89 @@ describe('a figure of other records than it says', () => {
       printed: '9999.99',
     });
     expect([one.verdict, one.explained]).toEqual(['differs', '']);
+  });
+});
+
+describe('a figure of other attributions than it says', () => {
+  // Invented records, few enough to be counted by hand.
+  const fibres = [
+    ['lime bast', 4],
+    ['lime bast', 7],
+    ['lime bast?', 12],
+    ['willow bast', 9],
+    ['tree bast', 31],
+    ['wool', 2],
+  ] as const;
+  const invented = checkStudy(
+    {
+      title: 'invented',
+      seed: 1,
+      unit: 'fragment',
+      sources: [{ file: 'a.csv', profile: 'a.profile.json' }],
+      analyses: [],
+    },
+    'invented',
+  );
+  const bytes = (text: string) => new TextEncoder().encode(text);
+  const prepared = prepareStudy(
+    invented,
+    new Map([
+      [
+        'a.csv',
+        bytes(`id,fibre,spacing\n${fibres.map(([fibre, mm], i) => `${i},${fibre},${mm}`).join('\n')}\n`),
+      ],
+      [
+        'a.profile.json',
+        bytes(
+          JSON.stringify({
+            encoding: 'utf-8',
+            delimiter: ',',
+            decimal: '.',
+            columns: [
+              { header: 'id', attribute: 'fragment' },
+              { header: 'fibre', attribute: 'fibre' },
+              { header: 'spacing', attribute: 'rowSpacing', unit: 'mm' },
+            ],
+          }),
+        ),
+      ],
+    ]),
+  );
+  const explained = (printed: string) => {
+    const [one] = checkClaims(
+      new Map([
+        [
+          'c.csv',
+          claimsBytes([
+            { id: 'a', quantity: 'mean', attribute: 'rowSpacing', select: 'fibre in limeBast', printed },
+          ]),
+        ],
+      ]),
+      { file: 'c.csv', tables: [] },
+      createRandom(1),
+      {
+        fragments: prepared.fragments,
+        records: prepared.records,
+        register: prepared.register,
+        unit: invented.unit,
+      },
+    ).judged;
+    return [one.verdict, one.explained];
+  };
+
+  it('is right of all that are called so, the doubtful too', () => {
+    expect(explained('7.67')).toEqual(['agrees', '']);
+  });
+
+  it('names the certain ones', () => {
+    expect(explained('5.50')).toEqual(['differs', 'only certain attributions of "fibre in limeBast"']);
+  });
+
+  it('names the broader term', () => {
+    // (4 + 7 + 12 + 9 + 31)/5 = 12.6.
+    expect(explained('12.60')).toEqual([
+      'differs',
+      'everything within "treeBast" instead of "fibre in limeBast"',
+    ]);
   });
 });
