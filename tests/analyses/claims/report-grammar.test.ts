@@ -38,7 +38,7 @@ describe('one grammar of test reports', () => {
     ['p', 'ns', 'p>0.05'],
     ['share', '34.3 % (12/35)', 'share=34.3 count=12 n=35'],
     ['count', '12 (34 %)', 'count=12 share=34'],
-    ['range', '1200–1150 BC', 'min=-1200 max=-1150'],
+    ['range', '1200–1150 BC', 'min=-1199 max=-1149'],
     ['mean', '5.2 ± 1.4 (n = 12)', 'mean=5.2 sd=1.4 n=12'],
     ['n', '1,234', 'n=1234'],
     ['mean', '12.3†', 'mean=12.3 ?†'],

@@ -2,17 +2,72 @@ import { exactShareLimits, jeffreysShareLimits } from '../../../numerics/assembl
 import { mean, standardDeviation } from '../../../numerics/describing/moments.ts';
 import { wilsonLimits } from '../../../numerics/describing/wilson.ts';
 import { normalQuantileUpper, studentQuantileUpper } from '../../../numerics/foundation/distributions.ts';
+import { exp, ln } from '../../../numerics/foundation/elementary.ts';
 import { isUnavailable } from '../../../numerics/foundation/unavailable.ts';
 import type { Unavailable } from '../../contract.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
+import type { Method } from '../reading/terms.ts';
+import { ofPairs } from './correlations.ts';
+import { crossed } from './crossed.ts';
 import { basisOf, type Recomputed } from './recomputed.ts';
 import { twoSamples } from './two-samples.ts';
 import { known, rowsOf, type View, valuesOf } from './values.ts';
 
 /** An end of a confidence interval: of a mean, of a share, or of a difference of two of them. */
 export function limitsOf(figure: PrintedFigure, view: View): Recomputed | Unavailable {
+  if (figure.method !== null && OF_COEFFICIENT.has(figure.method)) return coefficientLimits(figure, view);
   if (figure.versus.length > 0) return differenceLimits(figure, view);
   return figure.counted.length > 0 ? shareLimits(figure, view) : meanLimits(figure, view);
+}
+
+const OF_COEFFICIENT: ReadonlySet<Method> = new Set<Method>([
+  'r',
+  'rho',
+  'tau',
+  'cohen-d',
+  'hedges-g',
+  'eta-squared',
+  'omega-squared',
+  'epsilon-squared',
+  'r-squared',
+  'cramer-v',
+  'phi',
+  'odds-ratio',
+]);
+
+/** Of Pearson's r after Fisher 1921, of an odds ratio after Woolf 1955; of no other effect size is it recomputed. */
+function coefficientLimits(figure: PrintedFigure, view: View): Recomputed | Unavailable {
+  const side = figure.quantity === 'low' ? -1 : 1;
+  const z = (level: number) => normalQuantileUpper((1 - level) / 2);
+  const named = (level: number) => `${Math.round(100 * level)} %`;
+  if (figure.method === 'r' && figure.attributes.length === 2) {
+    const found = ofPairs('r', figure, view);
+    if ('why' in found) return found;
+    const [{ statistic: r, df }] = found.list;
+    const n = (df[0] ?? 0) + 2;
+    if (r === null || n < 4 || Math.abs(r) >= 1) return { why: 'too few pairs for an interval' };
+    const ways = levelsOf(figure).map((level) => {
+      const twice = exp(ln((1 + r) / (1 - r)) + (2 * side * z(level)) / Math.sqrt(n - 3));
+      return { said: `Fisher’s z, ${named(level)}`, value: (twice - 1) / (twice + 1) };
+    });
+    return { ways, basis: found.basis };
+  }
+  if (figure.method === 'odds-ratio') {
+    const counts = crossed(figure, view);
+    if ('why' in counts) return counts;
+    const [[a, b] = [], [c, d] = []] = counts.table;
+    if (counts.table.length !== 2 || [a, b, c, d].some((one) => one === undefined || one === 0))
+      return { why: 'an odds ratio is of two by two kinds, none of them 0' };
+    const [log, error] = [ln((a * d) / (b * c)), Math.sqrt(1 / a + 1 / b + 1 / c + 1 / d)];
+    const ways = levelsOf(figure).flatMap((level) =>
+      [1, -1].map((turn) => ({
+        said: `Woolf, ${named(level)}${turn < 0 ? ', the other way round' : ''}`,
+        value: exp(turn * log + side * z(level) * error),
+      })),
+    );
+    return { ways, basis: counts.basis };
+  }
+  return { why: 'the interval of this effect size is not recomputed' };
 }
 
 const LEVELS = [0.95, 0.9, 0.99] as const;

@@ -57,7 +57,7 @@ function recomputeOf(
       return ofTwoMeans(figure, view);
     case 'low':
     case 'high':
-      return limitsOf(figure, view);
+      return figure.vague ? anyEnds(figure, view) : limitsOf(figure, view);
     case 'effect':
       return effectWays(figure, view);
     case 'sum-of-squares':
@@ -76,20 +76,33 @@ function recomputeOf(
   }
 }
 
+/** Two ends of which the print does not say what they are: an interval, the quartiles, or the range. */
+function anyEnds(figure: PrintedFigure, view: View): Recomputed | Unavailable {
+  const limits = limitsOf(figure, view);
+  if (figure.versus.length > 0 || figure.counted.length > 0) return limits;
+  const names = figure.quantity === 'low' ? (['q1', 'min'] as const) : (['q3', 'max'] as const);
+  const ends = names.map((quantity) => ofReadings({ ...figure, vague: false, quantity }, view, {}));
+  const found = [limits, ...ends].flatMap((one) => ('why' in one ? [] : [one]));
+  const [first] = found;
+  return first === undefined ? limits : { ...first, ways: found.flatMap(({ ways }) => ways) };
+}
+
 function countOf(figure: PrintedFigure, view: View): Recomputed | Unavailable {
   const { quantity, set, select, counted: kinds, attributes } = figure;
   if (quantity === 'n' && set !== '' && select.length + kinds.length + attributes.length === 0)
     return { why: 'neither an attribute nor a selection says which records are meant' };
   const rows = rowsOf(view, figure.select);
-  const [attribute] = figure.attributes;
-  const counted =
-    figure.counted.length > 0
-      ? rowsOf(view, [...figure.select, ...figure.counted])
-      : attribute === undefined
-        ? rows
-        : filledRows(view, attribute, rows);
+  // A test of two attributes rests on the records that have both.
+  const filled = (of: readonly number[]) =>
+    attributes.reduce((left, attribute) => filledRows(view, attribute, left), of);
+  const counted = kinds.length > 0 ? rowsOf(view, [...figure.select, ...kinds]) : filled(rows);
   const value = view.zeros ? rows.length : counted.length;
-  return { ways: [{ said: 'counted', value }], basis: basisOf(view, rows.length) };
+  const ways = [{ said: 'counted', value }];
+  if (quantity === 'n' && figure.versus.length > 0) {
+    const other = filled(rowsOf(view, figure.versus)).length;
+    ways.push({ said: 'of the other group', value: other }, { said: 'of both groups', value: value + other });
+  }
+  return { ways, basis: basisOf(view, rows.length) };
 }
 
 /** Of the selected records that have a value of what is counted. */

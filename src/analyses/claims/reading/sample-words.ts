@@ -5,8 +5,8 @@ import type { TextPart } from './text-part.ts';
 
 /** Words that name a figure of a sample, in texts such as "M = 5.2, SD = 1.4, n = 20". */
 const WORDS: readonly (readonly [pattern: string, quantity: Quantity])[] = [
-  [String.raw`(?:arithmetic )?(?:mean|average|mittelwert|moyenne|media|x̄|M)(?: value)?`, 'mean'],
-  [String.raw`(?:median|Mdn|Md|Me)`, 'median'],
+  [String.raw`(?:arithmetic )?(?:[Mm]ean|[Aa]verage|[Mm]ittelwert|[Mm]oyenne|media|x̄|M)(?: value)?`, 'mean'],
+  [String.raw`(?:[Mm]edian|Mdn|Md|Me)`, 'median'],
   [String.raw`(?:S\.?D\.?|s\.?\s?d\.?|std\.? ?dev\.?|standard deviation|St\.?\s?Dev\.?|σ|s)`, 'sd'],
   [String.raw`(?:S\.?E\.?M?\.?|s\.?\s?e\.?\s?m?\.?|standard error|std\.? ?error)`, 'se'],
   [String.raw`(?:I\.?Q\.?R\.?|interquartile range|quartiles)`, 'iqr'],

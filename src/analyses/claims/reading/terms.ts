@@ -81,6 +81,11 @@ const INDICES = ['shannon', 'simpson', 'evenness', 'richness'] as const;
 export const METHODS = [...TESTS, ...EFFECTS, ...COEFFICIENTS, ...INDICES] as const;
 export type Method = (typeof METHODS)[number];
 
+/** Whether it is a coefficient of correlation. */
+export function isCorrelation(method: Method | undefined): boolean {
+  return method === 'r' || method === 'rho' || method === 'tau';
+}
+
 /** Other ways to write a method, folded to small letters without spaces. */
 const OTHER_NAMES: Readonly<Record<string, Method>> = {
   f: 'F',

@@ -1,8 +1,9 @@
 import { type DecimalMark, NUMBER, type PrintedValue, printedValue, relationOf } from './numbers.ts';
 import { argumentParts, degreesApart } from './report-arguments.ts';
+import { findInterval, intervalParts } from './report-intervals.ts';
 import { leftOver } from './report-words.ts';
 import { type Meaning, mannersIn, SYMBOLS, sidesIn } from './symbols.ts';
-import type { Method, Quantity } from './terms.ts';
+import { isCorrelation, type Method, type Quantity } from './terms.ts';
 import type { TextPart } from './text-part.ts';
 
 /** What was read of a report, and the words and numbers of it that were not. */
@@ -19,17 +20,8 @@ const ITEM = new RegExp(
     String.raw`(?<args>${ARGUMENTS})?\s*(?:(?<relation>${RELATION})\s*(?<second>[<>≤≥]\s*)?(?<value>${NUMBER}\s?%?|n\.?\s?s\.?)(?<stars>${STARS}))(?![A-Za-z\d])`,
   'gu',
 );
-const INTERVAL = new RegExp(
-  String.raw`(?:(?<![\d.])(?<level>[5-9]\d(?:[.,]\d(?!\d))?)\s*%\s*)?(?:CI|C\.I\.|CrI|KI|confidence interval|conf\.? int\.?)(?:\s?_?\{?(?<after>\d{2})\s?%?\}?)?\s*[=:]?\s*[[(]?\s*(?<low>${NUMBER})(?:\s*(?:;|to|-|–|—|and|bis|und|à|et|y|\.\.\.?)\s*|\s*,\s+|,(?=[+-]?\d*\.\d))(?<high>${NUMBER})\s*[\])]?`,
-  'u',
-);
 /** "OR 2.4", "mean difference 1.2": no sign stands between. */
 const NAMED_EFFECT = /\b(OR|[Oo]dds ratio|[Mm]ean difference)\s+(?=[-+]?[\d.])/gu;
-/** "d = 0.80 [0.20, 1.40]": two numbers in brackets behind another are the ends of its interval. */
-const ENDS_ALONE = new RegExp(
-  String.raw`(?<=[=<>]\s?[-+]?[\d.]+\s)\[\s*(?<low>${NUMBER})(?:\s*(?:;|to|–|—)\s*|\s*,\s+)(?<high>${NUMBER})\s*\]`,
-  'u',
-);
 /** "t-test", "F test": names of tests, no figures. */
 const NAMED_TEST = /(?<![A-Za-z])[tFUHGzZ][- ](?:tests?|statistics?)(?=\s*:|\s+[A-Za-z(])/gu;
 const NOT_SIGNIFICANT =
@@ -54,7 +46,7 @@ export function readTestReport(text: string, quantity: Quantity, mark: DecimalMa
   const cut = (used: string) => {
     rest = rest.replace(used, ' ¦ ');
   };
-  const interval = INTERVAL.exec(text) ?? ENDS_ALONE.exec(text);
+  const interval = findInterval(text);
   if (interval !== null) cut(interval[0]);
   for (const named of text.match(NAMED_TEST) ?? []) cut(named);
   const letter = /(?<![A-Za-z])F\b|F(?=[\d(_[])/.test(rest) ? ('F' as const) : undefined;
@@ -137,7 +129,7 @@ export function readTestReport(text: string, quantity: Quantity, mark: DecimalMa
       cut(plainNs[0]);
     } else if (stars > 0) parts.push({ quantity: 'p', values: [starred(stars)], ...named, stars: true });
   }
-  if (interval !== null) parts.push(...intervalParts(interval, mark));
+  if (interval !== null) parts.push(...intervalParts(interval, mark, parts));
   return { parts: parts.filter((part, i) => keep(part, i, parts)), unused: leftOver(rest) };
 }
 
@@ -159,10 +151,6 @@ function keep(part: TextPart, at: number, parts: readonly TextPart[]): boolean {
     );
 }
 
-function isCorrelation(method: Method | undefined): boolean {
-  return method === 'r' || method === 'rho' || method === 'tau';
-}
-
 function secondStatistic({ method }: Meaning, value: PrintedValue): TextPart {
   if (method === 'signed-rank') return { quantity: 'effect', values: [value], method: 'cramer-v' };
   if (method === 'r') return { quantity: 'effect', values: [value], method: 'r' };
@@ -178,18 +166,6 @@ function methodOf(first: Item | undefined, text: string): Method | undefined {
   if (method === 'W' && /signed/i.test(text)) return 'signed-rank';
   if (method === 'chi-squared' && /\bG\b.?test|likelihood ratio/i.test(text)) return 'G';
   return method;
-}
-
-function intervalParts(match: RegExpExecArray, mark: DecimalMark): TextPart[] {
-  const { level, after, low, high } = match.groups ?? {};
-  const ends = [low, high].map((end) => printedValue(end, 'low', mark));
-  if (ends[0] === null || ends[1] === null) return [];
-  const said = level ?? after;
-  const confidence = said === undefined ? {} : { level: Number(said.replace(',', '.')) / 100 };
-  return [
-    { quantity: 'low', values: [ends[0]], ...confidence },
-    { quantity: 'high', values: [ends[1]], ...confidence },
-  ];
 }
 
 function notSignificant(text: string): PrintedValue {

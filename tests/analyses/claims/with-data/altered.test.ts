@@ -96,7 +96,8 @@ const SLIPS: readonly Slip[] = [
     rows: (of) => {
       const text = print(of.values[at.mean], 3);
       const turned = text.replace(/^(\d)(\d)/, '$2$1');
-      return single(of, 'mean', turned, of.values[at.mean]);
+      // Nobody prints "05.53".
+      return /^0\d/.test(turned) ? null : single(of, 'mean', turned, of.values[at.mean]);
     },
     reason: /digits exchanged/,
   },

@@ -59,6 +59,10 @@ function wrongBase({ figure, view }: Trial): string | null {
     { said: `all ${selected} selected records, those without a record of it included`, size: selected },
     { said: 'all records of the study', size: view.table.rows },
     { said: 'all records of that kind, wherever they are from', size: rowsOf(view, figure.counted).length },
+    {
+      said: 'all records of that kind that belong to one of the groups',
+      size: rowsOf(view, [...figure.counted, ...known(figure.select)]).length,
+    },
     { said: 'all records that have a record of it', size: rowsOf(view, known(figure.counted)).length },
     ...(figure.versus.length > 0
       ? [{ said: 'the records of the other group', size: rowsOf(view, figure.versus).length }]

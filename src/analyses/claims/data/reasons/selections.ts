@@ -46,9 +46,11 @@ function otherKind(
     const terms = termsOf(view, one.attribute, all);
     const others = 'why' in terms ? [] : [...new Set(terms)].filter((term) => term !== null);
     if (others.length > MOST_KINDS) return [];
+    // A broader term is another level of recording, and is told as one.
+    const apart = new Set([one.in[0], ...broader(one, view)]);
     return others.filter(
       (term) =>
-        term !== one.in?.[0] &&
+        !apart.has(term) &&
         fits({ ...figure, select: figure.select.toSpliced(at, 1, { ...one, in: [term] }) }, view),
     );
   });

@@ -41,6 +41,8 @@ const AHEAD =
  */
 export function labelStatistic(label: string): LabelStatistic | undefined {
   const plain = label.replaceAll(/\s+/g, ' ').trim();
+  const ahead = statisticAhead(plain);
+  if (ahead !== undefined) return ahead;
   for (const parting of PARTINGS) {
     const { of, what } = parting.exec(plain)?.groups ?? {};
     // One letter is a name more often than a statistic; n is none.
@@ -48,10 +50,15 @@ export function labelStatistic(label: string): LabelStatistic | undefined {
     const reading = readHead(what);
     if (reading !== undefined && HOLDS.has(reading.role)) return { of: of.trim(), reading };
   }
-  const { first, of, second } = AHEAD.exec(plain)?.groups ?? {};
-  if (first === undefined || of === undefined || readHead(plain) !== undefined) return undefined;
+  return undefined;
+}
+
+function statisticAhead(label: string): LabelStatistic | undefined {
+  const { first, of, second } = AHEAD.exec(label)?.groups ?? {};
+  if (first === undefined || of === undefined || readHead(label) !== undefined) return undefined;
   const reading = readHead(`${first}${second === undefined ? '' : ` ${second}`}`);
-  return reading === undefined ? undefined : { of: of.trim(), reading };
+  // "Mean spacing, mean (SD)" says it at its end.
+  return reading === undefined || /[,:;]/.test(of) ? undefined : { of: of.trim(), reading };
 }
 
 /** Whether that is a statistic of readings, not a count or a share. */
