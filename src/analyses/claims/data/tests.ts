@@ -2,7 +2,7 @@ import type { Unavailable } from '../../contract.ts';
 import type { Way } from '../conventions/way.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import { ofPairs } from './correlations.ts';
-import { ofTable } from './crossed.ts';
+import { crossed, ofTable } from './crossed.ts';
 import type { Recomputed } from './recomputed.ts';
 import { ofGroups } from './several-groups.ts';
 import { ofTwoGroups, type Results, standardNormal } from './two-groups.ts';
@@ -49,10 +49,7 @@ function usualTests(figure: PrintedFigure, view: View): Results {
   const numeric = !('why' in valuesOf(view, first, []));
   const pair = numeric && second !== undefined ? twoOf(second, figure, view) : null;
   const asked: readonly (readonly [method: string, of: PrintedFigure])[] = !numeric
-    ? [
-        ['chi-squared', figure],
-        ['fisher', figure],
-      ]
+    ? [['chi-squared', figure], ...(smallEnough(figure, view) ? [['fisher', figure] as const] : [])]
     : [['F', figure], ['H', figure], ...(pair === null ? [] : [['t', pair] as const, ['U', pair] as const])];
   const found = asked.flatMap(([method, of]) => {
     const results = resultsOf(method, of, view);
@@ -61,6 +58,16 @@ function usualTests(figure: PrintedFigure, view: View): Results {
   return found.length === 0
     ? { why: 'the test is not named' }
     : { list: found.flatMap(({ list }) => list), basis: found[0].basis };
+}
+
+const MOST_LISTED = 100;
+
+/** Whether anybody would have listed every table of these sums: two by two, or few records. */
+function smallEnough(figure: PrintedFigure, view: View): boolean {
+  const counts = crossed(figure, view);
+  if ('why' in counts) return false;
+  const n = counts.table.flat().reduce((sum, one) => sum + one, 0);
+  return n <= MOST_LISTED || (counts.table.length === 2 && counts.table[0].length === 2);
 }
 
 /** The two kinds of an attribute as two selections; null where there are more. */
