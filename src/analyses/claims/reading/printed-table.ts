@@ -6,14 +6,15 @@ import { figuresBeside } from './table/beside.ts';
 import { figuresOfCells, type RoledColumn } from './table/cells.ts';
 import { tableText } from './table/grid.ts';
 import type { Role } from './table/heads.ts';
-import { type Layout, layOut, type TableRow } from './table/layout.ts';
+import type { Layout, TableRow } from './table/laid.ts';
+import { layOut } from './table/layout.ts';
 import { isStatistic } from './table/role-kinds.ts';
 import { withRoles } from './table/roles.ts';
 import type { TableSays } from './table/says.ts';
 import { QUANTITIES } from './terms.ts';
 
 export { cellId } from './table/cells.ts';
-export type { TableColumn, TableRow } from './table/layout.ts';
+export type { TableColumn, TableRow } from './table/laid.ts';
 
 /** A table as it is printed, cells to the printed digit. */
 export interface PrintedTable {

@@ -1,7 +1,7 @@
 import type { DecimalMark } from '../numbers.ts';
 import { readPrinted } from '../printed-text.ts';
 import type { Role } from './heads.ts';
-import type { Layout } from './layout.ts';
+import type { Layout } from './laid.ts';
 
 /** What stands in brackets behind the counts of a table: their per cents, the counts expected, or neither. */
 export type BracketKind = 'share' | 'expected' | 'other';

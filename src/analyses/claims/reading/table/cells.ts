@@ -7,7 +7,7 @@ import type { TextPart } from '../text-part.ts';
 import { isBlank } from './blank.ts';
 import { type BracketKind, bracketKind } from './brackets.ts';
 import type { Role } from './heads.ts';
-import type { Layout, TableColumn, TableRow } from './layout.ts';
+import type { Layout, TableColumn, TableRow } from './laid.ts';
 import { OF_TEST } from './role-kinds.ts';
 import { bracketed, variationInPerCent } from './roles.ts';
 import type { TableSays } from './says.ts';

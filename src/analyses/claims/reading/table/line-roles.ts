@@ -1,6 +1,6 @@
 import { type HeadReading, type LineRole, lineRole, type Role, readHead, sizeIn } from './heads.ts';
 import { isOfReadings, labelStatistic } from './label-statistic.ts';
-import type { TableColumn } from './layout.ts';
+import type { TableColumn } from './laid.ts';
 
 /** What a head says of its column, and what "n" as a label says of its row. */
 

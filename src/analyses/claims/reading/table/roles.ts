@@ -2,7 +2,7 @@ import { type DecimalMark, NUMBER, plainSigns } from '../numbers.ts';
 import { readPrinted } from '../printed-text.ts';
 import { isBlank, isPValue } from './blank.ts';
 import type { Role } from './heads.ts';
-import type { Layout, TableColumn } from './layout.ts';
+import type { Layout, TableColumn } from './laid.ts';
 import { isStatistic } from './role-kinds.ts';
 import type { TableSays } from './says.ts';
 

@@ -2,7 +2,7 @@ import { isBlank, isPValue } from './blank.ts';
 import { lineRole, type Role, readHead, sizeIn } from './heads.ts';
 import { isOfReadings, labelStatistic } from './label-statistic.ts';
 import { kindOf, type Labelled, lineOf, unique } from './labels.ts';
-import type { Layout } from './layout.ts';
+import type { Layout } from './laid.ts';
 import { column, letterHead, sized } from './line-roles.ts';
 import { isOfTest, isStatistic, OF_TEST } from './role-kinds.ts';
 
