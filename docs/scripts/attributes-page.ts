@@ -52,7 +52,7 @@ export function attributesPage(): string {
     'A term may stop at any level: the broader term is itself a term. Words are recognised whatever their',
     'case, accents and hyphens, in English, German, French, Italian, Spanish, Danish, Norwegian and Latin.',
     '',
-    'Looked through word by word, language by language, on 2026-11-30 (2,807 wordings of terms and those of descriptions): 54 were changed.',
+    'Looked through word by word, language by language, on 2026-11-30 by one reader, no native speaker of all of them (2,807 wordings of terms; those of descriptions in part): 54 were changed.',
     'Two said another thing (“ligesidet” is the 2/2 twill, “stargræsser” are sedges proper); 52 were taken as more exact than they are and are',
     'now asked about or read more broadly: willow without a word of bast, “bulrush”, “spun”, “peat”, “four-end”, “Geflecht” and their like. From common',
     'practice and memory, by no native speaker of all eight.',

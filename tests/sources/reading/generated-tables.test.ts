@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../src/errors.ts';
 import { writeNormalised } from '../../../src/sources/formats/normalised-table.ts';
@@ -207,8 +208,8 @@ describe('a table that is written for others', () => {
         fc.pre(holds(value));
         const { table } = read(write(value, '\t', '\n'), { quotes: false, delimiter: '\t' });
         const written = writeNormalised(table).csv;
-        const cells = written.split(/,|\r\n/u).map((cell) => cell.replace(/^"/u, ''));
-        const plainNumber = /^[-+]?\d+(?:[.,]\d+)?(?:e[-+]?\d+)?$/iu;
+        const cells = Papa.parse<string[]>(written).data.flat();
+        const plainNumber = /^[-+]?(?:\d+[.,]?\d*|\.\d+)(?:e[-+]?\d+)?$/iu;
         expect(
           cells.filter((cell) => /^[=@+\t\r-]/u.test(cell) && !plainNumber.test(cell) && cell !== '-'),
         ).toEqual([]);
