@@ -105,7 +105,7 @@ describe('names and notes that are written like markup', () => {
     for (const screen of screens) {
       await screen.click();
       await page.getByRole('main').getByText('computing').first().waitFor({ state: 'detached' });
-      expect(await hasActed(page), await screen.textContent()).toEqual(QUIET);
+      expect(await hasActed(page), (await screen.textContent()) ?? '').toEqual(QUIET);
     }
     expect(desk.errors).toEqual([]);
     await desk.close();
