@@ -221,7 +221,9 @@ describe('within its region', () => {
       structure: 'tabby',
       spacingClass: i % 4 === 3 ? 'open' : 'close',
     }));
-    const { tables } = ask(standing, inputFrom(made), {
+    // Of another structure, so that tabby alone is less than all; without a count, so that no pair is added.
+    const other = { site: 'q', fibre: 'k1', structure: 'plain twining', spacingClass: 'open' };
+    const { tables } = ask(standing, inputFrom([...made, other]), {
       ...question,
       sameWithin: ['structure', 'spacingClass'],
     });
