@@ -10,14 +10,18 @@ export function line(text: string, width: number): string {
 /**
  * As much of a text as some lines hold, cut off between its clauses and marked so; the tail follows. A text
  * without such a place, outside of brackets, stands whole.
+ *
+ * @param from nothing before this place is cut off.
  */
-export function inLines(text: string, most: number, tail: string, width: number): string {
+export function inLines(text: string, most: number, tail: string, width: number, from = 0): string {
   const wide = Math.min(width, WIDEST) - 4;
   const fits = (some: string) => wrap(tame(`${some}${tail}`), wide).length <= most;
   if (fits(text)) return `${text}${tail}`;
   for (const between of [/; /g, /[;,:] /g]) {
     const places = [...text.matchAll(between)].map(({ index }) => index).reverse();
-    const at = places.find((place) => fits(`${text.slice(0, place)} …`) && isClosed(text.slice(0, place)));
+    const at = places.find(
+      (place) => place > from && fits(`${text.slice(0, place)} …`) && isClosed(text.slice(0, place)),
+    );
     if (at !== undefined) return `${text.slice(0, at)} …${tail}`;
   }
   return `${text}${tail}`;

@@ -67,7 +67,9 @@ export function printAnalysis(
       terminal.out(`${item('·', inLines(reason, most, more(because), width), width)}\n`);
     const [worst] = unless;
     if (worst !== undefined)
-      terminal.out(`${colour.yellow(item('!', `${printTurn(worst)}${more(unless)}`, width))}\n`);
+      terminal.out(
+        `${colour.yellow(item('!', inLines(printTurn(worst), most + 1, more(unless), width, worst.what.length + 1), width))}\n`,
+      );
     return;
   }
   for (const reason of because) terminal.out(`${item('·', reason, width)}\n`);

@@ -35,7 +35,7 @@ table { border-collapse: collapse; font-size: .875rem; font-variant-numeric: tab
 caption { text-align: left; padding: .5rem 0 .25rem; }
 th, td { padding: .2rem .45rem; border-bottom: 1px solid ${GROUND.line}; text-align: right; vertical-align: top; white-space: nowrap; }
 th { font-weight: bold; line-height: 1.2; white-space: normal; }
-.short, .long { text-align: left; }
+.t, .long { text-align: left; }
 .long { white-space: normal; }
 thead th { border-bottom: 1px solid ${GROUND.ink}; vertical-align: bottom; }
 code, pre { font-size: .8125rem; overflow-wrap: anywhere; white-space: pre-wrap; }

@@ -55,6 +55,18 @@ describe('an answer in brief', () => {
     );
   });
 
+  it('cuts what long turns come to, between clauses, and never what is done otherwise', () => {
+    const clause = 'so long a clause that it fills a good part of a line of the terminal by itself';
+    const turn = (what: string, size: string) => [{ what, size, overturns: false }];
+    const told = (one: typeof unless) =>
+      inBrief({ answer: 'A.', because: [], unless: one }, 1).slice(2).join(' ').replace(/ +/g, ' ');
+    expect(told(turn('Were it so', `first; ${clause}; ${clause}; ${clause}`))).toBe(
+      ` ! Were it so: first; ${clause} …`,
+    );
+    const long = `${clause}; ${clause}; ${clause}`;
+    expect(told(turn(long, 'the last'))).toContain(`${clause}: the last.`);
+  });
+
   it('cuts evidence between clauses only, never within brackets, and not at all where there is no such place', () => {
     const long = 'one two three four five six seven eight nine ten eleven twelve thirteen fourteen';
     expect(

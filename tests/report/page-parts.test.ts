@@ -73,7 +73,7 @@ describe('a table in the report', () => {
     const html = tablePart(wide, { number: 7 });
     const parts = html.split('<table>').slice(1);
     expect(parts.length).toBeGreaterThan(2);
-    for (const part of parts) expect(part).toMatch(/<thead><tr><th scope="col" class="short">site<\/th>/);
+    for (const part of parts) expect(part).toMatch(/<thead><tr><th scope="col" class="t">site<\/th>/);
     for (let at = 0; at < 30; at++) expect(html.split(`>column ${at}</th>`)).toHaveLength(2);
     expect(html).toContain('<caption><b>Table 7.</b> Wide, continued</caption>');
   });

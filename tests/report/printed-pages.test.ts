@@ -83,9 +83,9 @@ describe('the demo in the terminal', () => {
     return text.split('\n');
   };
 
-  it('takes at most nine lines a question, of 100 columns, with every answer whole; in full it says all', () => {
+  it('takes at most 130 lines of 100 columns, with every answer whole; in full it says all', () => {
     const brief = lines('brief');
-    expect(brief.length).toBeLessThanOrEqual(9 * Object.keys(results.analyses).length);
+    expect(brief.length).toBeLessThanOrEqual(130);
     expect(Math.max(...brief.map((line) => line.length))).toBeLessThanOrEqual(100);
     const told = brief.join(' ').replace(/\s+/g, ' ');
     const all = lines('full').join(' ').replace(/\s+/g, ' ');

@@ -123,9 +123,9 @@ function fitting(columns: readonly LaidColumn[]): readonly LaidColumn[] {
   return partsOf(columns)[0] ?? [];
 }
 
-/** Cells of numbers are the most by far, and carry no class. */
+/** Cells of numbers are the most by far, and carry no class; those of short texts come next, and carry a short one. */
 function kindOf({ isNumber, isShort }: LaidColumn): string {
-  return isNumber ? '' : isShort ? ' class="short"' : ' class="long"';
+  return isNumber ? '' : isShort ? ' class="t"' : ' class="long"';
 }
 
 function headCell(one: LaidColumn): string {
