@@ -25,12 +25,15 @@ import { supportOfNames } from './support-of-names.ts';
  * - Kinds of a vocabulary: some of the wordings must be terms of it.
  * - Yes/no: cells must say so; and cells that say yes or no are no names, kinds or places.
  * Fewer than three filled cells say nothing against.
+ *
+ * @param named the header is the attribute's own name, which leaves no second meaning to a term.
  */
 export function columnSupport(
   attribute: AttributeDefinition,
   evidence: ColumnEvidence,
   register: Register,
   unit?: string,
+  named = false,
 ): Support {
   const said = evidence.distinct.filter((text) => readNothing(text) === null || YES_NO.test(text));
   if (evidence.filled === 0 || said.length === 0) return NEUTRAL;
@@ -42,7 +45,7 @@ export function columnSupport(
     case 'presence':
       return ofYesNo(attribute, evidence, said);
     default:
-      return ofWords(attribute, evidence, said, register);
+      return ofWords(attribute, evidence, said, register, named);
   }
 }
 
@@ -161,6 +164,7 @@ function ofWords(
   evidence: ColumnEvidence,
   said: readonly string[],
   register: Register,
+  named: boolean,
 ): Support {
   const vocabulary = register.vocabularies.get(attribute.vocabulary ?? '');
   const enough = evidence.filled >= FEWEST;
@@ -168,8 +172,8 @@ function ofWords(
     return contradicts('its cells look like identifiers');
   if (vocabulary !== undefined && vocabulary.terms.length > 0) {
     const terms = said.filter((text) => namesTerm(text, attribute, vocabulary, register));
-    // One of several wordings may be a word of two meanings: "oak" is a fibre and a timber.
-    const some = terms.length === said.length ? 1 : FEWEST_TERMS;
+    // One of several wordings may be a word of two meanings: under "Species", "oak" is a fibre or a timber.
+    const some = named || terms.length === said.length ? 1 : FEWEST_TERMS;
     if (terms.length >= Math.max(some, LEAST_TERMS * said.length))
       return speaks(`${terms.length} of its ${said.length} wordings are terms of "${attribute.label}"`);
     if (enough && terms.length === 0)

@@ -39,12 +39,12 @@ export function weighMatch(
   if (match.kind === 'none')
     return match.reason === undefined ? { kind: 'leave' } : { kind: 'leave', doubt: match.reason };
   const attribute = register.attributes.get(match.id)!;
-  const support = columnSupport(attribute, evidence, register, headerUnit(header, attribute));
   const own = isStudysOwn(attribute);
+  const named = match.kind === 'exact' && (own || isOwnName(header, attribute));
+  const support = columnSupport(attribute, evidence, register, headerUnit(header, attribute), named);
   const strength = own || paired ? 'strong' : wordingStrength(header);
   const weak = strength === 'weak';
   const ofCloth = OF_CLOTH.includes(attribute.block);
-  const named = match.kind === 'exact' && (own || isOwnName(header, attribute));
   // Under an attribute's own name impossible numbers are wrong numbers, not another measure.
   const against = support.speaksAgainst[0] ?? (named ? undefined : support.beyond);
   const heard = support.speaksFor.length > 0;

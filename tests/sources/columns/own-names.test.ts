@@ -53,6 +53,21 @@ describe("a column under an attribute's own name", () => {
     ]);
   });
 
+  it('is taken for one known kind among unknown ones, which a word of many meanings is not', () => {
+    const under = (header: string, cells: readonly string[]) =>
+      read(`Find no.,${header}\n${cells.map((cell, row) => `A${row + 1},${cell}`).join('\n')}\n`).columns[1]!;
+    for (const header of ['Fibre', 'fibre', 'Structure']) {
+      const known = header === 'Structure' ? 'tabby' : 'oak';
+      const column = under(header, [known, 'glarb', 'drosk', 'glarb']);
+      expect([column.status, column.attributes], header).toEqual(['matched', [header.toLowerCase()]]);
+    }
+    const species = under('Species', ['oak', 'ash', 'yew', 'ash']);
+    expect(species.attributes).toEqual([]);
+    const none = under('Fibre', ['drosk', 'glarb', 'merl', 'glarb']);
+    expect(none.attributes).toEqual([]);
+    expect(none.doubt).toContain('none of its wordings is a term of "Fibre"');
+  });
+
   it("holds for a study's own attributes", () => {
     const own = extendRegister(register, {
       attributes: [
