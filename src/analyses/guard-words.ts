@@ -32,9 +32,27 @@ const DIFFERENCE: Readonly<Record<ConditionId, string>> = {
  */
 export function guardClauses({ changes }: Guard, verb: 'is' | 'are' = 'is'): readonly string[] {
   const [worst] = changes;
-  if (worst === undefined) return [];
-  const sharing = `among finds ${SHARING[worst.id]}`;
-  switch (worst.verdict) {
+  return worst === undefined ? [] : clausesOf(worst, verb);
+}
+
+/**
+ * What one condition makes of all of several verdicts, the fullest clause; '' where none does. A milder change never
+ * stands for the worst of a verdict, but of equally bad ones that which all share is said.
+ */
+export function sharedGuardClause(guards: readonly Guard[]): string {
+  const worstOf = guards.map(({ changes }) =>
+    changes.filter(({ verdict }) => verdict === changes[0].verdict),
+  );
+  const [first = [], ...others] = worstOf;
+  const shared = first.find(({ id, verdict }) =>
+    others.every((changes) => changes.some((one) => one.id === id && one.verdict === verdict)),
+  );
+  return shared === undefined ? '' : clausesOf(shared)[0];
+}
+
+function clausesOf({ id, verdict }: LookedAt, verb: 'is' | 'are' = 'is'): readonly [string, ...string[]] {
+  const sharing = `among finds ${SHARING[id]}`;
+  switch (verdict) {
     case 'reversed within it':
       return [`, but the other way round ${sharing}`];
     case 'vanishes within it':
@@ -43,8 +61,8 @@ export function guardClauses({ changes }: Guard, verb: 'is' | 'are' = 'is'): rea
       return [`, but ${verb} ${sharing}`];
     default:
       return [
-        `, which cannot be told from a difference ${DIFFERENCE[worst.id]}`,
-        `, or is a difference ${DIFFERENCE[worst.id]}`,
+        `, which cannot be told from a difference ${DIFFERENCE[id]}`,
+        `, or is a difference ${DIFFERENCE[id]}`,
       ];
   }
 }

@@ -1,7 +1,7 @@
 import { execFileSync, spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { foreignName } from '../../src/cli/study-paths.ts';
 import { freshFolder, ROOT, spawnThrum, thrum } from './thrum.ts';
@@ -85,9 +85,27 @@ describe('what a verb writes', () => {
     const path = studyOf('own.csv');
     const out = join(freshFolder(), 'out');
     expect((await thrum('run', path, '--out', out)).status).toBe(0);
-    expect(existsSync(join(out, 'tables', 'lengths-numbers.csv'))).toBe(true);
+    const lying = () =>
+      readdirSync(out, { recursive: true, withFileTypes: true })
+        .filter((entry) => entry.isFile())
+        .map(({ parentPath, name }) => relative(out, join(parentPath, name)));
+    const before = lying();
     const fewer = await thrum('run', path, '--out', out, '--no-report');
-    expect(fewer.out).toMatch(/Taken away, of the run before: .*fragments\.csv.*and 2 more/);
+    const gone = before.filter((name) => !lying().includes(name)).sort();
+    expect(gone).toEqual([
+      'brief.html',
+      'datapackage.json',
+      'fragments.csv',
+      'fragments.study.json',
+      'ledger.csv',
+      'report.html',
+      'tables/lengths-limits.csv',
+      'tables/lengths-numbers.csv',
+    ]);
+    const [, named, more] = /^Taken away, of the run before: (.*) and (\d+) more$/m.exec(fewer.out) ?? [];
+    const said = named!.split(', ');
+    expect(gone).toEqual(expect.arrayContaining(said));
+    expect([said.length, Number(more)]).toEqual([5, gone.length - 5]);
     expect(readdirSync(out).sort()).toEqual(['results.json', 'thrum-files.json']);
   });
 

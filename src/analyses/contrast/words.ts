@@ -1,5 +1,5 @@
 import type { Answer, Unavailable } from '../contract.ts';
-import { guardClauses, guardLead, guardNext, type Remeasured } from '../guard-words.ts';
+import { guardClauses, guardLead, guardNext, type Remeasured, sharedGuardClause } from '../guard-words.ts';
 import { firstShort, inSentence, printList, printSmall } from '../phrasing.ts';
 import { evidence, togetherEvidence } from './evidence-words.ts';
 import type { AskedOtherwise, AttributeContrast, ContrastFound, JudgedPair, Together } from './found.ts';
@@ -133,8 +133,7 @@ function manyAnswer(found: ContrastFound): string {
   const by = inSentence(found.by);
   const apart = attributes.filter(({ told }) => told === 'told apart');
   const unsure = apart.filter(({ hangsOn, guard }) => hangsOn.length > 0 || guard.changes.length > 0);
-  const clauses = new Set(apart.map(({ guard }) => guardClauses(guard)[0] ?? ''));
-  const [common = ''] = clauses.size === 1 ? clauses : [];
+  const common = sharedGuardClause(apart.map(({ guard }) => guard));
   const hanging =
     unsure.length === 0 || common !== ''
       ? ''
