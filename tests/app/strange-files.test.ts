@@ -7,7 +7,11 @@ const study = (parts: object) => JSON.stringify({ title: 's', ...parts });
 
 /** File, what it holds, and the one sentence that is said of it. */
 const STRANGE: readonly (readonly [name: string, text: string, said: string])[] = [
-  ['picture.png', '\u0089PNG', 'picture.png: not a table or a study; bring tables as CSV, TSV, XLSX or Parquet'],
+  [
+    'picture.png',
+    '\u0089PNG',
+    'picture.png: not a table or a study; bring tables as CSV, TSV, XLSX or Parquet',
+  ],
   ['empty.csv', '', 'empty.csv: the file is empty; export the table again and check its size.'],
   ['binary.csv', 'a\0b\0\0\0c', 'binary.csv: this is a binary file, not a text table; save the table as CSV'],
   ['broken.xlsx', 'no archive', 'broken.xlsx: this is not an .xlsx file; save it as .xlsx or as CSV.'],
