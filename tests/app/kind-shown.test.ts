@@ -62,13 +62,13 @@ describe('a fabric is called by its kind, in the order of the trade', () => {
   it('weights of facets can be moved where a find is placed', async () => {
     const { page } = desk;
     await page.getByRole('button', { name: 'How much single attributes count' }).click();
-    const weight = page.getByRole('textbox', { name: /^Row slant/ });
+    const weight = page.getByRole('textbox', { name: /^Weight of row slant/ });
     await weight.fill('0');
     await weight.press('Enter');
     await page.getByRole('button', { name: /^Undo/, disabled: false }).waitFor();
     await desk.go('Take away');
     await desk.go('Placement');
     await page.getByRole('button', { name: 'How much single attributes count' }).click();
-    expect(await page.getByRole('textbox', { name: /^Row slant/ }).inputValue()).toBe('0');
+    expect(await page.getByRole('textbox', { name: /^Weight of row slant/ }).inputValue()).toBe('0');
   });
 });

@@ -53,8 +53,8 @@ it('Kinship draws other maps, their attributes and hulls, and compares in other 
   await page.getByLabel('Least overlap').fill('7');
   await page.getByText('Must be a number from 0 to 1.').waitFor();
   await page.getByRole('button', { name: 'How much single attributes count' }).click();
-  await page.getByLabel('Structure', { exact: true }).last().fill('0');
-  await page.getByLabel('Structure', { exact: true }).last().press('Enter');
+  await page.getByLabel('Weight of structure', { exact: true }).fill('0');
+  await page.getByLabel('Weight of structure', { exact: true }).press('Enter');
   await page.getByRole('button', { name: 'Undo: structure counts 0' }).waitFor();
   await page.getByRole('button', { name: 'More about the groups' }).click();
   await page.getByRole('button', { name: /Compare with/ }).click();

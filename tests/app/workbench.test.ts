@@ -235,6 +235,10 @@ describe('Placement', () => {
     const field = page.getByLabel(/^Element diameter, system 1/);
     await field.fill('c. 0.32 cm');
     await page.getByText(/read as 2\.88 to 3\.52 mm, about/).waitFor();
+    // What the attribute counts is another field, and named otherwise.
+    expect(await page.getByLabel('Weight of element diameter, system 1', { exact: true }).inputValue()).toBe(
+      '1',
+    );
   });
 });
 

@@ -1,3 +1,4 @@
+import { inSentence } from '../../analyses/phrasing.ts';
 import { useWorkbench } from '../state/workbench.tsx';
 import type { StudyAnalysis } from '../state/workspace.ts';
 import { Further } from './further.tsx';
@@ -24,7 +25,7 @@ export function AttributeWeights({ analysis, onSet, compared }: AttributeWeights
         {shown.map(({ definition: { id, label } }) => (
           <NumberField
             key={`${id} ${given[id]}`}
-            setting={{ ...WEIGHT, name: id, title: label }}
+            setting={{ ...WEIGHT, name: id, title: `Weight of ${inSentence(label)}` }}
             value={given[id]}
             onChange={(weight) =>
               onSet(
