@@ -207,8 +207,8 @@ function TakeAwayScreen() {
           {text === null || !current ? (
             <div className="stack">
               <p>
-                The figures of every analysis are drawn at 170 mm, with type that stays legible in print and
-                in grey.
+                The figures of every analysis as SVG, PDF or PNG, 84 or 174 mm wide, with letters that stay
+                legible in print and in grey.
               </p>
               <div>
                 <Button disabled={running !== null} onPress={() => void compute()}>
