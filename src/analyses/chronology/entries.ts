@@ -78,7 +78,8 @@ export function gatherEntries(input: AnalysisInput, options: ChronologyOptions):
 
 function dateColumn(input: AnalysisInput, id: string): NumericColumn {
   const column = requireColumn(input.records, id, input.register);
-  if (column.kind === 'numeric') return column;
+  const { unit } = column.attribute;
+  if (column.kind === 'numeric' && (unit === undefined || unit === 'year')) return column;
   throw new InputError(
     `"${column.attribute.label}" (${id}) is not a number of years`,
     { path: 'date' },

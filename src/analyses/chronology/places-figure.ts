@@ -2,7 +2,7 @@ import type { Figure } from '../contract.ts';
 import { axis, escapeText, GROUND, kindBar, MOST_KINDS } from '../figure-style.ts';
 import { markStyle } from '../marks.ts';
 import { panelAxes, panelsLayout } from '../panels.ts';
-import { inSentence, printNumber } from '../phrasing.ts';
+import { inSentence, printCount, printNumber } from '../phrasing.ts';
 import { printSlice, yearAxis } from '../years.ts';
 import type { ChronologyFound } from './found.ts';
 import { thinned, yearRange } from './slices-figures.ts';
@@ -84,7 +84,7 @@ export function placesFigure(found: ChronologyFound): Figure | null {
     data,
     layout: { ...layout, barmode: 'stack', bargap: 0.1 },
     caption:
-      `${kindsLabel} through time, one panel a ${inSentence(placesLabel)}, the earliest first, in slices of ${width} years, the same axes in all; in brackets ${unit}s dated. ` +
+      `${kindsLabel} through time, one panel a ${inSentence(placesLabel)}, the earliest first, in slices of ${printCount(width, 'year')}, the same axes in all; in brackets ${unit}s dated. ` +
       `Each ${unit} shared out evenly over its span of years; the limits of the counts stand in the table.` +
       `${places.length > shown.length ? ` The ${shown.length} largest of ${places.length}.` : ''}`,
   };

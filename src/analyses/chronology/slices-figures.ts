@@ -2,7 +2,7 @@ import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, type KindStyle, kindMarker } from '../figure-style.ts';
 import { markStyle } from '../marks.ts';
 import { panelAxes, panelsLayout } from '../panels.ts';
-import { inSentence, printLevel, printNumber } from '../phrasing.ts';
+import { inSentence, printCount, printLevel, printNumber } from '../phrasing.ts';
 import { printSlice, yearAxis } from '../years.ts';
 import type { ChronologyFound, Series, SliceCount } from './found.ts';
 
@@ -101,7 +101,7 @@ export function countsFigure(found: ChronologyFound): Figure {
       height: 340,
       more: { margin: { l: 56, r: 32, t: 16, b: 48, pad: 2 } },
     }),
-    caption: `${unit === 'item' ? 'Items' : 'Fragments'} through time, in slices of ${edges[1] - edges[0]} years (n = ${all.n}). ${howDrawn(found)}`,
+    caption: `${unit === 'item' ? 'Items' : 'Fragments'} through time, in slices of ${printCount(edges[1] - edges[0], 'year')} (n = ${all.n}). ${howDrawn(found)}`,
   };
 }
 
@@ -126,8 +126,8 @@ export function kindsFigure(found: ChronologyFound): Figure | null {
       height: 110,
     }),
     caption:
-      `${kindsLabel} through time, one panel a kind, in slices of ${edges[1] - edges[0]} years, the same axes in all; in brackets ${unit}s dated. ${howDrawn(found)}` +
-      `${withoutKind > 0 ? ` ${withoutKind} ${unit}s without a recorded ${inSentence(kindsLabel)} are left out.` : ''}` +
+      `${kindsLabel} through time, one panel a kind, in slices of ${printCount(edges[1] - edges[0], 'year')}, the same axes in all; in brackets ${unit}s dated. ${howDrawn(found)}` +
+      `${withoutKind > 0 ? ` Left out: ${printCount(withoutKind, unit)} without a recorded ${inSentence(kindsLabel)}.` : ''}` +
       `${kinds.length > shown.length ? ` The ${shown.length} commonest of ${kinds.length} kinds.` : ''}`,
   };
 }
@@ -152,6 +152,6 @@ export function thinned(made: Readonly<Record<string, unknown>>): Readonly<Recor
 function howDrawn({ unit, options, outside }: ChronologyFound): string {
   return (
     `Symbols: each ${unit} shared out evenly over its span of years; thick lines: ${printLevel(options.confidence)} limits of the count, each having a date of its own within its span; ` +
-    `thin lines: limits where all of one place and span were made together.${outside > 0 ? ` ${outside} ${unit}s lie outside.` : ''}`
+    `thin lines: limits where all of one place and span were made together.${outside > 0 ? ` ${printCount(outside, unit)} outside the slices.` : ''}`
   );
 }

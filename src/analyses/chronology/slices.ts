@@ -2,6 +2,7 @@ import { InputError } from '../../errors.ts';
 import { centralCounts, chanceSums } from '../../numerics/assemblages/chance-sums.ts';
 import { overlapShares } from '../../numerics/assemblages/time-overlap.ts';
 import { greatest, least } from '../../numerics/foundation/lists.ts';
+import { printCount } from '../phrasing.ts';
 import { roundStep } from '../years.ts';
 import type { Entry } from './entries.ts';
 import type { SliceCount } from './found.ts';
@@ -25,8 +26,10 @@ export function sliceEdges(entries: readonly Entry[], options: ChronologyOptions
   if (to < from)
     throw new InputError(
       `slices from ${from} to ${to} run backwards`,
-      { path: 'from' },
-      'give the earlier astronomical year under "from"',
+      { path: options.from === undefined ? 'to' : 'from' },
+      options.from === undefined || options.to === undefined
+        ? `the dates go from ${least(entries.map(({ low }) => low))} to ${greatest(entries.map(({ high }) => high))}: give an astronomical year among them`
+        : 'give the earlier astronomical year under "from"',
     );
   const width = options.slice ?? roundStep((to - from) / (USUAL - 2));
   const first = Math.floor((from - 1) / width);
@@ -34,7 +37,7 @@ export function sliceEdges(entries: readonly Entry[], options: ChronologyOptions
   const last = Math.max(first + 1, Math.ceil((to - 1) / width) + (endsOnEdge(entries, to, width) ? 1 : 0));
   if (last - first > MOST_SLICES)
     throw new InputError(
-      `slices of ${width} years are ${last - first}`,
+      `there would be ${last - first} slices of ${printCount(width, 'year')}`,
       { path: 'slice' },
       `ask for 1 to ${MOST_SLICES} slices`,
     );

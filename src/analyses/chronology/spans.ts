@@ -30,7 +30,10 @@ export function inOrder(
 ): Phase[] {
   return spans.map((span, place): Phase => {
     const own = entries.filter(({ phase }) => phase === span.label);
-    const order = place === 0 ? 'first' : span.from >= spans[place - 1].to ? 'after' : 'overlaps';
+    const before = spans[place - 1]?.label;
+    // A span ends where the next begins, but a find of one year lies in that year.
+    const met = entries.some(({ phase, low, high }) => phase === before && low === high && low === span.from);
+    const order = place === 0 ? 'first' : span.from >= spans[place - 1].to && !met ? 'after' : 'overlaps';
     return { ...span, order, counts: kinds.map((kind) => own.filter((entry) => entry.kind === kind).length) };
   });
 }

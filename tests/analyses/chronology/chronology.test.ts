@@ -117,9 +117,21 @@ describe('what changes through time', () => {
     }
   });
 
+  it('does not put phases in order that share their one year', () => {
+    const dated = (late: number) =>
+      changing.map((row) => ({ ...row, date: row.period === 'Early' ? -299 : late }));
+    const orders = (late: number) => answer(dated(late)).found.phases.map(({ order }) => order);
+    expect(orders(-299)).toEqual(['first', 'overlaps']);
+    expect(orders(-298)).toEqual(['first', 'after']);
+  });
+
   it('refuses what is no date', () => {
     expect(() => answer(changing, { date: 'site' })).toThrow('is not a number of years');
-    expect(() => answer(changing, { slice: 1 })).toThrow(/slices of 1 years are \d+/);
+    expect(() => answer(changing, { slice: 1 })).toThrow(
+      /there would be \d+ slices of 1 year; ask for 1 to 200 slices/,
+    );
+    const measured = changing.map((row) => ({ ...row, rowSpacing: 4 }));
+    expect(() => answer(measured, { date: 'rowSpacing' })).toThrow('is not a number of years');
     expect(() => answer(changing, { from: 200, to: 100 })).toThrow('run backwards');
   });
 });

@@ -28,6 +28,7 @@ const ASKED: Readonly<Record<string, { readonly tables: number; readonly options
     options: { of: ['size', 'width', 'kind'], find: { size: '4-5', kind: 'k0' }, labels: ['site'] },
   },
   standing: { tables: 8, options: { site: 's0', of: 'kind', attributes: ['size', 'kind'], ...QUICK } },
+  chronology: { tables: 6, options: { of: 'kind', draws: 19, relabellings: 99 } },
   threadcount: { tables: 8, options: { x: 'size', y: 'width', by: 'site', draws: 9 } },
   map: { tables: 4, options: { places: ['east', 'north'], of: 'kind', deals: 99 } },
   claims: { tables: 2, options: { file: 'claims.csv' } },

@@ -2,13 +2,15 @@ import type { ResultTable } from '../../../src/analyses/contract.ts';
 
 /**
  * What the ends that stand in a table are ends of. *Limits* of a sample hold their estimate and have a width; *bounds*
- * are what ranges, gaps or changes leave: they hold their value, where there is one, and may meet.
+ * are what ranges, gaps or changes leave: they hold their value, where there is one, and may meet. Limits of *counts*
+ * are whole and may meet, and hold a whole number beside the count expected: of things that are there each by a chance
+ * of its own, the median is one of the two (Jogdeo and Samuels 1968, Ann. Math. Stat. 39:1191; from memory).
  */
 interface Ends {
   readonly low: string;
   readonly high: string;
   readonly of: string | null;
-  readonly are: 'limits' | 'bounds';
+  readonly are: 'limits' | 'bounds' | 'counts';
 }
 
 /** Pairs that are no limits, or whose estimate does not have the same name. Every other `xLow`, `xHigh` limits `x`. */
@@ -22,10 +24,16 @@ const NAMED: Readonly<Record<string, Partial<Ends>>> = {
   'summary numbers q1Low': { are: 'bounds' },
   'summary numbers q3Low': { are: 'bounds' },
   'summary limits censoredLow': { of: null, are: 'bounds' },
+  'chronology changes drawnLow': { of: null, are: 'bounds' },
+  'chronology slices low': { of: 'expected', are: 'counts' },
+  // What comes and goes together may be expected where no count lies: 20 finds at one in a hundred are none or 20.
+  'chronology slices togetherLow': { of: null, are: 'bounds' },
   'contrast tests low': { of: 'epsilonSquared' },
   'crosstab tests low': { of: 'statistic' },
   'crosstab bounds low': { of: null, are: 'bounds' },
   'similarity pairs low': { of: 'likeness' },
+  // Of single others with five finds; those of all others together lie anywhere.
+  'standing beside low': { of: null, are: 'bounds' },
   'standing likeness low': { of: 'likeness' },
   'standing sameWithin low': { of: 'likeness' },
   'standing unlike low': { of: 'between' },
@@ -79,7 +87,7 @@ export function faultsOf(kind: string, name: string, table: ResultTable): Seen {
       if (typeof least !== 'number' || typeof most !== 'number') return [];
       if (are === 'limits' && typeof value !== 'number') return [`has no value to be limits of: ${says}`];
       ends++;
-      const slack = 1e-9 * (1 + Math.abs(least) + Math.abs(most));
+      const slack = (are === 'counts' ? 1 : 0) + 1e-9 * (1 + Math.abs(least) + Math.abs(most));
       return [
         ...(least > most + slack ? [`is the wrong way round: ${says}`] : []),
         ...(typeof value === 'number' && (least > value + slack || value > most + slack)

@@ -53,6 +53,7 @@ export function spreadTable(random: Random, spread: string, unit: 'fragment' | '
           kind:
             spread === 'all equal' ? 'a' : spread === 'wholly apart' ? `k${site}` : `k${random.integer(3)}`,
           kept: `kept ${random.integer(2)}`,
+          date: size === null ? null : Math.round(100 * size) - 400,
           east: 10 * site + random.next(),
           north: 5 * site * site + random.next(),
         };
@@ -74,6 +75,7 @@ export function spreadTable(random: Random, spread: string, unit: 'fragment' | '
       column('size', 'spacing', 'ratio'),
       column('width', 'spacing', 'ratio'),
       column('kind', 'structure', 'nominal'),
+      column('date', 'context', 'interval'),
       column('east', 'context', 'interval'),
       column('north', 'context', 'interval'),
     ],

@@ -1,0 +1,3 @@
+import { everyOption } from '../every-option.ts';
+
+everyOption('chronology');
