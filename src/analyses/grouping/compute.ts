@@ -26,8 +26,9 @@ import { namesOf, sidesOfKind } from './names.ts';
 import type { GroupingOptions } from './options.ts';
 import { restatedBy } from './restated.ts';
 import { separatingRules } from './rules.ts';
-import { renumber, trustIn } from './trust.ts';
+import { trustIn } from './trust.ts';
 import type { Variants } from './trust-found.ts';
+import { renumber } from './trust-sample.ts';
 import { againOf, structureOf, verdictOf } from './verdict.ts';
 
 /** Nothing is typical of fewer records (common practice, no source). */

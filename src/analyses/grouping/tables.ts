@@ -1,7 +1,9 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
+import { agreementTable, matchedTable } from './agreement-tables.ts';
 import { choiceTable, referencesTable } from './choice-tables.ts';
-import { type Agreement, BORDERLINE, type GroupingFound, groupName } from './found.ts';
+import { BORDERLINE, type GroupingFound, groupName } from './found.ts';
+import { contextTable, marksTable } from './mark-tables.ts';
 import { leaveOutTable, togetherRecordsTable, togetherTable, variantsTable } from './variant-tables.ts';
 
 /** Everything found, as tables: groups, membership, marks, choice of k, sites and periods, agreement. */
@@ -126,117 +128,5 @@ function gradedTable({ records, k, options, groups }: GroupingFound, graded: Flo
     note:
       'From the dissimilarities to the medoids of the groups, with fuzziness ' +
       `${options.fuzziness} (Krishnapuram, Joshi, Nasraoui & Yi 2001); shares of a record sum to 1.`,
-  };
-}
-
-function marksTable({ groups }: GroupingFound): ResultTable {
-  return {
-    title: 'Marks of the groups',
-    columns: [
-      { id: 'group', label: 'group' },
-      { id: 'attribute', label: 'attribute' },
-      { id: 'term', label: 'kind' },
-      { id: 'unit', label: 'unit' },
-      { id: 'effect', label: 'effect size' },
-      { id: 'inside', label: 'median or share in the group' },
-      { id: 'outside', label: 'in the others' },
-      { id: 'n', label: 'n in the group' },
-      { id: 'nOthers', label: 'n in the others' },
-    ],
-    rows: groups.flatMap((group, place) =>
-      group.marks.map((mark) => [
-        groupName(place),
-        mark.label,
-        mark.term,
-        mark.unit,
-        mark.effect,
-        mark.inside,
-        mark.outside,
-        mark.insideN,
-        mark.outsideN,
-      ]),
-    ),
-    note:
-      "Effect size: Cliff's delta for numbers (medians beside it), phi of the most telling kind otherwise (shares " +
-      'beside it); from -1 to 1, positive where the group has more. Descriptions, not tests: the groups were made ' +
-      'from these attributes.',
-  };
-}
-
-function contextTable({ context }: GroupingFound): ResultTable {
-  return {
-    title: 'Sites and periods of the groups',
-    columns: [
-      { id: 'attribute', label: 'attribute' },
-      { id: 'value', label: 'value' },
-      { id: 'group', label: 'group' },
-      { id: 'n', label: 'n' },
-      { id: 'expected', label: 'expected' },
-      { id: 'residual', label: 'standardised residual' },
-    ],
-    rows: context.flatMap((tally) =>
-      tally.counts.flatMap((line, group) =>
-        line.map((count, value) => [
-          tally.label,
-          tally.values[value],
-          groupName(group),
-          count,
-          tally.expected[group][value],
-          tally.residuals[group][value],
-        ]),
-      ),
-    ),
-    note:
-      'Adjusted standardised residuals (Haberman 1973): beyond 2 or below -2 is more than chance often gives in ' +
-      'one cell; of many cells some will be.',
-  };
-}
-
-function agreementTable(agreement: Agreement): ResultTable {
-  const { vMeasure } = agreement;
-  const measures: TableCell[] = isUnavailable(vMeasure)
-    ? [vMeasure, vMeasure, vMeasure]
-    : [vMeasure.homogeneity, vMeasure.completeness, vMeasure.vMeasure];
-  return {
-    title: `Agreement with ${agreement.label}`,
-    columns: [
-      { id: 'adjustedRand', label: 'adjusted Rand index' },
-      { id: 'adjustedMutualInformation', label: 'adjusted mutual information' },
-      { id: 'homogeneity', label: 'homogeneity' },
-      { id: 'completeness', label: 'completeness' },
-      { id: 'vMeasure', label: 'V-measure' },
-      { id: 'n', label: 'n' },
-      { id: 'missing', label: 'missing' },
-    ],
-    rows: [
-      [
-        agreement.adjustedRand,
-        agreement.adjustedMutualInformation,
-        ...measures,
-        agreement.n,
-        agreement.missing,
-      ],
-    ],
-    note: 'The first two are 0 on average for random groups and 1 for equal ones; the V-measure is not corrected for chance.',
-  };
-}
-
-function matchedTable(agreement: Agreement, k: number): ResultTable {
-  return {
-    title: `Groups against ${agreement.label}`,
-    columns: [
-      { id: 'kind', label: agreement.label },
-      ...Array.from({ length: k }, (_, group) => ({
-        id: `group${group + 1}`,
-        label: `group ${groupName(group)}`,
-      })),
-      { id: 'matched', label: 'paired with group' },
-    ],
-    rows: agreement.kinds.map((kind, place) => [
-      kind,
-      ...agreement.counts[place],
-      groupName(agreement.match[place]),
-    ]),
-    note: 'Kinds and groups are paired one to one, the largest common count first.',
   };
 }

@@ -1,46 +1,29 @@
 import { COMPARED_BLOCKS } from '../../fragments/comparison.ts';
-import type { DissimilaritySpec } from '../../numerics/dissimilarity/variables.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { type CloudShape, cloudMaker } from '../../numerics/grouping/cloud-reference.ts';
 import { type Gap, gapStatistic, groupsByGap } from '../../numerics/grouping/gap.ts';
 import { permutedVariables } from '../../numerics/grouping/permuted.ts';
 import { predictionStrength } from '../../numerics/grouping/prediction-strength.ts';
-import { sampleRows } from '../../numerics/grouping/sampled-medoids.ts';
 import { type GroupStability, groupStability } from '../../numerics/grouping/stability.ts';
 import {
   type PrincipalCoordinates,
   principalCoordinates,
 } from '../../numerics/ordination/principal-coordinates.ts';
 import type { Unavailable } from '../contract.ts';
-import { type Compared, compareAll, takeCompared, takeVariables } from './compared.ts';
+import { type Compared, compareAll, takeCompared } from './compared.ts';
 import type { Partition } from './found.ts';
 import { leaveOneOut } from './leave-out.ts';
 import type { GroupingOptions } from './options.ts';
 import { partitionsOf } from './partition.ts';
 import type { Reference, Trust } from './trust-found.ts';
+import { type Base, type TrustRequest, withinReach } from './trust-sample.ts';
 import { variantsOf } from './variants.ts';
 import { dispersionsOf, referenceTables } from './without-groups.ts';
 
-/** Repeated grouping of more records than this would take minutes: a sample stands for them. */
-export const MOST_IN_TRUST = 500;
 /** Axes that clouds and heaps are drawn on; the rest of the spread is the same for every pair. */
 const CLOUD_AXES = 20;
 const MOST_SPLITS = 20;
-
-export interface TrustRequest {
-  readonly compared: Compared;
-  /** The specification of exactly these records. */
-  readonly spec: DissimilaritySpec;
-  readonly items: Int32Array;
-  /** Site and phase of each record, "" where it is not known. */
-  readonly assemblages: readonly string[];
-  readonly chosen: Partition;
-  readonly tried: readonly Partition[];
-  readonly options: GroupingOptions;
-  readonly random: Random;
-  readonly onProgress: (share: number, what: string) => void;
-}
 
 /** Judges the groups by resampling, by splitting in halves, and against tables that hold none. */
 export function trustIn(request: TrustRequest): Trust {
@@ -120,35 +103,6 @@ function oneCloud(
   };
 }
 
-interface Base
-  extends Pick<TrustRequest, 'compared' | 'spec' | 'items' | 'assemblages' | 'tried' | 'chosen'> {
-  /** Where its records stand among those of the request. */
-  readonly places: Int32Array;
-}
-
-/** The request itself, or for a large table a sample of it, grouped anew in the same numbers of groups. */
-function withinReach(request: TrustRequest): Base {
-  const { compared, spec, items, assemblages, chosen, tried, options, random } = request;
-  const n = items.length;
-  if (n <= MOST_IN_TRUST || tried.length === 0) {
-    return { ...request, places: Int32Array.from({ length: n }, (_, place) => place) };
-  }
-  const places = sampleRows(n, MOST_IN_TRUST, random.stream('trust sample'));
-  const part = takeCompared(compared, places);
-  const least = tried[0].k;
-  const most = tried[tried.length - 1].k;
-  const again = partitionsOf(part, options, least, most, random.stream('trust groups'));
-  return {
-    compared: part,
-    spec: takeVariables(spec, places),
-    items: renumber(places.map((place) => items[place])),
-    assemblages: Array.from(places, (place) => assemblages[place]),
-    places,
-    chosen: { ...chosen, membership: places.map((place) => chosen.membership[place]) },
-    tried: again.partitions,
-  };
-}
-
 function stabilityOf(
   { compared, items, chosen }: Base,
   options: GroupingOptions,
@@ -215,15 +169,4 @@ function gapsOf(
     return { why: 'some grouping leaves no difference within any group' };
   }
   return gapStatistic(observed, references);
-}
-
-/** Numbers 0, 1, … in order of appearance. */
-export function renumber(labels: ArrayLike<number | string>): Int32Array {
-  const numbers = new Map<number | string, number>();
-  return Int32Array.from({ length: labels.length }, (_, place) => {
-    const known = numbers.get(labels[place]);
-    if (known !== undefined) return known;
-    numbers.set(labels[place], numbers.size);
-    return numbers.size - 1;
-  });
 }

@@ -2,6 +2,8 @@ import type { ResultTable, TableCell } from '../contract.ts';
 import { guardTable } from '../guard-tables.ts';
 import { printLevel } from '../phrasing.ts';
 import type { PlacementFound } from './found.ts';
+import { neighboursTable, usesTable } from './neighbour-tables.ts';
+import { coordinatesTable, positionTable } from './position-tables.ts';
 import { orderTable, setsTable, typicalityTable } from './sets-tables.ts';
 import { simulatedTable } from './simulated-table.ts';
 
@@ -25,38 +27,6 @@ export function placementTables(found: PlacementFound): Readonly<Record<string, 
   return Object.fromEntries(Object.entries(all).filter(([, table]) => table.rows.length > 0));
 }
 
-function neighboursTable({ neighbours, comparedOn, unit }: PlacementFound): ResultTable {
-  const blocks = neighbours[0]?.blocks.map(({ block }) => block) ?? [];
-  return {
-    title: 'Nearest comparanda',
-    columns: [
-      { id: 'rank', label: 'rank' },
-      { id: 'id', label: unit },
-      { id: 'assemblage', label: 'assemblage' },
-      { id: 'distance', label: 'distance' },
-      ...blocks.map((block) => ({ id: block, label: `part from ${block}` })),
-      { id: 'notCompared', label: 'not compared' },
-      { id: 'recordedUse', label: 'recorded use' },
-      { id: 'useBasis', label: 'use known by' },
-      { id: 'source', label: 'source' },
-      { id: 'sourceRow', label: 'row' },
-    ],
-    rows: neighbours.map((one, place) => [
-      place + 1,
-      one.id,
-      one.assemblage,
-      one.distance,
-      ...one.blocks.map(({ contribution }): TableCell => contribution ?? { why: 'not compared' }),
-      one.notCompared.join(', '),
-      one.use,
-      one.useBasis,
-      one.source,
-      one.sourceRow,
-    ]),
-    note: `Compared on ${comparedOn.join(', ')}. The parts add up to the distance.`,
-  };
-}
-
 function noveltyTable({ novelty, options, anywhere }: PlacementFound): ResultTable {
   return {
     title: 'None of these?',
@@ -71,16 +41,15 @@ function noveltyTable({ novelty, options, anywhere }: PlacementFound): ResultTab
       { id: 'singletons', label: 'labels met once' },
     ],
     rows: novelty.map(({ attribute, greatest, verdict, tooFew, unseen }) => {
-      const gap = 'why' in unseen ? unseen : null;
+      const next: TableCell[] =
+        'why' in unseen ? [unseen, unseen, unseen] : [unseen.chance, unseen.high, unseen.singletons];
       return [
         attribute,
         greatest,
         verdict,
         tooFew.join(', '),
         'why' in anywhere ? anywhere : anywhere.p,
-        gap ?? (unseen as { chance: number }).chance,
-        gap ?? (unseen as { high: number }).high,
-        gap ?? (unseen as { singletons: number }).singletons,
+        ...next,
       ];
     }),
     note: 'The chance of an unseen label is estimated by Good 1953 (after Turing), its limit by Esty 1983.',
@@ -158,58 +127,5 @@ function nextTable({ next, options }: PlacementFound): ResultTable {
     note:
       `Mean number of labels that cannot be excluded at ${printLevel(options.level)}, or are too few to judge, over the values ` +
       'of the nearest comparanda; each label judged by at most 80 records.',
-  };
-}
-
-function usesTable({ neighbours }: PlacementFound): ResultTable {
-  const seen = new Map<string, { use: string; basis: string; count: number; nearest: number }>();
-  for (const { use, useBasis, distance } of neighbours) {
-    if (use === '') continue;
-    const key = JSON.stringify([use, useBasis]);
-    const entry = seen.get(key) ?? { use, basis: useBasis, count: 0, nearest: distance };
-    seen.set(key, { ...entry, count: entry.count + 1 });
-  }
-  return {
-    title: 'Recorded uses of the nearest comparanda',
-    columns: [
-      { id: 'use', label: 'recorded use' },
-      { id: 'useBasis', label: 'known by' },
-      { id: 'n', label: 'among the nearest' },
-      { id: 'distance', label: 'nearest of them' },
-    ],
-    rows: [...seen.values()].map(({ use, basis, count, nearest }) => [
-      use,
-      basis === '' ? 'not recorded how it was known' : basis,
-      count,
-      nearest,
-    ]),
-    note: 'Likeness of fabric does not carry a use over: each step from structure to use needs evidence of its own.',
-  };
-}
-
-const axisColumns = (shares: readonly number[]) =>
-  shares.map((share, axis) => ({
-    id: `axis${axis + 1}`,
-    label: `axis ${axis + 1} (${(share * 100).toFixed(1)} %)`,
-  }));
-
-function positionTable({ position }: PlacementFound): ResultTable {
-  const columns = [{ id: 'what', label: 'what' }, ...axisColumns('why' in position ? [] : position.shares)];
-  return {
-    title: 'Position of the find',
-    columns,
-    rows:
-      'why' in position
-        ? []
-        : [['find', ...position.find], ...position.cloud.map((place) => ['within its ranges', ...place])],
-    note: 'Principal coordinates of the comparanda; the find is added by Gower 1968.',
-  };
-}
-
-function coordinatesTable({ position, unit }: PlacementFound): ResultTable {
-  return {
-    title: 'Positions of the comparanda',
-    columns: [{ id: 'id', label: unit }, ...axisColumns('why' in position ? [] : position.shares)],
-    rows: 'why' in position ? [] : position.places.map(({ id, x, y }) => [id, x, y]),
   };
 }

@@ -1,13 +1,7 @@
 import type { ResultTable, TableCell } from '../contract.ts';
-import {
-  apartTable,
-  conditionsTable,
-  confusionTable,
-  disagreementsTable,
-  freeTable,
-  withinTable,
-} from './apart-tables.ts';
+import { apartTable, confusionTable, disagreementsTable, freeTable } from './apart-tables.ts';
 import { meaningTable, rivalsTable } from './beside-tables.ts';
+import { conditionsTable, withinTable } from './condition-tables.ts';
 import { type Judged, NO_TYPE, type TypologyFound } from './found.ts';
 import { movedTable, partsTable, powerTable, splitTable } from './split-tables.ts';
 import { column, typeName } from './table-parts.ts';
