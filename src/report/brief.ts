@@ -1,21 +1,22 @@
 import { printBehind } from '../analyses/phrasing.ts';
 import { serializeResults } from '../study/results-json.ts';
 import { sha256 } from '../study/sha256.ts';
-import { type Answered, answerBlock, briefQuestions } from './brief/answers.ts';
+import { answerBlock, briefQuestions } from './brief/answers.ts';
 import { BRIEF_STYLE } from './brief/brief-style.ts';
 import { linesHigh, MM } from './brief/heights.ts';
 import { citePart, readinessLines } from './brief/margins.ts';
+import { overSheets } from './brief/sheets.ts';
 import { page, type ReportRequest } from './html.ts';
 import { escapeHtml } from './html-parts.ts';
 import { outlineOf } from './page/outline.ts';
 
 /** Pixels that a page of Letter leaves for text, the lower of the two papers, a little kept back. */
-const SHEET = 238 * MM;
+const SHEET = 243 * MM;
 
 /**
  * Two pages for whoever will not read the report: the question, whether the data are ready, up to five answers with
  * a figure each and what would overturn them, and how to cite. Heights are reckoned from the widths of letters, so
- * that it is two pages on A4 and on Letter; an answer that finds no room is named, and stands in the report.
+ * that it is two full pages on A4 and on Letter; an answer that finds no room is named, and stands in the report.
  */
 export function renderBrief({ prepared, results, parts }: ReportRequest): string {
   const { study } = results;
@@ -25,13 +26,11 @@ export function renderBrief({ prepared, results, parts }: ReportRequest): string
   const note = prepared.study.note ?? '';
   const cite = citePart(prepared.study, study, sha256(new TextEncoder().encode(serializeResults(results))));
   const head = HEAD + linesHigh(study.title, 'title') + linesHigh(note, 'text') + readiness.height;
-  const [first, rest] = filled(blocks, SHEET - head);
-  const [second, left] = filled(rest, SHEET - cite.height);
+  const { html, left } = overSheets(blocks, [SHEET - head, SHEET - cite.height - linesHigh(NO_ROOM, 'text')]);
   const further =
     left.length === 0
       ? ''
-      : `<p class="soft">No room here for: ${escapeHtml(left.map(({ title }) => title).join('; '))}; see the report.</p>`;
-  const html = (some: readonly Answered[]) => some.map((one) => one.html).join('\n');
+      : `<p class="soft">${NO_ROOM} ${escapeHtml(left.map(({ title }) => title).join('; '))}; see the report.</p>`;
   return page({
     title: study.title,
     parts,
@@ -44,10 +43,10 @@ export function renderBrief({ prepared, results, parts }: ReportRequest): string
 ${note === '' ? '' : `<p>${escapeHtml(note)}</p>`}
 <p>${escapeHtml(printBehind(study.n, study.witness))}; one record is one ${study.unit === 'item' ? escapeHtml(study.witness.one) : 'fragment'}.</p></header>
 ${readiness.html}
-${html(first)}
+${html[0]}
 </section>
 <section class="sheet">
-${html(second)}
+${html[1]}
 ${further}
 ${cite.html}
 </section>
@@ -58,15 +57,4 @@ ${cite.html}
 /** Over-line, counts and the space around them. */
 const HEAD = 15 * MM;
 
-/** As many blocks as a sheet holds, and the rest. */
-function filled(
-  blocks: readonly Answered[],
-  room: number,
-): readonly [readonly Answered[], readonly Answered[]] {
-  let used = 0;
-  const count = blocks.findIndex(({ height }) => {
-    used += height;
-    return used > room;
-  });
-  return count < 0 ? [blocks, []] : [blocks.slice(0, count), blocks.slice(count)];
-}
+const NO_ROOM = 'No room here for:';

@@ -234,6 +234,27 @@ describe('the brief of the demo', () => {
     PATIENCE,
   );
 
+  it(
+    'fills both pages, and names no answer that has no room',
+    async () => {
+      const page = await opened('brief.html', false);
+      await page.emulateMedia({ media: 'print' });
+      await page.setViewportSize({ width: TEXT_WIDTH, height: 1000 });
+      const high = await page.evaluate(() =>
+        [...document.querySelectorAll('.sheet')].map((sheet) => sheet.getBoundingClientRect().height),
+      );
+      await page.context().close();
+      expect(high).toHaveLength(2);
+      // Letter, the lower paper, leaves 279 mm less the two margins of the page.
+      for (const one of high) {
+        expect(one / MILLIMETRE).toBeGreaterThan(0.9 * (279 - 34));
+        expect(one / MILLIMETRE).toBeLessThan(279 - 34);
+      }
+      expect(live.get('brief.html')).not.toContain('No room here for');
+    },
+    PATIENCE,
+  );
+
   it('says whether the data are ready, three to five answers with a figure and what overturns them, how to cite', () => {
     const html = live.get('brief.html') ?? '';
     expect(html).toContain('<h2>Are the data ready?</h2>');

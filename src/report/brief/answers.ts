@@ -1,3 +1,4 @@
+import type { Figure } from '../../analyses/contract.ts';
 import { printTurn } from '../../analyses/phrasing.ts';
 import { drawFigure, undrawable } from '../drawing/draw-figure.ts';
 import { printedFigure } from '../drawing/printed-figure.ts';
@@ -5,14 +6,8 @@ import { svgOf } from '../drawing/svg.ts';
 import { escapeHtml, listPart } from '../html-parts.ts';
 import { captionFor } from '../page/caption.ts';
 import type { NumberedFigure, Question } from '../page/outline.ts';
-import { linesHigh, MM, SET } from './heights.ts';
-
-/** An answer as it stands in the brief, and how high that is in pixels. */
-export interface Answered {
-  readonly title: string;
-  readonly html: string;
-  readonly height: number;
-}
+import { lineHigh, linesHigh, MM, type SetAs } from './heights.ts';
+import type { Sized } from './sheets.ts';
 
 const MOST_ANSWERS = 5;
 
@@ -30,66 +25,145 @@ export function briefQuestions(
   return questions.filter((question) => chosen.has(question));
 }
 
-/** Pixels that a figure of the brief is high at most. */
-const FIGURE_HIGH = 190;
-/** Lines of a caption; the report has it whole. */
-const CAPTION_LINES = 2;
+/** Rule, padding and margin above an answer, and the margin under its heading. */
 const AROUND = 6 * MM;
+/** Under the answer, under a list, around the box of what would change it. */
+const GAPS = { answer: 1.5 * MM, list: MM, mind: 2.5 * MM };
 
-export function answerBlock({ result, figure, furtherFigures }: Question): Answered {
-  const { answer, because, unless } = result.words;
-  const drawn = pictureOf(figure, furtherFigures);
-  const evidence = because.slice(0, 1);
-  const turns = unless.slice(0, 2).map(printTurn);
-  const fixed =
-    linesHigh(answer, 'answer') + evidence.reduce((sum, line) => sum + linesHigh(line, 'beside'), 0);
-  const high = (lines: readonly string[]) =>
-    lines.reduce((sum, line) => sum + linesHigh(line, 'beside') + MM, 0);
-  const room = Math.max(drawn.height, fixed + high(turns.slice(0, 1)));
-  const kept = fixed + high(turns) <= room ? turns : turns.slice(0, 1);
-  const heading =
-    kept.length === 0 ? '' : `<div class="mind"><h3>What would change this</h3>${listPart(kept)}</div>`;
-  const told = fixed + (kept.length === 0 ? 0 : high(kept) + SET.beside.size * 2 + 3 * MM);
+/**
+ * An answer, from the least that is of use (the verdict, the worst that would change it, a small figure) to all that the
+ * brief would say of it: the more room, the more evidence, the more turns, the higher the figure.
+ */
+export function answerBlock({ result, figure, furtherFigures }: Question): Sized {
+  const picture = pictureOf(figure, furtherFigures);
+  const { answer, because } = result.words;
+  const turns = result.words.unless.map(printTurn);
+  const head = linesHigh(result.title, 'heading') + AROUND;
+  const said = saidOf(answer, because, turns);
+  const beside = picture === null || picture.narrow;
+  /** Under the text a figure across both columns has what the text leaves. */
+  const under = (text: Told) => (picture === null ? 0 : text.across + picture.least);
+  const high = (text: Told) => head + (beside ? Math.max(text.down, picture?.least ?? 0) : under(text));
+  const most =
+    picture === null
+      ? high(said.all)
+      : head + (beside ? Math.max(said.all.down, picture.most) : said.all.across + picture.most);
   return {
     title: result.title,
-    html: `<section class="answer"><h2>${escapeHtml(result.title)}</h2>
-<div><p class="say">${escapeHtml(answer)}</p>
-${listPart(evidence)}
-${heading}</div>
-${drawn.html}</section>`,
-    height: linesHigh(result.title, 'heading') + Math.max(drawn.height, told) + AROUND,
+    least: high(said.least),
+    most,
+    at: (height) => {
+      const text = said.within((told) => high(told) <= height);
+      const room = height - head - (beside ? 0 : text.across);
+      const [left, right] = text.html;
+      const drawn = picture === null ? '' : picture.at(Math.min(picture.most, room));
+      const columns = beside
+        ? `<div>${left}\n${right}</div>\n${drawn}`
+        : `<div>${left}</div>\n<div>${right}</div>\n${drawn}`;
+      return `<section class="answer${beside ? '' : ' broad'}"><h2>${escapeHtml(result.title)}</h2>\n${columns}</section>`;
+    },
   };
 }
 
-/** The figure that carries the answer, in one column; another of the question where that one would be too small there. */
-function pictureOf(lead: NumberedFigure | null, further: readonly NumberedFigure[]) {
-  const drawable = [...(lead === null ? [] : [lead]), ...further].filter(
-    ({ figure }) => undrawable(figure).length === 0,
-  );
-  const fitting = drawable.find(({ figure }) => printedFigure(figure).narrow);
-  const chosen = fitting ?? drawable[0];
-  if (chosen === undefined) return { html: '<div></div>', height: 0 };
-  const { figure, name, number } = chosen;
-  const printed = printedFigure(figure).drawing;
-  const drawing =
-    fitting === undefined
-      ? printed
-      : drawFigure(figure, { width: printed.width, height: Math.min(printed.height, FIGURE_HIGH) });
-  const caption = `Figure ${number}. ${firstLines(captionFor(figure))}`;
-  const scale = (84 * MM) / drawing.width;
-  return {
-    html: `<figure>${svgOf(drawing, { id: name, label: figure.caption })}<figcaption>${escapeHtml(caption)}</figcaption></figure>`,
-    height: drawing.height * scale + linesHigh(caption, 'caption') + MM,
+/** So much of an answer as is told: its height in one column, and in two side by side, in pixels. */
+interface Told {
+  readonly down: number;
+  readonly across: number;
+  /** The answer with its evidence, and what would change it. */
+  readonly html: readonly [string, string];
+}
+
+const MOST_EVIDENCE = 3;
+const MOST_TURNS = 4;
+
+function saidOf(answer: string, because: readonly string[], turns: readonly string[]) {
+  const told = (evidence: readonly string[], minding: readonly string[]): Told => {
+    const listed = (lines: readonly string[], set: SetAs) =>
+      lines.length === 0 ? 0 : lines.reduce((sum, line) => sum + linesHigh(line, set), GAPS.list);
+    const left = linesHigh(answer, 'answer') + GAPS.answer + listed(evidence, 'beside');
+    const right = minding.length === 0 ? 0 : GAPS.mind + lineHigh('beside') + listed(minding, 'turn');
+    return {
+      down: left + right,
+      across: Math.max(left, right) + MM,
+      html: [
+        `<p class="say">${escapeHtml(answer)}</p>${evidence.length === 0 ? '' : `\n${listPart(evidence)}`}`,
+        minding.length === 0
+          ? ''
+          : `<div class="mind"><h3>What would change this</h3>${listPart(minding)}</div>`,
+      ],
+    };
   };
+  const [evidence, minding] = [because.slice(0, MOST_EVIDENCE), turns.slice(0, MOST_TURNS)];
+  const least = told([], minding.slice(0, 1));
+  return {
+    least,
+    all: told(evidence, minding),
+    /** Evidence and turns in turns, the weightiest first, while they fit; of each, none is told over one left out. */
+    within: (fits: (text: Told) => boolean): Told => {
+      let [lines, points, text] = [0, Math.min(1, minding.length), least];
+      for (const more of ['line', 'point', 'line', 'point', 'line', 'point', 'point'] as const) {
+        const next = more === 'line' ? ([lines + 1, points] as const) : ([lines, points + 1] as const);
+        if (next[0] > evidence.length || next[1] > minding.length) continue;
+        const tried = told(evidence.slice(0, next[0]), minding.slice(0, next[1]));
+        if (fits(tried)) [lines, points, text] = [...next, tried];
+      }
+      return text;
+    },
+  };
+}
+
+/** Pixels that a figure of the brief is high: no less in one column or across both, and no more than this. */
+const LOWEST = { narrow: 125, broad: 170 };
+const HIGHEST = 340;
+/** A figure with room to spare grows to this many times its height in the report. */
+const GROWS = 1.35;
+/** Lines of a caption; the report has it whole. */
+const CAPTION_LINES = 2;
+
+interface Picture {
+  readonly narrow: boolean;
+  readonly least: number;
+  readonly most: number;
+  readonly at: (height: number) => string;
+}
+
+/** The first figure of the question that can be read in one column; the first of all, across both, where none can. */
+function pictureOf(lead: NumberedFigure | null, further: readonly NumberedFigure[]): Picture | null {
+  const drawable = [...(lead === null ? [] : [lead]), ...further]
+    .filter(({ figure }) => undrawable(figure).length === 0)
+    .map((one) => ({ one, ...printedFigure(one.figure) }));
+  const chosen = drawable.find(({ narrow, drawing }) => narrow && drawing.height <= HIGHEST) ?? drawable[0];
+  if (chosen === undefined) return null;
+  const { one, drawing, narrow } = chosen;
+  const caption = `Figure ${one.number}. ${firstLines(captionFor(one.figure))}`;
+  const own = linesHigh(caption, narrow ? 'caption' : 'broad') + MM;
+  const scale = ((narrow ? 84 : 174) * MM) / drawing.width;
+  const highest = Math.min(HIGHEST, drawing.height * GROWS);
+  const lowest = Math.min(highest, narrow ? LOWEST.narrow : LOWEST.broad);
+  return {
+    narrow,
+    least: lowest * scale + own,
+    most: highest * scale + own,
+    at: (height) => drawn(one, drawing.width, Math.floor((height - own) / scale), caption),
+  };
+}
+
+function drawn(
+  { figure, name }: { readonly figure: Figure; readonly name: string },
+  width: number,
+  height: number,
+  caption: string,
+): string {
+  const drawing = drawFigure(figure, { width, height });
+  return `<figure>${svgOf(drawing, { id: name, label: figure.caption })}<figcaption>${escapeHtml(caption)}</figcaption></figure>`;
 }
 
 /** Whole sentences of a caption, as many as a few lines hold. */
 function firstLines(caption: string): string {
   const sentences = caption.split(/(?<=[.!?]) (?=[A-Z])/);
-  const line = SET.caption.size * (96 / 72) * SET.caption.line;
   let kept = sentences[0] ?? '';
   for (const sentence of sentences.slice(1)) {
-    if (linesHigh(`${kept} ${sentence}`, 'caption') > line * CAPTION_LINES) break;
+    if (linesHigh(`${kept} ${sentence}`, 'caption') > lineHigh('caption') * CAPTION_LINES) break;
     kept = `${kept} ${sentence}`;
   }
   return kept;

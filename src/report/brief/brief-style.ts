@@ -24,6 +24,9 @@ ul { padding-left: 3.5mm; }
 .mind h3 { ${set('beside')} margin: 0; }
 figure { margin: 0; }
 figure svg { display: block; width: 84mm; height: auto; }
+.broad figure { grid-column: 1 / -1; margin-top: 1mm; }
+.broad figure svg { width: 100%; }
+.broad .mind { margin-top: 0; }
 figcaption { ${set('caption')} }
 .cite { border-top: .5pt solid ${GROUND.ink}; padding-top: 1.5mm; margin-top: 2.5mm; overflow-wrap: anywhere; }
 @media (max-width: 800px) { .answer { grid-template-columns: 1fr; } .sheet { padding: 1rem; } figure svg { width: 100%; } }

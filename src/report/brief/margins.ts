@@ -18,7 +18,7 @@ export function readinessLines(lines: StudyHead['readiness']): Part {
   const open = lines.filter(({ state }) => state !== 'ready');
   let height = 6 * MM;
   const shown = open.filter(({ state, says }) => {
-    const own = linesHigh(`${STATE_WORDS[state]} ${says}`, 'text');
+    const own = linesHigh(`${STATE_WORDS[state]} ${says}`, 'point');
     if (height + own > READINESS) return false;
     height += own;
     return true;
@@ -52,7 +52,7 @@ export function citePart(study: Study, head: StudyHead, hash: string): Part {
     html: `<section class="cite"><h2>How to cite</h2>
 <p>${escapeHtml(own)}</p>
 <p>${escapeHtml(sources)}</p></section>`,
-    height: linesHigh(own, 'text') + linesHigh(sources, 'text') + 12 * MM,
+    height: linesHigh(own, 'text') + linesHigh(sources, 'text') + 11 * MM,
   };
 }
 
