@@ -1,3 +1,5 @@
+import { least } from '../../numerics/foundation/lists.ts';
+
 /** A part of the brief that can be set lower or higher; heights are CSS pixels. */
 export interface Sized {
   readonly title: string;
@@ -51,7 +53,7 @@ function waysOf(parts: readonly Sized[], rooms: readonly [number, number]): read
         sheets,
         count: chosen.length,
         filled: sheets.reduce((all, sheet, at) => all + Math.min(rooms[at], sum(sheet, 'most')), 0),
-        ease: Math.min(...sheets.map((sheet, at) => shareGiven(sheet, rooms[at]))),
+        ease: least(sheets.map((sheet, at) => shareGiven(sheet, rooms[at]))),
       })),
   );
 }
