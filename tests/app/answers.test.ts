@@ -21,7 +21,7 @@ let desk: Desk;
 const bench = benchForTests(async (opened) => {
   desk = await opened.open();
   await desk.demo();
-});
+}, 'as it stands');
 
 /** Each screen, a question of the study that it shows, and the choice that brings it into sight. */
 const SHOWN = [

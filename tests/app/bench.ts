@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, vi } from 'vitest';
 import { sharedBrowser } from './browser.ts';
-import { type Bench, openBench } from './workbench.ts';
+import { type Bench, type Demo, openBench } from './workbench.ts';
 
 /** Generous, for machines that do much else at the same time. */
 const PATIENCE = 300_000;
@@ -9,8 +9,12 @@ const PATIENCE = 300_000;
  * The workbench for the tests of one file: opened before the first of them, closed with its pages after the last.
  *
  * @param start what is done once it is open
+ * @param demo how the demo study asks; `as it stands` where its answers are held against others
  */
-export function benchForTests(start?: (bench: Bench) => Promise<void>): Omit<Bench, 'close'> {
+export function benchForTests(
+  start?: (bench: Bench) => Promise<void>,
+  demo: Demo = 'light',
+): Omit<Bench, 'close'> {
   vi.setConfig({ testTimeout: PATIENCE, hookTimeout: PATIENCE });
   let opened: Bench | undefined;
   const own = (): Bench => {
@@ -18,7 +22,7 @@ export function benchForTests(start?: (bench: Bench) => Promise<void>): Omit<Ben
     return opened;
   };
   beforeAll(async () => {
-    opened = await openBench(await sharedBrowser());
+    opened = await openBench(await sharedBrowser(), demo);
     await start?.(opened);
   });
   afterAll(async () => {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { benchForTests } from './bench.ts';
 
-const bench = benchForTests();
+const bench = benchForTests(undefined, 'as it stands');
 
 describe('the region', () => {
   it('draws two thread counts against each other, by panels and as a ratio, and marks a find', async () => {

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { extname, join, normalize } from 'node:path';
+import { basename, extname, join, normalize } from 'node:path';
 
 /** A folder served on loopback, as any static host would: no logic, no fallback. */
 export interface Served {
@@ -19,12 +19,16 @@ const TYPES: Readonly<Record<string, string>> = {
   '.csv': 'text/csv',
 };
 
-export async function serveFolder(folder: string): Promise<Served> {
+/** @param alter what is sent in place of a file's bytes. */
+export async function serveFolder(
+  folder: string,
+  alter: (name: string, body: Buffer) => Buffer | string = (_, body) => body,
+): Promise<Served> {
   const server: Server = createServer(async (request, response) => {
     const path = normalize(decodeURIComponent(new URL(request.url ?? '/', 'http://local').pathname));
     const file = join(folder, path.endsWith('/') ? `${path}index.html` : path);
     try {
-      const body = await readFile(file);
+      const body = alter(basename(file), await readFile(file));
       response.writeHead(200, { 'content-type': TYPES[extname(file)] ?? 'application/octet-stream' });
       response.end(body);
     } catch {

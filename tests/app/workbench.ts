@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser, Download, Locator, Page } from 'playwright-core';
 import { builtApp } from './built-app.ts';
+import { lightStudy } from './light-study.ts';
 import { type Served, serveFolder } from './serve.ts';
 
 /** The built workbench in a browser, watched for errors and for anything that leaves the machine. */
@@ -23,8 +24,13 @@ export interface Desk {
   readonly close: () => Promise<void>;
 }
 
-export async function openBench(browser: Browser): Promise<Bench> {
-  const served = await serveFolder(await builtApp());
+/** How often the questions of the demo study ask chance: as it stands, or as seldom as they may. */
+export type Demo = 'as it stands' | 'light';
+
+export async function openBench(browser: Browser, demo: Demo = 'light'): Promise<Bench> {
+  const served = await serveFolder(await builtApp(), (name, body) =>
+    demo === 'light' && DEMO_STUDY.test(name) ? lightStudy(body.toString()) : body,
+  );
   const desks: Desk[] = [];
   return {
     browser,
@@ -40,6 +46,9 @@ export async function openBench(browser: Browser): Promise<Bench> {
     },
   };
 }
+
+/** What the bundler calls the demo's study file. */
+const DEMO_STUDY = /^study-[\w-]+\.json$/;
 
 async function openDesk(browser: Browser, served: Served, width: number): Promise<Desk> {
   const context = await browser.newContext({ viewport: { width, height: 900 }, acceptDownloads: true });

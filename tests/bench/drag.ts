@@ -11,7 +11,7 @@ import { middle } from './tools/yardstick.ts';
  */
 
 const browser = await openBrowser();
-const bench = await openBench(browser);
+const bench = await openBench(browser, 'as it stands');
 const desk = await bench.open();
 const { page } = desk;
 await page

@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { createColors } from 'picocolors';
 import type { Browser, Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -11,9 +11,9 @@ import { runFiles } from '../../src/report/run-files.ts';
 import { loadStudy, studyFiles } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
 import type { Results } from '../../src/study/results.ts';
-import { analyse } from '../../src/study/run-study.ts';
 import { sharedBrowser } from '../app/browser.ts';
 import { freshFolder, ROOT } from '../cli/thrum.ts';
+import { demoRun } from '../demo/demo-run.ts';
 
 /** The demo's report and brief on paper and on a screen without scripts, as Chromium lays them out. */
 
@@ -31,12 +31,18 @@ beforeAll(async () => {
     studyFiles(study).map((name) => [name, new Uint8Array(readFileSync(join(demo, name)))]),
   );
   const prepared = prepareStudy(study, files);
-  results = analyse(prepared, files);
+  const run = await demoRun();
+  results = run.results;
   const read = (name: string) => readFileSync(createRequire(import.meta.url).resolve(name));
   const font = read(
     '@fontsource-variable/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-wght-normal.woff2',
   ).toString('base64');
-  live = runFiles(prepared, results, { font, plotly: read('plotly.js-cartesian-dist-min').toString('utf8') });
+  live = new Map(
+    readdirSync(run.folder, { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile())
+      .map((entry) => join(entry.parentPath, entry.name))
+      .map((path) => [relative(run.folder, path), readFileSync(path, 'utf8')]),
+  );
   still = runFiles(prepared, results, { font });
   mkdirSync(join(folder, 'still'));
   for (const name of ['report.html', 'brief.html']) {
@@ -204,13 +210,14 @@ describe('the report of the demo', () => {
     () => {
       const drawings = (still.get('report.html') ?? '').match(/<svg[\s\S]*?<\/svg>/g) ?? [];
       expect(drawings.length).toBeGreaterThan(20);
-      const path = join(folder, 'drawing.svg');
-      for (const svg of drawings) {
+      const paths = drawings.map((svg, at) => {
         expect(svg.replace('http://www.w3.org/2000/svg', '')).not.toMatch(/https?:|NaN|undefined|Infinity/);
+        const path = join(folder, `drawing-${at}.svg`);
         writeFileSync(path, svg);
-        // Debian's libxml2-utils; the browser test above parses them as well.
-        if (hasXmllint()) execFileSync('xmllint', ['--noout', path]);
-      }
+        return path;
+      });
+      // Debian's libxml2-utils; the browser test above parses them as well.
+      if (hasXmllint()) execFileSync('xmllint', ['--noout', ...paths]);
     },
     PATIENCE,
   );

@@ -14,9 +14,44 @@ export function ln(x: number): number {
   return stdlibLn(x);
 }
 
-/** e to the power x. */
+/** The natural logarithm of 2 in two parts, of which the first times a small whole number is exact. */
+const LN2_HIGH = 0.6931471803691238;
+const LN2_LOW = 1.9082149292705877e-10;
+/** Nearer to nought than this, 1 + x is the nearest double. */
+const NEAR_ZERO = 2 ** -28;
+/** Within this range every result is a normal number, and scaling it by a power of 2 is exact. */
+const PLAIN = 690;
+const MOST_TWOS = 1000;
+
+/** 2 ** (i - MOST_TWOS), by doubling and halving alone. */
+const POWERS_OF_TWO = new Float64Array(2 * MOST_TWOS + 1);
+POWERS_OF_TWO[MOST_TWOS] = 1;
+for (let i = 1; i <= MOST_TWOS; i++) {
+  POWERS_OF_TWO[MOST_TWOS + i] = POWERS_OF_TWO[MOST_TWOS + i - 1] * 2;
+  POWERS_OF_TWO[MOST_TWOS - i] = POWERS_OF_TWO[MOST_TWOS - i + 1] / 2;
+}
+
+/**
+ * e to the power x. Densities ask for it millions of times: within PLAIN the steps of the package are taken here,
+ * without its care for the ends of the range, and give the same double (FreeBSD's e_exp.c: x = k ln 2 + r, a
+ * rational function of r, times 2 to the power k).
+ */
 export function exp(x: number): number {
-  return stdlibExp(x);
+  // Written so that what is no number goes to the package as well.
+  if (!(x > -PLAIN && x < PLAIN)) return stdlibExp(x);
+  if (x > -NEAR_ZERO && x < NEAR_ZERO) return 1 + x;
+  const k = Math.trunc(x < 0 ? Math.LOG2E * x - 0.5 : Math.LOG2E * x + 0.5);
+  const high = x - k * LN2_HIGH;
+  const low = k * LN2_LOW;
+  const r = high - low;
+  const t = r * r;
+  const fitted =
+    0.16666666666666602 +
+    t *
+      (-0.0027777777777015593 +
+        t * (0.00006613756321437934 + t * (-0.0000016533902205465252 + t * 4.1381367970572385e-8)));
+  const c = r - t * fitted;
+  return (1 - (low - (r * c) / (2 - c) - high)) * POWERS_OF_TWO[MOST_TWOS + k];
 }
 
 /** base to the power exponent, with the conventions of IEEE 754 (pow(0, 0) = 1). */

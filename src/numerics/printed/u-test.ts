@@ -34,22 +34,23 @@ export function mannWhitneyFromU(u: number, n1: number, n2: number): readonly PW
 /** Twice the chance of a U no larger, over all orders of the two samples. */
 function exactTwoSided(u: number, n1: number, n2: number): number {
   const [fewer, more] = n1 <= n2 ? [n1, n2] : [n2, n1];
-  const pairs = fewer * more;
+  // Each chance is made of those of smaller U alone: what lies above `most` is never asked for.
+  const most = Math.floor(u + 1e-9);
   // share[k][s]: chance that k of the ranks seen so far fell to the smaller sample, with U = s from them.
-  const share = Array.from({ length: fewer + 1 }, () => new Float64Array(pairs + 1));
+  const share = Array.from({ length: fewer + 1 }, () => new Float64Array(most + 1));
   share[0][0] = 1;
   for (let seen = 1; seen <= fewer + more; seen++) {
-    for (let k = Math.min(seen, fewer); k >= 0; k--) {
+    for (let k = Math.min(seen, fewer); k >= 1; k--) {
       const passed = seen - k;
       const into = share[k];
-      const from = k > 0 ? share[k - 1] : undefined;
-      for (let s = pairs; s >= 0; s--) {
-        const join = from !== undefined && s >= passed ? (from[s - passed] * k) / seen : 0;
+      const from = share[k - 1];
+      for (let s = Math.min(most, k * passed); s >= 0; s--) {
+        const join = s >= passed ? (from[s - passed] * k) / seen : 0;
         into[s] = (into[s] * passed) / seen + join;
       }
     }
   }
   let below = 0;
-  for (let s = 0; s <= Math.floor(u + 1e-9); s++) below += share[fewer][s];
+  for (let s = 0; s <= most; s++) below += share[fewer][s];
   return Math.min(1, 2 * below);
 }

@@ -56,9 +56,10 @@ export function mannWhitney(first: ArrayLike<number>, second: ArrayLike<number>)
  * The same from either sample, so the smaller one may be tabled.
  */
 function exactTwoSided(ranks: Float64Array, n1: number, distance: number): number {
-  // Doubled ranks are whole numbers, so the distribution of their sum can be tabled.
-  const doubled = Array.from(ranks, (rank) => Math.round(2 * rank));
-  const most = doubled.reduce((sum, rank) => sum + rank, 0);
+  // Shared ranks are halves: doubled they are whole numbers, and the distribution of their sum can be tabled.
+  const scale = ranks.every(Number.isInteger) ? 1 : 2;
+  const whole = Array.from(ranks, (rank) => Math.round(scale * rank));
+  const most = whole.reduce((sum, rank) => sum + rank, 0);
   // share[k][s]: chance that a random split has put k of the ranks seen so far, with sum s, in the first sample.
   const share = Array.from({ length: n1 + 1 }, () => new Float64Array(most + 1));
   share[0][0] = 1;
@@ -68,7 +69,7 @@ function exactTwoSided(ranks: Float64Array, n1: number, distance: number): numbe
   const high = new Float64Array(n1 + 1).fill(-1);
   low[0] = high[0] = 0;
   for (let seen = 0; seen < n; seen++) {
-    const rank = doubled[seen];
+    const rank = whole[seen];
     for (let k = Math.min(seen + 1, n1); k >= 1; k--) {
       // Drawing without replacement: binomial coefficients enter as running ratios, so nothing overflows.
       const keep = seen + 1 - k;
@@ -83,9 +84,9 @@ function exactTwoSided(ranks: Float64Array, n1: number, distance: number): numbe
       }
     }
   }
-  const mean = n1 * (n + 1);
+  const mean = (scale * n1 * (n + 1)) / 2;
   let p = 0;
-  for (let s = 0; s <= most; s++) if (Math.abs(s - mean) >= 2 * distance - 1e-9) p += share[n1][s];
+  for (let s = 0; s <= most; s++) if (Math.abs(s - mean) >= scale * distance - 1e-9) p += share[n1][s];
   return Math.min(1, p);
 }
 

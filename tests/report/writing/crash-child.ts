@@ -1,21 +1,23 @@
 /**
- * Writes one set of files and, where asked, dies or meets a fault at its n-th dealing with the disk.
+ * Writes one set of files and, where asked, dies at its n-th dealing with the disk; or writes it into several
+ * folders one after the other and meets a fault at its first dealing in the first, at its second in the second …
  *
- * Arguments: folder, version, then "kill" or "fault" with a number, or nothing.
+ * Arguments: folder, version, then nothing, "kill" with a number, or "fault" with further folders.
  */
 import fs from 'node:fs/promises';
 import { syncBuiltinESMExports } from 'node:module';
 
-const [folder = '', version = '', how, at] = process.argv.slice(2);
+const [folder = '', version = '', how, ...more] = process.argv.slice(2);
 
 let dealings = 0;
+let spoiltAt = how === 'kill' ? Number(more[0]) : 0;
 const spoilt = (name: 'open' | 'mkdir' | 'rename' | 'rm' | 'rmdir' | 'link' | 'readdir' | 'readFile') => {
   const real = fs[name] as (...given: unknown[]) => Promise<unknown>;
   Object.assign(fs, {
     [name]: async (...given: unknown[]) => {
       dealings++;
-      if (how === 'kill' && dealings === Number(at)) process.kill(process.pid, 'SIGKILL');
-      if (how === 'fault' && dealings === Number(at))
+      if (how === 'kill' && dealings === spoiltAt) process.kill(process.pid, 'SIGKILL');
+      if (how === 'fault' && dealings === spoiltAt)
         throw Object.assign(new Error('spoilt'), { code: 'ENOSPC' });
       return await real(...given);
     },
@@ -28,11 +30,14 @@ syncBuiltinESMExports();
 const { setOf } = await import('./sets.ts');
 const { writeSet } = await import('../../../src/report/writing/write-set.ts');
 process.stdout.write('ready\n');
-const started = performance.now();
-try {
-  await writeSet(folder, setOf(Number(version)), { patience: 5000 });
-  process.stdout.write(`done ${dealings} ${Math.ceil(performance.now() - started)}\n`);
-} catch (fault) {
-  process.stdout.write(`fault ${dealings} ${(fault as Error).message}\n`);
-  process.exitCode = 2;
+for (const into of how === 'fault' ? [folder, ...more] : [folder]) {
+  dealings = 0;
+  if (how === 'fault') spoiltAt++;
+  const started = performance.now();
+  try {
+    await writeSet(into, setOf(Number(version)), { patience: 5000 });
+    process.stdout.write(`done ${dealings} ${Math.ceil(performance.now() - started)}\n`);
+  } catch (fault) {
+    process.stdout.write(`fault ${dealings} ${(fault as Error).message}\n`);
+  }
 }
