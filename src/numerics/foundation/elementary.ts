@@ -9,11 +9,6 @@ import stdlibPow from '@stdlib/math-base-special-pow';
  * Math.sqrt, abs, floor, round, min and max are exact by the standard and are used as they are.
  */
 
-/** Natural logarithm; NaN below 0, -Infinity at 0. */
-export function ln(x: number): number {
-  return stdlibLn(x);
-}
-
 /** The natural logarithm of 2 in two parts, of which the first times a small whole number is exact. */
 const LN2_HIGH = 0.6931471803691238;
 const LN2_LOW = 1.9082149292705877e-10;
@@ -52,6 +47,42 @@ export function exp(x: number): number {
         t * (0.00006613756321437934 + t * (-0.0000016533902205465252 + t * 4.1381367970572385e-8)));
   const c = r - t * fitted;
   return (1 - (low - (r * c) / (2 - c) - high)) * POWERS_OF_TWO[MOST_TWOS + k];
+}
+
+const double = new Float64Array(1);
+const halves = new Int32Array(double.buffer);
+/** Place of the half that holds sign and exponent: machines differ in the order of bytes. */
+const HIGH = new Uint8Array(new Uint32Array([1]).buffer)[0] === 1 ? 1 : 0;
+
+/**
+ * Natural logarithm; NaN below 0, -Infinity at 0. Within the range of POWERS_OF_TWO the steps of the package are taken
+ * here, as for `exp` (FreeBSD's e_log.c: x = 2 ** k times 1 + f, a rational function of f).
+ */
+export function ln(x: number): number {
+  // Written so that what is no number goes to the package as well.
+  if (!(x >= 1e-300 && x <= 1e300)) return stdlibLn(x);
+  double[0] = x;
+  const word = halves[HIGH];
+  const high = word & 0x000fffff;
+  // The neighbourhood of a power of two has steps of its own.
+  if (((high + 2) & 0x000fffff) < 3) return stdlibLn(x);
+  const k = ((word >> 20) - 1023 + (((high + 0x95f64) & 0x100000) >> 20)) | 0;
+  const f = x * POWERS_OF_TWO[MOST_TWOS - k] - 1;
+  const s = f / (2 + f);
+  const z = s * s;
+  const w = z * z;
+  const odd = w * (0.3999999999940942 + w * (0.22222198432149784 + w * 0.15313837699209373));
+  const even =
+    z *
+    (0.6666666666666735 + w * (0.2857142874366239 + w * (0.1818357216161805 + w * 0.14798198605116586)));
+  const rest = even + odd;
+  if (((high - 0x6147a) | (0x6b851 - high)) > 0) {
+    const half = 0.5 * f * f;
+    return k === 0
+      ? f - (half - s * (half + rest))
+      : k * LN2_HIGH - (half - (s * (half + rest) + k * LN2_LOW) - f);
+  }
+  return k === 0 ? f - s * (f - rest) : k * LN2_HIGH - (s * (f - rest) - k * LN2_LOW - f);
 }
 
 /** base to the power exponent, with the conventions of IEEE 754 (pow(0, 0) = 1). */

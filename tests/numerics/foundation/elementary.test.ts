@@ -1,4 +1,5 @@
 import stdlibExp from '@stdlib/math-base-special-exp';
+import stdlibLn from '@stdlib/math-base-special-ln';
 import { describe, expect, it } from 'vitest';
 import { exp, ln, pow } from '../../../src/numerics/foundation/elementary.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
@@ -27,6 +28,17 @@ describe('elementary functions', () => {
     for (let k = -2000; k <= 2000; k++)
       for (const off of [0, 1e-16, -1e-16]) asked.push((k / 2) * Math.LN2 * (1 + off));
     expect(asked.filter((x) => !Object.is(exp(x), stdlibExp(x)))).toEqual([]);
+  });
+
+  it('ln gives the very double of the package whose steps it takes, beside powers of two as well', () => {
+    const random = createRandom(5);
+    const asked = [0, -0, -1, NaN, Infinity, -Infinity, 1, 2.3e-308, 2.2e-308, 1e-320, 1e300, 1e-300];
+    for (const most of [1e-320, 1e-9, 0.01, 1, 30, 1e9, 1e300])
+      for (let i = 0; i < 20_000; i++) asked.push(random.next() * most);
+    for (let power = -1074; power < 1024; power++)
+      for (const share of [0, 1e-16, 2e-16, 1e-10, 9e-7, 1e-6, 0.38, 0.414, 0.42, 0.5])
+        asked.push(2 ** power * (1 + share), 2 ** power * (1 - share));
+    expect(asked.filter((x) => !Object.is(ln(x), stdlibLn(x)))).toEqual([]);
   });
 
   it('keep the conventions of IEEE 754 at the edges', () => {
