@@ -1,5 +1,6 @@
-import { type Condensed, dissimilarityAt } from '../dissimilarity/condensed.ts';
+import type { Condensed } from '../dissimilarity/condensed.ts';
 import { requireKnown } from './known-records.ts';
+import { type FullMatrix, withFullMatrix } from './medoid-sums.ts';
 
 export interface MedoidGrouping {
   readonly k: number;
@@ -22,7 +23,7 @@ export interface MedoidGrouping {
  * k(n - k) swaps is found in one pass over the pairs by the FastPAM1 regrouping of the sums (Schubert &
  * Rousseeuw 2021, *Inf. Syst.* 101:101804, alg. 2 and 3), so the path and the optimum are those of the
  * classical method at 1/k of its work. Deterministic: of equal swaps the one with the lowest candidate
- * row, then the lowest medoid row. Memory 8 n k bytes beside the matrix.
+ * row, then the lowest medoid row. Memory 8 n² bytes beside the matrix, which is laid out in full for the kernels.
  *
  * @param matrix every pair known (RangeError otherwise); any dissimilarity, no metric needed
  * @param k 1 … n (RangeError otherwise); medoids are distinct records even where records are equal
@@ -30,7 +31,7 @@ export interface MedoidGrouping {
 export function medoids(matrix: Condensed, k: number): MedoidGrouping {
   requireCount(matrix, k, 'medoids');
   requireKnown(matrix, 'medoids');
-  return improve(matrix, buildMedoids(matrix, k));
+  return withFullMatrix(matrix, k, (full) => improve(full, buildMedoids(full, k)));
 }
 
 /**
@@ -41,72 +42,49 @@ export function medoidsForEach(matrix: Condensed, least: number, most: number): 
   requireCount(matrix, least, 'medoidsForEach');
   requireCount(matrix, most, 'medoidsForEach');
   requireKnown(matrix, 'medoidsForEach');
-  const built = buildMedoids(matrix, most);
-  return Array.from({ length: most - least + 1 }, (_, step) =>
-    improve(matrix, built.subarray(0, least + step)),
-  );
+  return withFullMatrix(matrix, most, (full) => {
+    const built = buildMedoids(full, most);
+    return Array.from({ length: most - least + 1 }, (_, step) =>
+      improve(full, built.subarray(0, least + step)),
+    );
+  });
 }
 
 /** BUILD: first the record with the least sum of dissimilarities, then each time the one that lowers the cost most. */
-function buildMedoids(matrix: Condensed, k: number): Int32Array {
-  const { n, values } = matrix;
+function buildMedoids(full: FullMatrix, k: number): Int32Array {
+  const { n } = full;
   const chosen = new Int32Array(k);
   const nearest = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
   const taken = new Uint8Array(n);
   for (let step = 0; step < k; step++) {
-    const gain = step === 0 ? negativeSums(matrix) : new Float64Array(n);
-    if (step > 0) {
-      let place = 0;
-      for (let i = 0; i < n; i++) {
-        const nearestI = nearest[i];
-        let gainI = gain[i] + nearestI;
-        for (let j = i + 1; j < n; j++) {
-          const distance = values[place++];
-          if (distance < nearestI) gain[j] += nearestI - distance;
-          if (distance < nearest[j]) gainI += nearest[j] - distance;
-        }
-        gain[i] = gainI;
-      }
-    }
+    const gain = step === 0 ? full.negativeSums() : full.gains(nearest);
     let best = -1;
     for (let i = 0; i < n; i++) if (taken[i] === 0 && (best < 0 || gain[i] > gain[best])) best = i;
     chosen[step] = best;
     taken[best] = 1;
-    for (let i = 0; i < n; i++) nearest[i] = Math.min(nearest[i], dissimilarityAt(matrix, i, best));
+    const row = full.row(best);
+    for (let i = 0; i < n; i++) nearest[i] = Math.min(nearest[i], row[i]);
   }
   return chosen;
 }
 
-function negativeSums(matrix: Condensed): Float64Array {
-  const { n, values } = matrix;
-  const sums = new Float64Array(n);
-  let place = 0;
-  for (let i = 0; i < n; i++) {
-    for (let j = i + 1; j < n; j++) {
-      const distance = values[place++];
-      sums[i] -= distance;
-      sums[j] -= distance;
-    }
-  }
-  return sums;
-}
-
 interface Assignment {
-  /** Place of the nearest medoid, and the dissimilarities to the nearest and the second nearest. */
+  /** Place of the nearest medoid, and the dissimilarities to the nearest and the second nearest medoid. */
   readonly place: Int32Array;
   readonly first: Float64Array;
   readonly second: Float64Array;
   readonly cost: number;
 }
 
-function assign(matrix: Condensed, chosen: Int32Array): Assignment {
-  const { n } = matrix;
+function assign(full: FullMatrix, chosen: Int32Array): Assignment {
+  const { n } = full;
   const place = new Int32Array(n);
   const first = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
   const second = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
   for (let m = 0; m < chosen.length; m++) {
+    const row = full.row(chosen[m]);
     for (let i = 0; i < n; i++) {
-      const distance = dissimilarityAt(matrix, i, chosen[m]);
+      const distance = row[i];
       if (distance < first[i]) {
         second[i] = first[i];
         first[i] = distance;
@@ -120,18 +98,18 @@ function assign(matrix: Condensed, chosen: Int32Array): Assignment {
   return { place, first, second, cost };
 }
 
-function improve(matrix: Condensed, built: Int32Array): MedoidGrouping {
+function improve(full: FullMatrix, built: Int32Array): MedoidGrouping {
   let chosen = built.slice().sort();
-  let now = assign(matrix, chosen);
+  let now = assign(full, chosen);
   const buildCost = now.cost;
   let swaps = 0;
   while (chosen.length > 1) {
-    const swap = bestSwap(matrix, chosen, now);
+    const swap = bestSwap(full, chosen, now);
     if (swap === null || swap.change >= 0) break;
     const next = chosen.slice();
     next[swap.place] = swap.candidate;
     next.sort();
-    const after = assign(matrix, next);
+    const after = assign(full, next);
     // Among equal costs rounding could send the search in a circle: only a cost that has really fallen counts.
     if (after.cost >= now.cost * (1 - 16 * Number.EPSILON)) break;
     chosen = next;
@@ -148,48 +126,19 @@ interface Swap {
 }
 
 /** The swap that lowers the cost most: what every candidate would gain, summed over pairs in one pass. */
-function bestSwap(matrix: Condensed, chosen: Int32Array, now: Assignment): Swap | null {
-  const { n, values } = matrix;
+function bestSwap(full: FullMatrix, chosen: Int32Array, now: Assignment): Swap | null {
+  const { n } = full;
   const k = chosen.length;
-  const { place: nearestPlace, first, second } = now;
-  /** Change of cost that a candidate brings whichever medoid leaves … */
-  const shared = new Float64Array(n);
-  /** … and what is added when it is the medoid m that leaves: extra[m * n + candidate]. */
-  const extra = new Float64Array(n * k);
+  const { shared, extra, stride } = full.swaps(now, k);
   const removal = new Float64Array(k);
-  let pair = 0;
-  for (let i = 0; i < n; i++) {
-    const firstI = first[i];
-    const secondI = second[i];
-    const lost = firstI - secondI;
-    const row = nearestPlace[i] * n;
-    removal[nearestPlace[i]] -= lost;
-    let sharedI = shared[i] - firstI;
-    extra[row + i] += lost;
-    for (let j = i + 1; j < n; j++) {
-      const distance = values[pair++];
-      if (distance < secondI) {
-        if (distance < firstI) {
-          shared[j] += distance - firstI;
-          extra[row + j] += lost;
-        } else extra[row + j] += distance - secondI;
-      }
-      if (distance < second[j]) {
-        if (distance < first[j]) {
-          sharedI += distance - first[j];
-          extra[nearestPlace[j] * n + i] += first[j] - second[j];
-        } else extra[nearestPlace[j] * n + i] += distance - second[j];
-      }
-    }
-    shared[i] = sharedI;
-  }
+  for (let i = 0; i < n; i++) removal[now.place[i]] -= now.first[i] - now.second[i];
   let best: Swap | null = null;
   const isMedoid = new Uint8Array(n);
   for (const row of chosen) isMedoid[row] = 1;
   for (let candidate = 0; candidate < n; candidate++) {
     if (isMedoid[candidate] === 1) continue;
     for (let place = 0; place < k; place++) {
-      const change = removal[place] + shared[candidate] + extra[place * n + candidate];
+      const change = removal[place] + shared[candidate] + extra[place * stride + candidate];
       if (best === null || change < best.change) best = { candidate, place, change };
     }
   }

@@ -24,6 +24,11 @@ export interface Kernels {
       ...[place: At, second: At, between: At, nx: At, ny: At, from: number, to: number],
     ]
   ) => void;
+  // k-medoids.
+  addGains(matrix: At, n: number, stride: number, nearest: At, gains: At): void;
+  addSwaps: (
+    ...sums: [matrix: At, n: number, stride: number, place: At, first: At, second: At, shared: At, extra: At]
+  ) => void;
   // k-means.
   addCentre: (
     ...records: [...Records, centre: At, number: number, membership: At, nearest: At, second: At]
