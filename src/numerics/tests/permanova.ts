@@ -37,14 +37,22 @@ export function permanova(
   if (total === 0) return { why: 'all objects are alike' };
   const sizes = new Float64Array(k);
   for (let i = 0; i < n; i++) sizes[labels[i]]++;
+  const starts = startsOf(sizes);
+  const ends = new Int32Array(k);
+  const members = new Int32Array(n);
+  // Members are listed by group as they are met, so that no pair of two groups is looked at.
   const within = (dealt: ArrayLike<number>) => {
+    ends.set(starts);
     let sum = 0;
-    for (let i = 1; i < n; i++) {
+    for (let i = 0; i < n; i++) {
       const label = dealt[i];
       const row = i * n;
+      const end = ends[label];
       let part = 0;
-      for (let j = 0; j < i; j++) if (dealt[j] === label) part += squares[row + j];
+      for (let at = starts[label]; at < end; at++) part += squares[row + members[at]];
       sum += part / sizes[label];
+      members[end] = i;
+      ends[label] = end + 1;
     }
     return sum;
   };
@@ -115,6 +123,13 @@ function whyNot(dissimilarity: Condensed, labels: ArrayLike<number>, k: number):
   if (dissimilarity.n <= k) return { why: 'every group has a single object' };
   if (dissimilarity.values.some(Number.isNaN)) return { why: 'some pairs cannot be compared' };
   return undefined;
+}
+
+/** Where the list of each group begins in one list of all objects. */
+function startsOf(sizes: Float64Array): Int32Array {
+  const starts = new Int32Array(sizes.length);
+  for (let group = 1; group < sizes.length; group++) starts[group] = starts[group - 1] + sizes[group - 1];
+  return starts;
 }
 
 /** Squared dissimilarities as a full matrix, row by row: permutations read it in order. */
