@@ -65,8 +65,8 @@ export function sharedEffect(
   const none = new Int32Array(rows.length);
   const plain = stratifiedTest({ ...taken, strata: none, scores: scores(none, rows) });
   if ('why' in plain) return plain;
-  // So many records of one reading each that the distribution of the statistic is known.
   const many = rows.length >= MANY && new Set(taken.items).size === rows.length;
+  // So many records of one reading each that the distribution of the statistic is known.
   const dealt = many ? null : stratifiedPermutation(within, { random, relabellings });
   return {
     n: rows.length,

@@ -1,3 +1,4 @@
+import { greatest, least } from '../numerics/foundation/lists.ts';
 import { escapeText, PRINT_WIDTH } from './figure-style.ts';
 
 /** A point of a figure that has a name. */
@@ -107,7 +108,7 @@ function toPixels(points: readonly NamedPoint[], { height, equal }: LabelRoom): 
 }
 
 function ends(values: readonly number[]): readonly [number, number] {
-  return values.length === 0 ? [0, 0] : [Math.min(...values), Math.max(...values)];
+  return values.length === 0 ? [0, 0] : [least(values), greatest(values)];
 }
 
 function boxAt({ x, y }: { x: number; y: number }, width: number, right: number, down: number): Box {

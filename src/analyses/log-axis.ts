@@ -1,9 +1,10 @@
 import { ln } from '../numerics/foundation/elementary.ts';
+import { greatest, least as leastOf } from '../numerics/foundation/lists.ts';
 
 /** A logarithmic axis with every tick written out as a number: 1, 2, 5, 10, 20 … */
 export function logTicks(values: readonly number[]): Readonly<Record<string, unknown>> {
-  const least = Math.min(...values) / 2;
-  const most = Math.max(...values) * 2;
+  const least = leastOf(values) / 2;
+  const most = greatest(values) * 2;
   const ticks = TICKS.filter((tick) => tick >= least && tick <= most);
   return { type: 'log', tickmode: 'array', tickvals: ticks, ticktext: ticks.map(String) };
 }

@@ -1,6 +1,7 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
 import { ancestors, isWithin } from '../attributes/tree.ts';
 import { InputError } from '../errors.ts';
+import { addTo } from '../numerics/foundation/lists.ts';
 import { midpoint, termAt } from './accessors.ts';
 import { EITHER } from './grades.ts';
 import { isMissing } from './missing.ts';
@@ -40,7 +41,7 @@ export function facetsByFamily(
   const families = new Map<string, number[]>();
   for (let row = 0; row < table.rows; row++) {
     const family = familyOf(structureAt(table, row), register);
-    if (family !== null) families.set(family, [...(families.get(family) ?? []), row]);
+    if (family !== null) addTo(families, family, row);
   }
   const candidates = asked ?? facetsOfStructure(register);
   return new Map(
@@ -85,7 +86,7 @@ function placesOf(table: FragmentTable, rows: readonly number[]): readonly (read
   const places = new Map<string, number[]>();
   for (const row of rows) {
     const name = (site?.kind === 'term' ? termAt(site, row) : null) ?? `source ${table.origin[row]?.source}`;
-    places.set(name, [...(places.get(name) ?? []), row]);
+    addTo(places, name, row);
   }
   return [...places.values()];
 }

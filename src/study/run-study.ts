@@ -68,6 +68,12 @@ export function analyse(
 /** Takes the place of an analysis that nobody has taken yet; null where none is left. */
 export type Claim = () => number | null;
 
+export interface Claiming {
+  readonly claim: Claim;
+  /** How many analyses have been taken, where several threads take them; for the progress alone. */
+  readonly begun?: () => number;
+}
+
 /**
  * The answers of those analyses that `claim` hands out. Several threads may claim from one count: no answer rests
  * on another.
@@ -77,12 +83,12 @@ export type Claim = () => number | null;
 export function answersOf(
   prepared: Prepared,
   files: ReadonlyMap<string, Uint8Array>,
-  { claim, onProgress, ...options }: RunOptions & { readonly claim: Claim },
+  { claim, begun, onProgress, ...options }: RunOptions & Claiming,
 ): ReadonlyMap<string, AnalysisResult> {
   const entries = entriesOf(prepared.study);
   const answers = new Map<string, AnalysisResult>();
   for (let place = claim(); place !== null; place = claim()) {
-    const before = place;
+    const before = begun === undefined ? answers.size : begun() - 1;
     const report: Progress = (share, what) => onProgress?.((before + share) / entries.length, what);
     answers.set(
       entries[place].id,

@@ -12,6 +12,8 @@ import type { ChronologyOptions } from './options.ts';
 
 /** Finds of a kind, and of all others, below which nothing is said of a change. */
 const FEWEST = 5;
+/** So many finds of a kind, and of others, of one date each that the distribution of the sum of their ranks is known. */
+const MANY = 500;
 /** Share of draws with another verdict from which on it counts as hanging on the dates. */
 const OFTEN = 0.05;
 
@@ -98,6 +100,7 @@ function testedIn(
   const strata = numbered(rows.map((entry) => groupOf(entry) ?? ''));
   const dates = rows.map(middleOf);
   const ranks = ranksWithin(dates, strata);
+  const single = new Set(rows.map(({ item }) => item)).size === rows.length;
   return kinds.map(({ label }): Tested => {
     const own = rows.map(({ kind }) => (kind === label ? 0 : 1));
     const few = own.filter((one) => one === 0).length;
@@ -107,8 +110,14 @@ function testedIn(
       const why = { why: `fewer than ${FEWEST} of it or of others` };
       return { ...base, delta: why, p: why, method: '' };
     }
+    const dealt = { labels: own, labelCount: 2, strata, scores: [ranks] };
+    if (single && Math.min(few, rows.length - few) >= MANY) {
+      const known = stratifiedTest(dealt);
+      const p = 'why' in known ? known : known.pAsymptotic;
+      return { ...base, delta: pooled.delta, p, method: 'why' in known ? '' : 'chi-squared' };
+    }
     const found = stratifiedPermutation(
-      { labels: own, labelCount: 2, strata, scores: [ranks], items: rows.map(({ item }) => item) },
+      { ...dealt, items: rows.map(({ item }) => item) },
       { random: random.stream(label), relabellings },
     );
     return {

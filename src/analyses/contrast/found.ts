@@ -209,6 +209,8 @@ export interface Together {
   readonly attributes: readonly string[];
   readonly groups: readonly { readonly label: string; readonly items: number }[];
   readonly items: number;
+  /** How many there are of which those compared were drawn by chance; null where all were taken. */
+  readonly drawnFrom: number | null;
   /** Items that could not be compared with all others. */
   readonly setAside: number;
   readonly place: PermutationalAnova | Unavailable;

@@ -68,7 +68,7 @@ export function togetherTable({
       title: TITLE,
       columns,
       rows,
-      note: `On the block dissimilarity of ${together.attributes.join(', ')}; items are dealt whole. A difference of spread can look like one of place.${levelNote(together.level, 'item')}`,
+      note: `On the block dissimilarity of ${together.attributes.join(', ')}; items are dealt whole. A difference of spread can look like one of place.${drawnNote(together)}${levelNote(together.level, 'item')}`,
     },
     spreads: {
       title: 'Spread of the groups in all attributes',
@@ -84,6 +84,13 @@ export function togetherTable({
       ]),
     },
   };
+}
+
+/** Where not all items could be compared with each other. */
+function drawnNote({ drawnFrom, items, setAside }: Together): string {
+  return drawnFrom === null
+    ? ''
+    : ` On ${items + setAside} items, drawn by chance from ${drawnFrom} of all groups.`;
 }
 
 const TITLE = 'All attributes together';

@@ -10,6 +10,7 @@ import { dissimilarities } from '../../numerics/dissimilarity/dissimilarity.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { midranks } from '../../numerics/foundation/ranks.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
+import { drawnByGroup } from '../../numerics/resampling/drawn-by-group.ts';
 import { dispersionTest } from '../../numerics/tests/dispersion.ts';
 import { permanova, similarityAnalysis } from '../../numerics/tests/permanova.ts';
 import { comparisonSettings } from '../comparison-options.ts';
@@ -18,6 +19,11 @@ import { levelSaid } from '../level-said.ts';
 import { toldAt } from '../verdicts.ts';
 import type { Together } from './found.ts';
 import type { ContrastOptions } from './options.ts';
+
+/** Items of which every pair is compared at most: of very many some are drawn from each group, which the table says. */
+const MOST_COMPARED = 3000;
+/** Of a small group no fewer are drawn, so that it does not vanish. */
+const LEAST_OF_A_GROUP = 100;
 
 /** Work that one test may take: pairs of items times relabellings. */
 const MOST_WORK = 4e8;
@@ -55,8 +61,15 @@ function together(
   const grouping = groupRows(items, [options.by], register);
   const groups = grouping.groups.filter(({ rows }) => rows.length > 0);
   if (groups.length < 2) return { why: 'a comparison needs two groups' };
-  const rows = groups.flatMap((group) => group.rows);
-  const labels = groups.flatMap((group, place) => group.rows.map(() => place));
+  const everyRow = groups.flatMap((group) => group.rows);
+  const everyLabel = groups.flatMap((group, place) => group.rows.map(() => place));
+  const drawn = drawnByGroup(everyLabel, {
+    most: MOST_COMPARED,
+    leastOfEach: LEAST_OF_A_GROUP,
+    random: random.stream('drawn'),
+  });
+  const rows = Array.from(drawn, (place) => everyRow[place]);
+  const labels = Array.from(drawn, (place) => everyLabel[place]);
   const comparison = comparedOrWhy(() =>
     compareRecords(takeRows(items, rows), register, comparisonSettings(options)),
   );
@@ -87,6 +100,7 @@ function together(
       items: dealt.filter((label) => label === place).length,
     })),
     items: kept.length,
+    drawnFrom: drawn.length === everyRow.length ? null : everyRow.length,
     setAside: whole.n - kept.length,
     place,
     told: toldAt(pOf(place), options.confidence),

@@ -50,8 +50,8 @@ export function computeMap(input: AnalysisInput, options: MapOptions): MapFound 
   const groups = groupsOf(input, table, options);
   const apart = unlikeness(likeness, options.coefficient);
   const axes = apart.values.some(Number.isNaN) ? { why: 'a place is empty' } : principalCoordinates(apart, 2);
-  const lines = linesOf(table, options, random.stream('lines'));
-  const others = recorded === null ? null : linesOf(recorded, options, random.stream('as recorded'));
+  const { lines, deals } = linesOf(table, options, random.stream('lines'));
+  const others = recorded === null ? null : linesOf(recorded, options, random.stream('as recorded')).lines;
   const drawn = lines.filter((line) => line.drawn).length;
   const verdict = lines.length === 0 ? 'cannot be told' : drawn === 0 ? 'none' : 'some';
   const coast = options.coast === undefined ? undefined : input.files?.get(options.coast);
@@ -87,6 +87,7 @@ export function computeMap(input: AnalysisInput, options: MapOptions): MapFound 
     share,
     groupLabel: groups?.label ?? null,
     lines,
+    deals,
     asRecorded: others === null ? null : recordedOtherwise(others, verdict),
     verdict,
     tooFew: table.rows.flatMap((label, row) =>
@@ -113,14 +114,18 @@ function recordedOtherwise(lines: readonly Line[], verdict: MapFound['verdict'])
 /** Pairs of places with items enough, the surest first; the share of false ones among those drawn is held (Benjamini & Hochberg). */
 function linesOf(
   table: CrossedTable,
-  { deals, confidence, coefficient }: MapOptions,
+  options: MapOptions,
   random: Random,
-): Line[] {
+): { readonly lines: Line[]; readonly deals: number } {
+  const { confidence, coefficient } = options;
   const likeness = assemblageSimilarity(table.counts, coefficient).values;
   const items = itemCounts(table);
   const judged = items.map((list) => list.length >= LEAST_RANKED);
   const n = table.rows.length;
-  const { leaning, p } = sharedLeanings(items, table.columns.length, judged, { random, deals });
+  const { leaning, p, deals } = sharedLeanings(items, table.columns.length, judged, {
+    random,
+    deals: options.deals,
+  });
   const pairs = table.rows.flatMap((_, first) =>
     table.rows.slice(first + 1).flatMap((__, rest) => {
       const second = first + 1 + rest;
@@ -132,7 +137,7 @@ function linesOf(
     pairs.map(({ at }) => p.values[at]),
     'benjamini-hochberg',
   );
-  return pairs
+  const lines = pairs
     .map(
       ({ first, second, at }, place): Line => ({
         first,
@@ -145,6 +150,7 @@ function linesOf(
       }),
     )
     .sort((a, b) => a.p - b.p || b.leaning - a.leaning);
+  return { lines, deals };
 }
 
 function largest(labels: readonly string[], sizes: readonly number[]): string {

@@ -59,6 +59,8 @@ export interface MapFound extends Findings {
   readonly groupLabel: string | null;
   /** Every pair judged, the surest first. */
   readonly lines: readonly Line[];
+  /** Deals that the p of each rests on at least. */
+  readonly deals: number;
   /** Lines when counted as recorded; null where the level changes nothing. */
   readonly asRecorded: { readonly drawn: number; readonly overturns: boolean } | null;
   readonly verdict: 'some' | 'none' | 'cannot be told';

@@ -46,7 +46,7 @@ function placesTable(found: MapFound): ResultTable {
   };
 }
 
-function linesTable({ lines, places, options }: MapFound): ResultTable {
+function linesTable({ lines, deals, places, options }: MapFound): ResultTable {
   return {
     title: 'Pairs of places that lean the same way',
     columns: [
@@ -68,6 +68,6 @@ function linesTable({ lines, places, options }: MapFound): ResultTable {
       drawn ? 'yes' : 'no',
     ]),
     briefly: ['first', 'second', 'likeness', 'statistic', 'p', 'drawn'],
-    note: `Shared leaning: sum over kinds of the two departures from the common shares, divided by these; positive where both have more of the same kinds. p by dealing the items of the others anew (${options.deals} times each), the larger of both ways; of the lines drawn at most ${printLevel(1 - options.confidence)} are expected to be of chance.`,
+    note: `Shared leaning: sum over kinds of the two departures from the common shares, divided by these; positive where both have more of the same kinds. p by dealing the items of the others anew (${deals} times each), the larger of both ways; of the lines drawn at most ${printLevel(1 - options.confidence)} are expected to be of chance.`,
   };
 }

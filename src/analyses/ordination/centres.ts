@@ -1,5 +1,6 @@
 import { groupRows } from '../../fragments/groups.ts';
 import { ln } from '../../numerics/foundation/elementary.ts';
+import { addTo } from '../../numerics/foundation/lists.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import type { AnalysisInput } from '../contract.ts';
 import type { Axes, Centre } from './found.ts';
@@ -72,7 +73,7 @@ function ellipseOf(
 ): (readonly [number, number])[] {
   const wholes = new Map<string, number[]>();
   items.forEach((item, place) => {
-    wholes.set(item, [...(wholes.get(item) ?? []), place]);
+    addTo(wholes, item, place);
   });
   const clusters = [...wholes.values()];
   const means = Array.from({ length: resamples }, () => {

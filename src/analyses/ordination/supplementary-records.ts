@@ -2,6 +2,7 @@ import { InputError } from '../../errors.ts';
 import { type Answer, conditionAnswer, describeCondition } from '../../fragments/select.ts';
 import { takeRows } from '../../fragments/subset.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
+import { sampleRows } from '../../numerics/grouping/sampled-medoids.ts';
 import type { AnalysisInput } from '../contract.ts';
 import type { Axes } from './found.ts';
 import type { OrdinationOptions } from './options.ts';
@@ -22,7 +23,8 @@ export const NO_SAY = 'supplementary: placed on the axes without a say in them';
 
 /**
  * Parts the records by the conditions of `supplementaryRecords`, all of which a supplementary record must meet.
- * One that certainly fails any of them makes the axes.
+ * One that certainly fails any of them makes the axes. Without conditions all do; where every pair is compared, of very
+ * many records some that are drawn by chance, and the others are set aside.
  *
  * @throws InputError for conditions that cannot be answered, that no record meets or that leave none, and
  * in correspondence analysis
@@ -30,8 +32,7 @@ export const NO_SAY = 'supplementary: placed on the axes without a say in them';
 export function splitRecords(input: AnalysisInput, options: OrdinationOptions): Split {
   const { records } = input;
   const all = Array.from({ length: records.rows }, (_, row) => row);
-  if (options.supplementaryRecords.length === 0)
-    return { active: all, passive: [], undecided: [], table: records };
+  if (options.supplementaryRecords.length === 0) return drawnOf(all, input, options);
   if (options.method === 'ca') {
     throw fault(
       'in correspondence analysis rows and columns of the table are supplementary, not records',
@@ -57,6 +58,28 @@ export function splitRecords(input: AnalysisInput, options: OrdinationOptions): 
     return rows.length > 0 ? [{ reason, rows }] : [];
   });
   return { active, passive, undecided, table: takeRows(records, active) };
+}
+
+/** Records of which every pair is compared at most. */
+const MOST_COMPARED = 2000;
+
+/** All records, or of very many those that the axes can be made from where every pair is compared. */
+function drawnOf(
+  all: readonly number[],
+  { records, random }: AnalysisInput,
+  { method }: OrdinationOptions,
+): Split {
+  if (method !== 'pcoa' || all.length <= MOST_COMPARED)
+    return { active: all, passive: [], undecided: [], table: records };
+  const active = Array.from(sampleRows(all.length, MOST_COMPARED, random.stream('drawn records')));
+  const taken = new Set(active);
+  const reason = `every pair is compared, so that ${MOST_COMPARED} of ${all.length} records make the axes, drawn by chance`;
+  return {
+    active,
+    passive: [],
+    undecided: [{ reason, rows: all.filter((row) => !taken.has(row)) }],
+    table: takeRows(records, active),
+  };
 }
 
 function answerAll(input: AnalysisInput, options: OrdinationOptions): (row: number) => Answer {

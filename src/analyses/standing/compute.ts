@@ -22,7 +22,7 @@ import { nearerIn } from './near.ts';
 import type { StandingOptions } from './options.ts';
 import { rankingOf } from './ranking.ts';
 import { confineTo } from './region.ts';
-import { atHomeElsewhere, siteDistances, unlikeOthers } from './unlike.ts';
+import { atHomeElsewhere, ownItems, siteDistances, unlikeOthers } from './unlike.ts';
 import { likenessWithin, sameRows } from './within-same.ts';
 
 /**
@@ -88,8 +88,9 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     register,
     comparisonSettings({ ...options, of: options.attributes }),
   );
-  const distances = siteDistances(comparison.spec, groups[site].rows);
-  const unlike = unlikeOthers(comparison.spec, distances, groups, site, options, random.stream('unlike'));
+  const own = ownItems(groups[site].rows, random.stream('own items'));
+  const compared = { own, distances: siteDistances(comparison.spec, own) };
+  const unlike = unlikeOthers(comparison.spec, compared, groups, site, options, random.stream('unlike'));
   report(0.8, 'looking for what sets it apart');
   const sides = {
     site: groups[site].rows,
@@ -125,7 +126,8 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     losses: lossesIn(items, table, { rows: options.among, columns: options.of }, register),
     axes,
     ...unlike,
-    atHome: atHomeElsewhere(items, distances, groups, site, options.nearest),
+    ownDrawn: own.length === groups[site].rows.length ? null : own.length,
+    atHome: atHomeElsewhere(items, compared, groups, site, options.nearest),
     apart: setApart(items, attributes, sides, alike, options, register, random.stream('apart')),
     nearer: nearerIn(items, table, row, options, { random: random.stream('nearer'), register }),
     beside: besideOthers(items, groups, site, options, input),

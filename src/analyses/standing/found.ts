@@ -224,6 +224,8 @@ export interface StandingFound extends Findings {
   readonly within: number | Unavailable;
   readonly unlike: readonly Unlike[];
   readonly atHome: AtHome | Unavailable;
+  /** How many items of the site its distances to others and `atHome` rest on, where not all; they are drawn by the seed. */
+  readonly ownDrawn: number | null;
   /** Largest effect first. */
   readonly apart: readonly Apart[];
   readonly nearer: readonly NearerIn[];

@@ -131,7 +131,8 @@ function apartTable({ apart, sameWithin, options }: StandingFound): ResultTable 
   };
 }
 
-function unlikeTable({ unlike, within, comparedOn, amongLabel, options }: StandingFound): ResultTable {
+function unlikeTable(found: StandingFound): ResultTable {
+  const { unlike, within, comparedOn, amongLabel, options } = found;
   return {
     title: 'How unlike its items are to those of others',
     columns: [
@@ -153,11 +154,19 @@ function unlikeTable({ unlike, within, comparedOn, amongLabel, options }: Standi
       one.within,
       one.excess,
     ]),
-    note: `Dissimilarity of items, 0 to 1, on ${printList(comparedOn)}; limits at ${percent(options.confidence)} by drawing items again. Of more than 200 items, limits and means among them rest on 200 drawn by the seed.`,
+    note: `Dissimilarity of items, 0 to 1, on ${printList(comparedOn)}; limits at ${percent(options.confidence)} by drawing items again. Of more than 200 items, limits and means among them rest on 200 drawn by the seed.${ownNote(found)}`,
   };
 }
 
-function elsewhereTable({ atHome, options }: StandingFound): ResultTable {
+/** Where not all items of the site could be set against all others. */
+function ownNote({ ownDrawn, options, siteItems }: StandingFound): string {
+  return ownDrawn === null
+    ? ''
+    : ` Of the ${siteItems} items of ${options.site} ${ownDrawn} were set against all others, drawn by the seed.`;
+}
+
+function elsewhereTable(found: StandingFound): ResultTable {
+  const { atHome, options } = found;
   return {
     title: 'Items at home elsewhere',
     columns: [
@@ -182,7 +191,7 @@ function elsewhereTable({ atHome, options }: StandingFound): ResultTable {
     note:
       'why' in atHome
         ? atHome.why
-        : `More than half of its ${options.nearest} nearest items (with all as near as the last of them) are of others. On average ${percent(atHome.share)} are; labels dealt at random would give ${percent(atHome.expected)}.`,
+        : `More than half of its ${options.nearest} nearest items (with all as near as the last of them) are of others. On average ${percent(atHome.share)} are; labels dealt at random would give ${percent(atHome.expected)}.${ownNote(found)}`,
   };
 }
 

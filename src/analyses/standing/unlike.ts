@@ -8,13 +8,29 @@ import {
 import { prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
 import { type DissimilaritySpec, valueAt } from '../../numerics/dissimilarity/variables.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
+import { sampleRows } from '../../numerics/grouping/sampled-medoids.ts';
 import { bootstrapInterval } from '../../numerics/resampling/bootstrap.ts';
 import type { Unavailable } from '../contract.ts';
 import type { AtHome, Elsewhere, Unlike } from './found.ts';
 import type { StandingOptions } from './options.ts';
 
+/** The site's items that are compared, and the dissimilarities of each to all items. */
+export interface OwnDistances {
+  readonly own: readonly number[];
+  readonly distances: readonly Float64Array[];
+}
+
 /** Items of an assemblage that means and intervals rest on at most; more are drawn by the seed. */
 const MOST_ITEMS = 200;
+
+/** Items of the site that are set against every item of the table at most. */
+const MOST_OWN = 300;
+
+/** The rows of the site's items, or of very many those that are drawn by the seed, ascending. */
+export function ownItems(rows: readonly number[], random: Random): readonly number[] {
+  if (rows.length <= MOST_OWN) return rows;
+  return Array.from(sampleRows(rows.length, MOST_OWN, random), (place) => rows[place]);
+}
 
 /** Dissimilarities of each item of the site to every item of the table. */
 export function siteDistances(spec: DissimilaritySpec, rows: readonly number[]): readonly Float64Array[] {
@@ -27,16 +43,19 @@ export function siteDistances(spec: DissimilaritySpec, rows: readonly number[]):
   );
 }
 
-/** Mean dissimilarity among the site's items, and from them to those of each other assemblage, nearest first. */
+/**
+ * Mean dissimilarity among the site's items, and from them to those of each other assemblage, nearest first.
+ *
+ * @param own rows of the items that `distances` are from.
+ */
 export function unlikeOthers(
   spec: DissimilaritySpec,
-  distances: readonly Float64Array[],
+  { own, distances }: OwnDistances,
   groups: Grouping['groups'],
   site: number,
   options: StandingOptions,
   random: Random,
 ): { within: number | Unavailable; unlike: Unlike[] } {
-  const own = groups[site].rows;
   const within = meanOf(distances.flatMap((line, i) => own.slice(i + 1).map((row) => line[row])));
   const ownPlaces = drawSome(
     own.map((_, place) => place),
@@ -113,25 +132,23 @@ function meanOf(values: ArrayLike<number>): number | Unavailable {
  */
 export function atHomeElsewhere(
   items: FragmentTable,
-  distances: readonly Float64Array[],
+  { own, distances }: OwnDistances,
   groups: Grouping['groups'],
   site: number,
   nearest: number,
 ): AtHome | Unavailable {
   const groupOf = new Map(groups.flatMap(({ rows }, group) => rows.map((row) => [row, group] as const)));
-  const own = groups[site].rows;
+  const others = groupOf.size - groups[site].rows.length;
   const elsewhere: Elsewhere[] = [];
   let judged = 0;
   let shares = 0;
   own.forEach((row, place) => {
     const line = distances[place];
-    const ordered = [...groupOf.keys()]
-      .filter((other) => other !== row && !Number.isNaN(line[other]))
-      .sort((a, b) => line[a] - line[b] || a - b);
-    if (ordered.length < nearest) return;
+    const known = [...groupOf.keys()].filter((other) => other !== row && !Number.isNaN(line[other]));
+    if (known.length < nearest) return;
     judged++;
-    const last = line[ordered[nearest - 1]] + TIE;
-    const near = ordered.filter((other) => line[other] <= last);
+    const last = Float64Array.from(known, (other) => line[other]).sort()[nearest - 1] + TIE;
+    const near = known.filter((other) => line[other] <= last).sort((a, b) => line[a] - line[b] || a - b);
     const strangers = near.filter((other) => groupOf.get(other) !== site);
     const share = strangers.length / near.length;
     shares += share;
@@ -152,7 +169,7 @@ export function atHomeElsewhere(
     judged,
     elsewhere: elsewhere.sort((a, b) => b.share - a.share || a.distance - b.distance),
     share: shares / judged,
-    expected: (groupOf.size - own.length) / (groupOf.size - 1),
+    expected: others / (groupOf.size - 1),
   };
 }
 

@@ -104,6 +104,8 @@ export interface Apart {
   /** Places (among the typed records) of the records compared, and their types. */
   readonly places: Int32Array;
   readonly labels: Int32Array;
+  /** How many records have a type, where those compared were drawn from them by chance; null where all were taken. */
+  readonly drawnFrom: number | null;
   readonly difference: PermutationalAnova | Unavailable;
   readonly differ: Told;
   readonly dispersion: DispersionTest | Unavailable;

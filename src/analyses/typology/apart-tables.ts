@@ -99,7 +99,11 @@ function circularNote({ apart, defining, labelOf }: TypologyFound): string {
   const name = (id: string) => labelOf.get(id) ?? id;
   const twice = apart.usedTwice;
   const compared = 'why' in apart ? '' : `Compared on ${apart.compared.map(name).join(', ')}. `;
-  const left = `Left out because they, or what they are computed from, define the types: ${defining.map(name).join(', ')}.`;
+  const drawn =
+    'why' in apart || apart.drawnFrom === null
+      ? ''
+      : ` All on ${apart.places.length} records, drawn by chance from ${apart.drawnFrom} that have a type.`;
+  const left = `Left out because they, or what they are computed from, define the types: ${defining.map(name).join(', ')}.${drawn}`;
   return twice.length === 0
     ? `${compared}${left}`
     : `${compared}${left} Asked for all the same, which would be circular: ${twice.map(name).join(', ')}.`;

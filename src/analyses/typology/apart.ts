@@ -8,6 +8,7 @@ import type { Random } from '../../numerics/foundation/random.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
 import { silhouette } from '../../numerics/grouping/silhouette.ts';
 import { principalCoordinates } from '../../numerics/ordination/principal-coordinates.ts';
+import { drawnByGroup } from '../../numerics/resampling/drawn-by-group.ts';
 import { dispersionTest } from '../../numerics/tests/dispersion.ts';
 import { permanova } from '../../numerics/tests/permanova.ts';
 import type { Unavailable } from '../contract.ts';
@@ -44,14 +45,23 @@ export interface ApartRequest {
 }
 
 const FEWEST = 4;
+/** More records than these are drawn from: each is compared with each, time and again. */
+const MOST_COMPARED = 1000;
+/** Of a rare type no fewer are drawn, so that it does not vanish. */
+const LEAST_OF_A_TYPE = 100;
 
 /**
  * Compares the types in attributes that did not define them; a test on a defining attribute would be
- * circular. Needs four records, two types and one free attribute.
+ * circular. Needs four records, two types and one free attribute. Of very many records some of each type are drawn by
+ * chance, as the types are frequent but of a rare one more, and the answer says so.
  */
 export function howApart(request: ApartRequest): Apart | NotApart {
   const { register, settings, types, count, random, relabellings, confidence } = request;
-  const typed = takeRows(request.table, request.rows);
+  const drawn = drawnByGroup(types, { most: MOST_COMPARED, leastOfEach: LEAST_OF_A_TYPE, random });
+  const typed = takeRows(
+    request.table,
+    drawn.map((place) => request.rows[place]),
+  );
   const wanted = settings.of.length > 0 ? settings.of : defaultAttributes(typed);
   const usedTwice = settings.of.filter(request.circular);
   const candidates = wanted.filter((id) => !request.circular(id) && hasValue(typed, id));
@@ -69,8 +79,9 @@ export function howApart(request: ApartRequest): Apart | NotApart {
     };
   const taken = takeComparable(typed, register, { ...settings, of: free });
   if ('why' in taken) return { ...taken, circular: false, usedTwice };
-  const { places, matrix } = taken;
-  const table = takeRows(typed, places);
+  const { matrix } = taken;
+  const table = takeRows(typed, taken.places);
+  const places = taken.places.map((place) => drawn[place]);
   const labels = Int32Array.from(places, (place) => types[place]);
   const items = denseItems(table.item);
   const present = [...new Set(labels)].sort((a, b) => a - b);
@@ -96,6 +107,7 @@ export function howApart(request: ApartRequest): Apart | NotApart {
     computed,
     places,
     labels,
+    drawnFrom: drawn.length === types.length ? null : types.length,
     difference,
     differ: toldAt('why' in difference ? difference : difference.p, confidence),
     dispersion,

@@ -1,4 +1,5 @@
 import { type Condensed, dissimilarityAt, takeRecords } from '../../numerics/dissimilarity/condensed.ts';
+import { addTo } from '../../numerics/foundation/lists.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { medoids } from '../../numerics/grouping/medoids.ts';
 import { predictionStrength } from '../../numerics/grouping/prediction-strength.ts';
@@ -27,9 +28,7 @@ export function finerOrCoarser(
   asking: Asking,
 ): FinerCoarser {
   const members = new Map<number, number[]>();
-  labels.forEach((type, place) => {
-    members.set(type, [...(members.get(type) ?? []), place]);
-  });
+  for (const [place, type] of labels.entries()) addTo(members, type, place);
   return {
     merged: mergeNearest(matrix, members, { ...asking, random: asking.random.stream('merged') }),
     divided: divideWidest(matrix, members, items, asking.random.stream('divided')),

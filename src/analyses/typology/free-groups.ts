@@ -11,7 +11,6 @@ import { groupStability } from '../../numerics/grouping/stability.ts';
 import type { Unavailable } from '../contract.ts';
 import type { FreeGroups } from './apart-found.ts';
 
-const MOST = 3000;
 const RESAMPLES = 100;
 /** Below this mean coefficient a group is not to be trusted (Hennig 2007). */
 const SHAKY = 0.6;
@@ -32,8 +31,6 @@ export function groupFreely(
 ): FreeGroups | Unavailable {
   const k = new Set(labels).size;
   if (k < 2) return { why: 'only one type has records to compare' };
-  if (matrix.n > MOST)
-    return { why: `${matrix.n} records are too many to group here; use the analysis "grouping"` };
   const { membership } = medoids(matrix, k);
   const table = contingency(labels, membership);
   const countOf = (type: number, group: number) =>

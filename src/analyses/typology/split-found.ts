@@ -51,6 +51,8 @@ export interface Split {
   /** Readings used, in the attribute's unit, and how many of them differ. */
   readonly values: Float64Array;
   readonly distinct: number;
+  /** How many there are of which those used were drawn by chance; null where all are used. */
+  readonly drawnFrom: number | null;
   /** So few different readings that rounding could pass for heaps. */
   readonly coarse: boolean;
   readonly dip: DipTest | Unavailable;

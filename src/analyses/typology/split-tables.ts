@@ -57,8 +57,18 @@ export function splitTable(found: TypologyFound): ResultTable {
       split.answers.map(({ between }) => between).join(', '),
       found.visible[place].halves,
     ]),
-    note: 'Dip and Silverman’s test: small p speaks against a single heap, and both must be small; what they are held against is rounded by the steps of the readings. Parts preferred: by BIC among one to five Gaussian parts, fitted to the intervals that the steps leave open. Threshold, only where the readings are divided: where two parts cross, of one spread or of their own, whichever is better by BIC, with its interval over items drawn again; a second crossing where the wider part reaches round the other; valley: of the kernel density at its critical bandwidth for two peaks. From “no reading from” to “to” any cut parts the same records.',
+    note: `Dip and Silverman’s test: small p speaks against a single heap, and both must be small; what they are held against is rounded by the steps of the readings. Parts preferred: by BIC among one to five Gaussian parts, fitted to the intervals that the steps leave open. Threshold, only where the readings are divided: where two parts cross, of one spread or of their own, whichever is better by BIC, with its interval over items drawn again; a second crossing where the wider part reaches round the other; valley: of the kernel density at its critical bandwidth for two peaks. From “no reading from” to “to” any cut parts the same records.${drawnNote(found)}`,
   };
+}
+
+/** Where n is a sample. */
+function drawnNote({ splits }: TypologyFound): string {
+  const drawn = splits.flatMap(({ label, values, drawnFrom }) =>
+    drawnFrom === null
+      ? []
+      : [` ${label}: n is a sample, ${values.length} of ${drawnFrom} readings drawn by chance.`],
+  );
+  return drawn.join('');
 }
 
 export function partsTable(found: TypologyFound): ResultTable {

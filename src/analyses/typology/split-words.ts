@@ -25,7 +25,8 @@ function stepWords({ steps, scaleBy, logarithm, unit }: Split): string {
 /** What was measured of the division of one attribute. */
 export function splitWords(split: Split, confidence: number): string {
   const { dip, bandwidth, threshold, best, values } = split;
-  const start = `${split.label}, ${printCount(values.length, 'reading')}${stepWords(split)}`;
+  const drawn = split.drawnFrom === null ? '' : ` drawn by chance from ${split.drawnFrom}`;
+  const start = `${split.label}, ${printCount(values.length, 'reading')}${drawn}${stepWords(split)}`;
   if (isUnavailable(dip) || isUnavailable(bandwidth) || isUnavailable(best)) {
     const gap = [dip, bandwidth, best].find(isUnavailable);
     return `${start}: ${gap?.why ?? 'no division could be looked for'}.`;

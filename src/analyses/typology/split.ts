@@ -99,7 +99,12 @@ function splitIn(
   { random, resamples, confidence }: Looking,
 ): Split {
   const { attribute } = column;
-  const { rounded, items, logarithm, scaleBy, steps } = readingsOf(table, column, rows);
+  const { rounded, items, logarithm, scaleBy, steps, drawnFrom } = readingsOf(
+    table,
+    column,
+    rows,
+    random.stream('readings'),
+  );
   const { values } = rounded;
   const spread = spreadEvenly(rounded);
   const back = (value: number) => (logarithm ? exp(value) : value);
@@ -114,6 +119,7 @@ function splitIn(
     steps,
     values,
     distinct,
+    drawnFrom,
     coarse: distinct * 2 < values.length,
     curve: densityOf(spread, back),
   };

@@ -78,7 +78,11 @@ function coverage({ assignment, typology, unit, apart, assemblages }: TypologyFo
       `; ${records} fit both ${typology.types[first].label} and ${typology.types[second].label}`,
   );
   const tested =
-    'why' in apart || apart.places.length === typed ? '' : `, ${apart.places.length} of them comparable`;
+    'why' in apart || apart.places.length === typed
+      ? ''
+      : apart.drawnFrom === null
+        ? `, ${apart.places.length} of them comparable`
+        : `, ${apart.places.length} of them compared, drawn by chance`;
   return `${typed} of ${printCount(assignment.rows.length, unit)} have a type${tested}${rest}${overlaps.join('')}${where}.`;
 }
 

@@ -25,7 +25,9 @@ export async function analyseSideBySide(
   const copies = prepared.all.rows > MOST_COPIED ? 0 : Math.min(threads, entries.length) - 1;
   const count = commonCount();
   const others = Array.from({ length: copies }, () => handedBy({ prepared, files, count }));
-  const done = new Map(answersOf(prepared, files, { ...options, claim: countedBy(count, prepared) }));
+  const begun = () => Math.min(entries.length, Atomics.load(count, 0));
+  const claim = countedBy(count, prepared);
+  const done = new Map(answersOf(prepared, files, { ...options, claim, begun }));
   for (const handed of await Promise.all(others)) {
     for (const [id, answer] of handed.answers) done.set(id, answer);
     for (const [id, fault] of handed.faults) options.onFault?.(id, fault);

@@ -1,5 +1,6 @@
 import { type Condensed, condensedIndex } from '../dissimilarity/condensed.ts';
 import type { Random } from '../foundation/random.ts';
+import { drawsWithinReach } from '../resampling/within-reach.ts';
 import type { ItemKinds } from './draws.ts';
 
 /** Do two assemblages lean the same way from what all have in common, further than chance would? */
@@ -8,6 +9,8 @@ export interface SharedLeanings {
   readonly leaning: Condensed;
   /** One-sided p of each pair, the larger of the two that it has; NaN where a side is left out. */
   readonly p: Condensed;
+  /** Deals that each p rests on at least. */
+  readonly deals: number;
 }
 
 /**
@@ -33,6 +36,7 @@ export function sharedLeanings(
   const size = (n * (n - 1)) / 2;
   const leaning = new Float64Array(size);
   const p = new Float64Array(size).fill(Number.NaN);
+  let fewest = deals;
   for (let fixed = 0; fixed < n; fixed++) {
     const own = total(counts[fixed]);
     if (own === 0) continue;
@@ -50,24 +54,26 @@ export function sharedLeanings(
     for (let other = 0; other < n; other++)
       if (other !== fixed) leaning[condensedIndex(n, fixed, other)] = observed[other];
     if (!taking[fixed]) continue;
+    const dealt = drawsWithinReach(deals, others.length);
+    fewest = Math.min(fewest, dealt);
     const reached = reachedBy(
       scores,
       sizes,
       items.map((list, place) => ({ items: list.length, observed: observed[place] })),
       {
         random: random.stream(`fixed ${fixed}`),
-        deals,
+        deals: dealt,
         taking: taking.map((takes, place) => takes && place !== fixed),
       },
     );
     for (let other = 0; other < n; other++) {
       if (other === fixed || !taking[other]) continue;
       const at = condensedIndex(n, fixed, other);
-      const one = (reached[other] + 1) / (deals + 1);
+      const one = (reached[other] + 1) / (dealt + 1);
       p[at] = Number.isNaN(p[at]) ? one : Math.max(p[at], one);
     }
   }
-  return { leaning: { n, values: leaning }, p: { n, values: p } };
+  return { leaning: { n, values: leaning }, p: { n, values: p }, deals: fewest };
 }
 
 /** Deals that should tie may differ in their last bits. */

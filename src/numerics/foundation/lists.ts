@@ -17,6 +17,13 @@ export function greatest(values: Iterable<number>): number {
   return high;
 }
 
+/** Adds one to the list of a key; copying the list for it would take the square of its length. */
+export function addTo<Key, T>(lists: Map<Key, T[]>, key: Key, one: T): void {
+  const known = lists.get(key);
+  if (known === undefined) lists.set(key, [one]);
+  else known.push(one);
+}
+
 /** Adds all of `more` at the end of a list. */
 export function append<T>(list: T[], more: Iterable<T>): void {
   for (const one of more) list.push(one);

@@ -1,3 +1,5 @@
+import { addTo } from '../foundation/lists.ts';
+
 /**
  * What an attribute has in common with an axis, over the records that have a value of it.
  */
@@ -23,7 +25,7 @@ export function correlation(values: readonly number[], at: readonly number[]): n
 export function correlationRatio(terms: readonly (string | null)[], at: readonly number[]): number {
   const groups = new Map<string, number[]>();
   terms.forEach((term, i) => {
-    if (term !== null) groups.set(term, [...(groups.get(term) ?? []), at[i]]);
+    if (term !== null) addTo(groups, term, at[i]);
   });
   const all = [...groups.values()].flat();
   const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;

@@ -3,6 +3,7 @@ import { normalQuantileUpper, normalUpper, studentQuantileUpper } from '../found
 import type { Random } from '../foundation/random.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
 import { jackknifeAcceleration } from './acceleration.ts';
+import { drawsWithinReach } from './within-reach.ts';
 
 export interface ResampledInterval {
   readonly low: number;
@@ -15,7 +16,7 @@ export interface ResampledInterval {
 
 export interface BootstrapOptions {
   readonly random: Random;
-  /** Default 1999. */
+  /** Default 1999; fewer of very many blocks (`drawsWithinReach`). */
   readonly resamples?: number;
   /** Two-sided confidence, default 0.95. */
   readonly level?: number;
@@ -49,13 +50,15 @@ export function bootstrapInterval(
   if (Number.isNaN(observed)) return { why: 'the statistic itself has no value' };
   const drawn = strata.map((size) => new Int32Array(size));
   const values: number[] = [];
-  for (let i = 0; i < resamples; i++) {
+  const blocks = strata.reduce((sum, size) => sum + size, 0);
+  const draws = drawsWithinReach(resamples, blocks);
+  for (let i = 0; i < draws; i++) {
     for (const choice of drawn)
       for (let j = 0; j < choice.length; j++) choice[j] = random.integer(choice.length);
     const value = statistic(drawn);
     if (!Number.isNaN(value)) values.push(value);
   }
-  if (values.length < resamples / 2) return { why: 'most resamples gave no value' };
+  if (values.length < draws / 2) return { why: 'most resamples gave no value' };
   const sorted = Float64Array.from(values).sort();
   if (drawsAgree(sorted)) return DRAWS_AGREE;
   if (method === 'centred') {

@@ -1,4 +1,5 @@
 import type { Random } from '../foundation/random.ts';
+import { drawsWithinReach } from './within-reach.ts';
 
 export interface PermutationTest {
   readonly observed: number;
@@ -10,7 +11,7 @@ export interface PermutationTest {
 
 export interface PermutationOptions {
   readonly random: Random;
-  /** Random relabellings when all cannot be tried, default 9999. */
+  /** Random relabellings when all cannot be tried, default 9999; fewer of very many blocks (`drawsWithinReach`). */
   readonly relabellings?: number;
   /** All relabellings are tried when there are no more than this many, default 300,000. */
   readonly exactLimit?: number;
@@ -46,12 +47,13 @@ export function permutationTest(
     } while (nextRelabelling(current));
     return { observed, p: reached / tried, method: 'exact', relabellings: tried };
   }
+  const draws = drawsWithinReach(relabellings, dealt.length);
   let reached = 0;
-  for (let i = 0; i < relabellings; i++) {
+  for (let i = 0; i < draws; i++) {
     shuffle(dealt, random);
     if (statistic(dealt) >= threshold) reached++;
   }
-  return { observed, p: (reached + 1) / (relabellings + 1), method: 'resampled', relabellings };
+  return { observed, p: (reached + 1) / (draws + 1), method: 'resampled', relabellings: draws };
 }
 
 /** Fisher-Yates shuffle in place (Knuth 1997, The Art of Computer Programming 2, algorithm 3.4.2P). */

@@ -3,6 +3,7 @@ import { exp } from '../foundation/elementary.ts';
 import { greatest } from '../foundation/lists.ts';
 import type { Random } from '../foundation/random.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
+import { drawsWithinReach } from '../resampling/within-reach.ts';
 import { type CountTable, margins, withoutEmptyLines } from './contingency.ts';
 
 export interface FisherExact {
@@ -37,9 +38,13 @@ export function fisherExact(
   const exact = walk(rows, columns, threshold, visits);
   if (exact !== undefined) return { p: Math.min(1, exact), method: 'exact' };
   const draw = tableDrawer(rows, columns, random);
+  const draws = drawsWithinReach(
+    tables,
+    rows.reduce((sum, row) => sum + row, 0),
+  );
   let reached = 0;
-  for (let i = 0; i < tables; i++) if (draw() <= threshold) reached++;
-  return { p: (reached + 1) / (tables + 1), method: 'resampled', tables };
+  for (let i = 0; i < draws; i++) if (draw() <= threshold) reached++;
+  return { p: (reached + 1) / (draws + 1), method: 'resampled', tables: draws };
 }
 
 /** Log of the part of a table's chance that depends on its cells: minus the sum of log factorials. */

@@ -3,6 +3,7 @@ import { chiSquaredUpper } from '../foundation/distributions.ts';
 import type { Random } from '../foundation/random.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
 import { countRelabellings, nextRelabelling, shuffle } from '../resampling/permutation.ts';
+import { drawsWithinReach } from '../resampling/within-reach.ts';
 
 /** Readings with a label each, in strata within which labels are compared. */
 export interface StratifiedData {
@@ -221,12 +222,13 @@ export function stratifiedPermutation(
     } while (strata.some(({ labels }) => nextOrFirst(labels)));
     return { p: reached / tried, method: 'exact', relabellings: tried };
   }
+  const draws = drawsWithinReach(relabellings, data.labels.length);
   let reached = 0;
-  for (let i = 0; i < relabellings; i++) {
+  for (let i = 0; i < draws; i++) {
     for (const { labels } of strata) shuffle(labels, random);
     if (statistic() >= threshold) reached++;
   }
-  return { p: (reached + 1) / (relabellings + 1), method: 'resampled', relabellings };
+  return { p: (reached + 1) / (draws + 1), method: 'resampled', relabellings: draws };
 }
 
 /** An odometer's wheel: false, and back at its start, when it has gone round. */

@@ -1,5 +1,6 @@
 import { takeRows } from '../../fragments/subset.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
+import { addTo } from '../../numerics/foundation/lists.ts';
 import type { DuplicateDecision } from '../profile/decisions.ts';
 import { nameIn } from '../reading/assemble.ts';
 import type { Fault, LedgerEntry, RowSetAside, SourceReading } from '../source-reading.ts';
@@ -115,7 +116,7 @@ function drop(
   const source = sourceOf(table, gone);
   const { row } = table.origin[gone]!;
   const reason = `the same find as row ${table.origin[kept]!.row} of ${sourceOf(table, kept)}, by decision`;
-  setAside.set(source, [...(setAside.get(source) ?? []), { row, reason }]);
+  addTo(setAside, source, { row, reason });
   const columns = readings.find(({ name }) => name === source)?.columns ?? [];
   for (const [id, column] of table.columns) {
     const raw = column.raw[gone]!;

@@ -127,3 +127,21 @@ describe('dealing labels within strata', () => {
     ).toHaveProperty('why');
   });
 });
+
+describe('many readings of one item each', () => {
+  it.each([0, 0.12])('the p known by distribution is that of dealing again, at a shift of %d', (shift) => {
+    const random = createRandom(4);
+    const n = 1200;
+    const labels = Array.from({ length: n }, (_, at) => at % 2);
+    const strata = Array.from({ length: n }, (_, at) => at % 3);
+    // Rounded, so that many tie.
+    const values = labels.map((label) => Math.round(20 * (random.next() + shift * label)));
+    const data = { labels, labelCount: 2, strata, scores: [midranks(values).ranks] };
+    const known = available(stratifiedTest(data)).pAsymptotic;
+    const dealt = available(stratifiedPermutation(data, { random, relabellings: 4999 })).p;
+    // Four standard errors of the share of 4,999 deals.
+    const room = 4 * Math.sqrt((known * (1 - known) + 1e-4) / 4999) + 1 / 5000;
+    expect(Math.abs(known - dealt)).toBeLessThan(room);
+    expect(known < 0.05).toBe(shift > 0);
+  });
+});

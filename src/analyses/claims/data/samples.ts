@@ -1,5 +1,6 @@
 import { mean, standardDeviation } from '../../../numerics/describing/moments.ts';
 import { quantile } from '../../../numerics/describing/quantile.ts';
+import { greatest, least as leastOf } from '../../../numerics/foundation/lists.ts';
 import { isUnavailable } from '../../../numerics/foundation/unavailable.ts';
 import type { Unavailable } from '../../contract.ts';
 import type { Way } from '../conventions/way.ts';
@@ -52,8 +53,8 @@ export function describe(
     typeof deviation === 'number' && divisor === 'n' ? deviation * Math.sqrt((n - 1) / n) : deviation;
   const one = (value: number | Unavailable, said = name): Way[] =>
     isUnavailable(value) || !Number.isFinite(value) ? [] : [{ said, value }];
-  const [least, most] = [Math.min(...low), Math.max(...high)];
-  const [leastPoint, mostPoint] = [Math.min(...points), Math.max(...points)];
+  const [least, most] = [leastOf(low), greatest(high)];
+  const [leastPoint, mostPoint] = [leastOf(points), greatest(points)];
   switch (quantity) {
     case 'mean':
       return one(average);

@@ -1,6 +1,6 @@
 import { GROUND } from '../../../analyses/figure-style.ts';
 import { quantile } from '../../../numerics/describing/quantile.ts';
-import { greatest, least } from '../../../numerics/foundation/lists.ts';
+import { addTo, greatest, least } from '../../../numerics/foundation/lists.ts';
 import { type Axis, axisOf, type Extent, eachNumber } from '../axes.ts';
 import { fillOf, strokeOf } from '../colours.ts';
 import { type Frame, scaleOf } from '../frame.ts';
@@ -39,7 +39,7 @@ function boxesOf(
   const grouped = new Map<number, unknown[]>();
   samples.forEach((sample, at) => {
     const place = places.length === 0 ? placeOn(stand, trace.name) : placeOn(stand, places[at]);
-    grouped.set(place, [...(grouped.get(place) ?? []), sample]);
+    addTo(grouped, place, sample);
   });
   return [...grouped].map(([place, values]): Boxed => {
     const points = own(reach, values);
