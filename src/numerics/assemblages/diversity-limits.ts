@@ -2,6 +2,7 @@ import { studentQuantileUpper } from '../foundation/distributions.ts';
 import { pow } from '../foundation/elementary.ts';
 import type { Random } from '../foundation/random.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
+import { drawnAgain, MANY_THINGS } from '../resampling/drawn-counts.ts';
 import { drawnCounts, type ItemKinds } from './draws.ts';
 import { frequencies, sampleCoverage, unseenKinds } from './hill.ts';
 
@@ -62,6 +63,7 @@ export function diversityLimits(
   const edges = Float64Array.from(shares);
   for (let i = 1; i < edges.length; i++) edges[i] += edges[i - 1];
   const again = () => {
+    if (n > MANY_THINGS) return drawnAgain(shares, n, random);
     const drawn = new Float64Array(shares.length);
     for (let i = 0; i < n; i++) drawn[placeOf(edges, random.next() * edges[edges.length - 1])]++;
     return drawn;

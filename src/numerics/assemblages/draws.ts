@@ -1,6 +1,7 @@
 import type { Random } from '../foundation/random.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
-import { bootstrapInterval, type ResampledInterval } from '../resampling/bootstrap.ts';
+import { bootstrapInterval, centredInterval, type ResampledInterval } from '../resampling/bootstrap.ts';
+import { dealtOut, drawnAgain, MANY_THINGS } from '../resampling/drawn-counts.ts';
 import { type PermutationTest, permutationTest } from '../resampling/permutation.ts';
 import { assemblageSimilarity, isDistance, mostAlike, type SimilarityCoefficient } from './similarity.ts';
 
@@ -15,6 +16,52 @@ export function drawnCounts(items: ItemKinds, choice: ArrayLike<number>, columns
     for (let column = 0; column < columns; column++) counts[column] += item[column];
   }
   return counts;
+}
+
+/** Items of few kinds by what they bring: how many bring the very same counts. */
+interface Bundles {
+  readonly kinds: readonly Float64Array[];
+  readonly items: Float64Array;
+}
+
+function bundled(items: ItemKinds): Bundles {
+  const places = new Map<string, number>();
+  const kinds: Float64Array[] = [];
+  const sizes: number[] = [];
+  for (const item of items) {
+    const key = item.join();
+    const place = places.get(key) ?? kinds.length;
+    if (place === kinds.length) {
+      places.set(key, place);
+      kinds.push(item);
+      sizes.push(0);
+    }
+    sizes[place]++;
+  }
+  return { kinds, items: Float64Array.from(sizes) };
+}
+
+function addedUp(kinds: readonly Float64Array[], times: Float64Array, columns: number): Float64Array {
+  const counts = new Float64Array(columns);
+  for (let kind = 0; kind < kinds.length; kind++)
+    for (let column = 0; column < columns; column++) counts[column] += times[kind] * kinds[kind][column];
+  return counts;
+}
+
+/**
+ * Draws the items of an assemblage again, as many as there are, and gives the counts of their kinds; very many of them
+ * by how many bring the same, which has the same chances.
+ */
+export function itemDrawer(items: ItemKinds, columns: number, random: Random): () => Float64Array {
+  if (items.length > MANY_THINGS) {
+    const { kinds, items: sizes } = bundled(items);
+    return () => addedUp(kinds, drawnAgain(sizes, items.length, random), columns);
+  }
+  const choice = new Int32Array(items.length);
+  return () => {
+    for (let i = 0; i < choice.length; i++) choice[i] = random.integer(choice.length);
+    return drawnCounts(items, choice, columns);
+  };
 }
 
 export interface LikenessDraws {
@@ -37,21 +84,37 @@ export function likenessInterval(
 ): ResampledInterval | Unavailable {
   const columns = rest.length;
   const rows = coefficient === 'chi-square' && rest.some((count) => count > 0) ? [rest] : [];
-  const interval = bootstrapInterval(
-    [first.length, second.length],
-    ([one, other]) =>
-      assemblageSimilarity(
-        [drawnCounts(first, one, columns), drawnCounts(second, other, columns), ...rows],
-        coefficient,
-      ).values[0],
-    { random, resamples, level: confidence, method: 'centred' },
-  );
+  const likeness = (one: Float64Array, other: Float64Array) =>
+    assemblageSimilarity([one, other, ...rows], coefficient).values[0];
+  const many = first.length + second.length > MANY_THINGS;
+  const interval = many
+    ? manyInterval([first, second], columns, likeness, { resamples, confidence, random })
+    : bootstrapInterval(
+        [first.length, second.length],
+        ([one, other]) => likeness(drawnCounts(first, one, columns), drawnCounts(second, other, columns)),
+        { random, resamples, level: confidence, method: 'centred' },
+      );
   if ('why' in interval) return interval;
   return {
     ...interval,
     low: Math.max(0, interval.low),
     high: Math.min(isDistance(coefficient) ? Infinity : mostAlike(coefficient), interval.high),
   };
+}
+
+/** The centred limits of very many items, by their counts. */
+function manyInterval(
+  both: readonly [ItemKinds, ItemKinds],
+  columns: number,
+  likeness: (one: Float64Array, other: Float64Array) => number,
+  { resamples, confidence, random }: Omit<LikenessDraws, 'coefficient'>,
+): ResampledInterval | Unavailable {
+  const [one, other] = both.map((items) => itemDrawer(items, columns, random));
+  const [first, second] = both.map((items) => drawnCounts(items, Int32Array.from(items.keys()), columns));
+  const observed = likeness(first, second);
+  if (Number.isNaN(observed)) return { why: 'the statistic itself has no value' };
+  const values = Float64Array.from({ length: resamples }, () => likeness(one(), other()));
+  return centredInterval(observed, values, confidence);
 }
 
 /**
@@ -66,6 +129,8 @@ export function sameSource(
   { random, relabellings }: { readonly random: Random; readonly relabellings: number },
 ): PermutationTest {
   const both = [...first, ...second];
+  if (both.length > MANY_THINGS)
+    return sameSourceOfMany(both, first, columns, coefficient, { random, relabellings });
   const labels = both.map((_, item) => (item < first.length ? 0 : 1));
   const sign = isDistance(coefficient) ? 1 : -1;
   return permutationTest(
@@ -80,6 +145,30 @@ export function sameSource(
     },
     { random, relabellings: Math.min(relabellings, MOST_DEALT), exactLimit: MOST_DEALT },
   );
+}
+
+/** The same for very many items, which are dealt by how many of them bring the same. */
+function sameSourceOfMany(
+  both: ItemKinds,
+  first: ItemKinds,
+  columns: number,
+  coefficient: SimilarityCoefficient,
+  { random, relabellings }: { readonly random: Random; readonly relabellings: number },
+): PermutationTest {
+  const { kinds, items } = bundled(both);
+  const whole = addedUp(kinds, items, columns);
+  const sign = isDistance(coefficient) ? 1 : -1;
+  const statistic = (one: Float64Array) => {
+    const other = whole.map((count, column) => count - one[column]);
+    return sign * assemblageSimilarity([one, other], coefficient).values[0];
+  };
+  const observed = statistic(drawnCounts(first, Int32Array.from(first.keys()), columns));
+  const threshold = observed - 1e-9 * Math.max(1, Math.abs(observed));
+  const deals = Math.min(relabellings, MOST_DEALT);
+  let reached = 0;
+  for (let deal = 0; deal < deals; deal++)
+    if (statistic(addedUp(kinds, dealtOut(items, first.length, random), columns)) >= threshold) reached++;
+  return { observed, p: (reached + 1) / (deals + 1), method: 'resampled', relabellings: deals };
 }
 
 /** Ways to deal the items of one pair: there are many pairs. */

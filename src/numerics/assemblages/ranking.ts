@@ -1,6 +1,6 @@
 import type { Condensed } from '../dissimilarity/condensed.ts';
 import type { Random } from '../foundation/random.ts';
-import { drawnCounts, type ItemKinds } from './draws.ts';
+import { type ItemKinds, itemDrawer } from './draws.ts';
 import { assemblageSimilarity, type SimilarityCoefficient } from './similarity.ts';
 
 /** Which of several values comes first, and how surely. Places are those of the values given. */
@@ -86,13 +86,11 @@ export function likenessDraws(
   resamples: number,
   random: Random,
 ): readonly Condensed[] {
-  const choices = items.map((own) => new Int32Array(own.length));
-  return Array.from({ length: resamples }, () => {
-    const counts = items.map((own, row) => {
-      const choice = choices[row];
-      for (let i = 0; i < choice.length; i++) choice[i] = random.integer(choice.length);
-      return drawnCounts(own, choice, columns);
-    });
-    return assemblageSimilarity(counts, coefficient);
-  });
+  const drawers = items.map((own) => itemDrawer(own, columns, random));
+  return Array.from({ length: resamples }, () =>
+    assemblageSimilarity(
+      drawers.map((draw) => draw()),
+      coefficient,
+    ),
+  );
 }

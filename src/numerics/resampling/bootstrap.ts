@@ -59,20 +59,9 @@ export function bootstrapInterval(
     if (!Number.isNaN(value)) values.push(value);
   }
   if (values.length < draws / 2) return { why: 'most resamples gave no value' };
+  if (method === 'centred') return centredInterval(observed, Float64Array.from(values), level);
   const sorted = Float64Array.from(values).sort();
   if (drawsAgree(sorted)) return DRAWS_AGREE;
-  if (method === 'centred') {
-    const [low, middle, high] = [(1 - level) / 2, 0.5, (1 + level) / 2].map((share) =>
-      quantileSorted(sorted, share, 6),
-    );
-    return withWidth({
-      low: observed + low - middle,
-      high: observed + high - middle,
-      level,
-      resamples: values.length,
-      method,
-    });
-  }
   const acceleration = jackknifeAcceleration(everything, statistic, random.stream('left out'));
   const tail = (1 - level) / 2;
   const shares =
@@ -84,6 +73,30 @@ export function bootstrapInterval(
     level,
     resamples: values.length,
     method: shares === undefined ? 'percentile' : 'BCa',
+  });
+}
+
+/**
+ * Percentiles of the draws, moved so that their middle is the statistic itself.
+ *
+ * @param values of the statistic in each draw, at least one, none NaN.
+ */
+export function centredInterval(
+  observed: number,
+  values: Float64Array,
+  level: number,
+): ResampledInterval | Unavailable {
+  const sorted = values.slice().sort();
+  if (drawsAgree(sorted)) return DRAWS_AGREE;
+  const [low, middle, high] = [(1 - level) / 2, 0.5, (1 + level) / 2].map((share) =>
+    quantileSorted(sorted, share, 6),
+  );
+  return withWidth({
+    low: observed + low - middle,
+    high: observed + high - middle,
+    level,
+    resamples: values.length,
+    method: 'centred',
   });
 }
 

@@ -1,9 +1,9 @@
-import gammaln from '@stdlib/math-base-special-gammaln';
 import { exp } from '../foundation/elementary.ts';
 import { greatest } from '../foundation/lists.ts';
+import { logFactorial } from '../foundation/log-factorial.ts';
 import type { Random } from '../foundation/random.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
-import { drawsWithinReach } from '../resampling/within-reach.ts';
+import { dealtOut, MANY_THINGS } from '../resampling/drawn-counts.ts';
 import { type CountTable, margins, withoutEmptyLines } from './contingency.ts';
 
 export interface FisherExact {
@@ -38,13 +38,9 @@ export function fisherExact(
   const exact = walk(rows, columns, threshold, visits);
   if (exact !== undefined) return { p: Math.min(1, exact), method: 'exact' };
   const draw = tableDrawer(rows, columns, random);
-  const draws = drawsWithinReach(
-    tables,
-    rows.reduce((sum, row) => sum + row, 0),
-  );
   let reached = 0;
-  for (let i = 0; i < draws; i++) if (draw() <= threshold) reached++;
-  return { p: (reached + 1) / (draws + 1), method: 'resampled', tables: draws };
+  for (let i = 0; i < tables; i++) if (draw() <= threshold) reached++;
+  return { p: (reached + 1) / (tables + 1), method: 'resampled', tables };
 }
 
 /** Log of the part of a table's chance that depends on its cells: minus the sum of log factorials. */
@@ -56,13 +52,6 @@ function logWeight(table: CountTable): number {
     sum += part;
   }
   return -sum;
-}
-
-const logFactorials: number[] = [0];
-
-function logFactorial(count: number): number {
-  for (let next = logFactorials.length; next <= count; next++) logFactorials.push(gammaln(next + 1));
-  return logFactorials[count];
 }
 
 interface State {
@@ -225,6 +214,7 @@ function fill(filling: Filling, row: number, rest: number, weight: number): bool
 /** Draws log weights of random tables with these margins, as if the row labels were shuffled over the column labels. */
 function tableDrawer(rows: readonly number[], columns: readonly number[], random: Random): () => number {
   const n = rows.reduce((sum, row) => sum + row, 0);
+  if (n > MANY_THINGS) return countDrawer(rows, columns, random);
   const unshuffled = Uint32Array.from(rows.flatMap((count, row) => new Array<number>(count).fill(row)));
   const labels = new Uint32Array(n);
   const table = rows.map(() => new Array<number>(columns.length).fill(0));
@@ -239,5 +229,23 @@ function tableDrawer(rows: readonly number[], columns: readonly number[], random
         labels[pick] = labels[last];
       }
     return logWeight(table);
+  };
+}
+
+/** The same for very many: each column is dealt out of what the rows have left. */
+function countDrawer(rows: readonly number[], columns: readonly number[], random: Random): () => number {
+  return () => {
+    const left = Float64Array.from(rows);
+    let sum = 0;
+    for (const column of columns) {
+      const drawn = dealtOut(left, column, random);
+      let part = 0;
+      for (let row = 0; row < left.length; row++) {
+        part += logFactorial(drawn[row]);
+        left[row] -= drawn[row];
+      }
+      sum += part;
+    }
+    return -sum;
   };
 }
