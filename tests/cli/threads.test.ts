@@ -75,6 +75,14 @@ describe('a run on several cores', () => {
     expect(claim()).toBeNull();
   });
 
+  it('hands out the questions that take longest first, each once', async () => {
+    const { prepared } = await material();
+    const kinds = ['summary', 'typology', 'grouping', 'crosstab', 'grouping'];
+    const analyses = kinds.map((kind, at) => ({ id: `${at}`, kind }));
+    const claim = countedBy(commonCount(), { ...prepared, study: { ...prepared.study, analyses } });
+    expect(Array.from({ length: 6 }, claim)).toEqual([2, 4, 1, 0, 3, null]);
+  });
+
   it('computes here what a thread leaves undone', async () => {
     // No thread can be started from the sources in this process, or it is: the results are the same.
     const { prepared, files } = await material();

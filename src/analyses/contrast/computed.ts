@@ -7,6 +7,8 @@ import {
   expandedLevel,
   type ResampledInterval,
 } from '../../numerics/resampling/bootstrap.ts';
+import { countedInterval, kindsOfBlocks } from '../../numerics/resampling/counted-bootstrap.ts';
+import { MANY_THINGS } from '../../numerics/resampling/drawn-counts.ts';
 import { countRelabellings } from '../../numerics/resampling/permutation.ts';
 import { drawnMedian } from '../../numerics/resampling/resampled-ranks.ts';
 import {
@@ -133,12 +135,19 @@ function medianInterval(
   options: ContrastOptions,
   random: Random,
 ): ResampledInterval | Unavailable {
-  const median = drawnMedian(blockMembers(points));
-  return bootstrapInterval([points.count], ([choice]) => median(choice), {
+  const settings = {
     random,
     resamples: options.resamples,
     level: expandedLevel(options.confidence, points.count),
-  });
+  };
+  const members = blockMembers(points);
+  if (points.count > MANY_THINGS) {
+    const { kinds, counts } = kindsOfBlocks(members);
+    const median = drawnMedian(kinds, 'times');
+    return countedInterval([counts], ([times]) => median(times), settings);
+  }
+  const median = drawnMedian(members);
+  return bootstrapInterval([points.count], ([choice]) => median(choice), settings);
 }
 
 /** The effect of all readings; its limits by one value an item, which alone are independent. */

@@ -2,8 +2,16 @@ import { quantileSorted } from '../../numerics/describing/quantile.ts';
 import { ln } from '../../numerics/foundation/elementary.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { bootstrapInterval, type ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
+import { countedInterval, kindsOfBlocks } from '../../numerics/resampling/counted-bootstrap.ts';
+import { MANY_THINGS } from '../../numerics/resampling/drawn-counts.ts';
 import { countRelabellings } from '../../numerics/resampling/permutation.ts';
-import { drawnDelta, drawnMedian, drawnMedianDifference } from '../../numerics/resampling/resampled-ranks.ts';
+import {
+  type Blocks,
+  type Drawn,
+  drawnDelta,
+  drawnMedian,
+  drawnMedianDifference,
+} from '../../numerics/resampling/resampled-ranks.ts';
 import {
   type BlockedSample,
   blockMedians,
@@ -32,10 +40,14 @@ export function pairEffects(
   random: Random,
 ): Pick<PairContrast, 'delta' | 'shift' | 'ratio' | 'equivalence'> {
   const members = pair.map(blockMembers);
+  const many = pair[0].count + pair[1].count > MANY_THINGS;
+  const kinds = many ? members.map(kindsOfBlocks) : null;
+  const held = kinds === null ? members : kinds.map((own) => own.kinds);
+  const how = many ? 'times' : 'blocks';
   const effect = (
     name: EffectName,
     statistic: (first: Float64Array, second: Float64Array) => number | Unavailable,
-    drawn: ((draws: readonly Int32Array[]) => number) | null,
+    drawn: ((draws: readonly ArrayLike<number>[]) => number) | null,
   ): Effect | Unavailable => {
     const estimate = statistic(pair[0].values, pair[1].values);
     if (typeof estimate !== 'number') return estimate;
@@ -43,15 +55,23 @@ export function pairEffects(
       return { estimate, interval: { why: tooFew(pair[0].count, pair[1].count, options.confidence) } };
     const computed = computedLimits(name, estimate, pair, options.confidence);
     if (computed !== null) return { estimate, interval: computed };
-    const interval = bootstrapInterval(
-      pair.map((sample) => sample.count),
-      drawn ??
-        ((choice) => {
-          const value = statistic(gatherBlocks(members[0], choice[0]), gatherBlocks(members[1], choice[1]));
-          return typeof value === 'number' ? value : Number.NaN;
-        }),
-      { random: random.stream(name), resamples, level: options.confidence },
-    );
+    const settings = { random: random.stream(name), resamples, level: options.confidence };
+    const plainly = (choice: readonly ArrayLike<number>[]) => {
+      const value = statistic(gatherBlocks(members[0], choice[0]), gatherBlocks(members[1], choice[1]));
+      return typeof value === 'number' ? value : Number.NaN;
+    };
+    const interval =
+      kinds !== null && drawn !== null
+        ? countedInterval(
+            kinds.map(({ counts }) => counts),
+            drawn,
+            settings,
+          )
+        : bootstrapInterval(
+            pair.map((sample) => sample.count),
+            drawn ?? plainly,
+            settings,
+          );
     return { estimate, interval: 'why' in interval ? interval : around(estimate, interval) };
   };
   const grades = { why: 'grades have an order but no distances' };
@@ -64,12 +84,12 @@ export function pairEffects(
         ? null
         : { why: 'ratios need values above 0' };
   return {
-    delta: effect('delta', cliffsDelta, drawnDelta(members[0], members[1])),
-    shift: graded ? grades : effect('shift', medianDifference, drawnMedianDifference(members[0], members[1])),
+    delta: effect('delta', cliffsDelta, drawnDelta(held[0], held[1], how)),
+    shift: graded ? grades : effect('shift', medianDifference, drawnMedianDifference(held[0], held[1], how)),
     ratio:
       ratios ??
       (logarithmic
-        ? effect('ratio', medianRatio, drawnRatio(members))
+        ? effect('ratio', medianRatio, drawnRatio(held, how))
         : { why: 'given where ratios matter' }),
     equivalence:
       ratios ??
@@ -116,9 +136,9 @@ function medianRatio(first: Float64Array, second: Float64Array): number {
   return quantileSorted(first.slice().sort(), 0.5) / quantileSorted(second.slice().sort(), 0.5);
 }
 
-function drawnRatio(members: readonly (readonly Float64Array[])[]) {
-  const [first, second] = members.map(drawnMedian);
-  return (draws: readonly Int32Array[]) => first(draws[0]) / second(draws[1]);
+function drawnRatio(held: readonly Blocks[], how: Drawn) {
+  const [first, second] = held.map((own) => drawnMedian(own, how));
+  return (draws: readonly ArrayLike<number>[]) => first(draws[0]) / second(draws[1]);
 }
 
 /** Whether the exact test passes the level for groups that are wholly apart: two of all ways to deal the items. */

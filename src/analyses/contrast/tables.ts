@@ -1,5 +1,3 @@
-import { greatest } from '../../numerics/foundation/lists.ts';
-import { drawsWithinReach } from '../../numerics/resampling/within-reach.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
 import { guardTable } from '../guard-tables.ts';
 import { printLevel } from '../phrasing.ts';
@@ -73,20 +71,8 @@ function groupsTable({ attributes, by, options }: ContrastFound): ResultTable {
     briefly: ['attribute', 'group', 'n', 'items', 'missing', 'median', 'medianLow', 'medianHigh', 'q1', 'q3'],
     note:
       `Limits of the median at ${printLevel(options.confidence)} by drawing items again (BCa, Efron 1987), widened for few items (Hesterberg 2015). ` +
-      'Quartiles are type 7. A reading that is a range stands at its middle, an open-ended one at its known end.' +
-      fewerDraws({ attributes, options }),
+      'Quartiles are type 7. A reading that is a range stands at its middle, an open-ended one at its known end.',
   };
-}
-
-/** Where groups are so large that their items are drawn less often than asked. */
-function fewerDraws({ attributes, options }: Pick<ContrastFound, 'attributes' | 'options'>): string {
-  const items = greatest(
-    attributes.flatMap(({ samples }) => samples.tested.map(({ points }) => points.count)),
-  );
-  const made = drawsWithinReach(options.resamples, items);
-  return made === options.resamples
-    ? ''
-    : ` In groups of up to ${items} items these are drawn ${made} times at least, not ${options.resamples}.`;
 }
 
 function testsTable({ attributes, options }: ContrastFound): ResultTable {

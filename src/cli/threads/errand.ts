@@ -1,3 +1,4 @@
+import { entriesOf } from '../../study/load.ts';
 import type { Prepared } from '../../study/prepare.ts';
 import type { AnalysisResult } from '../../study/results.ts';
 import type { Claim } from '../../study/run-study.ts';
@@ -29,6 +30,6 @@ export function countedBy(count: Int32Array, { study }: Prepared): Claim {
     const place = LONGEST.indexOf(kind);
     return place < 0 ? LONGEST.length : place;
   };
-  const order = [...study.analyses.entries()].sort(([, a], [, b]) => rank(a) - rank(b));
+  const order = [...entriesOf(study).entries()].sort(([, a], [, b]) => rank(a) - rank(b));
   return () => order[Atomics.add(count, 0, 1)]?.[0] ?? null;
 }

@@ -3,7 +3,6 @@ import { normalQuantileUpper, normalUpper, studentQuantileUpper } from '../found
 import type { Random } from '../foundation/random.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
 import { jackknifeAcceleration } from './acceleration.ts';
-import { drawsWithinReach } from './within-reach.ts';
 
 export interface ResampledInterval {
   readonly low: number;
@@ -16,7 +15,7 @@ export interface ResampledInterval {
 
 export interface BootstrapOptions {
   readonly random: Random;
-  /** Default 1999; fewer of very many blocks (`drawsWithinReach`). */
+  /** Default 1999. */
   readonly resamples?: number;
   /** Two-sided confidence, default 0.95. */
   readonly level?: number;
@@ -50,19 +49,34 @@ export function bootstrapInterval(
   if (Number.isNaN(observed)) return { why: 'the statistic itself has no value' };
   const drawn = strata.map((size) => new Int32Array(size));
   const values: number[] = [];
-  const blocks = strata.reduce((sum, size) => sum + size, 0);
-  const draws = drawsWithinReach(resamples, blocks);
-  for (let i = 0; i < draws; i++) {
+  for (let i = 0; i < resamples; i++) {
     for (const choice of drawn)
       for (let j = 0; j < choice.length; j++) choice[j] = random.integer(choice.length);
     const value = statistic(drawn);
     if (!Number.isNaN(value)) values.push(value);
   }
-  if (values.length < draws / 2) return { why: 'most resamples gave no value' };
+  if (values.length < resamples / 2) return { why: 'most resamples gave no value' };
   if (method === 'centred') return centredInterval(observed, Float64Array.from(values), level);
-  const sorted = Float64Array.from(values).sort();
-  if (drawsAgree(sorted)) return DRAWS_AGREE;
+  const drawnValues = Float64Array.from(values);
+  if (drawsAgree(drawnValues.slice().sort())) return DRAWS_AGREE;
   const acceleration = jackknifeAcceleration(everything, statistic, random.stream('left out'));
+  return correctedInterval(observed, drawnValues, acceleration, level);
+}
+
+/**
+ * Percentiles of the draws, corrected for bias and acceleration.
+ *
+ * @param values of the statistic in each draw, at least one, none NaN.
+ * @param acceleration undefined where every left-out value is equal.
+ */
+export function correctedInterval(
+  observed: number,
+  values: Float64Array,
+  acceleration: number | undefined,
+  level: number,
+): ResampledInterval | Unavailable {
+  const sorted = values.slice().sort();
+  if (drawsAgree(sorted)) return DRAWS_AGREE;
   const tail = (1 - level) / 2;
   const shares =
     acceleration === undefined ? undefined : correctedShares(sorted, observed, acceleration, tail);

@@ -47,14 +47,31 @@ function countInto(counts: Int32Array, places: readonly Int32Array[], draw: Draw
   return size;
 }
 
+/** The same where a draw says how often each kind of block comes (`kindsOfBlocks`). */
+function countTimes(counts: Int32Array, places: readonly Int32Array[], times: Draw): number {
+  counts.fill(0);
+  let size = 0;
+  for (let kind = 0; kind < places.length; kind++) {
+    const block = places[kind];
+    size += block.length * times[kind];
+    for (let j = 0; j < block.length; j++) counts[block[j]] += times[kind];
+  }
+  return size;
+}
+
+/** What a draw says: which blocks come, one after the other, or how often each of them comes. */
+export type Drawn = 'blocks' | 'times';
+const COUNT = { blocks: countInto, times: countTimes } as const;
+
 /** Sums of mid-ranks of each sample in a pool of all (see midranks). */
-function rankSumsOf(samples: readonly Blocks[]) {
+function rankSumsOf(samples: readonly Blocks[], drawn: Drawn) {
+  const count = COUNT[drawn];
   const { values, places } = order(samples);
   const counts = samples.map(() => new Int32Array(values.length));
   const sums = new Float64Array(samples.length);
   const sizes = new Int32Array(samples.length);
   return (draws: readonly Draw[]) => {
-    for (let s = 0; s < samples.length; s++) sizes[s] = countInto(counts[s], places[s], draws[s]);
+    for (let s = 0; s < samples.length; s++) sizes[s] = count(counts[s], places[s], draws[s]);
     sums.fill(0);
     let before = 0;
     for (let place = 0; place < values.length; place++) {
@@ -70,8 +87,12 @@ function rankSumsOf(samples: readonly Blocks[]) {
 }
 
 /** Cliff's delta of two samples as drawn (see cliffsDelta). */
-export function drawnDelta(first: Blocks, second: Blocks): (draws: readonly Draw[]) => number {
-  const ranks = rankSumsOf([first, second]);
+export function drawnDelta(
+  first: Blocks,
+  second: Blocks,
+  drawn: Drawn = 'blocks',
+): (draws: readonly Draw[]) => number {
+  const ranks = rankSumsOf([first, second], drawn);
   return (draws) => {
     const { sizes, sums } = ranks(draws);
     const [n1, n2] = sizes;
@@ -80,10 +101,10 @@ export function drawnDelta(first: Blocks, second: Blocks): (draws: readonly Draw
 }
 
 /** The median of the values drawn, type 7. */
-export function drawnMedian(sample: Blocks): (draw: Draw) => number {
+export function drawnMedian(sample: Blocks, drawn: Drawn = 'blocks'): (draw: Draw) => number {
   const { values, places } = order([sample]);
   const counts = new Int32Array(values.length);
-  return (draw) => middleOf(values, counts, countInto(counts, places[0], draw));
+  return (draw) => middleOf(values, counts, COUNT[drawn](counts, places[0], draw));
 }
 
 /** The median of values that come `counts` times, `size` in all. */
@@ -113,7 +134,9 @@ const MOST_PAIRS = 1_000_000;
 export function drawnMedianDifference(
   first: Blocks,
   second: Blocks,
+  drawn: Drawn = 'blocks',
 ): ((draws: readonly Draw[]) => number) | null {
+  const count = COUNT[drawn];
   const [a, b] = [first, second].map((blocks): Ordered => {
     const { values, places } = order([blocks]);
     return { values, places: places[0] };
@@ -129,7 +152,7 @@ export function drawnMedianDifference(
   const ofSecond = Uint32Array.from(byValue, (pair) => pair % b.values.length);
   const counts = [new Int32Array(a.values.length), new Int32Array(b.values.length)];
   return (draws) => {
-    const size = countInto(counts[0], a.places, draws[0]) * countInto(counts[1], b.places, draws[1]);
+    const size = count(counts[0], a.places, draws[0]) * count(counts[1], b.places, draws[1]);
     const [one, other] = counts;
     const upper = Math.floor(size / 2);
     const odd = size % 2 === 1;

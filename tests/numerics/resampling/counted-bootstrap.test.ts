@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
+import { standardNormal } from '../../../src/numerics/modes/mixture-parts.ts';
+import { bootstrapInterval } from '../../../src/numerics/resampling/bootstrap.ts';
+import { countedInterval, kindsOfBlocks } from '../../../src/numerics/resampling/counted-bootstrap.ts';
+import {
+  type Blocks,
+  type Drawn,
+  drawnDelta,
+  drawnMedian,
+  drawnMedianDifference,
+} from '../../../src/numerics/resampling/resampled-ranks.ts';
+import { available } from '../close.ts';
+
+const random = createRandom(12);
+/** Rounded readings, skewed; every fifth item has two. */
+const sample = (n: number, shift: number): Blocks =>
+  Array.from({ length: n }, (_, at) =>
+    Float64Array.from(
+      { length: at % 5 === 0 ? 2 : 1 },
+      () => Math.round(20 * (shift + 8 * standardNormal(random) ** 2)) / 20,
+    ).sort(),
+  );
+const first = sample(700, 12);
+const second = sample(500, 10);
+
+const STATISTICS: Readonly<
+  Record<string, (pair: readonly Blocks[], how: Drawn) => (draws: readonly ArrayLike<number>[]) => number>
+> = {
+  'Cliff’s delta': ([a, b], how) => drawnDelta(a!, b!, how),
+  'the median difference': ([a, b], how) => drawnMedianDifference(a!, b!, how)!,
+  'the median': ([a], how) => {
+    const median = drawnMedian(a!, how);
+    return ([draw]) => median(draw!);
+  },
+};
+
+describe.each(Object.entries(STATISTICS))('%s of blocks drawn by how many hold the same', (_, statistic) => {
+  const pair = [first, second];
+  const kinds = pair.map(kindsOfBlocks);
+  const counted = statistic(
+    kinds.map((own) => own.kinds),
+    'times',
+  );
+  const single = statistic(pair, 'blocks');
+
+  it('is that of the blocks themselves', () => {
+    const all = pair.map((own) => Int32Array.from(own.keys()));
+    expect(counted(kinds.map(({ counts }) => counts))).toBe(single(all));
+  });
+
+  it('has their limits', () => {
+    const settings = { resamples: 1999, level: 0.95 };
+    const quick = available(
+      countedInterval(
+        kinds.map(({ counts }) => counts),
+        counted,
+        { ...settings, random: createRandom(1) },
+      ),
+    );
+    const plain = available(
+      bootstrapInterval(
+        pair.map(({ length }) => length),
+        single,
+        { ...settings, random: createRandom(2) },
+      ),
+    );
+    expect([quick.method, quick.resamples]).toEqual([plain.method, plain.resamples]);
+    // Limits of a median fall on readings, a twentieth apart.
+    const room = Math.max(0.12 * (plain.high - plain.low), 0.05);
+    expect(Math.abs(quick.low - plain.low)).toBeLessThanOrEqual(room);
+    expect(Math.abs(quick.high - plain.high)).toBeLessThanOrEqual(room);
+  });
+});
+
+it('blocks are of one kind where they hold the same', () => {
+  const blocks = [[1, 2], [1], [1, 2], [2]].map((values) => Float64Array.from(values));
+  const { kinds, counts } = kindsOfBlocks(blocks);
+  expect(kinds.map((own) => [...own])).toEqual([[1, 2], [1], [2]]);
+  expect([...counts]).toEqual([2, 1, 1]);
+});
