@@ -8,11 +8,8 @@ import { serve } from '../../src/cli/serve.ts';
 import { servedFiles } from '../../src/cli/verbs/open.ts';
 import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { LONG } from '../long.ts';
-import { benchForTests } from './bench.ts';
 import { browserPath } from './browser.ts';
 import { builtApp } from './built-app.ts';
-
-const bench = benchForTests();
 
 const PATIENCE = 600_000;
 const KILLS = LONG ? 25 : 4;
@@ -34,38 +31,6 @@ async function nameIt(page: Page, name: string): Promise<void> {
 }
 
 describe('the store of the browser', () => {
-  it('says that it is full, in a sentence with the way out, and still holds what was kept before', {
-    timeout: PATIENCE,
-  }, async () => {
-    const serving = await served();
-    const context = await bench.browser.newContext();
-    context.setDefaultTimeout(120_000);
-    try {
-      const page = await context.newPage();
-      await page.goto(`${serving.url}#/take-away`);
-      await nameIt(page, 'Kept');
-      await page.locator('[data-kept="kept"]').waitFor({ state: 'attached' });
-      const devtools = await context.newCDPSession(page);
-      const { origin } = new URL(serving.url);
-      await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
-      await nameIt(page, 'Too much');
-      await page
-        .getByText('The browser has no room left to keep this work. Save the study on Take away')
-        .waitFor();
-      expect(await title(page).inputValue()).toBe('Too much');
-      await devtools.send('Storage.overrideQuotaForOrigin', { origin });
-      await page.reload();
-      await expect.poll(() => title(page).inputValue(), { timeout: 60_000 }).toBe('Kept');
-      await nameIt(page, 'Room again');
-      await page.locator('[data-kept="kept"]').waitFor({ state: 'attached' });
-      await page.reload();
-      await expect.poll(() => title(page).inputValue(), { timeout: 60_000 }).toBe('Room again');
-    } finally {
-      await context.close();
-      await serving.close();
-    }
-  });
-
   it(`holds the state before or after a save, however it is killed (${KILLS} times)`, {
     timeout: PATIENCE,
   }, async () => {

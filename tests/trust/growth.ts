@@ -1,8 +1,9 @@
-import { mkdtempSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { writeLargeDemo } from './large-demo.ts';
 import { measured, type Taken } from './measured.ts';
+import type { Notebook } from './notebook.ts';
 
 /** About how many fragments the demo is made of each time: n, 2n, 4n, 8n. */
 const SIZES = [1600, 3200, 6400, 12800];
@@ -33,24 +34,26 @@ interface At {
 
 /**
  * Processor time and memory of the main verbs as the demo grows, and the power of n by which the time grows over the
- * last doubling, the start of the program (an empty run) taken off.
+ * last doubling, the start of the program (an empty run) taken off. What the notebook holds already is not measured again.
  *
  * @returns lines of a table.
  */
-export async function growth(): Promise<readonly string[]> {
-  const { processor: start } = await measured(['explain', 'summary']);
-  const sizes: number[] = [];
+export async function growth(notebook: Notebook): Promise<readonly string[]> {
+  const { processor: start } = await notebook.once('start', () => measured(['explain', 'summary']));
   const taken: Taken[][] = ASKED.map(() => []);
+  const sizes: number[] = [];
   for (const size of SIZES) {
     const folder = mkdtempSync(join(tmpdir(), 'thrum-growth-'));
     for (const [place, [what, kinds, args]] of ASKED.entries()) {
       const { path, fragments } = writeLargeDemo(folder, size, kinds);
       if (place === 0) sizes.push(fragments);
-      const one = await measured(args({ folder, study: path, out: join(folder, `out-${place}`) }));
-      if (one.status !== 0)
-        throw new Error(`${what} of ${fragments} fragments: status ${one.status}: ${one.err}`);
-      taken[place]!.push(one);
+      taken[place]!.push(
+        await notebook.once(`${what}, ${fragments} fragments`, () =>
+          measured(args({ folder, study: path, out: join(folder, `out-${place}`) })),
+        ),
+      );
     }
+    rmSync(folder, { recursive: true });
   }
   const rows = ASKED.map(([what], place) => {
     const times = taken[place]!.map(({ processor }) => processor);
