@@ -124,14 +124,14 @@ function roundBelow(size: number, way: 0 | 1): number {
     : (steps.find((step) => step >= size) ?? 10 * power);
 }
 
-/** A bar of a round length in kilometres, a fifth of the map at most, with its length written on it. */
+/** A bar of a round length in kilometres, a fifth of the map at most, with its length written after it, where it takes no height from the places. */
 function scaleBar({ coordinates: { kilometres }, x, y }: Ground): Readonly<Record<string, unknown>> {
   if (kilometres === null) return {};
   const wide = x[1] - x[0];
   const tall = y[1] - y[0];
   const length = roundBelow((wide * kilometres) / 5, 0);
   const from = x[0] + wide * 0.03;
-  const at = y[0] + tall * 0.035;
+  const at = y[0] + tall * 0.03;
   const to = from + length / kilometres;
   const line = { color: GROUND.ink, width: 1.4 };
   const upright = (place: number) => ({
@@ -147,10 +147,11 @@ function scaleBar({ coordinates: { kilometres }, x, y }: Ground): Readonly<Recor
     annotations: [
       {
         text: `${printNumber(length < 1 ? length * 1000 : length)} ${length < 1 ? 'm' : 'km'}`,
-        x: (from + to) / 2,
+        x: to,
         y: at,
-        yanchor: 'bottom',
-        yshift: 2,
+        xanchor: 'left',
+        yanchor: 'middle',
+        xshift: 4,
         showarrow: false,
         font: { size: 10, color: FIGURE_FONT.color },
       },

@@ -1,6 +1,5 @@
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, kindMarker, passiveMarker } from '../figure-style.ts';
-import { leftOut } from '../label-places.ts';
 import { coefficientName } from '../likeness-rank.ts';
 import { markStyle } from '../marks.ts';
 import { inSentence, printCount, printNumber } from '../phrasing.ts';
@@ -14,7 +13,7 @@ import {
   named,
   namesIn,
   type Point,
-  sizeOf,
+  sizesIn,
 } from './place-traces.ts';
 
 /** Places laid out by their likeness to each other alone, with the lines of the map. */
@@ -29,8 +28,11 @@ export function networkFigure(found: MapFound): Figure | null {
     1,
   );
   const ends = drawnEnds(found, points);
-  const labels = namesIn(frame, points, ends, ({ label, records }) => `${label} (${records})`);
-  const most = places.reduce((a, { records }) => Math.max(a, records), 1);
+  const sizeOf = sizesIn(found);
+  const { labels, said } = namesIn(frame, points, ends, {
+    nameOf: ({ label, records }) => `${label} (${records})`,
+    sizeAt: sizeOf,
+  });
   const share = (place: number) => `${printNumber(100 * axesShares[place])} %`;
   return {
     data: [
@@ -51,7 +53,7 @@ export function networkFigure(found: MapFound): Figure | null {
             (place) => `n = ${place.records}`,
           ),
           name: escapeText(group ?? 'not recorded, or several'),
-          marker: { ...base, size: own.map(({ place }) => sizeOf(place, most)), opacity: 1 },
+          marker: { ...base, size: own.map(({ place }) => sizeOf(place)), opacity: 1 },
           showlegend: found.groupLabel !== null,
         };
       }),
@@ -63,6 +65,6 @@ export function networkFigure(found: MapFound): Figure | null {
     }),
     caption:
       `${printCount(points.length, 'place')} by their likeness to each other in ${inSentence(found.kindsLabel)} (${coefficientName(options.coefficient)}; principal coordinates), near where alike; area by ${found.unit}s counted, in brackets.` +
-      `${lineSaid(found)}${leftOut(labels)}`,
+      `${lineSaid(found)}${said}`,
   };
 }

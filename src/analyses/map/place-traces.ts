@@ -1,5 +1,5 @@
 import { escapeText, GROUND } from '../figure-style.ts';
-import { labelled, type PlacedLabel, placeLabels } from '../label-places.ts';
+import { labelled, namesOrNumbers, type PlacedLabel, type SaidPoints } from '../label-places.ts';
 import { printCount } from '../phrasing.ts';
 import type { MapFound, MapPlace } from './found.ts';
 import { type Frame, type Ground, INSIDE, MAP_HEIGHT } from './ground.ts';
@@ -18,16 +18,24 @@ export function onGround({ places }: Ground): Point[] {
 
 /** Of a frame that plotly would leave free at its ends, as `placeLabels` reckons. */
 const FREE = 1.12;
+/** CSS pixels across what is kept clear of each. */
+const STROKE = 3;
 /** CSS pixels between two points of a line that names keep clear of. */
 const STEP = 9;
 
-/** Names beside their places, clear of each other, of the places and of the lines drawn. */
+/** Names beside their places, or numbers where most have no room, clear of each other, of the places and of the lines drawn. */
 export function namesIn(
   frame: Frame,
   points: readonly Point[],
   ends: readonly (readonly [Point, Point])[],
-  nameOf: (place: MapPlace) => string = ({ label }) => label,
-): readonly PlacedLabel[] {
+  {
+    nameOf = ({ label }) => label,
+    sizeAt = () => undefined,
+  }: {
+    readonly nameOf?: (place: MapPlace) => string;
+    readonly sizeAt?: (place: MapPlace) => number | undefined;
+  } = {},
+): SaidPoints {
   const level = ({ x, y }: { readonly x: number; readonly y: number }, name = '') => ({
     x: x / frame.stretch,
     y,
@@ -51,22 +59,27 @@ export function namesIn(
       y: middle.y + (frame.y[end] - middle.y) / FREE,
     }),
   );
-  const names = points.map(({ place }) => shortened(nameOf(place)));
-  const named = points.map((point, at) =>
-    level(point, names[at].padEnd(Math.ceil(WIDER * names[at].length))),
-  );
-  return placeLabels([...named, ...along, ...corners], { height: MAP_HEIGHT, equal: true })
-    .slice(0, points.length)
-    .map((label) => ({ ...label, text: label.text.trimEnd() }));
+  const names = points.map(({ place }) => nameOf(place));
+  const named = points.map((point, at) => {
+    const size = sizeAt(point.place);
+    return {
+      ...level(point, names[at].padEnd(Math.ceil(WIDER * names[at].length))),
+      ...(size === undefined ? {} : { size }),
+    };
+  });
+  const strokes = along.map((point) => ({ ...point, size: STROKE }));
+  const { labels, said } = namesOrNumbers([...named, ...strokes, ...corners], {
+    height: MAP_HEIGHT,
+    equal: true,
+  });
+  return {
+    labels: labels.slice(0, points.length).map((label) => ({ ...label, text: label.text.trimEnd() })),
+    said,
+  };
 }
 
 /** Faces that stand in for ours are wider. */
 const WIDER = 1.15;
-const LONGEST = 28;
-
-function shortened(name: string): string {
-  return name.length <= LONGEST ? name : `${name.slice(0, LONGEST - 1)}…`;
-}
 
 /** The pairs that a line joins, of those that have a place. */
 export function drawnEnds(
@@ -97,10 +110,17 @@ export function lineTraces(ends: readonly (readonly [Point, Point])[]): Readonly
   ];
 }
 
-/** Area by the number of records, so that a place with four times as many is twice as wide. */
-export function sizeOf({ records }: MapPlace, most: number): number {
-  return 7 + 11 * Math.sqrt(records / most);
+/** Area by the number of records, so that a place with four times as many is twice as wide; smaller where many crowd. */
+export function sizesIn({ places }: MapFound): (place: MapPlace) => number {
+  const most = places.reduce((a, { records }) => Math.max(a, records), 1);
+  const spread = places.length > MANY ? CROWDED : SPREAD;
+  return ({ records }) => 7 + spread * Math.sqrt(records / most);
 }
+
+/** More places than this have smaller symbols. */
+const MANY = 15;
+const SPREAD = 11;
+const CROWDED = 5;
 
 export function named(
   points: readonly Point[],

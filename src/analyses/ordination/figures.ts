@@ -9,7 +9,7 @@ import {
   kindStyle,
   passiveMarker,
 } from '../figure-style.ts';
-import { labelled, leftOut, placeLabels } from '../label-places.ts';
+import { labelled, namesOrNumbers, placeLabels } from '../label-places.ts';
 import { styleOf } from '../marks.ts';
 import { printCount, printLevel } from '../phrasing.ts';
 import type { Axes, OrdinationFound } from './found.ts';
@@ -219,7 +219,7 @@ function tableTraces(axes: Axes) {
 function variablesFigure(found: OrdinationFound, axes: Axes): Figure {
   const placed = axes.variables.filter(({ at }) => at.length > 1);
   const [style] = [...assignStyles(['attributes']).values()];
-  const labels = placeLabels(placed.map(named), { height: HEIGHT, equal: true });
+  const { labels, said: names } = namesOrNumbers(placed.map(named), { height: HEIGHT, equal: true });
   return {
     data: [
       ...placed.map(({ at }) => ({
@@ -248,6 +248,6 @@ function variablesFigure(found: OrdinationFound, axes: Axes): Figure {
     }),
     caption:
       `What the axes are made of (${methodName(found.options.method)}): ${found.options.method === 'pca' ? 'loadings of the attributes' : 'places of attributes and categories'}, ` +
-      `n = ${printCount(axes.records.length, found.unit)}.${leftOut(labels)}`,
+      `n = ${printCount(axes.records.length, found.unit)}.${names}`,
   };
 }

@@ -8,7 +8,7 @@ import {
   kindMarker,
   kindStyle,
 } from '../figure-style.ts';
-import { labelled, leftOut, type NamedPoint, placeLabels } from '../label-places.ts';
+import { labelled, type NamedPoint, namesOrNumbers } from '../label-places.ts';
 import { printNumber, printYear } from '../phrasing.ts';
 import { yearAxis } from '../years.ts';
 import type { SimilarityFound } from './found.ts';
@@ -28,7 +28,10 @@ export function biplotFigure(found: SimilarityFound): Figure | null {
     at === null || axes.placed[row] ? [] : [point(at, `${table.rows[row]} (${sizes[row]})`)],
   );
   const kinds = axes.columns.flatMap((at, column) => (at === null ? [] : [point(at, table.columns[column])]));
-  const labels = placeLabels([...late, ...active, ...kinds], { height: HEIGHT, equal: true });
+  const { labels, said: names } = namesOrNumbers([...late, ...active, ...kinds], {
+    height: HEIGHT,
+    equal: true,
+  });
   const cloud = newcomers.flatMap((one) => one.cloud.slice(0, MOST_SHOWN));
   const share = (place: number) =>
     `${printNumber((100 * axes.found.eigenvalues[place]) / axes.found.totalInertia)} %`;
@@ -78,7 +81,7 @@ export function biplotFigure(found: SimilarityFound): Figure | null {
     caption:
       `Correspondence map of ${active.length} assemblages and ${kinds.length} kinds of ${found.kindsLabel} (${table.entries.length} ${found.unit}s; in brackets those of each), principal coordinates: ` +
       'distances among assemblages, and among kinds, are chi-square distances; between the two only directions compare.' +
-      `${late.length === 0 ? '' : ` Stars: placed afterwards, with their ${found.unit}s drawn again (dots).`}${leftOut(labels)}`,
+      `${late.length === 0 ? '' : ` Stars: placed afterwards, with their ${found.unit}s drawn again (dots).`}${names}`,
   };
 }
 
@@ -93,7 +96,7 @@ export function orderFigure(found: SimilarityFound): Figure | null {
   });
   if (dated.length === 0) return null;
   const named = dated.map(({ row, span, at }) => ({ x: span.middle, y: at, name: table.rows[row] }));
-  const labels = placeLabels(named, { height: 420, equal: false });
+  const { labels, said: names } = namesOrNumbers(named, { height: 420, equal: false });
   const said =
     'why' in axes.againstDates
       ? ''
@@ -130,6 +133,6 @@ export function orderFigure(found: SimilarityFound): Figure | null {
       y: axis('place on the first axis'),
       height: 420,
     }),
-    caption: `Place on the first axis of ${found.kindsLabel} against date: ${dated.length} of ${table.rows.length} assemblages are dated; bars are their spans.${said}${leftOut(labels)}`,
+    caption: `Place on the first axis of ${found.kindsLabel} against date: ${dated.length} of ${table.rows.length} assemblages are dated; bars are their spans.${said}${names}`,
   };
 }

@@ -9,7 +9,7 @@ import {
   kindMarker,
   kindStyle,
 } from '../figure-style.ts';
-import { labelled, leftOut, placeLabels } from '../label-places.ts';
+import { labelled, namesOrNumbers } from '../label-places.ts';
 import { limitBars, partByLimits } from '../limit-bars.ts';
 import { printCount, printList, printNumber } from '../phrasing.ts';
 import { besideFigure } from './beside-figure.ts';
@@ -99,7 +99,7 @@ function mapFigure({ axes, options, kindsLabel, siteItems }: StandingFound): Fig
     ...axes.others.map(({ label, items, at }) => ({ x: at[0], y: at[1], name: `${label} (${items})` })),
     ...axes.kinds.map(({ label, at }) => ({ x: at[0], y: at[1], name: label })),
   ];
-  const labels = placeLabels(named, { height: HEIGHT, equal: true });
+  const { labels, said: names } = namesOrNumbers(named, { height: HEIGHT, equal: true });
   const points = (
     name: string,
     of: typeof axes.others,
@@ -154,7 +154,7 @@ function mapFigure({ axes, options, kindsLabel, siteItems }: StandingFound): Fig
     }),
     caption:
       `Correspondence map of ${printCount(axes.others.length, 'other assemblage')} in ${kindsLabel.toLowerCase()}, with ${options.site} (star) placed afterwards; ` +
-      `dots: ${cloud.length} draws of its items; in brackets items counted. Distances among assemblages are chi-square distances; to kinds only directions compare.${leftOut(labels)}`,
+      `dots: ${cloud.length} draws of its items; in brackets items counted. Distances among assemblages are chi-square distances; to kinds only directions compare.${names}`,
   };
 }
 

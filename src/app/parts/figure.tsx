@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { Figure, ResultTable } from '../../analyses/contract.ts';
+import { namesAt } from '../../report/drawing/names-at.ts';
 import { type Measure, measuresOf } from '../../report/files/measures.ts';
 import { Button, Toggles } from './controls.tsx';
 import { loadPlotly, PLOTLY_CONFIG, type PlotlyElement, type PlotlyEvent } from './plotly.ts';
@@ -126,12 +127,8 @@ export function Drawing({ figure, height, onPick, onHover }: DrawingProps) {
         autosize: false,
         ...besideThePlot(figure.layout),
       };
-      const drawn = await plotly.react(
-        element,
-        structuredClone(figure.data) as object[],
-        layout,
-        PLOTLY_CONFIG,
-      );
+      const { data } = namesAt({ ...figure, layout }, { width: element.clientWidth, height: tall });
+      const drawn = await plotly.react(element, structuredClone(data) as object[], layout, PLOTLY_CONFIG);
       if (wired || !current) return;
       wired = true;
       for (const name of ['plotly_click', 'plotly_selected', 'plotly_hover', 'plotly_unhover'])

@@ -1,17 +1,19 @@
 import { GROUND } from '../../analyses/figure-style.ts';
 import { type ColourScale, colourScale } from './colours.ts';
 import { LINE_HEIGHT, lettering, MIDDLE, widest } from './lettering.ts';
-import { type Box, linePath, type Mark } from './marks.ts';
+import { type Box, boxPath, linePath, type Mark } from './marks.ts';
 import { numberOr, type Plain, part, textOr } from './plain.ts';
 import { ticksOf } from './scale.ts';
 import { heatScale } from './traces/heatmap.ts';
 
-/** The scale of colours beside the plot. */
+/** The scale of colours, beside the plot or lying above it. */
 export interface ColourBar {
   readonly settings: Plain;
   readonly scale: ColourScale;
-  /** Pixels to the right of the plot, text included. */
+  /** Pixels to the right of the plot, text included; 0 where it lies above. */
   readonly width: number;
+  /** Pixels above the plot, text included; 0 where it stands beside. */
+  readonly above: number;
 }
 
 const SIZE = 10;
@@ -39,6 +41,7 @@ export function colourBarOf(traces: readonly Plain[], plotHeight: number): Colou
 }
 
 function measured(settings: Plain, scale: ColourScale, height: number): ColourBar {
+  if (settings.orientation === 'h') return { settings, scale, width: 0, above: levelHigh(settings) };
   const words = widest(
     barTicks(settings, scale, height).map(({ text }) => text),
     SIZE,
@@ -47,7 +50,7 @@ function measured(settings: Plain, scale: ColourScale, height: number): ColourBa
   const beside = titleSide(settings) === 'right' ? lines.length * SIZE * LINE_HEIGHT + 6 : 0;
   const above = titleSide(settings) === 'right' ? 0 : widest(lines, SIZE) - 4;
   const wide = numberOr(settings.xpad, 10) + numberOr(settings.thickness, 30) + 6;
-  return { settings, scale, width: Math.max(wide + words + beside, 10 + above) + 4 };
+  return { settings, scale, width: Math.max(wide + words + beside, 10 + above) + 4, above: 0 };
 }
 
 function titleOfBar(settings: Plain) {
@@ -63,6 +66,7 @@ function barTicks(settings: Plain, { low, high }: ColourScale, height: number) {
 }
 
 export function drawColourBar({ settings, scale }: ColourBar, plot: Box): readonly Mark[] {
+  if (settings.orientation === 'h') return drawLevelBar({ settings, scale }, plot);
   const share = numberOr(settings.len, 1);
   const { lines } = titleOfBar(settings);
   const above = titleSide(settings) !== 'right' && lines.some((line) => line !== '');
@@ -125,5 +129,58 @@ export function drawColourBar({ settings, scale }: ColourBar, plot: Box): readon
       }),
     ),
     ...title,
+  ];
+}
+
+const TICK = 3;
+/** Between ticks and their numbers, and between bar, title and plot. */
+const GAP = 3;
+
+function levelHigh(settings: Plain): number {
+  const title = titleOfBar(settings).lines.length * SIZE * LINE_HEIGHT;
+  return title + numberOr(settings.thickness, 30) + TICK + SIZE * LINE_HEIGHT + 3 * GAP;
+}
+
+/** Lying above the plot from its left edge: the title over the bar, its numbers beneath. */
+function drawLevelBar(
+  { settings, scale }: Pick<ColourBar, 'settings' | 'scale'>,
+  plot: Box,
+): readonly Mark[] {
+  const { lines } = titleOfBar(settings);
+  const wide = plot.width * numberOr(settings.len, 1);
+  const thick = numberOr(settings.thickness, 30);
+  const first = plot.y - levelHigh(settings);
+  const top = first + lines.length * SIZE * LINE_HEIGHT + GAP;
+  const foot = top + thick;
+  const xOf = (value: number) => plot.x + ((value - scale.low) / (scale.high - scale.low)) * wide;
+  const ticks = barTicks(settings, scale, wide);
+  const row = Array.from({ length: STEPS }, (_, step) =>
+    scale.at(scale.low + ((step + 0.5) / STEPS) * (scale.high - scale.low)),
+  );
+  const text = (words: string, x: number, y: number, anchor: 'start' | 'middle'): Mark => ({
+    text: words,
+    x,
+    y,
+    size: SIZE,
+    anchor,
+    fill: GROUND.ink,
+  });
+  return [
+    { dots: [row], x: plot.x, y: top, width: wide, height: thick },
+    { path: boxPath({ x: plot.x, y: top, width: wide, height: thick }), stroke: GROUND.ink, width: 0.5 },
+    {
+      path: ticks
+        .map(({ own }) =>
+          linePath([
+            [xOf(own), foot],
+            [xOf(own), foot + TICK],
+          ]),
+        )
+        .join(''),
+      stroke: GROUND.ink,
+      width: 1,
+    },
+    ...ticks.map(({ own, text: words }) => text(words, xOf(own), foot + TICK + GAP + SIZE * 0.8, 'middle')),
+    ...lines.map((words, at) => text(words, plot.x, first + SIZE + at * SIZE * LINE_HEIGHT, 'start')),
   ];
 }

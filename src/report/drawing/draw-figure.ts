@@ -62,7 +62,7 @@ export function drawFigure(figure: Figure, request: DrawRequest = {}): Drawing {
     ...legend.marks,
   ];
   const settled = settleNames(marks);
-  return { width, height, marks: settled.marks, namesLeftOut: settled.leftOut };
+  return { width, height, marks: settled.marks, namesLeftOut: settled.leftOut, namePlaces: settled.places };
 }
 
 export interface LaidFigure {

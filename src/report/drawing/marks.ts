@@ -8,6 +8,12 @@ export interface Drawing {
   readonly marks: readonly Mark[];
   /** Names beside points for which there is no room. */
   readonly namesLeftOut?: number;
+  /** Where each name beside a point came to stand, as plotly calls it; null where it is left out. */
+  readonly namePlaces?: readonly {
+    readonly trace: Readonly<Record<string, unknown>>;
+    readonly point: number;
+    readonly textposition: string | null;
+  }[];
 }
 
 export type Mark = PathMark | CircleMark | TextMark | ImageMark | ClippedMarks;
@@ -44,8 +50,21 @@ export interface TextMark {
   readonly turn?: number;
   /** Whether it says what a mark of the data is, and is no label of an axis. */
   readonly ofData?: true;
-  /** Other places that would do as well, of a name beside a point. */
-  readonly elsewhere?: readonly (readonly [x: number, y: number])[];
+  /** Of a name beside a point: whose it is, what it must not cover, and the other places that would do as well. */
+  readonly beside?: {
+    readonly trace: Readonly<Record<string, unknown>>;
+    readonly point: number;
+    /** The mark of the point, which no other name may cover. */
+    readonly mark: Box;
+    readonly elsewhere: readonly Elsewhere[];
+  };
+}
+
+export interface Elsewhere {
+  readonly x: number;
+  readonly y: number;
+  /** As plotly calls it. */
+  readonly textposition: string;
 }
 
 /** A grid of coloured cells, one dot each. */

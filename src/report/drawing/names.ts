@@ -1,11 +1,12 @@
 import { widthOf } from './lettering.ts';
-import type { Box, Mark, TextMark } from './marks.ts';
+import type { Box, Drawing, Elsewhere, Mark, TextMark } from './marks.ts';
 
 /** Names beside points: moved where another text stands, left out where no place around the point is free. */
 
 export interface Settled {
   readonly marks: readonly Mark[];
   readonly leftOut: number;
+  readonly places: NonNullable<Drawing['namePlaces']>;
 }
 
 /** From the base line up to the top of a capital, as a share of the size. */
@@ -31,29 +32,71 @@ function textsOf(marks: readonly Mark[]): readonly TextMark[] {
   return marks.flatMap((mark) => ('clip' in mark ? textsOf(mark.marks) : 'text' in mark ? [mark] : []));
 }
 
-/** Texts of axes, legend and headings stay; names of the data go round them and each other, in their order. */
+/**
+ * Texts of axes, legend and headings stay; names of the data go round them, round each other and round the marks of all
+ * named points, in their order. One that finds no room makes way for itself where a single other name can still move.
+ */
 export function settleNames(marks: readonly Mark[]): Settled {
   const texts = textsOf(marks);
-  if (!texts.some(({ elsewhere }) => elsewhere !== undefined)) return { marks, leftOut: 0 };
-  const taken = texts.flatMap((text) => (text.elsewhere === undefined ? (boxOf(text) ?? []) : []));
-  let leftOut = 0;
-  const place = (mark: TextMark): readonly TextMark[] => {
-    const { elsewhere, ...own } = mark;
-    if (elsewhere === undefined) return [mark];
-    for (const [x, y] of [[own.x, own.y] as const, ...elsewhere]) {
-      const moved = { ...own, x, y };
-      const box = boxOf(moved);
-      if (box === null) return [moved];
-      if (taken.some((other) => covers(box, other))) continue;
-      taken.push(box);
-      return [moved];
+  const named = texts.filter(isNamed);
+  if (named.length === 0) return { marks, leftOut: 0, places: [] };
+  const fixed = [
+    ...texts.flatMap((text) => (isNamed(text) ? [] : (boxOf(text) ?? []))),
+    ...named.map(({ beside }) => beside.mark),
+  ];
+  const standing = new Map<NameMark, Standing>();
+  const inTheWay = (box: Box, but: NameMark) =>
+    [...standing].flatMap(([other, { box: own }]) => (other !== but && covers(box, own) ? [other] : []));
+  const waysOf = (name: NameMark) =>
+    name.beside.elsewhere.flatMap((way): Standing[] => {
+      const box = boxOf({ ...name, x: way.x, y: way.y });
+      return box === null || fixed.some((one) => covers(box, one)) ? [] : [{ way, box }];
+    });
+  const free = (name: NameMark) => waysOf(name).find(({ box }) => inTheWay(box, name).length === 0);
+  for (const name of named) {
+    const found = free(name);
+    if (found !== undefined) standing.set(name, found);
+  }
+  for (const name of named.filter((one) => !standing.has(one)))
+    for (const way of waysOf(name)) {
+      const [other, ...more] = inTheWay(way.box, name);
+      if (other === undefined || more.length > 0) continue;
+      const before = standing.get(other);
+      standing.set(name, way);
+      const moved = free(other);
+      if (moved !== undefined) {
+        standing.set(other, moved);
+        break;
+      }
+      standing.delete(name);
+      if (before !== undefined) standing.set(other, before);
     }
-    leftOut++;
-    return [];
-  };
   const settle = (some: readonly Mark[]): Mark[] =>
-    some.flatMap((mark): readonly Mark[] =>
-      'clip' in mark ? [{ ...mark, marks: settle(mark.marks) }] : 'text' in mark ? place(mark) : [mark],
-    );
-  return { marks: settle(marks), leftOut };
+    some.flatMap((mark): readonly Mark[] => {
+      if ('clip' in mark) return [{ ...mark, marks: settle(mark.marks) }];
+      if (!('text' in mark) || !isNamed(mark)) return [mark];
+      const { beside, ...own } = mark;
+      const stands = standing.get(mark);
+      return stands === undefined ? [] : [{ ...own, x: stands.way.x, y: stands.way.y }];
+    });
+  return {
+    marks: settle(marks),
+    leftOut: named.length - standing.size,
+    places: named.map(({ beside: { trace, point } }, at) => ({
+      trace,
+      point,
+      textposition: standing.get(named[at])?.way.textposition ?? null,
+    })),
+  };
+}
+
+type NameMark = TextMark & { readonly beside: NonNullable<TextMark['beside']> };
+
+interface Standing {
+  readonly way: Elsewhere;
+  readonly box: Box;
+}
+
+function isNamed(text: TextMark): text is NameMark {
+  return text.beside !== undefined;
 }

@@ -41,8 +41,10 @@ export function settle(of: Settling): {
     const need = needs(of, labels, scales);
     plot = inside(of, {
       l: Math.max(fixed ? least.l : Math.min(least.l, NARROW_LEFT), need.left),
-      r: Math.max(least.r, need.right) + (bar === null ? 0 : Math.max(0, bar.width - least.r + 4)),
-      t: Math.max(of.top + 6, least.t, need.top + of.top),
+      r:
+        Math.max(least.r, need.right) +
+        (bar === null || bar.width === 0 ? 0 : Math.max(0, bar.width - least.r + 4)),
+      t: Math.max(of.top + 6, least.t, need.top + of.top) + (bar?.above ?? 0),
       b: Math.max(fixed ? least.b : Math.min(least.b, NARROW_BELOW), need.bottom),
     });
     scales = scalesIn(of, plot);

@@ -5,8 +5,12 @@ import { contrast } from '../../../src/analyses/contrast/index.ts';
 import { map } from '../../../src/analyses/map/index.ts';
 import { standing } from '../../../src/analyses/standing/index.ts';
 import { threadcount } from '../../../src/analyses/threadcount/index.ts';
+import { layFigure } from '../../../src/report/drawing/draw-figure.ts';
 import { widthOf } from '../../../src/report/drawing/lettering.ts';
 import type { Drawing, Mark, TextMark } from '../../../src/report/drawing/marks.ts';
+import { namesAt } from '../../../src/report/drawing/names-at.ts';
+import { printedHeight } from '../../../src/report/drawing/printed-figure.ts';
+import { pixelOf } from '../../../src/report/drawing/scale.ts';
 import { figureDrawing } from '../../../src/report/files/figure-file.ts';
 import { measuresOf } from '../../../src/report/files/measures.ts';
 import { ask, inputFrom } from '../../analyses/ask.ts';
@@ -100,10 +104,69 @@ describe('with forty places of long names', () => {
     expect(names).toHaveLength(40);
   });
 
-  it('names that have no room are counted in the caption', () => {
-    const said = textsOf(figureDrawing(figures.map.likeness, 84)?.marks ?? [])
-      .map(({ text }) => text)
-      .join(' ');
-    expect(said).toMatch(/In this measure \d+ names have no room\./);
+  it.each([84, 174] as const)(
+    'each place of a map has its number, explained in the caption, %d mm',
+    (measure) => {
+      for (const name of ['likeness', 'share', 'groups']) {
+        const { marks } = figureDrawing(figures.map[name], measure) ?? { marks: [] };
+        const numbers = textsOf(marks).filter(({ ofData, text }) => ofData && /^\d+$/.test(text));
+        expect(numbers.map(({ text }) => Number(text)).sort((a, b) => a - b)).toEqual(
+          Array.from({ length: 40 }, (_, at) => at + 1),
+        );
+        const said = textsOf(marks)
+          .map(({ text }) => text)
+          .join(' ');
+        for (const { site } of rows.slice(0, 40)) expect(said).toMatch(new RegExp(`\\d+ ${site}[;.]`));
+        expect(said).not.toContain('…');
+      }
+    },
+  );
+
+  it('no name lies over the mark of a named point', () => {
+    const covered = cases.flatMap(({ kind, name, measure, figure }) => {
+      const marked = figure.data.some(({ mode }) => String(mode).includes('markers+text'));
+      if (!marked) return [];
+      const drawing = figureDrawing(figure, measure);
+      const { traces, scales } = layFigure(figure, {
+        width: drawing?.width ?? 0,
+        height: printedHeight(figure, measure === 84),
+      }).frame;
+      const [x, y] = [scales.get('x'), scales.get('y')];
+      if (drawing === null || x === undefined || y === undefined) throw new Error('not drawn');
+      const points = traces
+        .filter(({ mode }) => String(mode).includes('markers+text'))
+        .flatMap((trace) =>
+          (trace.x as number[]).map((value, at) => ({
+            x: pixelOf(x, value),
+            y: pixelOf(y, (trace.y as number[])[at]),
+          })),
+        );
+      expect(points.length).toBeGreaterThan(2);
+      const names = roomsIn({
+        ...drawing,
+        marks: textsOf(drawing.marks).filter(({ ofData }) => ofData === true),
+      });
+      return names.flatMap(({ text, left, right, top, bottom }) =>
+        points.some((point) => point.x > left && point.x < right && point.y > top && point.y < bottom)
+          ? [`${kind} ${name} ${measure}: ${text}`]
+          : [],
+      );
+    });
+    expect(covered).toEqual([]);
+  });
+
+  it.each([500, 640, 1000])('names are set for a screen of %d px, none over another', (width) => {
+    for (const figure of [figures.map.likeness, figures.map.groups, figures.map.network]) {
+      const { data, leftOut } = namesAt(figure, { width, height: 520 });
+      const shown = (some: Figure['data']) =>
+        some.flatMap(({ text }) => (Array.isArray(text) ? text.filter((one) => one !== '') : [])).length;
+      expect(shown(data)).toBe(shown(figure.data) - leftOut);
+      // Set once more they stay where they are: each has its room at the place that it was given.
+      const again = namesAt({ ...figure, data }, { width, height: 520 });
+      expect(again.leftOut).toBe(0);
+      expect(again.data.map(({ textposition }) => textposition)).toEqual(
+        data.map(({ textposition }) => textposition),
+      );
+    }
   });
 });

@@ -3,7 +3,7 @@ import { type Axis, axisOf, type Extent, eachNumber, extentOf } from '../axes.ts
 import { fillOf, paint, strokeOf } from '../colours.ts';
 import { boxOf, type Frame, scaleOf } from '../frame.ts';
 import { LINE_HEIGHT, lettering, widest } from '../lettering.ts';
-import { linePath, type Mark } from '../marks.ts';
+import { linePath, type Mark, type TextMark } from '../marks.ts';
 import { each, list, numberOr, type Plain, part, textOr } from '../plain.ts';
 import { pixelOf } from '../scale.ts';
 import { limitMark, markerMark } from './markers.ts';
@@ -143,6 +143,13 @@ function fillPaths(
     .join('');
 }
 
+/** Of the size of its marker a name keeps this share away from the middle, as plotly sets it. */
+const GAP = 0.625;
+/** Pixels that a name may rise above the plot; below it would lie over the axis. */
+const OUT = 4;
+/** A star reaches so many times further than a circle of its size. */
+const STAR = 1.4;
+
 /** Places around a mark, in the order in which they are tried. */
 const AROUND = [
   ['top', 'center'],
@@ -168,24 +175,45 @@ function nameAt(
   const font = part(trace, 'textfont');
   const size = eachNumber(font.size, place, numberOr(part(frame.layout, 'font').size, 11));
   const [up, side] = textOr(each(trace.textposition, place), 'middle center').split(' ');
-  const gap = marked ? eachNumber(part(trace, 'marker').size, place, 6) / 2 + 2 : 0;
+  const marker = part(trace, 'marker');
+  const across = eachNumber(marker.size, place, 6);
+  const star = textOr(each(marker.symbol, place), '').startsWith('star');
+  const half = (across / 2) * (star ? STAR : 1);
+  const gap = marked ? Math.max(across * GAP + 1, half + 1) : 0;
   const tall = size * LINE_HEIGHT * lines.length;
   const wide = widest(lines, size);
+  const { plot } = frame;
   const placeAt = (vertical: string, level: string) => {
     const top = vertical === 'top' ? y - gap - tall : vertical === 'bottom' ? y + gap : y - tall / 2;
     const left = level === 'right' ? x + gap : level === 'left' ? x - gap - wide : x - wide / 2;
-    return [Math.min(Math.max(left, 1), frame.width - wide - 1), top + size] as const;
+    const inside = Math.min(Math.max(left, 1), frame.width - wide - 1);
+    return {
+      x: inside,
+      y: top + size,
+      textposition: `${vertical} ${level}`,
+      moved: inside !== left || top < plot.y - OUT || top + tall > plot.y + plot.height,
+    };
   };
-  const [left, first] = placeAt(up, side ?? 'center');
-  // A name of one line beside a mark may stand anywhere around it.
-  const elsewhere = marked && lines.length === 1 ? AROUND.map(([a, b]) => placeAt(a, b)) : undefined;
+  const { x: left, y: first } = placeAt(up, side ?? 'center');
+  // A name of one line beside a mark may stand anywhere around it, within the plot, and where it need not be moved in over the mark.
+  const beside: TextMark['beside'] =
+    marked && lines.length === 1
+      ? {
+          trace,
+          point: place,
+          mark: { x: x - half, y: y - half, width: 2 * half, height: 2 * half },
+          elsewhere: [[up, side ?? 'center'] as const, ...AROUND]
+            .map(([a, b]) => placeAt(a, b))
+            .filter(({ moved }) => !moved),
+        }
+      : undefined;
   return lines.map((text, line) => ({
     text,
     x: left,
     y: first + size * LINE_HEIGHT * line,
     size,
     anchor: 'start' as const,
-    ...(elsewhere === undefined ? {} : { elsewhere }),
+    ...(beside === undefined ? {} : { beside }),
     fill: paint(each(font.color, place) ?? GROUND.ink).colour,
     halo: '#FFFFFF',
     ofData: true as const,
