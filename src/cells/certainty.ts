@@ -11,6 +11,7 @@ export interface Doubt {
 /** One step: the recorder thinks so. */
 const PROBABLY = alternation(
   (
+    'nicht sicher|nicht gesichert|not certain|not sure|not secure|pas sur|pas certain|non certain|non sicuro|non sicura|non certo|non certa|no seguro|no segura|ikke sikker|ikke sikkert|' +
     'cf.|cf|conf.|vgl.|prob.|probable|probably|most likely|very likely|likely|presumably|presumed|apparently|seemingly|uncertain|unsure|' +
     'wohl|vermutlich|vermutl.|vermutl|verm.|vermtl.|hochstwahrscheinlich|sehr wahrscheinlich|wahrscheinlich|wahrsch.|unsicher|fraglich|anscheinend|' +
     'sans doute|probablement|vraisemblablement|incertain|incertaine|probabile|probabilmente|incerto|incerta|' +

@@ -19,8 +19,8 @@ interface Side {
 /** Words of each place of a pair, folded: warp and weft, length and breadth. */
 const PLACES: readonly (readonly [first: RegExp, second: RegExp])[] = [
   [
-    /^(?:in (?:the )?)?(?:k|ke|kette|ch|urd|ord|kettfaden|kf|warps?|warp threads|chaine|fils? de chaine|ordito|urdimbre|u|o|trend|trendtrade|renning|system 1|system i)$/u,
-    /^(?:in (?:the )?)?(?:s|sch|schuss|tr|schussfaden|sf|wefts?|weft threads|trame|fils? de trame|trama|t|islaet|islaettrade|innslag|skud|system 2|system ii)$/u,
+    /^(?:in (?:the )?)?(?:k|kd|ke|kette|kettf|ketten|ch|urd|urdim|ord|kettfaden|kettfad|kf|w|wp|warps?|warp (?:threads|ends|yarns)|ends|chaines?|fils? (?:de|en) chaine|fili (?:di|d.) ?ordito|orditi|ordito|hilos de urdimbre|urdimbres?|u|o|trend|trendtrade?|kaede|kaedetrade?r?|renning|renningstrader|varp|system 1|system i)$/u,
+    /^(?:in (?:the )?)?(?:s|sch|schuss|schussf|eintrag|eintrage|tr|schussfaden|schussfad|sf|wf|wefts?|weft (?:threads|yarns|picks)|picks|trames?|fils? (?:de|en) trame|duites|fili di trama|trame|trama|tramas|hilos de trama|pasadas|t|islaet|islaettrade?|innslag|innslagstrader|skud|skudtrade?r?|system 2|system ii)$/u,
   ],
   [
     /^(?:l|lg|lge|lung|lange|length|long|longueur|lungh|lunghezza|lang|largo|longitud|laengde|lengde|leng)$/u,
@@ -29,9 +29,11 @@ const PLACES: readonly (readonly [first: RegExp, second: RegExp])[] = [
 ];
 const UNKNOWN = /^(?:\?|-|--|n\.? ?b\.?|n\.? ?d\.?|indet\.?|unbest\.?|unknown|\(\?\)|n\.? ?r\.?)$/u;
 const NUMBER =
-  /(?:(?:c|ca|env)\.? ?|[<>~])?\d+(?:[.,]\d+)?(?: ?- ?\d+(?:[.,]\d+)?)?(?: ?(?:mm|cm|m))?(?: ?(?:Fd|F|Fäden|fils|fili|hilos|tråde|threads)(?![\p{L}]))?(?: ?(?:\/|per|pro|par|al|por|pr\.?) ?(?:cm|mm|dm|in))?\??/u;
+  /(?:(?:c|ca|env)\.? ?|[<>~])?\d+(?:[.,]\d+)?(?: ?(?:-|bis|to|à|til) ?\d+(?:[.,]\d+)?)?(?: ?(?:mm|cm|m))?(?: ?(?:Fd|F|Fäden|fils|fili|hilos|tråde|threads)(?![\p{L}]))?(?: ?(?:\/|per|pro|par|al|por|pr\.?) ?(?:cm|mm|dm|in))?\??/u;
 const LETTER = /[sziSZI](?:[sz]|\d[sz])? ?(?:\(\?\)|\?)?/u;
-const BETWEEN = /\s*(?:[x×*✕;/]|(?<=\d) ?: ?(?=\d)|,(?!\d)|\s(?:by|mal|and|und|et|e|y|og)\s)\s*/u;
+const SHARED =
+  /(?<=\p{L})\.? ?[([]?(?:per|pro|je|par|au|al|por|pr\.?|\/) ?(\d+)? ?(cm|dm|mm|in|inch)\.?[)\]]?$|(?<=\d) [([](?:per|pro|je|par|au|al|por|pr\.?|\/) ?(\d+)? ?(cm|dm|mm|in|inch)\.?[)\]]$/iu;
+const BETWEEN = /\s*(?:[x×*✕;/]|(?<=\d) ?: ?(?=\d)|,(?!\d)|\s(?:by|mal|zu|and|und|et|e|y|og)\s)\s*/u;
 
 /**
  * Parts a cell whose two readings are named, or of which one is not known: "12-14 K, 10 S", "Kette 12/cm, Schuss
@@ -41,7 +43,14 @@ const BETWEEN = /\s*(?:[x×*✕;/]|(?<=\d) ?: ?(?=\d)|,(?!\d)|\s(?:by|mal|and|un
 export function labelledPair(text: string): LabelledPair | null {
   const plain = plainSigns(text);
   if (plain.length > 80) return null;
-  const pieces = plain.replace(/(?<!\p{L})n\/[ad]\.?(?!\p{L})/giu, '?').split(BETWEEN);
+  // "12 warps and 10 wefts per cm": what stands behind the last holds for both.
+  const shared = SHARED.exec(plain);
+  const [, over = shared?.[3], length = shared?.[4]] = shared ?? [];
+  const unit = length === undefined ? '' : ` per ${over === undefined ? '' : `${over} `}${length}`;
+  const pieces = plain
+    .slice(0, shared?.index)
+    .replace(/(?<!\p{L})n\/[ad]\.?(?!\p{L})/giu, '?')
+    .split(BETWEEN);
   // "12/cm, 10/cm": a slash before a unit parts nothing.
   const joined = pieces.reduce<string[]>((all, piece) => {
     const last = all.at(-1);
@@ -62,7 +71,9 @@ export function labelledPair(text: string): LabelledPair | null {
   const oneUnknown = a.unknown !== b.unknown && a.place !== 2 && b.place !== 1;
   // One letter behind a number may be its twist: "12 S x 10 Z" is parted elsewhere.
   if (!named && !(oneUnknown && a.place === 0 && b.place === 0) && !(oneUnknown && named)) return null;
-  const parts: [string, string] = a.place === 2 ? [b.value, a.value] : [a.value, b.value];
+  const values = [a, b].map(({ value }) => (/^\d[\d.,\s-]*$/u.test(value) ? `${value}${unit}` : value));
+  const [first, second] = values as [string, string];
+  const parts: [string, string] = a.place === 2 ? [second, first] : [first, second];
   const why = `${quote(text)} parted into ${quote(parts[0])} and ${quote(parts[1])}${named ? ', as its words say' : '; of one nothing is known'}`;
   return { parts, note: named ? readAs('named-pair', why) : flagged('pair-half-known', why) };
 }

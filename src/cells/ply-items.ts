@@ -18,24 +18,32 @@ export interface PlyItems {
   readonly count: number | null;
 }
 
-const words = (text: string): ReadonlySet<string> => new Set(text.split('|'));
+const words = (text: string): RegExp => new RegExp(`^(?:${text.trim().replace(/\s+/gu, '|')})$`, 'u');
 
 /** After their letter: "S-plied". */
 const PLIED = words(
-  'plied|ply|plies|plyed|gezwirnt|zwirn|verzwirnt|gezwirntes|tvundet|tvinnet|slaet|doubled|fach|fadig',
+  'pl(?:y|ied|ies|yed|ying) gezwirnt\\p{L}* zwirn\\p{L}* verzwirnt\\p{L}* tvundet tvundne tvunnet tvunne tvinnet tvinnede slaet slaede doubled cabled fach facher? fadig\\p{L}*',
 );
 /** Before their letter: "retors S", "torsión S". */
-const PLIED_BEFORE = words('retors|retordu|retordue|ritorto|ritorta|torsion|torcido|retorcido|final');
+const PLIED_BEFORE = words(
+  'retors retor(?:se|ses)? retordue?s? cablee?s? ritort[oaie] torsion torsione torcid[oa]s? retorcid[oa]s? retorsion final zusammengedreht',
+);
 const SPUN = words(
-  'spun|spin|gesponnen|gesponnene|spundet|spundne|spunnet|single|singles|einzelfaden|einfach|einfacher',
+  'spun spin gesponnen\\p{L}* spundet spundne spunnet spunne singles? einzelfaden einfach\\p{L}*',
 );
-const SPUN_BEFORE = words('file|filee|fils|filato|filati|hilado|hilada|hilados|simple|simples');
+const SPUN_BEFORE = words('filee?s? fils filat[oaie] hilad[oa]s? simples?');
 const STRANDS = words(
-  'strand|strands|stranded|cabo|cabos|brin|brins|capo|capi|trad|trade|trader|yarn|yarns|threads|garne|faden',
+  'strand(?:s|ed)? cabos? brins? cap[oi] hebras? trad trade[rn]? tradet yarns? threads? garne?n? garnern faden hilos? fili strange?n elementi? elements? ends',
 );
-const BETWEEN = words('of|from|de|aus|di|af|av|mit|with|and|in|the|a|en|un|et|y|e|og|und');
+const BETWEEN = words(
+  'of from de aus di af av mit with and in the an? en un et y e og und to into als zu together by',
+);
 const NOISE = words(
-  'twist|twisted|gedreht|gedrehte|drehung|torsione|cord|yarn|schnur|direction|right|gezwirnter|twine|twined',
+  'twist(?:ed)? gedreht\\p{L}* drehung cord schnur direction right gezwirnter twine twined torsion',
+);
+/** The number of strands in one word with their plying: "zweifach", "totrådet". */
+const FOLD = words(
+  '(?:zwei|drei|vier|sechs)fach\\p{L}* (?:zwei|drei|vier)fadig\\p{L}* (?:to|tre|fire)trads? (?:to|tre|fire)trad\\p{L}*',
 );
 const NUMBERS: Readonly<Record<string, number>> = {
   one: 1,
@@ -58,14 +66,14 @@ const NUMBERS: Readonly<Record<string, number>> = {
   cuatro: 4,
   to: 2,
   fire: 4,
-  zweifach: 2,
-  dreifach: 3,
+  sechs: 6,
   double: 2,
 };
 
 type Part =
   | { kind: 'letters'; text: string }
   | { kind: 'number'; value: number }
+  | { kind: 'fold'; value: number }
   | { kind: 'plied' | 'spun'; before: boolean }
   | { kind: 'open' | 'close' | 'strands' | 'slash' };
 
@@ -82,7 +90,9 @@ export function plyItems(text: string): PlyItems | Note {
         `"${raw}" is not understood in a ply notation; the text is kept without a reading`,
       );
     }
-    if (part !== null) parts.push(part);
+    if (part?.kind === 'fold')
+      parts.push({ kind: 'number', value: part.value }, { kind: 'plied', before: false });
+    else if (part !== null) parts.push(part);
   }
   if (parts.some(({ kind }) => kind === 'slash') && !mixedSlash(parts)) {
     return notUnderstood(
@@ -101,13 +111,18 @@ function partOf(raw: string): Part | null | 'unknown' {
   if (raw === '/') return { kind: 'slash' };
   if (/^[-,.:;+x×*→>]$/u.test(raw)) return null;
   const folded = foldCell(raw);
+  if (FOLD.test(folded)) {
+    const [stem = ''] = /^(?:zwei|drei|vier|sechs|to|tre|fire)/u.exec(folded) ?? [];
+    return { kind: 'fold', value: NUMBERS[stem]! };
+  }
   const number = Object.hasOwn(NUMBERS, folded) ? NUMBERS[folded] : undefined;
   if (number !== undefined) return { kind: 'number', value: number };
-  if (PLIED.has(folded) || PLIED_BEFORE.has(folded))
-    return { kind: 'plied', before: PLIED_BEFORE.has(folded) };
-  if (SPUN.has(folded) || SPUN_BEFORE.has(folded)) return { kind: 'spun', before: SPUN_BEFORE.has(folded) };
-  if (STRANDS.has(folded)) return { kind: 'strands' };
-  return BETWEEN.has(folded) || NOISE.has(folded) ? null : 'unknown';
+  if (PLIED.test(folded) || PLIED_BEFORE.test(folded))
+    return { kind: 'plied', before: PLIED_BEFORE.test(folded) };
+  if (SPUN.test(folded) || SPUN_BEFORE.test(folded))
+    return { kind: 'spun', before: SPUN_BEFORE.test(folded) };
+  if (STRANDS.test(folded)) return { kind: 'strands' };
+  return BETWEEN.test(folded) || NOISE.test(folded) ? null : 'unknown';
 }
 
 /** "z/S": one small and one capital letter, so ply and singles rather than two systems. */
@@ -126,6 +141,7 @@ function withRoles(parts: readonly Part[]): PlyItems | Note {
   let outer: Direction | null = null;
   let inner: Direction | null = null;
   let count: number | null = null;
+  const plied = parts.some(({ kind }) => kind === 'plied');
   const letterAt = (at: number): Direction | null => {
     const part = rest[at];
     return part?.kind === 'letters' && part.text.length === 1 ? (part.text.toUpperCase() as Direction) : null;
@@ -161,6 +177,21 @@ function withRoles(parts: readonly Part[]): PlyItems | Note {
     else inner = letter;
     rest.splice(from, 1);
     if (from <= at) at -= 1;
+  }
+  if (plied && inner !== null && outer === null && lettersIn() === 1) {
+    // "z-spun, 2-ply S": the word for the ply took the number, and the letter that is left is its own.
+    const at = rest.findIndex(({ kind }) => kind === 'letters');
+    outer = letterAt(at);
+    rest.splice(at, 1);
+  }
+  if (plied && inner === null && outer === null && count !== null && lettersIn() === 1) {
+    // "zweifach S": plied of so many, and nothing is said of the singles.
+    const at = rest.findIndex(({ kind }) => kind === 'letters');
+    const capital = (rest[at] as { text: string }).text;
+    if (capital === capital.toUpperCase()) {
+      outer = letterAt(at);
+      rest.splice(at, 1);
+    }
   }
   if (outer !== null && inner === null && lettersIn() > 0) {
     // "S-plied from 2 z": the letter that a word calls plied is the final one.

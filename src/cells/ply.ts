@@ -45,7 +45,16 @@ export function parsePly(text: string, order?: CellContext['plyOrder']): PlyRead
     ply = { twist: null, count: parsed.leading, of: { ...ply, single: true }, single: false };
   }
   if (items.count !== null && ply.count === null) ply = { ...ply, count: items.count, single: false };
+  // Every letter of the text must stand in the reading: one that is lost may be the one that matters.
+  if (directionsIn(formatPly(ply)) < directionsIn(countedSpins(text)))
+    return { ply: null, notes: [unclear(text)] };
   return finished(ply, notes);
+}
+
+/** Letters S and Z that stand alone or side by side. */
+function directionsIn(text: string): number {
+  const runs = text.match(/(?<![\p{L}\p{M}'])[sziSZI]{1,4}(?![\p{L}\p{M}])/gu) ?? [];
+  return runs.join('').replace(/i/giu, '').length;
 }
 
 /**

@@ -3,9 +3,9 @@ import { lowered, takeDoubt } from './certainty.ts';
 import type { CellContext } from './context.ts';
 import { emptyTerm, flagged, notUnderstood, quote, readAs } from './notes.ts';
 import { readNothing } from './nothing.ts';
-import { presenceInWords } from './presence-words.ts';
 import type { TermReading } from './reading.ts';
 import { foldCell, ownValue } from './text.ts';
+import { presenceInWords } from './wording/presence-words.ts';
 
 const set = (words: string): ReadonlySet<string> => new Set(words.split('|'));
 

@@ -10,11 +10,13 @@ import { withoutBeside } from './numbers/beside.ts';
 import { readNumeric } from './numbers/read-numeric.ts';
 import { formatPly, parsePly } from './ply.ts';
 import { readPresence } from './presence.ts';
-import type { CellState, Note, Reading, TermReading } from './reading.ts';
+import type { CellState, Note, NumericReading, Reading, TermReading } from './reading.ts';
 import { doubtNotes, readFreeTerm, readGrade, readTerm, termReading, translated } from './terms.ts';
-import { plainSigns } from './text.ts';
+import { foldCell, plainSigns } from './text.ts';
 import { readTwist, twistTerm } from './twist.ts';
 import { readUnnamed } from './unnamed.ts';
+import { withoutMeasureWords } from './wording/measure-words.ts';
+import { nothingInWords } from './wording/nothing-in-words.ts';
 
 /** Most cells of most tables: a number in the attribute's own unit, with the column's own mark. */
 const PLAIN_POINT = /^\d{1,9}(?:\.(\d{1,6}))?$/u;
@@ -41,7 +43,11 @@ export function readCell(text: string, attribute: AttributeDefinition, context: 
     if (code !== undefined && code !== 'measured' && code !== 'approximate') {
       return coded(text, attribute, code);
     }
-    return readValue(text, attribute, context);
+    const reading = readValue(text, attribute, context);
+    if (!reading.notes.some(({ level }) => level === 'not-understood')) return reading;
+    // What no rule of the attribute reads may be a sentence that holds no value.
+    const said = nothingInWords(text, attribute);
+    return said === null ? reading : nothingFor(attribute, said.state, text, [said.note]);
   } catch (error) {
     const reason = error instanceof Error ? error.message : 'unknown reason';
     return nothingFor(attribute, 'not-observed', text, [
@@ -88,11 +94,21 @@ function readNumber(text: string, attribute: AttributeDefinition, context: CellC
   if (degrees !== null) return degrees;
   const bare = withoutBeside(text, attribute.unit);
   const reading = readNumeric(bare.text, attribute, context);
+  if (!Number.isNaN(reading.low)) return withNotes(reading, bare.notes);
+  // "rows 5 mm apart": what names the measure is taken off only where the rest makes no number with it.
+  const named = withoutMeasureWords(foldCell(bare.text), attribute.id);
+  const unnamed = named === foldCell(bare.text) ? reading : readNumeric(named, attribute, context);
+  if (!Number.isNaN(unnamed.low))
+    return withNotes(unnamed, [
+      ...bare.notes,
+      readAs('measure-named', `${quote(text)} names the measure too`),
+    ]);
   // Nothing is gained where the rest makes no number either: the whole text is then what is not understood.
-  if (bare.notes.length === 0 && bare.text === text) return reading;
-  if (Number.isNaN(reading.low)) return readNumeric(text, attribute, context);
-  return { ...reading, notes: [...bare.notes, ...reading.notes] };
+  return bare.text === text ? reading : readNumeric(text, attribute, context);
 }
+
+const withNotes = (reading: NumericReading, notes: readonly Note[]): NumericReading =>
+  notes.length === 0 ? reading : { ...reading, notes: [...notes, ...reading.notes] };
 
 /** Attributes whose cells are names of places and times: there, "unprov." is no name. */
 const NAMED = new Set(['site', 'region', 'phase', 'period']);
@@ -101,8 +117,9 @@ function readKind(text: string, attribute: AttributeDefinition, context: CellCon
   const { vocabulary } = context;
   if (/^ply\d?$/u.test(attribute.id)) return readPlyCell(text, context);
   if (vocabulary === undefined) {
-    const unnamed = NAMED.has(attribute.id) ? readUnnamed(text, context) : null;
-    return unnamed ?? readFreeTerm(text, context);
+    return (
+      (NAMED.has(attribute.id) ? readUnnamed(text, attribute, context) : null) ?? readFreeTerm(text, context)
+    );
   }
   if (vocabulary.id === 'twist' || vocabulary.id === 'slant') return readTwistCell(text, context, vocabulary);
   const described =

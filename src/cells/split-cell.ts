@@ -158,7 +158,7 @@ interface Divided {
 }
 
 const SEPARATORS: readonly (readonly [name: string, pattern: RegExp])[] = [
-  ['x', /\s*(?:[x×*✕]|(?<=\s)(?:by|mal)(?=\s))\s*(?=[\d<>~≈≤≥½¼¾chwlbdks])/iu],
+  ['x', /\s*(?:[x×*✕]|(?<=\s)(?:by|mal|zu)(?=\s))\s*(?=[\d<>~≈≤≥½¼¾chwlbdks])/iu],
   [':', /\s*:\s*(?=[\d<>~≈≤≥½¼¾]|(?:c|ca|circa)\.? ?\d)/u],
   ['/', /\s*\/\s*(?=[\d<>~≈≤≥½¼¾]|(?:c|ca|circa)\.? ?\d)/u],
   [';', /\s*[;,]\s+(?=\p{L}+\.?:? ?[\d<>~≈c])/iu],

@@ -8,6 +8,8 @@ import { emptyTerm, flagged, notUnderstood, quote, readAs } from './notes.ts';
 import { readNothing } from './nothing.ts';
 import type { Note, TermReading } from './reading.ts';
 import { foldCell, ownValue, plainSigns } from './text.ts';
+import { gradeInWords } from './wording/grade-words.ts';
+import { termInWords } from './wording/term-in-words.ts';
 
 /** Between two kinds of which one is meant; a slash only where it does not stand between digits ("2/2"). */
 const OR = /\s+(?:or|oder|od\.|ou|o|eller)\s+|(?<!\d)\s*\/\s*|\s*\/\s*(?!\d)/u;
@@ -66,6 +68,9 @@ export function readTerm(text: string, vocabulary: Vocabulary, context: CellCont
   if (match.kind === 'exact') return termReading(match.id, doubt.steps, notes);
   const glossed = readGlossed(doubt.rest, vocabulary);
   if (glossed !== null) return termReading(glossed, doubt.steps, notes);
+  const worded = termInWords(doubt.rest, vocabulary);
+  if (worded !== null)
+    return termReading(worded.term, doubt.steps + worded.doubt, [...notes, ...worded.notes]);
   const several = severalTerms(doubt.rest, vocabulary, context, doubt.steps, notes);
   if (several !== null) return several;
   const why =
@@ -224,7 +229,8 @@ export function readGrade(text: string, attribute: AttributeDefinition, context:
   const nothing = readNothing(text);
   if (nothing !== null) return emptyTerm(nothing.state, nothing.notes);
   const doubt = takeDoubt(plainSigns(text));
-  const level = gradeOf(doubt.rest, levels, context.vocabulary);
+  const level =
+    gradeOf(doubt.rest, levels, context.vocabulary) ?? gradeInWords(doubt.rest, context.vocabulary?.id ?? '');
   if (level !== null) return termReading(level, doubt.steps, doubtNotes(doubt.marks));
   const parts = doubt.rest.split(/\s*[-/]\s*|\s+(?:to|bis|a|à|til|or|oder|ou|o|eller)\s+/u);
   const grades = parts.map((part) => gradeOf(part, levels, context.vocabulary));

@@ -5,6 +5,7 @@ import { flagged, notUnderstood, quote, readAs } from './notes.ts';
 import { parsePly } from './ply.ts';
 import type { Note } from './reading.ts';
 import { alternation, foldCell } from './text.ts';
+import { twistInWords } from './wording/twist-words.ts';
 
 export type Twist = 'S' | 'Z' | 'none' | 'both';
 
@@ -53,33 +54,6 @@ const NO_TWIST =
 /** Not plied: of the twist of the single thread it says nothing. */
 const UNPLIED =
   /^(?:(?:unplied|not plied|un-?plyed)(?: yarn)?|ungezwirnt(?:es garn)?|nicht gezwirnt|non ?retors[e]?|non ?retordu[e]?|non ritort[oa] a capi|sin retorcer a cabos|sin retorcer|utvinnet garn|ikke tvundet|singles?|single yarn|einfach(?:es garn|garn)?|fil simple|fil(?:o|i) (?:singol[oi]|semplic[ei])|hilos? simples?|enkelt(?:e|spundet)?)$/u;
-/** How strongly a thread is twisted says nothing of its direction: "Z, weak", "S (lose gedreht)", "Z – fest". */
-const QUALIFIED =
-  /^(.*?[sz](?:[ -](?:twist|twisted|gedreht|drehung|spun|spundet))?)(?: - |[ ,;]+)\(?([\p{L} ]+)\)?$/u;
-const STRENGTH = new Set(
-  (
-    'weak weakly strong strongly slight slightly lightly loose loosely tight tightly medium moderate moderately hard soft very rather fairly not ' +
-    'schwach stark lose locker fest mittel mittelstark mittelfest leicht hart weich sehr etwas ziemlich wenig recht ' +
-    'faible faiblement fort fortement forte lache serre serree moyen moyenne leger legere legerement tres peu assez ' +
-    'debole debolmente stretto stretta serrato serrata lento lenta media medio molto poco ' +
-    'debil fuerte fuertemente lasca lasco floja flojo apretada apretado suave muy ' +
-    'svag svagt sterk kraftig los lost haard hard hardt middel stramt stram fast fastt meget lidt litt'
-  ).split(' '),
-);
-const TWISTED = new Set(
-  'spun twisted twist gedreht gesponnen tordu tordue torsion file ritorto ritorta filato torsione torcido torcida hilado torsion snoet spundet spunnet'.split(
-    ' ',
-  ),
-);
-
-function withoutStrength(folded: string): string {
-  const [, letter, said] = QUALIFIED.exec(folded) ?? [];
-  if (letter === undefined || said === undefined) return folded;
-  const words = said.trim().split(/ +/u);
-  const qualifies = words.every((word) => STRENGTH.has(word) || TWISTED.has(word));
-  return qualifies && words.some((word) => STRENGTH.has(word)) ? letter : folded;
-}
-
 /** "No visible twist": looked at, and there is none. */
 const VISIBLE = / ?(?:visible|apparente?|discernible|erkennbare?|sichtbare?|visibile|synlig)(?![\p{L}])/gu;
 
@@ -106,8 +80,20 @@ export function readTwist(text: string, context: CellContext): TwistReading {
       ],
     };
   }
-  const letter = LETTER.exec(folded.length > 60 ? folded : withoutStrength(folded))?.[1];
+  const letter = LETTER.exec(folded)?.[1];
   if (letter !== undefined) return { twist: letter === 's' ? 'S' : 'Z', notes: [] };
+  const said = HANDED.test(folded) ? null : twistInWords(text);
+  if (said === 'both')
+    return {
+      twist: said,
+      notes: [
+        flagged('twist-both', 'both directions in one system; it may be a spin pattern or two systems'),
+      ],
+    };
+  if (said !== null) {
+    const why = `${quote(text)} read as ${said === 'none' ? 'observed without twist' : said}; the rest says how strongly, or at which angle`;
+    return { twist: said, notes: [readAs(said === 'none' ? 'twist-none' : 'twist-in-words', why)] };
+  }
   if (HANDED.test(folded)) {
     const why = `${quote(text)}: handedness and clock words are used both ways in print; look at the source's own convention`;
     return { twist: null, notes: [notUnderstood('handedness', why)] };

@@ -1,8 +1,10 @@
+import type { AttributeDefinition } from '../attributes/definition.ts';
 import type { CellContext } from './context.ts';
 import { emptyTerm, quote, readAs } from './notes.ts';
 import type { TermReading } from './reading.ts';
 import { translated } from './terms.ts';
 import { foldCell } from './text.ts';
+import { nothingInWords } from './wording/nothing-in-words.ts';
 
 const PLACE =
   '(?:fo|fundangaben?|origin|origine|origen|oprindelse|fundort|fundstelle|fundplatz|prov|provenance|provenience|provenienz|proveniens|provenienza|procedencia|herkunft|findspot|find spot|site|lieu|luogo|lugar|fundsted|funnsted)';
@@ -22,11 +24,15 @@ const UNNAMED = new RegExp(
 );
 
 /** A cell that says that no name is known, where a name should stand; null where it may be a name. */
-export function readUnnamed(text: string, context: CellContext): TermReading | null {
+export function readUnnamed(
+  text: string,
+  attribute: AttributeDefinition,
+  context: CellContext,
+): TermReading | null {
   if (text.length > 60 || translated(text, context) !== undefined) return null;
   const folded = foldCell(text)
     .replace(/[.,;]+$/u, '')
     .trim();
-  if (!UNNAMED.test(folded)) return null;
+  if (!UNNAMED.test(folded) && nothingInWords(text, attribute) === null) return null;
   return emptyTerm('not-observed', [readAs('unnamed', `${quote(text)} says that no name is known`)]);
 }

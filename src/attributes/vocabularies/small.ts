@@ -78,7 +78,7 @@ export const PRESERVATION: Vocabulary = { id: 'preservation', label: 'Preservati
 
 // biome-ignore format: one term a line
 export const EDGE: Vocabulary = { id: 'edge', label: 'Edges', terms: [
-  common('plainEdge', null, 'plain', 'The active system simply turns back.', { en: ['simple', 'plain selvedge', 'simple selvedge'], de: ['einfach', 'einfache Webkante', 'einfache Kante'], fr: ['lisière simple'], it: ['cimosa semplice'], es: ['orillo simple'], da: ['simpel ægkant'] }),
+  common('plainEdge', null, 'plain', 'The active system simply turns back.', { en: ['simple', 'plain selvedge', 'simple selvedge'], de: ['einfach', 'einfache Webkante', 'einfache Kante'], fr: ['lisière simple'], it: ['cimosa semplice'], es: ['orillo simple'], da: ['simpel ægkant', 'enkel ægkant', 'simpel kant'] }),
   common('reinforcedEdge', null, 'reinforced', 'Thickened or paired outer elements.', { en: ['reinforced selvedge'], de: ['verstärkt', 'verstärkte Kante'], fr: ['lisière renforcée'], it: ['cimosa rinforzata'], es: ['orillo reforzado'] }),
   common('tubularEdge', null, 'tubular', 'A hollow edge.', { en: ['tubular selvedge', 'hollow'], de: ['Schlauchkante', 'Hohlkante'], fr: ['lisière tubulaire'], it: ['cimosa tubolare'], es: ['orillo tubular'] }),
   common('tabletEdge', null, 'tablet-woven', 'Woven with tablets.', { en: ['tablet edge', 'tablet border'], de: ['Brettchenkante'], da: ['brikkant'] }),
@@ -90,7 +90,7 @@ export const EDGE: Vocabulary = { id: 'edge', label: 'Edges', terms: [
 
 // biome-ignore format: one term a line
 export const KNOT: Vocabulary = { id: 'knot', label: 'Knots', terms: [
-  common('sheetBend', null, 'sheet bend', 'The common mesh knot.', { en: ["weaver's knot", 'mesh knot', 'weavers knot', 'netting knot'], de: ['Netzknoten', 'Weberknoten', 'Schotstek'], fr: ['nœud d’écoute'], it: ['nodo di scotta', 'nodo a rete'], es: ['vuelta de escota', 'nudo de red'], da: ['skødestik', 'væverknude'] }),
+  common('sheetBend', null, 'sheet bend', 'The common mesh knot.', { en: ["weaver's knot", 'mesh knot', 'weavers knot', 'netting knot'], de: ['Netzknoten', 'Weberknoten', 'Schotstek'], fr: ['nœud d’écoute', 'nœud de tisserand', 'nœud de filet'], it: ['nodo di scotta', 'nodo a rete', 'nodo da rete', 'nodo del tessitore', 'nodo di tessitore'], es: ['vuelta de escota', 'nudo de red', 'nudo de tejedor'], da: ['skødestik', 'væverknude'] }),
   common('doubleSheetBend', 'sheetBend', 'double sheet bend', 'A sheet bend with a second turn.', { de: ['doppelter Schotstek'] }),
   common('reefKnot', null, 'reef knot', 'Square knot.', { en: ['square knot', 'reef'], de: ['Kreuzknoten'], fr: ['nœud plat'], it: ['nodo piano'], es: ['nudo llano'], da: ['råbåndsknob'] }),
   common('overhandKnot', null, 'overhand knot', 'A single turn.', { en: ['overhand'], de: ['Überhandknoten', 'einfacher Knoten'], fr: ['demi-nœud'], it: ['nodo semplice'], es: ['nudo simple'] }),

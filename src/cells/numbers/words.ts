@@ -58,7 +58,7 @@ const LISTS: readonly (readonly [WordKind, string])[] = [
   ['to', 'to|till|through|bis|a|til|fino a|hasta'],
   ['or', 'or|oder|od.|ou|o|eller'],
   ['and', 'and|und|u.|et|e|y|og'],
-  ['from', 'between|from|zwischen|von|entre|de|tra|fra|da|desde|mellem|mellom'],
+  ['from', 'between|from|zwischen|zw.|zw|von|entre|de|tra|fra|da|desde|mellem|mellom'],
   [
     'mean',
     'mean|avg.|avg|average|averaging|av.|mittel|mittelwert|im mittel|mw|durchschnitt|durchschn.|im durchschnitt|' +
@@ -82,7 +82,7 @@ const LISTS: readonly (readonly [WordKind, string])[] = [
   ],
   [
     'broken',
-    'incomplete|broken|preserved|surviving|remaining|extant|frag.|fragmentary|erh.|erhalten|noch erhalten|unvollstandig|abgebrochen|' +
+    'incomplete|broken|preserved|pres.|surviving|remaining|extant|noch|cons.|cons|frag.|fragmentary|erh.|erhalten|noch erhalten|unvollstandig|abgebrochen|' +
       'conserve|conservee|incomplet|incomplete|casse|conservato|conservata|incompleto|incompleta|frammentario|conservado|conservada|' +
       'bevaret|bevart|ufuldstaendig|ufullstendig',
   ],

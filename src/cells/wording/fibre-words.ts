@@ -1,0 +1,39 @@
+import type { Vocabulary } from '../../attributes/definition.ts';
+import { isWithin } from '../../attributes/tree.ts';
+
+/**
+ * Fibres said with more than their name: "flax (SEM)", "Schafwolle, fein", "Tilia bast", "liber de tilleul". Common
+ * practice, no source.
+ */
+const BAST =
+  /^(?:(?:liber|libro|fibre liberienne|bast(?:faser\p{L}*|fibre)?|tille)(?:,? (?:de|di|d|af|von|der|des|from|of)['’ ]?)? ?(.+)|(.+?)[ -](?:bast|phloem|inner bark|bast fib(?:re|er)s?|bastfaser\p{L}*|liber|libro|bastfiber|bastfibre))$/iu;
+const FINENESS =
+  /,? ?(?:very |sehr |très |muy |molto )?(?<!\p{L})(?:fine?|finely|coarse|thick|thin|fein\p{L}*|grob\p{L}*|dick\p{L}*|dünn\p{L}*|fins|fines|épais\p{L}*|grossi\p{L}*|sottil[ei]|spess[ao]|gross[ao]|finas?|finos?|grues[ao]s?|fint?|tyk\p{L}*|grov\p{L}*|natural|naturel\p{L}*|naturale|undyed|ungefärbt\p{L}*|white|brown|dark|pigmented|pigmentiert\p{L}*|pigmentée?|unpigmented|unpigmentiert\p{L}*)(?!\p{L})/giu;
+const UNSAID =
+  /,? ?\(?(?:(?:sp|spp|spec|species|art|genus|gen|esp|arten?)\.? ?)?(?:indet|undet|n\. ?best|nicht n?ä?h?e?r? ?best|unbest|non d[eé]t|no det|ubest|ikke best|not det|not identified|unidentified|species unknown|art unbekannt)\p{L}*\.?\)?$/iu;
+
+/** What the same text may say of a fibre without its fineness or the word for bast; each is looked up by itself. */
+export function plainFibre(text: string): string {
+  return text
+    .replace(FINENESS, '')
+    .replace(UNSAID, '')
+    .replace(/^[ ,;]+|[ ,;]+$/gu, '')
+    .trim();
+}
+
+/** The plant of "lime bast" in other words; whoever looks it up takes no more than a bast for it. */
+export function bastOf(text: string): string | null {
+  const found = BAST.exec(text.trim());
+  return found?.[1] ?? found?.[2] ?? null;
+}
+
+export const isBast = (term: string, vocabulary: Vocabulary): boolean =>
+  isWithin(vocabulary, term, 'bastFibre');
+
+/** A fibre and, behind it in a bracket or after a comma, what may be the method that told it. */
+export function besideFibre(text: string): { readonly fibre: string; readonly beside: string } | null {
+  const found =
+    /^(.+?) ?[([]([^()[\]]+)[)\]]$/u.exec(text) ??
+    /^(.+?)(?:,| by| per| mittels| par| al| ved| med| tramite| mediante) ([^,]+)$/u.exec(text);
+  return found === null ? null : { fibre: found[1]!.trim(), beside: found[2]!.trim() };
+}

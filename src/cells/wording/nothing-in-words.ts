@@ -1,0 +1,120 @@
+import type { AttributeDefinition } from '../../attributes/definition.ts';
+import { quote, readAs } from '../notes.ts';
+import type { CellState, Note } from '../reading.ts';
+import {
+  DAMAGED,
+  DENYING,
+  DETERMINING,
+  FINDING,
+  isFilling,
+  isName,
+  isNoun,
+  LASTING,
+  OBSERVING,
+  TESTING,
+  TOO,
+  UNKNOWN,
+  wordsOf,
+} from './word-classes.ts';
+
+/** No value, said in a sentence: nobody could tell, or somebody looked and it is not there. */
+export interface NothingSaid {
+  readonly state: Extract<CellState, 'not-observed' | 'absent'>;
+  readonly note: Note;
+}
+
+const LONGEST = 90;
+const MOST_WORDS = 10;
+
+type Kind =
+  | 'deny'
+  | 'none'
+  | 'observe'
+  | 'test'
+  | 'last'
+  | 'find'
+  | 'unknown'
+  | 'too'
+  | 'damaged'
+  | 'noun'
+  | 'fill';
+
+/**
+ * Reads sentences that hold no value: "Drehung nicht erkennbar", "too degraded to count", "lisières non conservées",
+ * "no selvedge", "dye analysis not carried out". Every word must be known to say nothing else; one word more and
+ * nothing is read.
+ *
+ * - Not seen, not measured, not kept, not analysed, unknown: not observed.
+ * - Not found, or "no" straight before the thing itself ("keine Webkante", "aucune réparation visible"): absent, where
+ *   the attribute can be absent.
+ */
+export function nothingInWords(text: string, attribute: AttributeDefinition): NothingSaid | null {
+  if (text.length > LONGEST || /\d/u.test(text)) return null;
+  const words = wordsOf(text);
+  if (words.length < 2 || words.length > MOST_WORDS) return null;
+  const named = NAMED.has(attribute.id);
+  const own = ownNouns(attribute);
+  const kinds: Kind[] = [];
+  for (const word of words) {
+    const kind = kindOf(word, named, own);
+    if (kind === null) return null;
+    kinds.push(kind);
+  }
+  const stated = stateOf(kinds);
+  // Without a date or a name is undated and unnamed: nothing of the kind can be absent.
+  const said = stated === 'absent' && (named || attribute.unit === 'year') ? 'not-observed' : stated;
+  if (said === null || (said === 'absent' && !ABSENT_THERE(attribute))) return null;
+  const why = `${quote(text)} read as ${said === 'absent' ? 'looked for and absent' : 'not observed'}`;
+  return { state: said, note: readAs(said === 'absent' ? 'absent-in-words' : 'nothing-in-words', why) };
+}
+
+/** Attributes whose cells are names: there a noun of places and times says what has no name. */
+const NAMED = new Set(['site', 'region', 'phase', 'period', 'context']);
+
+/** Edges may be absent as pile may; a fibre, a structure or a count is there whatever is seen of it. */
+const ABSENT_THERE = ({ scale, vocabulary }: AttributeDefinition): boolean =>
+  scale === 'presence' || scale === 'binary' || vocabulary === 'edge' || vocabulary === 'processing';
+
+function kindOf(word: string, named: boolean, own: ReadonlySet<string>): Kind | null {
+  if (DETERMINING.test(word)) return 'none';
+  if (DENYING.test(word)) return 'deny';
+  if (UNKNOWN.test(word)) return 'unknown';
+  if (LASTING.test(word)) return 'last';
+  if (TESTING.test(word)) return 'test';
+  if (FINDING.test(word)) return 'find';
+  if (OBSERVING.test(word)) return 'observe';
+  if (TOO.test(word)) return 'too';
+  if (DAMAGED.test(word)) return 'damaged';
+  if (named ? isName(word) : isNoun(word) || own.has(word)) return 'noun';
+  return isFilling(word) ? 'fill' : null;
+}
+
+function stateOf(kinds: readonly Kind[]): NothingSaid['state'] | null {
+  const has = (kind: Kind) => kinds.includes(kind);
+  const denies = (kind: Kind | undefined) => kind === 'deny' || kind === 'none';
+  const denial = kinds.findIndex(denies);
+  if (has('unknown')) return denial < 0 ? 'not-observed' : null;
+  if (has('too') && has('damaged')) return 'not-observed';
+  if (denial < 0 || has('damaged')) return null;
+  // Two denials are no sentence of this kind, but for "ne … pas" side by side.
+  if (kinds.filter((kind, at) => denies(kind) && !denies(kinds[at - 1])).length > 1) return null;
+  if (has('last') || has('test')) return 'not-observed';
+  if (has('find')) return 'absent';
+  const said = kinds.slice(denial).filter((kind) => kind !== 'deny' && kind !== 'none' && kind !== 'fill');
+  if (said[0] === 'noun') return 'absent';
+  // "No visible pile" denies the pile, "pile not visible" the sight of it.
+  if (kinds[denial] === 'none' && said.includes('noun')) return has('fill') ? null : 'absent';
+  return has('observe') ? 'not-observed' : null;
+}
+
+const OWN_NOUNS = new WeakMap<AttributeDefinition, ReadonlySet<string>>();
+
+/** Words of the attribute's own name, long enough to be no sign and no preposition. */
+function ownNouns(attribute: AttributeDefinition): ReadonlySet<string> {
+  const known = OWN_NOUNS.get(attribute);
+  if (known !== undefined) return known;
+  const names = [attribute.label, ...Object.values(attribute.synonyms ?? {}).flat()];
+  const nouns = new Set(names.flatMap((name) => wordsOf(name)).filter((word) => word.length > 3));
+  OWN_NOUNS.set(attribute, nouns);
+  return nouns;
+}

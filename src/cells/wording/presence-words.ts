@@ -1,0 +1,116 @@
+import type { AttributeDefinition } from '../../attributes/definition.ts';
+import { quote, readAs } from '../notes.ts';
+import type { Note } from '../reading.ts';
+import { DENYING, DETERMINING, isFilling, stems, wordsOf } from './word-classes.ts';
+
+/** Yes or no, as a few words say it. */
+export interface PresenceWords {
+  readonly present: boolean;
+  readonly note: Note;
+}
+
+/** Looked for in vain, or the thing denied in one word: "undyed", "florlos". */
+const NOT_FOUND =
+  stems(`unpiled tenir undyed untufted unsewn unrepaired unworn unmended unspliced ungefarbt\\p{L}* ungenaht\\p{L}* unverziert ungeflickt\\p{L}* ufarvet ufarget usyet ureparer\\p{L}*
+  negativ[eo]? negative absente?s? ausentes? assent[ei] fehlt fehlend fehlen undetected below lacking mangler manque manca mancante falta lacks nulle?
+  (?:flor|naht|farb|saum|dye|pile|seam|tuft|lu|luv|somm|farve|repair)(?:los|less|lose|free|frei)\\p{L}* nontinta? nontinto`);
+/** Found, or how it was found: with these alone a cell says yes. */
+const FOUND =
+  stems(`detected detection limit evidence found present visible seen nachgewiesen nachweis\\p{L}* vorhanden sichtbar\\p{L}* erkennbar\\p{L}* gefunden detecte\\p{L}* presente?s? presenti visibles? visibil[ei] trouvee?s? rilevat[oaie] individuat[oaie] rinvenut[oaie]
+  detectad[oa]s? detecto encontrad[oa]s? pavist synlige? fundet funnet positiv[eo]? positif til stede yes ja oui si tilstede tilstedevaerende identified identifiziert identifie identificat[oa] identificad[oa] attested observed beobachtet observee?s? osservat[oaie] observad[oa]s? iagttaget konstateret`);
+/** With "no" before it, that none is left to see. */
+const SURVIVES = stems(
+  'preserved surviving survives remaining erhalten\\p{L}* conservee?s? conservat[oaie] conservad[oa]s? bevaret bevart',
+);
+/** Having: "tiene pelo", "hat Flor", "presenta". */
+const HAVING = stems(
+  'has had hat haben a ont ha hanno tiene tienen presenta presentan presentano presente har shows zeigt montre muestra viser with mit avec con med show',
+);
+/** Traces and remains, and what is said of their place, number, size and strength. */
+const TRACE = stems(
+  'traces? spur(?:en)? spor reste?n? rester rest tracc[eia]+ huellas? restos resti remains',
+);
+const AROUND =
+  stems(`short long kurz\\p{L}* lang\\p{L}* courte?s? longue?s? cort[oa]s? cort[ie] lung[oaie]? lungh[ei] larg[oa]s? kort[e]? dense? dicht\\p{L}* dens[oae]s? thick thin fine? grob\\p{L}* fein\\p{L}*
+  antiqu\\p{L}* antic[oahei]+ antig\\p{L}* antik\\p{L}* antichita ancien\\p{L}* ancient old alte?[rns]? gammel gamle modern\\p{L}* recent\\p{L}* rezent\\p{L}* moderne? vecchi[oa] viej[oa] later original\\p{L}*
+  through durch einseitig\\p{L}* beidseitig\\p{L}* one two three several some slight\\p{L}* heav\\p{L}* strong\\p{L}* partly partial\\p{L}* along edges? sides? faces? both corners? centre middle reverse obverse back front outer inner upper lower left right top bottom surface places? spots?
+  rand\\p{L}* kante\\p{L}* seiten? ecken? mitte ruckseite vorderseite aussen\\p{L}* innen\\p{L}* oben unten flache oberflache einer?[mns]? zwei drei mehrere\\p{L}* einige\\p{L}* leicht\\p{L}* stark\\p{L}* teilweise stellenweise wenig\\p{L}*
+  cotes? bords? coins? milieu envers endroit revers dos faces? une? deux trois plusieurs quelques legere?s? legerement fortement forte?s? partiel\\p{L}* nombreu\\p{L}* 
+  un[oa] due tre alcun[ei] liev[ei] forti lat[oi] bord[oi] angol[oi] retro faccia facce rovescio diritto parziale diversi
+  dos tres vari[oa]s algun[oa]s? leves? fuertes? lados? bordes? esquinas? caras? reverso anverso parcial centro
+  en den ene to tre flere svag\\p{L}* kraftig\\p{L}* side[rn]? kanten? kanter hjorne\\p{L}* bagside\\p{L}* forside\\p{L}* overflade\\p{L}* nogle noen delvis begge lag i only nur seul solo kun 1 2 3 4 5`);
+/** Words of single attributes in which they say that the thing is there. */
+const SAYS_YES: Readonly<Record<string, RegExp>> = {
+  dye: stems(`dyed? dyes dyestuffs? dyestuff gefarbt\\p{L}* teinte?e?s? teint teinture\\p{L}* tint[oaie]s? tintura tenid[oa]s? farvet farvede farget fargede farbstoffe?n? farbung farv?e farvestof\\p{L}* fargestof\\p{L}* colou?r colorants? colorante\\p{L}* coloranti dyeing
+    madder woad weld indigo\\p{L}* alizarin\\p{L}* purpurin\\p{L}* kermes cochineal krapp waid wau garance guede gaude robbia guado reseda rubia gualda krap vajd tannins?`),
+  pile: stems(
+    'pile tuft(?:s|ed|ing)? shaggy flor\\p{L}* vlies noppen? floss noppe poil(?:s|u|ue)? meches? pel[oi] vell[oi] ciuff[oi] mechon(?:es)? luv luvet flos lo lodden rye[r]? bouclee?s?',
+  ),
+  wear: stems(
+    `worn wear used use abgenutzt\\p{L}* abnutzung\\p{L}* gebrauchsspur\\p{L}* usee?s? usures? uses usat[oaie] usura logor[oaie] desgaste desgastad[oa]s? gastad[oa]s? abraded abrasion abgescheuert\\p{L}* abgewetzt\\p{L}* scheuerspur\\p{L}* slidt slidte? slid slitt slitasje slidspor brugt`,
+  ),
+  seam: stems(
+    `seam(?:s|ed)? hem(?:s|med)? sewn stitch(?:es|ed|ing)? holes? stichlocher stiche? naht nahte genaht\\p{L}* gesaumt\\p{L}* saum saume coutures? cousue?s? ourlets? ourlee?s? cucit[oaie] cucitur[ae] orl[oi] orlat[oa] cosid[oa]s? costuras? dobladillos? som somme syet syed[e]? sydd syninge?r? sauma hilvan basting imbastitura`,
+  ),
+  repair:
+    stems(`repair(?:s|ed)? darn(?:s|ed|ing)? stitch(?:es)? stopfstelle\\p{L}* flickstelle\\p{L}* flicken flickung\\p{L}* stopfung\\p{L}* geflickt\\p{L}* gestopft\\p{L}* reparatur\\p{L}* reparier\\p{L}* laps? lapp\\p{L}* pasyet patch(?:es|ed)? mend(?:ed|ing|s)?
+    repar\\p{L}* repris\\p{L}* raccommod\\p{L}* rapiece\\p{L}* ravaude\\p{L}* riparazion[ei] riparat[oa] ramm?end[oiai]\\p{L}* rattopp\\p{L}* remend\\p{L}* remiend\\p{L}* zurcid[oa]s? stopp\\p{L}* stopning\\p{L}*`),
+  splicing: stems(
+    'splic(?:e|es|ed|ing) gesplei(?:ss)?t?\\p{L}* spleiss\\p{L}* epissures? epissee?s? episse empalm\\p{L}* splejs\\p{L}* spleis\\p{L}* giunt[ao]\\p{L}* yarns? threads? garn\\p{L}* fils? fil[oi] hilos? trad\\p{L}*',
+  ),
+  residue: stems(
+    'residues? ruckstande? ruckstanden anhaftung\\p{L}* residu[sie]? residuos? rester belaegning\\p{L}* depots? deposit[os]?',
+  ),
+};
+/** The thing must be named by more than a thread. */
+const THREAD = stems('yarns? threads? garn\\p{L}* fils? fil[oi] hilos? trad\\p{L}* holes? use');
+
+/**
+ * Reads "no pile", "ohne Flor", "traces of wear", "Saum, 1 Seite", "not detected": every word must be one of those
+ * that say yes or no, name the thing itself, or say where and how much; one word more and nothing is read.
+ * "Not analysed" is no absence, and has no word here. Common practice, no source.
+ */
+export function presenceInWords(
+  text: string,
+  attribute: AttributeDefinition | undefined,
+): PresenceWords | null {
+  if (text.length > 120 || attribute === undefined || /[?]/u.test(text)) return null;
+  const words = wordsOf(text);
+  if (words.length === 0 || words.length > 8) return null;
+  const own = SAYS_YES[attribute.id];
+  const names = namesOf(attribute);
+  const thing = (word: string) => own?.test(word) === true || names.has(word);
+  const denies = (word: string) => DENYING.test(word) || DETERMINING.test(word) || NOT_FOUND.test(word);
+  const known = (word: string) =>
+    [DENYING, DETERMINING, NOT_FOUND, FOUND, SURVIVES, HAVING, TRACE, AROUND].some((one) => one.test(word)) ||
+    isFilling(word) ||
+    thing(word);
+  if (!words.every(known)) return null;
+  const denied = words.some(denies);
+  const said = words.some(
+    (word) =>
+      FOUND.test(word) || (thing(word) && !THREAD.test(word)) || TRACE.test(word) || NOT_FOUND.test(word),
+  );
+  // "No pile preserved" is no absence, and "not only" no denial.
+  if (!said || (denied && words.some((word) => SURVIVES.test(word)))) return null;
+  if (words.filter((word, at) => denies(word) && !denies(words[at - 1] ?? '')).length > 1) return null;
+  // "Pile not visible" hides it; "no visible pile" denies it.
+  if (denied && hides(words, thing)) return null;
+  return {
+    present: !denied,
+    note: readAs('presence-in-words', `${quote(text)} read as ${denied ? 'absent' : 'present'}`),
+  };
+}
+
+/** The sight denied, not the thing: "Flor nicht sichtbar". */
+function hides(words: readonly string[], thing: (word: string) => boolean): boolean {
+  const at = words.findIndex((word) => DENYING.test(word));
+  return at > 0 && SEEN.test(words[at + 1] ?? '') && words.slice(0, at).some(thing);
+}
+const SEEN = stems('visible seen sichtbar\\p{L}* erkennbar\\p{L}* visibles? visibil[ei] synlige?');
+
+/** Single words under which the attribute's columns are known: they name the thing. */
+function namesOf({ label, synonyms }: AttributeDefinition): ReadonlySet<string> {
+  const all = [label, ...Object.values(synonyms ?? {}).flat()];
+  return new Set(all.map((name) => wordsOf(name).join(' ')).filter((word) => !word.includes(' ')));
+}

@@ -1,0 +1,61 @@
+import { isFilling, stems, wordsOf } from './word-classes.ts';
+
+/** How a find lasted, in a sentence: "mineralised by copper salts", "Kupferkorrosion", "verkohlt, feucht erhalten". Common practice, no source. */
+
+const COPPER = 'copper bronze cuivre kupfer bronzo rame cobre bronce kobber kobberlegering brass messing';
+const IRON = 'iron rust eisen rost fer rouille ferro ruggine hierro oxido-de-hierro jern rust';
+const SILVER = 'silver silber argent argento plata solv';
+const either = (metal: string, more: string): RegExp => stems(`(?:${metal.split(' ').join('|')})(?:${more})`);
+const BEHIND =
+  '(?:s|n|en)?(?:korrosion|mineralisier|mineralisation|mineralisering|korrosjon|oxid|salz|salt|legering|legierung|gegenstand|objekt|genstand)?\\p{L}{0,4}';
+const METALS: readonly (readonly [RegExp, string])[] = [
+  [either(COPPER, BEHIND), 'mineralisedCopper'],
+  [either(IRON, BEHIND), 'mineralisedIron'],
+  [either(SILVER, BEHIND), 'mineralisedSilver'],
+];
+const REPLACED = stems(
+  'mineral\\p{L}* corro[ds]\\p{L}* corrosion\\p{L}* korro\\p{L}* oxi\\p{L}* oxyd\\p{L}* pseudomorph\\p{L}* replaced remplacee?s? ersetzt\\p{L}* sostituit[oaie] sustituid[oa]s? erstattet (?:kupfer|eisen|silber|kobber|jern)(?:korro|mineral|oxid)\\p{L}*',
+);
+const BESIDE = stems(
+  'salts? salz\\p{L}* products? produ\\p{L}* produkt\\p{L}* sels? sali sales salte contact kontakt contatto contacto through durch near object gegenstand\\p{L}* objet oggetto objeto genstand alloy legierung alliage lega aleacion preserved erhalten\\p{L}* conservee?s? conservat[oaie] conservad[oa]s? bevaret partly teilweise',
+);
+
+const CHARRED = stems(
+  'charred carboni[sz]ed burnt verkohlt\\p{L}* karbonisiert\\p{L}* verbrannt\\p{L}* carbonisee?s? brulee?s? carbonizzat[oaie] carbonizad[oa]s? quemad[oa]s? forkull?e[dt]\\p{L}* braendt braent',
+);
+const WET = stems(
+  'wet waterlogged feucht\\p{L}* nass\\p{L}* wassergesattigt\\p{L}* gorgee?s? humides? humide imbibee?s? bagnat[oa] umid[oa] imbibit[oaie] intris[oa] humed[oa] empapad[oa] anegad[oa] saturad[oa] vad vandmaettet vannmettet vat',
+);
+const WATER = stems(
+  'water wasser eau acqua agua vand vann environment milieu ambiente miljo boden feuchtboden sediment preserved erhalten\\p{L}* conservee?s? conservat[oaie] conservad[oa]s? bevaret bevart kept conditions',
+);
+
+/** The term that a sentence of known words names, or null. */
+export function preservationInWords(text: string): string | null {
+  if (text.length > 80 || /[\d?/]/u.test(text)) return null;
+  const words = wordsOf(text);
+  if (words.length === 0 || words.length > 8) return null;
+  return metalIn(words) ?? wetIn(words);
+}
+
+function metalIn(words: readonly string[]): string | null {
+  const met = new Set(
+    METALS.flatMap(([metal, term]) => (words.some((word) => metal.test(word)) ? [term] : [])),
+  );
+  const replaced = words.some((word) => REPLACED.test(word));
+  const known = (word: string) =>
+    METALS.some(([metal]) => metal.test(word)) || REPLACED.test(word) || BESIDE.test(word) || isFilling(word);
+  const [only] = met;
+  return only !== undefined && met.size === 1 && replaced && words.every(known) ? only : null;
+}
+
+function wetIn(words: readonly string[]): string | null {
+  const charred = words.some((word) => CHARRED.test(word));
+  const wet = words.some((word) => WET.test(word) || /^feucht|^vad/u.test(word));
+  if (
+    !wet ||
+    !words.every((word) => CHARRED.test(word) || WET.test(word) || WATER.test(word) || isFilling(word))
+  )
+    return null;
+  return charred ? 'charredWaterlogged' : 'waterlogged';
+}

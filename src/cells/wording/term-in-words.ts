@@ -1,0 +1,79 @@
+import type { Vocabulary } from '../../attributes/definition.ts';
+import { matchTerm } from '../../attributes/matching.ts';
+import { reachOf } from '../../attributes/method-reach.ts';
+import { FIBRE_METHOD } from '../../attributes/vocabularies/fibre-method.ts';
+import { flagged, quote, readAs } from '../notes.ts';
+import type { Note } from '../reading.ts';
+import { bastOf, besideFibre, isBast, plainFibre } from './fibre-words.ts';
+import { preservationInWords } from './preservation-words.ts';
+
+/** A term said with more words than its name. */
+export interface WordedTerm {
+  readonly term: string;
+  /** Steps of certainty that what stands beside it takes away. */
+  readonly doubt: number;
+  readonly notes: readonly Note[];
+}
+
+/** Where a thing is on its piece says nothing of its kind. */
+const PLACE =
+  /[,;]? ?(?<!\p{L})(?:\(?(?:on |at |auf |am |an |à |a |en |på |i |sur )?(?:the |der |dem |le |la |il |los? |den )?(?:left|right|top|bottom|upper|lower|one side|both sides|one edge|both edges|links|rechts|oben|unten|beidseitig|einseitig|linke?r?|rechte?r?|gauche|droite|sinistra|destra|izquierd[ao]|derech[ao]|venstre|højre|høyre|1 side|2 sides|1 Seite|2 Seiten)(?: (?:side|edge|Seite|Kante|côté|lato|lado|side))?\)?)(?!\p{L})/giu;
+const PLACED: ReadonlySet<string> = new Set(['edge', 'knot', 'stitch']);
+
+/** Reads a term among known words: a fibre with its method, a mode of preservation with its metal, an edge with its side. */
+export function termInWords(text: string, vocabulary: Vocabulary): WordedTerm | null {
+  if (text.length > 90) return null;
+  if (vocabulary.id === 'fibre') return fibreInWords(text, vocabulary);
+  if (vocabulary.id === 'preservation') {
+    const term = preservationInWords(text);
+    return term === null ? null : simple(term, text);
+  }
+  if (!PLACED.has(vocabulary.id)) return null;
+  const bare = text
+    .replace(PLACE, '')
+    .replace(/selvage/giu, 'selvedge')
+    .trim();
+  if (bare === text.trim() || bare === '') return null;
+  const match = matchTerm(bare, vocabulary);
+  return match.kind === 'exact' ? simple(match.id, text) : null;
+}
+
+const simple = (term: string, text: string): WordedTerm => ({
+  term,
+  doubt: 0,
+  notes: [readAs('in-words', `${quote(text)} read as ${term}`)],
+});
+
+function fibreInWords(text: string, vocabulary: Vocabulary): WordedTerm | null {
+  const beside = besideFibre(text);
+  const method = beside === null ? null : matchTerm(beside.beside, FIBRE_METHOD);
+  if (beside !== null && method?.kind === 'exact') {
+    const fibre = fibreNamed(beside.fibre, vocabulary);
+    if (fibre === null) return null;
+    const reach = reachOf(fibre, method.id, vocabulary, FIBRE_METHOD);
+    if (reach?.reach === 'cannot') return null;
+    const doubt = reach === null ? 0 : ['certain', 'probable', 'possible'].indexOf(reach.reach);
+    const note =
+      doubt === 0
+        ? readAs('method-beside', `${quote(text)} names the method too`)
+        : flagged(
+            'method-beside',
+            `${quote(text)}: ${reach!.by.why}, so ${fibre} is no more than ${reach!.reach}`,
+          );
+    return { term: fibre, doubt, notes: [note] };
+  }
+  const named = fibreNamed(text, vocabulary);
+  return named === null ? null : simple(named, text);
+}
+
+function fibreNamed(text: string, vocabulary: Vocabulary): string | null {
+  for (const form of [text, plainFibre(text)]) {
+    if (form === '') continue;
+    const match = matchTerm(form, vocabulary);
+    if (match.kind === 'exact') return match.id;
+    const plant = bastOf(form);
+    const bast = plant === null ? null : matchTerm(plant, vocabulary);
+    if (bast?.kind === 'exact' && isBast(bast.id, vocabulary)) return bast.id;
+  }
+  return null;
+}
