@@ -19,8 +19,8 @@ interface Side {
 /** Words of each place of a pair, folded: warp and weft, length and breadth. */
 const PLACES: readonly (readonly [first: RegExp, second: RegExp])[] = [
   [
-    /^(?:in (?:the )?)?(?:k|kd|ke|kette|kettf|ketten|ch|urd|urdim|ord|kettfaden|kettfad|kf|w|wp|warps?|warp (?:threads|ends|yarns)|ends|chaines?|fils? (?:de|en) chaine|fili (?:di|d.) ?ordito|orditi|ordito|hilos de urdimbre|urdimbres?|u|o|trend|trendtrade?|kaede|kaedetrade?r?|renning|renningstrader|varp|system 1|system i)$/u,
-    /^(?:in (?:the )?)?(?:s|sch|schuss|schussf|eintrag|eintrage|tr|schussfaden|schussfad|sf|wf|wefts?|weft (?:threads|yarns|picks)|picks|trames?|fils? (?:de|en) trame|duites|fili di trama|trame|trama|tramas|hilos de trama|pasadas|t|islaet|islaettrade?|innslag|innslagstrader|skud|skudtrade?r?|system 2|system ii)$/u,
+    /^(?:in (?:the )?)?(?:k|kd|ke|kette|kettf|ketten|ch|urd|urdim|ord|kettfaden|kettfad|kf|w|wp|wa|warps?|warp (?:threads|ends|yarns)|ends|chaines?|fils? (?:de|en) chaine|fili (?:di|d.) ?ordito|orditi|ordito|hilos de urdimbre|urdimbres?|u|o|trend|trendtrade?|kaede|kaedetrade?r?|renning|renningstrader|varp|system 1|system i)$/u,
+    /^(?:in (?:the )?)?(?:s|sch|schuss|schussf|eintrag|eintrage|tr|schussfaden|schussfad|sf|wf|we|wefts?|weft (?:threads|yarns|picks)|picks|trames?|fils? (?:de|en) trame|duites|fili di trama|trame|trama|tramas|hilos de trama|pasadas|t|islaet|islaettrade?|innslag|innslagstrader|skud|skudtrade?r?|system 2|system ii)$/u,
   ],
   [
     /^(?:l|lg|lge|lung|lange|length|long|longueur|lungh|lunghezza|lang|largo|longitud|laengde|lengde|leng)$/u,
@@ -33,7 +33,8 @@ const NUMBER =
 const LETTER = /[sziSZI](?:[sz]|\d[sz])? ?(?:\(\?\)|\?)?/u;
 const SHARED =
   /(?<=\p{L})\.? ?[([]?(?:per|pro|je|par|au|al|por|pr\.?|\/) ?(\d+)? ?(cm|dm|mm|in|inch)\.?[)\]]?$|(?<=\d) [([](?:per|pro|je|par|au|al|por|pr\.?|\/) ?(\d+)? ?(cm|dm|mm|in|inch)\.?[)\]]$/iu;
-const BETWEEN = /\s*(?:[x×*✕;/]|(?<=\d) ?: ?(?=\d)|,(?!\d)|\s(?:by|mal|zu|and|und|et|e|y|og)\s)\s*/u;
+const BETWEEN =
+  /\s*(?:[x×*✕;]|\/(?! ?(?:mm|cm|dm|in)(?![\p{L}]))|(?<=\d) ?: ?(?=\d)|,(?!\d)|(?<=\d ?(?:cm|mm))\s(?=\p{L}{1,9}\.? ?\d)|\s(?:by|mal|zu|and|und|et|e|y|og)\s)\s*/u;
 
 /**
  * Parts a cell whose two readings are named, or of which one is not known: "12-14 K, 10 S", "Kette 12/cm, Schuss
@@ -115,6 +116,19 @@ function sideOf(piece: string, words: readonly [RegExp, RegExp]): Side | null {
   return place === null ? null : { place, value, unknown: value === '?' };
 }
 
-function placeOf(label: string, words: readonly [RegExp, RegExp]): 1 | 2 | null {
-  return words[0].test(label) ? 1 : words[1].test(label) ? 2 : null;
+/** "De largo", "en trame": a preposition before the word of a place says nothing more. */
+function placeOf(said: string, words: readonly [RegExp, RegExp]): 1 | 2 | null {
+  const label = said.replace(
+    /^(?:(?:fils?|fili|hilos|threads|faden|trade) )?(?:de|di|d|en|in|im|i|of|af) (?:la |el |il |le |the |der )?/u,
+    '',
+  );
+  return words[0].test(said)
+    ? 1
+    : words[1].test(said)
+      ? 2
+      : words[0].test(label)
+        ? 1
+        : words[1].test(label)
+          ? 2
+          : null;
 }

@@ -2,6 +2,7 @@ import { notUnderstood } from './notes.ts';
 import type { Direction } from './ply-direction.ts';
 import type { Note } from './reading.ts';
 import { foldCell, plainSigns } from './text.ts';
+import { STRENGTH } from './wording/twist-words.ts';
 
 export type PlyItem =
   | { readonly kind: 'letter'; readonly twist: Direction; readonly capital: boolean }
@@ -33,7 +34,7 @@ const SPUN = words(
 );
 const SPUN_BEFORE = words('filee?s? fils filat[oaie] hilad[oa]s? simples?');
 const STRANDS = words(
-  'strand(?:s|ed)? cabos? brins? cap[oi] hebras? trad trade[rn]? tradet yarns? threads? garne?n? garnern faden hilos? fili strange?n elementi? elements? ends',
+  'strand(?:s|ed)? bouts? cabos? brins? cap[oi] hebras? trad trade[rn]? tradet yarns? threads? garne?n? garnern faden hilos? fili strange?n elementi? elements? ends',
 );
 const BETWEEN = words(
   'of from de aus di af av mit with and in the an? en un et y e og und to into als zu together by',
@@ -77,8 +78,16 @@ type Part =
   | { kind: 'plied' | 'spun'; before: boolean }
   | { kind: 'open' | 'close' | 'strands' | 'slash' };
 
+/** "S2z plied yarn": a notation that is whole, and the word for what it is. */
+const WHOLE = /^([SZ]\d?\(?\d?[sz]\)?|\d[sz][SZ]|[sz]\d?[SZ])[ ,]+(\p{L}[\p{L} -]*)$/u;
+const saysPly = (word: string): boolean =>
+  !/^[szi]+$/iu.test(word) && [PLIED, STRANDS, NOISE, STRENGTH].some((words) => words.test(foldCell(word)));
+
 /** Cuts a ply notation into symbols and words; a note where a word is not known. */
 export function plyItems(text: string): PlyItems | Note {
+  const whole = WHOLE.exec(plainSigns(text));
+  if (whole !== null && whole[2]!.match(/[\p{L}\p{M}]+/gu)?.every(saysPly) === true)
+    return plyItems(whole[1]!);
   const parts: Part[] = [];
   for (const [raw] of plainSigns(text)
     .slice(0, 120)
@@ -195,7 +204,8 @@ function withRoles(parts: readonly Part[]): PlyItems | Note {
   }
   if (outer !== null && inner === null && lettersIn() > 0) {
     // "S-plied from 2 z": the letter that a word calls plied is the final one.
-    rest = [{ kind: 'letters', text: outer }, { kind: 'open' }, ...rest, { kind: 'close' }];
+    const bare = rest[0]?.kind === 'open' && rest.at(-1)?.kind === 'close' ? rest.slice(1, -1) : rest;
+    rest = [{ kind: 'letters', text: outer }, { kind: 'open' }, ...bare, { kind: 'close' }];
     outer = null;
   }
   if (outer !== null || inner !== null) {

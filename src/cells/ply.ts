@@ -25,8 +25,11 @@ export interface PlyReading {
  * counts the strands whose letter it stands by; all capitals without a number ("ZS") are questioned unless
  * the source's habit is given. A missing number stays "not stated", never 2. Common practice, no source.
  */
+/** "S2z (2-ply)": the number said twice. */
+const REPEATED = /^(.*[sz](\d)[sz].*?) ?[,(] ?\2[- ]?(?:ply|fach|brins|capi|cabos)\)?$/iu;
+
 export function parsePly(text: string, order?: CellContext['plyOrder']): PlyReading {
-  const items = plyItems(countedSpins(text));
+  const items = plyItems(countedSpins(text.replace(REPEATED, '$1')));
   if ('rule' in items) return { ply: null, notes: [items] };
   const notes: Note[] = [];
   if (items.outer !== null && items.inner !== null) {

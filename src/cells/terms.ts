@@ -8,6 +8,7 @@ import { emptyTerm, flagged, notUnderstood, quote, readAs } from './notes.ts';
 import { readNothing } from './nothing.ts';
 import type { Note, TermReading } from './reading.ts';
 import { foldCell, ownValue, plainSigns } from './text.ts';
+import { mixedFibres } from './wording/fibre-words.ts';
 import { gradeInWords } from './wording/grade-words.ts';
 import { termInWords } from './wording/term-in-words.ts';
 
@@ -71,7 +72,8 @@ export function readTerm(text: string, vocabulary: Vocabulary, context: CellCont
   const worded = termInWords(doubt.rest, vocabulary);
   if (worded !== null)
     return termReading(worded.term, doubt.steps + worded.doubt, [...notes, ...worded.notes]);
-  const several = severalTerms(doubt.rest, vocabulary, context, doubt.steps, notes);
+  const together = vocabulary.mixes === true ? mixedFibres(doubt.rest) : null;
+  const several = severalTerms(together ?? doubt.rest, vocabulary, context, doubt.steps, notes);
   if (several !== null) return several;
   const why =
     match.kind === 'suggested'
@@ -88,6 +90,8 @@ const GLOSSED = /^([^()]+?) ?\(([^()]+)\)$/u;
 function readGlossed(text: string, vocabulary: Vocabulary): string | null {
   const [, name, gloss] = GLOSSED.exec(text.trim()) ?? [];
   const [a, b] = [name, gloss].map((part) => (part === undefined ? undefined : matchTerm(part, vocabulary)));
+  // "Lime (Tilia)": the gloss settles the word that means two things.
+  if (a?.kind === 'suggested' && b?.kind === 'exact' && a.id === b.id) return b.id;
   if (a?.kind !== 'exact' || b?.kind !== 'exact') return null;
   if (isWithin(vocabulary, b.id, a.id)) return b.id;
   return isWithin(vocabulary, a.id, b.id) ? a.id : null;

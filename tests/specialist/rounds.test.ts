@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { outcomes } from './rounds/round.ts';
 import { ROUND_1 } from './rounds/round-1.ts';
+import { ROUND_2 } from './rounds/round-2.ts';
+import { ROUND_3 } from './rounds/round-3.ts';
+import { ROUND_4 } from './rounds/round-4.ts';
 
 /**
  * Rounds of cells, each written before it was read; its first score stands beside it (docs/reading-cells.md). After a
  * round its classes were mended, never its single cells, and the next was written anew.
  */
-const ROUNDS = { ROUND_1 };
+const ROUNDS = { ROUND_1, ROUND_2, ROUND_3, ROUND_4 };
 
 describe.each(Object.entries(ROUNDS))('%s', (_, round) => {
   const all = outcomes(round);

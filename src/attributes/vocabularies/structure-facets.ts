@@ -37,9 +37,9 @@ export const TWILL_PATTERN: Vocabulary = { id: 'twillPattern', label: 'Pattern o
   emery('pointed', 'reversed', 'pointed', 'The diagonals turn back point to point: chevron.', { en: ['chevron', 'point', 'zigzag', 'zig-zag'], de: ['Spitzköper'], da: ['spidskiper'] }),
   emery('herringbone', 'reversed', 'herringbone', 'The diagonals turn back with an offset.', { de: ['Fischgrat'], it: ['spina di pesce', 'spigata'], es: ['espiga', 'espiguilla'], da: ['sildeben', 'fiskeben'], no: ['fiskebein'] }),
   emery('broken', null, 'broken', 'The diagonals break off and begin anew.', { de: ['gebrochen'], fr: ['brisé'], it: ['spezzato'], es: ['quebrado'], da: ['brudt'] }),
-  emery('lozenge', null, 'diamond', 'The diagonals turn back in both systems.', { en: ['lozenge', 'diaper'], de: ['Raute', 'Rautenköper', 'Diamantköper'], fr: ['losangé', 'losange'], it: ['losanga', 'romboidale'], es: ['romboidal', 'rombo'], da: ['diamantkiper', 'rudekiper'], no: ['ringvend'] }),
+  emery('lozenge', null, 'diamond', 'The diagonals turn back in both systems.', { en: ['lozenge', 'diaper'], de: ['Raute', 'Rautenköper', 'Diamantköper'], fr: ['losangé', 'losange'], it: ['losanga', 'romboidale'], es: ['romboidal', 'rombo'], da: ['diamantkiper', 'rudekiper', 'krystalkiper'], no: ['ringvend'] }),
   emery('pointLozenge', 'lozenge', 'pointed diamond', 'Diamonds whose sides meet point to point: goose-eye.', { en: ['goose-eye', 'point lozenge', 'point diamond'], de: ['Spitzkaro'], fr: ['œil de perdrix'], it: ['occhio di pernice'], es: ['ojo de perdiz'], da: ['gåseøje'], no: ['gåsøye'] }),
-  emery('brokenLozenge', 'lozenge', 'broken diamond', 'Diamonds whose sides are offset.', { en: ['broken lozenge', 'offset diamond'], de: ['versetzte Raute'], fr: ['losange brisé'], da: ['krystalkiper'] }),
+  emery('brokenLozenge', 'lozenge', 'broken diamond', 'Diamonds whose sides are offset.', { en: ['broken lozenge', 'offset diamond'], de: ['versetzte Raute'], fr: ['losange brisé'], da: ['brudt krystalkiper'] }),
 ] };
 
 // biome-ignore format: one term a line

@@ -3,7 +3,7 @@ import { clauses, type Placed, placeTerms } from './clauses.ts';
 import { deny } from './denied.ts';
 import type { Item } from './items.ts';
 import type { Lexicon } from './lexicon.ts';
-import type { Rest, Said } from './said.ts';
+import { type Rest, type Said, unused } from './said.ts';
 import { asked, besides, choose, structureOf, unfit } from './senses.ts';
 import { dropUnfit, settle } from './settle.ts';
 
@@ -42,7 +42,13 @@ export function parseItems(items: readonly Item[], lexicon: Lexicon): Parsed {
     }
   }
   const named = values.get(main);
-  for (const { value, term } of yielding) {
+  // "Gewebe, xylisch": a noun for any fabric beside a word that nobody knows names less than was said.
+  const foreign = rest.some(({ unknown }) => unknown === true);
+  for (const { value, term, outright } of yielding) {
+    if (foreign && outright && named === undefined) {
+      rest.push(unused(term.text, 'beside a word that is not known it may name a kind of its own'));
+      continue;
+    }
     const narrower = named?.every((one) => isWithin(lexicon.vocabulary, value, one.value)) === true;
     if (named === undefined || narrower) put(main, value, term);
   }

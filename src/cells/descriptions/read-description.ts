@@ -2,8 +2,9 @@ import type { AttributeDefinition, Register } from '../../attributes/definition.
 import type { CellContext } from '../context.ts';
 import { emptyTerm, flagged, notUnderstood, quote, readAs } from '../notes.ts';
 import { readNothing } from '../nothing.ts';
-import type { Note, Reading } from '../reading.ts';
+import type { CellState, Note, Reading } from '../reading.ts';
 import { translated } from '../terms.ts';
+import { nothingInWords } from '../wording/nothing-in-words.ts';
 import { alternatives, mergeDenied } from './alternatives.ts';
 import { type Item, itemsOf } from './items.ts';
 import { type Lexicon, lexiconOf } from './lexicon.ts';
@@ -52,8 +53,8 @@ export function readDescription(
   const translation = translated(text, context);
   const whole = translation === undefined ? null : meaningOf(translation, attribute, register);
   const items = whole === null ? itemsOfCell(text, lexicon, own) : [termItem(text, whole)];
-  const only = items.length === 1 && items[0]!.kind === 'term';
-  const nothing = only || /^[([]*\?+[)\]]*$/u.test(text.trim()) ? null : readNothing(text);
+  const only = items.length === 1 && items[0]!.kind === 'term' && !vagueTerm(items[0]!);
+  const nothing = only || /^[([]*\?+[)\]]*$/u.test(text.trim()) ? null : nothingIn(text, attribute, items);
   if (nothing !== null || items.length === 0) {
     const state = nothing?.state ?? 'not-observed';
     const notes = nothing?.notes ?? readNothing(text)?.notes ?? [unknownText(text, lexicon)];
@@ -63,6 +64,21 @@ export function readDescription(
   const parsed = alternatives(items, lexicon, text);
   return finish(text, parsed, lexicon, context, whole === null ? bracketed : 0, whole !== null);
 }
+
+/** Nothing in a word, or in a sentence that names no kind: "Bindung nicht bestimmbar", "weave obscured". */
+function nothingIn(
+  text: string,
+  attribute: AttributeDefinition,
+  items: readonly Item[],
+): { readonly state: CellState; readonly notes: readonly Note[] } | null {
+  const nothing = readNothing(text);
+  if (nothing !== null || items.some((item) => item.kind === 'term' && !vagueTerm(item))) return nothing;
+  const said = nothingInWords(text, attribute);
+  return said === null ? null : { state: said.state, notes: [said.note] };
+}
+
+const vagueTerm = ({ senses }: Extract<Item, { kind: 'term' }>): boolean =>
+  senses.every(({ weak, vague }) => weak && vague === true);
 
 function itemsOfCell(text: string, lexicon: Lexicon, own: Own): readonly Item[] {
   return text.length > LONGEST ? [] : mergeDenied(itemsOf(text, lexicon, own));

@@ -28,7 +28,7 @@ const LISTS: readonly (readonly [WordKind, string])[] = [
     'about',
     'c.|ca.|ca|c|or so|um die|um|ung.|grob|approximativement|approssimativamente|mas o menos|scarcely|knappe|knapper|gute|circa|cca|cca.|approx.|approx|approximately|about|around|roughly|etwa|ungefahr|ungef.|rund|zirka|' +
       'almost|nearly|just under|just over|just below|just above|barely|knapp|gut|fast|beinahe|nahezu|a peine|presque|quasi|appena|scarso|casi|apenas|cerca de|knap|godt|naesten|nesten|drygt|snaut|est.|estimated|geschatzt|gesch.|' +
-      'environ|env.|env|aprox.|aprox|aproximadamente|alrededor de|unos|unas|omkring|omtrent|cirka|omtr.',
+      'autour de|intorno a|attorno a|intorno ai|en torno a|rundt om|rundt regnet|environ|env.|env|aprox.|aprox|aproximadamente|alrededor de|unos|unas|omkring|omtrent|cirka|omtr.',
   ],
   [
     'atMost',
@@ -83,7 +83,7 @@ const LISTS: readonly (readonly [WordKind, string])[] = [
   [
     'broken',
     'incomplete|broken|preserved|pres.|surviving|remaining|extant|noch|cons.|cons|frag.|fragmentary|erh.|erhalten|noch erhalten|unvollstandig|abgebrochen|' +
-      'conserve|conservee|incomplet|incomplete|casse|conservato|conservata|incompleto|incompleta|frammentario|conservado|conservada|' +
+      'erhaltene|conserves|conservees|conservati|conservate|conservados|conservadas|conserve|conservee|incomplet|incomplete|casse|conservato|conservata|incompleto|incompleta|frammentario|conservado|conservada|' +
       'bevaret|bevart|ufuldstaendig|ufullstendig',
   ],
   ['within', 'in|over|across|on|auf|sur|su|en|pa|an'],

@@ -12,11 +12,28 @@ const FINENESS =
 const UNSAID =
   /,? ?\(?(?:(?:sp|spp|spec|species|art|genus|gen|esp|arten?)\.? ?)?(?:indet|undet|n\. ?best|nicht n?ä?h?e?r? ?best|unbest|non d[eé]t|no det|ubest|ikke best|not det|not identified|unidentified|species unknown|art unbekannt)\p{L}*\.?\)?$/iu;
 
+const UNSAID_FIRST =
+  /^(?:unbestimmte?[rsn]?|indeterminate|unidentified|undetermined|ubestemt|ubestemte|uidentificeret|unspecified)(?= )/iu;
+const MIXED =
+  /,? ?\(?(?<!\p{L})(?:gemischt\p{L}*|mischung|mixed|mix|mixture|blend(?:ed)?|mélang\p{L}*|mist[oaie]|mezcl\p{L}*|bland\p{L}*)(?!\p{L})\)?/iu;
+
+/** "Wolle/Seide gemischt": both at once, whatever sign stands between them; null where no such word does. */
+export function mixedFibres(text: string): string | null {
+  return MIXED.test(text)
+    ? text
+        .replace(MIXED, '')
+        .replace(/\s*\/\s*/gu, ' + ')
+        .trim()
+    : null;
+}
+
 /** What the same text may say of a fibre without its fineness or the word for bast; each is looked up by itself. */
 export function plainFibre(text: string): string {
   return text
+    .replace(/(?<=\p{L}) spp?\.(?= )/u, '')
     .replace(FINENESS, '')
     .replace(UNSAID, '')
+    .replace(UNSAID_FIRST, '')
     .replace(/^[ ,;]+|[ ,;]+$/gu, '')
     .trim();
 }

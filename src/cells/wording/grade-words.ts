@@ -20,13 +20,13 @@ const TIGHTNESS: readonly Grade[] = [
   {
     term: 'medium',
     words: stems(
-      'medium moderate(?:ly)? mittel\\p{L}* moyen(?:ne|s|nes)? moyennement medi[oaie] mediana? medianamente mediamente middel\\p{L}* middels',
+      'medium moderate(?:ly)? mittler\\p{L}* mittel\\p{L}* moyen(?:ne|s|nes)? moyennement medi[oaie] mediana? medianamente mediamente middel\\p{L}* middels',
     ),
   },
   {
     term: 'tight',
     words: stems(
-      'tight(?:ly)? hard strong(?:ly)? firm(?:ly)? feste?[rns]? stark\\p{L}* straff\\p{L}* harte?[rns]? serree?s? fortement forte?s? strett\\p{L}* serrat[oaie] forti fuertes? fuertemente apretad[oa]s? fast[e]? haard\\p{L}* hardt? stram\\p{L}* sterkt? staerkt?',
+      'tight(?:ly)? hard strong(?:ly)? firm(?:ly)? feste?[rns]? stark\\p{L}* straff\\p{L}* harte?[rns]? serree?s? fortement forte?s? strett\\p{L}* serrat[oaie] forti fuertes? fuertemente apretad[oa]s? fast[e]? haard\\p{L}* hardt? h(?:aa|a)rdt?(?:spundet|snoet|tvundet) stram\\p{L}* sterkt? staerkt?',
     ),
   },
 ];
@@ -51,12 +51,12 @@ const SPACING: readonly Grade[] = [
   {
     term: 'open',
     words: stems(
-      'open(?:work)? spaced widely offen\\p{L}* weit\\p{L}* ouverte?s? espacee?s? ajouree?s? ecartee?s? apert[oaie] spaziat[oaie] distanziat[oaie] rad[oaie] abiert[oa]s? espaciad[oa]s? separad[oa]s? abne? aben aaben spredte?',
+      'open(?:work|ly)? apart well-spaced spaced widely offen\\p{L}* weit\\p{L}* ouverte?s? espacee?s? ajouree?s? ecartee?s? apert[oaie] spaziat[oaie] distanziat[oaie] rad[oaie] abiert[oa]s? espaciad[oa]s? separad[oa]s? abne? aben aaben spredte?',
     ),
   },
 ];
 const ROWS = stems(
-  'rows? set placed arranged reihen? gesetzt\\p{L}* stehend\\p{L}* liegend\\p{L}* rangs? rangees? file fil[ae]s? dispost[oaie] pasadas dispuest[oa]s raekke[rn]? rader twining zwirnbindung cordee? weave gewebe',
+  'auseinander well sammen together rows? set placed arranged reihen? gesetzt\\p{L}* stehend\\p{L}* liegend\\p{L}* rangs? rangees? file fil[ae]s? dispost[oaie] pasadas dispuest[oa]s raekke[rn]? rader twining zwirnbindung cordee? weave gewebe',
 );
 
 /** Grades by vocabulary; null where a word is not known, or two grades are named. */

@@ -7,13 +7,16 @@ const stems = (list: string): RegExp =>
   new RegExp(`(?<![\\p{L}\\d])(?:${list.trim().replace(/\s+/gu, '|')})(?:\\.|(?!\\p{L}))`, 'gu');
 
 const SPACING =
-  stems(`rows? apart spaced spacing every each pitch reihen?abstand reihen? bindungsreihen? alle abstand interasse
-  rangs? rangees? espacee?s? espacement tous toutes les file distant[ei] distanziat[ei] distanza ogni filas? separad[oa]s? separacion cada distancia raekke[rn]? rader raekkeafstand afstand hver avstand c-c centre-to-centre center-to-center axe-a-axe entraxe`);
+  stems(`rows? apart spaced spacing spaziatura espaciado espaciamiento every each pitch reihen?abstand reihen? bindungsreihen? alle abstand interasse
+  rangs? rangees? espacee?s? espacement tous toutes les file distant[ei]?s? between-centres from-row-to-row row-to-row distanziat[ei] distanza ogni filas? separad[oa]s? separacion cada distancia raekke[rn]? rader raekkeafstand afstand hver avstand c-c centre-to-centre center-to-center axe-a-axe entraxe`);
 const THREAD = stems(
-  `threads? yarns? diam(?:etre|etro|eter)? dm durchm(?:esser)? dicke?[rn]? starke fadenstarke epais(?:seur)? ep grosor spess(?:ore)? tykkelse tyk tykt tykk dick thick thickness width wide elements? fil fils fil[oi] hilos? trad garn`,
+  `threads? yarns? diam(?:etre|etro|eter)? dm durchm(?:esser)? dicke?[rn]? starke fadenstarke fadendurchmesser garndurchmesser traddiameter garndiameter across epais(?:seur)? ep grosor spess(?:ore)? tykkelse tradtykkelse tradtykkelsen d tyk tykt tykk dick stark thick thickness width wide du del des der des elements? fil fils fil[oi] hilos? trad garn`,
+);
+const GAP = stems(
+  'gaps? clear opening zwischenraum lucke lichte\\p{L}* intervalle ecart interspazio vuoto hueco espacio libre mellemrum mellomrom',
 );
 const LENGTH = stems(
-  'l lg lge lgh lungh?(?:ezza)? long(?:ueur|itud|ura)? length lange laengde lengde lengd erh',
+  'gr grosste greatest largo lungo l lg lge lgh lungh?(?:ezza)? long(?:ueur|itud|ura)? length lange laengde lengde lengd',
 );
 const WIDTH = stems(
   'b br bred(?:de)? breite larg(?:eur)? largh?(?:ezza)? lgh anch(?:o|ura)? an w wd width wide',
@@ -26,6 +29,7 @@ const DENSITY = stems('thread-?count fadenzahl fadendichte densit(?:y|e|a) densi
 const BY_ATTRIBUTE: Readonly<Record<string, RegExp>> = {
   rowSpacing: SPACING,
   coilPitch: SPACING,
+  rowGap: GAP,
   diameter1: THREAD,
   diameter2: THREAD,
   rowWidth: stems(
@@ -38,23 +42,44 @@ const BY_ATTRIBUTE: Readonly<Record<string, RegExp>> = {
   density2: DENSITY,
 };
 
+/** "Preserved length 9 cm": what survives of it. */
+const SURVIVING =
+  /^(preserved|pres|surviving|extant|remaining|erhaltene?|erh|conservee?|cons|conservata?o?|conservada?o?|bevaret|bevart|noch)\.?:? (.*\d.*)$/u;
+
 const COUNTED: ReadonlySet<string> = new Set(['rowSpacing', 'coilPitch', 'rowWidth']);
 
+/** How even a measure is says nothing of how much it is. */
+const EVENNESS =
+  /,? ?\(?(?<!\p{L})(?:irregular|regular|uneven|even|varies|varying|variable|unregelmassig|regelmassig|ungleichmassig|gleichmassig|schwankend|variierend|irreguliere?|reguliere?|irregolare|regolare|variabile|uregelmaessig|regelmaessig|ujevn|jevn)(?!\p{L})\)?/gu;
+
 /** A folded text without the words that name its measure; the unit put behind its number where it stood before. */
-export function withoutMeasureWords(folded: string, attribute: string): string {
+export function withoutMeasureWords(text: string, attribute: string): string {
+  const folded = text
+    .replace(EVENNESS, '')
+    .replace(/^over (?=\d)/u, '> ')
+    .replace(/ as (?=preserved)/u, ' ')
+    .replace(/\((per|pro|par|por|pr\.?|al|\/) ?(cm|mm)\)/u, '$1 $2');
   // "5 rows in 32 mm" counts its rows.
   const counts =
     COUNTED.has(attribute) &&
     /(?<!\p{L})(?:in|auf|sur|su|over|across|per|pro|por|pr|pa)(?!\p{L})|\//u.test(folded);
   const noise = counts ? undefined : BY_ATTRIBUTE[attribute];
   const bare =
-    noise === undefined ? folded : folded.replace(noise, ' ').replace(/(?<![\p{L}\d]) *[:=] *(?=\d)/u, ' ');
+    noise === undefined
+      ? folded
+      : folded
+          .replace(/(?<=between|from|row|to|centre|center) (?=centres|row|to|centre|center)/gu, '-')
+          .replace(noise, ' ')
+          .replace(/(?<![\p{L}\d]) *[:=] *(?=\d)/u, ' ');
   const unitLast = /^([^\d]*?)(?<!\p{L})(mm|cm) ([^\p{L}]*\d[^\p{L}]*)$/u.exec(bare);
   const turned = unitLast === null ? bare : `${unitLast[1]} ${unitLast[3]} ${unitLast[2]}`;
   // "filas a 5 mm": what is left of "at" before the number.
   return turned
     .replace(/ +/gu, ' ')
     .trim()
-    .replace(/^(?:de|di|a|at|of|i|mit) (?=\d)/u, '')
+    .replace(/^(?:(?:un|une|una|et|eine?|de|di|du|del|a|at|of|i|in|im|en|mit|von|af|med|with) )+(?=\d)/u, '')
+    .replace(/^= ?(?=\d)/u, '')
+    .replace(SURVIVING, '$2 $1')
+    .replace(/[ ,]+(?:de|di|i|en|in|of)$/u, '')
     .replace(/[ ,]+$/u, '');
 }

@@ -6,13 +6,16 @@ import {
   DENYING,
   DETERMINING,
   FINDING,
+  GONE,
   isFilling,
   isName,
   isNoun,
   LASTING,
   OBSERVING,
+  stems,
   TESTING,
   TOO,
+  UNDER_WAY,
   UNKNOWN,
   wordsOf,
 } from './word-classes.ts';
@@ -27,6 +30,8 @@ const LONGEST = 90;
 const MOST_WORDS = 10;
 
 type Kind =
+  | 'gone'
+  | 'way'
   | 'deny'
   | 'none'
   | 'observe'
@@ -76,9 +81,11 @@ const ABSENT_THERE = ({ scale, vocabulary }: AttributeDefinition): boolean =>
   scale === 'presence' || scale === 'binary' || vocabulary === 'edge' || vocabulary === 'processing';
 
 function kindOf(word: string, named: boolean, own: ReadonlySet<string>): Kind | null {
+  if (GONE.test(word)) return 'gone';
+  if (UNDER_WAY.test(word)) return 'way';
   if (DETERMINING.test(word)) return 'none';
   if (DENYING.test(word)) return 'deny';
-  if (UNKNOWN.test(word)) return 'unknown';
+  if (UNKNOWN.test(word) || (named && UNCERTAIN.test(word))) return 'unknown';
   if (LASTING.test(word)) return 'last';
   if (TESTING.test(word)) return 'test';
   if (FINDING.test(word)) return 'find';
@@ -93,6 +100,8 @@ function stateOf(kinds: readonly Kind[]): NothingSaid['state'] | null {
   const has = (kind: Kind) => kinds.includes(kind);
   const denies = (kind: Kind | undefined) => kind === 'deny' || kind === 'none';
   const denial = kinds.findIndex(denies);
+  if (has('way')) return has('test') && denial < 0 ? 'not-observed' : null;
+  if (has('gone')) return has('noun') && denial < 0 && !has('unknown') ? 'absent' : null;
   if (has('unknown')) return denial < 0 ? 'not-observed' : null;
   if (has('too') && has('damaged')) return 'not-observed';
   if (denial < 0 || has('damaged')) return null;
@@ -107,6 +116,10 @@ function stateOf(kinds: readonly Kind[]): NothingSaid['state'] | null {
   return has('observe') ? 'not-observed' : null;
 }
 
+/** An uncertain name is none; an uncertain twist is one. */
+const UNCERTAIN = stems(
+  'uncertain unsicher\\p{L}* fraglich\\p{L}* incertaine?s? incert[oaie] inciert[oa]s? usikke[rt]\\p{L}* doubtful',
+);
 const OWN_NOUNS = new WeakMap<AttributeDefinition, ReadonlySet<string>>();
 
 /** Words of the attribute's own name, long enough to be no sign and no preposition. */

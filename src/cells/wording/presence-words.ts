@@ -1,7 +1,7 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
 import { quote, readAs } from '../notes.ts';
 import type { Note } from '../reading.ts';
-import { DENYING, DETERMINING, isFilling, stems, wordsOf } from './word-classes.ts';
+import { DENYING, DETERMINING, isFilling, stems, TESTING, wordsOf } from './word-classes.ts';
 
 /** Yes or no, as a few words say it. */
 export interface PresenceWords {
@@ -12,7 +12,7 @@ export interface PresenceWords {
 /** Looked for in vain, or the thing denied in one word: "undyed", "florlos". */
 const NOT_FOUND =
   stems(`unpiled tenir undyed untufted unsewn unrepaired unworn unmended unspliced ungefarbt\\p{L}* ungenaht\\p{L}* unverziert ungeflickt\\p{L}* ufarvet ufarget usyet ureparer\\p{L}*
-  negativ[eo]? negative absente?s? ausentes? assent[ei] fehlt fehlend fehlen undetected below lacking mangler manque manca mancante falta lacks nulle?
+  negativ[eo]? negative naturfarben\\p{L}* naturel(?:le)?s? natural[ei]? naturfarvet absente?s? ausentes? assent[ei] fehlt fehlend fehlen undetected below lacking mangler manque manca mancante falta lacks nein nej nei nulle?
   (?:flor|naht|farb|saum|dye|pile|seam|tuft|lu|luv|somm|farve|repair)(?:los|less|lose|free|frei)\\p{L}* nontinta? nontinto`);
 /** Found, or how it was found: with these alone a cell says yes. */
 const FOUND =
@@ -31,7 +31,7 @@ const TRACE = stems(
   'traces? spur(?:en)? spor reste?n? rester rest tracc[eia]+ huellas? restos resti remains',
 );
 const AROUND =
-  stems(`short long kurz\\p{L}* lang\\p{L}* courte?s? longue?s? cort[oa]s? cort[ie] lung[oaie]? lungh[ei] larg[oa]s? kort[e]? dense? dicht\\p{L}* dens[oae]s? thick thin fine? grob\\p{L}* fein\\p{L}*
+  stems(`let kant looped knotted bouclee?s? plain smooth lisse liscio liso marquee?s? pronounced ausgepragt\\p{L}* marcad[oa]s? coarse oldtidig\\p{L}* short long very sehr tres molto muy meget svaert dense sparse\\p{L}* scarce rad[oaie] ralo escas[oa]s? sparlich\\p{L}* glatt\\p{L}* inserted eingeknupft\\p{L}* inseree?s? inserit[oaie] insertad[oa]s? tested getestet test[ée]e?s? analysed analysiert analizzat[oaie] \\d+ mm cm kurz\\p{L}* lang\\p{L}* courte?s? longue?s? cort[oa]s? cort[ie] lung[oaie]? lungh[ei] larg[oa]s? kort[e]? dense? dicht\\p{L}* dens[oae]s? thick thin fine? grob\\p{L}* fein\\p{L}*
   antiqu\\p{L}* antic[oahei]+ antig\\p{L}* antik\\p{L}* antichita ancien\\p{L}* ancient old alte?[rns]? gammel gamle modern\\p{L}* recent\\p{L}* rezent\\p{L}* moderne? vecchi[oa] viej[oa] later original\\p{L}*
   through durch einseitig\\p{L}* beidseitig\\p{L}* one two three several some slight\\p{L}* heav\\p{L}* strong\\p{L}* partly partial\\p{L}* along edges? sides? faces? both corners? centre middle reverse obverse back front outer inner upper lower left right top bottom surface places? spots?
   rand\\p{L}* kante\\p{L}* seiten? ecken? mitte ruckseite vorderseite aussen\\p{L}* innen\\p{L}* oben unten flache oberflache einer?[mns]? zwei drei mehrere\\p{L}* einige\\p{L}* leicht\\p{L}* stark\\p{L}* teilweise stellenweise wenig\\p{L}*
@@ -42,28 +42,31 @@ const AROUND =
 /** Words of single attributes in which they say that the thing is there. */
 const SAYS_YES: Readonly<Record<string, RegExp>> = {
   dye: stems(`dyed? dyes dyestuffs? dyestuff gefarbt\\p{L}* teinte?e?s? teint teinture\\p{L}* tint[oaie]s? tintura tenid[oa]s? farvet farvede farget fargede farbstoffe?n? farbung farv?e farvestof\\p{L}* fargestof\\p{L}* colou?r colorants? colorante\\p{L}* coloranti dyeing
+    blue red green yellow black brown purple violet orange pink white blau\\p{L}* rot\\p{L}* grun\\p{L}* gelb\\p{L}* schwarz\\p{L}* braun\\p{L}* bleue?s? rouges? verte?s? jaunes? noire?s? brune?s? blu ross[oaie] verd[ei]s? giall[oaie] ner[oaie] marron[ei]? azul(?:es)? roj[oa]s? amarill[oa]s? negr[oa]s? bla blat rod gron gul sort brun\\p{L}* violett\\p{L}* violette?s? viola morad[oa]s? purpur\\p{L}*
     madder woad weld indigo\\p{L}* alizarin\\p{L}* purpurin\\p{L}* kermes cochineal krapp waid wau garance guede gaude robbia guado reseda rubia gualda krap vajd tannins?`),
   pile: stems(
-    'pile tuft(?:s|ed|ing)? shaggy flor\\p{L}* vlies noppen? floss noppe poil(?:s|u|ue)? meches? pel[oi] vell[oi] ciuff[oi] mechon(?:es)? luv luvet flos lo lodden rye[r]? bouclee?s?',
+    'piled? tuft(?:s|ed|ing)? shaggy flor\\p{L}* vlies noppen? floss noppe poil(?:s|u|ue)? meches? pel[oi] vell[oi] ciuff[oi] mechon(?:es)? luv luvet flos lo lodden rye[r]? bouclee?s?',
   ),
   wear: stems(
-    `worn wear used use abgenutzt\\p{L}* abnutzung\\p{L}* gebrauchsspur\\p{L}* usee?s? usures? uses usat[oaie] usura logor[oaie] desgaste desgastad[oa]s? gastad[oa]s? abraded abrasion abgescheuert\\p{L}* abgewetzt\\p{L}* scheuerspur\\p{L}* slidt slidte? slid slitt slitasje slidspor brugt`,
+    `worn wear used use abgenutzt\\p{L}* abnutzung\\p{L}* gebrauchsspur\\p{L}* usee?s? usures? uses uso usat[oaie] usurat[oaie] usura logor[oaie] desgaste desgastad[oa]s? gastad[oa]s? abraded abrasion abgescheuert\\p{L}* abgewetzt\\p{L}* scheuerspur\\p{L}* slidt slidte? slid slitt slitasje slidspor brugt`,
   ),
   seam: stems(
-    `seam(?:s|ed)? hem(?:s|med)? sewn stitch(?:es|ed|ing)? holes? stichlocher stiche? naht nahte genaht\\p{L}* gesaumt\\p{L}* saum saume coutures? cousue?s? ourlets? ourlee?s? cucit[oaie] cucitur[ae] orl[oi] orlat[oa] cosid[oa]s? costuras? dobladillos? som somme syet syed[e]? sydd syninge?r? sauma hilvan basting imbastitura`,
+    `seam(?:s|ed)? hem(?:s|med)? sewn stitch(?:es|ed|ing)? holes? trous? for[oi] agujeros? (?:sting|stik)?huller stichlocher stiche? naht nahte genaht\\p{L}* gesaumt\\p{L}* saum saume coutures? cousue?s? ourlets? ourlee?s? cucit[oaie] cucitur[ae] orl[oi] orlat[oa] cosid[oa]s? costuras? dobladillos? som somme syet syed[e]? sydd syninge?r? sauma hilvan basting imbastitura`,
   ),
   repair:
     stems(`repair(?:s|ed)? darn(?:s|ed|ing)? stitch(?:es)? stopfstelle\\p{L}* flickstelle\\p{L}* flicken flickung\\p{L}* stopfung\\p{L}* geflickt\\p{L}* gestopft\\p{L}* reparatur\\p{L}* reparier\\p{L}* laps? lapp\\p{L}* pasyet patch(?:es|ed)? mend(?:ed|ing|s)?
     repar\\p{L}* repris\\p{L}* raccommod\\p{L}* rapiece\\p{L}* ravaude\\p{L}* riparazion[ei] riparat[oa] ramm?end[oiai]\\p{L}* rattopp\\p{L}* remend\\p{L}* remiend\\p{L}* zurcid[oa]s? stopp\\p{L}* stopning\\p{L}*`),
   splicing: stems(
-    'splic(?:e|es|ed|ing) gesplei(?:ss)?t?\\p{L}* spleiss\\p{L}* epissures? epissee?s? episse empalm\\p{L}* splejs\\p{L}* spleis\\p{L}* giunt[ao]\\p{L}* yarns? threads? garn\\p{L}* fils? fil[oi] hilos? trad\\p{L}*',
+    'splic(?:e|es|ed|ing) gesplei(?:ss)?t?\\p{L}* spleiss\\p{L}* epissures? epissee?s? episse empalm\\p{L}* splejs\\p{L}* spleis\\p{L}* giunt[aeo] giuntat[oaie] fib[re]{2}s? fasern? fibr[ae]s? fiber fibrer yarns? threads? garn\\p{L}* fils? fil[oi] hilos? trad\\p{L}*',
   ),
   residue: stems(
     'residues? ruckstande? ruckstanden anhaftung\\p{L}* residu[sie]? residuos? rester belaegning\\p{L}* depots? deposit[os]?',
   ),
 };
 /** The thing must be named by more than a thread. */
-const THREAD = stems('yarns? threads? garn\\p{L}* fils? fil[oi] hilos? trad\\p{L}* holes? use');
+const THREAD = stems(
+  'fib[re]{2}s? fasern? fibr[ae]s? fiber fibrer blue red green yellow black brown purple violet orange pink white blau\\p{L}* rot\\p{L}* grun\\p{L}* gelb\\p{L}* schwarz\\p{L}* braun\\p{L}* bleue?s? rouges? verte?s? jaunes? noire?s? brune?s? blu ross[oaie] verd[ei]s? giall[oaie] ner[oaie] marron[ei]? azul(?:es)? roj[oa]s? amarill[oa]s? negr[oa]s? bla blat rod gron gul sort brun\\p{L}* violett\\p{L}* violette?s? viola morad[oa]s? purpur yarns? threads? garn\\p{L}* fils? fil[oi] hilos? trad\\p{L}* holes?',
+);
 
 /**
  * Reads "no pile", "ohne Flor", "traces of wear", "Saum, 1 Seite", "not detected": every word must be one of those
@@ -94,20 +97,27 @@ export function presenceInWords(
   // "No pile preserved" is no absence, and "not only" no denial.
   if (!said || (denied && words.some((word) => SURVIVES.test(word)))) return null;
   if (words.filter((word, at) => denies(word) && !denies(words[at - 1] ?? '')).length > 1) return null;
+  // "Not analysed for dye" says that nobody looked.
+  if (
+    denied &&
+    words.some((word) => TESTING.test(word)) &&
+    words.some((word) => DENYING.test(word) || DETERMINING.test(word))
+  )
+    return null;
   // "Pile not visible" hides it; "no visible pile" denies it.
-  if (denied && hides(words, thing)) return null;
+  if (denied && hides(words)) return null;
   return {
     present: !denied,
     note: readAs('presence-in-words', `${quote(text)} read as ${denied ? 'absent' : 'present'}`),
   };
 }
 
-/** The sight denied, not the thing: "Flor nicht sichtbar". */
-function hides(words: readonly string[], thing: (word: string) => boolean): boolean {
-  const at = words.findIndex((word) => DENYING.test(word));
-  return at > 0 && SEEN.test(words[at + 1] ?? '') && words.slice(0, at).some(thing);
-}
-const SEEN = stems('visible seen sichtbar\\p{L}* erkennbar\\p{L}* visibles? visibil[ei] synlige?');
+/** The sight denied, not the thing: "Flor nicht sichtbar", "revers non visible". */
+const hides = (words: readonly string[]): boolean =>
+  words.some((word, at) => DENYING.test(word) && SEEN.test(words[at + 1] ?? ''));
+const SEEN = stems(
+  'visible seen sichtbar\\p{L}* erkennbar\\p{L}* visibles? visibil[ei] synlige? observed beobachtet observee?s? osservat[oaie] observad[oa]s? iagttaget identified identifiziert identifie\\p{L}* identificat[oaie] identificad[oa]s? attested konstateret',
+);
 
 /** Single words under which the attribute's columns are known: they name the thing. */
 function namesOf({ label, synonyms }: AttributeDefinition): ReadonlySet<string> {

@@ -14,7 +14,7 @@ const METALS: readonly (readonly [RegExp, string])[] = [
   [either(SILVER, BEHIND), 'mineralisedSilver'],
 ];
 const REPLACED = stems(
-  'mineral\\p{L}* corro[ds]\\p{L}* corrosion\\p{L}* korro\\p{L}* oxi\\p{L}* oxyd\\p{L}* pseudomorph\\p{L}* replaced remplacee?s? ersetzt\\p{L}* sostituit[oaie] sustituid[oa]s? erstattet (?:kupfer|eisen|silber|kobber|jern)(?:korro|mineral|oxid)\\p{L}*',
+  'mineral\\p{L}* corro[ds]\\p{L}* corrosion\\p{L}* korro\\p{L}* oxi\\p{L}* oxyd\\p{L}* pseudomorph\\p{L}* ankorro\\p{L}* replaced remplacee?s? ersetzt\\p{L}* sostituit[oaie] sustituid[oa]s? erstattet (?:kupfer|eisen|silber|kobber|jern)(?:korro|mineral|oxid)\\p{L}*',
 );
 const BESIDE = stems(
   'salts? salz\\p{L}* products? produ\\p{L}* produkt\\p{L}* sels? sali sales salte contact kontakt contatto contacto through durch near object gegenstand\\p{L}* objet oggetto objeto genstand alloy legierung alliage lega aleacion preserved erhalten\\p{L}* conservee?s? conservat[oaie] conservad[oa]s? bevaret partly teilweise',
@@ -27,7 +27,7 @@ const WET = stems(
   'wet waterlogged feucht\\p{L}* nass\\p{L}* wassergesattigt\\p{L}* gorgee?s? humides? humide imbibee?s? bagnat[oa] umid[oa] imbibit[oaie] intris[oa] humed[oa] empapad[oa] anegad[oa] saturad[oa] vad vandmaettet vannmettet vat',
 );
 const WATER = stems(
-  'water wasser eau acqua agua vand vann environment milieu ambiente miljo boden feuchtboden sediment preserved erhalten\\p{L}* conservee?s? conservat[oaie] conservad[oa]s? bevaret bevart kept conditions',
+  'water wasser eau acqua agua vand vann environment milieu ambiente miljo boden feuchtboden sediment preserved erhalten\\p{L}* conservee?s? conservat[oaie] conservad[oa]s? bevaret bevart kept conditions geborgen recovered found gefunden fund trouvee?s? rinvenut[oaie] fundet',
 );
 
 /** The term that a sentence of known words names, or null. */
@@ -35,7 +35,7 @@ export function preservationInWords(text: string): string | null {
   if (text.length > 80 || /[\d?/]/u.test(text)) return null;
   const words = wordsOf(text);
   if (words.length === 0 || words.length > 8) return null;
-  return metalIn(words) ?? wetIn(words);
+  return metalIn(words) ?? wetIn(words) ?? onlyOne(words);
 }
 
 function metalIn(words: readonly string[]): string | null {
@@ -58,4 +58,33 @@ function wetIn(words: readonly string[]): string | null {
   )
     return null;
   return charred ? 'charredWaterlogged' : 'waterlogged';
+}
+
+/** One mode among the words for where it was found. */
+const MODES: readonly (readonly [RegExp, string])[] = [
+  [
+    stems(
+      'impressions? imprint abdruck abdrucke empreintes? impront[ae] improntas? impresion(?:es)? aftryk avtrykk',
+    ),
+    'impression',
+  ],
+  [
+    stems(
+      'desiccated dried dry ausgetrocknet\\p{L}* getrocknet\\p{L}* trocken\\p{L}* sec seche?s? sec[oa]s? secc[oaie] disseccat[oaie] tort? dessechee?s? essiccat[oaie] desecad[oa]s? udtorret torret torr',
+    ),
+    'desiccated',
+  ],
+  [stems('bog peat moor\\p{L}* torf tourbieres? torbier[ae] turber[ao]s? mose mosefund myr'), 'bog'],
+  [CHARRED, 'charred'],
+];
+const FOUND_IN = stems(
+  'clay ceramics? pottery daub sherds? vessel ton keramik lehm scherbe argile ceramique terre cuite argilla ceramica terracotta barro arcilla adobe ler lerkar skar keramikk found gefunden trouvee?s? rinvenut[oaie] hallad[oa]s? fundet finds? fund context kontext contexte cave hohle grotte grotta cueva hule zustand etat stato estado fragile brittle sprode parcialmente parzialmente delvist geborgen recovered only nur seule?s? solo kun bare seulement soltanto fragment\\p{L}* frammen\\p{L}* textil\\p{L}* tekstil\\p{L}* completely partly fully vollstandig teilweise entierement completement completamente helt delvis slightly leicht',
+);
+
+function onlyOne(words: readonly string[]): string | null {
+  const met = new Set(MODES.flatMap(([mode, term]) => (words.some((word) => mode.test(word)) ? [term] : [])));
+  const known = (word: string) =>
+    MODES.some(([mode]) => mode.test(word)) || FOUND_IN.test(word) || WATER.test(word) || isFilling(word);
+  const [only] = met;
+  return only !== undefined && met.size === 1 && words.every(known) ? only : null;
 }

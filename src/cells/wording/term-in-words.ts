@@ -18,6 +18,9 @@ export interface WordedTerm {
 /** Where a thing is on its piece says nothing of its kind. */
 const PLACE =
   /[,;]? ?(?<!\p{L})(?:\(?(?:on |at |auf |am |an |à |a |en |på |i |sur )?(?:the |der |dem |le |la |il |los? |den )?(?:left|right|top|bottom|upper|lower|one side|both sides|one edge|both edges|links|rechts|oben|unten|beidseitig|einseitig|linke?r?|rechte?r?|gauche|droite|sinistra|destra|izquierd[ao]|derech[ao]|venstre|højre|høyre|1 side|2 sides|1 Seite|2 Seiten)(?: (?:side|edge|Seite|Kante|côté|lato|lado|side))?\)?)(?!\p{L})/giu;
+/** What any method is. */
+const ANALYSIS =
+  /[- ]?(?<!\p{L}\p{L})(?:analys[ei]s?|analisi|análisis|Untersuchung|Bestimmung|identification|determination|undersøgelse|undersøkelse)$/iu;
 const PLACED: ReadonlySet<string> = new Set(['edge', 'knot', 'stitch']);
 
 /** Reads a term among known words: a fibre with its method, a mode of preservation with its metal, an edge with its side. */
@@ -28,11 +31,17 @@ export function termInWords(text: string, vocabulary: Vocabulary): WordedTerm | 
     const term = preservationInWords(text);
     return term === null ? null : simple(term, text);
   }
-  if (!PLACED.has(vocabulary.id)) return null;
-  const bare = text
-    .replace(PLACE, '')
-    .replace(/selvage/giu, 'selvedge')
-    .trim();
+  if (vocabulary.id === 'observedOn')
+    return preservationInWords(text) === 'impression' ? simple('impression', text) : null;
+  const bare =
+    vocabulary.id === 'fibreMethod'
+      ? text.replace(ANALYSIS, '').trim()
+      : PLACED.has(vocabulary.id)
+        ? text
+            .replace(PLACE, '')
+            .replace(/selvage/giu, 'selvedge')
+            .trim()
+        : '';
   if (bare === text.trim() || bare === '') return null;
   const match = matchTerm(bare, vocabulary);
   return match.kind === 'exact' ? simple(match.id, text) : null;

@@ -8,28 +8,30 @@ export type TwistSaid = 'S' | 'Z' | 'none' | 'both';
 
 /** The turn itself. */
 const TURN =
-  stems(`twist(?:ing|s)? spin(?:ning)? torsion(?:e|es|i|s)? drehung\\p{L}* spinndrehung drehrichtung drall drill snoning\\p{L}* drejning\\p{L}* tvinning\\p{L}* spinding spinderetning
-  direction richtung retning senso sentido sens slant lean(?:s|ing)? neigung\\p{L}* inclin\\p{L}* haeldning helning skraning`);
+  stems(`twist(?:ing|s)? spin(?:ning)? torsion(?:e|es|i|s)? drehung\\p{L}* spinndrehung drehrichtung drall drill filatura hilatura filature spinnrichtung snoning\\p{L}* drejning\\p{L}* tvinning\\p{L}* spinding spinderetning
+  direction direzione direccion richtung retning senso sentido sens slant lean(?:s|ing)? neigung\\p{L}* inclin\\p{L}* haeldning helning skraning`);
 /** How strongly: it says nothing of the direction. */
 export const STRENGTH =
-  stems(`(?:very|rather|fairly|quite|over|mildly|somewhat) weak(?:ly)? strong(?:ly)? slight(?:ly)? light(?:ly)? loose(?:ly)? tight(?:ly)? medium moderate(?:ly)? hard soft(?:ly)? crepe high low slack(?:ly)? firm(?:ly)? overspun overtwisted even(?:ly)? regular(?:ly)? uneven(?:ly)? fine(?:ly)? coarse(?:ly)? tough
+  stems(`(?:very|rather|fairly|quite|over|mildly|somewhat) weak(?:ly)? strong(?:ly)? slight(?:ly)? light(?:ly)? loose(?:ly)? tight(?:ly)? medium moderate(?:ly)? hard soft(?:ly)? crepe high low slack(?:ly)? firm(?:ly)? overspun overtwisted even(?:ly)? jaevnt? jevnt? regular(?:ly)? uneven(?:ly)? fine(?:ly)? coarse(?:ly)? tough
   schwach\\p{L}* stark\\p{L}* lose\\p{L}* locker\\p{L}* fest\\p{L}* mittel\\p{L}* leicht\\p{L}* hart\\p{L}* weich\\p{L}* sehr etwas ziemlich wenig recht uberdreht\\p{L}* straff\\p{L}* gleichmassig\\p{L}* fein\\p{L}* grob\\p{L}* kraftig\\p{L}*
   faibl\\p{L}* forte?s? fortement laches? serree?s? moyen(?:ne|s)? moyennement legere?s? legerement tres peu assez surtordue? souple\\p{L}* regulier\\p{L}* fine?s?
   debol[ei] debolmente strett[oaie] serrat[oaie] lent[oaie] lasc[oa] allentat[oa] medi[oaie] molto poco leggermente fortemente forti accentuat[oa] regolare
-  debil(?:es|mente)? fuertes? fuertemente laxa?o? flo[jx][oa]s? apretad[oa]s? prieta suaves? muy bien ligera\\p{L}* ligero media mediana suelt[oa]
+  debil(?:es|mente)? fuertes? fuertemente laxa?o? flo[jx][oa]s? apretad[oa]s? prieta suaves? muy ligera\\p{L}* ligero media mediana suelt[oa]
   svag\\p{L}* sterk\\p{L}* staerk\\p{L}* kraftig\\p{L}* los[te]? lost haard\\p{L}* hardt? middel\\p{L}* stram\\p{L}* fast[e]? meget lidt litt let ret`);
 /** Turned, spun. */
 const TURNED = stems(
-  `(?:s|z)?twisted spun gedreht\\p{L}* gesponnen\\p{L}* versponnen tordue?s? filee?s? filat[oaie] ritort[oaie] torcid[oa]s? torcer hilad[oa]s? hilar snoe[td]\\p{L}* spundet spundne spunnet spunne tvundet tvunnet tvinnet incline[es]* inclinat[oaie] inclinad[oa]s? geneigt\\p{L}* worked`,
+  `(?:s|z)?twisted spun gedreht\\p{L}* gesponnen\\p{L}* versponnen tordue?s? filee?s? filat[oaie] ritort[oaie] torcid[oa]s? torcer hilad[oa]s? hilar snoe[td]\\p{L}* spundet spundne spunnet spunne tvundet tvunnet tvinnet incline[es]* inclinat[oaie] inclinad[oa]s? slanting leaning geneigt\\p{L}* worked`,
 );
 const ELEMENTS = stems(
-  `yarns? threads? garn\\p{L}* faden fil fils fil[oi] hilos? trad\\p{L}* single element\\p{L}* strands? fib[re]{2}s? fasern? fibr[ae]s? fiber fibrer rows? reihen? bindungsreihen? rangs? rangees? fil[ae]s? raekke\\p{L}* rader? turns?`,
+  `yarns? threads? garn\\p{L}* faden fil fils fil[oi] hilos? trad\\p{L}* single element\\p{L}* strands? fib[re]{2}s? fasern? fibr[ae]s? fiber fibrer laid lying strips? streifen lanieres? strisce tiras rows? reihen? bindungsreihen? rangs? rangees? fil[ae]s? raekke\\p{L}* rader? turns?`,
 );
 const PARALLEL = stems(
-  'parallel\\p{L}* paralel\\p{L}* straight gerade droites? dritt[oaie] rect[oa]s? lige rett',
+  'untwisted ungedreht\\p{L}* unverdreht\\p{L}* utvund\\p{L}* usno\\p{L}* unspun ungesponnen\\p{L}* unversponnen\\p{L}* uspund\\p{L}* uspunn\\p{L}* parallel\\p{L}* paralel\\p{L}* straight gerade droites? dritt[oaie] rect[oa]s? lige rett',
 );
+/** "Rather S", "more Z": a doubt in a small word. */
+const COMPARING = stems('mas plus piu more mehr mer ya yet noch');
 const BY_TURNS = stems(
-  `altern\\p{L}* wechsel\\p{L}* abwechsel\\p{L}* skiftevis vekslende veksler counter\\p{L}* gegenlaufig\\p{L}*`,
+  `altern\\p{L}* wechsel\\p{L}* abwechsel\\p{L}* skiftevis vekslende veksler mixed gemischt\\p{L}* melang\\p{L}* mist[oaie] mezclad[oa]s? blandet counter\\p{L}* gegenlaufig\\p{L}*`,
 );
 const AND = stems('and und et e y og');
 const ANGLE =
@@ -60,7 +62,7 @@ function named(all: readonly string[], letters: readonly string[]): TwistSaid | 
     STRENGTH.test(word) ||
     TURNED.test(word) ||
     ELEMENTS.test(word) ||
-    isFilling(word);
+    (isFilling(word) && !COMPARING.test(word));
   if (letters.length === 1) return all.every(known) ? (letters[0] === 's' ? 'S' : 'Z') : null;
   const both = letters.length === 2 && letters[0] !== letters[1];
   const turns = all.some((word) => BY_TURNS.test(word));

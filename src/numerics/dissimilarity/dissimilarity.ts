@@ -1,4 +1,5 @@
 import { type Condensed, pairCount } from './condensed.ts';
+import { joinKinds } from './joined-kinds.ts';
 import { compareRun, createRun, sharedRun } from './kernel.ts';
 import { type PreparedComparison, prepareComparison } from './prepare.ts';
 import { type FindWriter, type RowWriter, simdRows, simdTo } from './simd.ts';
@@ -38,9 +39,14 @@ export function dissimilarities(spec: DissimilaritySpec, into?: Float64Array): C
 export function plainRows(prepared: PreparedComparison): RowWriter {
   const active = activeVariables(prepared.spec);
   const run = createRun(prepared);
+  const joined = joinKinds(prepared);
+  const together = { ...prepared, lanes: joined.map(({ lane }) => lane) };
   return (i, out, place) => {
-    const record = active.map((variable) => valueAt(variable, i));
-    compareRun(prepared, record, i + 1, prepared.n, out, place, run);
+    const record = joined.map(({ lane, of: [first = 0, ...more] }) =>
+      more.length === 0 ? valueAt(active[first], i) : { low: 0, high: 0, code: lane.codes[i] },
+    );
+    const own = prepared.masks.map(({ bits }) => bits[i]);
+    compareRun(together, record, i + 1, prepared.n, out, place, run, own);
   };
 }
 

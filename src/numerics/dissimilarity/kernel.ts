@@ -40,7 +40,7 @@ export function sharedRun(prepared: PreparedComparison): Run {
 
 /**
  * Dissimilarities of one record to the records from … to - 1, written to `out` from `place` on.
- * The record's values stand in the order of the spec's active variables.
+ * The record's values stand in the order of the comparison's lanes; `own` are the bits of its masks.
  */
 export function compareRun(
   prepared: PreparedComparison,
@@ -50,10 +50,11 @@ export function compareRun(
   out: Float64Array,
   place: number,
   run: Run,
+  own: readonly number[] = ownBits(prepared, record),
 ): void {
   for (let start = from; start < to; start += RUN) {
     const count = Math.min(RUN, to - start);
-    compareChunk(prepared, record, start, count, run);
+    compareChunk(prepared, record, own, start, count, run);
     finish(prepared, run, count, out, place + start - from);
   }
 }
@@ -61,6 +62,7 @@ export function compareRun(
 function compareChunk(
   prepared: PreparedComparison,
   record: readonly RecordValue[],
+  own: readonly number[],
   start: number,
   count: number,
   run: Run,
@@ -70,11 +72,8 @@ function compareChunk(
     run.sums[block].fill(0, 0, count);
     run.weights[block].fill(alwaysKnown(lanes, record, block), 0, count);
   }
-  for (const mask of masks) {
-    let own = 0;
-    for (let bit = 0; bit < mask.lanes.length; bit++) if (isKnown(record[mask.lanes[bit]])) own |= 1 << bit;
-    addMask(mask.bits, mask.weights, own, start, count, run.weights[mask.block]);
-  }
+  for (const [at, mask] of masks.entries())
+    addMask(mask.bits, mask.weights, own[at], start, count, run.weights[mask.block]);
   if (spec.minimumOverlap > 0) run.seen.fill(0, 0, count);
   for (let index = 0; index < lanes.length; index++) {
     const lane = lanes[index];
@@ -83,6 +82,13 @@ function compareChunk(
     if (spec.minimumOverlap > 0) addKnown(lane.known, lane.share, start, count, run.seen);
     addLane(lane, value, spec.intervals, start, count, run.sums[lane.block], run.weights[lane.block]);
   }
+}
+
+/** Which of the variables of each mask a record has. */
+function ownBits({ masks }: PreparedComparison, record: readonly RecordValue[]): readonly number[] {
+  return masks.map(({ lanes }) =>
+    lanes.reduce((bits, lane, bit) => (isKnown(record[lane]) ? bits | (1 << bit) : bits), 0),
+  );
 }
 
 /** Weight of the variables that every record has, this one included. */

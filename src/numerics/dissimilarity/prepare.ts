@@ -29,7 +29,7 @@ export interface Lane {
 }
 
 /**
- * Which of up to twelve variables of one block a record has, as bits, and the weight that any set of
+ * Which of up to eight variables of one block a record has, as bits, and the weight that any set of
  * them carries: one look-up for a pair instead of one addition a variable.
  */
 export interface GapMask {
@@ -73,7 +73,7 @@ export function prepareComparison(spec: DissimilaritySpec): PreparedComparison {
   return { spec, n, lanes, masks: gapMasks(lanes, blockWeights.length, n), blockWeights };
 }
 
-const MASK_WIDTH = 12;
+const MASK_WIDTH = 8;
 
 function gapMasks(lanes: readonly Lane[], blocks: number, n: number): GapMask[] {
   const masks: GapMask[] = [];

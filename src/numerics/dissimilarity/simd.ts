@@ -1,5 +1,6 @@
 import { startKernel } from '../wasm/assemble.ts';
 import { type Code, f64x2, flat, get, i32, loopWhile, set, TYPE } from '../wasm/instructions.ts';
+import { JOINED_FROM, joinKinds } from './joined-kinds.ts';
 import type { Lane, PreparedComparison } from './prepare.ts';
 
 /**
@@ -9,7 +10,7 @@ import type { Lane, PreparedComparison } from './prepare.ts';
  */
 
 /** Below this many records the kernel costs more to make than it saves. */
-export const SIMD_FROM = 400;
+export const SIMD_FROM = JOINED_FROM;
 
 /** Writes the dissimilarities of record i to the records after it, from `place` on. */
 export type RowWriter = (i: number, out: Float64Array, place: number) => void;
@@ -19,7 +20,7 @@ export type RowWriter = (i: number, out: Float64Array, place: number) => void;
  * compared by presence, ranges by other rules than their midpoints, a least overlap, no SIMD in the engine.
  */
 export function simdRows(prepared: PreparedComparison): RowWriter | null {
-  const made = makeKernel(prepared);
+  const made = makeKernel({ ...prepared, lanes: joinKinds(prepared).map(({ lane }) => lane) });
   if (made === null) return null;
   const { kernel, results } = made;
   const { n } = prepared;

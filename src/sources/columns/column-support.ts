@@ -1,9 +1,9 @@
 import type { AttributeDefinition, Register, Vocabulary } from '../../attributes/definition.ts';
 import { isKnownTerm } from '../../attributes/matching.ts';
 import { readNothing } from '../../cells/nothing.ts';
-import { presenceInWords } from '../../cells/wording/presence-words.ts';
 import { readCell } from '../../cells/read-cell.ts';
 import { convert } from '../../cells/units.ts';
+import { presenceInWords } from '../../cells/wording/presence-words.ts';
 import { classInWords, MEASURES } from '../reading/read-spacing-words.ts';
 import type { ColumnEvidence } from './column-evidence.ts';
 import {

@@ -24,7 +24,7 @@ kiper | twill |
 kiper 2/1 | twill21 |
 spidskiper | twill | t=pointed
 2/2 spidskiper | twill22 | t=pointed
-2/2 kiper, krystalkiper | twill22 | t=brokenLozenge
+2/2 kiper, krystalkiper | twill22 | t=lozenge
 diamantkiper 2/1 | twill21 | t=lozenge
 gåseøje | twill | t=pointLozenge
 brudt kiper | twill | t=broken

@@ -100,6 +100,10 @@ function described(text: string, means: string): Outcome {
     got,
     verdict,
   });
+  if (means === 'not-observed') {
+    const empty = own === null && main.state === 'not-observed' && read.size === 0;
+    return outcome(asks ? 'asked' : empty ? 'right' : 'wrong');
+  }
   if (means === 'ask') return outcome(asks ? 'right' : 'wrong');
   // A broader term with a question is less than was meant, and nothing else.
   const broader = own !== null && asks && isWithin(vocabulary, term, own);
