@@ -34,8 +34,8 @@ const SHOWN = [
   { screen: 'placement', id: 'where', choice: 'a find' },
   { screen: 'placement', id: 'standing', choice: 'a whole site' },
 ] as const;
-/** Of the open study: the axes of *Kinship* are drawn for its groups there, under the weights that these are asked with. */
-const OPEN = SHOWN.filter(({ id }) => id !== 'twiningTypes' && id !== 'axes');
+/** Of the open study; its axes are asked with other weights than its groups. */
+const OPEN = SHOWN.filter(({ id }) => id !== 'twiningTypes');
 type Shown = Omit<(typeof SHOWN)[number], 'id'>;
 
 async function showsAnswer(

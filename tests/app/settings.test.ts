@@ -2,7 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { groupingOptions } from '../../src/analyses/grouping/options.ts';
 import { ordinationOptions } from '../../src/analyses/ordination/options.ts';
 import { allowedNumber, boundsInWords, settingsOf, withOptions } from '../../src/app/parts/settings.ts';
-import { withAxes } from '../../src/app/screens/kinship/kin-axes.ts';
+import {
+  apartIn,
+  axesOf,
+  groupsOf,
+  withAlike,
+  withAxes,
+  withGroups,
+} from '../../src/app/screens/kinship/kin-axes.ts';
 import { EMPTY_WORKSPACE, withStudy } from '../../src/app/state/workspace.ts';
 
 const only = (name: string, schema = groupingOptions as never) => {
@@ -90,5 +97,56 @@ describe('the map of kin', () => {
     expect(axes({ method: 'pca' })?.of).toEqual(['density1']);
     expect(axes({ method: 'mca' })?.of).toEqual(['structure']);
     expect(axes({ method: 'mixed' })?.of).toEqual(['density1', 'structure']);
+  });
+
+  it('takes kinds again that principal components could not take, once another map is asked for', () => {
+    const numbers = withAxes(start, { method: 'pca' }, attributes);
+    const back = withAxes(numbers, { method: 'pcoa' }, attributes).study.analyses;
+    expect(axesOf(back, attributes).of).toEqual(['density1', 'structure']);
+  });
+
+  describe('that the study asks for otherwise than its groups', () => {
+    const own = { id: 'map', kind: 'ordination', of: ['density1'], weights: { spacing: 2 } };
+    const asked = withStudy(start, { analyses: [...start.study.analyses, own] });
+    const mapIn = ({ study }: typeof asked) => axesOf(study.analyses, attributes);
+    const groupsIn = ({ study }: typeof asked) => groupsOf(study.analyses);
+
+    it('is drawn as the study asks, whatever is changed of groups or map', () => {
+      expect(mapIn(asked)).toEqual(own);
+      expect(apartIn(mapIn(asked), groupsIn(asked), attributes)).toEqual([
+        'Attributes',
+        'Weights of the blocks',
+        'Dissimilarity',
+      ]);
+      const regrouped = withGroups(asked, { weights: { structure: 3 } }, attributes);
+      expect(mapIn(regrouped)).toEqual(own);
+      expect(groupsIn(regrouped).weights).toEqual({ structure: 3 });
+      expect(mapIn(withAxes(asked, { axes: 2 }, attributes))).toEqual({ ...own, axes: 2 });
+    });
+
+    it('follows the groups once that is wished, and then stays with them', () => {
+      const alike = withAlike(asked, attributes);
+      expect(mapIn(alike)).toEqual({
+        id: 'map',
+        kind: 'ordination',
+        of: ['density1', 'structure'],
+        mode: 'plain',
+      });
+      expect(apartIn(mapIn(alike), groupsIn(alike), attributes)).toEqual([]);
+      const regrouped = withGroups(alike, { weights: { structure: 3 } }, attributes);
+      expect(mapIn(regrouped).weights).toEqual({ structure: 3 });
+    });
+  });
+
+  it('is alike where defaults, order and weights of 1 are all that differs', () => {
+    const groups = { id: 'groups', kind: 'grouping', of: ['a', 'b'], weights: { structure: 1, spacing: 1 } };
+    const axes = { id: 'axes', kind: 'ordination', of: ['b', 'a'], mode: 'blocks' };
+    expect(apartIn(axes, groups, [])).toEqual([]);
+    expect(apartIn({ ...axes, minimumOverlap: 0.5 }, groups, [])).toEqual(['Least overlap']);
+  });
+
+  it('says what the groups compare where the study asks for none', () => {
+    const axes = { id: 'map', kind: 'ordination', of: ['density1'], weights: { spacing: 2 } };
+    expect(groupsOf([axes])).toEqual({ ...axes, id: 'groups', kind: 'grouping' });
   });
 });

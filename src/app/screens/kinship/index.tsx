@@ -6,13 +6,12 @@ import { isComparable, NOTHING_COMPARABLE } from '../../parts/attribute-options.
 import { Button } from '../../parts/controls.tsx';
 import { PickedPanel } from '../../parts/picked-panel.tsx';
 import { FaultNote, Part, Said, ScreenFrame } from '../../parts/screen.tsx';
-import { withOptions } from '../../parts/settings.ts';
 import { Working } from '../../parts/working.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
+import type { StudyAnalysis } from '../../state/workspace.ts';
 import type { Screen } from '../screen.ts';
 import { AskForm } from './ask-form.tsx';
-import { aligned, axesOf, groupsOf, withAxes } from './kin-axes.ts';
+import { apartIn, axesOf, groupsOf, withAlike, withAxes, withGroups } from './kin-axes.ts';
 import { KinFigures } from './kin-figures.tsx';
 import { KinTables } from './kin-tables.tsx';
 import { useNearest } from './use-nearest.ts';
@@ -35,13 +34,13 @@ function KinshipScreen() {
   const attributes = view?.attributes ?? NO_ATTRIBUTES;
   const { analyses } = workspace.study;
   const saved = groupsOf(analyses);
-  const savedAxes = axesOf(analyses);
+  const savedAxes = axesOf(analyses, attributes);
   const savedWeights = weightsOf(saved);
   const [draft, setDraft] = useState<BlockWeights | null>(null);
   const groups: StudyAnalysis = draft === null ? saved : { ...saved, weights: { ...draft } };
   const key = JSON.stringify(saved);
   const quickly = useMemo<StudyAnalysis>(() => ({ ...(JSON.parse(key) as StudyAnalysis), ...QUICK }), [key]);
-  const axesKey = JSON.stringify(aligned(savedAxes, saved, attributes));
+  const axesKey = JSON.stringify(savedAxes);
   const axes = useMemo(() => JSON.parse(axesKey) as StudyAnalysis, [axesKey]);
   const quick = useRun(quickly, undefined, false);
   const full = useRun(draft === null ? saved : null, STILL);
@@ -55,10 +54,8 @@ function KinshipScreen() {
   useEffect(() => setDraft(null), [saved]);
 
   const set = (options: Readonly<Record<string, unknown>>, what: string) =>
-    change((now) => {
-      const groups = withOptions(saved, options);
-      return withAnalysis(withAnalysis(now, groups), aligned(savedAxes, groups, attributes));
-    }, what);
+    change((now) => withGroups(now, options, attributes), what);
+  const apart = apartIn(savedAxes, saved, attributes);
   const { result, fault } = grouping;
   const stopped = quick.stopped || full.stopped;
   const running = quick.running ?? full.running;
@@ -98,6 +95,22 @@ function KinshipScreen() {
             </div>
             {[fault, ordination.fault, computed ? mapless(ordination.result) : null].map((text) =>
               text === null ? null : <FaultNote key={text} text={text} />,
+            )}
+            {apart.length === 0 ? null : (
+              <div className="line">
+                <span>
+                  The map is the study’s own, and compares finds otherwise than the groups do (
+                  {apart.join(', ').toLowerCase()}).
+                </span>
+                <Button
+                  look="small"
+                  onPress={() =>
+                    change((now) => withAlike(now, attributes), 'one comparison for map and groups')
+                  }
+                >
+                  Draw what the groups compare
+                </Button>
+              </div>
             )}
             <StillFigures grouping={result} ordination={ordination.result} nearest={nearest} />
           </div>
