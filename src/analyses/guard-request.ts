@@ -1,4 +1,4 @@
-import type { Condition } from '../fragments/conditions.ts';
+import type { RecordsCondition } from '../fragments/conditions.ts';
 import type { Random } from '../numerics/foundation/random.ts';
 import type { Unavailable } from './contract.ts';
 import type { AdjustedEffect } from './guard-found.ts';
@@ -13,7 +13,7 @@ export interface GuardRequest {
   /** Names of the labels, where an answer can say of some of them what is told among kinds that they share. */
   readonly names?: readonly string[];
   readonly items: readonly string[];
-  readonly conditions: readonly Condition[];
+  readonly conditions: readonly RecordsCondition[];
   /** What is compared, as columns of ranks or of kinds, made within strata; the stratum of each record is given. */
   readonly scores: (strata: ArrayLike<number>, rows: readonly number[]) => readonly ArrayLike<number>[];
   /** Whether the labels are told apart with no condition taken into account. */
@@ -21,7 +21,7 @@ export interface GuardRequest {
   /** Labels that the answer names; none where it names none. */
   readonly named: readonly number[];
   /** The effect with and without a condition, where there is a model of it. */
-  readonly adjust?: (condition: Condition) => AdjustedEffect | Unavailable;
+  readonly adjust?: (condition: RecordsCondition) => AdjustedEffect | Unavailable;
   readonly confidence: number;
   readonly relabellings: number;
   readonly random: Random;

@@ -1,4 +1,4 @@
-import type { Condition } from '../fragments/conditions.ts';
+import type { RecordsCondition } from '../fragments/conditions.ts';
 import type { Random } from '../numerics/foundation/random.ts';
 import { type StratifiedTest, stratifiedPermutation, stratifiedTest } from '../numerics/tests/stratified.ts';
 import type { Unavailable } from './contract.ts';
@@ -9,7 +9,7 @@ import type { GuardRequest } from './guard-request.ts';
 const MANY = 500;
 
 /** Whether no two labels share a kind of the condition. */
-export function isOneEach({ of, kinds }: Condition, labels: Int32Array): boolean {
+export function isOneEach({ of, kinds }: RecordsCondition, labels: Int32Array): boolean {
   const owner = new Int32Array(kinds.length).fill(-1);
   let several = 0;
   const seen = new Set<number>();
@@ -23,7 +23,7 @@ export function isOneEach({ of, kinds }: Condition, labels: Int32Array): boolean
 }
 
 /** Labels that can be compared with each other through kinds that they share: one number for all of a set. */
-export function bridges({ of }: Condition, labels: Int32Array, labelCount: number): Int32Array {
+export function bridges({ of }: RecordsCondition, labels: Int32Array, labelCount: number): Int32Array {
   const lead = Int32Array.from({ length: labelCount }, (_, label) => label);
   const root = (label: number): number => (lead[label] === label ? label : root(lead[label]));
   const first = new Map<number, number>();
@@ -37,7 +37,7 @@ export function bridges({ of }: Condition, labels: Int32Array, labelCount: numbe
 }
 
 /** Whether the named labels can be compared; one alone with any other. */
-export function isBridged(condition: Condition, { labels, labelCount, named }: GuardRequest): boolean {
+export function isBridged(condition: RecordsCondition, { labels, labelCount, named }: GuardRequest): boolean {
   const [one, ...others] = named;
   if (one === undefined) return true;
   const set = bridges(condition, labels, labelCount);
@@ -48,7 +48,7 @@ export function isBridged(condition: Condition, { labels, labelCount, named }: G
 
 export function sharedEffect(
   request: GuardRequest,
-  { of }: Condition,
+  { of }: RecordsCondition,
   random: Random,
 ): SharedEffect | Unavailable {
   const { labels, labelCount, items, scores, relabellings } = request;
@@ -89,7 +89,7 @@ export function sharedEffect(
 }
 
 /** Pairs of conditions of which each kind of one is of one kind of the other, records that have both looked at. */
-export function tiedAmong(conditions: readonly Condition[]): readonly Tied[] {
+export function tiedAmong(conditions: readonly RecordsCondition[]): readonly Tied[] {
   return conditions.flatMap((first, at) =>
     conditions.slice(at + 1).flatMap((second): Tied[] => {
       const [within, without] = [isWithinOne(first, second), isWithinOne(second, first)];
@@ -100,7 +100,7 @@ export function tiedAmong(conditions: readonly Condition[]): readonly Tied[] {
   );
 }
 
-function isWithinOne(inner: Condition, outer: Condition): boolean {
+function isWithinOne(inner: RecordsCondition, outer: RecordsCondition): boolean {
   const owner = new Map<number, number>();
   for (let row = 0; row < inner.of.length; row++) {
     const [kind, own] = [inner.of[row], outer.of[row]];
@@ -113,7 +113,11 @@ function isWithinOne(inner: Condition, outer: Condition): boolean {
 }
 
 /** Names of the labels that share a kind of the condition with another, in their order. */
-export function namesThatShare({ of }: Condition, labels: Int32Array, names: readonly string[]): string[] {
+export function namesThatShare(
+  { of }: RecordsCondition,
+  labels: Int32Array,
+  names: readonly string[],
+): string[] {
   const shared = new Set(inSharedStrata(labels, of).map((row) => labels[row]));
   return names.filter((_, label) => shared.has(label));
 }

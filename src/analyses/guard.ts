@@ -1,4 +1,4 @@
-import type { Condition } from '../fragments/conditions.ts';
+import type { RecordsCondition } from '../fragments/conditions.ts';
 import { adjustKnown } from '../numerics/tests/adjust.ts';
 import { testAssociation } from '../numerics/tests/association-test.ts';
 import { withoutEmptyLines } from '../numerics/tests/contingency.ts';
@@ -89,7 +89,10 @@ const NOT_LOOKED = {
 } as const;
 
 /** Items, not fragments: an item of one label and kind counts once. */
-function associationWith({ labels, labelCount, items, random }: GuardRequest, { id, of, kinds }: Condition) {
+function associationWith(
+  { labels, labelCount, items, random }: GuardRequest,
+  { id, of, kinds }: RecordsCondition,
+) {
   const seen = new Set<string>();
   const counts = Array.from({ length: labelCount }, () => new Array<number>(kinds.length).fill(0));
   labels.forEach((label, row) => {
@@ -105,13 +108,17 @@ function associationWith({ labels, labelCount, items, random }: GuardRequest, { 
   };
 }
 
-function toldAmong({ labels, names }: GuardRequest, condition: Condition, told: Told): ToldAmong | null {
+function toldAmong(
+  { labels, names }: GuardRequest,
+  condition: RecordsCondition,
+  told: Told,
+): ToldAmong | null {
   if (names === undefined || told === 'cannot be told') return null;
   return { labels: namesThatShare(condition, labels, names), told };
 }
 
 function verdictOf(
-  state: Condition['state'],
+  state: RecordsCondition['state'],
   { oneEach, goes, bridged }: { oneEach: boolean; goes: boolean; bridged: boolean },
   told: Told,
   shared: SharedEffect | Unavailable,

@@ -16,7 +16,7 @@ const ON_SCALE: ReadonlySet<string> = new Set([
 const MOST_DECIMALS = 4;
 
 /** A number of a table as people read it, and in full for whoever wants it. */
-export interface PrintedNumber {
+export interface TableNumber {
   readonly text: string;
   readonly full: string;
 }
@@ -34,7 +34,7 @@ export function columnHead({ label, unit }: ResultColumn): string {
 export function tablePrinter({
   columns,
   rows,
-}: ResultTable): (row: readonly TableCell[], place: number) => (value: number) => PrintedNumber {
+}: ResultTable): (row: readonly TableCell[], place: number) => (value: number) => TableNumber {
   const unitAt = columns.findIndex(({ id }) => id === 'unit');
   const isYear = (row: readonly TableCell[], place: number) =>
     columns[place].unit === YEAR_UNIT || (row[unitAt] === DATE_UNIT && ON_SCALE.has(columns[place].id));

@@ -5,7 +5,7 @@ import type { AttributeView } from './engine/views/study.ts';
 import { Button, Check, Choice, Entry } from './parts/controls.tsx';
 import { count } from './parts/numbers.ts';
 import { useWorkbench } from './state/workbench.tsx';
-import { type Condition, withStudy } from './state/workspace.ts';
+import { type SelectionCondition, withStudy } from './state/workspace.ts';
 
 /** The selection, in words, with a way to narrow it and to lift each condition. */
 export function SelectionBar() {
@@ -56,7 +56,7 @@ const CERTAINTY = {
   possible: 'is at least possible',
 } as const;
 
-function conditionWords(condition: Condition, attribute: AttributeView | undefined): string {
+function conditionWords(condition: SelectionCondition, attribute: AttributeView | undefined): string {
   const label = attribute?.definition.label ?? condition.attribute;
   const unit = attribute?.definition.unit === undefined ? '' : ` ${attribute.definition.unit}`;
   const parts: string[] = [];
@@ -89,7 +89,7 @@ function NarrowForm({ onDone }: { onDone: () => void }) {
     (numeric ? low !== undefined || high !== undefined : kinds.length > 0 || certain);
   const apply = () => {
     if (chosen === undefined) return;
-    const condition: Condition = numeric
+    const condition: SelectionCondition = numeric
       ? {
           attribute: chosen.definition.id,
           ...(low === undefined ? {} : { atLeast: low }),

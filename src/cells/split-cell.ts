@@ -6,7 +6,7 @@ import { foldCell, plainSigns } from './text.ts';
 import { COUNTED, knownUnit } from './units.ts';
 
 /** A cell with several readings, taken apart in the order of the text. */
-export interface Split {
+export interface PartedCell {
   readonly parts: readonly string[];
   readonly note: Note;
 }
@@ -41,7 +41,7 @@ const BRACKET = / ?[([]([^()[\]]*)[)\]]$/u;
  *
  * Never throws.
  */
-export function splitCell(text: string, context: CellContext): Split | null {
+export function splitCell(text: string, context: CellContext): PartedCell | null {
   const plain = plainSigns(text);
   if (plain === '' || plain.length > 200) return null;
   if (context.missing !== undefined && Object.hasOwn(context.missing, text.trim())) return null;
@@ -54,7 +54,7 @@ export function splitCell(text: string, context: CellContext): Split | null {
   );
 }
 
-function letters(plain: string): Split | null {
+function letters(plain: string): PartedCell | null {
   const found = LETTERS.exec(plain);
   if (found === null) return null;
   const parts = [found[1], found[3], found[5]].filter((part) => part !== undefined);
@@ -66,7 +66,7 @@ function letters(plain: string): Split | null {
   return { parts, note };
 }
 
-function numberAndCode(plain: string): Split | null {
+function numberAndCode(plain: string): PartedCell | null {
   const found = CODE.exec(plain);
   if (found === null || knownUnit(found[2] ?? '') !== null) return null;
   const number = found[1] ?? '';
@@ -77,7 +77,7 @@ function numberAndCode(plain: string): Split | null {
 }
 
 /** Several lines may state one thing in two units; the metric one is taken where there is one. */
-function lines(plain: string, context: CellContext): Split | null {
+function lines(plain: string, context: CellContext): PartedCell | null {
   const all = plain
     .split('\n')
     .map((line) => line.trim())
@@ -103,7 +103,7 @@ function lines(plain: string, context: CellContext): Split | null {
   };
 }
 
-function systems(line: string, context: CellContext): Split | null {
+function systems(line: string, context: CellContext): PartedCell | null {
   const bare = line.replace(OVERALL, '');
   const bracket = BRACKET.exec(bare);
   const main = bracket === null ? bare : bare.slice(0, bracket.index);
@@ -212,7 +212,7 @@ function readSide(piece: string): Side | null {
   return { value: found[1] ?? '', twist: found[2] ?? '', unit, system };
 }
 
-function descending(plain: string): Split | null {
+function descending(plain: string): PartedCell | null {
   const found = /^(\d+(?:[.,]\d+)?) ?- ?(\d+(?:[.,]\d+)?)( .+)?$/u.exec(plain);
   if (found === null) return null;
   const [first, second] = [found[1] ?? '', found[2] ?? ''];

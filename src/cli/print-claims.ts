@@ -1,4 +1,4 @@
-import type { ClaimsFound, Judged, Unchecked } from '../analyses/claims/found.ts';
+import type { ClaimsFound, JudgedFigure, Unchecked } from '../analyses/claims/found.ts';
 import { claimsWords } from '../analyses/claims/words.ts';
 import { printTurn } from '../analyses/phrasing.ts';
 import type { Terminal } from './terminal.ts';
@@ -46,7 +46,10 @@ export function printClaims(terminal: Terminal, found: ClaimsFound): void {
   for (const turn of unless) terminal.out(`${colour.yellow(line(`Unless: ${printTurn(turn)}`, terminal))}\n`);
 }
 
-function printOne(terminal: Terminal, { figure, verdict, says, why, explained, resolve }: Judged): void {
+function printOne(
+  terminal: Terminal,
+  { figure, verdict, says, why, explained, resolve }: JudgedFigure,
+): void {
   const { colour } = terminal;
   const head = tame(`${figure.id}  ${figure.quantity} "${figure.printed}": ${says}`);
   terminal.out(`\n${verdict === 'cannot be' ? colour.red(head) : colour.bold(head)}\n`);

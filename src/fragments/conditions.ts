@@ -15,7 +15,7 @@ export const CONDITIONS = ['recorder', 'source', 'recovery', 'preservation', 'st
 export type ConditionId = (typeof CONDITIONS)[number];
 
 /** One condition of the records compared. */
-export interface Condition {
+export interface RecordsCondition {
   readonly id: ConditionId;
   readonly label: string;
   /**
@@ -48,7 +48,7 @@ export function conditionsOf(
   about: readonly string[],
   across: string | null,
   register: Register,
-): readonly Condition[] {
+): readonly RecordsCondition[] {
   const used = aboutConditions(about, register);
   return CONDITIONS.filter((id) => !used.has(id)).map((id) => {
     const kind = id === 'structure' && register.attributes.get(KIND)?.composed === true;

@@ -44,7 +44,7 @@ export interface Selection {
 }
 
 /** Whether a row meets a condition; the last two are both "undecided", for different reasons. */
-export type Answer = 'in' | 'out' | 'not recorded' | 'cannot say';
+export type ConditionAnswer = 'in' | 'out' | 'not recorded' | 'cannot say';
 
 /**
  * Keeps the rows that certainly meet every condition. A reading whose interval straddles a limit, or a
@@ -73,7 +73,7 @@ export function selectRows(
 }
 
 function firstStop(
-  tests: readonly { one: Condition; answer: (row: number) => Answer }[],
+  tests: readonly { one: Condition; answer: (row: number) => ConditionAnswer }[],
   row: number,
 ): string | undefined {
   for (const { one, answer } of tests) {
@@ -83,7 +83,7 @@ function firstStop(
   return undefined;
 }
 
-function reasonFor(one: Condition, given: Answer): string {
+function reasonFor(one: Condition, given: ConditionAnswer): string {
   if (given === 'out') return `left out by the selection: ${describeCondition(one)}`;
   if (given === 'not recorded') return `${one.attribute} not recorded`;
   return `cannot say whether ${describeCondition(one)}`;
@@ -122,7 +122,7 @@ export function conditionAnswer(
   one: Condition,
   table: FragmentTable,
   register: Register,
-): (row: number) => Answer {
+): (row: number) => ConditionAnswer {
   const parts = [one.in, one.notIn, one.atLeast, one.atMost, one.below, one.known, one.certainty];
   if (parts.every((part) => part === undefined))
     throw fault(
@@ -146,8 +146,8 @@ export function conditionAnswer(
 function sureEnough(
   one: Condition,
   column: Column,
-  answer: (row: number) => Answer,
-): (row: number) => Answer {
+  answer: (row: number) => ConditionAnswer,
+): (row: number) => ConditionAnswer {
   if (one.certainty === undefined) return answer;
   if (column.kind !== 'term')
     throw fault(
@@ -164,7 +164,7 @@ function answerFrom(
   column: Column,
   table: FragmentTable,
   register: Register,
-): (row: number) => Answer {
+): (row: number) => ConditionAnswer {
   switch (column.kind) {
     case 'numeric':
       if (one.in !== undefined || one.notIn !== undefined)
@@ -179,7 +179,7 @@ function answerFrom(
   }
 }
 
-function withinLimits(one: Condition, { low, high }: NumericColumn): (row: number) => Answer {
+function withinLimits(one: Condition, { low, high }: NumericColumn): (row: number) => ConditionAnswer {
   const { atLeast = -Infinity, atMost = Infinity, below = Infinity } = one;
   if (atLeast > atMost || atLeast >= below)
     throw fault(one, `no number is ${describeLimits(one)}`, 'swap the two limits');
@@ -196,13 +196,13 @@ function amongTerms(
   column: TermColumn,
   table: FragmentTable,
   register: Register,
-): (row: number) => Answer {
+): (row: number) => ConditionAnswer {
   const vocabulary =
     column.attribute.vocabulary === undefined
       ? undefined
       : register.vocabularies.get(column.attribute.vocabulary);
   const known = new Set(vocabulary?.terms.map((term) => term.id) ?? column.attribute.levels);
-  const described = new Map<string, (row: number) => Answer>();
+  const described = new Map<string, (row: number) => ConditionAnswer>();
   if (known.size > 0)
     for (const term of [...(one.in ?? []), ...(one.notIn ?? [])])
       if (!known.has(term)) {
@@ -215,7 +215,7 @@ function amongTerms(
             'use a term id of its vocabulary, or add the term',
           );
       }
-  const holds = (term: string, asked: string): Answer => {
+  const holds = (term: string, asked: string): ConditionAnswer => {
     if (vocabulary === undefined) return term === asked ? 'in' : 'out';
     if (isWithin(vocabulary, term, asked)) return 'in';
     // A mixture is of each of its kinds.
@@ -235,7 +235,7 @@ function describedBy(
   column: TermColumn,
   table: FragmentTable,
   register: Register,
-): ((row: number) => Answer) | null {
+): ((row: number) => ConditionAnswer) | null {
   const sides = meaningOf(text, column.attribute, register);
   if (sides === null) return null;
   const tests = [...sides].map(([id, value]) => sideAnswer(id, value, table, register));
@@ -251,7 +251,7 @@ function sideAnswer(
   value: string,
   table: FragmentTable,
   register: Register,
-): (row: number) => Answer {
+): (row: number) => ConditionAnswer {
   const column = table.columns.get(id);
   if (column === undefined) return () => 'not recorded';
   if (column.kind === 'numeric') {
@@ -261,7 +261,7 @@ function sideAnswer(
   return answerFrom({ attribute: id, in: [value] }, column, table, register);
 }
 
-function amongWords(one: Condition, wordAt: (row: number) => string): (row: number) => Answer {
+function amongWords(one: Condition, wordAt: (row: number) => string): (row: number) => ConditionAnswer {
   refuseLimits(one);
   return (row) => {
     const word = wordAt(row);
@@ -271,7 +271,7 @@ function amongWords(one: Condition, wordAt: (row: number) => string): (row: numb
 }
 
 /** In when any wanted term holds and no unwanted one does; undecided when that hangs on a broader term. */
-function combine(one: Condition, holds: (asked: string) => Answer): Answer {
+function combine(one: Condition, holds: (asked: string) => ConditionAnswer): ConditionAnswer {
   const wanted = one.in === undefined ? ['in' as const] : one.in.map(holds);
   const unwanted = (one.notIn ?? []).map(holds);
   if (unwanted.includes('in') || wanted.every((answer) => answer === 'out')) return 'out';

@@ -9,7 +9,7 @@ import type { CrossedTable } from './crossed-table.ts';
 import type { FragmentTable, NumericColumn } from './table.ts';
 
 /** Span of years of an assemblage: hull of those of its records, with the median of their middles. */
-export interface Span {
+export interface AssemblageSpan {
   readonly from: number;
   readonly to: number;
   readonly middle: number;
@@ -21,7 +21,7 @@ export interface Coordinates {
 }
 
 export interface WhereWhen {
-  readonly spans: readonly (Span | null)[];
+  readonly spans: readonly (AssemblageSpan | null)[];
   readonly places: readonly (Coordinates | null)[];
   /** How the distance in space is measured, or why it is not known. */
   readonly measure:
@@ -80,7 +80,7 @@ function numeric(records: FragmentTable, id: string): NumericColumn | null {
   return column?.kind === 'numeric' ? column : null;
 }
 
-function spanOf(dates: NumericColumn, rows: readonly number[]): Span | null {
+function spanOf(dates: NumericColumn, rows: readonly number[]): AssemblageSpan | null {
   const dated = rows.filter((row) => Number.isFinite(dates.low[row]) && Number.isFinite(dates.high[row]));
   const middle = medianOf(dates, dated);
   if (middle === null) return null;
@@ -97,7 +97,7 @@ function medianOf(column: NumericColumn, rows: readonly number[]): number | null
 }
 
 /** Distances in time between the middles of the spans, for the assemblages chosen. */
-export function timeDistances(spans: readonly Span[]): Condensed {
+export function timeDistances(spans: readonly AssemblageSpan[]): Condensed {
   return condensed(spans, (a, b) => Math.abs(a.middle - b.middle));
 }
 

@@ -1,4 +1,4 @@
-import type { ClaimsFound, Judged, Unchecked } from '../analyses/claims/found.ts';
+import type { ClaimsFound, JudgedFigure, Unchecked } from '../analyses/claims/found.ts';
 import { placeAndText } from '../analyses/claims/place-words.ts';
 import { claimsWords } from '../analyses/claims/words.ts';
 import { printCount, printList } from '../analyses/phrasing.ts';
@@ -42,7 +42,7 @@ export function claimsLetter(found: ClaimsFound): string {
   return `${lines.join('\n')}\n`;
 }
 
-function entry({ figure, says, why, explained }: Judged, notes: string[]): string {
+function entry({ figure, says, why, explained }: JudgedFigure, notes: string[]): string {
   const number = notes.length + 1;
   notes.push(
     `<a id="working-${number}"></a>${number}. ${escapeMarkdown(placeAndText(figure))}: ${escapeMarkdown(why)}`,
@@ -57,7 +57,7 @@ function entry({ figure, says, why, explained }: Judged, notes: string[]): strin
 }
 
 /** Each step once, with the places that it would settle. */
-function settling(judged: readonly Judged[]): string[] {
+function settling(judged: readonly JudgedFigure[]): string[] {
   const steps = new Map<string, string[]>();
   for (const { figure, verdict, resolve } of judged)
     if ((verdict === 'cannot be' || verdict === 'differs') && resolve !== '')

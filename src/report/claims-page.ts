@@ -1,4 +1,4 @@
-import { type ClaimsFound, type Judged, VERDICTS } from '../analyses/claims/found.ts';
+import { type ClaimsFound, type JudgedFigure, VERDICTS } from '../analyses/claims/found.ts';
 import { placeAndText } from '../analyses/claims/place-words.ts';
 import { claimsTables } from '../analyses/claims/tables.ts';
 import { claimsWords } from '../analyses/claims/words.ts';
@@ -83,7 +83,7 @@ function anchor(verdict: string): string {
 }
 
 function entryPart(
-  { figure, verdict, says, why, explained, resolve, checks }: Judged,
+  { figure, verdict, says, why, explained, resolve, checks }: JudgedFigure,
   names: ReadonlyMap<string, string>,
 ): string {
   const open = verdict === 'cannot be' || verdict === 'differs' ? ' open' : '';

@@ -1,19 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Rule, typologyFile } from '../../src/analyses/typology/rules.ts';
+import { type TypeRule, typologyFile } from '../../src/analyses/typology/rules.ts';
 import { groupOf, ruleFrom } from '../../src/app/screens/type-rules/rule-file.ts';
 
 /** What a rule answers for truth values of its attributes; two-valued logic by the schoolbook. */
-function holds(rule: Rule, truth: Readonly<Record<string, boolean>>): boolean {
+function holds(rule: TypeRule, truth: Readonly<Record<string, boolean>>): boolean {
   if ('all' in rule) return rule.all.every((part) => holds(part, truth));
   if ('any' in rule) return rule.any.some((part) => holds(part, truth));
   return 'not' in rule ? !holds(rule.not, truth) : truth[rule.attribute]!;
 }
 
-const rule = fc.letrec<{ rule: Rule }>((tie) => ({
+const rule = fc.letrec<{ rule: TypeRule }>((tie) => ({
   rule: fc.oneof(
     { depthSize: 'small' },
-    fc.constantFrom('a', 'b', 'c').map((attribute): Rule => ({ attribute, known: true })),
+    fc.constantFrom('a', 'b', 'c').map((attribute): TypeRule => ({ attribute, known: true })),
     fc.array(tie('rule'), { minLength: 1, maxLength: 3 }).map((all) => ({ all })),
     fc.array(tie('rule'), { minLength: 1, maxLength: 3 }).map((any) => ({ any })),
     tie('rule').map((not) => ({ not })),
@@ -24,7 +24,7 @@ describe('a rule in the form', () => {
   it('says the same when it is read and written back, however deep it is nested', () => {
     fc.assert(
       fc.property(rule, (before) => {
-        const after = ruleFrom(groupOf(before)!) as Rule;
+        const after = ruleFrom(groupOf(before)!) as TypeRule;
         expect(
           typologyFile.safeParse({ title: 't', types: [{ id: 'x', label: 'x', when: after }] }).success,
         ).toBe(true);

@@ -1,5 +1,5 @@
 import { grouping } from '../../src/analyses/grouping/index.ts';
-import { groupingOptions, type Method } from '../../src/analyses/grouping/options.ts';
+import { type GroupingMethod, groupingOptions } from '../../src/analyses/grouping/options.ts';
 import { exp } from '../../src/numerics/foundation/elementary.ts';
 import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
 import { attribute, type MadeColumn, madeInput } from '../analyses/grouping/made-table.ts';
@@ -16,7 +16,7 @@ import { runsAsked } from './parts/runs.ts';
 const RECORDS = 60;
 const TABLES = runsAsked(200, 'tables a scenario');
 const WANTED = process.argv[3] ?? '';
-const METHODS: readonly Method[] = ['medoids', 'average'];
+const METHODS: readonly GroupingMethod[] = ['medoids', 'average'];
 
 /** Sum of twelve uniforms less six: near enough to normal. */
 function normal(random: Random): number {

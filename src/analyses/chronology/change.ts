@@ -7,7 +7,7 @@ import { stratifiedPermutation, stratifiedTest } from '../../numerics/tests/stra
 import type { Unavailable } from '../contract.ts';
 import { type Told, toldAt } from '../verdicts.ts';
 import type { Entry } from './entries.ts';
-import type { Change, ChangeVerdict, ChangeWithin } from './found.ts';
+import type { ChangeInTime, ChangeVerdict, ChangeWithin } from './found.ts';
 import type { ChronologyOptions } from './options.ts';
 
 /** Finds of a kind, and of all others, below which nothing is said of a change. */
@@ -39,7 +39,7 @@ export function changesOf(
   within: readonly Groups[],
   options: ChronologyOptions,
   random: Random,
-): Change[] {
+): ChangeInTime[] {
   const known = entries.filter(({ kind }) => kind !== null);
   const { confidence } = options;
   const whole = testedIn(known, kinds, () => '', options, random.stream('all'));
@@ -62,7 +62,7 @@ export function changesOf(
   });
   const told = adjusted.map((p) => toldAt(p, confidence));
   const drawn = drawnWithin(known, kinds, whole, told, options, random.stream('spans'));
-  return kinds.map(({ label, mark, n }, at): Change => {
+  return kinds.map(({ label, mark, n }, at): ChangeInTime => {
     const { delta, p, method } = whole[at];
     const own = inside.map((tests) => tests[at]);
     return {
@@ -193,7 +193,7 @@ function drawnWithin(
   told: readonly Told[],
   { draws, confidence }: ChronologyOptions,
   random: Random,
-): Change['drawn'][] {
+): ChangeInTime['drawn'][] {
   const none = (why: string) => kinds.map(() => ({ why }));
   if (draws === 0) return none('not asked for');
   if (entries.every(({ low, high }) => low === high)) return none('every date is one year');

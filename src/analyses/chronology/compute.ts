@@ -5,7 +5,7 @@ import { levelSaid } from '../level-said.ts';
 import { marksOf } from '../marks.ts';
 import { changesOf, type Groups } from './change.ts';
 import { type Entries, type Entry, gatherEntries, labelsIn } from './entries.ts';
-import type { Change, ChronologyFound, PlaceSeries, Series } from './found.ts';
+import type { ChangeInTime, ChronologyFound, PlaceSeries, Series } from './found.ts';
 import type { ChronologyOptions } from './options.ts';
 import { sharesOf, sliceCounts, sliceEdges } from './slices.ts';
 import { inOrder, spansOf } from './spans.ts';
@@ -121,7 +121,7 @@ function expectedIn(
   );
 }
 
-function verdictOf(changes: readonly Change[]): ChronologyFound['verdict'] {
+function verdictOf(changes: readonly ChangeInTime[]): ChronologyFound['verdict'] {
   const told = changes.filter(({ verdict }) => verdict !== 'cannot be told');
   if (told.length === 0) return 'cannot be told';
   const changing = told.filter(({ verdict }) => verdict !== 'not told apart');

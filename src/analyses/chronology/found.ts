@@ -5,7 +5,7 @@ import type { Told } from '../verdicts.ts';
 import type { ChronologyOptions } from './options.ts';
 
 /** When the finds of one place, kind or phase were made, each shared out evenly over its span. Astronomical years. */
-export interface Span {
+export interface FindsSpan {
   readonly label: string;
   /** Place in the order of symbols and colours. */
   readonly mark: number | null;
@@ -71,7 +71,7 @@ export interface ChangeWithin {
   readonly told: Told;
 }
 
-export interface Change {
+export interface ChangeInTime {
   readonly label: string;
   readonly mark: number | null;
   readonly n: number;
@@ -96,7 +96,7 @@ export interface Change {
   readonly verdict: ChangeVerdict;
 }
 
-export interface Phase extends Span {
+export interface Phase extends FindsSpan {
   /** How it follows the one before it in this order: `after` where no year is shared by the two. */
   readonly order: 'first' | 'after' | 'overlaps';
   /** Counts of each of `kinds`. */
@@ -118,10 +118,10 @@ export interface ChronologyFound extends Findings {
   readonly withoutKind: number;
   /** Earliest first, as are the spans. */
   readonly places: readonly PlaceSeries[];
-  readonly spans: { readonly places: readonly Span[]; readonly kinds: readonly Span[] };
+  readonly spans: { readonly places: readonly FindsSpan[]; readonly kinds: readonly FindsSpan[] };
   readonly phases: readonly Phase[];
   /** In the order of `kinds`. */
-  readonly changes: readonly Change[];
+  readonly changes: readonly ChangeInTime[];
   readonly verdict: 'cannot be told' | 'none' | 'across places' | 'some';
   /** Distinct spans of the finds dated, how many finds share the commonest five of them, and whether the dates are those of a few phases. */
   readonly distinct: number;

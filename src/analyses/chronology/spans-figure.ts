@@ -3,7 +3,7 @@ import { axis, escapeText, figureLayout, GROUND, kindMarker } from '../figure-st
 import { markStyle } from '../marks.ts';
 import { inSentence, printYear } from '../phrasing.ts';
 import { yearAxis } from '../years.ts';
-import type { ChronologyFound, Span } from './found.ts';
+import type { ChronologyFound, FindsSpan } from './found.ts';
 
 /** Rows that are read on one page; the table holds all. */
 const MOST_ROWS = 40;
@@ -16,12 +16,12 @@ export function spansFigure(found: ChronologyFound, of: 'places' | 'kinds'): Fig
     .sort((a, b) => b.n - a.n)
     .slice(0, MOST_ROWS)
     .sort((a, b) => every.indexOf(a) - every.indexOf(b));
-  const name = ({ label, n }: Span) => escapeText(`${label} (${n})`);
-  const said = ({ label, n, from, to, q1, median, q3 }: Span) =>
+  const name = ({ label, n }: FindsSpan) => escapeText(`${label} (${n})`);
+  const said = ({ label, n, from, to, q1, median, q3 }: FindsSpan) =>
     escapeText(
       `${label}, n = ${n}: ${printYear(from)} to ${printYear(to)}, half made by ${printYear(median)}, the middle half ${printYear(q1)} to ${printYear(q3)}`,
     );
-  const lines = (ends: (span: Span) => readonly [number, number], width: number, color: string) => ({
+  const lines = (ends: (span: FindsSpan) => readonly [number, number], width: number, color: string) => ({
     type: 'scatter',
     mode: 'lines',
     x: spans.flatMap((span) => [...ends(span), null]),

@@ -1,7 +1,7 @@
 import { sharedOutQuantile } from '../../numerics/describing/shared-out.ts';
 import { greatest, least } from '../../numerics/foundation/lists.ts';
 import type { Entry } from './entries.ts';
-import type { Phase, Span } from './found.ts';
+import type { FindsSpan, Phase } from './found.ts';
 
 /** When the finds of each label were made, the earliest first; a label without a dated find has no span. */
 export function spansOf(
@@ -9,9 +9,9 @@ export function spansOf(
   labels: readonly string[],
   labelOf: (entry: Entry) => string | null,
   marks: ReadonlyMap<string, number>,
-): Span[] {
+): FindsSpan[] {
   return labels
-    .flatMap((label): Span[] => {
+    .flatMap((label): FindsSpan[] => {
       const own = entries.filter((entry) => labelOf(entry) === label);
       const [from, to] = [own.map(({ low }) => low), own.map(({ high }) => high)];
       const [q1, median, q3] = [0.25, 0.5, 0.75].map((share) => sharedOutQuantile(from, to, share));
@@ -24,7 +24,7 @@ export function spansOf(
 
 /** The phases in the order of their medians, and whether their spans bear that order out. */
 export function inOrder(
-  spans: readonly Span[],
+  spans: readonly FindsSpan[],
   entries: readonly Entry[],
   kinds: readonly string[],
 ): Phase[] {

@@ -2,7 +2,7 @@ import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { levelNote } from '../level-said.ts';
 import { inSentence, printLevel } from '../phrasing.ts';
 import { YEARS_IN_FILES, yearColumn } from '../years.ts';
-import type { ChronologyFound, Series, Span } from './found.ts';
+import type { ChronologyFound, FindsSpan, Series } from './found.ts';
 
 export function chronologyTables(found: ChronologyFound): Readonly<Record<string, ResultTable>> {
   return {
@@ -114,10 +114,10 @@ const SPAN_COLUMNS: readonly ResultColumn[] = [
   yearColumn('q3', 'three quarters made by'),
 ];
 
-const spanCells = ({ n, from, to, q1, median, q3 }: Span): TableCell[] => [n, from, to, q1, median, q3];
+const spanCells = ({ n, from, to, q1, median, q3 }: FindsSpan): TableCell[] => [n, from, to, q1, median, q3];
 
 function spansTable({ spans, placesLabel, kindsLabel, unit }: ChronologyFound): ResultTable {
-  const lines = (what: string, list: readonly Span[]) =>
+  const lines = (what: string, list: readonly FindsSpan[]) =>
     list.map((span): TableCell[] => [what, span.label, ...spanCells(span)]);
   return {
     title: 'When they were made',

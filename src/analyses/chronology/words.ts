@@ -12,7 +12,7 @@ import {
   printSome,
 } from '../phrasing.ts';
 import { printSlice } from '../years.ts';
-import type { Change, ChronologyFound } from './found.ts';
+import type { ChangeInTime, ChronologyFound } from './found.ts';
 
 /** Which kinds come later or earlier, and what that hangs on. */
 export function chronologyWords(found: ChronologyFound): Answer {
@@ -20,8 +20,8 @@ export function chronologyWords(found: ChronologyFound): Answer {
 }
 
 /** Kinds that could be judged, the largest effect first. */
-function largest({ changes }: ChronologyFound): Change[] {
-  const size = ({ delta }: Change) => (typeof delta === 'number' ? Math.abs(delta) : 0);
+function largest({ changes }: ChronologyFound): ChangeInTime[] {
+  const size = ({ delta }: ChangeInTime) => (typeof delta === 'number' ? Math.abs(delta) : 0);
   return changes.filter(({ verdict }) => verdict !== 'cannot be told').sort((a, b) => size(b) - size(a));
 }
 
@@ -71,16 +71,16 @@ function sentence(found: ChronologyFound): string {
   );
 }
 
-function whyNot(changes: readonly Change[]): string {
+function whyNot(changes: readonly ChangeInTime[]): string {
   const [one] = changes;
   if (one === undefined) return 'no kind is recorded of what is dated';
   return typeof one.p === 'number' ? 'too few are dated' : one.p.why;
 }
 
-const way = ({ verdict }: Change) => (verdict.startsWith('later') ? 'later' : 'earlier');
+const way = ({ verdict }: ChangeInTime) => (verdict.startsWith('later') ? 'later' : 'earlier');
 
 /** "open twining and netting come earlier and tabby comes later". */
-function sayAll(changes: readonly Change[], most: number): string {
+function sayAll(changes: readonly ChangeInTime[], most: number): string {
   const sides = (['earlier', 'later'] as const).flatMap((side) => {
     const own = changes.filter((one) => way(one) === side).map(({ label }) => label);
     if (own.length === 0) return [];
@@ -115,7 +115,7 @@ function evidence(found: ChronologyFound): string[] {
   return lines;
 }
 
-function changeSaid({ placesLabel }: ChronologyFound, change: Change): string {
+function changeSaid({ placesLabel }: ChronologyFound, change: ChangeInTime): string {
   const { label, n, delta, pAdjusted, within } = change;
   const [places] = within;
   const inside =

@@ -2,7 +2,7 @@ import { InputError } from '../../errors.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { type Meant, ofTheData } from './data/table-meaning.ts';
-import { type ClaimsFound, VERDICTS, type Verdict } from './found.ts';
+import { type ClaimsFound, type ClaimVerdict, VERDICTS } from './found.ts';
 import { type ClaimsMaterial, judgeReadings } from './judging/both-readings.ts';
 import { uncheckedByNeed } from './judging/judge.ts';
 import type { ClaimsOptions } from './options.ts';
@@ -85,7 +85,7 @@ export function judgeClaims(
   const { judged, evidence } = judgeReadings(read, meant, random, material);
   const counts = Object.fromEntries(
     VERDICTS.map((verdict) => [verdict, judged.filter((one) => one.verdict === verdict).length]),
-  ) as Record<Verdict, number>;
+  ) as Record<ClaimVerdict, number>;
   const digits = lastDigits(evidence);
   return {
     n: {

@@ -9,15 +9,15 @@ export const VERDICTS = [
   'cannot be',
   'cannot be checked',
 ] as const;
-export type Verdict = (typeof VERDICTS)[number];
+export type ClaimVerdict = (typeof VERDICTS)[number];
 
 /**
  * What one check says. `passes`: nothing speaks against the figure, yet the check does not settle its
  * digits (a bound, an order); `open`: something is missing.
  */
-export type Outcome = Verdict | 'passes' | 'open';
+export type Outcome = ClaimVerdict | 'passes' | 'open';
 
-export interface Check {
+export interface FigureCheck {
   /** Id of the figure that is judged. */
   readonly figure: string;
   /** What is checked, in a few words. */
@@ -41,12 +41,12 @@ export interface Check {
 }
 
 /** A printed figure with everything that was found about it. */
-export interface Judged {
+export interface JudgedFigure {
   readonly figure: PrintedFigure;
-  readonly verdict: Verdict;
+  readonly verdict: ClaimVerdict;
   /** As a reader reads it: "agrees only if rounded half to even". */
   readonly says: string;
-  readonly checks: readonly Check[];
+  readonly checks: readonly FigureCheck[];
   /** Of the check that decides. */
   readonly why: string;
   readonly explained: string;
@@ -56,7 +56,7 @@ export interface Judged {
 /** Figures that could not be checked and would be by the same thing. */
 export interface Unchecked {
   readonly resolve: string;
-  readonly entries: readonly Judged[];
+  readonly entries: readonly JudgedFigure[];
 }
 
 /** How the last printed digits of a column of readings are spread. */
@@ -87,8 +87,8 @@ export interface ReadTable {
 export interface ClaimsFound extends Findings {
   /** Title and source of the paper; empty where nobody said. */
   readonly paper: string;
-  readonly judged: readonly Judged[];
-  readonly counts: Readonly<Record<Verdict, number>>;
+  readonly judged: readonly JudgedFigure[];
+  readonly counts: Readonly<Record<ClaimVerdict, number>>;
   readonly unchecked: readonly Unchecked[];
   readonly digits: readonly LastDigits[];
   /** Whether data stood behind the answer. */

@@ -1,5 +1,5 @@
 import type { ResultTable } from '../contract.ts';
-import { type ClaimsFound, type Judged, type LastDigits, VERDICTS } from './found.ts';
+import { type ClaimsFound, type JudgedFigure, type LastDigits, VERDICTS } from './found.ts';
 
 /** The answer as tables: one line a figure, one line a check, and the last digits of columns of readings. */
 export function claimsTables({ judged, counts, digits }: ClaimsFound): Readonly<Record<string, ResultTable>> {
@@ -18,7 +18,7 @@ export function claimsTables({ judged, counts, digits }: ClaimsFound): Readonly<
   };
 }
 
-function figuresTable(judged: readonly Judged[]): ResultTable {
+function figuresTable(judged: readonly JudgedFigure[]): ResultTable {
   return {
     title: 'Printed figures',
     columns: [
@@ -50,7 +50,7 @@ function figuresTable(judged: readonly Judged[]): ResultTable {
   };
 }
 
-function checksTable(judged: readonly Judged[]): ResultTable {
+function checksTable(judged: readonly JudgedFigure[]): ResultTable {
   return {
     title: 'Every check',
     columns: [

@@ -1,6 +1,6 @@
 import type { Answer, Turn } from '../contract.ts';
 import { printCount, printList, printP } from '../phrasing.ts';
-import type { ClaimsFound, Judged, Verdict } from './found.ts';
+import type { ClaimsFound, ClaimVerdict, JudgedFigure } from './found.ts';
 import { placeAndText } from './place-words.ts';
 
 /** How many figures agree, differ, cannot be or cannot be checked; never a word about why they were printed so. */
@@ -51,7 +51,7 @@ function evidenceOf({ judged, withData, digits }: ClaimsFound): string[] {
   ].slice(0, 4);
 }
 
-function gravest(judged: readonly Judged[], verdict: Verdict): string[] {
+function gravest(judged: readonly JudgedFigure[], verdict: ClaimVerdict): string[] {
   const all = judged.filter((one) => one.verdict === verdict);
   const [first] = all;
   if (first === undefined) return [];

@@ -50,10 +50,10 @@ export interface AttributeSamples {
 }
 
 /** What a test asks about the groups. */
-export type Question = 'place' | 'shape' | 'curve' | 'spread' | 'means' | 'welch';
+export type TestQuestion = 'place' | 'shape' | 'curve' | 'spread' | 'means' | 'welch';
 
 export interface TestAnswer {
-  readonly question: Question;
+  readonly question: TestQuestion;
   readonly name: string;
   /** Letter by which the statistic is known. */
   readonly symbol: string;
@@ -67,7 +67,7 @@ export interface TestAnswer {
 
 /** A test of one attribute, its p adjusted over the attributes asked. */
 export interface FurtherTest {
-  readonly question: Question;
+  readonly question: TestQuestion;
   readonly name: string;
   readonly answer: TestAnswer | Unavailable;
   readonly pAdjusted: number | Unavailable;

@@ -1,4 +1,4 @@
-import { type Condition, conditionsOf } from '../../fragments/conditions.ts';
+import { conditionsOf, type RecordsCondition } from '../../fragments/conditions.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { quantileSorted } from '../../numerics/describing/quantile.ts';
 import { exp, ln } from '../../numerics/foundation/elementary.ts';
@@ -45,7 +45,9 @@ export function guarded(
     scores: (strata, rows) => [alignedRanks(laid.values, strata, rows)],
     ...(samples.graded || pair === undefined
       ? {}
-      : { adjust: (condition: Condition) => adjusted(laid, pair, condition, records, samples, options) }),
+      : {
+          adjust: (condition: RecordsCondition) => adjusted(laid, pair, condition, records, samples, options),
+        }),
     confidence: options.confidence,
     relabellings: Math.min(options.relabellings, RELABELLINGS),
     random: random.stream(`conditions of ${samples.attribute.id}`),
@@ -96,7 +98,7 @@ function alignedRanks(
 function adjusted(
   laid: Laid,
   { first, second }: JudgedPair,
-  condition: Condition,
+  condition: RecordsCondition,
   records: FragmentTable,
   { logarithmic }: AttributeSamples,
   { by }: ContrastOptions,

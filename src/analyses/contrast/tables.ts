@@ -3,7 +3,7 @@ import { guardTable } from '../guard-tables.ts';
 import { printLevel } from '../phrasing.ts';
 import { pooledTable } from '../pooled-faces.ts';
 import { col, effectCells, pooledAttribute } from './cells.ts';
-import type { ContrastFound, Question } from './found.ts';
+import type { ContrastFound, TestQuestion } from './found.ts';
 import { pairsTable } from './pairs-table.ts';
 import { togetherTable } from './together-table.ts';
 
@@ -79,7 +79,7 @@ function testsTable({ attributes, options }: ContrastFound): ResultTable {
   const lines = attributes.flatMap((contrast) => [
     {
       contrast,
-      question: 'place' as Question,
+      question: 'place' as TestQuestion,
       name: contrast.samples.tested.length > 2 ? 'Kruskal-Wallis' : 'Mann-Whitney',
       answer: contrast.place,
       pAdjusted: contrast.pAdjusted,
@@ -130,7 +130,7 @@ function testsTable({ attributes, options }: ContrastFound): ResultTable {
   };
 }
 
-const ASKED: Readonly<Record<Question, string>> = {
+const ASKED: Readonly<Record<TestQuestion, string>> = {
   place: 'place',
   shape: 'place, spread or shape',
   curve: 'place, spread or shape',

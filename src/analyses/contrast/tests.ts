@@ -14,7 +14,7 @@ import { kruskalWallis } from '../../numerics/tests/kruskal-wallis.ts';
 import { mannWhitney } from '../../numerics/tests/mann-whitney.ts';
 import type { Unavailable } from '../contract.ts';
 import { dealtBy } from './dealt.ts';
-import type { AttributeSamples, FurtherTest, Question, TestAnswer } from './found.ts';
+import type { AttributeSamples, FurtherTest, TestAnswer, TestQuestion } from './found.ts';
 
 export interface TestSettings {
   readonly random: Random;
@@ -84,7 +84,7 @@ export function furtherTests(
   settings: TestSettings,
 ): readonly Pick<FurtherTest, 'question' | 'name' | 'answer'>[] {
   const samples = tested.map((group) => group.points);
-  const named = (question: Question, name: string, answer: Answer) => ({
+  const named = (question: TestQuestion, name: string, answer: Answer) => ({
     question,
     name,
     answer: 'why' in answer ? answer : { ...answer, question, name },

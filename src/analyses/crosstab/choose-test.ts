@@ -1,11 +1,12 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
+import type { Limits } from '../../numerics/foundation/limits.ts';
 import { noncentralityAt } from '../../numerics/foundation/noncentral.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { permutationTest } from '../../numerics/resampling/permutation.ts';
 import { type Association, association, withoutEmptyLines } from '../../numerics/tests/contingency.ts';
 import { fisherExact } from '../../numerics/tests/fisher-exact.ts';
 import type { Unavailable } from '../contract.ts';
-import type { ChosenTest, Limits } from './found.ts';
+import type { ChosenTest } from './found.ts';
 import type { CrosstabOptions } from './options.ts';
 
 /** Least expected count in every cell, and the share of cells that may lie below FEW_EXPECTED (Cochran 1954, Biometrics 10:417). */

@@ -1,5 +1,6 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import type { ShareBounds } from '../../fragments/share-bounds.ts';
+import type { Limits } from '../../numerics/foundation/limits.ts';
 import type { Association } from '../../numerics/tests/contingency.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { Guard } from '../guard-found.ts';
@@ -18,11 +19,6 @@ export interface ChosenTest {
   readonly reason: string;
   /** Whether the reader asked for this test by name. */
   readonly asked: boolean;
-}
-
-export interface Limits {
-  readonly low: number;
-  readonly high: number;
 }
 
 /** One cell of the table. */

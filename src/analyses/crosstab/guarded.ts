@@ -1,5 +1,5 @@
 import type { Register } from '../../attributes/definition.ts';
-import { type Condition, conditionsOf } from '../../fragments/conditions.ts';
+import { conditionsOf, type RecordsCondition } from '../../fragments/conditions.ts';
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { commonOdds } from '../../numerics/tests/mantel-haenszel.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
@@ -47,7 +47,7 @@ export function guarded(
     scores: (_, rows) =>
       kinds.map((__, kind) => rows.map((row) => (kindOf(table.entries[row]) === kind ? 1 : 0))),
     ...(table.rows.length === 2 && table.columns.length === 2
-      ? { adjust: (condition: Condition) => oddsWithin(table, condition, options.confidence) }
+      ? { adjust: (condition: RecordsCondition) => oddsWithin(table, condition, options.confidence) }
       : {}),
     confidence: options.confidence,
     relabellings: Math.min(options.relabellings, RELABELLINGS),
@@ -63,7 +63,7 @@ function labelsAreColumns({ rows, columns }: CrosstabOptions, register: Register
 
 function oddsWithin(
   { entries }: CrossedTable,
-  { of, kinds }: Condition,
+  { of, kinds }: RecordsCondition,
   confidence: number,
 ): AdjustedEffect | Unavailable {
   const count = (belongs: (at: number) => boolean) => {

@@ -5,7 +5,7 @@ import { dissimilarities } from '../../numerics/dissimilarity/dissimilarity.ts';
 import type { DissimilaritySpec, Variable } from '../../numerics/dissimilarity/variables.ts';
 import type { Points } from '../../numerics/grouping/kmeans.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
-import type { Method } from './options.ts';
+import type { GroupingMethod } from './options.ts';
 
 /** Records ready to be grouped: their dissimilarities, and for k-means the points behind them. */
 export interface Compared {
@@ -38,7 +38,7 @@ export function takeVariables(spec: DissimilaritySpec, rows: ArrayLike<number>):
  */
 export function compareAll(
   spec: DissimilaritySpec,
-  method: Method,
+  method: GroupingMethod,
 ): Compared & { readonly places: Int32Array } {
   if (method === 'kmeans') {
     const all = pointsOf(spec);
@@ -72,7 +72,7 @@ export function pointsOf(spec: DissimilaritySpec): Points {
 }
 
 /** InputError where the method cannot take what is compared. */
-export function requireNumbers({ attributes }: Comparison, method: Method): void {
+export function requireNumbers({ attributes }: Comparison, method: GroupingMethod): void {
   if (method !== 'kmeans') return;
   const kinds = attributes.filter(({ coding }) => coding.kind !== 'number');
   if (kinds.length === 0) return;

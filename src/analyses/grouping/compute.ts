@@ -15,7 +15,7 @@ import { contextTallies } from './context.ts';
 import { findCore } from './core.ts';
 import {
   BORDERLINE,
-  type Group,
+  type FoundGroup,
   type GroupedRecord,
   type GroupingFound,
   type Partition,
@@ -96,7 +96,7 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
     attributes.includes('structure') && records.columns.has(KIND) ? [...attributes, KIND] : attributes;
   const marks = medoids.map((_, group) => marksOf(records, told, rows, membership, group, register));
   const names = namesOf(marks, sidesOfKind(register));
-  const groups = medoids.map((medoid, group): Group => {
+  const groups = medoids.map((medoid, group): FoundGroup => {
     const members = grouped.filter((record) => record.group === group);
     const stability = isUnavailable(trust.stability)
       ? trust.stability

@@ -5,7 +5,7 @@ import type { MergeTree } from '../../numerics/grouping/tree.ts';
 import type { Validity } from '../../numerics/grouping/validity.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { GroupingOptions } from './options.ts';
-import type { Restated, Trust, Verdict } from './trust-found.ts';
+import type { GroupsVerdict, Restated, Trust } from './trust-found.ts';
 
 /** At this silhouette width or below a record sits hardly better in its group than in the next. */
 export const BORDERLINE = 0.05;
@@ -66,7 +66,7 @@ export interface Mark {
 }
 
 /** A short description that picks out most of a group and little else. */
-export interface Rule {
+export interface GroupRule {
   /** Conditions as a reader would say them, joined by "and". */
   readonly text: string;
   readonly conditions: number;
@@ -75,7 +75,7 @@ export interface Rule {
   readonly precision: number;
 }
 
-export interface Group {
+export interface FoundGroup {
   readonly size: number;
   /** Its marks in words, as no other group has them: "open twining of willow bast". */
   readonly name: string;
@@ -90,7 +90,7 @@ export interface Group {
   /** Whether its pairs stay together in other ways to group; null where none were tried. */
   readonly firm: boolean | null;
   readonly marks: readonly Mark[];
-  readonly rule: Rule;
+  readonly rule: GroupRule;
   /** Members whose silhouette width is at most BORDERLINE. */
   readonly borderline: number;
 }
@@ -130,11 +130,11 @@ export interface Agreement {
 export interface GroupingFound extends Findings {
   readonly options: GroupingOptions;
   readonly unit: 'fragment' | 'item';
-  readonly verdict: Verdict;
+  readonly verdict: GroupsVerdict;
   readonly restated: Restated | null;
   readonly k: number;
   readonly records: readonly GroupedRecord[];
-  readonly groups: readonly Group[];
+  readonly groups: readonly FoundGroup[];
   readonly meanSilhouette: number | null;
   /** Reading of that width by Kaufman & Rousseeuw 1990, chapter 2, table 4. */
   readonly structure: 'strong' | 'reasonable' | 'weak' | 'none';

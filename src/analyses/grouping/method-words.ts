@@ -1,7 +1,7 @@
-import type { Method } from './options.ts';
+import type { GroupingMethod } from './options.ts';
 
 /** How groups were made, within a sentence. */
-export const METHODS_IN_WORDS: Readonly<Record<Method, string>> = {
+export const METHODS_IN_WORDS: Readonly<Record<GroupingMethod, string>> = {
   medoids: 'around the most typical record of each (medoids)',
   kmeans: 'around means (k-means)',
   density: 'as dense regions',
@@ -16,4 +16,4 @@ export const METHODS_IN_WORDS: Readonly<Record<Method, string>> = {
 };
 
 /** Methods whose heights mean something on Euclidean distances alone. */
-export const EUCLIDEAN_ONLY: readonly Method[] = ['centroid', 'median', 'ward', 'ward-squared'];
+export const EUCLIDEAN_ONLY: readonly GroupingMethod[] = ['centroid', 'median', 'ward', 'ward-squared'];

@@ -16,9 +16,9 @@ export const METHODS = {
   centroid: 'tree by distance of centroids; for Euclidean distances, heights may fall',
   median: 'tree by distance of midpoints; for Euclidean distances, heights may fall',
 } as const;
-export type Method = keyof typeof METHODS;
+export type GroupingMethod = keyof typeof METHODS;
 
-const methods = Object.keys(METHODS) as [Method, ...Method[]];
+const methods = Object.keys(METHODS) as [GroupingMethod, ...GroupingMethod[]];
 
 export const groupingOptions = z.strictObject({
   ...comparisonOptions,

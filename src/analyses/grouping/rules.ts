@@ -5,7 +5,7 @@ import { termLabel } from '../../fragments/groups.ts';
 import type { FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import { printQuantity } from '../phrasing.ts';
-import type { Rule } from './found.ts';
+import type { GroupRule } from './found.ts';
 
 interface Condition {
   readonly attribute: string;
@@ -34,7 +34,7 @@ export function separatingRules(
   membership: ArrayLike<number>,
   groups: number,
   register: Register,
-): Rule[] {
+): GroupRule[] {
   const conditions = attributes.flatMap((id) => {
     const column = table.columns.get(id);
     if (column === undefined || column.kind === 'text') return [];
@@ -58,7 +58,7 @@ function bestRule(
   n: number,
   membership: ArrayLike<number>,
   group: number,
-): Rule {
+): GroupRule {
   let size = 0;
   for (let t = 0; t < n; t++) if (membership[t] === group) size++;
   const judge = (parts: readonly Condition[], holds: Uint8Array): Candidate => {

@@ -3,7 +3,7 @@ import type { Gap } from '../../numerics/grouping/gap.ts';
 import type { GroupStability } from '../../numerics/grouping/stability.ts';
 import type { Unavailable } from '../contract.ts';
 import type { Told } from '../verdicts.ts';
-import type { Method } from './options.ts';
+import type { GroupingMethod } from './options.ts';
 
 /** What the same method makes of tables that hold no groups. */
 export interface Reference {
@@ -25,7 +25,7 @@ export interface Reference {
 
 /** One other way to group the same records. */
 export interface Variant {
-  readonly method: Method;
+  readonly method: GroupingMethod;
   readonly weights: string;
   readonly k: number;
   readonly meanSilhouette: number | null;
@@ -92,7 +92,7 @@ export interface Restated {
 }
 
 /** Whether there are groups: nothing is claimed that a table without groups gives as well. */
-export type Verdict =
+export type GroupsVerdict =
   | 'groups'
   /** Groups, but those of one attribute over again. */
   | 'one attribute'

@@ -6,11 +6,11 @@ import { silhouette } from '../../numerics/grouping/silhouette.ts';
 import type { Unavailable } from '../contract.ts';
 import { compareAll } from './compared.ts';
 import type { Partition } from './found.ts';
-import type { Method } from './options.ts';
+import type { GroupingMethod } from './options.ts';
 import { type How, partitionsOf } from './partition.ts';
 import type { Variant, Variants } from './trust-found.ts';
 
-const METHODS: readonly Method[] = ['medoids', 'average', 'complete'];
+const METHODS: readonly GroupingMethod[] = ['medoids', 'average', 'complete'];
 /** How much more one block counts than it was given. */
 const HEAVIER = 2;
 

@@ -1,6 +1,6 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { GroupingFound } from './found.ts';
-import type { Restated, Trust, Verdict } from './trust-found.ts';
+import type { GroupsVerdict, Restated, Trust } from './trust-found.ts';
 
 /** Reading of a mean silhouette width: Kaufman & Rousseeuw 1990, chapter 2, table 4. */
 export function structureOf(width: number | null): GroupingFound['structure'] {
@@ -16,7 +16,7 @@ export function verdictOf(
   meanSilhouette: number | null,
   { shuffled, even, heap }: Pick<Trust, 'shuffled' | 'even' | 'heap'>,
   restated: Restated | null,
-): Verdict {
+): GroupsVerdict {
   if (meanSilhouette === null) return 'no two groups';
   const toldBy = [shuffled, even, heap].map((one) => (isUnavailable(one) ? 'not drawn' : one.told));
   if (toldBy[0] === 'not told apart') return 'no better than shuffled';

@@ -10,7 +10,7 @@ import {
   printSmall,
   printSome,
 } from '../phrasing.ts';
-import type { Group, GroupingFound } from './found.ts';
+import type { FoundGroup, GroupingFound } from './found.ts';
 import { METHODS_IN_WORDS } from './method-words.ts';
 import type { Reference } from './trust-found.ts';
 import { turnsOf } from './turn-words.ts';
@@ -28,7 +28,7 @@ export function groupingWords(found: GroupingFound): Answer {
   };
 }
 
-const called = ({ name, size }: Group) => `${name}, ${size}`;
+const called = ({ name, size }: FoundGroup) => `${name}, ${size}`;
 
 function answerOf(found: GroupingFound): string {
   const { groups, records, unit, verdict, restated, k } = found;
@@ -53,7 +53,7 @@ function answerOf(found: GroupingFound): string {
 }
 
 /** Names hold commas, so that semicolons part them. */
-function printListed(groups: readonly Group[], most: number): string {
+function printListed(groups: readonly FoundGroup[], most: number): string {
   const named = groups.slice(0, most).map(called);
   const rest = groups.length - named.length;
   return [...named, ...(rest === 0 ? [] : [`${rest} more`])].join('; ');
@@ -102,10 +102,10 @@ function referenceWords({ trust, meanSilhouette }: GroupingFound): string {
 }
 
 function againWords({ groups, trust, k }: GroupingFound): string {
-  const of = (again: Group['again']) => groups.filter((group) => group.again === again);
-  const mean = ({ stability }: Group) =>
+  const of = (again: FoundGroup['again']) => groups.filter((group) => group.again === again);
+  const mean = ({ stability }: FoundGroup) =>
     isUnavailable(stability) ? '' : ` (${printNumber(stability.mean, 2)})`;
-  const say = (list: readonly Group[]) =>
+  const say = (list: readonly FoundGroup[]) =>
     printSome(
       list.map((group) => `${group.name}${mean(group)}`),
       4,

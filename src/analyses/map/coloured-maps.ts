@@ -14,7 +14,7 @@ import {
   named,
   namesIn,
   onGround,
-  type Point,
+  type PlacePoint,
   sizesIn,
 } from './place-traces.ts';
 
@@ -31,7 +31,7 @@ interface Colouring {
 
 function coloured(
   found: MapFound,
-  points: readonly Point[],
+  points: readonly PlacePoint[],
   labels: readonly PlacedLabel[],
   { value, title, most, reversed }: Colouring,
 ) {

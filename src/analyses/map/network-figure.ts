@@ -12,14 +12,14 @@ import {
   lineTraces,
   named,
   namesIn,
-  type Point,
+  type PlacePoint,
   sizesIn,
 } from './place-traces.ts';
 
 /** Places laid out by their likeness to each other alone, with the lines of the map. */
 export function networkFigure(found: MapFound): Figure | null {
   const { places, axesShares, options } = found;
-  const points = places.flatMap((place): Point[] =>
+  const points = places.flatMap((place): PlacePoint[] =>
     place.onAxes === null ? [] : [{ place, x: place.onAxes[0], y: place.onAxes[1] }],
   );
   if (points.length < 3 || axesShares.length < 2) return null;

@@ -6,13 +6,13 @@ import { type Frame, type Ground, INSIDE, MAP_HEIGHT } from './ground.ts';
 
 /** What maps and network draw alike: places with their names, and the lines between them. */
 
-export interface Point {
+export interface PlacePoint {
   readonly place: MapPlace;
   readonly x: number;
   readonly y: number;
 }
 
-export function onGround({ places }: Ground): Point[] {
+export function onGround({ places }: Ground): PlacePoint[] {
   return places.map((place) => ({ place, x: place.at[0], y: place.at[1] }));
 }
 
@@ -26,8 +26,8 @@ const STEP = 9;
 /** Names beside their places, or numbers where most have no room, clear of each other, of the places and of the lines drawn. */
 export function namesIn(
   frame: Frame,
-  points: readonly Point[],
-  ends: readonly (readonly [Point, Point])[],
+  points: readonly PlacePoint[],
+  ends: readonly (readonly [PlacePoint, PlacePoint])[],
   {
     nameOf = ({ label }) => label,
     sizeAt = () => undefined,
@@ -84,8 +84,8 @@ const WIDER = 1.15;
 /** The pairs that a line joins, of those that have a place. */
 export function drawnEnds(
   { lines, places }: MapFound,
-  points: readonly Point[],
-): readonly (readonly [Point, Point])[] {
+  points: readonly PlacePoint[],
+): readonly (readonly [PlacePoint, PlacePoint])[] {
   const of = new Map(points.map((point) => [point.place, point] as const));
   return lines.flatMap(({ first, second, drawn }) => {
     const [a, b] = [of.get(places[first]), of.get(places[second])];
@@ -94,7 +94,9 @@ export function drawnEnds(
 }
 
 /** Lines of one thickness: to draw a sure one thicker would say more than is known. */
-export function lineTraces(ends: readonly (readonly [Point, Point])[]): Readonly<Record<string, unknown>>[] {
+export function lineTraces(
+  ends: readonly (readonly [PlacePoint, PlacePoint])[],
+): Readonly<Record<string, unknown>>[] {
   if (ends.length === 0) return [];
   return [
     {
@@ -123,7 +125,7 @@ const SPREAD = 11;
 const CROWDED = 5;
 
 export function named(
-  points: readonly Point[],
+  points: readonly PlacePoint[],
   labels: readonly PlacedLabel[],
   said: (place: MapPlace) => string,
 ) {
@@ -174,7 +176,7 @@ export function lineSaid({ lines }: MapFound): string {
 }
 
 /** The groups of some points, in the order of their symbols, those without one last. */
-export function groupsIn(points: readonly Point[]): readonly (string | null)[] {
+export function groupsIn(points: readonly PlacePoint[]): readonly (string | null)[] {
   const markOf = (group: string | null) =>
     points.find(({ place }) => place.group === group)?.place.mark ?? Number.MAX_SAFE_INTEGER;
   return [...new Set(points.map(({ place }) => place.group))].sort((a, b) => markOf(a) - markOf(b));

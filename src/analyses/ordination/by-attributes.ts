@@ -17,7 +17,7 @@ import { entriesOf, passivePlace } from './axes.ts';
 import { type Axes, type AxesOrWhy, type InCommon, PASSIVE_RECORD, type PlacedPoint } from './found.ts';
 import type { OrdinationOptions } from './options.ts';
 import { activeAttributes } from './supplementary.ts';
-import type { Split } from './supplementary-records.ts';
+import type { ActiveAndPassive } from './supplementary-records.ts';
 
 interface Prepared {
   readonly columns: readonly Exclude<Column, { kind: 'text' }>[];
@@ -33,7 +33,11 @@ interface Prepared {
 }
 
 /** Principal components of the numeric attributes, by logarithm where the attribute or its readings say so. */
-export function componentsOf(input: AnalysisInput, options: OrdinationOptions, split: Split): AxesOrWhy {
+export function componentsOf(
+  input: AnalysisInput,
+  options: OrdinationOptions,
+  split: ActiveAndPassive,
+): AxesOrWhy {
   const made = prepare(input, options, split, ['numeric'], 'numbers');
   if (made.rows.length === 0) return noneComplete(input, made);
   const columns = made.columns.map((_, j) => made.rows.map((row) => made.value(j, row)));
@@ -79,7 +83,11 @@ export function componentsOf(input: AnalysisInput, options: OrdinationOptions, s
 }
 
 /** Multiple correspondence analysis of the attributes of kinds. */
-export function kindsOf(input: AnalysisInput, options: OrdinationOptions, split: Split): AxesOrWhy {
+export function kindsOf(
+  input: AnalysisInput,
+  options: OrdinationOptions,
+  split: ActiveAndPassive,
+): AxesOrWhy {
   const made = prepare(input, options, split, ['term'], 'kinds');
   if (made.rows.length === 0) return noneComplete(input, made);
   const found = multipleCorrespondence(
@@ -116,7 +124,11 @@ export function kindsOf(input: AnalysisInput, options: OrdinationOptions, split:
 const NO_MORE_THAN_CHANCE: Unavailable = { why: 'no more than unrelated attributes would give' };
 
 /** Factor analysis of numbers and kinds together. */
-export function mixtureOf(input: AnalysisInput, options: OrdinationOptions, split: Split): AxesOrWhy {
+export function mixtureOf(
+  input: AnalysisInput,
+  options: OrdinationOptions,
+  split: ActiveAndPassive,
+): AxesOrWhy {
   const made = prepare(input, options, split, ['numeric', 'term'], 'numbers or kinds');
   if (made.rows.length === 0) return noneComplete(input, made);
   const columns = made.columns.map((column, j): MixedColumn => {
@@ -214,7 +226,7 @@ function categoryLabel(input: AnalysisInput, made: Prepared, variable: number, c
 function prepare(
   input: AnalysisInput,
   options: OrdinationOptions,
-  split: Split,
+  split: ActiveAndPassive,
   kinds: readonly ('numeric' | 'term')[],
   what: string,
 ): Prepared {

@@ -29,10 +29,14 @@ import { entriesOf, passivePlace } from './axes.ts';
 import { type Axes, type AxesOrWhy, PASSIVE_RECORD, type PlacedPoint } from './found.ts';
 import type { OrdinationOptions } from './options.ts';
 import { activeAttributes } from './supplementary.ts';
-import type { Split } from './supplementary-records.ts';
+import type { ActiveAndPassive } from './supplementary-records.ts';
 
 /** Principal coordinates of the block dissimilarity, with each attribute's share of every axis. */
-export function coordinatesOf(input: AnalysisInput, options: OrdinationOptions, split: Split): AxesOrWhy {
+export function coordinatesOf(
+  input: AnalysisInput,
+  options: OrdinationOptions,
+  split: ActiveAndPassive,
+): AxesOrWhy {
   const { records, register } = input;
   // Ranges and ranks come from the active records alone: the others have no say in them either.
   const comparison = compareRecords(split.table, register, {
@@ -105,7 +109,7 @@ export function coordinatesOf(input: AnalysisInput, options: OrdinationOptions, 
  */
 function addRecords(
   { records }: AnalysisInput,
-  { passive }: Split,
+  { passive }: ActiveAndPassive,
   comparison: Comparison,
   kept: ArrayLike<number>,
   { correction, constant }: Corrected,

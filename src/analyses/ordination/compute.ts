@@ -10,13 +10,16 @@ import { countsOf, smallLines } from './by-counts.ts';
 import { coordinatesOf } from './by-dissimilarity.ts';
 import { centresOf } from './centres.ts';
 import type { Axes, AxesOrWhy, OrdinationFound } from './found.ts';
-import type { Method, OrdinationOptions } from './options.ts';
+import type { OrdinationMethod, OrdinationOptions } from './options.ts';
 import { activeAttributes, supplementaryOf } from './supplementary.ts';
-import { NO_SAY, type Split, splitRecords } from './supplementary-records.ts';
+import { type ActiveAndPassive, NO_SAY, splitRecords } from './supplementary-records.ts';
 import { besidesOf, carriedBy, endsOf, followedBy, poorlyShown } from './verdict.ts';
 
 const METHOD: Readonly<
-  Record<Method, (input: AnalysisInput, options: OrdinationOptions, split: Split) => AxesOrWhy>
+  Record<
+    OrdinationMethod,
+    (input: AnalysisInput, options: OrdinationOptions, split: ActiveAndPassive) => AxesOrWhy
+  >
 > = {
   pcoa: coordinatesOf,
   pca: componentsOf,

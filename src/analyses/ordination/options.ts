@@ -12,14 +12,14 @@ export const METHODS = {
   mixed: 'factor analysis of mixed data: numbers and kinds together',
   ca: 'correspondence analysis of a table of counts, such as structures by site',
 } as const;
-export type Method = keyof typeof METHODS;
+export type OrdinationMethod = keyof typeof METHODS;
 
 /** The first words of a method's text: its name. */
-export function methodName(method: Method): string {
+export function methodName(method: OrdinationMethod): string {
   return METHODS[method].split(';')[0];
 }
 
-const methods = Object.keys(METHODS) as [Method, ...Method[]];
+const methods = Object.keys(METHODS) as [OrdinationMethod, ...OrdinationMethod[]];
 
 export const ordinationOptions = z.strictObject({
   method: z

@@ -1,5 +1,5 @@
 import { InputError } from '../../errors.ts';
-import { type Answer, conditionAnswer, describeCondition } from '../../fragments/select.ts';
+import { type ConditionAnswer, conditionAnswer, describeCondition } from '../../fragments/select.ts';
 import { takeRows } from '../../fragments/subset.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { sampleRows } from '../../numerics/grouping/sampled-medoids.ts';
@@ -8,7 +8,7 @@ import type { Axes } from './found.ts';
 import type { OrdinationOptions } from './options.ts';
 
 /** Which records make the axes, and which are only placed on them. */
-export interface Split {
+export interface ActiveAndPassive {
   /** Rows in the table of records. */
   readonly active: readonly number[];
   readonly passive: readonly number[];
@@ -29,7 +29,7 @@ export const NO_SAY = 'supplementary: placed on the axes without a say in them';
  * @throws InputError for conditions that cannot be answered, that no record meets or that leave none, and
  * in correspondence analysis
  */
-export function splitRecords(input: AnalysisInput, options: OrdinationOptions): Split {
+export function splitRecords(input: AnalysisInput, options: OrdinationOptions): ActiveAndPassive {
   const { records } = input;
   const all = Array.from({ length: records.rows }, (_, row) => row);
   if (options.supplementaryRecords.length === 0) return drawnOf(all, input, options);
@@ -40,7 +40,7 @@ export function splitRecords(input: AnalysisInput, options: OrdinationOptions): 
     );
   }
   const answer = answerAll(input, options);
-  const rowsThat = (given: Answer) => all.filter((row) => answer(row) === given);
+  const rowsThat = (given: ConditionAnswer) => all.filter((row) => answer(row) === given);
   const [active, passive] = [rowsThat('out'), rowsThat('in')];
   const asked = options.supplementaryRecords.map(describeCondition).join(' and ');
   if (passive.length === 0) {
@@ -68,7 +68,7 @@ function drawnOf(
   all: readonly number[],
   { records, random }: AnalysisInput,
   { method }: OrdinationOptions,
-): Split {
+): ActiveAndPassive {
   if (method !== 'pcoa' || all.length <= MOST_COMPARED)
     return { active: all, passive: [], undecided: [], table: records };
   const active = Array.from(sampleRows(all.length, MOST_COMPARED, random.stream('drawn records')));
@@ -82,14 +82,14 @@ function drawnOf(
   };
 }
 
-function answerAll(input: AnalysisInput, options: OrdinationOptions): (row: number) => Answer {
+function answerAll(input: AnalysisInput, options: OrdinationOptions): (row: number) => ConditionAnswer {
   try {
     const answers = options.supplementaryRecords.map((one) =>
       conditionAnswer(one, input.records, input.register),
     );
     return (row) => {
       const given = answers.map((one) => one(row));
-      const order: readonly Answer[] = ['out', 'not recorded', 'cannot say'];
+      const order: readonly ConditionAnswer[] = ['out', 'not recorded', 'cannot say'];
       return order.find((one) => given.includes(one)) ?? 'in';
     };
   } catch (error) {

@@ -1,4 +1,4 @@
-import type { Verdict } from '../../numerics/tests/conformal.ts';
+import type { LabelVerdict } from '../../numerics/tests/conformal.ts';
 import type { Figure } from '../contract.ts';
 import {
   assignStyles,
@@ -151,7 +151,7 @@ function orderSaid(ranking: LabelRanking | undefined): string {
   return ranking === undefined ? '' : ` From the top in order of likelihood: ${rightSaid(ranking)}.`;
 }
 
-const VERDICTS: readonly { readonly verdict: Verdict; readonly name: string }[] = [
+const VERDICTS: readonly { readonly verdict: LabelVerdict; readonly name: string }[] = [
   { verdict: 'cannot be excluded', name: 'cannot be excluded' },
   { verdict: 'excluded', name: 'excluded' },
   { verdict: 'too few to judge', name: 'too few to exclude' },

@@ -1,5 +1,5 @@
 import type { PercentileBounds } from '../../numerics/describing/percentile.ts';
-import type { ConformalP, Verdict } from '../../numerics/tests/conformal.ts';
+import type { ConformalP, LabelVerdict } from '../../numerics/tests/conformal.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { PlacementOptions } from './options.ts';
 import type {
@@ -11,17 +11,21 @@ import type {
   SimulatedCoverage,
 } from './sets-found.ts';
 
-export type Change = 'its own ranges' | 'other weights' | 'an assemblage left out' | 'complete records alone';
+export type KindOfChange =
+  | 'its own ranges'
+  | 'other weights'
+  | 'an assemblage left out'
+  | 'complete records alone';
 
 /** How the p value of one label moves under one kind of change. */
 export interface Move {
   readonly attribute: string;
   readonly label: string;
-  readonly change: Change;
+  readonly change: KindOfChange;
   readonly lowest: number;
   readonly highest: number;
   /** The verdict at the level as it stands. */
-  readonly verdict: Verdict;
+  readonly verdict: LabelVerdict;
   /** Changes under which the verdict at the level is another, and all changes tried. */
   readonly turned: number;
   readonly tried: number;

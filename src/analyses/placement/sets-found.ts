@@ -1,12 +1,12 @@
 import type { UnseenChance } from '../../numerics/assemblages/unseen-kinds.ts';
-import type { ConformalP, Verdict } from '../../numerics/tests/conformal.ts';
+import type { ConformalP, LabelVerdict } from '../../numerics/tests/conformal.ts';
 import type { Unavailable } from '../contract.ts';
 import type { Guard } from '../guard-found.ts';
 
 /** What is said of a label at a level of certainty. */
 export interface LevelVerdict {
   readonly level: number;
-  readonly verdict: Verdict;
+  readonly verdict: LabelVerdict;
 }
 
 /** One label of one attribute, judged. */
@@ -22,7 +22,7 @@ export interface JudgedLabel {
   /** Place of the label in the order of likelihood, 1 = first, and its share; null where it has none. */
   readonly likelihood: { readonly rank: number; readonly share: number } | null;
   /** At the level asked for. */
-  readonly verdict: Verdict;
+  readonly verdict: LabelVerdict;
   /** At every level that is shown, lowest first. */
   readonly verdicts: readonly LevelVerdict[];
 }

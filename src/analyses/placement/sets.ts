@@ -1,11 +1,11 @@
-import type { ConformalP, Verdict } from '../../numerics/tests/conformal.ts';
+import type { ConformalP, LabelVerdict } from '../../numerics/tests/conformal.ts';
 import { verdictAt } from '../../numerics/tests/conformal.ts';
 import type { Unavailable } from '../contract.ts';
 import { LEVELS } from './options.ts';
 import type { JudgedLabel, LabelSet } from './sets-found.ts';
 
 /** The verdict on a label at a level; one that could not be compared at all is not excluded either. */
-export function verdictOn(level: number, outcome: ConformalP | Unavailable): Verdict {
+export function verdictOn(level: number, outcome: ConformalP | Unavailable): LabelVerdict {
   return 'why' in outcome ? 'too few to judge' : verdictAt(level, outcome);
 }
 
@@ -20,7 +20,7 @@ export function setsOf(judged: readonly JudgedLabel[], asked: number): readonly 
   return attributes.flatMap((attribute) => {
     const own = judged.filter((one) => one.attribute === attribute);
     return levelsShown(asked).map((level): LabelSet => {
-      const named = (wanted: Verdict) =>
+      const named = (wanted: LabelVerdict) =>
         own
           .filter(({ outcome }) => verdictOn(level, outcome) === wanted)
           .sort((a, b) => rankOf(a) - rankOf(b))

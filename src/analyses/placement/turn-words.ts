@@ -1,11 +1,11 @@
 import type { Turn } from '../contract.ts';
 import { guardTurns } from '../guard-words.ts';
 import { inSentence, printCount, printList, printSome } from '../phrasing.ts';
-import type { Change, Move, PlacementFound } from './found.ts';
+import type { KindOfChange, Move, PlacementFound } from './found.ts';
 
 export const sentenceOf = (note: string): string => (/[.!?]$/.test(note) ? note : `${note}.`);
 
-const CHANGED: Readonly<Record<Change, string>> = {
+const CHANGED: Readonly<Record<KindOfChange, string>> = {
   'its own ranges': 'the find’s values moved within their ranges',
   'other weights': 'a block counted double or not at all',
   'an assemblage left out': 'an assemblage left out',
@@ -16,7 +16,7 @@ const CHANGED: Readonly<Record<Change, string>> = {
 export function fragile({ moves }: PlacementFound): Turn[] {
   const turns = moves.filter((move) => move.fragile);
   const groups = (['excluded', 'cannot be excluded', 'too few to judge'] as const).flatMap((verdict) =>
-    (Object.keys(CHANGED) as Change[]).map((change) => ({
+    (Object.keys(CHANGED) as KindOfChange[]).map((change) => ({
       verdict,
       change,
       own: turns.filter((move) => move.verdict === verdict && move.change === change),

@@ -12,7 +12,7 @@ import {
 import { exp, ln } from '../../numerics/foundation/elementary.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import type { Unavailable } from '../contract.ts';
-import type { AssemblageDiversity, Measure } from './found.ts';
+import type { AssemblageDiversity, DiversityMeasure } from './found.ts';
 import type { SimilarityOptions } from './options.ts';
 
 /** Where assemblages are compared: in samples of one size, and of one coverage. */
@@ -76,11 +76,15 @@ export function assemblageDiversity(
     ],
     { random, resamples: options.resamples, confidence: options.confidence },
   );
-  const [rarefied, atCoverage, shannon, simpson, logDominant] = found.map((value, which): Measure => {
-    const limit = limits[which];
-    if (typeof value !== 'number') return { value, low: value, high: value };
-    return 'why' in limit ? { value, low: limit, high: limit } : { value, low: limit.low, high: limit.high };
-  });
+  const [rarefied, atCoverage, shannon, simpson, logDominant] = found.map(
+    (value, which): DiversityMeasure => {
+      const limit = limits[which];
+      if (typeof value !== 'number') return { value, low: value, high: value };
+      return 'why' in limit
+        ? { value, low: limit, high: limit }
+        : { value, low: limit.low, high: limit.high };
+    },
+  );
   const whole = diversity(counts);
   const chao = chaoInterval(counts, options.confidence);
   return {
@@ -104,7 +108,7 @@ export function assemblageDiversity(
   };
 }
 
-function numberOfKinds({ value, low, high }: Measure): Measure {
+function numberOfKinds({ value, low, high }: DiversityMeasure): DiversityMeasure {
   const turn = (one: number | Unavailable) => (typeof one === 'number' ? exp(one) : one);
   return { value: turn(value), low: turn(low), high: turn(high) };
 }

@@ -13,7 +13,7 @@ import type { Told } from '../verdicts.ts';
 import type { SimilarityOptions } from './options.ts';
 
 /** One measure of diversity with its limits. */
-export interface Measure {
+export interface DiversityMeasure {
   readonly value: number | Unavailable;
   readonly low: number | Unavailable;
   readonly high: number | Unavailable;
@@ -27,14 +27,14 @@ export interface AssemblageDiversity {
   /** Share of the whole that is of kinds seen. */
   readonly coverage: number | Unavailable;
   /** Kinds in a sample of the size, or of the coverage, at which all are compared. */
-  readonly rarefied: Measure;
-  readonly atCoverage: Measure;
+  readonly rarefied: DiversityMeasure;
+  readonly atCoverage: DiversityMeasure;
   /** Of the whole, unseen kinds made up for: Hill numbers of order 0, 1 and 2. */
-  readonly chao1: Measure;
-  readonly common: Measure;
-  readonly dominant: Measure;
-  readonly shannon: Measure;
-  readonly simpson: Measure;
+  readonly chao1: DiversityMeasure;
+  readonly common: DiversityMeasure;
+  readonly dominant: DiversityMeasure;
+  readonly shannon: DiversityMeasure;
+  readonly simpson: DiversityMeasure;
   /** Of the kinds seen. */
   readonly evenness: number | Unavailable;
 }

@@ -1,5 +1,5 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
-import type { Span } from '../../fragments/where-when.ts';
+import type { AssemblageSpan } from '../../fragments/where-when.ts';
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { correspondence, projectRow } from '../../numerics/ordination/correspondence.ts';
@@ -15,7 +15,7 @@ const DRAWS = 999;
 /** Correspondence analysis of the counts, assemblages that are placed afterwards, and the order against the dates. */
 export function axisPlaces(
   table: CrossedTable,
-  spans: readonly (Span | null)[],
+  spans: readonly (AssemblageSpan | null)[],
   options: SimilarityOptions,
   random: Random,
 ): AxisPlaces | Unavailable {
@@ -76,7 +76,7 @@ export function axisPlaces(
 }
 
 function agreement(
-  dated: readonly { readonly at: number; readonly span: Span }[],
+  dated: readonly { readonly at: number; readonly span: AssemblageSpan }[],
   rho: number,
   options: SimilarityOptions,
   random: Random,

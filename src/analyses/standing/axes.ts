@@ -5,7 +5,7 @@ import type { Random } from '../../numerics/foundation/random.ts';
 import { correspondence, projectRow } from '../../numerics/ordination/correspondence.ts';
 import { percentileLimits } from '../../numerics/resampling/percentile-limits.ts';
 import type { Unavailable } from '../contract.ts';
-import type { AxesPlace, Point } from './found.ts';
+import type { AssemblagePoint, AxesPlace } from './found.ts';
 import type { StandingOptions } from './options.ts';
 
 /** Axes that are told and drawn. */
@@ -41,7 +41,11 @@ export function axesPlace(
     if (!('why' in place)) cloud.push(Array.from(place.coordinates.subarray(0, shown)));
   }
   const tail = (1 - options.confidence) / 2;
-  const points = (kept: readonly number[], coordinates: Float64Array, name: (index: number) => Point) =>
+  const points = (
+    kept: readonly number[],
+    coordinates: Float64Array,
+    name: (index: number) => AssemblagePoint,
+  ) =>
     kept.map((index, place) => ({
       ...name(index),
       at: Array.from(coordinates.subarray(place * found.axes, place * found.axes + shown)),

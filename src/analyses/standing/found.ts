@@ -1,5 +1,6 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import type { SimilarityCoefficient } from '../../numerics/assemblages/similarity.ts';
+import type { Limits } from '../../numerics/foundation/limits.ts';
 import type { MantelTest } from '../../numerics/tests/mantel.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { Guard } from '../guard-found.ts';
@@ -8,11 +9,6 @@ import type { Rank, TooFew } from '../likeness-rank.ts';
 import type { Loss } from '../survival-found.ts';
 import type { Told } from '../verdicts.ts';
 import type { StandingOptions } from './options.ts';
-
-export interface Limits {
-  readonly low: number;
-  readonly high: number;
-}
 
 /** How alike the site is to another assemblage in counts of kinds. */
 export interface Likeness {
@@ -72,7 +68,7 @@ export interface Region {
   readonly value: string;
 }
 
-export interface Point {
+export interface AssemblagePoint {
   readonly label: string;
   readonly items: number;
   readonly at: readonly number[];
@@ -82,8 +78,8 @@ export interface Point {
 export interface AxesPlace {
   /** Share of the inertia of each axis shown. */
   readonly shares: readonly number[];
-  readonly others: readonly Point[];
-  readonly kinds: readonly Point[];
+  readonly others: readonly AssemblagePoint[];
+  readonly kinds: readonly AssemblagePoint[];
   readonly site: readonly number[];
   readonly cloud: readonly (readonly number[])[];
   /** Percentile limits of the cloud, axis by axis. */

@@ -10,10 +10,10 @@ import type { Likeness } from './found.ts';
 import type { StandingOptions } from './options.ts';
 
 /** The part of a crossed table that counting needs; its entries may be fewer than the table's. */
-export type Counted = Pick<CrossedTable, 'rows' | 'columns' | 'entries'>;
+export type CountedTable = Pick<CrossedTable, 'rows' | 'columns' | 'entries'>;
 
 /** Counts of each row, added up over its items. */
-function countsOf(counted: Counted): Float64Array[] {
+function countsOf(counted: CountedTable): Float64Array[] {
   const counts = counted.rows.map(() => new Float64Array(counted.columns.length));
   for (const { row, column } of counted.entries) counts[row][column]++;
   return counts;
@@ -21,7 +21,7 @@ function countsOf(counted: Counted): Float64Array[] {
 
 /** How alike one row is to each other row that has any entry, most alike first. */
 export function likenessTo(
-  counted: Counted,
+  counted: CountedTable,
   site: number,
   options: StandingOptions,
   random: Random,

@@ -1,10 +1,11 @@
+import type { Limits } from '../../numerics/foundation/limits.ts';
 import { NAMED, SAID } from '../coefficient-option.ts';
 import type { ResultColumn, ResultTable, TableCell, Unavailable } from '../contract.ts';
 import { guardTable } from '../guard-tables.ts';
 import { levelNote } from '../level-said.ts';
 import { printList, printNumber } from '../phrasing.ts';
 import { besideTable } from './beside-table.ts';
-import type { Likeness, Limits, StandingFound } from './found.ts';
+import type { Likeness, StandingFound } from './found.ts';
 
 /** Every answer as a table; those without a row are left out. */
 export function standingTables(found: StandingFound): Readonly<Record<string, ResultTable>> {

@@ -1,4 +1,5 @@
 import type { PartCount } from '../../fragments/mixed-kinds.ts';
+import type { Limits } from '../../numerics/foundation/limits.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { LevelSaid } from '../level-said.ts';
 import type { Marks } from '../marks.ts';
@@ -41,11 +42,6 @@ export type NumberStatistic =
   | 'q1High'
   | 'q3Low'
   | 'q3High';
-
-export interface Limits {
-  readonly low: number;
-  readonly high: number;
-}
 
 /** Between which values mean and median plausibly lie. */
 export interface CentreLimits {

@@ -3,6 +3,7 @@ import type { NumericColumn } from '../../fragments/table.ts';
 import { mean } from '../../numerics/describing/moments.ts';
 import { quantileSorted } from '../../numerics/describing/quantile.ts';
 import { intervalDistribution, intervalQuantile } from '../../numerics/describing/turnbull.ts';
+import type { Limits } from '../../numerics/foundation/limits.ts';
 import { bootstrapInterval, expandedLevel } from '../../numerics/resampling/bootstrap.ts';
 import {
   blockedSample,
@@ -13,7 +14,7 @@ import {
 import { meanLimits } from '../../numerics/tests/mean-limits.ts';
 import { fewestForMedian, medianLimits } from '../../numerics/tests/median-limits.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
-import type { CentreLimits, Limits } from './found.ts';
+import type { CentreLimits } from './found.ts';
 import type { SummaryOptions } from './options.ts';
 
 /** With fewer items drawing again says too little of a mean, and Student's t is used. */

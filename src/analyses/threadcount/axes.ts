@@ -1,10 +1,10 @@
 import { axis, GROUND } from '../figure-style.ts';
 import { logTicks, placeOnLog } from '../log-axis.ts';
-import type { End, Measurement, Point } from './found.ts';
+import type { End, Measurement, RecordPoint } from './found.ts';
 
 /** Axes of the two measurements, and the ranges drawn along them. */
 
-type Pair = Pick<Point, 'x' | 'y'>;
+type Pair = Pick<RecordPoint, 'x' | 'y'>;
 
 /** Room beyond the outermost points: a ratio on a logarithmic axis, a share of the reach on a plain one. */
 const BEYOND = { ratio: 1.35, share: 0.06 };

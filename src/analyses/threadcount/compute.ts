@@ -7,7 +7,15 @@ import { adjustP } from '../../numerics/tests/adjust.ts';
 import { pooledCorrelation } from '../../numerics/tests/rank-correlation-limits.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
 import { toldAt } from '../verdicts.ts';
-import type { Derived, Group, Point, Relation, ThreadcountFound, Verdict, Within } from './found.ts';
+import type {
+  Derived,
+  RecordPoint,
+  Relation,
+  RelationVerdict,
+  SymbolGroup,
+  ThreadcountFound,
+  Within,
+} from './found.ts';
 import { contoursOf, drawnWithin, isRange } from './moved.ts';
 import type { ThreadcountOptions } from './options.ts';
 import { findToMark, type Gathered, gatherPoints, NOT_RECORDED, untoldSystems } from './points.ts';
@@ -27,7 +35,7 @@ export function computeThreadcount(input: AnalysisInput, options: ThreadcountOpt
   const gathered = gatherPoints(input, options);
   const { x, y, points } = gathered;
   const { confidence } = options;
-  const itemOf = (point: Point) => records.item[(point as Gathered['points'][number]).row];
+  const itemOf = (point: RecordPoint) => records.item[(point as Gathered['points'][number]).row];
   const pairs = itemPairs(points, itemOf);
   const sameUnit = (x.attribute.unit ?? '') === (y.attribute.unit ?? '');
   const all = relationOf(pairs, { confidence, random: random.stream('all') });
@@ -53,7 +61,7 @@ export function computeThreadcount(input: AnalysisInput, options: ThreadcountOpt
     byLabel: labelOf(input, options.by),
     points: points.map(({ row: _, ...point }) => point),
     groups: gathered.labels.map(
-      (label, group): Group => ({
+      (label, group): SymbolGroup => ({
         label,
         mark: gathered.marks[group],
         items: relations[group].n,
@@ -101,7 +109,7 @@ function withinOf(
   input: AnalysisInput,
   id: string,
   points: Gathered['points'],
-  itemOf: (point: Point) => string,
+  itemOf: (point: RecordPoint) => string,
   all: Relation,
   { by, confidence }: ThreadcountOptions,
 ): Within[] {
@@ -142,7 +150,7 @@ function withinOf(
   ];
 }
 
-function verdictOf(all: Relation, within: Within | undefined): Verdict {
+function verdictOf(all: Relation, within: Within | undefined): RelationVerdict {
   const pooled = within === undefined || 'why' in within.pooled ? null : within.pooled;
   if (typeof all.rho !== 'number') return 'cannot be told';
   const inside =

@@ -12,7 +12,7 @@ export interface End {
   readonly openEnded: boolean;
 }
 
-export interface Point {
+export interface RecordPoint {
   readonly id: string;
   readonly x: End;
   readonly y: End;
@@ -57,7 +57,7 @@ export interface Derived {
   readonly q3: number | Unavailable;
 }
 
-export interface Group {
+export interface SymbolGroup {
   readonly label: string;
   /** Place in the order of symbols and colours. */
   readonly mark: number | null;
@@ -78,7 +78,7 @@ export interface Within {
   readonly overturns: boolean;
 }
 
-export type Verdict =
+export type RelationVerdict =
   | 'rise together'
   | 'run against each other'
   /** Told of all together, and not within the groups of the symbols. */
@@ -96,12 +96,12 @@ export interface ThreadcountFound extends Findings {
   readonly x: Measurement;
   readonly y: Measurement;
   readonly byLabel: string;
-  readonly points: readonly Point[];
-  readonly groups: readonly Group[];
+  readonly points: readonly RecordPoint[];
+  readonly groups: readonly SymbolGroup[];
   readonly all: Relation;
   /** By the attribute of the symbols first. */
   readonly within: readonly Within[];
-  readonly verdict: Verdict;
+  readonly verdict: RelationVerdict;
   /** Whether ratios are drawn as equal distances. */
   readonly logarithmic: boolean;
   /** Null where the two have different units, so that their ratio says nothing. */

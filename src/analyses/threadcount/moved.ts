@@ -3,7 +3,7 @@ import { quantileSorted } from '../../numerics/describing/quantile.ts';
 import { exp, ln } from '../../numerics/foundation/elementary.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { toldAt } from '../verdicts.ts';
-import type { End, Point, Relation, ThreadcountFound } from './found.ts';
+import type { End, RecordPoint, Relation, ThreadcountFound } from './found.ts';
 import type { ThreadcountOptions } from './options.ts';
 import { itemPairs, spearmanOf } from './relation.ts';
 
@@ -19,8 +19,8 @@ const OFTEN = 0.05;
 /** The relation again for values drawn evenly within the ranges of the readings. */
 export function drawnWithin(
   input: AnalysisInput,
-  points: readonly Point[],
-  itemOf: (point: Point) => string,
+  points: readonly RecordPoint[],
+  itemOf: (point: RecordPoint) => string,
   all: Relation,
   { draws, confidence }: ThreadcountOptions,
 ): ThreadcountFound['drawn'] {
@@ -50,7 +50,10 @@ export function drawnWithin(
 }
 
 /** How densely the points lie, by the logarithms where ratios are drawn as distances. */
-export function contoursOf(points: readonly Point[], logarithmic: boolean): ThreadcountFound['contours'] {
+export function contoursOf(
+  points: readonly RecordPoint[],
+  logarithmic: boolean,
+): ThreadcountFound['contours'] {
   const scaled = (value: number) => (logarithmic ? ln(value) : value);
   const x = points.map((point) => scaled(point.x.point));
   const y = points.map((point) => scaled(point.y.point));

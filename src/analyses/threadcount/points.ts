@@ -7,14 +7,14 @@ import { requireColumn } from '../../fragments/require-column.ts';
 import type { NumericColumn } from '../../fragments/table.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { markPlaces } from '../marks.ts';
-import type { End, Point, ThreadcountFound } from './found.ts';
+import type { End, RecordPoint, ThreadcountFound } from './found.ts';
 import type { ThreadcountOptions } from './options.ts';
 
 /** Records that have both measurements, with the rows that lack one. */
 export interface Gathered {
   readonly x: NumericColumn;
   readonly y: NumericColumn;
-  readonly points: readonly (Point & { readonly row: number })[];
+  readonly points: readonly (RecordPoint & { readonly row: number })[];
   readonly labels: readonly string[];
   readonly marks: readonly (number | null)[];
   readonly lacking: readonly { readonly reason: string; readonly rows: readonly number[] }[];

@@ -1,6 +1,6 @@
 import { GROUND } from '../figure-style.ts';
 import { placeOnLog } from '../log-axis.ts';
-import type { Point } from './found.ts';
+import type { RecordPoint } from './found.ts';
 
 /** Ratios whose lines are drawn where points lie near them: even, and each double. */
 const RATIOS = [
@@ -16,7 +16,7 @@ const RATIOS = [
 ] as const;
 
 /** Lines of equal ratio of the two measurements over the reach of the points, each with its name at its upper end. */
-export function ratioLines(points: readonly Pick<Point, 'x' | 'y'>[], logarithmic: boolean) {
+export function ratioLines(points: readonly Pick<RecordPoint, 'x' | 'y'>[], logarithmic: boolean) {
   const box = boxOf(points, logarithmic);
   const lines = RATIOS.flatMap(([first, second]) => {
     const slope = second / first;
@@ -53,7 +53,7 @@ export function ratioLines(points: readonly Pick<Point, 'x' | 'y'>[], logarithmi
 /** What is drawn around the points, so that lines end within the axes. */
 const AROUND = 1.2;
 
-function boxOf(points: readonly Pick<Point, 'x' | 'y'>[], logarithmic: boolean) {
+function boxOf(points: readonly Pick<RecordPoint, 'x' | 'y'>[], logarithmic: boolean) {
   const box = { left: Infinity, right: -Infinity, bottom: Infinity, top: -Infinity };
   for (const { x, y } of points) {
     box.left = Math.min(box.left, x.point);

@@ -6,7 +6,7 @@ import { medianLimits } from '../../numerics/tests/median-limits.ts';
 import { correlationLimits } from '../../numerics/tests/rank-correlation-limits.ts';
 import { spearman } from '../../numerics/tests/trend.ts';
 import { toldAt } from '../verdicts.ts';
-import type { End, Point, Ratio, Relation } from './found.ts';
+import type { End, Ratio, RecordPoint, Relation } from './found.ts';
 
 /** From so many pairs on Student's t gives the p of Spearman's rho; below, all or many orders are tried. */
 const FEWEST_FOR_T = 20;
@@ -21,11 +21,11 @@ export interface ItemPair {
 }
 
 export function itemPairs(
-  points: readonly Point[],
-  itemOf: (point: Point) => string,
+  points: readonly RecordPoint[],
+  itemOf: (point: RecordPoint) => string,
   valueAt: (end: End) => number = ({ point }) => point,
 ): ItemPair[] {
-  const members = new Map<string, Point[]>();
+  const members = new Map<string, RecordPoint[]>();
   for (const point of points) {
     const item = itemOf(point);
     const list = members.get(item);

@@ -120,7 +120,7 @@ export interface Apart {
   readonly finerCoarser: FinerCoarser;
   readonly within: readonly Within[];
   /** What could pass for the types: recorder, source, recovery, preservation, structure, period. */
-  readonly conditions: readonly Condition[];
+  readonly conditions: readonly RivalCondition[];
   /** Principal coordinates in the compared attributes. */
   readonly map: TypeMap | Unavailable;
 }
@@ -132,7 +132,7 @@ export interface NotApart extends Unavailable {
 }
 
 /** A condition that could pass for the types, such as preservation, and whether it may explain them. */
-export interface Condition {
+export interface RivalCondition {
   readonly attribute: string;
   readonly label: string;
   readonly p: number | Unavailable;

@@ -5,7 +5,7 @@ import type { Column, FragmentTable } from '../../fragments/table.ts';
 import { ln } from '../../numerics/foundation/elementary.ts';
 import { kindBits, numberBits } from '../../numerics/grouping/code-length.ts';
 import type { Complexity } from './found.ts';
-import { conditionsOf, type Rule, type Typology } from './rules.ts';
+import { conditionsOf, type TypeRule, type Typology } from './rules.ts';
 
 /**
  * Description length in two parts (Rissanen 1978, Automatica 14:465): the rules, then the attributes that
@@ -58,7 +58,7 @@ function bitsOf(column: Exclude<Column, { kind: 'text' }>, groups: Int32Array, f
 const log2 = (count: number) => ln(Math.max(1, count)) / Math.LN2;
 
 /** Two bits for the form of each rule, then its attribute, limits and terms among those that the table knows. */
-function ruleBits(rule: Rule, table: FragmentTable): number {
+function ruleBits(rule: TypeRule, table: FragmentTable): number {
   if ('all' in rule) return rule.all.reduce((sum, part) => sum + ruleBits(part, table), 2);
   if ('any' in rule) return rule.any.reduce((sum, part) => sum + ruleBits(part, table), 2);
   return 'not' in rule ? 2 + ruleBits(rule.not, table) : 2 + conditionBits(rule, table);

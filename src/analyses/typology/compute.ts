@@ -8,7 +8,7 @@ import { howApart } from './apart.ts';
 import { assignTypes } from './assign.ts';
 import { complexityOf, countConditions } from './complexity.ts';
 import { circularWith, definingAttributes } from './entangled.ts';
-import { type Judged, NO_TYPE, type TypologyFound, type Weighed } from './found.ts';
+import { type JudgedTypology, NO_TYPE, type TypologyFound, type Weighed } from './found.ts';
 import { meaningOf } from './meaning.ts';
 import { moveCuts } from './moved-cut.ts';
 import type { TypologyOptions } from './options.ts';
@@ -86,7 +86,7 @@ export function computeTypology(input: AnalysisInput, options: TypologyOptions):
   };
 }
 
-function judge(input: AnalysisInput, options: TypologyOptions, file: string): Judged {
+function judge(input: AnalysisInput, options: TypologyOptions, file: string): JudgedTypology {
   const { records, register, random } = input;
   const bytes = input.files?.get(file);
   if (bytes === undefined)
@@ -126,7 +126,7 @@ function judge(input: AnalysisInput, options: TypologyOptions, file: string): Ju
 }
 
 /** Costs and savings of all typologies, on the records of the first and attributes that none of them uses. */
-function weigh(input: AnalysisInput, options: TypologyOptions, all: readonly Judged[]): Weighed[] {
+function weigh(input: AnalysisInput, options: TypologyOptions, all: readonly JudgedTypology[]): Weighed[] {
   const { records } = input;
   const { rows } = all[0].assignment;
   const folds = foldOf(input, options.fold);

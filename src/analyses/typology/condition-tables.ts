@@ -1,5 +1,5 @@
 import type { ResultTable } from '../contract.ts';
-import type { Condition } from './apart-found.ts';
+import type { RivalCondition } from './apart-found.ts';
 import type { TypologyFound } from './found.ts';
 import { column, orWhy } from './table-parts.ts';
 
@@ -26,7 +26,7 @@ export function withinTable({ apart }: TypologyFound): ResultTable {
   };
 }
 
-const CONDITION_WORDS: Readonly<Record<Condition['verdict'], string>> = {
+const CONDITION_WORDS: Readonly<Record<RivalCondition['verdict'], string>> = {
   'does not go with them': 'the types do not go with it',
   'holds within it': 'told apart within one kind of it alone',
   'not told within it': 'not told apart within any kind of it alone',
@@ -36,7 +36,7 @@ const CONDITION_WORDS: Readonly<Record<Condition['verdict'], string>> = {
 };
 
 /** What could pass for the types, and whether they hold within it. */
-export function conditionsTable(conditions: readonly Condition[]): ResultTable {
+export function conditionsTable(conditions: readonly RivalCondition[]): ResultTable {
   return {
     title: 'What could pass for the types',
     columns: [

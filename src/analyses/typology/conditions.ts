@@ -1,6 +1,6 @@
 import type { Register } from '../../attributes/definition.ts';
 import {
-  type Condition as SharedCondition,
+  type RecordsCondition as SharedCondition,
   conditionsOf as sharedConditions,
 } from '../../fragments/conditions.ts';
 import { groupRows } from '../../fragments/groups.ts';
@@ -11,7 +11,7 @@ import { adjustKnown } from '../../numerics/tests/adjust.ts';
 import { testAssociation } from '../../numerics/tests/association-test.ts';
 import { withoutEmptyLines } from '../../numerics/tests/contingency.ts';
 import { toldAt } from '../verdicts.ts';
-import type { Condition, Within } from './apart-found.ts';
+import type { RivalCondition, Within } from './apart-found.ts';
 import { type Kind, withinKinds } from './within.ts';
 
 export interface ConditionsRequest {
@@ -41,7 +41,7 @@ interface Candidate {
  * which structure and period they are. A condition
  * that the types go with is harmless only where the types are told apart within one of its kinds alone.
  */
-export function conditionsOf(request: ConditionsRequest): Condition[] {
+export function conditionsOf(request: ConditionsRequest): RivalCondition[] {
   const { labels, confidence, random } = request;
   const candidates = candidatesOf(request);
   const looked = candidates.filter(({ state }) => state === 'looked at');
@@ -53,12 +53,12 @@ export function conditionsOf(request: ConditionsRequest): Condition[] {
     return testAssociation(withoutEmptyLines(counts).table, random.stream(`${attribute} and types`)).p;
   });
   const adjusted = adjustKnown(tests, 'holm');
-  const unseen = candidates.flatMap(({ attribute, label, state }): Condition[] =>
+  const unseen = candidates.flatMap(({ attribute, label, state }): RivalCondition[] =>
     state === 'unknown' || state === 'scarce'
       ? [{ attribute, label, p: { why: WHY[state] }, verdict: state, holds: [], fails: [], untested: [] }]
       : [],
   );
-  const seen = looked.map(({ attribute, label, kinds }, place): Condition => {
+  const seen = looked.map(({ attribute, label, kinds }, place): RivalCondition => {
     const within = withinKinds(kinds, request.matrix, labels, {
       ...request,
       random: random.stream(attribute),

@@ -1,6 +1,6 @@
 import { quantileSorted } from '../../numerics/describing/quantile.ts';
 import { exp, pow } from '../../numerics/foundation/elementary.ts';
-import type { Split } from './split-found.ts';
+import type { HeapSplit } from './split-found.ts';
 
 const POINTS = 160;
 /** Two heaps far apart would be smeared by the rule for one, so half of it is taken. */
@@ -12,7 +12,7 @@ const SHARE_OF_RULE = 0.45;
  *
  * @param scaled readings on the scale of comparison; `back` leads from there to the attribute's unit.
  */
-export function densityOf(scaled: Float64Array, back: (value: number) => number): Split['curve'] {
+export function densityOf(scaled: Float64Array, back: (value: number) => number): HeapSplit['curve'] {
   const n = scaled.length;
   if (n === 0) return { at: new Float64Array(), height: new Float64Array() };
   const sorted = scaled.slice().sort();

@@ -4,7 +4,7 @@ import { axis, escapeText, figureLayout, GROUND, kindBar, kindStyle, SEQUENTIAL 
 import { logTicks } from '../log-axis.ts';
 import { printCount, printLevel, printNumber, printQuantity } from '../phrasing.ts';
 import { NO_TYPE, type TypologyFound } from './found.ts';
-import type { Split, Threshold } from './split-found.ts';
+import type { HeapSplit, Threshold } from './split-found.ts';
 import { typeName } from './table-parts.ts';
 import { mapFigure, stabilityFigure } from './type-figures.ts';
 
@@ -59,7 +59,7 @@ function coverageFigure(found: TypologyFound): Figure {
   };
 }
 
-function densityFigure(found: TypologyFound, split: Split): Figure {
+function densityFigure(found: TypologyFound, split: HeapSplit): Figure {
   const { at, height } = split.curve;
   const top = height.reduce((most, value) => Math.max(most, value), 0);
   const threshold = isUnavailable(split.threshold) ? undefined : split.threshold;
@@ -138,7 +138,7 @@ function densityFigure(found: TypologyFound, split: Split): Figure {
 }
 
 function thresholdCaption(
-  { unit }: Split,
+  { unit }: HeapSplit,
   { estimate, low, high, second, gap }: Threshold,
   confidence: number,
 ): string {

@@ -4,7 +4,7 @@ import type { LevelSaid } from '../level-said.ts';
 import type { Told } from '../verdicts.ts';
 import type { Apart, NotApart } from './apart-found.ts';
 import type { Typology } from './rules.ts';
-import type { MovedCut, Split, Visible } from './split-found.ts';
+import type { HeapSplit, MovedCut, Visible } from './split-found.ts';
 
 /** Place of a record that is of no single type. */
 export const NO_TYPE = { none: -1, several: -2, undecided: -3 } as const;
@@ -60,7 +60,7 @@ export interface Complexity {
 }
 
 /** What one typology says of the records, and how well that holds. */
-export interface Judged {
+export interface JudgedTypology {
   readonly typology: Typology;
   /** The rule of each type as a reader would say it. */
   readonly rules: readonly string[];
@@ -72,12 +72,12 @@ export interface Judged {
 }
 
 /** A typology with what it costs and saves, told on the same records and attributes as its rivals. */
-export interface Weighed extends Judged {
+export interface Weighed extends JudgedTypology {
   readonly complexity: Complexity;
 }
 
 /** What all tests together say of the claim. */
-export type Verdict =
+export type TypesVerdict =
   | 'supported'
   /** Supported, but the types go so far with a condition that it alone may make them. */
   | 'may be a condition'
@@ -92,12 +92,12 @@ export type Verdict =
 export interface TypologyFound extends Findings, Weighed {
   readonly unit: 'fragment' | 'item';
   readonly confidence: number;
-  readonly verdict: Verdict;
+  readonly verdict: TypesVerdict;
   /** Ids of the records that the typology speaks of, in the order of the assignment. */
   readonly ids: readonly string[];
   /** Types with too few records for anything to be said of them. */
   readonly small: readonly number[];
-  readonly splits: readonly Split[];
+  readonly splits: readonly HeapSplit[];
   readonly moved: readonly MovedCut[];
   readonly meaning: readonly Meaning[];
   /** What could have been seen in the readings of each split. */

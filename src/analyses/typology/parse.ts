@@ -1,7 +1,7 @@
 import { InputError } from '../../errors.ts';
 import { parseJson } from '../../sources/formats/parse-json.ts';
 import { schemaFault } from '../../sources/profile/schema-fault.ts';
-import { type Rule, type Typology, typologyFile } from './rules.ts';
+import { type TypeRule, type Typology, typologyFile } from './rules.ts';
 
 /** Reads a typology from the text of its file; InputError names the place that does not fit. */
 export function parseTypology(text: string, file: string): Typology {
@@ -30,7 +30,7 @@ export function parseTypology(text: string, file: string): Typology {
 }
 
 /** Why no number can meet a rule, as far as its limits tell; undefined where some can. */
-function impossible(rule: Rule): string | undefined {
+function impossible(rule: TypeRule): string | undefined {
   if ('any' in rule) {
     const reasons = rule.any.map(impossible);
     return reasons.includes(undefined) ? undefined : reasons[0];

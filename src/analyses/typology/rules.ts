@@ -2,8 +2,8 @@ import { z } from 'zod';
 import type { Register } from '../../attributes/definition.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import {
-  type Answer,
   type Condition,
+  type ConditionAnswer,
   condition,
   conditionAnswer,
   describeCondition,
@@ -12,13 +12,13 @@ import type { FragmentTable } from '../../fragments/table.ts';
 
 /** A typology as data: ordered types, each with a rule over attributes. */
 
-export type Rule =
+export type TypeRule =
   | Condition
-  | { readonly all: readonly Rule[] }
-  | { readonly any: readonly Rule[] }
-  | { readonly not: Rule };
+  | { readonly all: readonly TypeRule[] }
+  | { readonly any: readonly TypeRule[] }
+  | { readonly not: TypeRule };
 
-const rule: z.ZodType<Rule> = z
+const rule: z.ZodType<TypeRule> = z
   .lazy(() =>
     z.union([
       condition,
@@ -58,15 +58,15 @@ export const typologyFile = z
 export type Typology = z.output<typeof typologyFile>;
 
 /** Every condition that a rule holds, however deep. */
-export function conditionsOf(one: Rule): readonly Condition[] {
+export function conditionsOf(one: TypeRule): readonly Condition[] {
   if ('all' in one) return one.all.flatMap(conditionsOf);
   if ('any' in one) return one.any.flatMap(conditionsOf);
   return 'not' in one ? conditionsOf(one.not) : [one];
 }
 
 /** A rule as a reader would say it, with labels of attributes and terms. */
-export function describeRule(one: Rule, register: Register): string {
-  const parts = (rules: readonly Rule[]) => rules.map((part) => describeRule(part, register));
+export function describeRule(one: TypeRule, register: Register): string {
+  const parts = (rules: readonly TypeRule[]) => rules.map((part) => describeRule(part, register));
   if ('all' in one) return parts(one.all).join(' and ');
   if ('any' in one) return `(${parts(one.any).join(' or ')})`;
   if ('not' in one) return `not (${describeRule(one.not, register)})`;
@@ -96,7 +96,11 @@ export interface RuleAnswer {
  * Three-valued logic (Kleene 1952): "all" is out when any part is out, in when all are in; "any" the
  * reverse; otherwise it cannot say, and the first undecided part is to blame.
  */
-export function ruleAnswer(one: Rule, table: FragmentTable, register: Register): (row: number) => RuleAnswer {
+export function ruleAnswer(
+  one: TypeRule,
+  table: FragmentTable,
+  register: Register,
+): (row: number) => RuleAnswer {
   if ('all' in one) {
     const parts = one.all.map((part) => ruleAnswer(part, table, register));
     return (row) => settle(parts, row, 'out', 'in');
@@ -118,7 +122,7 @@ export function ruleAnswer(one: Rule, table: FragmentTable, register: Register):
   return (row) => asRuleAnswer(answer(row), one.attribute);
 }
 
-function asRuleAnswer(answer: Answer, attribute: string): RuleAnswer {
+function asRuleAnswer(answer: ConditionAnswer, attribute: string): RuleAnswer {
   if (answer === 'in' || answer === 'out') return { answer, blame: null, why: null };
   return { answer: 'cannot say', blame: attribute, why: answer };
 }

@@ -1,12 +1,8 @@
+import type { Limits } from '../../numerics/foundation/limits.ts';
 import type { DipTest } from '../../numerics/modes/dip.ts';
 import type { GaussianMixture } from '../../numerics/modes/gaussian-mixture.ts';
 import type { BandwidthTest } from '../../numerics/modes/silverman.ts';
 import type { Unavailable } from '../contract.ts';
-
-export interface Limits {
-  readonly low: number;
-  readonly high: number;
-}
 
 /** Where two parts cross, with what items drawn again leave of it (expanded percentiles), in the attribute's unit. */
 export interface Threshold extends Limits {
@@ -37,7 +33,7 @@ export interface CutAnswer {
 export type SplitVerdict = 'divided at the cut' | 'divided elsewhere' | 'one range' | 'cannot be told';
 
 /** Whether the readings of one attribute fall into two heaps where a typology cuts them. */
-export interface Split {
+export interface HeapSplit {
   readonly attribute: string;
   readonly label: string;
   readonly unit: string;

@@ -1,3 +1,4 @@
+import type { Limits } from '../../numerics/foundation/limits.ts';
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import {
   inSentence,
@@ -8,10 +9,10 @@ import {
   printP,
   printQuantity,
 } from '../phrasing.ts';
-import type { CutAnswer, Limits, Split, Threshold } from './split-found.ts';
+import type { CutAnswer, HeapSplit, Threshold } from './split-found.ts';
 
 /** How the readings were taken, as far as it bears on a division. */
-function stepWords({ steps, scaleBy, logarithm, unit }: Split): string {
+function stepWords({ steps, scaleBy, logarithm, unit }: HeapSplit): string {
   const { least, most } = steps;
   const range = least === most ? '' : least === 0 ? 'up to ' : `${printNumber(least)} to `;
   const step = most === 0 ? '' : ` in steps of ${range}${printQuantity(most, unit)}`;
@@ -23,7 +24,7 @@ function stepWords({ steps, scaleBy, logarithm, unit }: Split): string {
 }
 
 /** What was measured of the division of one attribute. */
-export function splitWords(split: Split, confidence: number): string {
+export function splitWords(split: HeapSplit, confidence: number): string {
   const { dip, bandwidth, threshold, best, values } = split;
   const drawn = split.drawnFrom === null ? '' : ` drawn by chance from ${split.drawnFrom}`;
   const start = `${split.label}, ${printCount(values.length, 'reading')}${drawn}${stepWords(split)}`;
@@ -36,7 +37,7 @@ export function splitWords(split: Split, confidence: number): string {
   return `${start}: ${tests}; ${thresholdWords(split, threshold, confidence)}.`;
 }
 
-function thresholdWords(split: Split, threshold: Threshold, confidence: number): string {
+function thresholdWords(split: HeapSplit, threshold: Threshold, confidence: number): string {
   const { unit } = split;
   const { gap, second } = threshold;
   if (gap !== null)
@@ -52,7 +53,7 @@ function thresholdWords(split: Split, threshold: Threshold, confidence: number):
 }
 
 /** Cuts that lie outside the stretch without readings. */
-function outside({ answers, unit }: Split): string {
+function outside({ answers, unit }: HeapSplit): string {
   const far = answers.filter(({ between }) => between > 0);
   return far
     .map(
@@ -62,7 +63,7 @@ function outside({ answers, unit }: Split): string {
     .join('');
 }
 
-function cutWords({ unit, label }: Split, { cut, within, between, n }: CutAnswer): string {
+function cutWords({ unit, label }: HeapSplit, { cut, within, between, n }: CutAnswer): string {
   const at = `the cut at ${printQuantity(cut, unit)}`;
   if (within) return `${at} lies within that interval`;
   return between === 0

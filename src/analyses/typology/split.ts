@@ -17,7 +17,7 @@ import { toldAt } from '../verdicts.ts';
 import { densityOf } from './density.ts';
 import { readingsOf } from './readings.ts';
 import { conditionsOf, type Typology } from './rules.ts';
-import type { Split, SplitVerdict } from './split-found.ts';
+import type { HeapSplit, SplitVerdict } from './split-found.ts';
 import { cutAnswers, thresholdOf } from './threshold.ts';
 import { twoAgainstOne } from './two-parts.ts';
 
@@ -45,7 +45,7 @@ export function findSplits(
   rows: ArrayLike<number>,
   typology: Typology,
   { random, resamples, confidence }: Looking,
-): Split[] {
+): HeapSplit[] {
   const cuts = cutsOf(typology);
   return [...cuts].flatMap(([id, at]) => {
     const column = table.columns.get(id);
@@ -81,7 +81,7 @@ export function fallsApart(
 /** Are the readings divided, and where the rules divide them? */
 function verdictOf(
   apart: boolean | undefined,
-  { threshold, answers }: Pick<Split, 'threshold' | 'answers'>,
+  { threshold, answers }: Pick<HeapSplit, 'threshold' | 'answers'>,
 ): SplitVerdict {
   if (apart === undefined) return 'cannot be told';
   if (!apart) return 'one range';
@@ -97,7 +97,7 @@ function splitIn(
   rows: ArrayLike<number>,
   cuts: readonly number[],
   { random, resamples, confidence }: Looking,
-): Split {
+): HeapSplit {
   const { attribute } = column;
   const { rounded, items, logarithm, scaleBy, steps, drawnFrom } = readingsOf(
     table,
@@ -155,7 +155,7 @@ function splitIn(
   };
 }
 
-export type Heaps = Pick<Split, 'dip' | 'bandwidth' | 'best' | 'bic'>;
+export type Heaps = Pick<HeapSplit, 'dip' | 'bandwidth' | 'best' | 'bic'>;
 
 const DIPS = 999;
 const SMOOTHED = 199;

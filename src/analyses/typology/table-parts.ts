@@ -1,5 +1,5 @@
 import type { TableCell, Unavailable } from '../contract.ts';
-import { type Judged, NO_TYPE } from './found.ts';
+import { type JudgedTypology, NO_TYPE } from './found.ts';
 
 /** What the tables and figures of a typology share. */
 
@@ -10,7 +10,7 @@ export const column = (id: string, label: string, unit?: string) => ({
 });
 
 /** Name of the place that a record was given. */
-export function typeName(found: Pick<Judged, 'typology'>, type: number): string {
+export function typeName(found: Pick<JudgedTypology, 'typology'>, type: number): string {
   if (type >= 0) return found.typology.types[type].label;
   return type === NO_TYPE.none ? 'fits none' : type === NO_TYPE.several ? 'fits several' : 'cannot say';
 }

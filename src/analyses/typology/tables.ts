@@ -2,7 +2,7 @@ import type { ResultTable, TableCell } from '../contract.ts';
 import { apartTable, confusionTable, disagreementsTable, freeTable } from './apart-tables.ts';
 import { meaningTable, rivalsTable } from './beside-tables.ts';
 import { conditionsTable, withinTable } from './condition-tables.ts';
-import { type Judged, NO_TYPE, type TypologyFound } from './found.ts';
+import { type JudgedTypology, NO_TYPE, type TypologyFound } from './found.ts';
 import { movedTable, partsTable, powerTable, splitTable } from './split-tables.ts';
 import { column, typeName } from './table-parts.ts';
 import { mapTable, stabilityTable } from './type-tables.ts';
@@ -36,7 +36,7 @@ export function typologyTables(found: TypologyFound): Readonly<Record<string, Re
   };
 }
 
-function countOf({ assignment }: Judged, type: number): number {
+function countOf({ assignment }: JudgedTypology, type: number): number {
   return assignment.type.filter((own) => own === type).length;
 }
 

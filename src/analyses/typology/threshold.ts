@@ -1,11 +1,12 @@
 import { quantileSorted } from '../../numerics/describing/quantile.ts';
+import type { Limits } from '../../numerics/foundation/limits.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import type { GaussianMixture } from '../../numerics/modes/gaussian-mixture.ts';
 import { type Intervals, intervalMixture } from '../../numerics/modes/interval-mixture.ts';
 import { crossing, type GaussianPart, otherCrossing } from '../../numerics/modes/mixture-parts.ts';
 import { DRAWS_AGREE, drawsAgree, expandedTail } from '../../numerics/resampling/bootstrap.ts';
 import type { Unavailable } from '../contract.ts';
-import type { CutAnswer, Limits, Threshold } from './split-found.ts';
+import type { CutAnswer, Threshold } from './split-found.ts';
 
 /** A cut that parts all but one reading in so many as the threshold does agrees with it. */
 const ONE_IN = 50;

@@ -2,9 +2,9 @@ import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Turn } from '../contract.ts';
 import { unseenTurn } from '../guard-words.ts';
 import { inSentence, printCount, printList, printNumber, printP, printQuantity } from '../phrasing.ts';
-import type { Apart, Condition } from './apart-found.ts';
+import type { Apart, RivalCondition } from './apart-found.ts';
 import type { Meaning, TypologyFound } from './found.ts';
-import type { Split } from './split-found.ts';
+import type { HeapSplit } from './split-found.ts';
 
 /** What would change the verdict on these types, worst first. */
 export function turnsOf(found: TypologyFound): Turn[] {
@@ -45,7 +45,7 @@ function levelTurn({ label, told, asRecorded }: Meaning): Turn[] {
   ];
 }
 
-function conditionTurn({ label, p, verdict, holds, fails, untested }: Condition): Turn[] {
+function conditionTurn({ label, p, verdict, holds, fails, untested }: RivalCondition): Turn[] {
   if (verdict === 'does not go with them' || verdict === 'unknown' || verdict === 'scarce') return [];
   const goes = isUnavailable(p) ? 'the types go with it' : `the types go with it (${printP(p)})`;
   const where = [
@@ -62,7 +62,7 @@ function conditionTurn({ label, p, verdict, holds, fails, untested }: Condition)
   ];
 }
 
-function splitTurns({ visible, moved }: TypologyFound, split: Split, place: number): Turn[] {
+function splitTurns({ visible, moved }: TypologyFound, split: HeapSplit, place: number): Turn[] {
   const { label, unit, values, distinct, coarse, verdict, steps } = split;
   const turns: Turn[] = [];
   const divided = verdict === 'divided at the cut' || verdict === 'divided elsewhere';

@@ -1,12 +1,12 @@
 import type { Apart, NotApart } from './apart-found.ts';
-import type { Verdict } from './found.ts';
-import type { Split } from './split-found.ts';
+import type { TypesVerdict } from './found.ts';
+import type { HeapSplit } from './split-found.ts';
 
 /**
  * What the tests together say of a typology. Nothing but a division where the rules cut, a difference in what
  * did not define the types, and no condition that could pass for them, makes it supported.
  */
-export function verdictOf(apart: Apart | NotApart, splits: readonly Split[]): Verdict {
+export function verdictOf(apart: Apart | NotApart, splits: readonly HeapSplit[]): TypesVerdict {
   if ('why' in apart) return apart.circular ? 'circular' : 'not testable';
   const divisions = splits.map(({ verdict }) => verdict);
   if (divisions.includes('one range')) return 'one range';

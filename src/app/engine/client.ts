@@ -1,5 +1,6 @@
 import * as Comlink from 'comlink';
-import type { Engine, Progress } from './protocol.ts';
+import type { Progress } from '../../study/prepare.ts';
+import type { Engine } from './protocol.ts';
 
 /** Said when the reader has stopped a run; nobody shows it as a fault. */
 export class Stopped extends Error {

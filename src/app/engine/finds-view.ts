@@ -3,9 +3,9 @@ import { checkProfile } from '../../sources/profile/profile.ts';
 import { findsTable } from '../../study/finds-table.ts';
 import { listedFinds } from '../../study/listed-finds.ts';
 import { entriesOf } from '../../study/load.ts';
-import type { Prepared } from '../../study/prepare.ts';
+import type { Prepared, Progress } from '../../study/prepare.ts';
 import { analyseOne } from '../../study/run-study.ts';
-import type { PlacedFinds, Progress } from './protocol.ts';
+import type { PlacedFinds } from './protocol.ts';
 
 /** Places the finds of a table one after the other on the same material. */
 export function placeListed(

@@ -1,5 +1,6 @@
 import type { ResultTable } from '../../analyses/contract.ts';
 import type { PageParts } from '../../report/html.ts';
+import type { Progress } from '../../study/prepare.ts';
 import type { AnalysisResult } from '../../study/results.ts';
 import type { StudyAnalysis, StudyDocument } from '../state/workspace.ts';
 import type { ClaimsView } from './views/claims.ts';
@@ -49,8 +50,6 @@ export interface Labels {
 }
 
 export type ClaimsForm = 'csv' | 'json' | 'markdown' | 'html';
-
-export type Progress = (share: number, what: string) => void;
 
 /** The finds of a table with their answers in short. */
 export interface PlacedFinds {

@@ -1,7 +1,7 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { Figure, ResultTable } from '../../analyses/contract.ts';
 import { namesAt } from '../../report/drawing/names-at.ts';
-import { type Measure, measuresOf } from '../../report/files/measures.ts';
+import { type FigureWidth, measuresOf } from '../../report/files/measures.ts';
 import { Button, Toggles } from './controls.tsx';
 import { loadPlotly, PLOTLY_CONFIG, type PlotlyElement, type PlotlyEvent } from './plotly.ts';
 import { ResultTableView } from './result-table.tsx';
@@ -68,7 +68,7 @@ export function FigureView(props: FigureProps) {
 /** The figure as files for print: one column or both wide, white ground, the caption beneath. */
 export function FigureFiles({ figure, name, of = 'the figure' }: FigureFilesProps) {
   const measures = measuresOf(figure);
-  const [chosen, setMeasure] = useState<Measure>(174);
+  const [chosen, setMeasure] = useState<FigureWidth>(174);
   const measure = measures.includes(chosen) ? chosen : 174;
   return (
     <div className="line">

@@ -2,7 +2,7 @@ import { useVirtualizer } from '@tanstack/react-virtual';
 import { useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { ResultTable, TableCell } from '../../analyses/contract.ts';
-import { columnHead, type PrintedNumber, tablePrinter } from '../../analyses/table-numbers.ts';
+import { columnHead, type TableNumber, tablePrinter } from '../../analyses/table-numbers.ts';
 import { tableCsv } from '../../report/table-csv.ts';
 import { download, fileStem } from '../files.ts';
 import { Button as SaveButton } from './controls.tsx';
@@ -144,7 +144,7 @@ function Spacer({ height, columns }: { height: number; columns: number }) {
   );
 }
 
-export function Cell({ cell, print = plain }: { cell: TableCell; print?: (value: number) => PrintedNumber }) {
+export function Cell({ cell, print = plain }: { cell: TableCell; print?: (value: number) => TableNumber }) {
   if (cell === null) return <span className="soft">–</span>;
   if (typeof cell === 'number') {
     const { text, full } = print(cell);
@@ -155,7 +155,7 @@ export function Cell({ cell, print = plain }: { cell: TableCell; print?: (value:
   return <span className="why">{cell.why}</span>;
 }
 
-function plain(value: number): PrintedNumber {
+function plain(value: number): TableNumber {
   return { text: readable(value), full: String(value) };
 }
 

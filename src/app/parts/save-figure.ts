@@ -1,6 +1,6 @@
 import type { Figure } from '../../analyses/contract.ts';
 import { chunk, joined } from '../../report/drawing/png.ts';
-import type { Measure } from '../../report/files/measures.ts';
+import type { FigureWidth } from '../../report/files/measures.ts';
 import { download } from '../files.ts';
 import { loadPlotly } from './plotly.ts';
 
@@ -20,7 +20,7 @@ export async function saveFigure(
   figure: Figure,
   name: string,
   format: FigureFormat,
-  measure: Measure,
+  measure: FigureWidth,
 ): Promise<void> {
   // The outlines of the letters are fetched when a figure is first saved.
   const { figurePdf, figureSvg } = await import('../../report/files/figure-file.ts');
@@ -36,7 +36,7 @@ export async function saveFigure(
 }
 
 /** What is not drawn without a browser is drawn by the plotting library. */
-async function plottedSvg({ data, layout }: Figure, measure: Measure): Promise<string> {
+async function plottedSvg({ data, layout }: Figure, measure: FigureWidth): Promise<string> {
   const plotly = await loadPlotly();
   const width = (measure / MM_PER_INCH) * 96;
   const address = await plotly.toImage(
@@ -46,7 +46,7 @@ async function plottedSvg({ data, layout }: Figure, measure: Measure): Promise<s
   return decodeURIComponent(address.slice(address.indexOf(',') + 1));
 }
 
-async function rastered(svg: string, measure: Measure): Promise<Uint8Array> {
+async function rastered(svg: string, measure: FigureWidth): Promise<Uint8Array> {
   const image = new Image();
   image.src = URL.createObjectURL(new Blob([svg], { type: TYPES.svg }));
   await image.decode();

@@ -22,7 +22,7 @@ export interface StudySource {
   readonly role?: 'fragments' | 'assemblages';
 }
 
-export interface Condition {
+export interface SelectionCondition {
   readonly attribute: string;
   readonly in?: readonly string[];
   readonly atLeast?: number;
@@ -49,7 +49,7 @@ export interface StudyDocument {
   readonly terms?: readonly AddedTerm[];
   readonly sources: readonly StudySource[];
   readonly duplicates?: readonly DuplicateDecision[];
-  readonly select?: readonly Condition[];
+  readonly select?: readonly SelectionCondition[];
   readonly analyses: readonly StudyAnalysis[];
 }
 

@@ -6,7 +6,7 @@ import type { Note, NumericReading } from '../reading.ts';
 import { foldCell, plainSigns } from '../text.ts';
 import { knownUnit } from '../units.ts';
 import { readIso } from './iso.ts';
-import { readSpan, type Span } from './span.ts';
+import { readSpan, type YearSpan } from './span.ts';
 import { dateTokens } from './words.ts';
 
 /** Era of years that name none, as the header of a column gives it. */
@@ -88,7 +88,7 @@ const failed = (rule: string, why: string): NumericReading =>
   emptyNumeric('not-observed', [notUnderstood(rule, why)]);
 
 /** @param asNumbered years were written with their astronomical number: -300 is round, although it is 301 BC. */
-function finish(span: Span, doubt: number, asNumbered = false): NumericReading {
+function finish(span: YearSpan, doubt: number, asNumbered = false): NumericReading {
   const { low, high, about } = span;
   const notes = [...span.notes];
   if (about)

@@ -3,7 +3,7 @@ import type { Note } from '../reading.ts';
 import type { DateToken } from './words.ts';
 
 /** Years in astronomical numbering. */
-export interface Span {
+export interface YearSpan {
   readonly low: number;
   readonly high: number;
   readonly about: boolean;
@@ -23,7 +23,7 @@ interface Side {
 }
 
 /** Puts the parts of a date together; a not-understood note where they make none. */
-export function readSpan(tokens: readonly DateToken[], era: SideEra | undefined): Span | Note {
+export function readSpan(tokens: readonly DateToken[], era: SideEra | undefined): YearSpan | Note {
   const notes: Note[] = [];
   const about = tokens.some(({ kind }) => kind === 'about');
   const before = tokens.some(({ kind }) => kind === 'before');

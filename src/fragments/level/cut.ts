@@ -8,7 +8,7 @@ import { plainIn } from '../told-apart.ts';
 /** What is compared, by its first label. */
 export type Groups = readonly { readonly labels: readonly string[]; readonly rows: readonly number[] }[];
 
-export interface Counted {
+export interface TermCounts {
   /** Term -> what is compared -> records that stand at the term and say no more (broad), and all at or under it. */
   readonly broad: ReadonlyMap<string, Float64Array>;
   readonly under: ReadonlyMap<string, Float64Array>;
@@ -23,7 +23,7 @@ export function countTree(
   table: FragmentTable,
   groups: Groups,
   register: Register,
-): Counted {
+): TermCounts {
   const childrenOf = new Map<string | undefined, string[]>();
   for (const { id, parent } of vocabulary.terms) {
     const siblings = childrenOf.get(parent);
@@ -54,7 +54,7 @@ export type Cut = (term: string) => 'split' | 'kind' | 'free';
 
 export function commonCut(
   vocabulary: Vocabulary,
-  { broad, under, childrenOf }: Counted,
+  { broad, under, childrenOf }: TermCounts,
   groups: number,
   tolerance: number,
 ): Cut {

@@ -2,7 +2,7 @@ import type { Register, Vocabulary } from '../../attributes/definition.ts';
 import { ancestors, isWithin } from '../../attributes/tree.ts';
 import { termLabel } from '../groups.ts';
 import type { TermColumn } from '../table.ts';
-import type { Counted, Cut, Groups } from './cut.ts';
+import type { Cut, Groups, TermCounts } from './cut.ts';
 import type { LevelFound } from './found.ts';
 
 /** The table with every term counted as the one that the cut makes of it; what says less than the cut is left out. */
@@ -10,7 +10,7 @@ export function recode(
   asIs: LevelFound,
   column: TermColumn,
   vocabulary: Vocabulary,
-  { broad, under, isPlain, childrenOf }: Counted,
+  { broad, under, isPlain, childrenOf }: TermCounts,
   cut: Cut,
   groups: Groups,
   register: Register,

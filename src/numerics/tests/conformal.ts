@@ -127,10 +127,10 @@ export function fewestToExclude(level: number): number {
   return Math.ceil(1 / (1 - level) - 1 - 1e-9);
 }
 
-export type Verdict = 'cannot be excluded' | 'excluded' | 'too few to judge';
+export type LabelVerdict = 'cannot be excluded' | 'excluded' | 'too few to judge';
 
 /** What a p value says at a level of certainty such as 0.9. */
-export function verdictAt(level: number, { p, n }: Pick<ConformalP, 'p' | 'n'>): Verdict {
+export function verdictAt(level: number, { p, n }: Pick<ConformalP, 'p' | 'n'>): LabelVerdict {
   if (n < fewestToExclude(level)) return 'too few to judge';
   return p > 1 - level + 1e-12 ? 'cannot be excluded' : 'excluded';
 }

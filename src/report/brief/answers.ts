@@ -5,7 +5,7 @@ import { printedFigure } from '../drawing/printed-figure.ts';
 import { svgOf } from '../drawing/svg.ts';
 import { escapeHtml, listPart } from '../html-parts.ts';
 import { captionFor } from '../page/caption.ts';
-import type { NumberedFigure, Question } from '../page/outline.ts';
+import type { NumberedFigure, ReportQuestion } from '../page/outline.ts';
 import { lineHigh, linesHigh, MM, type SetAs } from './heights.ts';
 import type { Sized } from './sheets.ts';
 
@@ -13,9 +13,9 @@ const MOST_ANSWERS = 5;
 
 /** The questions that the study names for its brief; else the first that have a figure, of each kind one before a second. */
 export function briefQuestions(
-  questions: readonly Question[],
+  questions: readonly ReportQuestion[],
   named: readonly string[] | undefined,
-): readonly Question[] {
+): readonly ReportQuestion[] {
   if (named !== undefined) return named.flatMap((id) => questions.filter((question) => question.id === id));
   const shown = questions.filter(({ result, figure }) => result.why === undefined && figure !== null);
   const first = shown.filter(
@@ -34,7 +34,7 @@ const GAPS = { answer: 1.5 * MM, list: MM, mind: 2.5 * MM };
  * An answer, from the least that is of use (the verdict, the worst that would change it, a small figure) to all that the
  * brief would say of it: the more room, the more evidence, the more turns, the higher the figure.
  */
-export function answerBlock({ result, figure, furtherFigures }: Question): Sized {
+export function answerBlock({ result, figure, furtherFigures }: ReportQuestion): Sized {
   const picture = pictureOf(figure, furtherFigures);
   const { answer, because } = result.words;
   const turns = result.words.unless.map(printTurn);

@@ -5,7 +5,7 @@ import { drawFigure } from './draw-figure.ts';
 import type { Drawing, Mark, TextMark } from './marks.ts';
 import { numberOr, part, textOr } from './plain.ts';
 
-export interface PrintedFigure {
+export interface DrawnFigure {
   readonly drawing: Drawing;
   /** Whether it stands in one column of a page, 85 mm, or across both. */
   readonly narrow: boolean;
@@ -17,7 +17,7 @@ const MAY_LOSE = 0.2;
 const MOST_NAMES = 3;
 
 /** A figure as it is printed: in one column where all that it says can still be read there, else in two. */
-export function printedFigure(figure: Figure): PrintedFigure {
+export function printedFigure(figure: Figure): DrawnFigure {
   const panels = hasPanels(figure);
   const wide = drawFigure(figure, { width: PRINT_WIDTH.double, height: printedHeight(figure, false) });
   if (panels) return { drawing: wide, narrow: false };

@@ -8,7 +8,7 @@ import { pdfOf } from '../drawing/pdf.ts';
 import { printedFigure, printedHeight } from '../drawing/printed-figure.ts';
 import { svgOf } from '../drawing/svg.ts';
 import { captionFor } from '../page/caption.ts';
-import { type Measure, measuresOf } from './measures.ts';
+import { type FigureWidth, measuresOf } from './measures.ts';
 
 const PIXELS_PER_MM = 96 / 25.4;
 /** Type of the caption, 7.5 pt, and the room around it. */
@@ -18,7 +18,7 @@ const CAPTION = { size: 10, line: 13, above: 8, below: 4, side: 2 };
  * A figure as a file for print: white ground, the caption beneath. Null where it is of a kind that is not drawn without
  * a browser.
  */
-export function figureDrawing(figure: Figure, measure: Measure): Drawing | null {
+export function figureDrawing(figure: Figure, measure: FigureWidth): Drawing | null {
   if (undrawable(figure).length > 0) return null;
   const width = measure * PIXELS_PER_MM;
   const drawn = drawFigure(figure, { width, height: printedHeight(figure, measure === 84) });
@@ -42,13 +42,13 @@ export function figureDrawing(figure: Figure, measure: Measure): Drawing | null 
 }
 
 /** Measures in which all that a figure says can be read. */
-export function readableAt(figure: Figure): readonly Measure[] {
+export function readableAt(figure: Figure): readonly FigureWidth[] {
   if (undrawable(figure).length > 0) return [];
   return printedFigure(figure).narrow ? measuresOf(figure) : [174];
 }
 
 /** An SVG file whose size is in millimetres, with nothing from outside. */
-export function figureSvg(figure: Figure, measure: Measure, name: string): string | null {
+export function figureSvg(figure: Figure, measure: FigureWidth, name: string): string | null {
   const drawing = figureDrawing(figure, measure);
   if (drawing === null) return null;
   const element = svgOf(drawing, { id: name, label: captionFor(figure), letters: outlinedElement });
@@ -61,7 +61,7 @@ export function figureSvg(figure: Figure, measure: Measure, name: string): strin
 }
 
 /** A PDF of one page of the figure's own size. */
-export function figurePdf(figure: Figure, measure: Measure, title: string): string | null {
+export function figurePdf(figure: Figure, measure: FigureWidth, title: string): string | null {
   const drawing = figureDrawing(figure, measure);
   return drawing === null ? null : pdfOf(drawing, { title, subject: captionFor(figure) });
 }

@@ -3,13 +3,13 @@ import type { Results } from '../../study/results.ts';
 import { shortened } from '../drawing/labels.ts';
 import { escapeHtml } from '../html-parts.ts';
 import { captionFor } from './caption.ts';
-import type { Question } from './outline.ts';
+import type { ReportQuestion } from './outline.ts';
 
 /** Title and contents. */
 export function headPart(
   { study }: Results,
   authors: string | undefined,
-  questions: readonly Question[],
+  questions: readonly ReportQuestion[],
 ): string {
   const line = (to: string, words: string) =>
     `<li><a href="#${escapeHtml(to)}">${escapeHtml(words)}</a></li>`;
@@ -52,7 +52,7 @@ const LIST_WIDTH = 300;
 const LIST_SIZE = 10;
 
 /** Every figure and table by number, with the file that holds a table whole: the appendix of what is too long to print. */
-export function listedPart(questions: readonly Question[]): string {
+export function listedPart(questions: readonly ReportQuestion[]): string {
   const figures = questions.flatMap(({ figure, furtherFigures }) => [
     ...(figure === null ? [] : [figure]),
     ...furtherFigures,

@@ -18,7 +18,7 @@ export interface NumberedTable {
 }
 
 /** One question of a report: what carries its answer, and what else was computed. */
-export interface Question {
+export interface ReportQuestion {
   readonly id: string;
   readonly result: AnalysisResult;
   readonly figure: NumberedFigure | null;
@@ -31,7 +31,7 @@ export interface Question {
 const MOST_LINES = 30;
 
 /** Every figure and table of a study numbered through in the order in which the report shows them. */
-export function outlineOf({ analyses }: Results): readonly Question[] {
+export function outlineOf({ analyses }: Results): readonly ReportQuestion[] {
   let [figures, tables] = [0, 0];
   return Object.entries(analyses).map(([id, result]) => {
     const lead = ANALYSES.find(({ kind }) => kind === result.kind)?.leads ?? {};

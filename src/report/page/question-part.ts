@@ -3,11 +3,11 @@ import { printBehind, printCount, printList, printTurn } from '../../analyses/ph
 import type { StudyHead } from '../../study/results.ts';
 import { escapeHtml, listPart } from '../html-parts.ts';
 import { type FigurePart, figurePart } from './figure-part.ts';
-import { cite, type NumberedTable, type Question } from './outline.ts';
+import { cite, type NumberedTable, type ReportQuestion } from './outline.ts';
 import { tablePart } from './table-part.ts';
 
 /** One question: its answer with evidence and what would overturn it beside its figure, its table, then the rest. */
-export function questionPart(question: Question, number: number, { study, many }: Around): string {
+export function questionPart(question: ReportQuestion, number: number, { study, many }: Around): string {
   const { witness } = study;
   const { id, result, figure, table, furtherFigures, furtherTables } = question;
   const lead = figure === null ? null : figurePart(figure);
@@ -58,7 +58,7 @@ function furtherPart(parts: readonly FigurePart[]): string {
 }
 
 /** Where the evidence stands. */
-function citedPart({ figure, table, furtherFigures, furtherTables }: Question): string {
+function citedPart({ figure, table, furtherFigures, furtherTables }: ReportQuestion): string {
   const link = (to: string, words: string) => `<a href="#${escapeHtml(to)}">${words}</a>`;
   const first = [
     ...(figure === null ? [] : [link(`figure-${figure.name}`, cite('Figure', [figure.number]))]),

@@ -1,5 +1,5 @@
 import type { ResultColumn, ResultTable, TableCell } from '../../analyses/contract.ts';
-import { columnHead, type PrintedNumber, tablePrinter } from '../../analyses/table-numbers.ts';
+import { columnHead, type TableNumber, tablePrinter } from '../../analyses/table-numbers.ts';
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { widthOf } from '../drawing/lettering.ts';
 import { escapeHtml } from '../html-parts.ts';
@@ -72,7 +72,7 @@ interface LaidColumn {
   readonly column: ResultColumn;
   readonly head: string;
   readonly cells: readonly TableCell[];
-  readonly texts: readonly (PrintedNumber | null)[];
+  readonly texts: readonly (TableNumber | null)[];
   readonly isNumber: boolean;
   readonly isShort: boolean;
   /** Pixels in print. */

@@ -7,7 +7,7 @@ import { flushFolder, keepCopy, writeFlushed } from './flush.ts';
 import { fileHash } from './standing.ts';
 
 /** One place in the folder: what stood there and what is to stand there, as hashes; null for nothing. */
-export interface Change {
+export interface FileChange {
   readonly name: string;
   readonly before: string | null;
   readonly after: string | null;
@@ -21,10 +21,10 @@ const JOURNAL = 'commit.json';
  *
  * @param desk holds the new files under `new/`.
  */
-export async function commit(folder: string, desk: string, changes: readonly Change[]): Promise<void> {
+export async function commit(folder: string, desk: string, changes: readonly FileChange[]): Promise<void> {
   await writeFlushed(join(desk, JOURNAL), JSON.stringify(changes));
   await flushFolder(desk);
-  const done: Change[] = [];
+  const done: FileChange[] = [];
   try {
     for (const change of changes) {
       if (change.before !== null) await keepCopy(join(folder, change.name), join(desk, 'was', change.name));
@@ -68,7 +68,7 @@ export async function finishLeft(folder: string, desk: string): Promise<boolean>
   return true;
 }
 
-async function apply(folder: string, desk: string, { name, after }: Change): Promise<void> {
+async function apply(folder: string, desk: string, { name, after }: FileChange): Promise<void> {
   const place = join(folder, name);
   if (after === null) await rm(place, { force: true });
   else {
@@ -77,7 +77,7 @@ async function apply(folder: string, desk: string, { name, after }: Change): Pro
   }
 }
 
-async function takeBack(folder: string, desk: string, { name, before, after }: Change): Promise<boolean> {
+async function takeBack(folder: string, desk: string, { name, before, after }: FileChange): Promise<boolean> {
   const place = join(folder, name);
   try {
     if (after !== null && (await fileHash(place)) === after && before !== after) {
@@ -92,7 +92,7 @@ async function takeBack(folder: string, desk: string, { name, before, after }: C
 }
 
 /** Folders that the changes emptied go; the rest is flushed. */
-async function settle(folder: string, changes: readonly Change[]): Promise<void> {
+async function settle(folder: string, changes: readonly FileChange[]): Promise<void> {
   const folders = new Set(changes.map(({ name }) => dirname(name)));
   for (const name of folders) {
     const removed =
@@ -106,9 +106,9 @@ async function settle(folder: string, changes: readonly Change[]): Promise<void>
   await flushFolder(folder);
 }
 
-async function journalOf(desk: string): Promise<readonly Change[] | null> {
+async function journalOf(desk: string): Promise<readonly FileChange[] | null> {
   try {
-    return JSON.parse(await readFile(join(desk, JOURNAL), 'utf8')) as readonly Change[];
+    return JSON.parse(await readFile(join(desk, JOURNAL), 'utf8')) as readonly FileChange[];
   } catch (fault) {
     if (fault instanceof SyntaxError || isCode(fault, 'ENOENT', 'ENOTDIR')) return null;
     throw fault;

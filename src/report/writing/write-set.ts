@@ -1,7 +1,7 @@
 import { mkdir, readdir, rmdir } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { InputError } from '../../errors.ts';
-import { type Change, commit, finishLeft } from './commit.ts';
+import { commit, type FileChange, finishLeft } from './commit.ts';
 import { clearDesk, type DeskOptions, isDesk, leftDesks, takeDesk } from './desk.ts';
 import { stopIfAsked, writeFault } from './fault.ts';
 import { writeFlushed } from './flush.ts';
@@ -141,8 +141,8 @@ async function changesTo(
   hashes: Readonly<Record<string, string>>,
   known: Readonly<Record<string, string>>,
   inputs: readonly string[],
-): Promise<Change[]> {
-  const changes: Change[] = [];
+): Promise<FileChange[]> {
+  const changes: FileChange[] = [];
   for (const [name, after] of Object.entries(hashes)) {
     await refuseInputs(join(folder, name), inputs);
     const before = await refuseStranger(folder, name, known[name], after);

@@ -19,7 +19,7 @@ export const COUNTED_KIND: AttributeDefinition = {
   source: 'headers of the table of counts',
 };
 
-export interface Counted {
+export interface ReshapedCounts {
   readonly headers: readonly string[];
   readonly body: readonly (readonly string[])[];
   readonly origins: readonly number[];
@@ -39,7 +39,7 @@ export function layOutCounts(
   origins: readonly number[],
   rule: CountsRule,
   file: string,
-): Counted {
+): ReshapedCounts {
   const { counted, totals } = countColumns(headers, body, rule);
   const base = rule.base === undefined ? -1 : headers.indexOf(rule.base);
   const summed = new Set([...totals.map(({ column }) => column), ...(base < 0 ? [] : [base])]);

@@ -23,13 +23,13 @@ export interface CheckedRow {
   readonly reach: (fibre: string, method: string) => ReachFound | null;
 }
 
-export interface Fault {
+export interface RowFault {
   readonly rule: string;
   readonly of: readonly string[];
   readonly why: string;
 }
 
-export type Check = (row: CheckedRow) => Fault | null;
+export type RowCheck = (row: CheckedRow) => RowFault | null;
 
 /** One row of a table as the checks see it. */
 export function rowOf(table: FragmentTable, register: Register, at: number): CheckedRow {

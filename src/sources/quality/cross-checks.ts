@@ -5,7 +5,7 @@ import type { FragmentTable } from '../../fragments/table.ts';
 import { greatest } from '../../numerics/foundation/lists.ts';
 import { inWords } from '../ledger/ledger.ts';
 import { countedOver } from '../reading/counted-over.ts';
-import { type Check, type CheckedRow, rowOf } from './checked-row.ts';
+import { type CheckedRow, type RowCheck, rowOf } from './checked-row.ts';
 import { DERIVED_FACETS, type DerivedFacetId, derivedFacet, verdictOf } from './derived-facets.ts';
 import { fibreByMethod, fibreOnImpression } from './fibre-checks.ts';
 
@@ -25,7 +25,7 @@ function apart(a: Interval, b: Interval): boolean {
   return a[0] > b[1] * 1.01 || b[0] > a[1] * 1.01;
 }
 
-const densityAgainstSpacing: Check = ({ number }) => {
+const densityAgainstSpacing: RowCheck = ({ number }) => {
   const expected = number('density2');
   const spacing = number('rowSpacing');
   if (isNothing(expected) || isNothing(spacing) || !apart(turnedOver(expected), spacing)) return null;
@@ -39,7 +39,7 @@ const densityAgainstSpacing: Check = ({ number }) => {
 
 /** The final letter of a ply notation against the twist that stands beside it. */
 const plyAgainstTwist =
-  (system: string): Check =>
+  (system: string): RowCheck =>
   ({ term }) => {
     const ply = term(`ply${system}`);
     const twist = term(`twist${system}`);
@@ -54,7 +54,7 @@ const plyAgainstTwist =
     };
   };
 
-const pileAbsent: Check = ({ absent, has }) => {
+const pileAbsent: RowCheck = ({ absent, has }) => {
   const measured = ['pileLength', 'pileDensity'].find((id) => has(id));
   if (!absent('pile') || measured === undefined) return null;
   return {
@@ -67,7 +67,7 @@ const pileAbsent: Check = ({ absent, has }) => {
 const LARGER_THAN_PIECE = ['rowSpacing', 'rowGap', 'coilPitch', 'meshGauge', 'diameter1', 'diameter2'];
 
 const largerThanPiece =
-  (id: string): Check =>
+  (id: string): RowCheck =>
   ({ number }) => {
     const size = longestSide(number);
     const measure = number(id);
@@ -89,7 +89,7 @@ function longestSide(
 }
 
 const countedBeyondPiece =
-  (id: string, fieldOf: (raw: string) => number | null): Check =>
+  (id: string, fieldOf: (raw: string) => number | null): RowCheck =>
   ({ number, has, raw }) => {
     const size = longestSide(number);
     const field = fieldOf(raw(id));
@@ -103,7 +103,7 @@ const countedBeyondPiece =
 
 /** A facet that was recorded and that the counts or the gap say otherwise of. */
 const facetAgainstDerived =
-  (id: DerivedFacetId): Check =>
+  (id: DerivedFacetId): RowCheck =>
   (row) => {
     const found = derivedFacet(id, row);
     if (found === null || verdictOf(found, row) !== 'disagree') return null;
@@ -111,7 +111,7 @@ const facetAgainstDerived =
     return { rule, of: [id, ...of], why };
   };
 
-const overlappingRows: Check = ({ number }) => {
+const overlappingRows: RowCheck = ({ number }) => {
   const spacing = number('rowSpacing');
   const width = number('rowWidth');
   if (isNothing(spacing) || isNothing(width) || !(width[0] > spacing[1] * 1.05)) return null;
@@ -124,7 +124,7 @@ const overlappingRows: Check = ({ number }) => {
 
 /** A measure of a system or a technique that the structure of the row has not. */
 const foreignMeasure =
-  (id: string, listed: readonly string[]): Check =>
+  (id: string, listed: readonly string[]): RowCheck =>
   ({ term, has, within }) => {
     const structure = term('structure');
     if (structure === null || !has(id)) return null;
@@ -157,7 +157,7 @@ export function crossChecks(
       ({ block, appliesTo, derived }) =>
         (block === 'spacing' || block === 'structure') && appliesTo && !derived,
     );
-  const checks: Check[] = [
+  const checks: RowCheck[] = [
     densityAgainstSpacing,
     ...['1', '2'].map(plyAgainstTwist),
     pileAbsent,

@@ -1,9 +1,9 @@
 import type { Reach, ReachFound } from '../../attributes/method-reach.ts';
 import { CERTAINTIES, type Certainty } from '../../cells/reading.ts';
-import type { Check } from './checked-row.ts';
+import type { RowCheck } from './checked-row.ts';
 
 export const fibreOnImpression =
-  (id: string): Check =>
+  (id: string): RowCheck =>
   ({ term, recorded, within }) => {
     const fibre = term(id);
     if (fibre === null || recorded(id) !== 'certain') return null;
@@ -20,7 +20,7 @@ export const fibreOnImpression =
 
 /** What the method cannot tell, beside a fibre that is given as surer than that (attributes/method-reach.ts). */
 export const fibreByMethod =
-  (id: string): Check =>
+  (id: string): RowCheck =>
   ({ term, recorded, reach }) => {
     const [fibre, method] = [term(id), term('fibreMethod')];
     const found = fibre === null || method === null ? null : reach(fibre, method);

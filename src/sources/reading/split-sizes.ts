@@ -3,7 +3,7 @@ import type { CellContext } from '../../cells/context.ts';
 import { quote } from '../../cells/notes.ts';
 import { severalPieces } from '../../cells/several-pieces.ts';
 import { type SizeWords, sizeWords } from '../../cells/size-words.ts';
-import { type Split, splitCell } from '../../cells/split-cell.ts';
+import { type PartedCell, splitCell } from '../../cells/split-cell.ts';
 import { convert, knownUnit, unitDimension } from '../../cells/units.ts';
 import { greatest } from '../../numerics/foundation/lists.ts';
 import type { SourceProfile } from '../profile/profile.ts';
@@ -39,7 +39,7 @@ export interface PickedPiece {
   /** False where the cell says more than sizes, so that no decision about pieces helps. */
   readonly listed: boolean;
   /** The piece that is read, taken apart; null where none is. */
-  readonly split: Split | null;
+  readonly split: PartedCell | null;
   readonly why: string;
   readonly level: 'read' | 'flagged';
 }
@@ -77,7 +77,7 @@ const UNSURE =
   'The cell holds the sizes of several pieces and other words besides, and a row can hold one; give each piece a row of its own.';
 
 /** Position of the piece of which the first two sizes make the greatest area; the first of equal ones. */
-function largest(splits: readonly Split[], context: CellContext): number {
+function largest(splits: readonly PartedCell[], context: CellContext): number {
   const areas = splits.map(({ parts }) =>
     parts.slice(0, 2).reduce((area, part) => area * sizeOf(part, context), 1),
   );

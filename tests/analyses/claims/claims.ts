@@ -1,5 +1,5 @@
 import { checkClaims } from '../../../src/analyses/claims/compute.ts';
-import type { ClaimsFound, Judged } from '../../../src/analyses/claims/found.ts';
+import type { ClaimsFound, JudgedFigure } from '../../../src/analyses/claims/found.ts';
 import { CLAIM_COLUMNS } from '../../../src/analyses/claims/reading/claim.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { writeCsv } from '../../../src/sources/formats/safe-csv.ts';
@@ -19,7 +19,7 @@ export function check(rows: readonly Row[], tables: Readonly<Record<string, stri
   return checkClaims(files, options, createRandom(1));
 }
 
-export function verdictOf(found: ClaimsFound, id: string): Judged {
+export function verdictOf(found: ClaimsFound, id: string): JudgedFigure {
   const one = found.judged.find(({ figure }) => figure.id === id);
   if (one === undefined) throw new Error(`no figure "${id}"`);
   return one;

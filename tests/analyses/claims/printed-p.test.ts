@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Judged } from '../../../src/analyses/claims/found.ts';
+import type { JudgedFigure } from '../../../src/analyses/claims/found.ts';
 import { tables, tests, u } from '../../numerics/printed/printed-tests-values.ts';
 import { check, type Row, verdictOf } from './claims.ts';
 
@@ -63,7 +63,7 @@ function verdicts(cases: readonly Case[]) {
     one.rows.map((row, j): Row => ({ ...row, set: `s${i}`, id: `${i}:${row.quantity === 'p' ? 'p' : j}` })),
   );
   const judged = new Map(check(rows).judged.map((one) => [one.figure.id, one]));
-  return cases.map((_, i) => judged.get(`${i}:p`) as Judged);
+  return cases.map((_, i) => judged.get(`${i}:p`) as JudgedFigure);
 }
 
 /** Every p with every other digit in each place. */

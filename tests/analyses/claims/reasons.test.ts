@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Judged } from '../../../src/analyses/claims/found.ts';
+import type { JudgedFigure } from '../../../src/analyses/claims/found.ts';
 import { bed, report, STYLES } from './bed.ts';
 import { check, type Row } from './claims.ts';
 import { COUNT_LAYOUTS, SAMPLE_LAYOUTS } from './table-layouts.ts';
@@ -19,7 +19,7 @@ function altered(text: string): string {
   return `${text.slice(0, place)}${(Number(text[place]) + 4) % 10}${text.slice(place + 1)}`;
 }
 
-function lines({ figure, says, why, explained, resolve, checks }: Judged): string[] {
+function lines({ figure, says, why, explained, resolve, checks }: JudgedFigure): string[] {
   return [
     `“${figure.printed}” (${figure.quantity}): ${says}`,
     ...[why, explained, resolve].filter((text) => text !== '').map((text) => `  ${text}`),

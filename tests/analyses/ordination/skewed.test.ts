@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ordination } from '../../../src/analyses/ordination/index.ts';
-import { type Method, ordinationOptions } from '../../../src/analyses/ordination/options.ts';
+import { type OrdinationMethod, ordinationOptions } from '../../../src/analyses/ordination/options.ts';
 import { exp } from '../../../src/numerics/foundation/elementary.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { attribute, madeInput } from '../grouping/made-table.ts';
@@ -18,7 +18,7 @@ function skewedTable() {
 }
 
 /** How uneven the records lie on the first axis: third moment over the cube of the spread; 0 where even. */
-function unevenness(method: Method, skewed: 'log' | 'plain') {
+function unevenness(method: OrdinationMethod, skewed: 'log' | 'plain') {
   const found = ordination.compute(
     skewedTable(),
     ordinationOptions.parse({ method, of: ['mass', 'length'], skewed, resamples: 0 }),

@@ -3,7 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { assignTypes } from '../../../src/analyses/typology/assign.ts';
 import { NO_TYPE } from '../../../src/analyses/typology/found.ts';
 import { parseTypology } from '../../../src/analyses/typology/parse.ts';
-import { describeRule, type Rule, ruleAnswer, type Typology } from '../../../src/analyses/typology/rules.ts';
+import {
+  describeRule,
+  ruleAnswer,
+  type TypeRule,
+  type Typology,
+} from '../../../src/analyses/typology/rules.ts';
 import { attribute, madeInput } from '../grouping/made-table.ts';
 
 const file = 'mine.types.json';
@@ -88,11 +93,11 @@ describe('a rule file that does not hold says where, in one sentence', () => {
 
 describe('three-valued logic, as the tables of Kleene 1952 (Introduction to Metamathematics, section 64)', () => {
   // Row 0: spacing 3 and lime. Row 3: spacing not recorded. Conditions that are true, false and unknown there:
-  const T: Rule = { attribute: 'fibre', in: ['flax'] };
-  const F: Rule = { attribute: 'fibre', in: ['lime'] };
-  const U: Rule = { attribute: 'rowSpacing', below: 8 };
+  const T: TypeRule = { attribute: 'fibre', in: ['flax'] };
+  const F: TypeRule = { attribute: 'fibre', in: ['lime'] };
+  const U: TypeRule = { attribute: 'rowSpacing', below: 8 };
   const name = { in: 'T', out: 'F', 'cannot say': 'U' } as const;
-  const value = (rule: Rule) => name[ruleAnswer(rule, records, register)(3).answer];
+  const value = (rule: TypeRule) => name[ruleAnswer(rule, records, register)(3).answer];
   const rules = { T, F, U };
   type Letter = keyof typeof rules;
 
@@ -128,8 +133,8 @@ describe('three-valued logic, as the tables of Kleene 1952 (Introduction to Meta
   });
 
   it('obeys De Morgan for any nesting', () => {
-    const leaf = fc.constantFrom<Rule>(T, F, U);
-    const rule = fc.letrec<{ rule: Rule }>((tie) => ({
+    const leaf = fc.constantFrom<TypeRule>(T, F, U);
+    const rule = fc.letrec<{ rule: TypeRule }>((tie) => ({
       rule: fc.oneof(
         { depthSize: 'small' },
         leaf,

@@ -1,12 +1,12 @@
 import { diversity } from '../../../numerics/assemblages/diversity.ts';
 import { assemblageSimilarity } from '../../../numerics/assemblages/similarity.ts';
 import { ln } from '../../../numerics/foundation/elementary.ts';
-import type { Method } from '../reading/terms.ts';
+import type { TestMethod } from '../reading/terms.ts';
 import type { Way } from './way.ts';
 
 /** Likeness of two lists of counts, in the ways in which the coefficient is printed. */
 export function similarityWays(
-  method: Method | null,
+  method: TestMethod | null,
   a: readonly number[],
   b: readonly number[],
 ): readonly Way[] {
@@ -29,7 +29,7 @@ export function similarityWays(
 }
 
 /** Diversity of counts, in the ways in which the index is printed. */
-export function diversityWays(method: Method | null, counts: readonly number[]): readonly Way[] {
+export function diversityWays(method: TestMethod | null, counts: readonly number[]): readonly Way[] {
   const found = diversity(counts);
   if ('why' in found) return [];
   const { n, richness, shannon, simpson, evenness } = found;

@@ -1,7 +1,7 @@
 import type { Rounding } from '../../../numerics/printed/printed-number.ts';
 import { exactly, overlap } from '../../../numerics/printed/range.ts';
 import { roundingsOf } from '../../../numerics/printed/rounding-of.ts';
-import type { Check } from '../found.ts';
+import type { FigureCheck } from '../found.ts';
 import { ROUNDING_WORDS, rangeOfFigure, shown } from '../judging/check.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 
@@ -32,7 +32,7 @@ export function checkByWays(
   ways: readonly Way[],
   from: string,
   resolve = 'State which way the figure was computed, and from which table.',
-): Check {
+): FigureCheck {
   const fit = fitOfWays(figure, ways);
   const list = ways.map(({ said, value }) => `${shown(value, figure)} (${said})`).join(', ');
   return {

@@ -2,7 +2,7 @@ import { InputError } from '../../../errors.ts';
 import { collapseItems } from '../../../fragments/items.ts';
 import type { AnalysisInput } from '../../contract.ts';
 import { fitOfWays } from '../conventions/way.ts';
-import type { Check } from '../found.ts';
+import type { FigureCheck } from '../found.ts';
 import { numberPrinted, shown } from '../judging/check.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import { recompute } from './quantities.ts';
@@ -22,7 +22,7 @@ export function checkData(
   figures: readonly PrintedFigure[],
   material: Material,
   onProgress?: AnalysisInput['onProgress'],
-): Check[] {
+): FigureCheck[] {
   const view = viewOf(material);
   const otherView = otherViewOf(material);
   const found = figures.map((figure, i) => {
@@ -67,7 +67,7 @@ function checkOne(
     otherView,
     peers,
   }: { readonly view: View; readonly otherView: View; readonly peers: readonly Peer[] },
-): Check {
+): FigureCheck {
   if (figure.values.length > 1) return checkDegrees(figure, view);
   const base = baseOf(figure);
   const value = valueIn(found);
@@ -115,7 +115,7 @@ function baseOf({ id }: PrintedFigure) {
 }
 
 /** Both degrees of freedom of F: of the groups and within them, either of one analysis or of the other. */
-function checkDegrees(figure: PrintedFigure, view: View): Check {
+function checkDegrees(figure: PrintedFigure, view: View): FigureCheck {
   const base = baseOf(figure);
   const found = figure.values.map((_, place) => attempt(figure, view, { place }));
   const refused = found.find((one) => 'why' in one);

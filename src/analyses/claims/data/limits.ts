@@ -6,7 +6,7 @@ import { exp, ln } from '../../../numerics/foundation/elementary.ts';
 import { isUnavailable } from '../../../numerics/foundation/unavailable.ts';
 import type { Unavailable } from '../../contract.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
-import type { Method } from '../reading/terms.ts';
+import type { TestMethod } from '../reading/terms.ts';
 import { ofPairs } from './correlations.ts';
 import { crossed } from './crossed.ts';
 import { basisOf, type Recomputed } from './recomputed.ts';
@@ -20,7 +20,7 @@ export function limitsOf(figure: PrintedFigure, view: View): Recomputed | Unavai
   return figure.counted.length > 0 ? shareLimits(figure, view) : meanLimits(figure, view);
 }
 
-const OF_COEFFICIENT: ReadonlySet<Method> = new Set<Method>([
+const OF_COEFFICIENT: ReadonlySet<TestMethod> = new Set<TestMethod>([
   'r',
   'rho',
   'tau',

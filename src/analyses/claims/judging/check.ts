@@ -1,7 +1,7 @@
 import { numberOf, type Rounding } from '../../../numerics/printed/printed-number.ts';
 import { overlap, type PrintHabit, printRange, type Range } from '../../../numerics/printed/range.ts';
 import { printNumber, printYear } from '../../phrasing.ts';
-import type { Check, Outcome } from '../found.ts';
+import type { FigureCheck, Outcome } from '../found.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import type { PrintedValue } from '../reading/numbers.ts';
 
@@ -75,7 +75,7 @@ export function checkByRange(
     readonly misfit?: Outcome;
     readonly explained?: string;
   },
-): Check {
+): FigureCheck {
   const fit = fitOf(figure, compute);
   const shown = compute(fit === 'agrees' ? 'rounded' : 'any');
   const outcome = fit === 'no' ? (said.misfit ?? 'cannot be') : fit;

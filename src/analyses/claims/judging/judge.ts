@@ -1,5 +1,5 @@
 import { withTried } from '../conventions/register.ts';
-import type { Check, Judged, Outcome, Unchecked } from '../found.ts';
+import type { FigureCheck, JudgedFigure, Outcome, Unchecked } from '../found.ts';
 import { placeAndText } from '../place-words.ts';
 import { collect } from '../print/evidence.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
@@ -21,12 +21,12 @@ const ON_A_GRID = new Set(['mean on a grid', 'median on a grid', 'standard devia
 /** One verdict a figure: the gravest that any check gives; what only passes is not settled. */
 export function judge(
   figures: readonly PrintedFigure[],
-  checks: readonly Check[],
+  checks: readonly FigureCheck[],
   withData: boolean,
-): Judged[] {
-  const byFigure = new Map<string, Check[]>();
+): JudgedFigure[] {
+  const byFigure = new Map<string, FigureCheck[]>();
   for (const check of checks) byFigure.set(check.figure, [...(byFigure.get(check.figure) ?? []), check]);
-  const leaningOn = new Map<string, Check[]>();
+  const leaningOn = new Map<string, FigureCheck[]>();
   for (const check of checks)
     for (const id of check.with) leaningOn.set(id, [...(leaningOn.get(id) ?? []), check]);
   const sets = collect(figures, ({ set }) => set);
@@ -54,12 +54,12 @@ export function judge(
 }
 
 /** A figure is called impossible only with the list of what was tried. */
-function saysTried(check: Check): Check {
+function saysTried(check: FigureCheck): FigureCheck {
   return check.outcome === 'cannot be' ? { ...check, working: withTried(check.working, check.name) } : check;
 }
 
 /** "agrees only if rounded by truncation under Welch's degrees of freedom". */
-function sayOf({ outcome, rounded, under }: Check): string {
+function sayOf({ outcome, rounded, under }: FigureCheck): string {
   const how = outcome === 'agrees only if rounded' ? ` ${rounded ?? ''}` : '';
   return `${outcome}${how}${under === undefined ? '' : ` under ${under}`}`;
 }
@@ -68,7 +68,7 @@ function sayOf({ outcome, rounded, under }: Check): string {
  * Where the data give the figure, the readings were not all on the grid that was stated, and what printed figures
  * seem to say against it is said of others: a line of sums takes in what is not printed.
  */
-function settleByData(checks: readonly Check[]): readonly Check[] {
+function settleByData(checks: readonly FigureCheck[]): readonly FigureCheck[] {
   const given = checks.some(({ from, outcome }) => from === 'data' && outcome.startsWith('agrees'));
   if (!given) return checks;
   return checks.map((check) => {
@@ -89,8 +89,8 @@ function settleByData(checks: readonly Check[]): readonly Check[] {
  */
 function unsettled(
   figure: PrintedFigure,
-  checks: readonly Check[],
-  leaning: readonly Check[],
+  checks: readonly FigureCheck[],
+  leaning: readonly FigureCheck[],
   {
     withData,
     set,
@@ -101,7 +101,7 @@ function unsettled(
     /** Id -> place and text. */
     readonly name: (id: string) => string;
   },
-): Judged {
+): JudgedFigure {
   const against = leaning.filter(({ outcome }) => outcome === 'cannot be' || outcome === 'differs');
   const fitting = leaning.filter(({ outcome, coarse }) => outcome.startsWith('agrees') && coarse !== true);
   const passed = checks.filter(({ outcome }) => outcome === 'passes');
@@ -135,15 +135,15 @@ function unsettled(
 
 const MOST_FIGURES = 4;
 
-function namesOf(checks: readonly Check[], name: (id: string) => string): string {
+function namesOf(checks: readonly FigureCheck[], name: (id: string) => string): string {
   const all = [...new Set(checks.map(({ figure }) => figure))].map(name);
   const more = all.length > MOST_FIGURES ? ` and ${all.length - MOST_FIGURES} more` : '';
   return `${all.slice(0, MOST_FIGURES).join('; ')}${more}`;
 }
 
 /** Figures that could not be checked, by what would let them be. */
-export function uncheckedByNeed(judged: readonly Judged[]): readonly Unchecked[] {
-  const groups = new Map<string, Judged[]>();
+export function uncheckedByNeed(judged: readonly JudgedFigure[]): readonly Unchecked[] {
+  const groups = new Map<string, JudgedFigure[]>();
   for (const one of judged)
     if (one.verdict === 'cannot be checked')
       groups.set(one.resolve, [...(groups.get(one.resolve) ?? []), one]);

@@ -1,5 +1,5 @@
 import type { Random } from '../../../numerics/foundation/random.ts';
-import type { Check } from '../found.ts';
+import type { FigureCheck } from '../found.ts';
 import { checkComposition } from './composition.ts';
 import type { Evidence } from './evidence.ts';
 import { checkPossible } from './possible.ts';
@@ -23,7 +23,7 @@ import { checkEffects } from './tests/effects.ts';
  * Everything that printed figures say of each other; no data needed. Every number stands for all values
  * that print so, rounded or cut off, so that figures of one correct computation never contradict each other.
  */
-export function checkPrint(evidence: Evidence, random: Random): Check[] {
+export function checkPrint(evidence: Evidence, random: Random): FigureCheck[] {
   return [
     ...checkGrid(evidence),
     ...checkBounds(evidence),

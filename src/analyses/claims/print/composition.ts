@@ -7,7 +7,7 @@ import {
 import { exactly, overlap, type PrintHabit, type Range } from '../../../numerics/printed/range.ts';
 import { diversityWays, similarityWays } from '../conventions/composition.ts';
 import { checkByWays } from '../conventions/way.ts';
-import type { Check } from '../found.ts';
+import type { FigureCheck } from '../found.ts';
 import { printRangeText, rangeOfFigure, TRUNCATED, wholeOf } from '../judging/check.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import { rowOf } from '../reading/printed-table.ts';
@@ -15,7 +15,7 @@ import { selectionText } from '../reading/select-text.ts';
 import type { Evidence } from './evidence.ts';
 
 /** Likeness and diversity recomputed from the counts or percentages that are printed beside them. */
-export function checkComposition(evidence: Evidence): Check[] {
+export function checkComposition(evidence: Evidence): FigureCheck[] {
   return evidence.figures.flatMap((figure) => {
     if (figure.set === '' || (figure.quantity !== 'similarity' && figure.quantity !== 'diversity')) return [];
     const own = compositionOf(evidence, figure, figure.selectText);
@@ -69,7 +69,7 @@ function partsOf(evidence: Evidence, figure: PrintedFigure, label: string): Map<
   return parts;
 }
 
-function similarityCheck(figure: PrintedFigure, a: Composition, b: Composition): Check {
+function similarityCheck(figure: PrintedFigure, a: Composition, b: Composition): FigureCheck {
   const kinds = [...new Set([...a.shares('any').keys(), ...b.shares('any').keys()])];
   const from = `${a.label} and ${b.label}`;
   const resolve = 'State the coefficient, its scale, and the counts that it was computed from.';
@@ -90,7 +90,7 @@ function similarityCheck(figure: PrintedFigure, a: Composition, b: Composition):
   return byRanges(figure, [{ said: 'Brainerd-Robinson', range }], [...a.ids, ...b.ids], from, resolve);
 }
 
-function diversityCheck(figure: PrintedFigure, { counts, shares, label, ids }: Composition): Check {
+function diversityCheck(figure: PrintedFigure, { counts, shares, label, ids }: Composition): FigureCheck {
   const resolve = 'State the index, the base of its logarithm, and the counts that it was computed from.';
   if (counts !== null)
     return {
@@ -154,7 +154,7 @@ function byRanges(
   ids: readonly string[],
   from: string,
   resolve: string,
-): Check {
+): FigureCheck {
   const fits = (habit: PrintHabit) =>
     ways.find(({ range }) => overlap(range(habit), rangeOfFigure(figure, habit)));
   const way = fits('rounded') ?? fits('any');
@@ -172,7 +172,7 @@ function byRanges(
   };
 }
 
-function open(figure: PrintedFigure, working: string, resolve: string): Check {
+function open(figure: PrintedFigure, working: string, resolve: string): FigureCheck {
   return {
     figure: figure.id,
     name: figure.quantity,

@@ -1,12 +1,12 @@
 import { powerOfTen } from '../../../numerics/printed/printed-number.ts';
-import type { Check } from '../found.ts';
+import type { FigureCheck } from '../found.ts';
 import { rangeOfFigure } from '../judging/check.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import { BOUNDED_EFFECTS } from '../reading/terms.ts';
 import type { Evidence } from './evidence.ts';
 
 /** What no figure of its kind can be, whatever the records: a p above 1, half a record, a negative count. */
-export function checkPossible({ figures }: Evidence): Check[] {
+export function checkPossible({ figures }: Evidence): FigureCheck[] {
   return figures.flatMap((figure) => {
     const why = impossible(figure);
     return why === null

@@ -1,5 +1,5 @@
 import { overlap } from '../../../numerics/printed/range.ts';
-import type { Check } from '../found.ts';
+import type { FigureCheck } from '../found.ts';
 import { rangeOfFigure } from '../judging/check.ts';
 import { placeAndText } from '../place-words.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
@@ -10,7 +10,7 @@ import { collect, type Evidence } from './evidence.ts';
  * One figure, many places: what is printed of the same records, attribute and statistic in several places, text
  * and table or abstract and caption, must be the same number, each rounded in its own way.
  */
-export function checkRepeats({ figures }: Evidence): Check[] {
+export function checkRepeats({ figures }: Evidence): FigureCheck[] {
   const named = figures.filter((figure) => identityOf(figure) !== null);
   return [...collect(named, (figure) => identityOf(figure) ?? '').values()].flatMap((group) =>
     group.slice(1).map((figure, i) => compare(figure, group.slice(0, i + 1))),
@@ -78,7 +78,7 @@ function alike(a: PrintedFigure, b: PrintedFigure): boolean {
     : overlap(rangeOfFigure(a, 'any'), rangeOfFigure(b, 'any'));
 }
 
-function compare(figure: PrintedFigure, earlier: readonly PrintedFigure[]): Check {
+function compare(figure: PrintedFigure, earlier: readonly PrintedFigure[]): FigureCheck {
   const against = earlier.find((other) => !alike(other, figure));
   const base = { figure: figure.id, name: 'same figure elsewhere', from: 'print' } as const;
   if (against === undefined)

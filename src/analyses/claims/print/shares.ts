@@ -1,13 +1,13 @@
 import { type Fraction, roundingsThatPrint } from '../../../numerics/printed/printed-number.ts';
 import { fitOfRoundings } from '../conventions/way.ts';
-import type { Check } from '../found.ts';
+import type { FigureCheck } from '../found.ts';
 import { named, rangeOfFigure, shown, wholeOf } from '../judging/check.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import { selectionText } from '../reading/select-text.ts';
 import type { Evidence } from './evidence.ts';
 
 /** Shares against the counts and numbers beside them: is a whole number over n printed so? */
-export function checkShares({ sets, tables, figures }: Evidence): Check[] {
+export function checkShares({ sets, tables, figures }: Evidence): FigureCheck[] {
   return [...sets].flatMap(([name, set]) => {
     // Percentages of a printed table are held against their own base there.
     const shares = set.filter(({ quantity, cell }) => quantity === 'share' && cell === null);
@@ -22,7 +22,7 @@ function checkShare(
   share: PrintedFigure,
   set: readonly PrintedFigure[],
   all: readonly PrintedFigure[],
-): Check[] {
+): FigureCheck[] {
   if (share.values[0].relation !== '=') return [];
   const counted = selectionText(share.counted);
   const same = (figure: PrintedFigure) =>
@@ -62,7 +62,7 @@ function shareOfCount(
   count: PrintedFigure,
   base: PrintedFigure,
   all: readonly PrintedFigure[],
-): Check {
+): FigureCheck {
   const [over, under] = [wholeOf(count), wholeOf(base)];
   const said = {
     figure: share.id,
@@ -102,7 +102,7 @@ function shareOfCount(
 export function fitOfFraction(
   fraction: Fraction,
   share: PrintedFigure,
-): Pick<Check, 'outcome' | 'rounded'> | undefined {
+): Pick<FigureCheck, 'outcome' | 'rounded'> | undefined {
   return fitOfRoundings(roundingsThatPrint(fraction, share.values[0].number));
 }
 
@@ -137,7 +137,7 @@ export function sharePossible(share: PrintedFigure, under: number): boolean {
 }
 
 /** Of n records, only the shares 0/n, 1/n … n/n exist. */
-function shareOfBase(share: PrintedFigure, base: PrintedFigure): Check[] {
+function shareOfBase(share: PrintedFigure, base: PrintedFigure): FigureCheck[] {
   const under = wholeOf(base);
   if (under === null || under < 1) return [];
   const value = Number(`${share.values[0].number.digits}e-${share.values[0].number.decimals}`);
@@ -171,7 +171,7 @@ function shareOfBase(share: PrintedFigure, base: PrintedFigure): Check[] {
 }
 
 /** A count and its share without n: some whole n must give it. */
-function shareOfUnknownBase(share: PrintedFigure, count: PrintedFigure): Check[] {
+function shareOfUnknownBase(share: PrintedFigure, count: PrintedFigure): FigureCheck[] {
   const over = wholeOf(count);
   const { low, high } = rangeOfFigure(share, 'any');
   if (over === null || over < 1 || low <= 0) return [];

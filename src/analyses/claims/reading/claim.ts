@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { Condition } from '../../../fragments/select.ts';
 import type { PrintedValue } from './numbers.ts';
 import type { Manner } from './symbols.ts';
-import { METHODS, type Method, QUANTITIES, QUANTITY_NAMES, type Quantity } from './terms.ts';
+import { METHODS, QUANTITIES, QUANTITY_NAMES, type Quantity, type TestMethod } from './terms.ts';
 
 /** Grid of the single readings, as it is written in a claims file and in a study. */
 export function stepText() {
@@ -65,7 +65,7 @@ export interface PrintedFigure {
   readonly line: string;
   /** Where it stands in a printed table; null for a claim. */
   readonly cell: { readonly row: number; readonly column: number } | null;
-  readonly method: Method | null;
+  readonly method: TestMethod | null;
   readonly sided: '' | 'one' | 'two';
   /** Steps of the readings in one unit (2 for halves); null where not said or not a part of one. */
   readonly perUnit: number | null;

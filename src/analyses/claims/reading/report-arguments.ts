@@ -1,5 +1,5 @@
 import { type DecimalMark, NUMBER, printedValue } from './numbers.ts';
-import type { Method, Quantity } from './terms.ts';
+import type { Quantity, TestMethod } from './terms.ts';
 import type { TextPart } from './text-part.ts';
 
 const DEGREES = String.raw`(?:[dD]\.?\s?[fF]\b\.?|[dD]egrees of freedom)`;
@@ -15,7 +15,7 @@ const PAIR = new RegExp(
 /** Degrees of freedom that stand apart from their statistic: "df = 2, 27", "(38 df)", "with 2 and 27 d.f.". */
 export function degreesApart(
   text: string,
-  method: Method | undefined,
+  method: TestMethod | undefined,
   mark: DecimalMark,
 ): { readonly part: TextPart; readonly used: string } | null {
   const match = (method === 'F' ? PAIR.exec(text) : null) ?? AFTER.exec(text);
@@ -29,7 +29,7 @@ export function degreesApart(
 }
 
 /** What stands in brackets behind a statistic: degrees of freedom, or the numbers of records of rank tests. */
-export function argumentParts(inner: string, method: Method | undefined, mark: DecimalMark): TextPart[] {
+export function argumentParts(inner: string, method: TestMethod | undefined, mark: DecimalMark): TextPart[] {
   if (inner === '') return [];
   const pieces = piecesOf(inner, method);
   const sizes = pieces.filter((piece) => /^[nN]/.test(piece));
@@ -57,7 +57,7 @@ export function argumentParts(inner: string, method: Method | undefined, mark: D
 }
 
 /** Parts of "2, 27", "2;27", "1,5; 29,6", "4, N = 60". */
-function piecesOf(inner: string, method: Method | undefined): string[] {
+function piecesOf(inner: string, method: TestMethod | undefined): string[] {
   const split = (by: RegExp) => inner.split(by).map((piece) => piece.trim());
   if (/;/.test(inner)) return split(/;/);
   if (/\s(?:and|und|et)\s/.test(inner)) return split(/\s(?:and|und|et)\s/);

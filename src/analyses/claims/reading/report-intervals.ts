@@ -1,5 +1,5 @@
 import { type DecimalMark, NUMBER, printedValue } from './numbers.ts';
-import { isCorrelation, type Method } from './terms.ts';
+import { isCorrelation, type TestMethod } from './terms.ts';
 import type { TextPart } from './text-part.ts';
 
 const INTERVAL = new RegExp(
@@ -18,7 +18,7 @@ export function findInterval(text: string): RegExpExecArray | null {
 }
 
 /** The coefficient or effect size whose ends an interval beside it gives; none where a difference stands there too. */
-function intervalOf(parts: readonly TextPart[]): Method | undefined {
+function intervalOf(parts: readonly TextPart[]): TestMethod | undefined {
   if (parts.some(({ quantity }) => quantity === 'difference')) return undefined;
   return (
     parts.find(({ quantity }) => quantity === 'effect') ??

@@ -1,9 +1,9 @@
-import type { Method, Quantity } from './terms.ts';
+import type { Quantity, TestMethod } from './terms.ts';
 
 /** What a symbol of a test report stands for. */
 export interface Meaning {
   readonly quantity: Quantity;
-  readonly method?: Method;
+  readonly method?: TestMethod;
 }
 
 /**

@@ -79,15 +79,15 @@ const COEFFICIENTS = ['brainerd-robinson', 'bray-curtis', 'morisita-horn', 'jacc
 const INDICES = ['shannon', 'simpson', 'evenness', 'richness'] as const;
 
 export const METHODS = [...TESTS, ...EFFECTS, ...COEFFICIENTS, ...INDICES] as const;
-export type Method = (typeof METHODS)[number];
+export type TestMethod = (typeof METHODS)[number];
 
 /** Whether it is a coefficient of correlation. */
-export function isCorrelation(method: Method | undefined): boolean {
+export function isCorrelation(method: TestMethod | undefined): boolean {
   return method === 'r' || method === 'rho' || method === 'tau';
 }
 
 /** Other ways to write a method, folded to small letters without spaces. */
-const OTHER_NAMES: Readonly<Record<string, Method>> = {
+const OTHER_NAMES: Readonly<Record<string, TestMethod>> = {
   f: 'F',
   u: 'U',
   student: 't',
@@ -142,7 +142,7 @@ const OTHER_NAMES: Readonly<Record<string, Method>> = {
 };
 
 /** The method that a text names; undefined for none known. */
-export function methodNamed(text: string): Method | undefined {
+export function methodNamed(text: string): TestMethod | undefined {
   const folded = text.trim().toLowerCase().replaceAll(' ', '');
   return METHODS.find((method) => method === text.trim() || method === folded) ?? OTHER_NAMES[folded];
 }

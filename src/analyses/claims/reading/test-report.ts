@@ -3,7 +3,7 @@ import { argumentParts, degreesApart } from './report-arguments.ts';
 import { findInterval, intervalParts } from './report-intervals.ts';
 import { leftOver } from './report-words.ts';
 import { type Meaning, mannersIn, SYMBOLS, sidesIn } from './symbols.ts';
-import { isCorrelation, type Method, type Quantity } from './terms.ts';
+import { isCorrelation, type Quantity, type TestMethod } from './terms.ts';
 import type { TextPart } from './text-part.ts';
 
 /** What was read of a report, and the words and numbers of it that were not. */
@@ -158,7 +158,7 @@ function secondStatistic({ method }: Meaning, value: PrintedValue): TextPart {
 }
 
 /** The words around a symbol may say more: Kruskal and Wallis print a chi-squared, Wilcoxon's V is no Cramér's. */
-function methodOf(first: Item | undefined, text: string): Method | undefined {
+function methodOf(first: Item | undefined, text: string): TestMethod | undefined {
   const method = first?.symbol.method;
   if (method === 'chi-squared' && /kruskal/i.test(text)) return 'H';
   if (method === 'r' && /spearman/i.test(text)) return 'rho';

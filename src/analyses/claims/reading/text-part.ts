@@ -1,12 +1,12 @@
 import type { PrintedValue } from './numbers.ts';
 import type { Manner } from './symbols.ts';
-import type { Method, Quantity } from './terms.ts';
+import type { Quantity, TestMethod } from './terms.ts';
 
 /** One number of a printed text (two for the degrees of freedom of F), and what the text says that it is. */
 export interface TextPart {
   readonly values: readonly PrintedValue[];
   readonly quantity: Quantity;
-  readonly method?: Method;
+  readonly method?: TestMethod;
   /** The text does not say what the number is: the second one of "3.5±0.4". */
   readonly vague?: true;
   /** Of a p value: stars only, whose levels are not said. */

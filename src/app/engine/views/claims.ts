@@ -1,4 +1,4 @@
-import type { Check, Verdict } from '../../../analyses/claims/found.ts';
+import type { ClaimVerdict, FigureCheck } from '../../../analyses/claims/found.ts';
 import type { Answer, Figure, ResultTable } from '../../../analyses/contract.ts';
 
 /** A printed figure with all that was found about it. */
@@ -7,12 +7,12 @@ export interface JudgedView {
   readonly place: string;
   readonly quantity: string;
   readonly printed: string;
-  readonly verdict: Verdict;
+  readonly verdict: ClaimVerdict;
   readonly says: string;
   readonly why: string;
   readonly explained: string;
   readonly resolve: string;
-  readonly checks: readonly Check[];
+  readonly checks: readonly FigureCheck[];
 }
 
 /** What printed figures say of each other and, where there are data, what the data say of them. */
@@ -39,7 +39,7 @@ export interface ClaimsView {
     readonly fault: string | null;
   }[];
   readonly judged: readonly JudgedView[];
-  readonly counts: Readonly<Record<Verdict, number>>;
+  readonly counts: Readonly<Record<ClaimVerdict, number>>;
   readonly withData: boolean;
   /** Null while no figure is there. */
   readonly words: Answer | null;

@@ -2,10 +2,10 @@ import { Button } from 'react-aria-components';
 import { greatest } from '../../../numerics/foundation/lists.ts';
 import { Fringe } from '../../parts/fringe.tsx';
 import { useLabels } from '../../parts/use-labels.ts';
-import type { Neighbour } from './placement-answer.ts';
+import type { NeighbourRow } from './placement-answer.ts';
 
 export interface NeighbourCardsProps {
-  readonly neighbours: readonly Neighbour[];
+  readonly neighbours: readonly NeighbourRow[];
   readonly picked: readonly string[];
   readonly onPick: (id: string, add: boolean) => void;
 }

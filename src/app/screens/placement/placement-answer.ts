@@ -4,7 +4,7 @@ import type { CutLabel, CutLevel } from '../../parts/cut-chart.tsx';
 
 /** What the screen shows of a placement, taken out of its tables. */
 
-export interface Neighbour {
+export interface NeighbourRow {
   readonly rank: number;
   readonly id: string;
   readonly distance: number;
@@ -15,7 +15,7 @@ export interface Neighbour {
 }
 
 export interface PlacementAnswer {
-  readonly neighbours: readonly Neighbour[];
+  readonly neighbours: readonly NeighbourRow[];
   /** Attribute of labels -> its labels, likeliest first, with their p values and what is said of them at each level. */
   readonly labelSets: ReadonlyMap<string, { readonly title: string; readonly labels: readonly CutLabel[] }>;
   /** Levels at which labels were judged, lowest first. */
@@ -73,7 +73,7 @@ function levelsOf(table: ResultTable | undefined): readonly CutLevel[] {
   return [...levels.values()];
 }
 
-function neighboursOf(table: ResultTable | undefined): Neighbour[] {
+function neighboursOf(table: ResultTable | undefined): NeighbourRow[] {
   if (table === undefined) return [];
   const column = (name: string) => at(table, name);
   return table.rows.map((row, i) => ({

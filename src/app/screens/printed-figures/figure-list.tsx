@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { ListBox, ListBoxItem } from 'react-aria-components';
-import { VERDICTS, type Verdict } from '../../../analyses/claims/found.ts';
+import { type ClaimVerdict, VERDICTS } from '../../../analyses/claims/found.ts';
 import type { ClaimsView, JudgedView } from '../../engine/views/claims.ts';
 import { Toggles } from '../../parts/controls.tsx';
 import type { Draft } from './claims-list.ts';
@@ -60,7 +60,7 @@ export interface FigureListProps {
   readonly onChoose: (key: string) => void;
 }
 
-type Shown = 'all' | Verdict;
+type Shown = 'all' | ClaimVerdict;
 
 /** All figures with their verdicts; one is chosen, and its working opens beside the list. */
 export function FigureList({ lines, counts, chosen, onChoose }: FigureListProps) {

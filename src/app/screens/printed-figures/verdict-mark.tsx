@@ -1,7 +1,7 @@
-import type { Verdict } from '../../../analyses/claims/found.ts';
+import type { ClaimVerdict } from '../../../analyses/claims/found.ts';
 
 /** Shape first, colour second: each verdict is told by its mark alone, and always has its word beside it. */
-export function VerdictMark({ verdict }: { verdict: Verdict | null }) {
+export function VerdictMark({ verdict }: { verdict: ClaimVerdict | null }) {
   return (
     <svg className="verdict-mark" width="16" height="16" viewBox="0 0 16 16" aria-hidden="true">
       {MARKS[verdict ?? 'unread']}
@@ -9,7 +9,7 @@ export function VerdictMark({ verdict }: { verdict: Verdict | null }) {
   );
 }
 
-const MARKS: Readonly<Record<Verdict | 'unread', React.ReactNode>> = {
+const MARKS: Readonly<Record<ClaimVerdict | 'unread', React.ReactNode>> = {
   agrees: <circle cx="8" cy="8" r="5" fill="var(--fibre)" stroke="var(--ink)" />,
   'agrees only if rounded': (
     <>

@@ -9,7 +9,7 @@ export type ColumnQuestionKind =
   | { readonly kind: 'doubt'; readonly column: ColumnReading; readonly doubt: string };
 
 /** What a source leaves to the reader's judgement. */
-export type Question =
+export type SourceQuestion =
   | ColumnQuestionKind
   | { readonly kind: 'term'; readonly term: OpenTerm }
   | { readonly kind: 'terms'; readonly header: string; readonly terms: readonly OpenTerm[] }
@@ -25,7 +25,10 @@ export type Question =
   | { readonly kind: 'duplicate-all'; readonly pairs: readonly DuplicateView[] };
 
 /** The questions of one source, most consequential first. */
-export function questionsOf(source: SourceView, duplicates: readonly DuplicateView[]): readonly Question[] {
+export function questionsOf(
+  source: SourceView,
+  duplicates: readonly DuplicateView[],
+): readonly SourceQuestion[] {
   // A workbook whose sheet is open cannot be read at all; its other questions come after.
   if (source.gridRows === 0) return source.sheets.length > 1 ? [{ kind: 'sheet' }] : [];
   const { columns } = source;
@@ -44,7 +47,7 @@ export function questionsOf(source: SourceView, duplicates: readonly DuplicateVi
       .filter(({ status }) => status === 'suggested')
       .map((column) => ({ kind: 'suggested' as const, column })),
     ...(asIs.length === 0 ? [] : [{ kind: 'as-is' as const, proposals: asIs }]),
-    ...unsettled.flatMap((column): Question[] => {
+    ...unsettled.flatMap((column): SourceQuestion[] => {
       if (column.status === 'unknown' && column.filled > 0)
         return together.has(column.header) ? [] : [{ kind: 'unknown', column }];
       if (column.status === 'matched' && column.doubt !== undefined)
@@ -54,10 +57,10 @@ export function questionsOf(source: SourceView, duplicates: readonly DuplicateVi
     ...columns
       .filter(({ blanksBelow }) => blanksBelow !== undefined)
       .map((column) => ({ kind: 'blanks' as const, column })),
-    ...columns.flatMap((column): Question[] =>
+    ...columns.flatMap((column): SourceQuestion[] =>
       column.assumedUnit === undefined ? [] : [{ kind: 'unit', column, unit: column.assumedUnit }],
     ),
-    ...columns.flatMap((column): Question[] =>
+    ...columns.flatMap((column): SourceQuestion[] =>
       column.severalPieces === undefined ? [] : [{ kind: 'pieces', column, count: column.severalPieces }],
     ),
     ...(repeated.length > 1 ? [{ kind: 'repeated-all' as const, count: repeated.length }] : []),
@@ -73,17 +76,17 @@ export function questionsOf(source: SourceView, duplicates: readonly DuplicateVi
 /** From so many on, the wordings of a column ask one question together. */
 const TOGETHER = 4;
 
-function termQuestions(open: readonly OpenTerm[]): readonly Question[] {
+function termQuestions(open: readonly OpenTerm[]): readonly SourceQuestion[] {
   const columns = new Map<string, OpenTerm[]>();
   for (const term of open) columns.set(term.header, [...(columns.get(term.header) ?? []), term]);
-  return [...columns].flatMap(([header, terms]): Question[] =>
+  return [...columns].flatMap(([header, terms]): SourceQuestion[] =>
     terms.length < TOGETHER
       ? terms.map((term) => ({ kind: 'term', term }))
       : [{ kind: 'terms', header, terms }],
   );
 }
 
-export function questionKey(question: Question): string {
+export function questionKey(question: SourceQuestion): string {
   switch (question.kind) {
     case 'term':
       return `term:${question.term.header}:${question.term.text}`;

@@ -9,7 +9,7 @@ import { CountsQuestion } from './counts-question.tsx';
 import { BlanksQuestion, RepeatedAllQuestion, RepeatedQuestion, SheetQuestion } from './decisions.tsx';
 import { DuplicateAllQuestion, DuplicateQuestion } from './duplicate-questions.tsx';
 import { PiecesQuestion, UnitQuestion } from './measure-questions.tsx';
-import { type Question, questionKey, questionsOf } from './question-list.ts';
+import { questionKey, questionsOf, type SourceQuestion } from './question-list.ts';
 import type { Target } from './target.ts';
 import { TermQuestion } from './term-question.tsx';
 import { TermsQuestion } from './terms-question.tsx';
@@ -83,7 +83,7 @@ export function Questions({ source, onTarget }: QuestionsProps) {
   );
 }
 
-function OneQuestion({ source, question, onTarget }: QuestionsProps & { readonly question: Question }) {
+function OneQuestion({ source, question, onTarget }: QuestionsProps & { readonly question: SourceQuestion }) {
   switch (question.kind) {
     case 'term':
       return <TermQuestion source={source} term={question.term} />;

@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { printBehind } from '../../../analyses/phrasing.ts';
+import type { Progress } from '../../../study/prepare.ts';
 import type { Results } from '../../../study/results.ts';
 import { sourceName } from '../../../study/source-name.ts';
 import { archive } from '../../archive.ts';
 import { faultText, reporting, Stopped } from '../../engine/client.ts';
-import type { Progress } from '../../engine/protocol.ts';
 import { download, fileStem } from '../../files.ts';
 import { textsOf } from '../../openings.ts';
 import { Button } from '../../parts/controls.tsx';

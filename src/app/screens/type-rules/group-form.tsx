@@ -1,7 +1,7 @@
 import type { AttributeView } from '../../engine/views/study.ts';
 import { ConditionForm } from '../../parts/condition-form.tsx';
 import { Button, Choice } from '../../parts/controls.tsx';
-import { type Group, isGroup, type Join } from './rule-file.ts';
+import { isGroup, type Join, type RuleGroup } from './rule-file.ts';
 
 const JOINS: readonly { readonly id: Join; readonly label: string; readonly note: string }[] = [
   { id: 'all', label: 'all of these hold', note: 'one that fails is enough to be out' },
@@ -12,11 +12,11 @@ const JOINS: readonly { readonly id: Join; readonly label: string; readonly note
 
 export interface GroupFormProps {
   readonly name: string;
-  readonly group: Group;
+  readonly group: RuleGroup;
   readonly attributes: readonly AttributeView[];
   /** Attribute that a new condition starts with. */
   readonly first: string;
-  readonly onChange: (group: Group) => void;
+  readonly onChange: (group: RuleGroup) => void;
   /** null for the outermost group, which must stay. */
   readonly onRemove: (() => void) | null;
 }
@@ -27,7 +27,7 @@ export function GroupForm({ name, group, attributes, first, onChange, onRemove }
   const outermost = onRemove === null;
   const alone = outermost && parts.length === 1 && join === 'all';
   const joint = alone || join === 'all' || join === 'notAll' ? 'and …' : 'or …';
-  const set = (next: Group['parts']) => onChange({ ...group, parts: next });
+  const set = (next: RuleGroup['parts']) => onChange({ ...group, parts: next });
   const removeAt = (place: number) => {
     if (parts.length > 1) return () => set(parts.toSpliced(place, 1));
     return outermost ? null : onRemove;

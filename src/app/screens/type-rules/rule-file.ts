@@ -37,23 +37,23 @@ export function ruleText(file: RuleFile): string {
 export type Join = 'all' | 'any' | 'none' | 'notAll';
 
 /** A rule as the form shows it: conditions and further groups under one word. */
-export interface Group {
+export interface RuleGroup {
   readonly join: Join;
-  readonly parts: readonly (Condition | Group)[];
+  readonly parts: readonly (Condition | RuleGroup)[];
 }
 
-export function isGroup(part: Condition | Group): part is Group {
+export function isGroup(part: Condition | RuleGroup): part is RuleGroup {
   return 'join' in part;
 }
 
 /** A rule of the file as a group; null for what is no rule. */
-export function groupOf(when: unknown): Group | null {
+export function groupOf(when: unknown): RuleGroup | null {
   const part = partOf(when);
   if (part === null) return null;
   return isGroup(part) ? part : { join: 'all', parts: [part] };
 }
 
-function partOf(when: unknown): Condition | Group | null {
+function partOf(when: unknown): Condition | RuleGroup | null {
   if (typeof when !== 'object' || when === null) return null;
   if ('attribute' in when) return when as Condition;
   if ('all' in when) return joined('all', when.all);
@@ -66,21 +66,21 @@ function partOf(when: unknown): Condition | Group | null {
   return inner.join === 'all' ? { ...inner, join: 'notAll' } : { join: 'none', parts: [inner] };
 }
 
-function joined(join: Join, list: unknown): Group | null {
+function joined(join: Join, list: unknown): RuleGroup | null {
   if (!Array.isArray(list)) return null;
   const parts = list.map(partOf);
-  return parts.includes(null) ? null : { join, parts: parts as (Condition | Group)[] };
+  return parts.includes(null) ? null : { join, parts: parts as (Condition | RuleGroup)[] };
 }
 
 /** The same as a rule of the file; a single condition of the outermost group stands alone there. */
-export function ruleFrom(group: Group): unknown {
+export function ruleFrom(group: RuleGroup): unknown {
   const [only] = group.parts;
   return group.join === 'all' && group.parts.length === 1 && only !== undefined && !isGroup(only)
     ? only
     : nested(group);
 }
 
-function nested({ join, parts }: Group): unknown {
+function nested({ join, parts }: RuleGroup): unknown {
   const rules = parts.map((part) => (isGroup(part) ? nested(part) : part));
   // A group that stands alone keeps its "any": without it, it would be read back as the outer one.
   const [only] = parts;

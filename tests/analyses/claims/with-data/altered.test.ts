@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkClaims } from '../../../../src/analyses/claims/compute.ts';
-import type { Judged } from '../../../../src/analyses/claims/found.ts';
+import type { JudgedFigure } from '../../../../src/analyses/claims/found.ts';
 import { createRandom } from '../../../../src/numerics/foundation/random.ts';
 import { claimsBytes, type Row } from '../claims.ts';
 import { number } from '../second-bed/styles.ts';
@@ -14,7 +14,7 @@ import { at, materialOf, type OpenSet, type SampleSet, sets } from './material.t
 const [hand] = WRITERS;
 const materials = new Map(sets.map((set) => [set, materialOf(set)] as const));
 
-function judged(set: OpenSet, rows: readonly Row[]): readonly Judged[] {
+function judged(set: OpenSet, rows: readonly Row[]): readonly JudgedFigure[] {
   return checkClaims(
     new Map([['c.csv', claimsBytes(rows.map((row, i) => ({ ...row, id: `c${i}` })))]]),
     { file: 'c.csv', tables: [] },
@@ -23,7 +23,7 @@ function judged(set: OpenSet, rows: readonly Row[]): readonly Judged[] {
   ).judged;
 }
 
-const against = ({ verdict }: Judged) => verdict === 'differs' || verdict === 'cannot be';
+const against = ({ verdict }: JudgedFigure) => verdict === 'differs' || verdict === 'cannot be';
 const print = (value: number, decimals = 2) => number(value, { ...hand, minus: '-' }, decimals);
 
 const WHAT = ['n', 'mean', 'sd', 'se', 'median', 'q1', 'q3', 'min', 'max'] as const;

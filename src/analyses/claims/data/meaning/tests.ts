@@ -1,7 +1,7 @@
 import type { Condition } from '../../../../fragments/select.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { PrintedTable } from '../../reading/printed-table.ts';
-import type { Method } from '../../reading/terms.ts';
+import type { TestMethod } from '../../reading/terms.ts';
 import type { LineMeaning } from './lines.ts';
 import type { Names } from './names.ts';
 import { type Sides, termsIn } from './sides.ts';
@@ -50,7 +50,7 @@ export function methodBeside(
   { cell }: PrintedFigure,
   { figures }: PrintedTable,
   aside: boolean,
-): Method | null {
+): TestMethod | null {
   const line = figures.filter(
     (other) =>
       other.method !== null &&

@@ -10,14 +10,14 @@ import {
   times,
 } from '../../../../numerics/printed/range.ts';
 import { spreadBounds } from '../../../../numerics/printed/spread-bounds.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { checkByRange, named, printRangeText, rangeOfFigure, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { Quantity } from '../../reading/terms.ts';
 import type { Evidence, Sample } from '../evidence.ts';
 
 /** What the figures of one sample allow each other: order, range, spread, error, variation. */
-export function checkBounds({ samples }: Evidence): Check[] {
+export function checkBounds({ samples }: Evidence): FigureCheck[] {
   return samples.flatMap((sample) => [
     ...order(sample),
     ...range(sample),
@@ -32,7 +32,7 @@ export function checkBounds({ samples }: Evidence): Check[] {
 const ORDER: readonly Quantity[] = ['min', 'q1', 'median', 'q3', 'max'];
 
 /** min <= q1 <= median <= q3 <= max, and the mean between the ends. */
-function order(sample: Sample): Check[] {
+function order(sample: Sample): FigureCheck[] {
   const present = ORDER.map((quantity) => sample.one(quantity)).filter((figure) => figure !== undefined);
   const mean = sample.one('mean');
   const [least, most] = [sample.one('min'), sample.one('max')];
@@ -60,7 +60,7 @@ function order(sample: Sample): Check[] {
   });
 }
 
-function range(sample: Sample): Check[] {
+function range(sample: Sample): FigureCheck[] {
   const [least, most, figure] = [sample.one('min'), sample.one('max'), sample.one('range')];
   if (least === undefined || most === undefined || figure === undefined) return [];
   return [
@@ -73,7 +73,7 @@ function range(sample: Sample): Check[] {
   ];
 }
 
-function quartileRange(sample: Sample): Check[] {
+function quartileRange(sample: Sample): FigureCheck[] {
   const [lower, upper, figure] = [sample.one('q1'), sample.one('q3'), sample.one('iqr')];
   if (lower === undefined || upper === undefined || figure === undefined) return [];
   return [
@@ -86,7 +86,7 @@ function quartileRange(sample: Sample): Check[] {
   ];
 }
 
-function spread(sample: Sample): Check[] {
+function spread(sample: Sample): FigureCheck[] {
   const sd = sample.one('sd');
   const n = wholeOf(sample.n);
   if (sd === undefined) return [];
@@ -133,7 +133,7 @@ function spread(sample: Sample): Check[] {
 }
 
 /** se = sd / sqrt(n); where the deviation was taken over n, also sd / sqrt(n - 1). */
-function error(sample: Sample): Check[] {
+function error(sample: Sample): FigureCheck[] {
   const [sd, se] = [sample.one('sd'), sample.one('se')];
   const n = wholeOf(sample.n);
   if (sd === undefined || se === undefined || n === null || n < 2 || sample.n === undefined) return [];
@@ -152,7 +152,7 @@ function error(sample: Sample): Check[] {
   ];
 }
 
-function variation(sample: Sample): Check[] {
+function variation(sample: Sample): FigureCheck[] {
   const [mean, sd, cv] = [sample.one('mean'), sample.one('sd'), sample.one('cv')];
   if (mean === undefined || sd === undefined || cv === undefined) return [];
   return [
@@ -166,7 +166,7 @@ function variation(sample: Sample): Check[] {
 }
 
 /** Mean and median are never further apart than one standard deviation (Hotelling & Solomons 1932). */
-function apart(sample: Sample): Check[] {
+function apart(sample: Sample): FigureCheck[] {
   const [mean, median, sd] = [sample.one('mean'), sample.one('median'), sample.one('sd')];
   if (mean === undefined || median === undefined || sd === undefined) return [];
   const at = (figure: PrintedFigure) => rangeOfFigure(figure, 'any');

@@ -1,7 +1,7 @@
 import { possibleMean } from '../../../../numerics/printed/possible-mean.ts';
 import { possibleSd } from '../../../../numerics/printed/possible-sd.ts';
 import { printRange } from '../../../../numerics/printed/range.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { named, ROUNDING_WORDS, rangeOfFigure, shown, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { Evidence, Sample } from '../evidence.ts';
@@ -15,11 +15,11 @@ const LARGEST_N = 2000;
  * Means and standard deviations that n readings on a grid cannot have (GRIM, Brown & Heathers 2017;
  * GRIMMER, Anaya 2016), for readings in whole numbers or in halves, tenths and the like.
  */
-export function checkGrid({ samples }: Evidence): Check[] {
+export function checkGrid({ samples }: Evidence): FigureCheck[] {
   return samples.flatMap((sample) => [...meanCheck(sample), ...medianCheck(sample), ...sdCheck(sample)]);
 }
 
-function meanCheck(sample: Sample): Check[] {
+function meanCheck(sample: Sample): FigureCheck[] {
   const mean = sample.one('mean');
   const n = wholeOf(sample.n);
   if (mean === undefined || sample.n === undefined || n === null || n < 1) return [];
@@ -62,7 +62,7 @@ function meanCheck(sample: Sample): Check[] {
 }
 
 /** The median of an odd number of readings is one of them, of an even number the middle of two (arithmetic). */
-function medianCheck(sample: Sample): Check[] {
+function medianCheck(sample: Sample): FigureCheck[] {
   const median = sample.one('median');
   const n = wholeOf(sample.n);
   if (median === undefined || sample.n === undefined || n === null || n < 1) return [];
@@ -107,7 +107,7 @@ function stepWords(perUnit: number): string {
   return words[perUnit] ?? `steps of ${1 / perUnit}`;
 }
 
-function sdCheck(sample: Sample): Check[] {
+function sdCheck(sample: Sample): FigureCheck[] {
   const [mean, sd] = [sample.one('mean'), sample.one('sd')];
   const n = wholeOf(sample.n);
   if (mean === undefined || sd === undefined || sample.n === undefined) return [];

@@ -12,14 +12,14 @@ import {
   square,
   times,
 } from '../../../../numerics/printed/range.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { checkByRange, named, printRangeText, rangeOfFigure, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { Quantity } from '../../reading/terms.ts';
 import { collect, type Evidence, only, type Sample } from '../evidence.ts';
 
 /** Differences, ratios, t and confidence intervals against the means, deviations and numbers of their set. */
-export function checkMeans(evidence: Evidence): Check[] {
+export function checkMeans(evidence: Evidence): FigureCheck[] {
   const samplesOf = collect(evidence.samples, ({ figures }) => figures[0].set);
   return [
     ...[...evidence.sets].flatMap(([name, set]) => {
@@ -39,12 +39,12 @@ function withMean(
   });
 }
 
-function comparisons(set: readonly PrintedFigure[], samples: readonly Sample[]): Check[] {
+function comparisons(set: readonly PrintedFigure[], samples: readonly Sample[]): FigureCheck[] {
   const means = withMean(samples).map(({ mean }) => mean);
   if (means.length !== 2) return [];
   const of = (quantity: Quantity) => only(set.filter((figure) => figure.quantity === quantity));
   const [difference, ratio] = [of('difference'), of('ratio')];
-  const checks: Check[] = [];
+  const checks: FigureCheck[] = [];
   // Which mean comes first the set says only through "select"; either order is taken.
   const said = (figure: PrintedFigure, how: string, compute: (a: Range, b: Range) => Range) => {
     const [first, second] = ordered(figure, means);
@@ -75,7 +75,7 @@ function ordered(
 }
 
 /** Student's and Welch's t of two printed samples. Pairs would give another t, so a misfit only differs. */
-function tFromMeans(set: readonly PrintedFigure[], samples: readonly Sample[]): Check[] {
+function tFromMeans(set: readonly PrintedFigure[], samples: readonly Sample[]): FigureCheck[] {
   const statistic = only(set.filter(({ quantity, method }) => quantity === 'statistic' && method === 't'));
   const groups = withMean(samples).flatMap(({ mean, sample }) => {
     const [sd, n] = [sample.one('sd'), wholeOf(sample.n)];
@@ -127,7 +127,7 @@ const LEVELS = [0.95, 0.9, 0.99, 0.68] as const;
  * Ends of an interval for a mean: mean -+ t se at one of the usual levels, or with the normal quantile.
  * Other intervals exist (ranks, resampling), so a misfit only differs.
  */
-function interval(sample: Sample): Check[] {
+function interval(sample: Sample): FigureCheck[] {
   const [mean, low, high] = [sample.one('mean'), sample.one('low'), sample.one('high')];
   if (low === undefined || high === undefined) return [];
   if (rangeOfFigure(low, 'any').low > rangeOfFigure(high, 'any').high)

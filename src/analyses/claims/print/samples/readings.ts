@@ -1,20 +1,20 @@
 import { quantile } from '../../../../numerics/describing/quantile.ts';
 import { chiSquaredUpper } from '../../../../numerics/foundation/distributions.ts';
 import { exactly, over, type PrintHabit, total } from '../../../../numerics/printed/range.ts';
-import type { Check, LastDigits } from '../../found.ts';
+import type { FigureCheck, LastDigits } from '../../found.ts';
 import { checkByRange, rangeOfFigure, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { Evidence, Sample } from '../evidence.ts';
 
 /** Figures of a sample against the column of its single readings, where that is printed too. */
-export function checkReadings({ samples }: Evidence): Check[] {
+export function checkReadings({ samples }: Evidence): FigureCheck[] {
   return samples.flatMap((sample) => {
     const readings = sample.figures.filter(({ quantity, vague }) => quantity === 'reading' && !vague);
     return readings.length < 2 ? [] : fromReadings(sample, readings);
   });
 }
 
-function fromReadings(sample: Sample, readings: readonly PrintedFigure[]): Check[] {
+function fromReadings(sample: Sample, readings: readonly PrintedFigure[]): FigureCheck[] {
   const n = readings.length;
   const ends = (habit: PrintHabit) => readings.map((reading) => rangeOfFigure(reading, habit));
   const at = (share: number) => (habit: PrintHabit) => {

@@ -1,5 +1,5 @@
 import { exactly, over, overlap, type PrintHabit, type Range } from '../../../../numerics/printed/range.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { named, printRangeText, rangeOfFigure, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { Quantity } from '../../reading/terms.ts';
@@ -23,7 +23,7 @@ const PARTNERS: readonly (readonly [of: Quantity, other: Quantity])[] = [
  * number convert exactly; the mean count is never below 10 over the mean spacing (Jensen 1906), so that
  * means bound each other on one side only.
  */
-export function checkSpacing({ sets }: Evidence): Check[] {
+export function checkSpacing({ sets }: Evidence): FigureCheck[] {
   return [...sets.values()].flatMap((set) =>
     PARTNERS.flatMap(([quantity, other]) => {
       const of = (attribute: string, wanted: Quantity) =>
@@ -53,7 +53,7 @@ function converted(
   spacing: PrintedFigure,
   quantity: Quantity,
   set: readonly PrintedFigure[],
-): Check {
+): FigureCheck {
   const found = (habit: PrintHabit): Range => over(exactly(10), rangeOfFigure(spacing, habit));
   const printed = rangeOfFigure(density, 'any');
   const fits =

@@ -10,7 +10,7 @@ import {
   times,
   total,
 } from '../../../../numerics/printed/range.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { fitOf, printRangeText, rangeOfFigure, TRUNCATED } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 
@@ -21,7 +21,7 @@ export function meanOfMeans(
   mean: PrintedFigure,
   means: readonly PrintedFigure[],
   sizes: readonly number[] | null,
-): Check[] {
+): FigureCheck[] {
   const at = (habit: PrintHabit) => means.map((one) => rangeOfFigure(one, habit));
   const bounds = at('any');
   const inside = {
@@ -64,7 +64,7 @@ export function pooled(
   means: readonly PrintedFigure[],
   sizes: readonly number[],
   mean: PrintedFigure | undefined,
-): Check[] {
+): FigureCheck[] {
   const n = sizes.reduce((one, other) => one + other, 0);
   if (n - sizes.length < 1 || sizes.some((size) => size < 1)) return [];
   const within = (habit: PrintHabit, less: number) =>
@@ -122,7 +122,7 @@ export function weighed(
   figure: PrintedFigure,
   ways: readonly { readonly said: string; readonly compute: (habit: PrintHabit) => Range }[],
   rests: readonly PrintedFigure[],
-): Check {
+): FigureCheck {
   const found = ways.map((way) => ({ way, fit: fitOf(figure, way.compute) }));
   const best = found.find(({ fit }) => fit === 'agrees') ?? found.find(({ fit }) => fit !== 'no');
   const list = ways

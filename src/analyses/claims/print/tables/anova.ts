@@ -1,6 +1,6 @@
 import { over, type PrintHabit } from '../../../../numerics/printed/range.ts';
 import { pRange } from '../../../../numerics/printed/test-p.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { checkByRange, named, rangeOfFigure } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { PrintedTable } from '../../reading/printed-table.ts';
@@ -10,7 +10,7 @@ import { sumCheck } from './sum-check.ts';
 const RESIDUAL = /^(?:resid(?:uals?)?|error|within(?: groups)?|innerhalb.*|residuen)/i;
 
 /** A table of an analysis of variance: mean squares, F, p and the line of all (Fisher 1925). */
-export function checkAnova(table: PrintedTable): Check[] {
+export function checkAnova(table: PrintedTable): FigureCheck[] {
   if (!table.columns.some(({ role }) => role === 'sum-of-squares' || role === 'mean-square')) return [];
   const at = (row: number, quantity: Quantity): PrintedFigure | undefined =>
     table.cells[row]
@@ -23,7 +23,7 @@ export function checkAnova(table: PrintedTable): Check[] {
   const sources = table.rows.flatMap(({ line }, r) =>
     line === 'part' && r !== residual && r !== totals ? [r] : [],
   );
-  const checks: Check[] = [];
+  const checks: FigureCheck[] = [];
   for (const row of [...sources, ...(residual < 0 ? [] : [residual])]) {
     const [ss, df, ms] = [at(row, 'sum-of-squares'), at(row, 'df'), at(row, 'mean-square')];
     if (ss !== undefined && df !== undefined && ms !== undefined)

@@ -1,16 +1,16 @@
 import { exactly, overlap, total } from '../../../../numerics/printed/range.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { checkByRange, rangeOfFigure, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { PrintedTable } from '../../reading/printed-table.ts';
 
 /** What a printed table derives from its counts: expected counts, and shares that run on from line to line. */
-export function checkDerived(table: PrintedTable): Check[] {
+export function checkDerived(table: PrintedTable): FigureCheck[] {
   return [...expectedCounts(table), ...runningShares(table)];
 }
 
 /** Row sum times column sum over the sum of all (Pearson 1900). */
-function expectedCounts({ figures, cells, rows, columns }: PrintedTable): Check[] {
+function expectedCounts({ figures, cells, rows, columns }: PrintedTable): FigureCheck[] {
   const printed = figures.filter(({ quantity, cell }) => quantity === 'expected' && cell !== null);
   if (printed.length === 0) return [];
   const countRows = rows.flatMap(({ line }, r) => (line === 'part' ? [r] : []));
@@ -26,7 +26,7 @@ function expectedCounts({ figures, cells, rows, columns }: PrintedTable): Check[
   };
   const all = sum(countRows.flatMap((r) => countColumns.map((c) => at(r, c))));
   if (all === null || all === 0) return [];
-  return printed.flatMap((figure): Check[] => {
+  return printed.flatMap((figure): FigureCheck[] => {
     const place = figure.cell;
     if (place === null || columns[place.column].line !== 'part') return [];
     const row = rows[place.row].line === 'part' ? place.row : place.row - 1;
@@ -49,7 +49,7 @@ function expectedCounts({ figures, cells, rows, columns }: PrintedTable): Check[
 }
 
 /** A column of shares that run on: each line is the one before and its own share, or its counts so far over all. */
-function runningShares({ cells, rows, columns }: PrintedTable): Check[] {
+function runningShares({ cells, rows, columns }: PrintedTable): FigureCheck[] {
   return columns.flatMap(({ role }, column) => {
     if (role !== 'cumulative') return [];
     const lines = rows.flatMap(({ line }, r) => (line === 'part' && cells[r][column].length > 0 ? [r] : []));

@@ -1,5 +1,5 @@
 import { exactly, type PrintHabit, total as sumOf } from '../../../../numerics/printed/range.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { checkByRange, rangeOfFigure, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 
@@ -8,7 +8,7 @@ export function sumCheck(
   figure: PrintedFigure,
   parts: readonly PrintedFigure[],
   misfit: 'cannot be' | 'differs' = 'cannot be',
-): Check {
+): FigureCheck {
   const name = 'total of its parts';
   const resolve = 'Look up the parts and their sum; state what is counted twice or left out.';
   const exact = wholes(parts);

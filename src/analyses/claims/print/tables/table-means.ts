@@ -1,5 +1,5 @@
 import type { PrintHabit, Range } from '../../../../numerics/printed/range.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { rangeOfFigure, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { PrintedTable } from '../../reading/printed-table.ts';
@@ -11,7 +11,7 @@ import { meanOfMeans, pooled, weighed } from './all-groups.ts';
  * The line of all groups in a table of means: its n is the sum, its mean the weighted mean, its deviation that of
  * the groups within and between, its ends those of the groups. Some print the plain mean of the group means.
  */
-export function checkTableMeans(table: PrintedTable): Check[] {
+export function checkTableMeans(table: PrintedTable): FigureCheck[] {
   if (table.kind !== 'samples') return [];
   const totals = table.rows.flatMap(({ line }, r) => (line === 'total' ? [r] : []));
   const parts = table.rows.flatMap(({ line }, r) => (line === 'part' ? [r] : []));
@@ -51,8 +51,8 @@ function blocksOf({ columns }: PrintedTable): number[][] {
 
 type Of = (quantity: Quantity) => PrintedFigure | undefined;
 
-function block(all: Of, parts: readonly Of[]): Check[] {
-  const checks: Check[] = [];
+function block(all: Of, parts: readonly Of[]): FigureCheck[] {
+  const checks: FigureCheck[] = [];
   const list = (quantity: Quantity) => {
     const found = parts.map((of) => of(quantity));
     return found.some((figure) => figure === undefined) ? null : (found as readonly PrintedFigure[]);

@@ -1,4 +1,4 @@
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { named, shown, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { PrintedTable } from '../../reading/printed-table.ts';
@@ -11,7 +11,7 @@ import { BASE_WORDS, BASES, type Base, baseSize, countBeside } from './bases.ts'
  * A table takes all its percentages of one base: of its rows, its columns, the whole, or of an n that is printed.
  * Where no base fits most of them, what they are of is not told, and nothing is said against them.
  */
-export function checkTableShares(table: PrintedTable): Check[] {
+export function checkTableShares(table: PrintedTable): FigureCheck[] {
   const cells = table.figures.filter(
     ({ quantity, cell, values: [value] }) =>
       cell !== null &&
@@ -67,7 +67,7 @@ function fits({ over, under }: Of, figure: PrintedFigure): boolean {
   return fitOfFraction({ over: BigInt(over), under: BigInt(under) }, figure) !== undefined;
 }
 
-function settle(table: PrintedTable, cells: readonly PrintedFigure[], bases: readonly Base[]): Check[] {
+function settle(table: PrintedTable, cells: readonly PrintedFigure[], bases: readonly Base[]): FigureCheck[] {
   if (cells.length === 0) return [];
   const tried = bases.map((base) => {
     const of = cells.map((figure) => fractionOf(table, figure, base));
@@ -80,7 +80,7 @@ function settle(table: PrintedTable, cells: readonly PrintedFigure[], bases: rea
   const misfits = best.asked - best.good;
   const told = best.good >= 3 && best.good >= 3 * misfits;
   const few = best.asked <= 3 && best.good > misfits;
-  return cells.flatMap((figure, i): Check[] => {
+  return cells.flatMap((figure, i): FigureCheck[] => {
     const of = best.of[i];
     if (of === null) return [];
     const { over, under } = of;
@@ -120,7 +120,7 @@ function settle(table: PrintedTable, cells: readonly PrintedFigure[], bases: rea
 }
 
 /** A percentage in a line of sums is of the whole, of its own line (100 %), or of the sums it stands among. */
-function sumShare(table: PrintedTable, figure: PrintedFigure): Check[] {
+function sumShare(table: PrintedTable, figure: PrintedFigure): FigureCheck[] {
   const count = countBeside(table, figure);
   const over = wholeOf(count ?? undefined);
   if (over === null || count === null) return [];

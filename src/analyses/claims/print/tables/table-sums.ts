@@ -1,6 +1,6 @@
 import { powerOfTen } from '../../../../numerics/printed/printed-number.ts';
 import { overlap, total as sumOf } from '../../../../numerics/printed/range.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { rangeOfFigure, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { PrintedTable } from '../../reading/printed-table.ts';
@@ -8,7 +8,7 @@ import { additionText, sumCheck } from './sum-check.ts';
 import { type SumReading, sumsOf } from './table-lines.ts';
 
 /** Sums of a printed table against what they take in, and its cells against their sums. */
-export function tableSums(table: PrintedTable): Check[] {
+export function tableSums(table: PrintedTable): FigureCheck[] {
   const byKind = (['count', 'share'] as const).map((kind) =>
     sumsOf(table, kind).flatMap((ways) => settle(ways, kind)),
   );
@@ -21,7 +21,7 @@ export function tableSums(table: PrintedTable): Check[] {
  * Which reading of a sum holds is told by its lines together: all, or all but a few. Where no reading holds for
  * most lines, a table sums something that is not printed, and nothing is said against it.
  */
-function settle(ways: readonly SumReading[], kind: 'count' | 'share'): Check[] {
+function settle(ways: readonly SumReading[], kind: 'count' | 'share'): FigureCheck[] {
   const tried = ways.map((way) => {
     const checks = way.lines.map(({ sum, parts }) =>
       kind === 'share' ? percentSum(sum, parts) : sumCheck(sum, parts),
@@ -66,12 +66,12 @@ function isHundred({ values: [{ number }] }: PrintedFigure): boolean {
 }
 
 /** A single column of counts under a total is a plain addition. */
-function alone({ figure }: Check, way: SumReading): boolean {
+function alone({ figure }: FigureCheck, way: SumReading): boolean {
   return way.said === 'all of them' && way.lines.some(({ sum }) => sum.id === figure);
 }
 
 /** A sum of percentages prints as the sum of what is printed, as the rounded true sum, or as 100. */
-function percentSum(sum: PrintedFigure, parts: readonly PrintedFigure[]): Check {
+function percentSum(sum: PrintedFigure, parts: readonly PrintedFigure[]): FigureCheck {
   const check = sumCheck(sum, parts);
   if (check.outcome !== 'cannot be') return check;
   const printed = parts.reduce((all, part) => all + scaledDigits(part, 6), 0n);
@@ -101,10 +101,10 @@ function scaledDigits({ values: [{ number }] }: PrintedFigure, decimals: number)
 }
 
 /** One slip shows in a row and in a column: the cell where the two meet, where its change alone mends both. */
-function withCulprit(checks: readonly Check[], table: PrintedTable) {
+function withCulprit(checks: readonly FigureCheck[], table: PrintedTable) {
   const off = checks.filter(({ outcome }) => outcome === 'cannot be' || outcome === 'differs');
   const figures = new Map(table.figures.map((figure) => [figure.id, figure]));
-  const gap = ({ figure, with: parts }: Check) => {
+  const gap = ({ figure, with: parts }: FigureCheck) => {
     const sum = parts.reduce((all, id) => all + (wholeOf(figures.get(id)) ?? 0), 0);
     return (wholeOf(figures.get(figure)) ?? 0) - sum;
   };
@@ -116,20 +116,20 @@ function withCulprit(checks: readonly Check[], table: PrintedTable) {
     const cell = figures.get(shared[0]);
     const value = wholeOf(cell);
     if (cell === undefined || value === null) return null;
-    const asPart = (check: Check) => (check.figure === cell.id ? -gap(check) : gap(check));
+    const asPart = (check: FigureCheck) => (check.figure === cell.id ? -gap(check) : gap(check));
     if (asPart(a) !== asPart(b) || value + asPart(a) < 0) return null;
     return `one slip, in ${cell.id}: ${value + asPart(a)} instead of ${cell.printed}`;
   })();
-  return (check: Check): Check =>
+  return (check: FigureCheck): FigureCheck =>
     explained !== null && off.includes(check) ? { ...check, explained } : check;
 }
 
 /** A single slip in a cell would show in a total that fits, so the cell agrees with it. */
-function cellChecks(table: PrintedTable, totals: readonly Check[]): Check[] {
-  const outcomes = new Map<string, Check[]>();
+function cellChecks(table: PrintedTable, totals: readonly FigureCheck[]): FigureCheck[] {
+  const outcomes = new Map<string, FigureCheck[]>();
   for (const check of totals)
     for (const id of check.with) outcomes.set(id, [...(outcomes.get(id) ?? []), check]);
-  return table.figures.flatMap((cell): Check[] => {
+  return table.figures.flatMap((cell): FigureCheck[] => {
     const sums = outcomes.get(cell.id) ?? [];
     if (sums.length === 0 || cell.quantity === 'total') return [];
     const bad = sums.filter(({ outcome }) => outcome === 'cannot be' || outcome === 'differs');
@@ -153,7 +153,7 @@ function cellChecks(table: PrintedTable, totals: readonly Check[]): Check[] {
 }
 
 /** Percentages without a printed total: most lines add up to 100, so one that does not is asked about. */
-function hundreds(table: PrintedTable): Check[] {
+function hundreds(table: PrintedTable): FigureCheck[] {
   const { cells, rows, columns } = table.body;
   if (table.kind !== 'shares') return [];
   const one = { low: 1 - 1e-9, high: 1 + 1e-9 };
@@ -171,7 +171,7 @@ function hundreds(table: PrintedTable): Check[] {
       line.length < 2
         ? []
         : line.map(
-            (cell): Check => ({
+            (cell): FigureCheck => ({
               figure: cell.id,
               name: 'percentages of a line',
               from: 'print',

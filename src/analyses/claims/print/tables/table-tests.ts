@@ -5,14 +5,14 @@ import { fisherExact } from '../../../../numerics/tests/fisher-exact.ts';
 import { triedText } from '../../conventions/register.ts';
 import { checkByWays, fitOfWays, type Way } from '../../conventions/way.ts';
 import { yates } from '../../conventions/yates.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { shown, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { PrintedTable } from '../../reading/printed-table.ts';
 import type { Evidence } from '../evidence.ts';
 
 /** Chi-squared, its df and p, and Fisher's exact p, recomputed from the printed table of counts. */
-export function checkTableTests({ sets, tables }: Evidence, random: Random): Check[] {
+export function checkTableTests({ sets, tables }: Evidence, random: Random): FigureCheck[] {
   return [...tables.values()].flatMap((table) => {
     const counts = countsOf(table);
     const claims = (sets.get(table.name) ?? []).filter(
@@ -40,7 +40,7 @@ export function checkTableTests({ sets, tables }: Evidence, random: Random): Che
  * The same of the table with a row or a column left out, or two taken together, as is ordinary where kinds are rare
  * or uncertain. Of a table larger than two by two something of the kind may always be so, and a misfit only differs.
  */
-function otherKinds(table: PrintedTable, counts: number[][], figure: PrintedFigure): Check | null {
+function otherKinds(table: PrintedTable, counts: number[][], figure: PrintedFigure): FigureCheck | null {
   const turned = (lines: readonly (readonly number[])[]) =>
     lines[0].map((_, c) => lines.map((line) => line[c]));
   const along = [

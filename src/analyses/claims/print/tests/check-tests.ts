@@ -1,4 +1,4 @@
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import type { Evidence } from '../evidence.ts';
 import { familyChecks } from './family.ts';
 import { goodnessChecks } from './goodness.ts';
@@ -12,7 +12,7 @@ import { testsOf } from './test-groups.ts';
 const RANKED: ReadonlySet<string> = new Set(['U', 'W', 'signed-rank', 'rho', 'tau']);
 
 /** Test statistics, degrees of freedom and p of one text, row or set against each other. */
-export function checkTests({ sets }: Evidence): Check[] {
+export function checkTests({ sets }: Evidence): FigureCheck[] {
   const tests = [...sets.values()].map((set) => ({ set, tests: testsOf(set) }));
   // What stands together is a family: the tests of a table or a set, and those of the texts of no set.
   const alone = tests.filter(

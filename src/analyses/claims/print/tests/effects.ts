@@ -11,7 +11,7 @@ import {
   square,
   times,
 } from '../../../../numerics/printed/range.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import {
   named,
   numberPrinted,
@@ -29,7 +29,7 @@ import { type PrintedTest, testsOf } from './test-groups.ts';
  * Cramér's V and phi of chi-squared, epsilon squared of H (Cohen 1988; Tomczak & Tomczak 2014, Trends Sport Sci. 1:19).
  * Several formulas are in use, and paired designs have their own, so a misfit only differs.
  */
-export function checkEffects({ sets }: Evidence): Check[] {
+export function checkEffects({ sets }: Evidence): FigureCheck[] {
   return [...sets.values()].flatMap((set) =>
     testsOf(set).flatMap((test) =>
       set
@@ -44,7 +44,7 @@ interface EffectWay {
   readonly range: (habit: PrintHabit) => Range;
 }
 
-function effectCheck(effect: PrintedFigure, test: PrintedTest): Check[] {
+function effectCheck(effect: PrintedFigure, test: PrintedTest): FigureCheck[] {
   const ways = waysOf(effect, test);
   if (ways.length === 0) return [];
   const printed =

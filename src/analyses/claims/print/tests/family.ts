@@ -1,5 +1,5 @@
 import { overlap, type Range } from '../../../../numerics/printed/range.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { rangeOfFigure } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import { pReadings } from './p-of-statistic.ts';
@@ -53,7 +53,7 @@ interface Member {
  *
  * @returns a check for each p that is not its plain one; none where no adjustment fits all.
  */
-export function familyChecks(tests: readonly PrintedTest[]): ReadonlyMap<string, Check> {
+export function familyChecks(tests: readonly PrintedTest[]): ReadonlyMap<string, FigureCheck> {
   const members = tests.flatMap((test): Member[] => {
     const [p] = test.p;
     if (p === undefined || test.p.length > 1 || p.values[0].relation === '~') return [];
@@ -79,7 +79,7 @@ export function familyChecks(tests: readonly PrintedTest[]): ReadonlyMap<string,
           under: `an adjustment for ${members.length} tests after ${name}`,
           working: `The ${members.length} p values printed together are what an adjustment after ${name} makes of their statistics.`,
           with: [test.statistic.id],
-        } satisfies Check,
+        } satisfies FigureCheck,
       ]),
     );
   }

@@ -1,6 +1,6 @@
 import { ln } from '../../../../numerics/foundation/elementary.ts';
 import { exactly, overlap } from '../../../../numerics/printed/range.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { named, rangeOfFigure, shown, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { PrintedTest } from './test-groups.ts';
@@ -12,7 +12,7 @@ import type { PrintedTest } from './test-groups.ts';
 export function goodnessChecks(
   { method, statistic, df }: PrintedTest,
   set: readonly PrintedFigure[],
-): Check[] {
+): FigureCheck[] {
   if (method !== 'chi-squared' && method !== 'G') return [];
   const counts = set.filter(({ quantity, values: [value] }) => quantity === 'count' && !value.percent);
   const values = counts.map(wholeOf);

@@ -1,9 +1,9 @@
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { rangeOfFigure, wholeOf } from '../../judging/check.ts';
 import type { PrintedTest } from './test-groups.ts';
 
 /** What no statistic of its kind can be, whatever the records. */
-export function impossibleStatistic({ method, statistic, df, sizes }: PrintedTest): Check[] {
+export function impossibleStatistic({ method, statistic, df, sizes }: PrintedTest): FigureCheck[] {
   const { low, high } = rangeOfFigure(statistic, 'any');
   const base = {
     figure: statistic.id,

@@ -1,7 +1,7 @@
 import { normalQuantileUpper, studentQuantileUpper } from '../../../../numerics/foundation/distributions.ts';
 import { exp, ln } from '../../../../numerics/foundation/elementary.ts';
 import { minus, over, overlap, plus, type Range, scaled } from '../../../../numerics/printed/range.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { named, numberPrinted, printRangeText, rangeOfFigure, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import { only } from '../evidence.ts';
@@ -12,7 +12,7 @@ import type { PrintedTest } from './test-groups.ts';
  * with r and n (Fisher 1921, Metron 1:3), and an effect lies within its own. What an interval is of the print
  * seldom says, so a misfit only differs, and only where no reading fits.
  */
-export function intervalChecks(test: PrintedTest, set: readonly PrintedFigure[]): Check[] {
+export function intervalChecks(test: PrintedTest, set: readonly PrintedFigure[]): FigureCheck[] {
   const beside = set.filter(({ line }) => line === test.statistic.line);
   const [low, high] = (['low', 'high'] as const).map((end) =>
     only(beside.filter(({ quantity }) => quantity === end)),
@@ -46,7 +46,7 @@ function ofDifference(
   [from, to]: readonly [Range, Range],
   tail: number,
   ofEffect: boolean,
-): Check[] {
+): FigureCheck[] {
   if (df === undefined || df.values.length !== 1) return [];
   const quantile = studentQuantileUpper(tail, numberPrinted(df));
   const middle = scaled(plus(from, to), 0.5);
@@ -84,7 +84,7 @@ function ofCorrelation(
   { statistic, df, sizes }: PrintedTest,
   [low, high]: readonly [PrintedFigure, PrintedFigure],
   tail: number,
-): Check[] {
+): FigureCheck[] {
   const degrees = df === undefined ? null : wholeOf(df);
   const size = sizes.length === 1 ? wholeOf(sizes[0]) : null;
   const ns = [degrees === null ? null : degrees + 2, degrees, size].filter((n) => n !== null && n > 3);
@@ -125,7 +125,7 @@ function said(
   outcome: 'agrees' | 'differs',
   working: string,
   rests: readonly PrintedFigure[],
-): Check {
+): FigureCheck {
   return {
     figure: low.id,
     name: 'interval beside its test',

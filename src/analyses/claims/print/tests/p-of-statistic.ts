@@ -1,7 +1,7 @@
 import { exactly, minus, type PrintHabit, type Range, scaled } from '../../../../numerics/printed/range.ts';
 import { pRange, statisticOfP, type TabledTest } from '../../../../numerics/printed/test-p.ts';
 import { CONVENTIONS } from '../../conventions/register.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import {
   fitOf,
   named,
@@ -88,7 +88,7 @@ export function isTabled(method: string): boolean {
 }
 
 /** A printed p against the statistic and degrees of freedom that are printed with it. */
-export function pFromStatistic(test: PrintedTest, p: PrintedFigure): Check[] {
+export function pFromStatistic(test: PrintedTest, p: PrintedFigure): FigureCheck[] {
   const { method, statistic, df, sizes } = test;
   const tabled = TABLED[method];
   if (tabled === undefined) return [];

@@ -4,7 +4,7 @@ import { kendallWays, spearmanWays } from '../../../../numerics/printed/rank-cor
 import { signedRankWays } from '../../../../numerics/printed/signed-rank-p.ts';
 import { mannWhitneyFromU, type PWay } from '../../../../numerics/printed/u-test.ts';
 import { CONVENTIONS, triedText } from '../../conventions/register.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { named, numberPrinted, rangeOf, rangeOfFigure, shown, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import { finer } from '../finer.ts';
@@ -14,7 +14,7 @@ import type { PrintedTest } from './test-groups.ts';
  * p of a rank test against its statistic and the numbers of records, in every usual way. Ties, which print does
  * not show, make the exact ways approximate and the spread smaller: what they can explain is no contradiction.
  */
-export function rankTestChecks(test: PrintedTest): Check[] {
+export function rankTestChecks(test: PrintedTest): FigureCheck[] {
   return test.p.flatMap((p) => (p.stars ? [] : [rankTestCheck(test, p)]));
 }
 
@@ -24,7 +24,7 @@ const MOST_TIED = 0.35;
 /** The same of tau-b, whose own size ties raise too. */
 const MOST_TIED_TAU = 0.6;
 
-function rankTestCheck(test: PrintedTest, p: PrintedFigure): Check {
+function rankTestCheck(test: PrintedTest, p: PrintedFigure): FigureCheck {
   const { statistic, sizes, method } = test;
   const base = { figure: p.id, name: `p of ${SAID[method] ?? method}`, from: 'print' } as const;
   const ns = sizesFor(test);

@@ -1,10 +1,10 @@
 import { exactly, overlap, type Range } from '../../../../numerics/printed/range.ts';
-import type { Check } from '../../found.ts';
+import type { FigureCheck } from '../../found.ts';
 import { named, rangeOf, wholeOf } from '../../judging/check.ts';
 import type { PrintedTest } from './test-groups.ts';
 
 /** Degrees of freedom against the numbers of records: n - 2 for a correlation; n1 + n2 - 2 for t, less with Welch's correction; n - k for F. */
-export function degreesFromN({ method, df, sizes }: PrintedTest): Check[] {
+export function degreesFromN({ method, df, sizes }: PrintedTest): FigureCheck[] {
   if (df === undefined || sizes.length === 0) return [];
   const counts = sizes.map(wholeOf);
   if (counts.some((count) => count === null)) return [];

@@ -1,10 +1,10 @@
 import type { PrintedFigure } from '../../reading/claim.ts';
-import type { Method, Quantity } from '../../reading/terms.ts';
+import type { Quantity, TestMethod } from '../../reading/terms.ts';
 import { finest } from '../evidence.ts';
 
 /** What a set says of one test. */
 export interface PrintedTest {
-  readonly method: Method;
+  readonly method: TestMethod;
   readonly statistic: PrintedFigure;
   readonly df: PrintedFigure | undefined;
   readonly p: readonly PrintedFigure[];

@@ -2,7 +2,7 @@ import { type PrintedFigure, perUnitOf } from '../claim.ts';
 import type { DecimalMark } from '../numbers.ts';
 import { readPrinted } from '../printed-text.ts';
 import { mannersIn } from '../symbols.ts';
-import type { Method, Quantity } from '../terms.ts';
+import type { Quantity, TestMethod } from '../terms.ts';
 import type { TextPart } from '../text-part.ts';
 import { isBlank } from './blank.ts';
 import { type BracketKind, bracketKind } from './brackets.ts';
@@ -110,7 +110,7 @@ function bracketParts(parts: readonly TextPart[], kind: BracketKind): readonly T
 }
 
 /** What of a figure does not hang on where it stands. */
-export function figureBase(part: TextPart, text: string, method: Method | null) {
+export function figureBase(part: TextPart, text: string, method: TestMethod | null) {
   return {
     // Its id says where it stands.
     place: '',

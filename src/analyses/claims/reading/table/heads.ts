@@ -1,4 +1,4 @@
-import type { Method, Quantity } from '../terms.ts';
+import type { Quantity, TestMethod } from '../terms.ts';
 
 /** What a column (or a row of a table laid the other way) holds. */
 export type Role = Quantity | 'cumulative' | 'not part' | 'step' | 'unknown';
@@ -6,7 +6,7 @@ export type Role = Quantity | 'cumulative' | 'not part' | 'step' | 'unknown';
 /** What a head says of the numbers below it. */
 export interface HeadReading {
   readonly role: Role;
-  readonly method?: Method;
+  readonly method?: TestMethod;
   /** The second number of a cell: sd, se. */
   readonly second?: Quantity;
   /** What two ends behind a middle are. */

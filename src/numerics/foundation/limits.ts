@@ -1,0 +1,5 @@
+/** The ends of an interval, in the unit of what lies within. */
+export interface Limits {
+  readonly low: number;
+  readonly high: number;
+}
