@@ -37,6 +37,11 @@ export const comparisonOptions = {
     description:
       'How far two ranges are apart: by midpoints, by the mean distance of values within them, or the least or greatest possible',
   }),
+  broad: z.enum(['expected', 'place', 'least', 'greatest']).default('expected').meta({
+    title: 'Broad terms',
+    description:
+      'How far a term that says less than a kind is from others ("tree bast" beside lime bast). expected: the mean over its kinds, as often as they are recorded; place: where it stands in the tree; least, greatest: as its kinds allow',
+  }),
   ordinal: z.enum(['ranks', 'grades']).default('ranks').meta({
     title: 'Grades',
     description: 'ranks: by the ranks of the records (Podani 1999); grades: as equal steps',
@@ -66,7 +71,7 @@ export type ComparisonOptions = z.output<z.ZodObject<typeof comparisonOptions>>;
 export function comparisonSettings(
   options: ComparisonOptions & Pick<ComparisonSettings, 'skewed'>,
 ): ComparisonSettings {
-  const { of, weights, attributeWeights, mode, intervals, ordinal, scaling, minimumOverlap, skewed } =
+  const { of, weights, attributeWeights, mode, intervals, broad, ordinal, scaling, minimumOverlap, skewed } =
     options;
   return {
     ...(skewed === undefined ? {} : { skewed }),
@@ -75,6 +80,7 @@ export function comparisonSettings(
     attributeWeights,
     mode,
     intervals,
+    broad,
     ordinal,
     scaling,
     minimumOverlap,

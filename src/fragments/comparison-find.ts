@@ -2,7 +2,8 @@ import { codeValue, quantityValue, type RecordValue } from '../numerics/dissimil
 import { termAt } from './accessors.ts';
 import type { Comparison } from './comparison.ts';
 import { codeInterval } from './comparison-numbers.ts';
-import type { FragmentTable } from './table.ts';
+import type { FragmentTable, TermColumn } from './table.ts';
+import { plainIn } from './told-apart.ts';
 
 const UNKNOWN_QUANTITY = quantityValue(Number.NaN);
 const UNKNOWN_CODE = codeValue(-1);
@@ -29,8 +30,24 @@ export function recordOfRow(
       return ends === null ? UNKNOWN_QUANTITY : quantityValue(ends[0], ends[1]);
     }
     const term = column?.kind === 'term' ? termAt(column, row) : null;
-    return term === null ? UNKNOWN_CODE : codeValue(coding.codes.get(term) ?? coding.unseen);
+    if (term === null || column?.kind !== 'term') return UNKNOWN_CODE;
+    const broad = coding.broad.get(term);
+    const code =
+      broad !== undefined && !isPlain(comparison, column, table, row) ? broad : coding.codes.get(term);
+    return codeValue(code ?? coding.unseen);
   });
+}
+
+const plain = new WeakMap<TermColumn, (row: number) => boolean>();
+
+/** Whether the term is meant as a kind of its own by the table that the row stands in. */
+function isPlain({ register }: Comparison, column: TermColumn, table: FragmentTable, row: number): boolean {
+  const known = plain.get(column);
+  if (known !== undefined) return known(row);
+  const vocabulary = register.vocabularies.get(column.attribute.vocabulary ?? '');
+  const made = vocabulary === undefined ? () => true : plainIn(column, vocabulary, table, register);
+  plain.set(column, made);
+  return made(row);
 }
 
 /** Whether the record has a value of this variable. */

@@ -4,6 +4,7 @@ import { InputError } from '../errors.ts';
 import type { DissimilaritySpec, IntervalRule, Variable } from '../numerics/dissimilarity/variables.ts';
 import { append } from '../numerics/foundation/lists.ts';
 import { atCentre } from './accessors.ts';
+import type { BroadRule, BroadTerms } from './comparison-broad.ts';
 import { type NumberCoding, numberCoding } from './comparison-numbers.ts';
 import { type TermCoding, termCoding } from './comparison-terms.ts';
 import { isMissing } from './missing.ts';
@@ -22,6 +23,8 @@ export interface ComparisonSettings {
   readonly attributeWeights: Readonly<Record<string, number>>;
   readonly mode: 'blocks' | 'plain';
   readonly intervals: IntervalRule;
+  /** How far a broad term is from others; `expected` if left out. */
+  readonly broad?: BroadRule;
   /** Grades by the ranks of the records (Podani 1999), or as equal steps of their scale. */
   readonly ordinal: 'ranks' | 'grades';
   /** What counts as a difference of 1: the range of the values, or twice their interquartile range. */
@@ -40,9 +43,12 @@ export interface ComparedAttribute {
 /** A table made ready to be compared. `attributes` and `spec.variables` run in the same order. */
 export interface Comparison {
   readonly spec: DissimilaritySpec;
+  readonly register: Register;
   readonly attributes: readonly ComparedAttribute[];
   /** What a reader should know: attributes left out and why, ends that were closed. */
   readonly notes: readonly string[];
+  /** Attributes with records that say less than a kind which others name, and the terms that these have. */
+  readonly broad: readonly { readonly label: string; readonly terms: BroadTerms['found'] }[];
 }
 
 /**
@@ -50,7 +56,8 @@ export interface Comparison {
  *
  * - Numbers: by logarithm where the attribute says so, then by range; open ends (">20") are closed at
  *   the outermost end that the column knows.
- * - Kinds with a vocabulary: Wu & Palmer 1994 along its tree; without one, the same or not.
+ * - Kinds with a vocabulary: Wu & Palmer 1994 along its tree, a broad term as any of its kinds; without one, the same
+ *   or not.
  * - Grades by rank or by step; presence with joint absence ignored; yes/no as two kinds.
  * - An attribute without any value is left out, and a note says so.
  *
@@ -67,6 +74,8 @@ export function compareRecords(
   const attributes: ComparedAttribute[] = [];
   const variables: Variable[] = [];
   const notes: string[] = [];
+  const broad: { label: string; terms: BroadTerms['found'] }[] = [];
+  const { ordinal, broad: rule = 'expected' } = settings;
   for (const id of new Set(chosen)) {
     const column = requireColumn(table, id, register);
     const { attribute } = column;
@@ -91,9 +100,10 @@ export function compareRecords(
             settings.scaling,
             settings.skewed,
           )
-        : termCoding(column, place, settings.ordinal, register);
+        : termCoding(column, place, { table, register, ordinal, broad: rule });
     append(notes, made.notes);
     if (made.variable === null) continue;
+    if ('broad' in made && made.broad.length > 0) broad.push({ label: attribute.label, terms: made.broad });
     attributes.push({ attribute, coding: made.coding });
     variables.push(made.variable);
   }
@@ -106,7 +116,8 @@ export function compareRecords(
   }
   const blockWeights = COMPARED_BLOCKS.map((block) => settings.weights[block] ?? 1);
   const { mode, intervals, minimumOverlap } = settings;
-  return { spec: { variables, blockWeights, mode, intervals, minimumOverlap }, attributes, notes };
+  const spec = { variables, blockWeights, mode, intervals, minimumOverlap };
+  return { spec, register, attributes, notes, broad };
 }
 
 /** Pairs of attributes that say the same thing in two units, and may not both be weighed. */

@@ -5,6 +5,7 @@ import {
   compareRecords,
   defaultAttributes,
 } from '../../src/fragments/comparison.ts';
+import type { BroadRule } from '../../src/fragments/comparison-broad.ts';
 import { recordOfRow } from '../../src/fragments/comparison-find.ts';
 import { readFind } from '../../src/fragments/find-table.ts';
 import { collapseItems } from '../../src/fragments/items.ts';
@@ -84,7 +85,120 @@ describe('attributes made comparable', () => {
     );
     expect(d(0, 1)).toBeCloseTo(0.5, 14);
     expect(d(0, 2)).toBe(1);
-    expect(d(0, 3)).toBeCloseTo(1 / 3, 14);
+    // By the place of tree bast in the tree, and as the mean over lime and willow, once each.
+    const inTree = apart([{ fibre: 'limeBast' }, { fibre: 'willowBast' }, { fibre: 'treeBast' }], ['fibre'], {
+      broad: 'place',
+    });
+    expect(inTree(0, 2)).toBeCloseTo(1 / 3, 14);
+    expect(d(0, 3)).toBeCloseTo(1 / 4, 14);
+  });
+
+  describe('a broad term, worked by hand: lime bast three times, willow bast once, wool, and tree bast twice', () => {
+    const fibres = ['limeBast', 'limeBast', 'limeBast', 'willowBast', 'wool', 'treeBast', 'treeBast'];
+    const rows = fibres.map((fibre) => ({ fibre }));
+    const under = (broad: BroadRule) => {
+      const d = apart(rows, ['fibre'], { broad });
+      return { lime: d(0, 5), willow: d(3, 5), wool: d(4, 5), itself: d(5, 6), narrow: d(0, 3) };
+    };
+
+    it('is its kinds as often as they are recorded, and at least and at most what they allow', () => {
+      // One record more spread over both: lime 3.5 of 5, willow 1.5 of 5. They are 1/2 apart (Wu & Palmer 1994), so that
+      // the mean is 0.3 · 1/2 from lime and 0.7 · 1/2 from willow; two of tree bast differ with chance 2 · 0.7 · 0.3.
+      const { lime, willow, wool, itself, narrow } = under('expected');
+      expect(lime).toBeCloseTo(0.15, 14);
+      expect(willow).toBeCloseTo(0.35, 14);
+      expect(itself).toBeCloseTo(0.21, 14);
+      expect([wool, narrow]).toEqual([1, 0.5]);
+      expect(under('least')).toEqual({ lime: 0, willow: 0, wool: 1, itself: 0, narrow: 0.5 });
+      expect(under('greatest')).toEqual({ lime: 0.5, willow: 0.5, wool: 1, itself: 0.5, narrow: 0.5 });
+    });
+
+    it('is a kind like any other where nobody names a narrower one', () => {
+      const d = apart([{ fibre: 'treeBast' }, { fibre: 'treeBast' }, { fibre: 'wool' }], ['fibre'], {
+        broad: 'greatest',
+      });
+      expect([d(0, 1), d(0, 2)]).toEqual([0, 1]);
+    });
+
+    it('of a find is read as that of a record, and is named', () => {
+      const table = makeTable(rows);
+      for (const [broad, lime] of [
+        ['expected', 0.15],
+        ['least', 0],
+        ['greatest', 0.5],
+      ] as const) {
+        const comparison = compareRecords(table, register, { ...SETTINGS, of: ['fibre'], broad });
+        const find = readFind({ fibre: 'tree bast' }, register);
+        const [first] = dissimilaritiesTo(comparison.spec, recordOfRow(comparison, find.table, 0));
+        expect(first).toBeCloseTo(lime, 14);
+        expect(comparison.broad).toEqual([{ label: 'fibre', terms: [{ label: 'tree bast', records: 2 }] }]);
+      }
+    });
+  });
+
+  describe('a kind with named variants', () => {
+    const vocabularies = new Map(register.vocabularies);
+    vocabularies.set('fibre', {
+      id: 'fibre',
+      label: 'fibre',
+      terms: [
+        { id: 'hair', label: 'hair', inner: 'variants', source: 'test' },
+        { id: 'goatHair', label: 'goat hair', parent: 'hair', source: 'test' },
+      ],
+    });
+    const own = { ...register, vocabularies };
+    // The first catalogue tells goat hair apart, so that its plain hair is a kind; the second does not.
+    const table = {
+      ...makeTable(
+        ['hair', 'hair', 'hair', 'goatHair', 'hair'].map((fibre) => ({ fibre })),
+        own,
+      ),
+      origin: [0, 0, 0, 0, 1].map((source, row) => ({ source, row: row + 2 })),
+      sources: ['a.csv', 'b.csv'],
+    };
+    const under = (broad: BroadRule) => {
+      const { spec } = compareRecords(table, own, { ...SETTINGS, of: ['fibre'], broad });
+      const matrix = dissimilarities(spec);
+      return [dissimilarityAt(matrix, 0, 1), dissimilarityAt(matrix, 0, 4), dissimilarityAt(matrix, 3, 4)];
+    };
+
+    it('is plain where its catalogue tells the variants apart, and any of them elsewhere', () => {
+      // Hair to goat hair is 1 - 2/3 = 1/3; the broad one is plain 3.5 times in 5.
+      const apartByTree = 1 - 2 / 3;
+      const [alike, toPlain, toGoat] = under('expected');
+      expect(alike).toBe(0);
+      expect(toPlain).toBeCloseTo(0.1, 14);
+      expect(toGoat).toBeCloseTo(0.7 / 3, 14);
+      expect(under('least')).toEqual([0, 0, 0]);
+      expect(under('greatest')).toEqual([0, apartByTree, apartByTree]);
+    });
+  });
+
+  it('a facet that was not recorded may be any where distances are bounded, and stays a gap otherwise', () => {
+    const attributes = new Map(register.attributes);
+    attributes.set('spacingClass', {
+      ...attributes.get('spacingClass')!,
+      facet: { of: 'structure', name: 'openness' },
+    } as never);
+    const own = { ...register, attributes };
+    const table = makeTable(
+      [
+        { structure: 'twined', spacingClass: 'open' },
+        { structure: 'twined', spacingClass: 'close' },
+        { structure: 'twined' },
+        { structure: 'woven' },
+      ],
+      own,
+    );
+    const under = (broad: BroadRule) => {
+      const { spec } = compareRecords(table, own, { ...SETTINGS, of: ['structure', 'spacingClass'], broad });
+      const matrix = dissimilarities(spec);
+      return [dissimilarityAt(matrix, 0, 2), dissimilarityAt(matrix, 0, 3)];
+    };
+    // Structure and openness weigh the same: open to close is half of 1, and no openness applies to what is woven.
+    expect(under('expected')).toEqual([0, 1]);
+    expect(under('least')).toEqual([0, 1]);
+    expect(under('greatest')).toEqual([0.5, 1]);
   });
 
   it('an open end is closed at the outermost value known, and said', () => {

@@ -2,7 +2,8 @@
  * Do verdicts stay what they are when the same finds are written down otherwise? Invented regions of five sites, each
  * written once with care (every item numbered, close terms, readings to 0.1 mm) and then as other hands would: broader
  * words for structure and fibre, other units, rounding, item numbers missing or not confirmed, spellings of sites and
- * phases, gaps that go with preservation, marks of doubt. Every answer is held against that of the careful writing:
+ * phases, gaps that go with preservation, marks of doubt, words of another language, other orders of rows and columns,
+ * a file a site or one for all. Every answer is held against that of the careful writing:
  * the same; cannot be told, or said with what it hangs on; otherwise; reversed. Reversed is a difference the
  * other way, a verdict of "not told apart" where all are told apart and the reverse, another pair or place as the most alike without a
  * rival, or a set of labels that shares none with the careful one.
@@ -128,6 +129,8 @@ for (let region = 0; region * PER_REGION < runs; region++) {
     return new Map(Object.entries(results.analyses).map(([id, result]) => [id, saidOf(id, result)]));
   };
   const careful = answersTo(CAREFULLY, 'with care');
+  // What there is so far, for whoever stops the run.
+  if (region > 0 && region % 10 === 0) print(region * PER_REGION);
   for (let hand = 0; hand < PER_REGION && region * PER_REGION + hand < runs; hand++) {
     const recording = drawRecording(random.stream(`recording ${hand}`));
     for (const [id, other] of answersTo(recording, `written ${hand}`)) {
@@ -139,10 +142,14 @@ for (let region = 0; region * PER_REGION < runs; region++) {
     }
   }
 }
-console.log(`| question | ${OUTCOMES.join(' | ')} |`);
-console.log(`|---|${OUTCOMES.map(() => '---').join('|')}|`);
-for (const [id, counts] of tally) {
-  const share = (outcome: Outcome) => `${((100 * (counts.get(outcome) ?? 0)) / runs).toFixed(1)} %`;
-  console.log(`| ${QUESTIONS[id]} | ${OUTCOMES.map(share).join(' | ')} |`);
+print(runs);
+
+function print(of: number): void {
+  console.log(`\n${of} re-recordings:\n\n| question | ${OUTCOMES.join(' | ')} |`);
+  console.log(`|---|${OUTCOMES.map(() => '---').join('|')}|`);
+  for (const [id, counts] of tally) {
+    const share = (outcome: Outcome) => `${((100 * (counts.get(outcome) ?? 0)) / of).toFixed(1)} %`;
+    console.log(`| ${QUESTIONS[id]} | ${OUTCOMES.map(share).join(' | ')} |`);
+  }
+  if (reversals.length > 0) console.error(`\n${reversals.join('\n')}`);
 }
-if (reversals.length > 0) console.error(`\n${reversals.join('\n')}`);

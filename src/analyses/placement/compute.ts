@@ -6,6 +6,7 @@ import { nearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
 import type { RecordValue } from '../../numerics/dissimilarity/variables.ts';
 import type { ConformalP } from '../../numerics/tests/conformal.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
+import { broadFound, broadReadings } from './broad.ts';
 import type { PlacementFound } from './found.ts';
 import { type BagMaker, drawsOf, furtherAnswers, mapPosition } from './further.ts';
 import { guardedSets } from './guarded.ts';
@@ -73,6 +74,7 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
   if (order.reached.length === 0) return nothingPlaced(input, base, known.length);
 
   report(0.1, 'looking for its nearest comparanda');
+  const broad = broadReadings(comparanda, input, options, find.table, known);
   const neighbours = nearestNeighbours(
     input,
     comparison,
@@ -80,6 +82,7 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
     record,
     order.first(options.nearest),
     distances,
+    broad ?? { least: distances, greatest: distances },
   );
   const bagsOn: BagMaker = (places, what, of, most) =>
     keptBags(comparanda, JSON.stringify([places, what, most, options.neighbours]), () =>
@@ -103,6 +106,7 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
     order,
     draws,
     bagsOn,
+    broad,
   });
   const sets = setsOf(judged, options.level);
   const compared = known.map((place) => comparison.attributes[place].attribute.id);
@@ -123,6 +127,7 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
     lacked,
     circular: attributes.map(({ label }) => label).filter((label) => comparedOn.includes(label)),
     neighbours,
+    broad: broad === null ? null : broadFound(broad, order, options.nearest),
     percentiles: percentilesOf(records, find.table, attributes, comparanda.allRows, comparanda.ends),
     judged,
     rankings,

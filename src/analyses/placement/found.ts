@@ -13,6 +13,7 @@ import type {
 
 export type KindOfChange =
   | 'its own ranges'
+  | 'broad terms'
   | 'other weights'
   | 'an assemblage left out'
   | 'complete records alone';
@@ -64,6 +65,9 @@ export interface Neighbour {
   readonly item: string;
   readonly assemblage: string;
   readonly distance: number;
+  /** The same with every broad term read as near, and as far, as its kinds allow; equal where none is broad. */
+  readonly least: number;
+  readonly greatest: number;
   /** Block -> what it adds to the distance; null where nothing of it could be compared. */
   readonly blocks: readonly { readonly block: string; readonly contribution: number | null }[];
   /** What the find has and this record lacks. */
@@ -73,6 +77,14 @@ export interface Neighbour {
   /** Use as the source records it, and how it was known; empty where it says nothing. */
   readonly use: string;
   readonly useBasis: string;
+}
+
+/** Terms of the find or of comparanda that say less than a kind, and what that does to the nearest comparanda. */
+export interface BroadFound {
+  readonly terms: readonly string[];
+  /** Comparanda that are not listed, and may be nearer than one that is. */
+  readonly more: number;
+  readonly nearest: 'stay' | 'order may differ' | 'others may be nearer';
 }
 
 /** Where one measurement of the find stands among the records of one label. */
@@ -112,6 +124,8 @@ export interface PlacementFound extends Findings {
   /** Attributes of labels that are compared as well, so that their labels are judged by themselves. */
   readonly circular: readonly string[];
   readonly neighbours: readonly Neighbour[];
+  /** Null where nothing that is compared says less than a kind. */
+  readonly broad: BroadFound | null;
   readonly percentiles: readonly Percentile[];
   readonly judged: readonly JudgedLabel[];
   /** One for each attribute of two labels or more. */

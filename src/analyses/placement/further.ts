@@ -1,11 +1,14 @@
+import type { BroadRule } from '../../fragments/comparison-broad.ts';
 import { pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
 import type { NearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
 import type { DissimilaritySpec, RecordValue } from '../../numerics/dissimilarity/variables.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
+import type { BroadReadings } from './broad.ts';
 import type { MapPosition } from './found.ts';
 import {
   drawWithin,
   hasRanges,
+  movesByBroadTerms,
   movesByComplete,
   movesUnderWeights,
   movesWithinRanges,
@@ -44,14 +47,32 @@ export interface Placed {
   readonly order: NearestFirst;
   readonly draws: readonly Values[];
   readonly bagsOn: BagMaker;
+  readonly broad: BroadReadings | null;
 }
 
+const READ: Readonly<Record<BroadRule, string>> = {
+  least: 'as near as they allow',
+  greatest: 'as far as they allow',
+  expected: 'as often as their kinds are recorded',
+  place: 'at their place in the tree',
+};
+
 export function furtherAnswers(input: AnalysisInput, options: PlacementOptions, placed: Placed) {
-  const { comparanda, whole, known, bags, order, draws, bagsOn } = placed;
+  const { comparanda, whole, known, bags, order, draws, bagsOn, broad } = placed;
   const report = input.onProgress ?? (() => undefined);
   const spec = pickVariables(comparanda.comparison.spec, known);
   const record = known.map((place) => whole[place]);
   const moves = [...movesWithinRanges(bags, draws, record, options.level)];
+  // A set must not hang on the words of a catalogue without a word, so that this is tried whatever else is asked.
+  if (broad !== null) {
+    report(0.4, 'reading broad terms otherwise');
+    const again = broad.others.map(({ rule, spec: of, record: own }) => ({
+      what: READ[rule],
+      record: own,
+      bags: bagsOn(known, `broad ${rule}`, of, options.calibration),
+    }));
+    moves.push(...movesByBroadTerms(bags, record, options.level, again));
+  }
   if (options.moves) {
     moves.push(...movesByComplete(bags, record, options.level));
     report(0.5, 'trying other weights');

@@ -51,6 +51,28 @@ export function movesWithinRanges(
   );
 }
 
+/** The same with every broad term read by another rule: as near or as far as its kinds allow. */
+export function movesByBroadTerms(
+  bags: readonly Bag[],
+  record: readonly RecordValue[],
+  level: number,
+  others: readonly {
+    readonly what: string;
+    readonly bags: readonly Bag[];
+    readonly record: readonly RecordValue[];
+  }[],
+): readonly Move[] {
+  return bags.flatMap((bag, place) =>
+    moveOf(
+      bag,
+      'broad terms',
+      typicality(bag, record),
+      others.map(({ what, bags: again, record: own }) => ({ what, outcome: typicality(again[place], own) })),
+      level,
+    ),
+  );
+}
+
 /** The same when each block in turn counts double or nothing. `bagsWith` makes the bags in the order of `bags`. */
 export function movesUnderWeights(
   bags: readonly Bag[],

@@ -1,7 +1,7 @@
 import type { ResultTable, TableCell } from '../contract.ts';
 import type { PlacementFound } from './found.ts';
 
-export function neighboursTable({ neighbours, comparedOn, unit }: PlacementFound): ResultTable {
+export function neighboursTable({ neighbours, comparedOn, unit, broad }: PlacementFound): ResultTable {
   const blocks = neighbours[0]?.blocks.map(({ block }) => block) ?? [];
   return {
     title: 'Nearest comparanda',
@@ -10,6 +10,12 @@ export function neighboursTable({ neighbours, comparedOn, unit }: PlacementFound
       { id: 'id', label: unit },
       { id: 'assemblage', label: 'assemblage' },
       { id: 'distance', label: 'distance' },
+      ...(broad === null
+        ? []
+        : [
+            { id: 'least', label: 'at least' },
+            { id: 'greatest', label: 'at most' },
+          ]),
       ...blocks.map((block) => ({ id: block, label: `part from ${block}` })),
       { id: 'notCompared', label: 'not compared' },
       { id: 'recordedUse', label: 'recorded use' },
@@ -22,6 +28,7 @@ export function neighboursTable({ neighbours, comparedOn, unit }: PlacementFound
       one.id,
       one.assemblage,
       one.distance,
+      ...(broad === null ? [] : [one.least, one.greatest]),
       ...one.blocks.map(({ contribution }): TableCell => contribution ?? { why: 'not compared' }),
       one.notCompared.join(', '),
       one.use,
@@ -29,7 +36,11 @@ export function neighboursTable({ neighbours, comparedOn, unit }: PlacementFound
       one.source,
       one.sourceRow,
     ]),
-    note: `Compared on ${comparedOn.join(', ')}. The parts add up to the distance.`,
+    note: `Compared on ${comparedOn.join(', ')}. The parts add up to the distance.${
+      broad === null
+        ? ''
+        : ` At least and at most: as near and as far as broad terms allow (${broad.terms.join(', ')}).`
+    }`,
   };
 }
 

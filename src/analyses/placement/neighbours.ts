@@ -16,6 +16,7 @@ export function nearestNeighbours(
   record: readonly RecordValue[],
   rows: readonly number[],
   distances: Float64Array,
+  bounds: { readonly least: Float64Array; readonly greatest: Float64Array },
 ): readonly Neighbour[] {
   const { records } = input;
   const spec = pickVariables(comparison.spec, known);
@@ -31,6 +32,8 @@ export function nearestNeighbours(
       item: records.item[row],
       assemblage: records.assemblage[row],
       distance: distances[row],
+      least: bounds.least[row],
+      greatest: bounds.greatest[row],
       blocks: used.map((block) => {
         const parts = pair.variables.filter((part) => part.block === block && part.state === 'compared');
         const contribution = parts.reduce((sum, part) => sum + part.contribution, 0);

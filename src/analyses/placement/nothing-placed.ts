@@ -34,6 +34,7 @@ export function nothingPlaced(
     lacked: { records: 0, of: 0, attributes: [] },
     circular: [],
     neighbours: [],
+    broad: null,
     percentiles: [],
     judged: [],
     rankings: [],

@@ -1,5 +1,6 @@
 import { countsBehind } from '../../fragments/behind.ts';
 import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
+import type { BroadRule } from '../../fragments/comparison-broad.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { type PreparedComparison, prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
@@ -30,6 +31,8 @@ export interface Comparanda {
   readonly behind: ReturnType<typeof countsBehind>;
   /** What the records lack, by the places that a find has. */
   readonly lacked: Map<string, Lacked>;
+  /** The same comparison by other rules for broad terms, once somebody asked for it. */
+  readonly byRule: Map<BroadRule, Comparison>;
   /** All records laid out for comparison on some of the attributes, by their places. */
   readonly layouts: Map<string, PreparedComparison>;
 }
@@ -106,6 +109,7 @@ export function prepareComparanda(input: AnalysisInput, options: PlacementOption
     ends: new Map(),
     behind: countsBehind(input.fragments, records, input.unit),
     layouts: new Map(),
+    byRule: new Map(),
     lacked: new Map(),
   };
   if (known.size >= 4) known.clear();

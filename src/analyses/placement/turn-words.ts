@@ -1,12 +1,13 @@
 import type { Turn } from '../contract.ts';
 import { guardTurns } from '../guard-words.ts';
 import { inSentence, printCount, printList, printSome } from '../phrasing.ts';
-import type { KindOfChange, Move, PlacementFound } from './found.ts';
+import type { BroadFound, KindOfChange, Move, PlacementFound } from './found.ts';
 
 export const sentenceOf = (note: string): string => (/[.!?]$/.test(note) ? note : `${note}.`);
 
 const CHANGED: Readonly<Record<KindOfChange, string>> = {
   'its own ranges': 'the find’s values moved within their ranges',
+  'broad terms': 'broad terms read otherwise',
   'other weights': 'a block counted double or not at all',
   'an assemblage left out': 'an assemblage left out',
   'complete records alone': 'only those records that lack nothing of what the find has',
@@ -35,6 +36,20 @@ function turned({ label, by, turned: times, tried }: Move): string {
   return by.length > 0 && by.length <= 2 ? `${label} (${printList(by)})` : `${label} (${times} of ${tried})`;
 }
 
+/** Broad terms: whether the nearest comparanda stay what they are. */
+function nearestTurn({ terms, more, nearest }: BroadFound, listed: number): Turn {
+  const size = {
+    stay: 'the nearest comparanda stay the nearest, in their order',
+    'order may differ': `the nearest ${listed} stay, in another order perhaps`,
+    'others may be nearer': `${printCount(more, 'more comparandum', 'more comparanda')} may be among the nearest ${listed}`,
+  };
+  return {
+    what: `with broad terms (${printSome(terms, 4)}) read as near or as far as they allow`,
+    size: size[nearest],
+    overturns: false,
+  };
+}
+
 /** Conditions that may stand for what excludes a label, what all attributes share said once. */
 export function guardedTurns({ guarded }: PlacementFound): Turn[] {
   const said = guarded.flatMap(({ attribute, guard }) =>
@@ -49,6 +64,7 @@ export function guardedTurns({ guarded }: PlacementFound): Turn[] {
 export function doubts(found: PlacementFound): Turn[] {
   const { lacking, percentiles, judged, circular, options, n } = found;
   const turns: Turn[] = found.notes.map((note) => ({ what: sentenceOf(note), size: '', overturns: false }));
+  if (found.broad !== null) turns.push(nearestTurn(found.broad, found.neighbours.length));
   for (const { label, by, bounds } of percentiles)
     if (by === '' && !('why' in bounds) && bounds.outside !== null)
       turns.push({

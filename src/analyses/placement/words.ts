@@ -11,7 +11,7 @@ import {
   printSmall,
   printSome,
 } from '../phrasing.ts';
-import type { PlacementFound } from './found.ts';
+import type { Neighbour, PlacementFound } from './found.ts';
 import type { JudgedLabel, LabelSet, Novelty } from './sets-found.ts';
 import { rightSaid } from './sets-tables.ts';
 import { doubts, fragile, guardedTurns, sentenceOf } from './turn-words.ts';
@@ -56,9 +56,12 @@ function answerOf(found: PlacementFound): string {
   if (first === undefined)
     return firstShort(['where the find belongs cannot be told: the comparanda carry no labels to judge.']);
   const [other] = found.guarded.flatMap(({ guard }) => mayBeDifference(guard) ?? []);
-  const moved = found.moves.some((move) => move.fragile && move.verdict === 'excluded')
-    ? ', as finds are weighed and recorded here'
-    : '';
+  const words = found.moves.some((move) => move.fragile && move.change === 'broad terms');
+  const moved = words
+    ? `; which stay hangs on broad terms (${printSome(found.broad?.terms ?? [], 1)})`
+    : found.moves.some((move) => move.fragile && move.verdict === 'excluded')
+      ? ', as finds are weighed and recorded here'
+      : '';
   const hangs = other === undefined ? moved : `; what excludes the others may be ${other}`;
   const rest = others.map((set) => inShort(found, set));
   const said = (most: number, more: readonly string[]) =>
@@ -116,10 +119,9 @@ function because(found: PlacementFound): string[] {
   const { neighbours, comparedOn, n, unit, options } = found;
   const near = neighbours
     .slice(0, 3)
-    .map(({ id, assemblage, distance }) =>
-      assemblage === ''
-        ? `${id} (distance ${printNumber(distance, 2)})`
-        : `${id} (${assemblage}, distance ${printNumber(distance, 2)})`,
+    .map(
+      (one, place) =>
+        `${one.id} (${one.assemblage === '' ? '' : `${one.assemblage}, `}distance ${printNumber(one.distance, 2)}${spanOf(one, place === 0)})`,
     );
   const among = printCount(unit === 'item' ? n.items : n.fragments, unit);
   const standing = found.standsFor === 'one fragment an item' ? ', each by one of its fragments' : '';
@@ -132,6 +134,12 @@ function because(found: PlacementFound): string[] {
           `${set.attribute} at ${printLevel(options.level)}${orderOf(found, set)}: ${printParts(found, set).join('; ')}.`,
       ),
   ];
+}
+
+/** ", 0.05 to 0.31 as broad terms are read"; the reason is given with the first. */
+function spanOf({ least, greatest }: Neighbour, first: boolean): string {
+  const [near, far] = [printNumber(least, 2), printNumber(greatest, 2)];
+  return near === far ? '' : `, ${near} to ${far}${first ? ' as broad terms are read' : ''}`;
 }
 
 /** ", likeliest first (right for 83 of 120 left out …)" */

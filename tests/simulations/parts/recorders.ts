@@ -98,6 +98,10 @@ export interface Hand {
   /** Share of readings lost, and of attributions marked as doubtful. */
   readonly gaps: number;
   readonly doubts: number;
+  /** Language of structures and fibres. */
+  readonly words: 'English' | 'German';
+  /** Rows in the order of the finds, or as they came to hand; columns from the left, or from the right. */
+  readonly order: 'as found' | 'otherwise';
 }
 
 export interface Recording {
@@ -106,6 +110,8 @@ export interface Recording {
   readonly items: 'confirmed' | 'not confirmed' | 'none';
   /** Whether somebody has said which spellings of a site or phase are one. */
   readonly namesDecided: boolean;
+  /** A file a site, or all sites in one, whose columns have one unit and one order. */
+  readonly files: 'a site each' | 'one';
 }
 
 const CAREFUL: Hand = {
@@ -117,11 +123,14 @@ const CAREFUL: Hand = {
   phases: ['Early', 'Late'],
   gaps: 0,
   doubts: 0,
+  words: 'English',
+  order: 'as found',
 };
 export const CAREFULLY: Recording = {
   hands: Object.keys(SITES).map(() => CAREFUL),
   items: 'confirmed',
   namesDecided: true,
+  files: 'a site each',
 };
 
 const oneOf = <T>(options: readonly T[], random: Random): T => options[random.integer(options.length)];
@@ -145,9 +154,12 @@ export function drawRecording(random: Random): Recording {
       ),
       gaps: oneOf([0, 0.1, 0.3], random),
       doubts: oneOf([0, 0.1, 0.25], random),
+      words: oneOf(['English', 'English', 'German'] as const, random),
+      order: oneOf(['as found', 'otherwise'] as const, random),
     })),
     items: oneOf(['confirmed', 'confirmed', 'not confirmed', 'none'] as const, random),
     namesDecided: random.next() < 0.5,
+    files: oneOf(['a site each', 'a site each', 'one'] as const, random),
   };
 }
 
@@ -157,6 +169,22 @@ const BROAD: Readonly<Record<string, string>> = {
   '2/2 twill': 'twill',
   'lime bast': 'tree bast',
   'willow bast': 'tree bast',
+};
+/** Words of catalogues in German (common practice, no source). */
+const GERMAN: Readonly<Record<string, string>> = {
+  twined: 'Zwirnbindung',
+  'open twining': 'offene Zwirnbindung',
+  'close twining': 'dichte Zwirnbindung',
+  tabby: 'Leinwandbindung',
+  twill: 'Köper',
+  '2/2 twill': 'Köper 2/2',
+  'knotted netting': 'geknotetes Netz',
+  coiled: 'Wulsttechnik',
+  'tree bast': 'Baumbast',
+  'lime bast': 'Lindenbast',
+  'willow bast': 'Weidenbast',
+  flax: 'Flachs',
+  'sheep wool': 'Schafwolle',
 };
 const SHORT: Readonly<Record<string, string>> = {
   'Ostrel Hollow': 'Ostrel Holl.',
@@ -173,17 +201,28 @@ export const inFull = (name: string): string =>
 /** The study that somebody would make of these tables, with the questions to be asked of it. */
 export function writeStudy(
   finds: readonly Find[],
-  { hands, items, namesDecided }: Recording,
+  { hands, items, namesDecided, files: kept }: Recording,
   analyses: StudyInput['analyses'],
   random: Random,
 ): { readonly study: StudyInput; readonly files: ReadonlyMap<string, Uint8Array> } {
+  const numbered = items !== 'none';
+  const tables = Object.keys(SITES).map((site, place) => {
+    // In one file a column has one unit, and the columns one order.
+    const { unit, order } = hands[kept === 'one' ? 0 : place];
+    const own = finds.filter((find) => find.site === site);
+    const rows = rowsOf(own, { ...hands[place], unit }, numbered, random.stream(site));
+    const turned = (cells: readonly string[]) => (order === 'otherwise' ? [...cells].reverse() : cells);
+    return {
+      file: `${site.split(' ')[0].toLowerCase()}.csv`,
+      head: turned(headOf(unit, numbered)).join(','),
+      lines: rows.map((cells) => turned(cells).join(',')),
+    };
+  });
+  const whole = { file: 'all.csv', head: tables[0].head, lines: tables.flatMap(({ lines }) => lines) };
   const files = new Map(
-    Object.keys(SITES).map((site, place) => {
-      const hand = hands[place];
-      const own = finds.filter((find) => find.site === site);
-      const text = tableOf(own, hand, items !== 'none', random.stream(site));
-      return [`${site.split(' ')[0].toLowerCase()}.csv`, new TextEncoder().encode(text)] as const;
-    }),
+    (kept === 'one' ? [whole] : tables).map(
+      ({ file, head, lines }) => [file, new TextEncoder().encode([head, ...lines, ''].join('\n'))] as const,
+    ),
   );
   const names = [
     ...Object.entries(SHORT).map(([name, short]) => ({ attribute: 'site', name, also: [short] })),
@@ -203,27 +242,35 @@ export function writeStudy(
   };
 }
 
-function tableOf(finds: readonly Find[], hand: Hand, numbered: boolean, random: Random): string {
-  const spacing = hand.unit === 'rows per 5 cm' ? 'Active rows per 5 cm' : `Row spacing (${hand.unit})`;
-  const head = [
+function headOf(unit: Hand['unit'], numbered: boolean): readonly string[] {
+  return [
     'No.',
     ...(numbered ? ['Item'] : []),
     'Site',
     'Phase',
     'Structure',
     'Fibre',
-    spacing,
+    unit === 'rows per 5 cm' ? 'Active rows per 5 cm' : `Row spacing (${unit})`,
     'Passive elements per cm',
     'Preservation',
   ];
-  const lines = finds.map((find, row) => {
+}
+
+function rowsOf(
+  finds: readonly Find[],
+  hand: Hand,
+  numbered: boolean,
+  random: Random,
+): readonly (readonly string[])[] {
+  const said = (word: string) => (hand.words === 'German' ? GERMAN[word] : word);
+  const rows = finds.map((find, row) => {
     const word = (kind: string, depth: Hand['structures']) =>
-      depth === 'broad' || (depth === 'mixed' && random.next() < 0.3) ? (BROAD[kind] ?? kind) : kind;
+      said(depth === 'broad' || (depth === 'mixed' && random.next() < 0.3) ? (BROAD[kind] ?? kind) : kind);
     const doubt = random.next() < hand.doubts ? ' ?' : '';
     // Charring hides the fibre, water swells and moves the rows: gaps go with how the finds were kept.
     const lost = (share: number) => random.next() < share;
     return [
-      `${row + 1}`,
+      `${find.site[0]}${row + 1}`,
       ...(numbered ? [find.item] : []),
       hand.abbreviates && random.next() < 0.5 ? SHORT[find.site] : find.site,
       hand.phases[find.phase === 'Early' ? 0 : 1],
@@ -234,9 +281,18 @@ function tableOf(finds: readonly Find[], hand: Hand, numbered: boolean, random: 
         : written(find.spacing, hand),
       lost(hand.gaps) ? '' : rounded(find.density, hand.step / 2),
       find.preservation,
-    ].join(',');
+    ];
   });
-  return [head.join(','), ...lines, ''].join('\n');
+  return hand.order === 'otherwise' ? shuffled(rows, random) : rows;
+}
+
+function shuffled<T>(list: readonly T[], random: Random): readonly T[] {
+  const own = [...list];
+  for (let at = own.length - 1; at > 0; at--) {
+    const other = random.integer(at + 1);
+    [own[at], own[other]] = [own[other], own[at]];
+  }
+  return own;
 }
 
 function written(spacing: number, { unit, step }: Hand): string {

@@ -210,8 +210,9 @@ export function PlaceFind() {
 
 /** The options under which two comparanda are set against each other. */
 function comparisonOf(placement: StudyAnalysis): StudyAnalysis {
-  const { of, weights, attributeWeights, mode, intervals, ordinal, scaling, minimumOverlap } = placement;
-  const shared = { of, weights, attributeWeights, mode, intervals, ordinal, scaling, minimumOverlap };
+  const { of, weights, attributeWeights, mode, intervals, broad, ordinal, scaling, minimumOverlap } =
+    placement;
+  const shared = { of, weights, attributeWeights, mode, intervals, broad, ordinal, scaling, minimumOverlap };
   return {
     id: 'pair',
     kind: 'grouping',

@@ -65,6 +65,11 @@ export function NeighbourCards({ neighbours, picked, onPick }: NeighbourCardsPro
                   {basis === '' ? '; how that was known is not recorded' : `, known by ${basis}`}
                 </span>
               )}
+              {neighbour.span === null ? null : (
+                <span className="small soft">
+                  {neighbour.span.map((end) => end.toFixed(3)).join(' to ')} as broad terms are read
+                </span>
+              )}
               {neighbour.notCompared === '' ? null : (
                 <span className="small soft">not compared: {neighbour.notCompared}</span>
               )}

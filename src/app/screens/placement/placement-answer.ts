@@ -10,6 +10,8 @@ export interface NeighbourRow {
   readonly distance: number;
   /** Block -> what it adds to the distance; null where it could not be compared. */
   readonly blocks: Readonly<Record<string, number | null>>;
+  /** The least and the greatest that broad terms allow. */
+  readonly span: readonly [number, number] | null;
   readonly notCompared: string;
   readonly source: string;
 }
@@ -80,12 +82,18 @@ function neighboursOf(table: ResultTable | undefined): NeighbourRow[] {
     rank: number(row[column('rank')]) ?? i + 1,
     id: text(row[column('id')]),
     distance: number(row[column('distance')]) ?? 0,
+    span: spanOf(number(row[column('least')]), number(row[column('greatest')])),
     blocks: Object.fromEntries(
       BLOCKS.filter((block) => column(block) >= 0).map((block) => [block, number(row[column(block)])]),
     ),
     notCompared: text(row[column('notCompared')]),
     source: text(row[column('source')]),
   }));
+}
+
+/** From where to where the distance goes as broad terms are read; null where it is one number. */
+function spanOf(least: number | null, greatest: number | null): Neighbour['span'] {
+  return least === null || greatest === null || least === greatest ? null : [least, greatest];
 }
 
 function labelSetsOf(table: ResultTable | undefined): PlacementAnswer['labelSets'] {
