@@ -44,7 +44,7 @@ describe('a place whose catalogue uses broad words', () => {
     // As near, as far and as often as its kinds: by each of the three it would come in.
     const turn = words.unless.map(printTurn).find((text) => text.includes('would come in'));
     expect(turn).toContain('South (3 of 3)');
-    expect(faultsOfAnswer(words, [])).toEqual([]);
+    expect(faultsOfAnswer(words)).toEqual([]);
   });
 
   it('gives each of the nearest the least and the greatest distance, and says whether others may be nearer', () => {
