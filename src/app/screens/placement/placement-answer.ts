@@ -92,7 +92,7 @@ function neighboursOf(table: ResultTable | undefined): NeighbourRow[] {
 }
 
 /** From where to where the distance goes as broad terms are read; null where it is one number. */
-function spanOf(least: number | null, greatest: number | null): Neighbour['span'] {
+function spanOf(least: number | null, greatest: number | null): NeighbourRow['span'] {
   return least === null || greatest === null || least === greatest ? null : [least, greatest];
 }
 
