@@ -143,6 +143,7 @@ describe('the map of kin', () => {
     const axes = { id: 'axes', kind: 'ordination', of: ['b', 'a'], mode: 'blocks' };
     expect(apartIn(axes, groups, [])).toEqual([]);
     expect(apartIn({ ...axes, minimumOverlap: 0.5 }, groups, [])).toEqual(['Least overlap']);
+    expect(apartIn({ ...axes, skewed: 'plain' }, groups, [])).toEqual(['Skewed attributes']);
   });
 
   it('says what the groups compare where the study asks for none', () => {

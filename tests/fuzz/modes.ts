@@ -1,9 +1,7 @@
 import { Unzip, unzipSync, zipSync } from 'fflate';
-import pc from 'picocolors';
 import { archive } from '../../src/app/archive.ts';
 import { EMPTY_WORKSPACE } from '../../src/app/state/workspace.ts';
 import { defaultRegister } from '../../src/attributes/register.ts';
-import { runProgram } from '../../src/cli/program.ts';
 import { foreignName } from '../../src/cli/study-paths.ts';
 import { InputError } from '../../src/errors.ts';
 import type { Random } from '../../src/numerics/foundation/random.ts';
@@ -14,6 +12,7 @@ import { readSource } from '../../src/sources/read-source.ts';
 import { checkStudy, loadStudy } from '../../src/study/load.ts';
 import { serializeResults } from '../../src/study/results-json.ts';
 import { runStudy } from '../../src/study/run-study.ts';
+import { thrum } from '../cli/thrum.ts';
 import { lostCells } from '../sources/support.ts';
 import { PACKAGE, STUDY, STUDY_FILES, TABLES, workbook } from './material.ts';
 import { mutateBytes, mutateText, mutateValue, pick } from './mutate.ts';
@@ -141,22 +140,10 @@ export const MODES: Readonly<Record<string, Mode>> = {
     // The workbench would be served and never end; the pipe is nobody's here; nothing is written.
     const line = words.filter((word) => !/^(?:open|demo|-)$/.test(word) && !word.startsWith('--save'));
     given(JSON.stringify(line));
-    const printed = { out: '', err: '' };
-    const status = await runProgram(line, {
-      out: (text) => {
-        printed.out += text;
-      },
-      err: (text) => {
-        printed.err += text;
-      },
-      width: 100,
-      colour: pc.createColors(false),
-      progress: () => undefined,
-      endProgress: () => undefined,
-    });
+    const { status, err } = await thrum(...line);
     if (![0, 1, 2].includes(status)) throw new Error(`status ${status}`);
-    if (status === 2 && printed.err.trim() === '') throw new Error('refused without a word');
-    if (/^\s+at .*:\d+:\d+/m.test(printed.err)) throw new Error(`a stack: ${printed.err.slice(0, 300)}`);
+    if (status === 2 && err.trim() === '') throw new Error('refused without a word');
+    if (/^\s+at .*:\d+:\d+/m.test(err)) throw new Error(`a stack: ${err.slice(0, 300)}`);
   },
 };
 

@@ -3,8 +3,7 @@ import type { Random } from '../foundation/random.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
 import { type DipTest, dip } from './dip.ts';
 import type { Intervals } from './interval-mixture.ts';
-import { standardNormal } from './mixture-parts.ts';
-import { type BandwidthTest, criticalBandwidth, turnsOf } from './silverman.ts';
+import { type BandwidthTest, smoothedBootstrap } from './silverman.ts';
 
 /** Readings with the steps that they were rounded to, on the scale on which they are compared. */
 export interface Rounded extends Intervals {
@@ -88,19 +87,7 @@ export function roundedBandwidthTest(
   random: Random,
   resamples: number,
 ): BandwidthTest | Unavailable {
-  const sorted = spreadEvenly(readings);
-  const bandwidth = criticalBandwidth(sorted, k);
-  if (typeof bandwidth !== 'number') return bandwidth;
-  const n = sorted.length;
-  const mean = sorted.reduce((sum, value) => sum + value, 0) / n;
-  const variance = sorted.reduce((sum, value) => sum + (value - mean) * (value - mean), 0) / (n - 1);
-  const shrink = 1 / Math.sqrt(1 + (bandwidth * bandwidth) / variance);
-  let reached = 0;
-  for (let draw = 0; draw < resamples; draw++) {
-    const sample = sorted.map(
-      () => mean + (sorted[random.integer(n)] - mean + bandwidth * standardNormal(random)) * shrink,
-    );
-    if (turnsOf(spreadEvenly(roundLike(sample, readings)), bandwidth).peaks.length > k) reached++;
-  }
-  return { bandwidth, p: (reached + 1) / (resamples + 1), resamples };
+  return smoothedBootstrap(spreadEvenly(readings), k, random, resamples, (drawn) =>
+    spreadEvenly(roundLike(drawn, readings)),
+  );
 }

@@ -112,6 +112,22 @@ export function bandwidthTest(
   resamples = 199,
 ): BandwidthTest | Unavailable {
   const sorted = Float64Array.from(values).sort();
+  return smoothedBootstrap(sorted, k, random, resamples, (drawn) => drawn.sort());
+}
+
+/**
+ * The same for readings that a table does not give as they were drawn.
+ *
+ * @param sorted ascending values.
+ * @param asRead the drawn values, in any order, as the table would give them, ascending.
+ */
+export function smoothedBootstrap(
+  sorted: Float64Array,
+  k: number,
+  random: Random,
+  resamples: number,
+  asRead: (drawn: Float64Array) => Float64Array,
+): BandwidthTest | Unavailable {
   const bandwidth = criticalBandwidth(sorted, k);
   if (typeof bandwidth !== 'number') return bandwidth;
   const n = sorted.length;
@@ -123,7 +139,7 @@ export function bandwidthTest(
     const sample = sorted.map(
       () => mean + (sorted[random.integer(n)] - mean + bandwidth * standardNormal(random)) * shrink,
     );
-    if (turnsOf(sample.sort(), bandwidth).peaks.length > k) reached++;
+    if (turnsOf(asRead(sample), bandwidth).peaks.length > k) reached++;
   }
   return { bandwidth, p: (reached + 1) / (resamples + 1), resamples };
 }

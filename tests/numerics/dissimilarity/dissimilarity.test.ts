@@ -13,8 +13,8 @@ import {
   type Variable,
   valueAt,
 } from '../../../src/numerics/dissimilarity/variables.ts';
-import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { type Cases, daisy } from './daisy-values.ts';
+import { mixed } from './mixed-columns.ts';
 
 function quantity(values: readonly number[], block = 0, weight = 1): QuantityVariable {
   const low = Float64Array.from(values);
@@ -48,31 +48,6 @@ function variablesOf(given: Cases['cases'][number]): Variable[] {
     const { levels } = column;
     return { kind: 'kinds', codes, between: kindDistances(levels), levels, block: 0, weight };
   });
-}
-
-/** Mixed columns with gaps, in three blocks. */
-function mixed(seed: number, n: number): DissimilaritySpec {
-  const random = createRandom(seed);
-  const gap = () => random.next() < 0.25;
-  const variables: Variable[] = [];
-  for (let k = 0; k < 4; k++) {
-    const low = Float64Array.from({ length: n }, () => (gap() ? Number.NaN : random.next() * 10));
-    const high = low.map((value) => (random.next() < 0.5 ? value : value + random.next()));
-    variables.push({ kind: 'quantity', low, high, range: 11, block: k % 2, weight: 1 + k });
-  }
-  for (let k = 0; k < 2; k++) {
-    const codes = Int32Array.from({ length: n }, () => (gap() ? -1 : random.integer(3)));
-    variables.push({ kind: 'kinds', codes, between: kindDistances(3), levels: 3, block: 2, weight: 1 });
-    const traits = Int32Array.from({ length: n }, () => (gap() ? -1 : random.integer(2)));
-    variables.push({ kind: 'presence', codes: traits, block: 1 + k, weight: 2 });
-  }
-  return {
-    variables,
-    blockWeights: [1, 2, 0.5],
-    mode: 'blocks',
-    intervals: 'expected',
-    minimumOverlap: 0,
-  };
 }
 
 describe('plain mode is the coefficient of Gower 1971', () => {

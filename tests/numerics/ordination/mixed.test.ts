@@ -2,21 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { mixedAnalysis, projectMixed } from '../../../src/numerics/ordination/mixed.ts';
 import { available, expectClose, expectUpToSign } from '../compare-up-to-sign.ts';
 import { r } from './ordination-values.ts';
-
-const sum = (values: ArrayLike<number>) => Array.from(values).reduce((total, value) => total + value, 0);
-
-function expectSharesToSumToOne(
-  points: { n: number; contributions: Float64Array; cos2: Float64Array },
-  axes: number,
-) {
-  for (let k = 0; k < axes; k++) {
-    let share = 0;
-    for (let i = 0; i < points.n; i++) share += points.contributions[i * axes + k];
-    expect(share).toBeCloseTo(1, 9);
-  }
-  for (let i = 0; i < points.n; i++)
-    expect(sum(points.cos2.slice(i * axes, (i + 1) * axes))).toBeCloseTo(1, 8);
-}
+import { expectSharesToSumToOne } from './shares.ts';
 
 describe('factor analysis of mixed data', () => {
   it.each(r.mixtures)('equals ade4::dudi.hillsmith on $name within 1e-9', (given) => {

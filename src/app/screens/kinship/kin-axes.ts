@@ -1,4 +1,4 @@
-import { comparisonOptions } from '../../../analyses/comparison-options.ts';
+import { comparisonOptions, skewedOption } from '../../../analyses/comparison-options.ts';
 import type { AttributeView } from '../../engine/views/study.ts';
 import { withOptions } from '../../parts/settings.ts';
 import { type StudyAnalysis, type Workspace, withAnalysis } from '../../state/workspace.ts';
@@ -9,7 +9,8 @@ const NEW_GROUPS: StudyAnalysis = { id: 'groups', kind: 'grouping' };
 const NEW_AXES: StudyAnalysis = { id: 'axes', kind: 'ordination' };
 
 /** Options of how finds are compared: grouping and ordination that share them show one and the same dissimilarity. */
-const COMPARISON = Object.keys(comparisonOptions) as readonly (keyof typeof comparisonOptions)[];
+const COMPARED = { ...comparisonOptions, skewed: skewedOption } as const;
+const COMPARISON = Object.keys(COMPARED) as readonly (keyof typeof COMPARED)[];
 
 /** The study's groups; where it asks for none, those of what its map compares. */
 export function groupsOf(analyses: readonly StudyAnalysis[]): StudyAnalysis {
@@ -71,7 +72,7 @@ export function apartIn(
 ): readonly string[] {
   const [own, alike] = [axes, aligned(axes, groups, attributes)].map(settled);
   return COMPARISON.filter((name) => own?.[name] !== alike?.[name]).map(
-    (name) => comparisonOptions[name].meta()?.title ?? name,
+    (name) => COMPARED[name].meta()?.title ?? name,
   );
 }
 
@@ -79,7 +80,7 @@ export function apartIn(
 function settled(analysis: StudyAnalysis): Readonly<Record<string, string>> {
   return Object.fromEntries(
     COMPARISON.map((name) => {
-      const { success, data } = comparisonOptions[name].safeParse(analysis[name]);
+      const { success, data } = COMPARED[name].safeParse(analysis[name]);
       return [name, JSON.stringify(success ? inOrder(data) : analysis[name])];
     }),
   );

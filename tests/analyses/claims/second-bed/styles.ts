@@ -86,7 +86,8 @@ export function percent(over: number, under: number, hand: Hand, decimals = hand
   return number((100 * over) / under, hand, decimals);
 }
 
-const plain: Omit<Hand, 'name'> = {
+/** What most of them have in common. */
+export const PLAIN: Omit<Hand, 'name'> = {
   mark: '.',
   minus: '−',
   thousands: '',
@@ -102,10 +103,10 @@ const plain: Omit<Hand, 'name'> = {
 };
 
 export const HANDS: readonly Hand[] = [
-  { ...plain, name: 'social science', bare: true, thousands: ',' },
-  { ...plain, name: 'German thesis', mark: ',', thousands: '.', part: '; ', minus: '–', percentSpace: ' ' },
+  { ...PLAIN, name: 'social science', bare: true, thousands: ',' },
+  { ...PLAIN, name: 'German thesis', mark: ',', thousands: '.', part: '; ', minus: '–', percentSpace: ' ' },
   {
-    ...plain,
+    ...PLAIN,
     name: 'French journal',
     mark: ',',
     thousands: '\u202f',
@@ -116,9 +117,9 @@ export const HANDS: readonly Hand[] = [
     pForm: 'two',
     to: ' à ',
   },
-  { ...plain, name: 'medical', mark: '·', part: '; ', space: '', pForm: 'four', percentSpace: '' },
+  { ...PLAIN, name: 'medical', mark: '·', part: '; ', space: '', pForm: 'four', percentSpace: '' },
   {
-    ...plain,
+    ...PLAIN,
     name: 'biology',
     pSymbol: 'P',
     pForm: 'digits',
@@ -128,7 +129,7 @@ export const HANDS: readonly Hand[] = [
     to: ' to ',
   },
   {
-    ...plain,
+    ...PLAIN,
     name: 'statistics package',
     pForm: 'packages',
     decimals: 3,
@@ -137,10 +138,10 @@ export const HANDS: readonly Hand[] = [
     to: ' - ',
     pSymbol: 'Sig.',
   },
-  { ...plain, name: 'tight', space: '', part: ',', pForm: 'three', minus: '-', to: '-' },
-  { ...plain, name: 'stars', pForm: 'stars', decimals: 1, percents: 0, minus: '–' },
+  { ...PLAIN, name: 'tight', space: '', part: ',', pForm: 'three', minus: '-', to: '-' },
+  { ...PLAIN, name: 'stars', pForm: 'stars', decimals: 1, percents: 0, minus: '–' },
   {
-    ...plain,
+    ...PLAIN,
     name: 'coarse',
     pForm: 'coarse',
     decimals: 1,
@@ -150,7 +151,7 @@ export const HANDS: readonly Hand[] = [
     percentSpace: ' ',
   },
   {
-    ...plain,
+    ...PLAIN,
     name: 'Spanish',
     mark: ',',
     bare: true,
@@ -159,7 +160,7 @@ export const HANDS: readonly Hand[] = [
     pForm: 'three',
     minus: '−',
   },
-  { ...plain, name: 'powers', pForm: 'power', decimals: 4, percents: 2, pSymbol: 'P', to: ' – ' },
-  { ...plain, name: 'cut off', cut: true, pForm: 'three', decimals: 2, percents: 1 },
-  { ...plain, name: 'half to even', even: true, pForm: 'four', decimals: 2, percents: 1, thousands: "'" },
+  { ...PLAIN, name: 'powers', pForm: 'power', decimals: 4, percents: 2, pSymbol: 'P', to: ' – ' },
+  { ...PLAIN, name: 'cut off', cut: true, pForm: 'three', decimals: 2, percents: 1 },
+  { ...PLAIN, name: 'half to even', even: true, pForm: 'four', decimals: 2, percents: 1, thousands: "'" },
 ];

@@ -1,4 +1,4 @@
-import type { Hand } from '../second-bed/styles.ts';
+import { type Hand, PLAIN } from '../second-bed/styles.ts';
 
 /** A hand with the words of its language and trade. */
 export interface Writer extends Hand {
@@ -37,18 +37,7 @@ const english = {
 };
 
 const plain: Omit<Writer, 'name'> = {
-  mark: '.',
-  minus: '−',
-  thousands: '',
-  part: ', ',
-  decimals: 2,
-  percents: 1,
-  percentSpace: '',
-  bare: false,
-  space: ' ',
-  pSymbol: 'p',
-  pForm: 'three',
-  to: '–',
+  ...PLAIN,
   words: english,
   ends: ['[', ']'],
   delimiter: ',',
