@@ -14,7 +14,8 @@ const GENERAL_WORDS: ReadonlySet<string> = new Set(
     'unit komplex feature locus corte other divers rights droits diritti derechos use usage uso bruk brug function funktion ' +
     'fonction funzione funcion funksjon treatment design pattern motif muster deposit deposits deposito depot residue ' +
     'from to start end begin until von bis ab de da dal al fin fine final fra til data dato zeit stufe edad eta epoch ' +
-    'station amt beleg nachweis joins fait us ue landscape destination points point punti punto sting stich balance rate remate del'
+    'station amt beleg nachweis joins fait us ue landscape destination points point punti punto sting stich balance rate remate del ' +
+    'occupation specialist spezialist strata stratum'
   ).split(' '),
 );
 
@@ -28,7 +29,7 @@ const CRAFT_WORDS: ReadonlySet<string> = new Set(
     'filas coups picks edge edges rim kant kante kanten kanter rand bord bords bordo bordi borde bordes patch darn reprise worn folds ' +
     'lo floss flos pelo poil pile shag knot knots strands tufts item individu individuo find fund funn pieza specimen ' +
     'material materiale matiere taxon species fabric technique tech tecnica teknik teknikk technik structure struktur struttura ' +
-    'binding bindung weave fibre fiber ply dye'
+    'binding bindung weave fibre fiber ply dye department'
   ).split(' '),
 );
 

@@ -58,6 +58,21 @@ export function dropOddCoordinates(
   }
 }
 
+/** Compass points head counts and sides of a trench as well: one is suggested as a coordinate beside the other only. */
+export function dropLoneCoordinates(weighed: Map<number, Weighed>, held: (id: string) => boolean): void {
+  const meant = (id: string) =>
+    held(id) ||
+    [...weighed.values()].some(
+      (one) =>
+        (one.kind === 'take' && one.id === id) || (one.kind === 'suggest' && one.suggestion.attribute === id),
+    );
+  for (const [index, one] of weighed) {
+    if (one.kind !== 'suggest') continue;
+    const pair = COORDINATES.find(([id]) => id === one.suggestion.attribute);
+    if (pair !== undefined && !meant(pair[1])) weighed.set(index, { kind: 'leave' });
+  }
+}
+
 function besideWidth(plan: ColumnPlan, given: ReadonlySet<string>): Weighed | null {
   if (plan.attribute?.id !== 'longitude' || !given.has('width') || given.has('length')) return null;
   const reason = `"${plan.header.trim()}" stands beside a width and without a latitude`;

@@ -6,8 +6,9 @@ import { attributesOf, openClaims } from './claims.ts';
 import { fitness, holdsNoNumbers } from './column-evidence.ts';
 import type { ColumnPlan, PlanInput } from './column-plan.ts';
 import { assignRules, matchedPlan, planFromRule } from './column-rules.ts';
+import { leaveKinds } from './like-columns.ts';
 import { matchHeaders, wordingMet } from './match-headers.ts';
-import { dateEnd, dropOddCoordinates, dropOddEnds } from './partners.ts';
+import { dateEnd, dropLoneCoordinates, dropOddCoordinates, dropOddEnds } from './partners.ts';
 import { acceptSuggestions, oneSuggestionEach, withSuggestion } from './settle-suggestions.ts';
 import { suggestByCells } from './suggest-by-cells.ts';
 import { holdsSizes, suggestSplit } from './suggest-split.ts';
@@ -56,6 +57,7 @@ export function planColumns(input: PlanInput): {
       ),
     ]),
   );
+  leaveKinds(weighed, input.evidence, register);
   const exact = open.map((base): ColumnPlan | null => {
     const pair = pairs.get(base.index);
     if (settled.has(base.index)) return null;
@@ -73,8 +75,12 @@ export function planColumns(input: PlanInput): {
     );
   });
   dropOddEnds(exact, input, weighed);
+  dropLoneCoordinates(weighed, claims.held);
   dropOddCoordinates(exact, weighed, new Set([...settled.values()].flatMap(attributesOf)));
-  for (const plan of bestFirst(exact, input)) {
+  const owned = new Set(
+    [...weighed].flatMap(([index, found]) => (found.kind === 'take' && found.own ? [index] : [])),
+  );
+  for (const plan of bestFirst(exact, input, owned)) {
     const attribute = plan.attribute!;
     const base = open[plan.index]!;
     if (holdsNoNumbers(attribute, input.evidence[plan.index]!)) {
@@ -118,12 +124,20 @@ export function planColumns(input: PlanInput): {
   return { plans: input.acceptSuggestions ? acceptSuggestions(plans, claims, register) : plans, faults };
 }
 
-function bestFirst(plans: readonly (ColumnPlan | null)[], { evidence, register }: PlanInput): ColumnPlan[] {
+/** A column under the attribute's own name goes before any synonym; then the one whose cells serve best. */
+function bestFirst(
+  plans: readonly (ColumnPlan | null)[],
+  { evidence, register }: PlanInput,
+  owned: ReadonlySet<number>,
+): ColumnPlan[] {
   const fit = (plan: ColumnPlan): number =>
     fitness(
       plan.attribute!,
       evidence[plan.index]!,
       headerUnit(plan.header, register.attributes.get(plan.attribute!.id)!),
     );
-  return plans.filter((plan) => plan !== null).sort((a, b) => fit(b) - fit(a) || a.index - b.index);
+  const own = (plan: ColumnPlan) => (owned.has(plan.index) ? 1 : 0);
+  return plans
+    .filter((plan) => plan !== null)
+    .sort((a, b) => own(b) - own(a) || fit(b) - fit(a) || a.index - b.index);
 }

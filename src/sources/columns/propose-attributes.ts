@@ -6,7 +6,7 @@ import { isNumberLike } from '../layout/cell-shapes.ts';
 import type { ColumnRule, SourceProfile } from '../profile/profile.ts';
 import { saysNothing } from '../reading/says-nothing.ts';
 import type { SourceReading } from '../source-reading.ts';
-import { YES_NO } from './column-support.ts';
+import { YES_NO } from './yes-no.ts';
 
 /** What a column of one's own holds. */
 export const OWN_SORTS = ['numbers', 'kinds', 'yes-no', 'text'] as const;

@@ -2,6 +2,7 @@ import type { AttributeDefinition, Register } from '../../attributes/definition.
 import { isKnownTerm, splitHeader } from '../../attributes/matching.ts';
 import { meaningOf } from '../../cells/descriptions/meaning.ts';
 import { readNothing } from '../../cells/nothing.ts';
+import { unitDimension } from '../../cells/units.ts';
 import { type ColumnEvidence, holdsNoNumbers } from './column-evidence.ts';
 import type { ColumnPlan } from './column-plan.ts';
 
@@ -39,8 +40,8 @@ export function suggestByCells(
   const withdrawn = countsOrDiameters(withoutNumbers(plan, evidence, register), evidence, register);
   if ((withdrawn.suggestion?.score ?? 0) >= SURE) return withdrawn;
   const wordings = evidence.distinct.filter((text) => readNothing(text) === null && /\p{L}/u.test(text));
-  if (wordings.length < FEWEST) return withdrawn;
-  const found = byTerms(wordings, register, held) ?? byTwist(wordings, register, held);
+  const twist = byTwist(plan.header, wordings, register, held);
+  const found = (wordings.length < FEWEST ? null : byTerms(wordings, register, held)) ?? twist;
   if (found === null || found.attribute === withdrawn.suggestion?.attribute) return withdrawn;
   const { doubt: _doubt, ...rest } = withdrawn;
   return { ...rest, status: 'suggested', suggestion: found };
@@ -99,16 +100,25 @@ function byTerms(
   return null;
 }
 
+/** A header that speaks of turning is believed with one letter in all its cells; any other needs both. */
 function byTwist(
+  header: string,
   wordings: readonly string[],
   register: Register,
   held: (id: string) => boolean,
 ): Found | null {
-  const attribute = register.attributes.get(held('twist1') ? 'twist2' : 'twist1');
-  if (attribute === undefined || held(attribute.id) || !wordings.every((text) => TWIST.test(text.trim())))
+  const named = TURNING.test(header);
+  if (wordings.length < (named ? 1 : FEWEST) || !wordings.every((text) => TWIST.test(text.trim())))
     return null;
+  const system = SECOND.test(header) ? '2' : FIRST.test(header) ? '1' : held('twist1') ? '2' : '1';
+  const attribute = register.attributes.get(`twist${system}`);
+  if (attribute === undefined || held(attribute.id)) return null;
   return suggestion(attribute, 'its cells are the letters S and Z');
 }
+
+const TURNING = /twist|spin|spun|dreh|drall|torsi|torcit|torced|retors|tordu|snon|tvinn|\bply\b/i;
+const FIRST = /\b1\b|\bI\b|warp|passive|kette|cha[iî]ne|ordito|urdimbre|k[æ]de|renning|varp/i;
+const SECOND = /\b2\b|\bII\b|weft|active|schuss|trame|trama|skud|isl[æ]t|innslag|v[æe]ft/i;
 
 function suggestion(attribute: AttributeDefinition, reason: string): Found {
   return { attribute: attribute.id, reason, score: 0.7, speaksFor: [reason], speaksAgainst: [], sure: false };
@@ -125,7 +135,8 @@ function withoutNumbers(plan: ColumnPlan, evidence: ColumnEvidence, register: Re
 /** "Warp" alone names a count or a diameter: whole numbers above what threads measure in mm are counts. */
 function countsOrDiameters(plan: ColumnPlan, evidence: ColumnEvidence, register: Register): ColumnPlan {
   const system = /^diameter([12])$/.exec(plan.suggestion?.attribute ?? '')?.[1];
-  if (system === undefined || splitHeader(plan.header).unit !== undefined) return plan;
+  const { unit } = splitHeader(plan.header);
+  if (system === undefined || unit !== undefined) return thicknessInstead(plan, unit, register);
   if (!/\(mm\)|\/cm/.test(plan.suggestion?.reason ?? '')) return plan;
   const numbers = evidence.distinct
     .map((text) => Number(/\d+(?:[.,]\d+)?/.exec(text)?.[0].replace(',', '.') ?? Number.NaN))
@@ -146,4 +157,14 @@ function countsOrDiameters(plan: ColumnPlan, evidence: ColumnEvidence, register:
       sure: false,
     },
   };
+}
+
+/** "Montants (mm)": a system beside a unit of length is how thick its threads are, not how many there are. */
+function thicknessInstead(plan: ColumnPlan, unit: string | undefined, register: Register): ColumnPlan {
+  const system = /^density([12])$/.exec(plan.suggestion?.attribute ?? '')?.[1];
+  if (system === undefined || unit === undefined || unitDimension(unit) !== 'length') return plan;
+  const diameter = register.attributes.get(`diameter${system}`);
+  if (diameter === undefined) return plan;
+  const found = suggestion(diameter, `the header names the system, and ${unit} measures its threads`);
+  return { ...plan, suggestion: found };
 }

@@ -8,6 +8,8 @@ const AGE_CLASS =
   /^(?:adult|juvenile|subadult|sub-adult|infant|infans|child|old|young|mature|senile|neonate|elderly|male|female|adulto|adulte|juvénile|erwachsen|kind|jung|alt)\b/i;
 /** "2450 ± 30", or the number of a laboratory: letters and a long number, "Xy-101"; one letter needs the hyphen. */
 const RADIOCARBON = /\d{3,5}\s*(?:±|\+\/?-)|^\p{L}-\s?\d{2,}|^\p{L}{2,8}[-\s]?\d{2,}/u;
+const KEEPER =
+  /\b(?:mus[eé]\w*|\w*museum|collections?|colecci[oó]n|collezione|sammlung|samling|archi?v\w*|institut\w*|stores?|magazin|dep[oôó]t|antiquit\w*|arts?)\b/iu;
 const DECIMAL = /^[-−]?\d+[.,]\d+$/;
 
 /** What cells say of an attribute that takes names: those of finds, periods, publications, laboratories. */
@@ -36,6 +38,10 @@ export function supportOfNames(
         : said.some((text) => /\b(?:1[5-9]|20)\d{2}\b/.test(text))
           ? speaks('its cells hold years of publication')
           : NEUTRAL;
+    case 'repository':
+      return said.some((text) => KEEPER.test(text))
+        ? speaks('its cells name museums or collections')
+        : NEUTRAL;
     case 'radiocarbon':
       if (said.some((text) => RADIOCARBON.test(text))) return speaks('its cells look like radiocarbon dates');
       if (whole + decimals <= 0.8 * said.length)

@@ -55,8 +55,11 @@ function namesCloth(header: string, evidence: ColumnEvidence, register: Register
   const structure = register.vocabularies.get('structure');
   const attribute = register.attributes.get('structure');
   if (structure === undefined || attribute === undefined || evidence.distinct.length === 0) return false;
+  // A weight of 2.1 g is no twill.
   const terms = evidence.distinct.filter(
-    (text) => isKnownTerm(text, structure) || meaningOf(text, attribute, register) !== null,
+    (text) =>
+      !/^[\d.,\s]+$/.test(text) &&
+      (isKnownTerm(text, structure) || meaningOf(text, attribute, register) !== null),
   ).length;
   return terms >= Math.min(2, evidence.distinct.length) && terms >= 0.4 * evidence.distinct.length;
 }

@@ -1,7 +1,8 @@
 import type { Register } from '../../attributes/definition.ts';
-import { splitHeader } from '../../attributes/matching.ts';
 import { countKnown, filledCells, isBlank, isNumberLike, isProse, numberShare } from './cell-shapes.ts';
 import type { Grid } from './grid.ts';
+import { isUnitRow, joinHeaderRows } from './joined-headers.ts';
+import { isNumberedHeader } from './numbered-header.ts';
 
 export interface HeaderRows {
   /** Position of the first header row, 0 = first; -1 where the table has no header. */
@@ -26,7 +27,8 @@ export function findHeader(grid: Grid, register: Register): HeaderRows {
   for (const [at, row] of searched.entries()) {
     const filled = filledCells(row);
     if (filled.length === 0) continue;
-    if (first < 0) first = at;
+    // A title above the table fills a cell or two.
+    if (first < 0 && filled.length >= Math.min(3, 0.6 * typical)) first = at;
     if (first === at && isNumberedHeader(grid, at)) return { start: at, rows: 1 };
     if (filled.length < 0.6 * typical || !looksLikeHeader(row, filled)) continue;
     // A lone "L" may be a code as well as a length.
@@ -48,32 +50,6 @@ export function findHeader(grid: Grid, register: Register): HeaderRows {
   const units =
     found.rows === 2 && below !== undefined && !isUnitRow(grid[found.start + 1]!) && isUnitRow(below);
   return units && grid.length > found.start + 3 ? { ...found, rows: 3 } : found;
-}
-
-/**
- * Numbered types or years at equal steps (1, 2, 3 … or 1950, 1960, 1970) beside at least one word or blank, over
- * rows that do not run so themselves.
- */
-function isNumberedHeader(grid: Grid, at: number): boolean {
-  if (!isRun(grid[at]!)) return false;
-  const below = grid.slice(at + 1, at + 6).filter((row) => filledCells(row).length > 0);
-  return below.length > 0 && !below.every(isRun) && below.every((row) => !isBlank(row[0]));
-}
-
-/** A row of words or blanks first, then three or more whole numbers that grow by equal steps. */
-function isRun(row: readonly string[]): boolean {
-  const numbers = row.flatMap((text, i) =>
-    /^\d{1,4}$/.test(text.trim()) ? [{ i, value: Number(text) }] : [],
-  );
-  const [one, two] = numbers;
-  if (numbers.length < 3 || one === undefined || two === undefined || one.i === 0) return false;
-  const step = two.value - one.value;
-  const rest = filledCells(row).filter((i) => i >= one.i).length;
-  return (
-    step > 0 &&
-    rest - numbers.length <= 2 &&
-    numbers.every(({ value }, place) => value === one.value + place * step)
-  );
 }
 
 /** Whether the header that starts or ends at this row takes up two rows. */
@@ -130,23 +106,6 @@ function isGroupRow(above: readonly string[], below: readonly string[]): boolean
   return covered >= 1;
 }
 
-/** A row that holds nothing but units, in brackets or without. */
-function isUnitRow(row: readonly string[]): boolean {
-  const filled = filledCells(row);
-  return filled.length > 0 && filled.every((i) => unitOnly(row[i]!) !== null);
-}
-
-/** "(mm)", "[cm]", "mm", "per cm" -> the unit; null for anything else. */
-function unitOnly(text: string): string | null {
-  const bare = text
-    .trim()
-    .replace(/^[([{]|[)\]}]$/g, '')
-    .trim();
-  if (bare === '' || /^\d/.test(bare)) return null;
-  const { unit } = splitHeader(`x (${bare})`);
-  return unit === undefined ? null : bare;
-}
-
 /** Words over columns that hold numbers below: a header, not a record. */
 function differsFromData(row: readonly string[], data: Grid): boolean {
   let numeric = 0;
@@ -158,35 +117,4 @@ function differsFromData(row: readonly string[], data: Grid): boolean {
     if (!isNumberLike(row[i]!)) words++;
   }
   return numeric > 0 && words / numeric > 0.5;
-}
-
-/**
- * One header a column from two rows: a unit in the second goes into brackets, a group heading is carried
- * to the right over the columns that the second row names below it.
- */
-export function joinHeaderRows(upper: readonly string[], lower: readonly string[]): string[] {
-  const units = isUnitRow(lower);
-  const end = lastGroupEnd(upper);
-  const headers: string[] = [];
-  let group = '';
-  for (let i = 0; i < Math.max(upper.length, lower.length); i++) {
-    const above = (upper[i] ?? '').trim();
-    const below = (lower[i] ?? '').trim();
-    if (units) {
-      headers.push(below === '' ? above : `${above} (${unitOnly(below)})`.trim());
-      continue;
-    }
-    if (above !== '') group = above;
-    else if (i >= end) group = '';
-    headers.push(below === '' ? above : above === '' && group === '' ? below : `${group} ${below}`);
-  }
-  return headers;
-}
-
-/** Where all groups but the last are equally wide, the last is as wide as they are. */
-function lastGroupEnd(upper: readonly string[]): number {
-  const starts = filledCells(upper);
-  const widths = starts.slice(1).map((start, i) => start - starts[i]!);
-  const wide = widths.filter((width) => width > 1);
-  return wide.length > 0 && new Set(wide).size === 1 ? starts.at(-1)! + wide[0]! : Number.POSITIVE_INFINITY;
 }

@@ -5,7 +5,7 @@ import type { Fault, RowSetAside } from '../source-reading.ts';
 import { filledCells } from './cell-shapes.ts';
 import { layOutCounts } from './counts.ts';
 import { type NamedColumns, nameColumns } from './header-names.ts';
-import { findHeader, joinHeaderRows } from './header-row.ts';
+import { headerRows, headerTexts, noHeader } from './header-texts.ts';
 import { isKeyValue, readKeyValue } from './key-value.ts';
 import { findLongForm, gatherLongForm, type Move } from './long-form.ts';
 import { mendRaggedRows } from './ragged-rows.ts';
@@ -136,22 +136,6 @@ export function layOut(
   return { ...base, ...pick(named), body, origins, moves: [], gathered: new Set(), layout };
 }
 
-/** That a table has no header is asked about: its columns have no names, and its first row may be one after all. */
-function noHeader(rows: number, rule: LayoutRule, records: number, file: string): Fault[] {
-  if (rows > 0 || rule.headerRow !== undefined || records < 2) return [];
-  return [
-    {
-      what: 'no header was found, since the first row looks like one of the finds',
-      where: { file, row: 1 },
-      mend: 'say "layout": { "headerRow": 1 } in the profile if the first row names the columns, or 0 if none does',
-    },
-  ];
-}
-
-function pick(named: NamedColumns): NamedColumns {
-  return { headers: named.headers, alternatives: named.alternatives, duplicates: named.duplicates };
-}
-
 function layOutKeyValue(grid: readonly (readonly string[])[], rule: LayoutRule): LaidOut {
   const read = readKeyValue(grid);
   return {
@@ -174,25 +158,8 @@ function layOutKeyValue(grid: readonly (readonly string[])[], rule: LayoutRule):
   };
 }
 
-/** The header of each column, joined from its rows, and the row of names by itself. */
-function headerTexts(rows: readonly (readonly string[])[]): readonly [texts: string[], lower: string[]] {
-  const trimmed = rows.map((row) => row.map((text) => text.trim()));
-  const [first, second, third] = trimmed;
-  if (first === undefined) return [[], []];
-  if (second === undefined) return [first, first];
-  if (third === undefined) return [joinHeaderRows(first, second), second];
-  return [joinHeaderRows(joinHeaderRows(first, second), third), joinHeaderRows(second, third)];
-}
-
-function headerRows(
-  grid: readonly (readonly string[])[],
-  rule: LayoutRule,
-  register: Register,
-): { start: number; rows: number } {
-  if (rule.headerRow === undefined) return findHeader(grid, register);
-  if (rule.headerRow === 0 || rule.headerRow > grid.length) return { start: -1, rows: 0 };
-  const rows = Math.min(rule.headerRows ?? 1, rule.headerRow);
-  return { start: rule.headerRow - rows, rows };
+function pick(named: NamedColumns): NamedColumns {
+  return { headers: named.headers, alternatives: named.alternatives, duplicates: named.duplicates };
 }
 
 function longFormOf(

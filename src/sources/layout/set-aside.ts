@@ -1,33 +1,10 @@
-import { lookupKey } from '../../attributes/folding.ts';
 import type { RowSetAside } from '../source-reading.ts';
 import { filledCells, isBlank, isNumberLike, isProse, numberShare } from './cell-shapes.ts';
 import type { Grid } from './grid.ts';
+import { isSummaryPhrase, isSummaryWord, summaryRows } from './summary-rows.ts';
 
 const NOTE_START =
   /^(?:[*†‡§¹²³]|\(?\d\)\s|(?:notes?|nb|n\.b\.|remarks?|sources?|legend|key|abbreviations?|anm(?:erkung(?:en)?)?|quellen?|legende|abkürzungen|remarques?|légende|nota|note|fonte|fonti|legenda|fuentes?|leyenda|bemærkning(?:er)?|kilder?)\b\s*[:.]?)/i;
-
-const SUMMARY_WORDS = new Set(
-  (
-    'total|totals|grand total|sum|subtotal|mean|average|avg|median|sd|s.d|std|std dev|standard deviation|min|max|range|n|count|' +
-    'summe|summen|gesamt|gesamtsumme|insgesamt|insg|ges|zwischensumme|mittelwert|mittel|durchschnitt|anzahl gesamt|' +
-    'somme|totaux|total général|sous-total|moyenne|médiane|écart-type|écart type|' +
-    'totale|totali|totale generale|subtotale|somma|media|mediana|deviazione standard|' +
-    'suma|total general|totales|promedio|desviación típica|sum total|i alt|ialt|total i alt|gennemsnit|gjennomsnitt|snitt|totalt'
-  )
-    .split('|')
-    .map(lookupKey),
-);
-
-/** Identifiers hold a digit as a rule; only a short text without one is worth folding. */
-function isSummaryWord(text: string): boolean {
-  return text.length < 25 && !/\d/.test(text) && SUMMARY_WORDS.has(lookupKey(text));
-}
-
-/** "Total: 5 fragmentos", "Summe 12", "n = 45": a word for a total and what it comes to in one cell. */
-function isSummaryPhrase(text: string): boolean {
-  const found = /^(\p{L}[\p{L} .-]{0,23}?)\s*(?:[:=]|\s(?=[\d(]))\s*(.*)$/u.exec(text.trim());
-  return found !== null && SUMMARY_WORDS.has(lookupKey(found[1]!)) && /^[(\d~≈]/.test(found[2]!);
-}
 
 /**
  * Which rows below the header are no records? Blank rows, the header repeated, totals and means, notes,
@@ -46,6 +23,7 @@ export function rowsToSetAside(
   const width = Math.max(header.length, 1);
   const identifiers = identifierHabit(grid, start, header);
   const other = nextTable(grid, start);
+  const summaries = summaryRows(grid, start, Math.min(other, last + 1));
   for (let at = start; at < grid.length; at++) {
     if (kept.has(at)) continue;
     const reason =
@@ -55,7 +33,9 @@ export function rowsToSetAside(
           ? 'set aside by the profile'
           : at >= other
             ? reasonBelow(grid[at]!)
-            : reasonOf(grid[at]!, header, width, identifiers);
+            : summaries.has(at)
+              ? 'looks like a total or mean of other rows'
+              : reasonOf(grid[at]!, header, width, identifiers);
     if (reason !== null) aside.push({ row: at + 1, reason });
   }
   return aside;
@@ -76,11 +56,6 @@ function reasonOf(
   if (filled.length > 1 && filled.every((i) => row[i]!.trim() === (header[i] ?? '').trim()))
     return 'the header again';
   const first = row[filled[0]!]!.trim();
-  // The key of a find may be "n" or "sum" by chance, but not with the rest of the row in numbers only.
-  const word = filled.slice(0, 3).findIndex((i) => isSummaryWord(row[i]!));
-  if (word >= 0 && word < filled.length - 1 && filled.slice(word + 1).every((i) => isNumberLike(row[i]!))) {
-    return 'looks like a total or mean of other rows';
-  }
   if (isSummaryPhrase(first) && filled.slice(1).every((i) => isNumberLike(row[i]!)))
     return 'looks like a total or mean of other rows';
   if (filled.length > 1) return isPartedNote(row, filled, width) ? 'note' : null;

@@ -5,7 +5,6 @@ import { attributesOf } from '../columns/claims.ts';
 import type { ColumnPlan } from '../columns/column-plan.ts';
 import { knownAttribute } from '../columns/column-rules.ts';
 import { statedUnit } from '../columns/match-headers.ts';
-import { isBlank } from '../layout/cell-shapes.ts';
 import { enter, type Ledger } from '../ledger/ledger.ts';
 import { enterDoubt, enterKeptAsText, ledgerIgnored } from '../ledger/ledger-columns.ts';
 import type { SourceProfile } from '../profile/profile.ts';
@@ -13,7 +12,8 @@ import type { ColumnReading, DecimalMark } from '../source-reading.ts';
 import { textColumnAttribute } from './assemble.ts';
 import { assumedUnit, enterAssumedUnit } from './assumed-unit.ts';
 import { contextOf, missingOf } from './column-context.ts';
-import { blanksBelow, copyDown } from './copy-down.ts';
+import { textsOf } from './column-texts.ts';
+import { blanksBelow } from './copy-down.ts';
 import type { Sheet } from './gather-fragments.ts';
 import { type BoundColumns, mergeBounds } from './merge-bounds.ts';
 import { readBySystem } from './read-by-system.ts';
@@ -125,53 +125,6 @@ function put(
     rule: 'attribute-twice',
     why: `Another column gives "${column.attribute.label}" already, so this one is kept as text.`,
   });
-}
-
-function textsOf(sheet: Sheet, plan: ColumnPlan, ledger: Ledger): ColumnTexts {
-  const { index, header } = plan;
-  const texts = sheet.body.map((row) => row[index] ?? '');
-  const base = { header, origins: sheet.origins, gathered: sheet.gathered.has(index) };
-  if (plan.status === 'ignored' || plan.status === 'empty') return { ...base, texts };
-  const joined = sheet.merged?.get(index);
-  const down = copyDown(
-    texts,
-    plan.rule.copyDown === true,
-    (row) => joined?.has(sheet.origins[row]!) === true,
-    holdsNames(plan),
-  );
-  for (const row of down.added) {
-    enter(ledger, {
-      row: sheet.origins[row]!,
-      column: header,
-      raw: texts[row]!,
-      readAs: down.texts[row]!,
-      level: 'flagged',
-      rule: 'copied-down-in-part',
-      why: 'The cell means "as above" and says something anew; what stands above was completed with it.',
-    });
-  }
-  for (const row of down.copied) {
-    enter(ledger, {
-      row: sheet.origins[row]!,
-      column: header,
-      raw: texts[row]!,
-      readAs: down.texts[row]!.trim(),
-      level: 'read',
-      rule: 'copied-down',
-      why:
-        joined?.has(sheet.origins[row]!) === true && isBlank(texts[row])
-          ? 'The cell is merged with the one above; its text was taken.'
-          : 'The cell means "as above"; the text above it was taken.',
-    });
-  }
-  return { ...base, texts: down.texts };
-}
-
-/** Names and references may be given as "ebd., Grab 5"; a measurement or a term of a vocabulary is not. */
-function holdsNames({ attribute, split }: ColumnPlan): boolean {
-  if (split !== undefined) return false;
-  if (attribute === undefined || attribute.scale === 'text') return true;
-  return attribute.scale === 'nominal' && attribute.vocabulary === undefined;
 }
 
 /** Attributes that the profile states for every row; a column of the file goes before them. */

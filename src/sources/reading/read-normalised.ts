@@ -7,6 +7,7 @@ import { IDENTITY_FIELDS, PART_PATTERN } from '../formats/normalised-table.ts';
 import { parseCsv } from '../formats/parse-csv.ts';
 import { restoreText } from '../formats/safe-csv.ts';
 import { TEXT_COLUMN_PREFIX, textColumnAttribute } from './assemble.ts';
+import { codes, numbers, toNumber } from './normalised-values.ts';
 import { fixedLevels } from './read-column.ts';
 
 type Cells = readonly string[];
@@ -159,46 +160,4 @@ function unknownAttribute(id: string): AttributeDefinition {
     id.startsWith(TEXT_COLUMN_PREFIX) ? id.slice(TEXT_COLUMN_PREFIX.length) : id,
   );
   return { ...attribute, id };
-}
-
-function codes(
-  texts: Cells | undefined,
-  known: readonly string[],
-  rows: number,
-  file: string,
-  column: string,
-): Uint8Array {
-  const found = new Uint8Array(rows);
-  for (const [row, text] of (texts ?? []).entries()) {
-    const code = text === '' ? 0 : known.indexOf(text);
-    if (code < 0) {
-      throw new InputError(
-        `"${text}" is none of ${known.join(', ')}`,
-        { file, row: row + 2, column },
-        'write the table again',
-      );
-    }
-    found[row] = code;
-  }
-  return found;
-}
-
-function numbers(texts: Cells, file: string, column: string): Float64Array {
-  return Float64Array.from(texts, (text, row) =>
-    text === '' ? Number.NaN : toNumber(text, file, row, column),
-  );
-}
-
-function toNumber(text: string, file: string, row: number, column: string): number {
-  if (text === 'INF') return Number.POSITIVE_INFINITY;
-  if (text === '-INF') return Number.NEGATIVE_INFINITY;
-  const value = Number(text);
-  if (text.trim() === '' || Number.isNaN(value)) {
-    throw new InputError(
-      `"${text}" is not a number`,
-      { file, row: row + 2, column },
-      'write the table again',
-    );
-  }
-  return value;
 }
