@@ -2,12 +2,9 @@ import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import type { AttributeDefinition } from '../attributes/definition.ts';
 import { InputError } from '../errors.ts';
 import type { FragmentTable } from '../fragments/table.ts';
-import { ledgerRows } from '../report/ledger-rows.ts';
 import { writeWholeFiles } from '../report/writing/whole-files.ts';
 import { writeCsv } from '../sources/formats/safe-csv.ts';
 import type { SourceReading } from '../sources/source-reading.ts';
-import { applyRestrictions } from '../study/restrict.ts';
-import { startStudy } from '../study/start-study.ts';
 import { exists } from './files.ts';
 import { FROM_PIPE } from './read-table.ts';
 import { untilStopped } from './until-stopped.ts';
@@ -49,6 +46,8 @@ export async function writeAsked(
   if (begun !== undefined) await refuseExisting(begun, 'name another file with --save-study');
   const files: [file: string, text: string][] = [];
   if (options.ledger !== undefined) {
+    const { applyRestrictions } = await import('../study/restrict.ts');
+    const { ledgerRows } = await import('../report/ledger-rows.ts');
     // Names and places of what a source withholds are in no file that may be handed on.
     const entries = applyRestrictions(
       { table, duplicates: [], faults: [], unmatched: [] },
@@ -81,6 +80,7 @@ export async function writeAsked(
       ...sheet,
     }));
     const title = tables.length === 1 ? stem(first.path) : `${tables.length} tables`;
+    const { startStudy } = await import('../study/start-study.ts');
     const study = startStudy({ title, sources, attributes }, table);
     files.push([begun, `${JSON.stringify(study, null, 2)}\n`]);
     if (study.analyses?.length === 0)

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { Worker } from 'node:worker_threads';
 import { describe, expect, it } from 'vitest';
-import { readStudy } from '../../src/cli/files.ts';
+import { readStudy } from '../../src/cli/study-on-disk.ts';
 import { analyseSideBySide } from '../../src/cli/threads/analyse-side-by-side.ts';
 import { commonCount, countedBy, type Handed } from '../../src/cli/threads/errand.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';

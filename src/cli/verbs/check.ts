@@ -12,8 +12,9 @@ import { writeWholeFiles } from '../../report/writing/whole-files.ts';
 import { entriesOf } from '../../study/load.ts';
 import { firstFault, type Prepared, prepareStudy } from '../../study/prepare.ts';
 import { STATUS } from '../failure.ts';
-import { readBytes, readStudy, type StudyOnDisk } from '../files.ts';
+import { readBytes } from '../files.ts';
 import { printClaims } from '../print-claims.ts';
+import { readStudy, type StudyOnDisk } from '../study-on-disk.ts';
 import { untilStopped } from '../until-stopped.ts';
 import { ALLOW_OUTSIDE, printJson, type Verb } from './verb.ts';
 

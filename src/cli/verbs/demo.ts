@@ -4,7 +4,8 @@ import { fileURLToPath } from 'node:url';
 import { Command } from 'commander';
 import { InputError } from '../../errors.ts';
 import { writeWholeFiles } from '../../report/writing/whole-files.ts';
-import { exists, readStudy } from '../files.ts';
+import { exists } from '../files.ts';
+import { readStudy } from '../study-on-disk.ts';
 import { untilStopped } from '../until-stopped.ts';
 import type { Verb } from './verb.ts';
 

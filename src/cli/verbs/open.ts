@@ -2,8 +2,9 @@ import { basename, dirname, extname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Command, Option } from 'commander';
 import { InputError } from '../../errors.ts';
-import { exists, type ReadStudyOptions, readBytes, readStudy, readText } from '../files.ts';
+import { exists, readBytes, readText } from '../files.ts';
 import { type ServedStudy, serve } from '../serve.ts';
+import { type ReadStudyOptions, readStudy } from '../study-on-disk.ts';
 import { ALLOW_OUTSIDE, type Verb } from './verb.ts';
 
 interface OpenOptions {

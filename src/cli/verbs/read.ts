@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
 import { Command, Option } from 'commander';
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
-import { defaultRegister, extendRegister } from '../../attributes/register.ts';
+import { defaultRegister } from '../../attributes/register.ts';
 import { InputError } from '../../errors.ts';
 import { append } from '../../numerics/foundation/lists.ts';
 import type { Proposal } from '../../sources/columns/propose-attributes.ts';
@@ -10,10 +10,9 @@ import { combineSources } from '../../sources/combine/combine.ts';
 import { COUNTED_KIND } from '../../sources/layout/counts.ts';
 import { unknownTerms } from '../../sources/names/terms.ts';
 import { type WitnessCandidate, witnessCandidates } from '../../sources/names/witness-candidates.ts';
-import { PIECES, type SourceProfile, sourceProfile } from '../../sources/profile/profile.ts';
+import { PIECES } from '../../sources/profile/profile.ts';
 import { reportQuality } from '../../sources/quality/quality.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
-import { loadStudy, studyRegister } from '../../study/load.ts';
 import { STATUS } from '../failure.ts';
 import { readText } from '../files.ts';
 import { printAsIs } from '../print-as-is.ts';
@@ -21,25 +20,11 @@ import { printTogether, together } from '../print-many.ts';
 import { printQuality } from '../print-quality.ts';
 import { printReading } from '../print-reading.ts';
 import { printWitness, witnessNotes } from '../print-witness.ts';
+import { type ReadOptions, refuseForSeveral, withCounts, withKinds, withPieces } from '../read-options.ts';
 import { FROM_PIPE, profileFor, readAsIs, readTable } from '../read-table.ts';
 import { type ReadTable, writeAsked } from '../save-reading.ts';
 import type { Terminal } from '../terminal.ts';
 import { printJson, type Verb } from './verb.ts';
-
-interface ReadOptions {
-  readonly profile?: string;
-  readonly study?: string;
-  readonly sheet?: string;
-  readonly pieces?: SourceProfile['pieces'];
-  readonly acceptSuggestions?: true;
-  readonly asIs?: true;
-  readonly counts?: string | true;
-  readonly base?: string;
-  readonly saveProfile?: string | true;
-  readonly saveStudy?: string | true;
-  readonly ledger?: string;
-  readonly json?: true;
-}
 
 /** `thrum read FILE …`: how tables are understood, before any study uses them. */
 export const readVerb: Verb = (terminal, setStatus) =>
@@ -174,58 +159,9 @@ function withoutTable({ table: _table, grid: _grid, ...rest }: SourceReading) {
   return rest;
 }
 
-/** What is said of one table alone cannot be said of several. */
-function refuseForSeveral(paths: readonly string[], options: ReadOptions): void {
-  if (paths.length < 2) return;
-  const single = [
-    ['--profile', options.profile],
-    ['--sheet', options.sheet],
-  ].find(([, value]) => value !== undefined);
-  if (single !== undefined)
-    throw new InputError(
-      `${single[0]} is for one table, and ${paths.length} are named`,
-      {},
-      'read that table by itself',
-    );
-  if (typeof options.saveProfile === 'string')
-    throw new InputError(
-      `--save-profile names one file, and ${paths.length} tables are read`,
-      {},
-      'leave the name out: each profile is written beside its table',
-    );
-  if (paths.includes(FROM_PIPE))
-    throw new InputError('a table from the pipe is read by itself', {}, 'save it as a file and name that');
-}
-
-function withKinds(register: Register): Register {
-  return register.attributes.has(COUNTED_KIND.id)
-    ? register
-    : extendRegister(register, { attributes: [COUNTED_KIND] });
-}
-
-function withCounts(
-  profile: SourceProfile | undefined,
-  { counts, base }: ReadOptions,
-): SourceProfile | undefined {
-  if (counts === undefined) return profile;
-  const given = profile ?? sourceProfile.parse({});
-  const rule = {
-    attribute: counts === true ? COUNTED_KIND.id : counts,
-    place: 'site',
-    ...(base === undefined ? {} : { base }),
-  };
-  return { ...given, layout: { ...given.layout, counts: rule } };
-}
-
-/** An answer given on the command line goes before the profile's. */
-function withPieces(
-  profile: SourceProfile | undefined,
-  pieces: SourceProfile['pieces'],
-): SourceProfile | undefined {
-  return pieces === undefined ? profile : { ...(profile ?? sourceProfile.parse({})), pieces };
-}
-
 async function registerFor(studyPath: string | undefined): Promise<Register> {
   if (studyPath === undefined) return defaultRegister();
+  // A study knows every analysis; a table alone needs none of them.
+  const { loadStudy, studyRegister } = await import('../../study/load.ts');
   return studyRegister(loadStudy(await readText(studyPath), studyPath));
 }
