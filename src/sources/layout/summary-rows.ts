@@ -1,4 +1,5 @@
 import { lookupKey } from '../../attributes/folding.ts';
+import { greatest, least } from '../../numerics/foundation/lists.ts';
 import { filledCells, isNumberLike } from './cell-shapes.ts';
 import type { Grid } from './grid.ts';
 
@@ -93,7 +94,7 @@ function sumsUp(grid: Grid, start: number, at: number, place: number): boolean {
     if (Number.isNaN(value) || above.length < 2) continue;
     said++;
     const printed = grid[at]![i]!.trim().replace(',', '.');
-    const step = 10 ** -(printed.split('.')[1]?.length ?? 0);
+    const step = Number(`1e-${printed.split('.')[1]?.length ?? 0}`);
     if (
       summariesNamed(lookupKey(grid[at]![place]!), above).some((one) => Math.abs(one - value) <= 0.51 * step)
     )
@@ -107,8 +108,8 @@ function summariesNamed(word: string, values: readonly number[]): readonly numbe
   const n = values.length;
   const sum = values.reduce((all, value) => all + value, 0);
   const mean = sum / n;
-  if (word === 'min') return [Math.min(...values)];
-  if (word === 'max') return [Math.max(...values)];
+  if (word === 'min') return [least(values)];
+  if (word === 'max') return [greatest(values)];
   if (/^(?:s ?d|std|se|sem|cv)$/.test(word)) {
     const squares = values.reduce((all, value) => all + (value - mean) ** 2, 0);
     const sd = Math.sqrt(squares / (n - 1));
