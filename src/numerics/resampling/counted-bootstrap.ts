@@ -45,18 +45,17 @@ export function countedInterval(
     statistic(strata.map((counts, which) => drawnAgain(counts, sizes[which], random))),
   ).filter((value) => !Number.isNaN(value));
   if (values.length < resamples / 2) return { why: 'most resamples gave no value' };
-  return correctedInterval(observed, values, accelerationOf(strata, sizes, statistic), level);
+  return correctedInterval(observed, values, countedAcceleration(strata, statistic), level);
 }
 
 /** As `jackknifeAcceleration`, each kind of block left out once and counted as often as it comes. */
-function accelerationOf(
+export function countedAcceleration(
   strata: readonly Float64Array[],
-  sizes: readonly number[],
   statistic: (times: readonly Float64Array[]) => number,
 ): number | undefined {
   let [squares, cubes] = [0, 0];
   for (const [which, counts] of strata.entries()) {
-    const n = sizes[which];
+    const n = counts.reduce((sum, count) => sum + count, 0);
     if (n < 2) continue;
     const values = counts.map((count, kind) => {
       if (count === 0) return 0;

@@ -1,0 +1,40 @@
+import { expect, it } from 'vitest';
+import { computeOrdination } from '../../../src/analyses/ordination/compute.ts';
+import { ordinationOptions } from '../../../src/analyses/ordination/options.ts';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
+import { standardNormal } from '../../../src/numerics/modes/mixture-parts.ts';
+import { attribute, madeInput } from '../grouping/made-table.ts';
+
+/** Three measurements, of which two rise together. */
+function axesOf(n: number) {
+  const random = createRandom(9);
+  const draws = Array.from({ length: n }, () => [0, 1, 2].map(() => standardNormal(random)));
+  const input = madeInput([
+    { attribute: attribute('a', 'spacing', 'interval'), values: draws.map(([x]) => x!) },
+    { attribute: attribute('b', 'spacing', 'interval'), values: draws.map(([x, y]) => x! + 0.3 * y!) },
+    { attribute: attribute('c', 'spacing', 'interval'), values: draws.map(([, , z]) => z!) },
+  ]);
+  const found = computeOrdination(
+    input,
+    ordinationOptions.parse({ method: 'pcoa', of: ['a', 'b', 'c'], resamples: 0 }),
+  );
+  if ('why' in found.axes) throw new Error(found.axes.why);
+  return { found, axes: found.axes };
+}
+
+it('of very many records every pair of which is compared, some are drawn and the others set aside by name', () => {
+  const drawn = axesOf(2600);
+  expect(drawn.axes.records.length).toBe(2000);
+  expect(drawn.found.n.fragments).toBe(2000);
+  expect(drawn.found.n.setAside).toEqual([
+    {
+      reason: 'every pair is compared, so that 2000 of 2600 records make the axes, drawn by chance',
+      fragments: 600,
+    },
+  ]);
+  const all = axesOf(1000);
+  expect(all.found.n.setAside).toEqual([]);
+  expect(all.axes.records.length).toBe(1000);
+  // The axes are those of the same cloud.
+  expect(Math.abs(drawn.axes.shares[0]! - all.axes.shares[0]!)).toBeLessThan(0.04);
+});
