@@ -241,6 +241,14 @@ describe('assemblages and spacing', () => {
   });
 
   it.each([
+    ['A', 'C'],
+    ['C', 'A'],
+  ])('says nothing of a likeness of %s to %s where only one of the two is printed', (select, versus) => {
+    const row = { quantity: 'similarity', set: 'shares', select, versus, printed: '170' } as Row;
+    expect(one([row], { 'shares.csv': csv })(1).verdict).toBe('cannot be checked');
+  });
+
+  it.each([
     ['shannon', '0.90', 'agrees'],
     ['shannon', '1.30', 'agrees'],
     ['shannon', '2.10', 'cannot be'],
