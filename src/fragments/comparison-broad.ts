@@ -4,7 +4,7 @@ import { ancestors, isWithin } from '../attributes/tree.ts';
 import type { Spread, SpreadRule } from '../numerics/dissimilarity/spread-distance.ts';
 import { termAt } from './accessors.ts';
 import { termLabel } from './groups.ts';
-import { applies, structureAt } from './kind-facets.ts';
+import { applies, familyOf, structureAt } from './kind-facets.ts';
 import { stateAt } from './missing.ts';
 import type { FragmentTable, TermColumn } from './table.ts';
 import { plainIn } from './told-apart.ts';
@@ -108,8 +108,12 @@ export function anyOfFacet(
   const { attribute } = column;
   const recorded = [...new Set(codes)].filter((code) => code >= 0).sort((a, b) => a - b);
   if (attribute.facet === undefined || recorded.length < 2) return null;
+  const families = Array.from(codes, (_, row) => familyOf(structureAt(table, row), register));
+  // Of coiling nobody says how open it is, where all who do speak of twining: then it is no gap in anybody's record.
+  const told = new Set(families.filter((_, row) => codes[row] >= 0));
   const open = codes.map((code, row) =>
     code < 0 &&
+    told.has(families[row]) &&
     stateAt(column, row) !== 'not-applicable' &&
     applies(attribute, structureAt(table, row), register)
       ? levels

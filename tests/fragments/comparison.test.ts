@@ -176,10 +176,11 @@ describe('attributes made comparable', () => {
 
   it('a facet that was not recorded may be any where distances are bounded, and stays a gap otherwise', () => {
     const attributes = new Map(register.attributes);
+    const { appliesTo: _toTwining, ...withoutAppliesTo } = attributes.get('spacingClass')!;
     attributes.set('spacingClass', {
-      ...attributes.get('spacingClass')!,
+      ...withoutAppliesTo,
       facet: { of: 'structure', name: 'openness' },
-    } as never);
+    });
     const own = { ...register, attributes };
     const table = makeTable(
       [
@@ -190,12 +191,14 @@ describe('attributes made comparable', () => {
       ],
       own,
     );
+    // A facet of all structures is told of twining alone here, so that what is woven has no gap.
+    expect(own.attributes.get('spacingClass')?.appliesTo).toBeUndefined();
     const under = (broad: BroadRule) => {
       const { spec } = compareRecords(table, own, { ...SETTINGS, of: ['structure', 'spacingClass'], broad });
       const matrix = dissimilarities(spec);
       return [dissimilarityAt(matrix, 0, 2), dissimilarityAt(matrix, 0, 3)];
     };
-    // Structure and openness weigh the same: open to close is half of 1, and no openness applies to what is woven.
+    // Structure and openness weigh the same: open to close is half of 1; what is woven is compared by structure alone.
     expect(under('expected')).toEqual([0, 1]);
     expect(under('least')).toEqual([0, 1]);
     expect(under('greatest')).toEqual([0.5, 1]);

@@ -8,7 +8,7 @@
  * other way, a verdict of "not told apart" where all are told apart and the reverse, another pair or place as the most alike without a
  * rival, or a set of labels that shares none with the careful one.
  *
- * npm run simulate -- recording [re-recordings], some 1.4 seconds of one core each.
+ * npm run simulate -- recording [re-recordings [question]], some 2 seconds of one core each; of one question alone less.
  */
 import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { checkStudy } from '../../src/study/load.ts';
@@ -28,6 +28,7 @@ import { runsAsked } from './parts/runs.ts';
 
 const runs = runsAsked(200, 're-recordings, ten of each region');
 const PER_REGION = 10;
+const only = process.argv[3];
 const quick = { relabellings: 99, resamples: 199 };
 const QUESTIONS: Readonly<Record<string, string>> = {
   spacing: 'contrast: row spacing by phase (differs)',
@@ -56,7 +57,7 @@ const analyses = [
     next: false,
     map: false,
   },
-] as StudyInput['analyses'];
+].filter(({ id }) => only === undefined || id === only) as StudyInput['analyses'];
 
 type Outcome = 'the same' | 'cannot be told, or conditional' | 'otherwise' | 'reversed';
 const OUTCOMES: readonly Outcome[] = ['the same', 'cannot be told, or conditional', 'otherwise', 'reversed'];
@@ -69,7 +70,7 @@ function compare(id: string, careful: string, other: string): Outcome {
   const conditional = CONDITION.test(other);
   const judge = (same: boolean, reversed: boolean): Outcome =>
     same ? 'the same' : conditional ? 'cannot be told, or conditional' : reversed ? 'reversed' : 'otherwise';
-  if (id === 'where') return compareSets(careful, other, conditional);
+  if (id === 'where') return compareSets(careful, other);
   if (id === 'alike' || id === 'standing') {
     const [here, there] = [mostAlike(careful), mostAlike(other)];
     return judge(here === there, there !== '');
@@ -82,43 +83,56 @@ function compare(id: string, careful: string, other: string): Outcome {
 function direction(answer: string): string {
   if (/not told apart/.test(answer)) return 'not';
   const larger = answer.match(/larger in (\S+)/)?.[1];
-  return larger === undefined ? 'apart' : `apart ${larger}`;
+  return larger === undefined ? 'apart' : `apart ${PHASES[larger.toLowerCase()] ?? larger}`;
 }
+
+/** Where all hands write alike, a phase has their name. */
+const PHASES: Readonly<Record<string, string>> = {
+  early: 'Early',
+  earl: 'Early',
+  früh: 'Early',
+  late: 'Late',
+  spät: 'Late',
+};
 
 function mostAlike(answer: string): string {
   return (answer.match(/most (?:alike are|like) ([^,;.]+)/)?.[1] ?? '').trim();
 }
 
 /** A set may be wider or narrower; that it shares no label with the careful one is a reversal. */
-function compareSets(careful: string, other: string, conditional: boolean): Outcome {
+function compareSets(careful: string, other: string): Outcome {
   const [here, there] = [careful, other].map(
-    (text) => new Set(text.split('|').filter((label) => label !== '')),
+    (text) => new Set(text.split('|').filter((label) => label !== '' && label !== HANGS)),
   );
-  if (careful === other) return 'the same';
-  if ([...there].some((label) => here.has(label))) return 'otherwise';
-  return conditional || there.size === 0 ? 'cannot be told, or conditional' : 'reversed';
+  if (other.startsWith(HANGS) || there.size === 0) return 'cannot be told, or conditional';
+  const shared = [...there].filter((label) => here.has(label)).length;
+  if (shared === here.size && shared === there.size) return 'the same';
+  return shared > 0 ? 'otherwise' : 'reversed';
 }
+
+/** Stands before the labels of a set that is said to hang on something. */
+const HANGS = 'hangs';
 
 /** What an answer says; of a placement the labels that stay possible, or that it cannot be told, or hangs. */
 function saidOf(question: string, result: AnalysisResult): string {
   const { answer } = result.words;
-  if (question !== 'where' || /cannot be told yet|hangs on/i.test(answer)) return answer;
+  if (question !== 'where') return answer;
   const { columns, rows } = result.tables.sets ?? { columns: [], rows: [] };
   const cell = (row: (typeof rows)[number], id: string) =>
     row[columns.findIndex((column) => column.id === id)];
   const asked = rows.find((row) => cell(row, 'asked') === true || cell(row, 'asked') === 'yes');
   if (asked === undefined) return '';
-  return ['kept', 'tooFew']
+  const labels = ['kept', 'tooFew']
     .flatMap((id) => String(cell(asked, id)).split(/, | and /))
     .filter((label) => label !== '')
     .map(inFull)
     .filter((label, place, all) => all.indexOf(label) === place)
-    .sort()
-    .join('|');
+    .sort();
+  return [...(/cannot be told yet|hangs on/i.test(answer) ? [HANGS] : []), ...labels].join('|');
 }
 
 const root = createRandom(2026);
-const tally = new Map(Object.keys(QUESTIONS).map((id) => [id, new Map<Outcome, number>()]));
+const tally = new Map(analyses.map(({ id }) => [id, new Map<Outcome, number>()]));
 const reversals: string[] = [];
 for (let region = 0; region * PER_REGION < runs; region++) {
   const random = root.stream(`region ${region}`);
