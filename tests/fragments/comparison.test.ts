@@ -179,7 +179,7 @@ describe('attributes made comparable', () => {
     const { appliesTo: _toTwining, ...withoutAppliesTo } = attributes.get('spacingClass')!;
     attributes.set('spacingClass', {
       ...withoutAppliesTo,
-      facet: { of: 'structure', name: 'openness' },
+      facet: { of: 'structure', name: 'openness', stands: 'before', order: 1, words: {} },
     });
     const own = { ...register, attributes };
     const table = makeTable(

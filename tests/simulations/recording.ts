@@ -57,7 +57,7 @@ const analyses = [
     next: false,
     map: false,
   },
-].filter(({ id }) => only === undefined || id === only) as StudyInput['analyses'];
+].filter(({ id }) => only === undefined || id === only) as NonNullable<StudyInput['analyses']>;
 
 type Outcome = 'the same' | 'cannot be told, or conditional' | 'otherwise' | 'reversed';
 const OUTCOMES: readonly Outcome[] = ['the same', 'cannot be told, or conditional', 'otherwise', 'reversed'];
@@ -132,7 +132,7 @@ function saidOf(question: string, result: AnalysisResult): string {
 }
 
 const root = createRandom(2026);
-const tally = new Map(analyses.map(({ id }) => [id, new Map<Outcome, number>()]));
+const tally = new Map(analyses.map(({ id }) => [String(id), new Map<Outcome, number>()]));
 const reversals: string[] = [];
 for (let region = 0; region * PER_REGION < runs; region++) {
   const random = root.stream(`region ${region}`);
