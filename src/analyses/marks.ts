@@ -3,7 +3,7 @@ import { groupRows } from '../fragments/groups.ts';
 import { naturalOrder } from '../fragments/natural-order.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import type { AnalysisInput } from './contract.ts';
-import { type KindStyle, kindStyle } from './figure-style.ts';
+import { type KindStyle, kindMarker, kindStyle } from './figure-style.ts';
 import type { LevelSaid } from './level-said.ts';
 
 /** Orders of labels that a study fixes: attribute -> labels, the first having the first symbol and colour. */
@@ -62,4 +62,16 @@ export function styleOf(marks: Marks, label: string): KindStyle {
 /** The symbol, colour, dash and hatching of a place in that order. */
 export function markStyle(place: number | null): KindStyle {
   return kindStyle(place ?? -1);
+}
+
+/** A plotly marker of several labels in one trace, each with the symbol and colour that it has everywhere. */
+export function markersOf(marks: Marks, labels: readonly string[], size: number) {
+  const own = labels.map((label) => kindMarker(styleOf(marks, label), size));
+  const edges = own.map(({ line }) => line as { readonly color: string; readonly width: number });
+  return {
+    symbol: own.map(({ symbol }) => symbol),
+    color: own.map(({ color }) => color),
+    size,
+    line: { color: edges.map(({ color }) => color), width: edges.map(({ width }) => width) },
+  };
 }

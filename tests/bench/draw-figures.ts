@@ -50,6 +50,8 @@ const plotly = readFileSync(createRequire(import.meta.url).resolve('plotly.js-di
 const browser = await openBrowser();
 const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
 await page.setContent('<div id="place"></div>');
+// The runner of TypeScript names functions by a helper of its own, which the page does not have.
+await page.evaluate('globalThis.__name = (one) => one');
 await page.addScriptTag({ content: plotly });
 for (const [name, figure] of figures) {
   const { drawn, steps } = await page.evaluate(

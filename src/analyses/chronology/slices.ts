@@ -1,5 +1,5 @@
 import { InputError } from '../../errors.ts';
-import { centralCounts, chanceSums } from '../../numerics/assemblages/chance-sums.ts';
+import { type CountRange, centralCounts, chanceSums } from '../../numerics/assemblages/chance-sums.ts';
 import { overlapShares } from '../../numerics/assemblages/time-overlap.ts';
 import { greatest, least } from '../../numerics/foundation/lists.ts';
 import { printCount } from '../phrasing.ts';
@@ -74,14 +74,29 @@ export function sliceCounts(
         confidence,
       );
     };
+    const expected = own.reduce((sum, share) => sum + share, 0);
     return {
-      expected: own.reduce((sum, share) => sum + share, 0),
-      apart: range(apart),
+      expected,
+      apart: holding(range(apart), expected),
       together: range(together),
       sure: own.filter((share) => share >= WHOLE).length,
       possible: own.filter((share) => share > 0).length,
     };
   });
+}
+
+/** Rounding of a sum of shares. */
+const ROUNDING = 1e-9;
+
+/**
+ * The range, widened to the whole numbers around a mean that lies beside it: of rare chances or nearly sure ones the
+ * count that is as good as certain is a whole number, its mean is not. It then holds the count more often than asked.
+ */
+function holding({ low, high }: CountRange, mean: number): CountRange {
+  return {
+    low: Math.min(low, Math.floor(mean + ROUNDING)),
+    high: Math.max(high, Math.ceil(mean - ROUNDING)),
+  };
 }
 
 interface Joined {

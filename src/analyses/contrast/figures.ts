@@ -77,6 +77,7 @@ function effectsFigure(found: ContrastFound, { samples, pairs }: AttributeContra
     'why' in one.interval ? [] : [{ ...one, interval: one.interval }],
   );
   const bare = placed.filter(({ interval }) => 'why' in interval);
+  const scored = limited.some(({ estimate }) => Math.abs(estimate) === 1);
   return {
     data: [
       ...(limited.length === 0
@@ -118,7 +119,7 @@ function effectsFigure(found: ContrastFound, { samples, pairs }: AttributeContra
     }),
     caption:
       `Cliff's delta of ${samples.attribute.label} for each pair of ${found.by} with ${printLevel(found.options.confidence)} intervals, items drawn ` +
-      `again (BCa)${bare.length === 0 ? '' : `, without a bar where no interval could be computed (${bare.length})`}; ${countsOf(found, samples.tested)}.`,
+      `again (BCa)${scored ? ', of groups wholly apart score intervals (Newcombe 2006)' : ''}${bare.length === 0 ? '' : `, without a bar where no interval could be computed (${bare.length})`}; ${countsOf(found, samples.tested)}.`,
   };
 }
 

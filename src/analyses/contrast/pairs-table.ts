@@ -84,7 +84,7 @@ export function pairsTable({
       'detectableDelta',
     ],
     note:
-      `Effects are first against second: positive, or above 1, where the first is larger; limits at ${printLevel(options.confidence)} by drawing items again (BCa), those of a shift between few by inverting the exact test. ` +
+      `Effects are first against second: positive, or above 1, where the first is larger; limits at ${printLevel(options.confidence)} by drawing items again (BCa), those of the delta of groups wholly apart by a score interval (Newcombe 2006), those of a shift between few by inverting the exact test. ` +
       `Alike: two one-sided Welch tests on logarithms, one median an item, within a factor of ${Number((1 + options.within).toPrecision(6))}; their limits are at ${printLevel(2 * options.confidence - 1)}. ` +
       `Smallest detectable: found with ${printLevel(options.power)} chance, alpha shared among the pairs of an attribute (Noether 1987); as a shift in the unit, or a factor where ratios matter, for normal values with the spread at hand. ` +
       `p adjusted over all pairs (${options.adjust}).`,

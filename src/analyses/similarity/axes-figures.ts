@@ -1,14 +1,7 @@
 import type { Figure } from '../contract.ts';
-import {
-  axis,
-  escapeText,
-  figureLayout,
-  findMarker,
-  GROUND,
-  kindMarker,
-  kindStyle,
-} from '../figure-style.ts';
+import { axis, escapeText, figureLayout, findMarker, GROUND, kindStyle } from '../figure-style.ts';
 import { labelled, type NamedPoint, namesOrNumbers } from '../label-places.ts';
+import { markersOf } from '../marks.ts';
 import { printNumber, printYear } from '../phrasing.ts';
 import { yearAxis } from '../years.ts';
 import type { SimilarityFound } from './found.ts';
@@ -25,13 +18,16 @@ export function biplotFigure(found: SimilarityFound): Figure | null {
   const point = (at: readonly [number, number], name: string) => ({ x: at[0], y: at[1], name });
   const late = newcomers.flatMap(({ label, n, at }) => ('why' in at ? [] : [point(at, `${label} (${n})`)]));
   const active = axes.rows.flatMap((at, row) =>
-    at === null || axes.placed[row] ? [] : [point(at, `${table.rows[row]} (${sizes[row]})`)],
+    at === null || axes.placed[row] ? [] : [{ row, point: point(at, `${table.rows[row]} (${sizes[row]})`) }],
   );
   const kinds = axes.columns.flatMap((at, column) => (at === null ? [] : [point(at, table.columns[column])]));
-  const { labels, said: names } = namesOrNumbers([...late, ...active, ...kinds], {
-    height: HEIGHT,
-    equal: true,
-  });
+  const { labels, said: names } = namesOrNumbers(
+    [...late, ...active.map(({ point: own }) => own), ...kinds],
+    {
+      height: HEIGHT,
+      equal: true,
+    },
+  );
   const cloud = newcomers.flatMap((one) => one.cloud.slice(0, MOST_SHOWN));
   const share = (place: number) =>
     `${printNumber((100 * axes.found.eigenvalues[place]) / axes.found.totalInertia)} %`;
@@ -70,7 +66,19 @@ export function biplotFigure(found: SimilarityFound): Figure | null {
         textfont: { size: 10, color: GROUND.inkSoft },
         marker: kindMark,
       }),
-      trace(active, late.length, escapeText(found.assemblagesLabel), { marker: kindMarker(kindStyle(0), 9) }),
+      trace(
+        active.map(({ point: own }) => own),
+        late.length,
+        escapeText(found.assemblagesLabel),
+        {
+          marker: markersOf(
+            found.marks,
+            active.map(({ row }) => table.rows[row]),
+            9,
+          ),
+          showlegend: false,
+        },
+      ),
       ...(late.length === 0 ? [] : [trace(late, 0, 'placed afterwards', { marker: findMarker(17) })]),
     ],
     layout: figureLayout({
@@ -79,7 +87,7 @@ export function biplotFigure(found: SimilarityFound): Figure | null {
       height: HEIGHT,
     }),
     caption:
-      `Correspondence map of ${active.length} assemblages and ${kinds.length} kinds of ${found.kindsLabel} (${table.entries.length} ${found.unit}s; in brackets those of each), principal coordinates: ` +
+      `Correspondence map of ${active.length} assemblages and ${kinds.length} kinds of ${found.kindsLabel} (crosses; ${table.entries.length} ${found.unit}s, in brackets those of each), principal coordinates: ` +
       'distances among assemblages, and among kinds, are chi-square distances; between the two only directions compare.' +
       `${late.length === 0 ? '' : ` Stars: placed afterwards, with their ${found.unit}s drawn again (dots).`}${names}`,
   };
@@ -121,7 +129,11 @@ export function orderFigure(found: SimilarityFound): Figure | null {
           thickness: 1,
           width: 4,
         },
-        marker: kindMarker(kindStyle(0), 9),
+        marker: markersOf(
+          found.marks,
+          named.map(({ name }) => name),
+          9,
+        ),
         showlegend: false,
       },
     ],

@@ -13,6 +13,7 @@ import type { AnalysisInput, Unavailable } from '../contract.ts';
 import { countedAtLevel, lackingAtLevel } from '../counted-at-level.ts';
 import { closerSaid, levelSaid } from '../level-said.ts';
 import { LEAST_RANKED } from '../likeness-rank.ts';
+import { marksOf } from '../marks.ts';
 import { nameOneOf } from '../phrasing.ts';
 import { lossesIn } from '../survival.ts';
 import { toldAt } from '../verdicts.ts';
@@ -116,6 +117,7 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
     ),
     assemblagesLabel: labelOf(options.assemblages),
     kindsLabel: labelOf(options.of),
+    marks: marksOf(input, options.assemblages),
     table,
     likeness,
     intervals,

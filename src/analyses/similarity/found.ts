@@ -8,6 +8,7 @@ import type { MantelTest } from '../../numerics/tests/mantel.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { CloserSaid, LevelSaid } from '../level-said.ts';
 import type { Rank, TooFew } from '../likeness-rank.ts';
+import type { Marks } from '../marks.ts';
 import type { Loss } from '../survival-found.ts';
 import type { Told } from '../verdicts.ts';
 import type { SimilarityOptions } from './options.ts';
@@ -111,6 +112,8 @@ export interface SimilarityFound extends Findings {
   readonly unit: 'fragment' | 'item';
   readonly assemblagesLabel: string;
   readonly kindsLabel: string;
+  /** Of the assemblages, in the study's order of symbols and colours. */
+  readonly marks: Marks;
   /** At which level kinds were counted, and what that changed. */
   readonly level: LevelSaid;
   readonly table: CrossedTable;

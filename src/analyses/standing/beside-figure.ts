@@ -19,7 +19,8 @@ const OTHERS: KindStyle = { colour: GROUND.sheet, symbol: 'circle', dash: 'solid
 
 /** One page of small multiples: the site beside all others together; null where nothing is recorded. */
 export function besideFigure(found: StandingFound): Figure | null {
-  const { options, siteMark } = found;
+  const { options } = found;
+  const siteMark = found.marks.get(options.site) ?? null;
   const shown = found.beside.slice(0, MOST_PANELS);
   if (shown.length === 0) return null;
   const style = siteMark === null || siteMark >= MOST_KINDS ? UNMARKED : markStyle(siteMark);

@@ -131,7 +131,7 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     apart: setApart(items, attributes, sides, alike, options, register, random.stream('apart')),
     nearer: nearerIn(items, table, row, options, { random: random.stream('nearer'), register }),
     beside: besideOthers(items, groups, site, options, input),
-    siteMark: marksOf(input, options.among).get(options.site) ?? null,
+    marks: marksOf(input, options.among),
     comparedOn: attributes.map(({ label }) => label),
     notes: comparison.notes,
     n: {

@@ -11,6 +11,7 @@ import {
 } from '../figure-style.ts';
 import { labelled, namesOrNumbers } from '../label-places.ts';
 import { limitBars, partByLimits } from '../limit-bars.ts';
+import { markersOf } from '../marks.ts';
 import { printCount, printList, printNumber } from '../phrasing.ts';
 import { besideFigure } from './beside-figure.ts';
 import type { Likeness, StandingFound } from './found.ts';
@@ -90,7 +91,7 @@ const MOST_SHOWN = 300;
 
 const HEIGHT = 520;
 
-function mapFigure({ axes, options, kindsLabel, siteItems }: StandingFound): Figure | null {
+function mapFigure({ axes, options, kindsLabel, siteItems, marks }: StandingFound): Figure | null {
   if ('why' in axes || axes.shares.length < 2) return null;
   const cloud = axes.cloud.slice(0, MOST_SHOWN);
   const share = (place: number) => `${printNumber(100 * axes.shares[place])} %`;
@@ -135,7 +136,20 @@ function mapFigure({ axes, options, kindsLabel, siteItems }: StandingFound): Fig
         { symbol: 'x-thin', size: 7, line: { color: cross, width: 2 } },
         true,
       ),
-      points('the others', axes.others, 1, kindMarker(kindStyle(0), 9), false),
+      {
+        ...points(
+          'the others',
+          axes.others,
+          1,
+          markersOf(
+            marks,
+            axes.others.map(({ label }) => label),
+            9,
+          ),
+          false,
+        ),
+        showlegend: false,
+      },
       {
         type: 'scatter',
         mode: 'markers+text',
@@ -154,7 +168,7 @@ function mapFigure({ axes, options, kindsLabel, siteItems }: StandingFound): Fig
     }),
     caption:
       `Correspondence map of ${printCount(axes.others.length, 'other assemblage')} in ${kindsLabel.toLowerCase()}, with ${options.site} (star) placed afterwards; ` +
-      `dots: ${cloud.length} draws of its items; in brackets items counted. Distances among assemblages are chi-square distances; to kinds only directions compare.${names}`,
+      `crosses: kinds; dots: ${cloud.length} draws of its items; in brackets items counted. Distances among assemblages are chi-square distances; to kinds only directions compare.${names}`,
   };
 }
 

@@ -6,6 +6,7 @@ import type { Findings, Unavailable } from '../contract.ts';
 import type { Guard } from '../guard-found.ts';
 import type { CloserSaid, LevelSaid } from '../level-said.ts';
 import type { Rank, TooFew } from '../likeness-rank.ts';
+import type { Marks } from '../marks.ts';
 import type { Loss } from '../survival-found.ts';
 import type { Told } from '../verdicts.ts';
 import type { StandingOptions } from './options.ts';
@@ -227,8 +228,8 @@ export interface StandingFound extends Findings {
   readonly nearer: readonly NearerIn[];
   /** In the order asked, kinds first. */
   readonly beside: readonly Beside[];
-  /** Place of the site in the order of symbols and colours. */
-  readonly siteMark: number | null;
+  /** Of the assemblages, in the study's order of symbols and colours. */
+  readonly marks: Marks;
   readonly comparedOn: readonly string[];
   readonly notes: readonly string[];
 }

@@ -155,7 +155,7 @@ function drawn(
   caption: string,
 ): string {
   const drawing = drawFigure(figure, { width, height });
-  return `<figure>${svgOf(drawing, { id: name, label: figure.caption })}<figcaption>${escapeHtml(caption)}</figcaption></figure>`;
+  return `<figure>${svgOf(drawing, { id: name, label: figure.caption, tenths: true })}<figcaption>${escapeHtml(caption)}</figcaption></figure>`;
 }
 
 /** Whole sentences of a caption, as many as a few lines hold. */

@@ -106,6 +106,17 @@ export function symbolPath(name: string, x: number, y: number, size: number): st
         [-1.13, -0.57],
         [-0.57, -1.13],
       ]);
+    case 'x-thin':
+      return (
+        linePath([
+          [x - r, y - r],
+          [x + r, y + r],
+        ]) +
+        linePath([
+          [x - r, y + r],
+          [x + r, y - r],
+        ])
+      );
     case 'line-ns':
       return linePath([
         [x, y - r * 1.4],

@@ -20,7 +20,7 @@ export function figurePart({ number, name, figure }: NumberedFigure): FigurePart
   const picture =
     drawing === null
       ? '<p class="note">This figure is drawn only where scripts run; its tables hold the same numbers.</p>'
-      : svgOf(drawing, { id: name, label: figure.caption });
+      : svgOf(drawing, { id: name, label: figure.caption, tenths: true });
   return {
     narrow,
     html: `<figure id="figure-${escapeHtml(name)}"${narrow ? ' class="half"' : ''}>

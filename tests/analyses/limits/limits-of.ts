@@ -2,15 +2,13 @@ import type { ResultTable } from '../../../src/analyses/contract.ts';
 
 /**
  * What the ends that stand in a table are ends of. *Limits* of a sample hold their estimate and have a width; *bounds*
- * are what ranges, gaps or changes leave: they hold their value, where there is one, and may meet. Limits of *counts*
- * are whole and may meet, and hold a whole number beside the count expected: of things that are there each by a chance
- * of its own, the median is one of the two (Jogdeo and Samuels 1968, Ann. Math. Stat. 39:1191; from memory).
+ * are what ranges, gaps or changes leave: they hold their value, where there is one, and may meet.
  */
 interface Ends {
   readonly low: string;
   readonly high: string;
   readonly of: string | null;
-  readonly are: 'limits' | 'bounds' | 'counts';
+  readonly are: 'limits' | 'bounds';
 }
 
 /** Pairs that are no limits, or whose estimate does not have the same name. Every other `xLow`, `xHigh` limits `x`. */
@@ -25,7 +23,7 @@ const NAMED: Readonly<Record<string, Partial<Ends>>> = {
   'summary numbers q3Low': { are: 'bounds' },
   'summary limits censoredLow': { of: null, are: 'bounds' },
   'chronology changes drawnLow': { of: null, are: 'bounds' },
-  'chronology slices low': { of: 'expected', are: 'counts' },
+  'chronology slices low': { of: 'expected', are: 'bounds' },
   // What comes and goes together may be expected where no count lies: 20 finds at one in a hundred are none or 20.
   'chronology slices togetherLow': { of: null, are: 'bounds' },
   'contrast tests low': { of: 'epsilonSquared' },
@@ -87,7 +85,7 @@ export function faultsOf(kind: string, name: string, table: ResultTable): Seen {
       if (typeof least !== 'number' || typeof most !== 'number') return [];
       if (are === 'limits' && typeof value !== 'number') return [`has no value to be limits of: ${says}`];
       ends++;
-      const slack = (are === 'counts' ? 1 : 0) + 1e-9 * (1 + Math.abs(least) + Math.abs(most));
+      const slack = 1e-9 * (1 + Math.abs(least) + Math.abs(most));
       return [
         ...(least > most + slack ? [`is the wrong way round: ${says}`] : []),
         ...(typeof value === 'number' && (least > value + slack || value > most + slack)

@@ -71,21 +71,26 @@ export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
         : new Map([...nearest].map(([id, group]) => [id, String(group + 1)])),
     [grouping, nearest],
   );
+  const called = useMemo(() => namesOfGroups(grouping), [grouping]);
   const outlined = by !== 'group' && (ordination?.options as { by?: unknown } | undefined)?.by === by;
   const map = useMemo(() => {
     const positions = positionsOf(ordination);
     if (positions === null) return null;
     const points = mapPoints(positions, labels, names.said, (id, row) =>
-      by === 'group' ? groupLabel(groups.get(id)) : (labels?.labels[by]?.[row ?? -1] ?? ''),
+      by === 'group' ? groupLabel(groups.get(id), called) : (labels?.labels[by]?.[row ?? -1] ?? ''),
     );
     const said = names.kinds.find(({ id }) => id === by)?.label.toLowerCase() ?? 'group';
     const drawn = kinMap({
       ...{ points, axes: positions.axes, by: by === 'group' ? 'group' : said, picked, unit },
-      ...(by === 'group' || labels === null ? {} : { order: labels.orders[by] }),
+      ...(by === 'group'
+        ? { order: [...called.keys()].map((group) => groupLabel(group, called)) }
+        : labels === null
+          ? {}
+          : { order: labels.orders[by] }),
       spreadBy: SPREAD_BY[methodOf(ordination)] ?? 'how unlike they are',
     });
     return withSupplementary(outlined ? withOutlines(drawn, ordination) : drawn, ordination);
-  }, [ordination, labels, names, by, groups, picked, unit, outlined]);
+  }, [ordination, labels, names, by, groups, called, picked, unit, outlined]);
   const available = FIGURES.filter(({ id }) =>
     id === 'map' ? map !== null : figureOf(id, grouping, ordination) !== undefined,
   );
@@ -224,6 +229,17 @@ function membershipOf(grouping: AnalysisResult | null): ReadonlyMap<string, stri
   return new Map(table.rows.map((row) => [String(row[id ?? 0]), String(row[group ?? 0])]));
 }
 
-function groupLabel(group: string | undefined): string {
-  return group === undefined || group === 'none' ? '' : `group ${group}`;
+/** What each group is called by its marks, by its number. */
+function namesOfGroups(grouping: AnalysisResult | null): ReadonlyMap<string, string> {
+  const table = grouping?.tables.groups;
+  if (table === undefined) return new Map();
+  const [group, name] = ['group', 'name'].map((id) => table.columns.findIndex((column) => column.id === id));
+  return new Map(table.rows.map((row) => [String(row[group ?? 0]), String(row[name ?? 0])]));
+}
+
+/** Number and marks, as the other figures of the groups have them. */
+function groupLabel(group: string | undefined, called: ReadonlyMap<string, string>): string {
+  if (group === undefined || group === 'none') return '';
+  const name = called.get(group);
+  return name === undefined ? `group ${group}` : `${group} ${name}`;
 }

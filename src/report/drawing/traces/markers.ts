@@ -15,10 +15,13 @@ export function markerMark(marker: Plain, at: number, x: number, y: number, size
   const line = part(marker, 'line');
   const own = { color: each(line.color, at), width: each(line.width, at) };
   const opacity = eachNumber(marker.opacity, at, 1);
-  const open = /-open|^line/.test(symbol);
-  const stroke = open
-    ? { stroke: paint(colour).colour, width: Math.max(1, numberOr(own.width, 1)) }
-    : strokeOf(own, GROUND.ink, 0);
+  const thin = symbol.endsWith('-thin');
+  const open = thin || /-open|^line/.test(symbol);
+  const stroke = thin
+    ? strokeOf(own, GROUND.ink, 1)
+    : open
+      ? { stroke: paint(colour).colour, width: Math.max(1, numberOr(own.width, 1)) }
+      : strokeOf(own, GROUND.ink, 0);
   const shape = /^circle(?:-open)?(?:-dot)?$/.test(symbol)
     ? { circle: [x, y, wide / 2] as const }
     : { path: symbolPath(symbol, x, y, wide) };
