@@ -1,4 +1,4 @@
-import type { SetCell, Simulated } from '../../src/analyses/simulated-cells.ts';
+import type { ErrorCell, PowerCell, SetCell, Simulated } from '../../src/analyses/simulated-cells.ts';
 
 /** The tables of simulations as pages under docs/methods show them, from the same results that the answers show. */
 
@@ -31,6 +31,57 @@ export function setsTable({ date, cells }: Simulated<SetCell>): string {
       'labels in the 90 % set',
       '"none of these"',
     ],
+    rows,
+  );
+}
+
+/** What part of samples of one kind is taken for two. */
+export function splitErrorsTable({ date, cells }: Simulated<ErrorCell>): string {
+  const sizes = [...new Set(cells.map(({ n }) => n))];
+  const sum = (some: readonly ErrorCell[]) => {
+    const samples = some.reduce((all, cell) => all + cell.samples, 0);
+    return percent(
+      some.reduce((all, cell) => all + cell.found, 0),
+      samples,
+    );
+  };
+  const row = (name: string, some: readonly ErrorCell[]) => [
+    name,
+    ...sizes.map((n) => sum(some.filter((cell) => cell.n === n))),
+    sum(some),
+  ];
+  return table(
+    `Run on ${date}, ${cells[0].samples} samples a shape and size, ${cells.reduce((all, { samples }) => all + samples, 0)} in all.`,
+    ['one kind', ...sizes.map((n) => `n = ${n}`), 'together'],
+    [
+      ...[...new Set(cells.map(({ shape }) => shape))].map((shape) =>
+        row(
+          shape,
+          cells.filter((cell) => cell.shape === shape),
+        ),
+      ),
+      row('all shapes', cells),
+    ],
+  );
+}
+
+/** What part of samples of two heaps is found divided; empty where that distance was not looked at. */
+export function splitPowerTable({ date, cells }: Simulated<PowerCell>): string {
+  const distances = [...new Set(cells.map(({ distance }) => distance))].sort((a, b) => a - b);
+  const lines = [...new Set(cells.map(({ share, n }) => `${share} ${n}`))].map((line) =>
+    line.split(' ').map(Number),
+  );
+  const rows = lines.map(([share, n]) => [
+    `${100 * share} %`,
+    `${n}`,
+    ...distances.map((distance) => {
+      const cell = cells.find((one) => one.share === share && one.n === n && one.distance === distance);
+      return cell === undefined ? '' : percent(cell.found, cell.samples);
+    }),
+  ]);
+  return table(
+    `Run on ${date}, ${cells[0].samples} samples a cell.`,
+    ['smaller heap', 'n', ...distances.map((distance) => `${distance} sd`)],
     rows,
   );
 }

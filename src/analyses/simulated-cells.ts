@@ -31,6 +31,31 @@ export interface SetCell {
   readonly kept: number;
 }
 
+/** One cell of the simulation of what splits are found: samples of two heaps, exact readings, at 95 %. */
+export interface PowerCell {
+  /** Readings. */
+  readonly n: number;
+  /** Share of the smaller heap. */
+  readonly share: number;
+  /** Between the two heaps, in standard deviations within one. */
+  readonly distance: number;
+  readonly samples: number;
+  /** Samples found divided by the tests that decide together. */
+  readonly found: number;
+}
+
+/** One cell of the simulation of what is taken for a split: samples of one kind, recorded in steps, at 95 %. */
+export interface ErrorCell {
+  /** What the kind is drawn from. */
+  readonly shape: string;
+  /** Readings. */
+  readonly n: number;
+  /** Samples, of five steps together. */
+  readonly samples: number;
+  /** Samples found divided. */
+  readonly found: number;
+}
+
 /** What a simulation found, and when. */
 export interface Simulated<Cell> {
   /** Its name, for `npm run simulate -- NAME`. */

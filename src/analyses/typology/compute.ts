@@ -13,7 +13,7 @@ import { meaningOf } from './meaning.ts';
 import { moveCuts } from './moved-cut.ts';
 import type { TypologyOptions } from './options.ts';
 import { parseTypology } from './parse.ts';
-import { visibleSplit } from './power.ts';
+import { takenForTwo } from './power.ts';
 import { describeRule } from './rules.ts';
 import { cutsOf, findSplits } from './split.ts';
 import { verdictOf } from './verdict.ts';
@@ -71,9 +71,7 @@ export function computeTypology(input: AnalysisInput, options: TypologyOptions):
     splits,
     moved: moveCuts(records, assignment.rows, cuts),
     meaning,
-    visible: splits.map((split) =>
-      visibleSplit(split.values, split.cuts, random.stream(`visible ${split.attribute}`)),
-    ),
+    takenForTwo: takenForTwo(),
     rivals,
     labelOf: new Map([...register.attributes].map(([id, attribute]) => [id, attribute.label])),
     assemblages: [

@@ -4,7 +4,7 @@ import type { LevelSaid } from '../level-said.ts';
 import type { Told } from '../verdicts.ts';
 import type { Apart, NotApart } from './apart-found.ts';
 import type { Typology } from './rules.ts';
-import type { HeapSplit, MovedCut, Visible } from './split-found.ts';
+import type { HeapSplit, MovedCut } from './split-found.ts';
 
 /** Place of a record that is of no single type. */
 export const NO_TYPE = { none: -1, several: -2, undecided: -3 } as const;
@@ -100,8 +100,8 @@ export interface TypologyFound extends Findings, Weighed {
   readonly splits: readonly HeapSplit[];
   readonly moved: readonly MovedCut[];
   readonly meaning: readonly Meaning[];
-  /** What could have been seen in the readings of each split. */
-  readonly visible: readonly Visible[];
+  /** How many of so many simulated samples of one kind, recorded coarsely, the same tests take for two. */
+  readonly takenForTwo: { readonly found: number; readonly samples: number };
   readonly rivals: readonly Weighed[];
   readonly labelOf: ReadonlyMap<string, string>;
   /** Assemblages that the typed records come from. */

@@ -66,19 +66,22 @@ export interface HeapSplit {
   readonly answers: readonly CutAnswer[];
   /** The density of the readings, places in the attribute's unit. */
   readonly curve: { readonly at: Float64Array; readonly height: Float64Array };
+  /** What division could have been seen in so many readings. */
+  readonly visible: Visible;
   readonly verdict: SplitVerdict;
 }
 
-/** The smallest distance of two heaps that each test finds in 8 samples of 10 of this size, at 5 %. */
+/**
+ * The smallest distance of two heaps, in standard deviations within one, that is found in 8 samples of 10 of this
+ * size, by the tests that decide together, at 95 % (simulated; exact readings).
+ */
 export interface Visible {
   /** Share of the smaller heap, as the rules part the readings. */
   readonly share: number;
-  /** By the dip, heaps of equal size. */
+  /** Heaps of equal size. */
   readonly halves: number | Unavailable;
-  /** By the dip, heaps as the rules part them. */
-  readonly dip: number | Unavailable;
-  /** By the likelihood ratio of two parts against one, heaps as the rules part them. */
-  readonly ratio: number | Unavailable;
+  /** Heaps as the rules part them. */
+  readonly asCut: number | Unavailable;
 }
 
 /** How many records change sides when a cut moves. */

@@ -31,7 +31,7 @@ export function splitTable(found: TypologyFound): ResultTable {
       column('between', 'readings between cut and threshold'),
       column('visible', 'smallest visible distance', 'sd'),
     ],
-    rows: found.splits.map((split, place) => [
+    rows: found.splits.map((split) => [
       `${split.label}${split.unit === '' ? '' : ` (${split.unit})`}`,
       split.values.length,
       split.cuts.join(', '),
@@ -55,9 +55,9 @@ export function splitTable(found: TypologyFound): ResultTable {
       orWhy(split.threshold, ({ gap }) => gap?.high ?? null),
       split.valley,
       split.answers.map(({ between }) => between).join(', '),
-      found.visible[place].halves,
+      split.visible.halves,
     ]),
-    note: `Dip and Silverman’s test: small p speaks against a single heap, and both must be small; what they are held against is rounded by the steps of the readings. Parts preferred: by BIC among one to five Gaussian parts, fitted to the intervals that the steps leave open. Threshold, only where the readings are divided: where two parts cross, of one spread or of their own, whichever is better by BIC, with its interval over items drawn again; a second crossing where the wider part reaches round the other; valley: of the kernel density at its critical bandwidth for two peaks. From “no reading from” to “to” any cut parts the same records.${drawnNote(found)}`,
+    note: `Dip and Silverman’s test: small p speaks against a single heap, and both must be small, the dip’s at most twice the level, since it is held against its worst case; what they are held against is rounded by the steps of the readings. Parts preferred: by BIC among one to five Gaussian parts, fitted to the intervals that the steps leave open. Threshold, only where the readings are divided: where two parts cross, of one spread or of their own, whichever is better by BIC, with its interval over items drawn again; a second crossing where the wider part reaches round the other; valley: of the kernel density at its critical bandwidth for two peaks. From “no reading from” to “to” any cut parts the same records.${drawnNote(found)}`,
   };
 }
 
@@ -106,35 +106,30 @@ export function movedTable(found: TypologyFound): ResultTable {
   };
 }
 
-/** What split could have been seen, by each test and with heaps as they are in the claim. */
+/** What split could have been seen, in halves and with heaps as they are in the claim. */
 export function powerTable(found: TypologyFound): ResultTable {
+  const { found: taken, samples } = found.takenForTwo;
   return {
     title: 'What could have been seen',
     columns: [
       column('attribute', 'Attribute'),
       column('n', 'n'),
-      column('test', 'test'),
       column('heaps', 'heaps'),
       column('visible', 'smallest visible distance', 'sd'),
       column('distance', 'distance of the two fitted parts', 'sd'),
     ],
-    rows: found.splits.flatMap((split, place): TableCell[][] => {
-      const { share, halves, dip, ratio } = found.visible[place];
+    rows: found.splits.flatMap((split): TableCell[][] => {
+      const { share, halves, asCut } = split.visible;
       const own = `${Math.round(100 * share)} to ${100 - Math.round(100 * share)} %, as the rules part them`;
-      const line = (test: string, heaps: string, visible: TableCell): TableCell[] => [
+      const line = (heaps: string, visible: TableCell): TableCell[] => [
         split.label,
         split.values.length,
-        test,
         heaps,
         visible,
         orWhy(split.threshold, ({ distance }) => distance),
       ];
-      return [
-        line('dip', 'halves', halves),
-        line('dip', own, dip),
-        line('likelihood ratio, two against one', own, ratio),
-      ];
+      return [line('halves', halves), line(own, asCut)];
     }),
-    note: 'The smallest distance between two heaps, in standard deviations within a heap, that the test finds in 8 samples of 10 of this size at 5 %, by simulation. The distance of the fitted parts means something only where a split was found.',
+    note: `Simulated: of ${samples} samples of one kind, recorded coarsely, ${taken} were taken for two. The smallest distance between two heaps, in standard deviations within a heap, that the tests that decide find together in 8 samples of 10 of this size at 95 %, by simulation with exact readings; of coarse ones less is seen. The distance of the fitted parts means something only where a split was found.`,
   };
 }

@@ -15,6 +15,7 @@ import type { Unavailable } from '../contract.ts';
 import { printCount } from '../phrasing.ts';
 import { toldAt } from '../verdicts.ts';
 import { densityOf } from './density.ts';
+import { visibleSplit } from './power.ts';
 import { readingsOf } from './readings.ts';
 import { conditionsOf, type Typology } from './rules.ts';
 import type { HeapSplit, SplitVerdict } from './split-found.ts';
@@ -68,23 +69,29 @@ export function cutsOf(typology: Typology): ReadonlyMap<string, readonly number[
   return new Map([...cuts].map(([id, set]) => [id, [...set].sort((a, b) => a - b)]));
 }
 
-/** More than one heap, when the dip, the bandwidth and BIC all say so; undefined where it cannot be said. */
+/** The dip is held against its worst case, the even sample, so that a tail twice as wide still errs too seldom. */
+const TAILS_OF_DIP = 2;
+
+/**
+ * More than one heap, when the dip, the bandwidth and BIC all say so; undefined where it cannot be said. How often
+ * that errs, and what it finds, is simulated (docs/methods/typology.md).
+ */
 export function fallsApart(
   { dip, bandwidth, best }: Omit<Heaps, 'bic'>,
   confidence: number,
 ): boolean | undefined {
   if (isUnavailable(dip) || isUnavailable(bandwidth) || isUnavailable(best)) return undefined;
-  const told = [dip, bandwidth].every(({ p }) => toldAt(p, confidence) === 'told apart');
-  return told && best.parts.length >= 2;
+  const byDip = toldAt(dip.p, 1 - TAILS_OF_DIP * (1 - confidence)) === 'told apart';
+  return byDip && toldAt(bandwidth.p, confidence) === 'told apart' && best.parts.length >= 2;
 }
 
-/** Are the readings divided, and where the rules divide them? */
+/** Are the readings divided, and where the rules divide them? So few that no division would show tell nothing. */
 function verdictOf(
   apart: boolean | undefined,
-  { threshold, answers }: Pick<HeapSplit, 'threshold' | 'answers'>,
+  { threshold, answers, visible }: Pick<HeapSplit, 'threshold' | 'answers' | 'visible'>,
 ): SplitVerdict {
   if (apart === undefined) return 'cannot be told';
-  if (!apart) return 'one range';
+  if (!apart) return isUnavailable(visible.asCut) ? 'cannot be told' : 'one range';
   if (isUnavailable(threshold)) return 'cannot be told';
   return answers.some(({ agrees }) => agrees) ? 'divided at the cut' : 'divided elsewhere';
 }
@@ -122,6 +129,7 @@ function splitIn(
     drawnFrom,
     coarse: distinct * 2 < values.length,
     curve: densityOf(spread, back),
+    visible: visibleSplit(values, cuts),
   };
   if (values.length < FEWEST) {
     const why = {
@@ -151,7 +159,7 @@ function splitIn(
     threshold,
     valley: typeof valley === 'number' ? back(valley) : valley,
     answers,
-    verdict: verdictOf(apart, { threshold, answers }),
+    verdict: verdictOf(apart, { threshold, answers, visible: head.visible }),
   };
 }
 
@@ -175,7 +183,8 @@ export function heapsOf(readings: Rounded, random: Random): Heaps {
   };
 }
 
-function bestOf(readings: Intervals, parts: number): GaussianMixture | Unavailable {
+/** So many parts of one spread or of their own, whichever BIC prefers. */
+export function bestOf(readings: Intervals, parts: number): GaussianMixture | Unavailable {
   const equal = intervalMixture(readings, parts, { spread: 'equal' });
   const own = intervalMixture(readings, parts, { spread: 'own' });
   if ('why' in equal || 'why' in own) return equal;

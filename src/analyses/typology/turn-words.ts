@@ -12,7 +12,7 @@ export function turnsOf(found: TypologyFound): Turn[] {
   const claimed = verdict === 'supported' || verdict === 'may be a condition';
   const turns: Turn[] = [
     ...('why' in apart ? [] : apart.conditions.flatMap(conditionTurn)),
-    ...splits.flatMap((split, place) => splitTurns(found, split, place)),
+    ...splits.flatMap((split) => splitTurns(found, split)),
     ...('why' in apart || !claimed ? [] : apartTurns(found, apart)),
     ...('why' in apart
       ? []
@@ -62,8 +62,8 @@ function conditionTurn({ label, p, verdict, holds, fails, untested }: RivalCondi
   ];
 }
 
-function splitTurns({ visible, moved }: TypologyFound, split: HeapSplit, place: number): Turn[] {
-  const { label, unit, values, distinct, coarse, verdict, steps } = split;
+function splitTurns({ moved }: TypologyFound, split: HeapSplit): Turn[] {
+  const { label, unit, values, distinct, coarse, verdict, steps, visible } = split;
   const turns: Turn[] = [];
   const divided = verdict === 'divided at the cut' || verdict === 'divided elsewhere';
   if (coarse && divided)
@@ -73,16 +73,22 @@ function splitTurns({ visible, moved }: TypologyFound, split: HeapSplit, place: 
       overturns: false,
     });
   if (verdict === 'one range') {
-    const { halves, ratio } = visible[place];
-    const byRatio = isUnavailable(ratio) ? '' : `, and as the rules part them from ${printNumber(ratio)} on`;
+    const { halves, asCut } = visible;
+    const cut = isUnavailable(asCut) ? '' : `, and as the rules part them less than ${printNumber(asCut)}`;
     turns.push({
       what: `two heaps of ${inSentence(label)} lay near to each other`,
       size: isUnavailable(halves)
         ? halves.why
-        : `with ${printCount(values.length, 'reading')} even heaps less than ${printNumber(halves)} standard deviations apart would be missed in more than 2 cases of 10${byRatio}`,
+        : `with ${printCount(values.length, 'reading')} even heaps less than ${printNumber(halves)} standard deviations apart would be missed in more than 2 cases of 10${cut}`,
       overturns: false,
     });
   }
+  if (verdict === 'cannot be told' && !isUnavailable(split.dip) && isUnavailable(visible.asCut))
+    turns.push({
+      what: `there were more readings of ${inSentence(label)}`,
+      size: visible.asCut.why,
+      overturns: false,
+    });
   if (divided) {
     for (const cut of split.cuts) {
       const tries = moved.filter(

@@ -1,5 +1,4 @@
 import type { Random } from '../../numerics/foundation/random.ts';
-import { gaussianMixture } from '../../numerics/modes/gaussian-mixture.ts';
 import { type Intervals, intervalMixture } from '../../numerics/modes/interval-mixture.ts';
 import { sampleMixture } from '../../numerics/modes/mixture-parts.ts';
 import { type Rounded, roundLike } from '../../numerics/modes/rounded-tests.ts';
@@ -33,15 +32,5 @@ export function twoAgainstOne(
 function ratioOf(readings: Intervals, tolerance = 1e-8): number | undefined {
   const one = intervalMixture(readings, 1, { spread: 'equal', tolerance });
   const two = intervalMixture(readings, 2, { spread: 'equal', tolerance });
-  return 'why' in one || 'why' in two ? undefined : 2 * (two.logLikelihood - one.logLikelihood);
-}
-
-/** The same ratio of exact readings; undefined where two parts cannot be fitted. */
-export function likelihoodRatio(sample: Float64Array, tolerance?: number): number | undefined {
-  const one = gaussianMixture(sample, 1, { spread: 'equal' });
-  const two = gaussianMixture(sample, 2, {
-    spread: 'equal',
-    ...(tolerance === undefined ? {} : { tolerance }),
-  });
   return 'why' in one || 'why' in two ? undefined : 2 * (two.logLikelihood - one.logLikelihood);
 }

@@ -1,4 +1,3 @@
-import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Answer } from '../contract.ts';
 import { inSentence, printCount, printList } from '../phrasing.ts';
 import { apartWords, withinWords } from './apart-words.ts';
@@ -96,16 +95,15 @@ function splitsWords({ splits, confidence }: TypologyFound): string {
 }
 
 function nextOf(found: TypologyFound): string[] {
-  const { apart, splits, visible, assignment, labelOf, verdict } = found;
+  const { apart, splits, assignment, labelOf, verdict } = found;
   const next: string[] = [];
   const few = splits.filter(({ verdict: own }) => own === 'cannot be told');
   if (few.length > 0) next.push(`More readings of ${printList(few.map(({ label }) => inSentence(label)))}.`);
-  splits.forEach((split, place) => {
-    if (split.verdict === 'one range' && !isUnavailable(visible[place].halves))
+  for (const split of splits)
+    if (split.verdict === 'one range')
       next.push(
         `${split.coarse ? 'More and finer' : 'More'} readings of ${inSentence(split.label)}, for heaps nearer to each other to show.`,
       );
-  });
   if (!('why' in apart))
     for (const { label, verdict: own, untested } of apart.conditions)
       if (untested.length > 0 && own !== 'does not go with them')

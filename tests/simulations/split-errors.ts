@@ -1,3 +1,4 @@
+import type { ErrorCell } from '../../src/analyses/simulated-cells.ts';
 import { fallsApart, heapsOf } from '../../src/analyses/typology/split.ts';
 import { stepOf } from '../../src/numerics/describing/reading-step.ts';
 import { exp, ln, pow } from '../../src/numerics/foundation/elementary.ts';
@@ -10,18 +11,19 @@ import {
   roundedReadings,
 } from '../../src/numerics/modes/rounded-tests.ts';
 import { runsAsked } from './parts/runs.ts';
+import { writeResults } from './parts/write-results.ts';
 
 /**
  * How often are readings of one kind, recorded coarsely, taken for two? 20 shapes x 5 steps x 4 sizes, each about 4
  * of its unit, on the logarithm; steps found from the readings alone.
  *
- *   npm run simulate -- typology-rounding [samples a cell, default 3] [first sample, default 0]
+ *   npm run simulate -- split-errors [samples a cell, default 5], some ten minutes.
  *
- * The result is stated in docs/methods/typology.md.
+ * Written to src/analyses/simulated-split-errors.ts, from where *Type rules* and docs/methods/typology.md
+ * (`npm run simulated`) take it.
  */
 
-const SAMPLES = runsAsked(3, 'samples of each of 400 cells');
-const FIRST = Number(process.argv[3] ?? 0);
+const SAMPLES = runsAsked(5, 'samples of each of 400 cells');
 const STEPS: readonly number[] = [0.1, 0.25, 0.5, 1, 2];
 const SIZES: readonly number[] = [30, 60, 120, 300];
 const CONFIDENCE = 0.95;
@@ -80,28 +82,19 @@ function divided(values: Float64Array, random: Random): boolean {
   return fallsApart(heapsOf(readings, random), CONFIDENCE) === true;
 }
 
-const share = (found: number, of: number) => `${((100 * found) / of).toFixed(1)} % of ${of}`;
-const tally = new Map<string, { found: number; of: number }>();
-const count = (key: string, found: boolean) => {
-  const { found: before, of } = tally.get(key) ?? { found: 0, of: 0 };
-  tally.set(key, { found: before + (found ? 1 : 0), of: of + 1 });
-};
+const cells: ErrorCell[] = [];
 for (const [shape, draw] of Object.entries(SHAPES))
-  for (const step of STEPS)
-    for (const n of SIZES)
-      for (let sample = FIRST; sample < FIRST + SAMPLES; sample++) {
+  for (const n of SIZES) {
+    let found = 0;
+    for (const step of STEPS)
+      for (let sample = 0; sample < SAMPLES; sample++) {
         const random = createRandom(7000 + sample).stream(`${shape} ${step} ${n}`);
         const values = Float64Array.from({ length: n }, () =>
           Math.max(step, Math.round(draw(random) / step) * step),
         );
-        const found = divided(values, random.stream('tests'));
-        for (const key of [
-          'all',
-          `shape ${shape}`,
-          `step ${step}`,
-          `n ${n}`,
-          ...(found ? [`cell ${shape}, step ${step}, n ${n}`] : []),
-        ])
-          count(key, found);
+        if (divided(values, random.stream('tests'))) found++;
       }
-for (const [key, { found, of }] of tally) console.log(`${key}: taken for two ${share(found, of)}`);
+    cells.push({ shape, n, samples: STEPS.length * SAMPLES, found });
+    console.log(`${shape}, n = ${n}: taken for two in ${found} of ${STEPS.length * SAMPLES}`);
+  }
+writeResults('split-errors', { name: 'SPLIT_ERRORS', type: 'ErrorCell' }, cells);
