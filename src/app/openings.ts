@@ -21,11 +21,14 @@ async function bytesFrom(address: string): Promise<Uint8Array> {
   return new Uint8Array(await response.arrayBuffer());
 }
 
-/** The invented demo study, with every file that its study file names. */
-export async function openDemo(): Promise<Workspace> {
+/** The studies of the invented demo: the whole one, and the pieces that a plain catalogue trips over. */
+export type DemoStudy = 'study.json' | 'hard-cases-study.json';
+
+/** A study of the invented demo, with every file that its study file names. */
+export async function openDemo(which: DemoStudy = 'study.json'): Promise<Workspace> {
   const addresses = new Map(Object.entries(DEMO).map(([path, address]) => [fileName(path), address]));
   const study = JSON.parse(
-    new TextDecoder().decode(await bytesFrom(addresses.get('study.json') ?? '')),
+    new TextDecoder().decode(await bytesFrom(addresses.get(which) ?? '')),
   ) as StudyDocument;
   const named = study.sources
     .flatMap((source) => [source.file, ...(source.profile === undefined ? [] : [source.profile])])

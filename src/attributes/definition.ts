@@ -176,4 +176,18 @@ export interface Register {
   readonly vocabularies: ReadonlyMap<string, Vocabulary>;
   /** What the study is about, where it says so: decides how much short and common headers may mean. */
   readonly subject?: string;
+  /** Where the study parts what it derives, where it says so (fragments/facet-limits.ts). */
+  readonly limits?: FacetLimits;
+}
+
+/** Limits between the states of facets that are derived; what is left out stays as proposed. */
+export interface FacetLimits {
+  /** Gap over row width up to which rows are close, and above which they are open; row widths in mm taken as possible. */
+  readonly openness?: {
+    readonly close?: number;
+    readonly open?: number;
+    readonly possibleRowWidth?: readonly [number, number];
+  };
+  /** The denser system over the other, up to which a weave is balanced, and from which one face shows alone. */
+  readonly face?: { readonly balanced?: number; readonly faced?: number };
 }

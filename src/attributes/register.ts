@@ -1,6 +1,13 @@
 import { InputError } from '../errors.ts';
 import { DEFAULT_ATTRIBUTES } from './blocks/index.ts';
-import type { AttributeDefinition, DescriptionWord, Register, Term, Vocabulary } from './definition.ts';
+import type {
+  AttributeDefinition,
+  DescriptionWord,
+  FacetLimits,
+  Register,
+  Term,
+  Vocabulary,
+} from './definition.ts';
 import { DEFAULT_VOCABULARIES } from './vocabularies/index.ts';
 
 /** A term that a study adds, with the vocabulary that it joins. */
@@ -11,6 +18,8 @@ export interface Additions {
   readonly terms?: readonly AddedTerm[];
   /** What the study is about, where it says so. */
   readonly subject?: string;
+  /** Where the study parts what it derives. */
+  readonly limits?: FacetLimits;
 }
 
 const standard: Register = {
@@ -35,7 +44,9 @@ export function defaultRegister(): Register {
 export function extendRegister(base: Register, additions: Additions): Register {
   const subject = additions.subject ?? base.subject;
   // The same object, so that what was folded of its wordings is not folded again for every study that adds none.
-  if (!additions.attributes?.length && !additions.terms?.length && subject === base.subject) return base;
+  const limits = additions.limits ?? base.limits;
+  const same = subject === base.subject && limits === base.limits;
+  if (!additions.attributes?.length && !additions.terms?.length && same) return base;
   const attributes = new Map(base.attributes);
   const vocabularies = new Map(base.vocabularies);
   for (const attribute of additions.attributes ?? []) {
@@ -72,7 +83,12 @@ export function extendRegister(base: Register, additions: Additions): Register {
     }
     vocabularies.set(id, withTerms(vocabulary, terms));
   }
-  return { attributes, vocabularies, ...(subject === undefined ? {} : { subject }) };
+  return {
+    attributes,
+    vocabularies,
+    ...(subject === undefined ? {} : { subject }),
+    ...(limits === undefined ? {} : { limits }),
+  };
 }
 
 function byVocabulary(terms: readonly AddedTerm[]): ReadonlyMap<string, readonly Term[]> {

@@ -8,8 +8,9 @@ import { impliedInterval, nominal } from './derived/precision.ts';
 import { orderUntoldSystems } from './derived/systems.ts';
 import { settleTurns } from './derived/turns.ts';
 import { faceFromCounts } from './face-from-counts.ts';
+import { limitsOf } from './facet-limits.ts';
 import { type Interval, isNothing, NOTHING } from './intervals.ts';
-import { DEFAULT_THRESHOLDS, type SpacingThresholds, spacingClassOf } from './spacing-class.ts';
+import { spacingClassOf } from './spacing-class.ts';
 import type { FragmentTable } from './table.ts';
 
 /**
@@ -28,13 +29,10 @@ import type { FragmentTable } from './table.ts';
  *   spacing-class.ts; `face`, see face-from-counts.ts.
  *
  * Intervals, and the printed precision of single numbers, go through every formula. A value that is derived
- * says from which attributes (`derivedFrom`). A column is added only where at least one row gains a value.
+ * says from which attributes (`derivedFrom`). Limits are those of the study (facet-limits.ts). A column is added only where at least one row gains a value.
  */
-export function deriveColumns(
-  recorded: FragmentTable,
-  register: Register,
-  thresholds: SpacingThresholds = DEFAULT_THRESHOLDS,
-): FragmentTable {
+export function deriveColumns(recorded: FragmentTable, register: Register): FragmentTable {
+  const limits = limitsOf(register);
   const applies = (id: string, row: number) => appliesTo(register, id, structureAt(recorded, row));
   const alike = (row: number) =>
     structureAt(recorded, row) === null || (register.attributes.has('denser') && applies('denser', row));
@@ -122,10 +120,12 @@ export function deriveColumns(
   }
   classify('spacingClass', (row) =>
     applies('spacingClass', row)
-      ? spacingClassOf(ends('gapRatio', row), ends('rowSpacing', row), thresholds)
+      ? spacingClassOf(ends('gapRatio', row), ends('rowSpacing', row), limits.openness)
       : null,
   );
-  classify('face', (row) => (applies('face', row) ? faceFromCounts(ends('balance', row)) : null));
+  classify('face', (row) =>
+    applies('face', row) ? faceFromCounts(ends('balance', row), limits.face) : null,
+  );
   return { ...table, columns };
 }
 

@@ -18,7 +18,7 @@ export const FACE_THRESHOLDS: FaceThresholds = { balanced: 1.25, faced: 2 };
  */
 export function faceFromCounts(
   [low, high]: Interval,
-  { balanced, faced }: FaceThresholds = FACE_THRESHOLDS,
+  { balanced, faced }: FaceThresholds,
 ): DerivedTerm | null {
   if (isNothing([low, high])) return null;
   if (low >= 1 / balanced && high <= balanced) return { term: 'balanced', from: ['balance'] };

@@ -17,6 +17,8 @@ export function requireColumn(table: FragmentTable, id: string, register: Regist
   throw new InputError(
     `no source records the attribute "${known.label}" (${id})`,
     {},
-    'map a column of a source to it in the source profile, or leave it out',
+    known.composed === true
+      ? 'it is composed of structures: map a column of a source to those, or name another attribute'
+      : 'map a column of a source to it in the source profile, or leave it out',
   );
 }

@@ -33,9 +33,15 @@ export function checkStudy(value: unknown, name: string): Study {
 }
 
 /** Everything this study can record: the default attributes and terms with its own. */
-export function studyRegister(of: Pick<Study, 'attributes' | 'terms' | 'subject'>): Register {
+export function studyRegister(of: Pick<Study, 'attributes' | 'terms' | 'subject' | 'limits'>): Register {
   const subject = of.subject === undefined ? {} : { subject: of.subject };
-  return extendRegister(defaultRegister(), { attributes: of.attributes, terms: of.terms, ...subject });
+  const limits = of.limits === undefined ? {} : { limits: of.limits };
+  return extendRegister(defaultRegister(), {
+    attributes: of.attributes,
+    terms: of.terms,
+    ...subject,
+    ...limits,
+  });
 }
 
 /** Files that a study names, each once, sources first; paths as the study writes them. */

@@ -144,6 +144,18 @@ describe('thrum read', () => {
   });
 });
 
+describe('thrum demo', () => {
+  it('writes the hard cases as a study of their own, which can be read', async () => {
+    const own = freshFolder();
+    const { out, status } = await thrum('demo', '--hard-cases', own);
+    expect(status).toBe(0);
+    expect(out).toContain('1 file that it names');
+    const read = await thrum('read', join(own, 'varnath-hard-cases.csv'), '--study', join(own, 'study.json'));
+    expect(read.out).toContain('17 rows read: 17 kept');
+    expect((await thrum('demo', '--hard-cases', own)).err).toContain('is there already');
+  });
+});
+
 describe('thrum run', () => {
   it('writes the same bytes twice', async () => {
     const study = join(ROOT, 'datasets/open/iris-study.json');

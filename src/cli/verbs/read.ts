@@ -13,6 +13,7 @@ import { type WitnessCandidate, witnessCandidates } from '../../sources/names/wi
 import { PIECES } from '../../sources/profile/profile.ts';
 import { reportQuality } from '../../sources/quality/quality.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
+import { asShown } from '../as-shown.ts';
 import { STATUS } from '../failure.ts';
 import { readText } from '../files.ts';
 import { printAsIs } from '../print-as-is.ts';
@@ -70,7 +71,10 @@ export const readVerb: Verb = (terminal, setStatus) =>
       if (readings.length > 1) {
         const found = together(readings, table);
         if (options.json) {
-          const told = readings.map((one, place) => ({ ...withoutTable(one), witness: witness[place] }));
+          const told = readings.map((one, place) => ({
+            ...withoutTable(asShown(one)),
+            witness: witness[place],
+          }));
           printJson(terminal, { tables: told, ...found, attributes });
         } else printTogether(terminal, readings, found);
       } else printOne(terminal, reading, witness[0] ?? [], read, options);
@@ -139,13 +143,14 @@ async function readAll(paths: readonly string[], options: ReadOptions, terminal:
 
 function printOne(
   terminal: Terminal,
-  reading: SourceReading,
+  read: SourceReading,
   witness: readonly WitnessCandidate[],
   { register, proposals }: AllRead,
   options: ReadOptions,
 ): void {
+  const reading = asShown(read);
   const quality = reportQuality(reading.table, register, reading.columns);
-  const terms = unknownTerms(reading, register);
+  const terms = unknownTerms(reading, register).filter(({ text }) => text !== '');
   if (options.json) {
     const asIs = options.asIs ? { asIs: proposals } : {};
     printJson(terminal, { ...withoutTable(reading), quality, unknownTerms: terms, witness, ...asIs });

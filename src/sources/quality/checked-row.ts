@@ -5,6 +5,7 @@ import { lowered, takeDoubt } from '../../cells/certainty.ts';
 import type { Certainty } from '../../cells/reading.ts';
 import { termAt } from '../../fragments/accessors.ts';
 import { impliedInterval } from '../../fragments/derived/precision.ts';
+import { limitsOf } from '../../fragments/facet-limits.ts';
 import type { Interval } from '../../fragments/intervals.ts';
 import { isMissing, stateAt } from '../../fragments/missing.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
@@ -21,6 +22,8 @@ export interface CheckedRow {
   readonly recorded: (id: string) => Certainty;
   /** How sure a fibre can be by a method. */
   readonly reach: (fibre: string, method: string) => ReachFound | null;
+  /** Where the study parts what is derived. */
+  readonly limits: ReturnType<typeof limitsOf>;
 }
 
 export interface RowFault {
@@ -56,6 +59,7 @@ export function rowOf(table: FragmentTable, register: Register, at: number): Che
       ];
       return fibres === undefined || methods === undefined ? null : reachOf(fibre, method, fibres, methods);
     },
+    limits: limitsOf(register),
     raw: (id) => column(id)?.raw[at]?.trim() ?? '',
     within: (vocabulary, term, broader) => {
       const own = register.vocabularies.get(vocabulary);

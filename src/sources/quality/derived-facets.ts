@@ -3,7 +3,7 @@ import { gapOverWidth, turnedOver } from '../../fragments/derived/formulas.ts';
 import { faceFromCounts } from '../../fragments/face-from-counts.ts';
 import { EITHER } from '../../fragments/grades.ts';
 import { type Interval, isNothing } from '../../fragments/intervals.ts';
-import { DEFAULT_THRESHOLDS, spacingClassOf } from '../../fragments/spacing-class.ts';
+import { spacingClassOf } from '../../fragments/spacing-class.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { inWords } from '../ledger/ledger.ts';
 import { type CheckedRow, rowOf } from './checked-row.ts';
@@ -39,7 +39,7 @@ interface Derived {
   readonly why: string;
 }
 
-type Cells = Pick<CheckedRow, 'number' | 'term' | 'within'>;
+type Cells = Pick<CheckedRow, 'number' | 'term' | 'within' | 'limits'>;
 
 /** What a row records of a facet and what its measurements leave possible; null where either is missing. */
 export function derivedFacet(id: DerivedFacetId, row: Cells): Derived | null {
@@ -60,7 +60,7 @@ export function verdictOf({ possible, recorded }: Derived, { within }: Pick<Cell
 
 type Verdict = 'agree' | 'disagree' | 'undecided';
 
-function derivedSpacing(recorded: string, { number }: Cells): Derived | null {
+function derivedSpacing(recorded: string, { number, limits }: Cells): Derived | null {
   const [spacing, width, gap] = [number('rowSpacing'), number('rowWidth'), number('rowGap')];
   const measured = isNothing(spacing) ? 'rowGap' : 'rowSpacing';
   const ratio: Interval = isNothing(width)
@@ -69,7 +69,7 @@ function derivedSpacing(recorded: string, { number }: Cells): Derived | null {
       ? [gap[0] / width[1], gap[1] / width[0]]
       : gapOverWidth(spacing, width);
   if (isNothing(spacing) && isNothing(ratio)) return null;
-  const found = spacingClassOf(ratio, spacing, DEFAULT_THRESHOLDS);
+  const found = spacingClassOf(ratio, spacing, limits.openness);
   return {
     rule: 'spacing-class-against-gap',
     recorded,
@@ -81,7 +81,7 @@ function derivedSpacing(recorded: string, { number }: Cells): Derived | null {
   };
 }
 
-function derivedFace(recorded: string, { number, term, within }: Cells): Derived | null {
+function derivedFace(recorded: string, { number, term, within, limits }: Cells): Derived | null {
   const structure = term('structure');
   const warp = number('density1');
   const [counted, spacing] = [number('density2'), number('rowSpacing')];
@@ -89,7 +89,7 @@ function derivedFace(recorded: string, { number, term, within }: Cells): Derived
   const woven = within('structure', structure, 'tabby') || within('structure', structure, 'twill');
   if (!woven || isNothing(warp) || isNothing(weft) || !(weft[0] > 0)) return null;
   const balance: Interval = [warp[0] / weft[1], warp[1] / weft[0]];
-  const found = faceFromCounts(balance);
+  const found = faceFromCounts(balance, limits.face);
   return {
     rule: 'face-against-counts',
     recorded,

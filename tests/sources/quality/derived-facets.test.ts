@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { Register } from '../../../src/attributes/definition.ts';
+import { deriveColumns } from '../../../src/fragments/derive.ts';
 import { reportQuality } from '../../../src/sources/quality/quality.ts';
-import { read, register } from '../support.ts';
+import { checkStudy, studyRegister } from '../../../src/study/load.ts';
+import { read, register, termsOf } from '../support.ts';
 
 /**
  * Facets that were recorded beside the measurements that they follow from. The limits are common practice, no source:
@@ -72,5 +75,46 @@ describe('face against the counts', () => {
       [5, 'balanced | 20.0 | 8.0'],
       [6, 'weft-faced | 10.0 | 10.0'],
     ]);
+  });
+});
+
+describe('a study with limits of its own', () => {
+  const own = studyRegister(
+    checkStudy(
+      {
+        title: 'Other limits',
+        sources: [{ file: 'finds.csv' }],
+        limits: { openness: { open: 3 }, face: { faced: 3 } },
+      },
+      'study.json',
+    ),
+  );
+  const agreementThere = (csv: string) =>
+    reportQuality(read(csv, undefined, { register: own }).table, own).derivedFacets.map(
+      ({ agree, disagree, undecided }) => [agree, disagree, undecided],
+    );
+
+  it('checks what was recorded by them', () => {
+    // Open from a gap of three widths: 2 is semi-open, so that row 4 agrees and "open" does not; 3/5 to 5/4 is semi-open
+    // too; 35 mm apart is 2.5 to 34 widths, semi-open or open. Faced from 3 to 1: 2.5 and 0.4 lie between the limits.
+    expect(agreementThere(ROWS)).toEqual([[2, 4, 1]]);
+    expect(agreementThere(COUNTS)).toEqual([[1, 1, 5]]);
+  });
+
+  it('derives by them', () => {
+    const row = 'Structure,Row spacing (mm),Row width (mm)\ntwining,12.0,4.0\n';
+    const derived = (there: Register) =>
+      termsOf(
+        { table: deriveColumns(read(row, undefined, { register: there }).table, there) },
+        'spacingClass',
+      );
+    expect([derived(register), derived(own)]).toEqual([['open'], ['semi-open']]);
+  });
+
+  it('refuses limits that contradict one another', () => {
+    const of = (limits: object) => () =>
+      checkStudy({ title: 'x', sources: [{ file: 'finds.csv' }], limits }, 'study.json');
+    expect(of({ openness: { close: 2, open: 1 } })).toThrow(/close and open at once/);
+    expect(of({ face: { balanced: 3, faced: 2 } })).toThrow(/balanced and faced at once/);
   });
 });

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button as AriaButton, DropZone, type FileDropItem, FileTrigger } from 'react-aria-components';
 import { faultText } from '../../engine/client.ts';
-import { openDemo } from '../../openings.ts';
+import { type DemoStudy, openDemo } from '../../openings.ts';
 import { Button } from '../../parts/controls.tsx';
 import { FaultNote, ScreenFrame } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
@@ -12,8 +12,8 @@ export function Welcome() {
   const { change, go } = useWorkbench();
   const { open, fault } = useOpenFiles();
   const [trouble, setTrouble] = useState<string | null>(null);
-  const demo = () =>
-    openDemo().then(
+  const demo = (which: DemoStudy) =>
+    openDemo(which).then(
       (workspace) => change(() => workspace, 'open the demo'),
       (error: unknown) => setTrouble(faultText(error)),
     );
@@ -29,8 +29,15 @@ export function Welcome() {
           {fault === null ? null : <FaultNote text={fault} />}
           {trouble === null ? null : <FaultNote text={trouble} />}
           <div className="line">
-            <Button onPress={demo}>Open the demo study</Button>
+            <Button onPress={() => demo('study.json')}>Open the demo study</Button>
             <span className="soft small">Five catalogues of an invented coast, in five untidy layouts.</span>
+          </div>
+          <div className="line">
+            <Button onPress={() => demo('hard-cases-study.json')}>Open the hard cases</Button>
+            <span className="soft small">
+              Seventeen invented pieces that a plain catalogue trips over: hidden warps, touching rows,
+              repairs, a record withheld.
+            </span>
           </div>
           <div className="line">
             <Button onPress={() => go('printed-figures')}>Check printed figures</Button>
