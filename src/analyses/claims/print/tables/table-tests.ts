@@ -16,7 +16,9 @@ export function checkTableTests({ sets, tables }: Evidence, random: Random): Fig
   return [...tables.values()].flatMap((table) => {
     const counts = countsOf(table);
     const claims = (sets.get(table.name) ?? []).filter(
-      ({ quantity }) => quantity === 'statistic' || quantity === 'df' || quantity === 'p',
+      (figure) =>
+        (figure.quantity === 'statistic' || figure.quantity === 'df' || figure.quantity === 'p') &&
+        isOfWhole(table, figure),
     );
     if (counts === null || claims.length === 0) return [];
     const statistic = claims.find(({ quantity }) => quantity === 'statistic');
@@ -34,6 +36,14 @@ export function checkTableTests({ sets, tables }: Evidence, random: Random): Fig
       return ways.length === 0 ? [] : [checkByWays(figure, ways, table.name)];
     });
   });
+}
+
+/** A test in the line of one measure, or at the head of one section of several, is not of the table as a whole. */
+function isOfWhole({ rows, columns }: PrintedTable, { cell }: PrintedFigure): boolean {
+  if (cell === null) return true;
+  // Of a table that was turned the lines are its columns.
+  const [lines, at] = rows[cell.row].holds === null ? [rows, cell.row] : [columns, cell.column];
+  return lines[at].line === 'aside' && lines.filter(({ line }) => line === 'aside').length === 1;
 }
 
 /**

@@ -1,3 +1,5 @@
+import { alignedRuns, type Run, type Span } from './aligned-runs.ts';
+
 /** Tables copied from a page, whose columns only blanks part. */
 
 export function blankParted(text: string): string[][] {
@@ -31,53 +33,46 @@ function cellsIn(lines: readonly string[]): string[][] {
   });
 }
 
-/** A stretch of the line, from and up to. */
-interface Span {
-  readonly from: number;
-  readonly to: number;
-}
-
 /**
  * Columns of a text set in columns: where the lines agree in how many runs of blanks part them, those are the
  * columns; else what is blank in every line of numbers parts them, so that an empty cell does not move its
  * neighbours, and heads go to the column that they stand over.
  */
 function byPlace(lines: readonly string[]): string[][] {
-  const runs = lines.map(runsOf);
+  const runs = alignedRuns(lines);
   const isBody = runs.map((cells) => cells.slice(1).filter(({ text }) => NUMERIC.test(text)).length > 0);
   const widths = runs.filter((_, i) => isBody[i]).map((cells) => cells.length);
   const usual = mostCommon(widths) ?? 1;
   const wide = runs.filter((cells) => cells.length > 1);
-  if (wide.every((cells) => cells.length === usual))
-    return runs.map((cells) => cells.map(({ text }) => text));
+  if (wide.every((cells) => cells.length === usual)) return runs.map(setIn);
   // Heads over columns that most lines leave empty.
   const more = (cells: readonly unknown[]) => cells.length > usual;
   const columns = columnsOf(lines.filter((_, i) => (isBody[i] && runs[i].length === usual) || more(runs[i])));
   return runs.map((cells, i) => {
-    if (cells.length < 2) return cells.map(({ text }) => text);
-    if (cells.length === columns.length && isBody[i]) return cells.map(({ text }) => text);
+    if (cells.length < 2) return setIn(cells);
+    if (cells.length === columns.length && isBody[i]) return setIn(cells);
     const row = columns.map(() => '');
     for (const { text, from, to } of cells) {
       const at = nearest({ from, to }, columns);
       row[at] = row[at] === '' ? text : `${row[at]} ${text}`;
     }
+    if (isBody[i] && row[0] !== '') row[0] = `${' '.repeat(cells[0].from)}${row[0]}`;
     return row;
   });
 }
 
-function runsOf(line: string): (Span & { readonly text: string })[] {
-  return [...line.matchAll(/\S+(?: \S+)*/g)].map((match) => ({
-    text: match[0],
-    from: match.index,
-    to: match.index + match[0].length,
-  }));
+/** The cells of a line, the blanks before its label kept. */
+function setIn(cells: readonly Run[]): string[] {
+  return cells.map(({ text, from }, i) =>
+    i === 0 && cells.length > 1 ? `${' '.repeat(from)}${text}` : text,
+  );
 }
 
 /** Stretches that some of the lines fill, parted by what all leave blank. */
 function columnsOf(lines: readonly string[]): Span[] {
+  const runs = alignedRuns(lines);
   const width = lines.reduce((most, line) => Math.max(most, line.length), 0);
-  const filled = (at: number) =>
-    lines.some((line) => runsOf(line).some(({ from, to }) => at >= from && at < to));
+  const filled = (at: number) => runs.some((line) => line.some(({ from, to }) => at >= from && at < to));
   const columns: Span[] = [];
   let from: number | null = null;
   for (let at = 0; at <= width; at++) {

@@ -25,6 +25,8 @@ export interface Roled {
   readonly caption: string;
 }
 
+const OF_RECORDS = /^\W*(?:%|per\s?cent|prozent|pct|pour\s?cent|share|anteil|prop)/iu;
+
 /** The figures of each row and column; what could not be read is told with its place. */
 export function figuresOfCells({ name, laid, columns, samples, mark, says, caption }: Roled): {
   readonly cells: PrintedFigure[][][];
@@ -63,7 +65,7 @@ export function figuresOfCells({ name, laid, columns, samples, mark, says, capti
         const total =
           sum && i === 0 && (part.quantity === 'count' || part.quantity === 'share' || part.quantity === 'n');
         return {
-          ...figureBase(part, text, row.holds?.method ?? column.reading.method ?? null),
+          ...figureBase(part, text, methodAt(row, column)),
           ...(part.quantity === 'p'
             ? {
                 manners: [
@@ -74,8 +76,11 @@ export function figuresOfCells({ name, laid, columns, samples, mark, says, capti
                 ],
               }
             : {}),
-          // Nobody says what an unknown column holds.
-          vague: part.vague === true || (column.role === 'unknown' && row.holds === null),
+          // Nobody says what an unknown column holds; beside means, "Moisture (%)" is a measure.
+          vague:
+            part.vague === true ||
+            (column.role === 'unknown' && row.holds === null) ||
+            (samples && part.quantity === 'share' && !OF_RECORDS.test(column.own)),
           id: label,
           set: name,
           line: `${name}: ${row.label}${column.group === '' ? '' : ` / ${column.group}`}`,
@@ -95,6 +100,11 @@ export function figuresOfCells({ name, laid, columns, samples, mark, says, capti
     }),
   );
   return { cells, unread };
+}
+
+/** The method that a head or a label names, where its line does hold what it names: "D" may be a kind. */
+function methodAt(row: TableRow, { reading, role }: RoledColumn): Method | null {
+  return row.holds?.method ?? (reading.role === role ? (reading.method ?? null) : null);
 }
 
 /** The number in brackets behind a count is what the table as a whole shows it to be. */
@@ -137,9 +147,11 @@ function inParts(value: TextPart['values'][number], quantity: Quantity, perCent:
 
 function quantityOf(role: Role, row: TableRow, text: string, samples: boolean): Quantity | null {
   const held = row.holds?.role ?? role;
+  if (OF_TEST.has(role)) return role as Quantity;
   if (OF_TEST.has(held)) return held as Quantity;
-  if (row.holds !== null && role !== 'n' && role !== 'not part' && !/[([]/.test(text))
-    return held as Quantity;
+  // "Alcohol (%)" under "mean" is a measure, whose unit that is.
+  const open = role === 'count' || role === 'share' || role === 'unknown';
+  if (row.holds !== null && open && !/[([]/.test(text)) return held as Quantity;
   if (row.line === 'summary' && !samples) return null;
   if (row.line === 'aside') return /expected|erwartet/i.test(row.kind || row.label) ? 'expected' : null;
   if (role === 'cumulative') return 'share';

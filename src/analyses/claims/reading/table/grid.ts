@@ -23,7 +23,7 @@ export function tableText(bytes: Uint8Array, file: string): TableText {
   const { text } = decodeBytes(bytes, file);
   const rows = isDelimited(text)
     ? parseCsv(text, file, detectDelimiter(text)).grid.map((row) =>
-        row.map((cell) => restoreText(cell.trim())),
+        row.map((cell, i) => restoreText(i === 0 ? labelCell(cell) : cell.trim())),
       )
     : blankParted(text);
   const filled = rows.filter((row) => row.some((cell) => cell !== ''));
@@ -37,6 +37,11 @@ export function tableText(bytes: Uint8Array, file: string): TableText {
     );
   const even = body.map((row) => [...row, ...new Array<string>(width - row.length).fill('')]);
   return { caption, grid: withoutRepeatedHeads(even), notes };
+}
+
+/** Blanks before a label are kept: they say that it is set in under another. */
+function labelCell(cell: string): string {
+  return cell.trim() === '' ? '' : cell.trimEnd();
 }
 
 /** Marks that part cells; commas between digits alone are decimal marks of a table parted by blanks. */
@@ -68,7 +73,11 @@ const NOTE =
 function withoutWords(rows: readonly (readonly string[])[]) {
   let from = 0;
   let to = rows.length;
-  const text = (row: readonly string[]) => row.filter((cell) => cell !== '').join(', ');
+  const text = (row: readonly string[]) =>
+    row
+      .filter((cell) => cell !== '')
+      .join(', ')
+      .trim();
   const words = (row: readonly string[], pattern: RegExp) =>
     pattern.test(text(row)) || (filledIn(row) === 1 && text(row).length > 40);
   while (
@@ -78,7 +87,7 @@ function withoutWords(rows: readonly (readonly string[])[]) {
   )
     from++;
   const isNote = (row: readonly string[]) =>
-    (filledIn(row) <= 2 && words(row, NOTE)) || NOTE_OPENS.test(row[0] ?? '');
+    (filledIn(row) <= 2 && words(row, NOTE)) || NOTE_OPENS.test(row[0]?.trim() ?? '');
   while (to > from + 2 && isNote(rows[to - 1])) to--;
   return {
     caption: rows.slice(0, from).map(text).join(' '),

@@ -81,7 +81,7 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
   [SD, { role: 'sd' }],
   [SE, { role: 'se' }],
   [
-    String.raw`(?:v|c\.?\s?v\.?|coeff(?:icient|\.)?\s+of\s+var(?:iation|\.)?|variationskoeffizient)\s*%?`,
+    String.raw`(?:v|c\.?\s?v\.?|coeff(?:icient|\.)?\s+of\s+var(?:iation|\.)?|var(?:iations|\.)?[-\s]?koeff(?:izient|\.)?|v\.?\s?k\.?|coeff?(?:icient|\.)?\s+de\s+variation|coefficiente?\s+(?:di\s+variazione|de\s+variación)|variationskoefficient)\s*%?`,
     { role: 'cv' },
   ],
   [MEDIAN, { role: 'median' }],

@@ -1,6 +1,7 @@
 import { type HeadReading, type LineRole, lineRole, type Role, readHead, sizeIn } from './heads.ts';
 import { isOfReadings, labelStatistic } from './label-statistic.ts';
 import type { TableColumn } from './laid.ts';
+import { OF_TEST } from './role-kinds.ts';
 
 /** What a head says of its column, and what "n" as a label says of its row. */
 
@@ -35,21 +36,28 @@ export function column(head: string, group: string, roles: Readonly<Record<strin
     return line === 'total' || line === 'subtotal' ? line : null;
   };
   const line = sums(head) ?? (group === '' ? null : sums(group)) ?? 'part';
+  const size = sizeIn(head) ?? sizeIn(group);
   const parted = readHead(head) === undefined ? labelStatistic(head) : undefined;
   const over = labelStatistic(group);
+  const read = readHead(head) ?? parted?.reading ?? readHead(group) ?? over?.reading;
+  // "F (n = 47)" and "TAU (n = 48)" are groups: no statistic has a number of records of its own.
   const reading: HeadReading =
     said !== undefined
       ? { role: said }
-      : (readHead(head) ??
-        parted?.reading ??
-        readHead(group) ??
-        over?.reading ?? { role: 'unknown' as const });
+      : read === undefined || (size !== null && ofNoGroup(read))
+        ? { role: 'unknown' as const }
+        : read;
   return {
     head: group === '' ? head : head === '' ? group : `${group} ${head}`,
     own: parted !== undefined && isOfReadings(parted) ? '' : head,
     group: group === '' && parted !== undefined && isOfReadings(parted) ? parted.of : (over?.of ?? group),
     reading,
     line,
-    size: sizeIn(head) ?? sizeIn(group),
+    size,
   };
+}
+
+/** Whether that is said of a comparison and never of one group alone. */
+function ofNoGroup({ role }: HeadReading): boolean {
+  return OF_TEST.has(role) || role === 'low' || role === 'high' || role === 'step';
 }

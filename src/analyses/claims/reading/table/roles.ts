@@ -1,6 +1,7 @@
 import { type DecimalMark, NUMBER, plainSigns } from '../numbers.ts';
 import { readPrinted } from '../printed-text.ts';
 import { isBlank, isPValue } from './blank.ts';
+import { canHold } from './can-hold.ts';
 import type { Role } from './heads.ts';
 import type { Layout, TableColumn } from './laid.ts';
 import { isStatistic } from './role-kinds.ts';
@@ -25,7 +26,10 @@ export function withRoles(
     const weak = !statistic && (WEAK.has(reading.role) || isLetter(head)) && !strong;
     // A head such as "Freq" over broken numbers is a kind's name.
     const counts = (reading.role === 'count' || reading.role === 'n') && reading.both !== true;
-    return weak || (counts && kindsOf[c] === 'decimal') ? 'unknown' : reading.role;
+    const cells = laid.texts.map((row) => row[c] ?? '').filter((cell) => !isBlank(cell));
+    return weak || !canHold(reading, cells) || (counts && kindsOf[c] === 'decimal')
+      ? 'unknown'
+      : reading.role;
   });
   const open = laid.columns.flatMap((column, c) =>
     plain[c] === 'unknown' || (plain[c] === 'n' && false)
@@ -54,6 +58,13 @@ export function withRoles(
       column.line === 'part' &&
       (kindsOf[c] === 'whole' || kindsOf[c] === 'count with share'),
   );
+  // Beside per cents that add up along the line, "n" heads what they are of.
+  const sharesOfLine = laid.columns.flatMap(({ line }, c) =>
+    line === 'part' && (plain[c] === 'share' || (plain[c] === 'unknown' && kindsOf[c] === 'per cent'))
+      ? [c]
+      : [],
+  );
+  const besideShares = sharesOfLine.length > 1 && linesAreHundred(laid, sharesOfLine, parts);
   const ofReadings = plain.some((role) => role === 'mean' || role === 'median');
   return laid.columns.map((column, c) => {
     const content = kindsOf[c];
@@ -63,7 +74,7 @@ export function withRoles(
       // Beside means, "Count" heads the numbers of readings.
       if (plain[c] === 'count' && strong && column.reading.both !== true && content === 'whole' && ofReadings)
         return { ...column, role: 'n' };
-      if (plain[c] === 'n' && !strong && onlySizes) return { ...column, role: 'count' };
+      if (plain[c] === 'n' && !strong && onlySizes && !besideShares) return { ...column, role: 'count' };
       return { ...column, role: plain[c] };
     }
     if (column.line === 'summary') return { ...column, role: 'unknown' };
@@ -155,6 +166,18 @@ function addsToHundred(
     most(byColumn) ||
     (least <= 2 && (byRow.length === 1 || byColumn.length === 1) && [...byRow, ...byColumn].some(Boolean))
   );
+}
+
+/** Do the cells of most lines add up to 100? */
+function linesAreHundred(laid: Layout, columns: readonly number[], rows: readonly number[]): boolean {
+  const good = rows.filter((r) => {
+    const sum = columns.reduce(
+      (all, c) => all + (Number((laid.texts[r][c] ?? '').replace(/[%\s]/g, '').replace(',', '.')) || 0),
+      0,
+    );
+    return Math.abs(sum - 100) <= Math.max(1, columns.length / 2);
+  }).length;
+  return good * 3 >= rows.length * 2;
 }
 
 /** Do all cells together add up to 100, as per cents of the whole do? */

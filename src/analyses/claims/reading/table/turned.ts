@@ -1,4 +1,5 @@
-import { isBlank, isPValue } from './blank.ts';
+import { isBlank } from './blank.ts';
+import { canHold } from './can-hold.ts';
 import { lineRole, type Role, readHead, sizeIn } from './heads.ts';
 import { isOfReadings, labelStatistic } from './label-statistic.ts';
 import { kindOf, type Labelled, lineOf, unique } from './labels.ts';
@@ -33,9 +34,11 @@ export function turnedLayout(
   corner: string,
   roles: Readonly<Record<string, Role>>,
 ): Layout {
-  // "P" may be a group; under p stand values of p.
-  const fits = (head: string, at: number) =>
-    readHead(head)?.role !== 'p' || texts.every((row) => isBlank(row[at] ?? '') || isPValue(row[at] ?? ''));
+  // "P", "TAU" or "F" may be a group: under them stand what groups hold.
+  const fits = (head: string, at: number) => {
+    const cells = texts.map((row) => row[at] ?? '').filter((cell) => !isBlank(cell));
+    return sizeIn(head) === null && sizeIn(heads[at].group) === null && canHold(readHead(head), cells);
+  };
   const tested = heads.some(({ head }, at) => isOfTest(readHead(head)) && fits(head, at));
   return {
     columns: rows.map(({ own, section, line }) => ({
