@@ -8,10 +8,13 @@ const EXACT = 200;
  * Two-sided p of Wilcoxon's signed-rank statistic of n pairs without ties or zeros, in the usual ways: exact, and
  * by the normal approximation with and without continuity correction (Wilcoxon 1945, Biom. Bull. 1:80). The
  * statistic may be the sum of either sign. Checked against R's wilcox.test.
+ *
+ * @param ties sum of t³ − t over the groups of equal differences, where the differences are known: the approximation
+ *   is then corrected for them (Lehmann 1975, Nonparametrics, p. 130).
  */
-export function signedRankWays(v: number, n: number): readonly PWay[] {
+export function signedRankWays(v: number, n: number, ties = 0): readonly PWay[] {
   const mean = (n * (n + 1)) / 4;
-  const sd = Math.sqrt((n * (n + 1) * (2 * n + 1)) / 24);
+  const sd = Math.sqrt((n * (n + 1) * (2 * n + 1)) / 24 - ties / 48);
   const distance = Math.abs(v - mean);
   const ways = [
     {

@@ -91,20 +91,20 @@ function paired(method: 't' | 'signed-rank', x: readonly number[], y: readonly n
     sizes.filter((one) => one < size).length + (sizes.filter((one) => one === size).length + 1) / 2;
   const v = filled.reduce((sum, gap) => sum + (gap > 0 ? rank(Math.abs(gap)) : 0), 0);
   const other = (filled.length * (filled.length + 1)) / 2 - v;
-  return [
-    ...signedRankWays(v, filled.length).map(({ method: said, p }) => ({
-      said: `signed ranks, ${said}`,
-      statistic: v,
-      df: [],
-      p,
-    })),
-    {
-      said: 'signed ranks, of the other sign',
-      statistic: other,
-      df: [],
-      p: signedRankWays(v, filled.length)[0].p,
-    },
+  const alike = [...new Set(sizes)].map((size) => sizes.filter((one) => one === size).length);
+  const ties = alike.reduce((sum, t) => sum + (t * t * t - t), 0);
+  const ways = [
+    ...signedRankWays(v, filled.length),
+    ...(ties === 0
+      ? []
+      : signedRankWays(v, filled.length, ties)
+          .filter(({ method: said }) => said !== 'exact')
+          .map(({ method: said, p }) => ({ method: `${said}, corrected for ties`, p }))),
   ];
+  return ways.flatMap(({ method: said, p }) => [
+    { said: `signed ranks, ${said}`, statistic: v, df: [], p },
+    { said: `signed ranks of the other sign, ${said}`, statistic: other, df: [], p },
+  ]);
 }
 
 /** Product-moment correlation (Pearson 1896). */

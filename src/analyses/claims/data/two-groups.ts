@@ -132,11 +132,13 @@ function zOfNumbers(figure: PrintedFigure, view: View): Results {
   if (isUnavailable(found)) return found;
   const apart = found.statistic - (x.length * y.length) / 2;
   const corrected = Math.sign(apart) * Math.max(0, Math.abs(apart) - 0.5);
+  const untied = Math.sqrt((x.length * y.length * (x.length + y.length + 1)) / 12);
   const means = studentAndWelch(x, y);
   return {
     list: [
       zResult('of U', apart / found.sd),
       zResult('of U with continuity correction', corrected / found.sd),
+      zResult('of U, ties passed over', apart / untied),
       ...('why' in means
         ? []
         : means.flatMap(({ said, statistic }) =>

@@ -5,7 +5,7 @@ import type { TextPart } from './text-part.ts';
 /** Forms of a printed cell that hold more than one number. Each returns null for a text of another form. */
 
 const N = NUMBER;
-const DASH = String.raw`\s*(?:-|–|—|−|to|bis|à|\.\.\.?|…|through)\s*`;
+const DASH = String.raw`\s*(?:-|–|—|−|to|bis|à|a|til|\.\.\.?|…|through)\s*`;
 
 function part(quantity: Quantity, value: PrintedValue): TextPart {
   return { quantity, values: [value] };
@@ -62,11 +62,22 @@ export function countWithShare(
   if (quantity !== 'count' && quantity !== 'share' && quantity !== 'total') return null;
   const whole = String.raw`\d{1,3}(?:[ ,.’']\d{3})+|\d+`;
   const per = String.raw`\s*(?:%|per\s?cent|pct\.?)`;
-  const of = String.raw`\s*(?:\/|of|out of|von|sur)\s*`;
+  const of = String.raw`\s*(?:\/|of|out of|von|sur|su|de|di|ud af|af|van)\s*(?:the |den |les |the total of )?`;
+  const plain = text
+    .replace(/^(?:il|el|la|le|les|the)\s+(?=\d)/iu, '')
+    // "97 of 144 sherds (67 %)": what is counted is named.
+    .replace(
+      /(?<=\d|[)\]])\s+(?!(?:of|out|von|sur|su|de|di|ud|af|van|per|pct|p)(?![\p{L}]))\p{L}{3,}(?=\s*(?:[([]|$))/iu,
+      '',
+    );
+  const behind = new RegExp(`^(${whole})\\s*[([]\\s*(${N})(${per})?\\s*[)\\]]${of}(${whole})$`, 'iu').exec(
+    plain,
+  );
+  if (behind !== null) return assemble(behind[1], behind[4], `${behind[2]} %`, mark);
   const countFirst = new RegExp(
     `^(?:[nN]\\s*=\\s*)?(${whole})(?:${of}(${whole}))?(?:(?:\\s*[,;=]?\\s*[(\\[]\\s*|\\s*[;=]\\s*|\\s*,\\s+)(${N})(${per})?\\s*[)\\]]?)?$`,
     'iu',
-  ).exec(text);
+  ).exec(plain);
   if (countFirst !== null) {
     const [, over, under, share, sign] = countFirst;
     const bracketed = /[([]/.test(text);
@@ -77,7 +88,7 @@ export function countWithShare(
   const shareFirst = new RegExp(
     `^(${N})(${per})?(?:\\s*[(\\[;]\\s*|\\s*,\\s+)(?:[nN]\\s*=\\s*)?(${whole})(?:${of}(${whole}))?\\s*[)\\]]?$`,
     'iu',
-  ).exec(text);
+  ).exec(plain);
   if (shareFirst === null || (shareFirst[2] === undefined && quantity !== 'share')) return null;
   const parts = assemble(shareFirst[3], shareFirst[4], `${shareFirst[1]} %`, mark);
   if (parts === null || quantity === 'count') return parts;

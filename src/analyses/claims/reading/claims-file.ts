@@ -1,9 +1,10 @@
 import { foldText } from '../../../attributes/matching.ts';
 import { InputError } from '../../../errors.ts';
 import { decodeBytes } from '../../../sources/formats/decode.ts';
-import { detectDelimiter } from '../../../sources/formats/dialect.ts';
+import { DELIMITERS, detectDelimiter } from '../../../sources/formats/dialect.ts';
 import { parseCsv } from '../../../sources/formats/parse-csv.ts';
 import { restoreText } from '../../../sources/formats/safe-csv.ts';
+import type { Delimiter } from '../../../sources/source-reading.ts';
 import { allFaults } from './all-faults.ts';
 import { CLAIM_COLUMNS, type ClaimRow, type PrintedFigure } from './claim.ts';
 import { figuresOf, readRow } from './claim-line.ts';
@@ -59,7 +60,8 @@ export function readClaimLines(
   name: string,
 ): { readonly lines: readonly ClaimLine[]; readonly ignored: readonly string[] } {
   const { text } = decodeBytes(bytes, name);
-  const { grid } = parseCsv(text, name, detectDelimiter(text));
+  const delimiter = delimiterOf(text);
+  const { grid } = parseCsv(withoutInnerLines(text, delimiter), name, delimiter);
   const header = (grid[0] ?? []).map((cell) => foldText(cell));
   const place = new Map(CLAIM_COLUMNS.map((column) => [column, header.indexOf(column)] as const));
   for (const column of ['quantity', 'printed'] as const) {
@@ -98,6 +100,28 @@ export function readClaimLines(
   return { lines, ignored };
 }
 
+/** Stands for a line end within a cell. */
+const INNER = '\u2028';
+
+/** A cell that holds a program's whole output has more lines than a file that lost a quotation mark. */
+function withoutInnerLines(text: string, delimiter: Delimiter): string {
+  const mark = delimiter === '|' ? '\\|' : delimiter;
+  const quoted = new RegExp(`(?<=^|[\\n${mark}])"(?:[^"]|"")*"(?=[${mark}\\r\\n]|$)`, 'g');
+  return text.replaceAll(quoted, (cell) => cell.replaceAll(/\r?\n/g, INNER));
+}
+
+/** The mark that parts the header into the columns that must be there: printed texts hold marks of every kind. */
+function delimiterOf(text: string): Delimiter {
+  const header = text.split(/\r?\n/, 1)[0] ?? '';
+  const parts = (delimiter: Delimiter) =>
+    header.split(delimiter).map((cell) => foldText(cell.replaceAll('"', '')));
+  return (
+    DELIMITERS.find((delimiter) =>
+      (['quantity', 'printed'] as const).every((column) => parts(delimiter).includes(column)),
+    ) ?? detectDelimiter(text)
+  );
+}
+
 function textIn(cells: readonly string[], column: number | undefined): string {
-  return restoreText((cells[column ?? -1] ?? '').trim());
+  return restoreText((cells[column ?? -1] ?? '').replaceAll(INNER, '\n').trim());
 }

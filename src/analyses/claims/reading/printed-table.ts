@@ -1,8 +1,10 @@
 import { foldText } from '../../../attributes/matching.ts';
 import { InputError } from '../../../errors.ts';
+import { decodeBytes } from '../../../sources/formats/decode.ts';
 import type { PrintedFigure } from './claim.ts';
 import { decimalMarkOf } from './numbers.ts';
-import { figuresBeside } from './table/beside.ts';
+import { programPrint } from './program-print.ts';
+import { figuresBeside, figuresOfOutput, unreadOfOutput } from './table/beside.ts';
 import { figuresOfCells, type RoledColumn } from './table/cells.ts';
 import { tableText } from './table/grid.ts';
 import type { Role } from './table/heads.ts';
@@ -51,6 +53,8 @@ export interface TableBody {
  * @throws InputError where it has no heads, labels and numbers.
  */
 export function readTable(bytes: Uint8Array, file: string, says: TableSays = {}): PrintedTable {
+  const output = outputOf(bytes, file, says);
+  if (output !== null) return output;
   const { caption, grid, notes } = tableText(bytes, file);
   const laid = layOut(grid, rolesSaid(says.roles, file));
   if (!laid.texts.flat().some((cell) => /\d/.test(cell)))
@@ -84,6 +88,29 @@ export function readTable(bytes: Uint8Array, file: string, says: TableSays = {})
     body,
     figures: [...cells.flat(2), ...beside],
     unread,
+  };
+}
+
+/** What a statistics program printed of one test, pasted where a table is: its figures, and no cell. */
+function outputOf(bytes: Uint8Array, file: string, says: TableSays): PrintedTable | null {
+  const { text } = decodeBytes(bytes, file);
+  if (programPrint(text) === null) return null;
+  const name = tableName(file);
+  const figures = figuresOfOutput(name, text);
+  if (figures.length === 0) return null;
+  return {
+    name,
+    kind: 'counts',
+    caption: programPrint(text)?.title ?? '',
+    corner: '',
+    says,
+    notes: [],
+    columns: [],
+    rows: [],
+    cells: [],
+    body: { rows: [], columns: [], cells: [] },
+    figures,
+    unread: unreadOfOutput(name, text),
   };
 }
 

@@ -1,7 +1,9 @@
 import { countWithShare, degrees, middleWithEnds, spread, twoEnds } from './cell-forms.ts';
 import { type DecimalMark, type PrintedValue, plainSigns, printedValue } from './numbers.ts';
+import { programPrint } from './program-print.ts';
 import { sampleWords } from './sample-words.ts';
 import { mannersIn, sidesIn } from './symbols.ts';
+import { readHead } from './table/heads.ts';
 import type { Quantity } from './terms.ts';
 import { readTestReport, starred } from './test-report.ts';
 import type { TextPart } from './text-part.ts';
@@ -18,9 +20,9 @@ export interface Surroundings {
   /** Decimal mark of the document. */
   readonly mark?: DecimalMark;
   /** What the second number of "3.5 (0.4)" is, where a head says so. */
-  readonly second?: Quantity;
+  readonly second?: Quantity | undefined;
   /** What two ends behind a middle are, where a head says so. */
-  readonly ends?: 'range' | 'interval' | 'iqr';
+  readonly ends?: 'range' | 'interval' | 'iqr' | undefined;
 }
 
 /**
@@ -38,18 +40,64 @@ export function readPrinted(
   const plain = plainSigns(text);
   const dated = years(plain, quantity);
   if (dated !== null) return { parts: dated, unused: [] };
-  const report = readTestReport(plain, quantity, mark);
-  if (report !== null && report.parts.length > 0) return report;
-  const { body, marks } = withoutMarks(plain, quantity);
-  const parts =
+  const program = programPrint(plain);
+  const report =
+    program === null
+      ? readTestReport(plain, quantity, mark)
+      : readTestReport(program.report, quantity, '.', program.title);
+  if (report !== null && report.parts.length > 0)
+    return program === null ? report : { ...report, unused: [...report.unused, ...program.beside] };
+  const { body, marks } = withoutMarks(program?.report.replace(/^CI /, '') ?? plain, quantity);
+  const read = (of: string) =>
+    cellParts(of, plain, quantity, { mark, second, ends }) ?? headedParts(of, plain, mark);
+  const parts = read(body) ?? unitApart(body, read);
+  return parts === null ? null : { parts, unused: marks };
+}
+
+/** "mean (SD), 2.4 (0.3)", "median [IQR]: 4 [2-9]": what the numbers are stands before them. */
+function headedParts(body: string, whole: string, mark: DecimalMark): readonly TextPart[] | null {
+  const match = /^(?<head>[^\d=]*?[^\d=\s,:;])\s*[,:]?\s+(?<figures>[-+]?[\d.,].*)$/u.exec(body)?.groups;
+  const head = match === undefined ? undefined : readHead(match.head);
+  if (match === undefined || head === undefined) return null;
+  const unsaid = head.second === undefined && head.ends === undefined;
+  if (unsaid && !/[([][^)\]]*\d[^)\]]*\d[)\]]/.test(match.figures)) return null;
+  if (head.role !== 'mean' && head.role !== 'median') return null;
+  const says = { mark, second: head.second, ends: head.ends };
+  // What stands behind the first figures is named by its own words.
+  const [first, ...more] = match.figures.split(/\s*;\s+(?![^[(]*[\])])/);
+  const read = (of: string) => cellParts(of, whole, head.role as Quantity, says);
+  const parts = read(first) ?? unitApart(first, read);
+  const others = more.map((one) => sampleWords(one, 'mean', mark));
+  return parts === null || others.includes(null) ? null : [...parts, ...others.flatMap((one) => one ?? [])];
+}
+
+/** "2.4 (0.3) kg", "2.3 kg [2.1; 2.5]": a unit is passed over; the attribute says which one is meant. */
+function unitApart(
+  body: string,
+  read: (text: string) => readonly TextPart[] | null,
+): readonly TextPart[] | null {
+  const without = body.replaceAll(
+    /(?<=[\d)\]])\s?(?!(?:to|bis|von|of|and|und|et|og)(?![\p{L}]))(?:[°µ]?\p{L}{1,7}(?:[²³]|\/\p{L}{1,5})?(?=\s*[[(;,]|\s*$)|(?<=[)\]]\s?)%$)/gu,
+    '',
+  );
+  return without === body ? null : read(without.trim());
+}
+
+function cellParts(
+  body: string,
+  plain: string,
+  quantity: Quantity,
+  { mark = null, second, ends }: Surroundings,
+): readonly TextPart[] | null {
+  return (
     spread(body, quantity, mark, second) ??
     countWithShare(body, quantity, mark) ??
     twoEnds(body, quantity, mark) ??
     middleWithEnds(body, quantity, mark, ends) ??
     degrees(body, quantity, mark) ??
     sampleWords(body, quantity, mark) ??
-    single(body, plain, quantity, mark);
-  return parts === null ? null : { parts, unused: marks };
+    single(body, plain, quantity, mark)
+  );
 }
 
 /** Marks of footnotes behind a number: "12.3*", "12.3†", "12.3ᵃ", "12.3 a". */

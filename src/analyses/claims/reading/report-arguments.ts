@@ -1,14 +1,16 @@
 import { type DecimalMark, NUMBER, printedValue } from './numbers.ts';
+import { DEGREES_ABROAD } from './symbols.ts';
 import type { Quantity, TestMethod } from './terms.ts';
 import type { TextPart } from './text-part.ts';
 
-const DEGREES = String.raw`(?:[dD]\.?\s?[fF]\b\.?|[dD]egrees of freedom)`;
+const DEGREES = String.raw`(?:[dD]\.?\s?[fF]s?\b\.?|[dD]egrees of freedom|${DEGREES_ABROAD}(?![\p{L}\d]))`;
+const AND = String.raw`(?:;|,\s|and|und|et|og|y|e|\/)`;
 const AFTER = new RegExp(
-  String.raw`[(\[]?\s*(?:with|on)?\s*(?<first>${NUMBER})(?:\s*(?:;|,\s|and|und|et|\/)\s*(?<second>${NUMBER}))?\s*${DEGREES}\s*[)\]]?`,
+  String.raw`[(\[]?\s*(?:with|on)?\s*(?<![=<>:≈≤≥]\s*)(?<![-\d.,])(?<first>\d+(?:[.,]\d+)?)(?:\s*${AND}\s*(?<second>\d+(?:[.,]\d+)?))?\s*${DEGREES}\s*[)\]]?`,
   'u',
 );
 const PAIR = new RegExp(
-  String.raw`(?<![A-Za-z])${DEGREES}\s*[=:]\s*[(\[]?(?<first>${NUMBER})(?:\s*(?:;|,\s|\/)\s*|,(?=\d+(?:\.\d+)?\s*[;,)]))(?<second>${NUMBER})[)\]]?(?=\s*(?:[,;)\]¦]|$))`,
+  String.raw`(?<![A-Za-z])${DEGREES}\s*[=:]?\s*[(\[]?(?<first>${NUMBER})(?:\s*${AND}\s*|,(?=\d+(?:\.\d+)?\s*[;,)]))(?<second>${NUMBER})[)\]]?(?=\s*(?:[,;)\]¦]|$))`,
   'u',
 );
 

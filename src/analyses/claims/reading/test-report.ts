@@ -2,7 +2,7 @@ import { type DecimalMark, NUMBER, type PrintedValue, printedValue, relationOf }
 import { argumentParts, degreesApart } from './report-arguments.ts';
 import { findInterval, intervalParts } from './report-intervals.ts';
 import { leftOver } from './report-words.ts';
-import { type Meaning, mannersIn, SYMBOLS, sidesIn } from './symbols.ts';
+import { DIFFERENCE, type Meaning, mannersIn, SYMBOLS, sidesIn } from './symbols.ts';
 import { isCorrelation, type Quantity, type TestMethod } from './terms.ts';
 import type { TextPart } from './text-part.ts';
 
@@ -20,8 +20,11 @@ const ITEM = new RegExp(
     String.raw`(?<args>${ARGUMENTS})?\s*(?:(?<relation>${RELATION})\s*(?<second>[<>≤≥]\s*)?(?<value>${NUMBER}\s?%?|n\.?\s?s\.?)(?<stars>${STARS}))(?![A-Za-z\d])`,
   'gu',
 );
-/** "OR 2.4", "mean difference 1.2": no sign stands between. */
-const NAMED_EFFECT = /\b(OR|[Oo]dds ratio|[Mm]ean difference)\s+(?=[-+]?[\d.])/gu;
+/** "OR 2.4", "mean difference, 1.2": no sign stands between. */
+const NAMED_EFFECT = new RegExp(
+  String.raw`(?<![\p{L}])(OR|[Oo]dds ratio|[Cc]hi-[Ss]quared?|[Cc]ram[eé]rs?['’]?s?\s+V|${DIFFERENCE})(?:,|:)?\s+(?=[-+]?[\d.])`,
+  'gu',
+);
 /** "t-test", "F test": names of tests, no figures. */
 const NAMED_TEST = /(?<![A-Za-z])[tFUHGzZ][- ](?:tests?|statistics?)(?=\s*:|\s+[A-Za-z(])/gu;
 const NOT_SIGNIFICANT =
@@ -40,8 +43,14 @@ interface Item {
  * records, effect sizes and interval in any order. Null where the text is no report; what was not used is told.
  *
  * @param quantity what the row of the claims file says the text is.
+ * @param about words that name the test and hold no figure: the title of a program's output.
  */
-export function readTestReport(text: string, quantity: Quantity, mark: DecimalMark): Report | null {
+export function readTestReport(
+  text: string,
+  quantity: Quantity,
+  mark: DecimalMark,
+  about = '',
+): Report | null {
   let rest = text.replace(NAMED_EFFECT, '$1 = ');
   const cut = (used: string) => {
     rest = rest.replace(used, ' ¦ ');
@@ -82,14 +91,17 @@ export function readTestReport(text: string, quantity: Quantity, mark: DecimalMa
   if (items.length + (interval === null ? 0 : 1) === 0) return null;
   if (items.length === 1 && interval === null && plainNs === null && items[0].arguments === '') {
     const said = items[0].symbol.quantity;
-    if (said !== quantity && !(said === 'statistic' && quantity === 'correlation')) return null;
+    const test = quantity === 'statistic' || quantity === 'correlation';
+    if (said !== quantity && !(test && (said === 'statistic' || said === 'p'))) return null;
   }
   if (
     items.length === 0 ||
     (items.length === 1 && first === undefined && interval !== null && items[0].symbol.quantity !== quantity)
   )
     return null;
-  const method = methodOf(first, text);
+  const words = `${text} ${about}`;
+  const method = methodOf(first, words);
+  const another = mannersIn(words).filter((manner) => manner === 'another test');
   const named = method === undefined ? {} : { method };
   const parts: TextPart[] = [];
   if (first?.value != null) {
@@ -106,8 +118,8 @@ export function readTestReport(text: string, quantity: Quantity, mark: DecimalMa
   for (const { symbol, value, arguments: inner } of others) {
     if (value === null || symbol.quantity === 'df') continue;
     if (symbol.quantity === 'p') {
-      const manners = mannersIn(`${inner} ${text}`);
-      const sided = sidesIn(text);
+      const manners = mannersIn(`${inner} ${words}`);
+      const sided = sidesIn(words);
       parts.push({
         quantity: 'p',
         values: [value],
@@ -130,7 +142,14 @@ export function readTestReport(text: string, quantity: Quantity, mark: DecimalMa
     } else if (stars > 0) parts.push({ quantity: 'p', values: [starred(stars)], ...named, stars: true });
   }
   if (interval !== null) parts.push(...intervalParts(interval, mark, parts));
-  return { parts: parts.filter((part, i) => keep(part, i, parts)), unused: leftOver(rest) };
+  const kept = parts.filter((part, i) => keep(part, i, parts));
+  return {
+    parts:
+      another.length === 0
+        ? kept
+        : kept.map((part) => ({ ...part, manners: [...new Set([...(part.manners ?? []), ...another])] })),
+    unused: leftOver(rest),
+  };
 }
 
 /** The same quantity said twice in one text is kept once where it is the same print. */
@@ -160,6 +179,7 @@ function secondStatistic({ method }: Meaning, value: PrintedValue): TextPart {
 /** The words around a symbol may say more: Kruskal and Wallis print a chi-squared, Wilcoxon's V is no Cramér's. */
 function methodOf(first: Item | undefined, text: string): TestMethod | undefined {
   const method = first?.symbol.method;
+  if (first === undefined) return testNamed(text);
   if (method === 'chi-squared' && /kruskal/i.test(text)) return 'H';
   if (method === 'r' && /spearman/i.test(text)) return 'rho';
   if (method === 'r' && /kendall/i.test(text)) return 'tau';
@@ -177,3 +197,17 @@ export function starred(stars: number): PrintedValue {
   const digits = stars === 1 ? 10n : stars === 2 ? 5n : 1n;
   return { text: '*'.repeat(stars), relation: '<', number: { digits, decimals: 2 }, percent: false };
 }
+
+/** The test that words name where only its p is printed: "Kruskal-Wallis P < .001". */
+function testNamed(text: string): TestMethod | undefined {
+  return NAMES_OF_TESTS.find(([pattern]) => pattern.test(text))?.[1];
+}
+
+const NAMES_OF_TESTS: readonly (readonly [RegExp, TestMethod])[] = [
+  [/kruskal/i, 'H'],
+  [/mann.?whitney|rank.?sum/i, 'U'],
+  [/signed.?rank/i, 'signed-rank'],
+  [/fisher.{0,3}s?\s+exact/i, 'fisher'],
+  [/spearman/i, 'rho'],
+  [/kendall/i, 'tau'],
+];

@@ -105,7 +105,7 @@ function otherKinds(table: PrintedTable, counts: number[][], figure: PrintedFigu
 }
 
 function countsOf(table: PrintedTable): number[][] | null {
-  if (table.kind !== 'counts') return null;
+  if (table.kind !== 'counts' || table.body.cells.length === 0) return null;
   const counts = table.body.cells.map((line) => line.map((cell) => (cell === null ? 0 : wholeOf(cell))));
   return counts.flat().includes(null) ? null : (counts as number[][]);
 }

@@ -7,7 +7,7 @@ import { intervalChecks } from './intervals.ts';
 import { pFromStatistic } from './p-of-statistic.ts';
 import { rankTestChecks } from './rank-tests.ts';
 import { degreesFromN } from './test-degrees.ts';
-import { testsOf } from './test-groups.ts';
+import { type PrintedTest, testsOf } from './test-groups.ts';
 
 const RANKED: ReadonlySet<string> = new Set(['U', 'W', 'signed-rank', 'rho', 'tau']);
 
@@ -22,13 +22,26 @@ export function checkTests({ sets }: Evidence): FigureCheck[] {
   const adjusted = new Map(families.flatMap((family) => [...familyChecks(family)]));
   return tests.flatMap(({ set, tests: own }) =>
     own.flatMap((test) => [
-      ...impossibleStatistic(test),
-      ...degreesFromN(test),
-      ...goodnessChecks(test, set),
-      ...intervalChecks(test, set),
-      ...(RANKED.has(test.method)
-        ? rankTestChecks(test)
-        : test.p.flatMap((p) => adjusted.get(p.id) ?? pFromStatistic(test, p))),
+      ...(isElsewhere(test)
+        ? byDistribution(test)
+        : [
+            ...impossibleStatistic(test),
+            ...degreesFromN(test),
+            ...goodnessChecks(test, set),
+            ...intervalChecks(test, set),
+            ...(RANKED.has(test.method)
+              ? rankTestChecks(test)
+              : test.p.flatMap((p) => adjusted.get(p.id) ?? pFromStatistic(test, p))),
+          ]),
     ]),
   );
+}
+
+/** A test of another question that prints t, F, z or chi-squared: only their distribution is known. */
+function isElsewhere({ statistic }: PrintedTest): boolean {
+  return statistic.manners.includes('another test');
+}
+
+function byDistribution(test: PrintedTest): Check[] {
+  return RANKED.has(test.method) ? [] : test.p.flatMap((p) => pFromStatistic(test, p));
 }

@@ -47,7 +47,7 @@ function byPlace(lines: readonly string[]): string[][] {
   if (wide.every((cells) => cells.length === usual)) return runs.map(setIn);
   // Heads over columns that most lines leave empty.
   const more = (cells: readonly unknown[]) => cells.length > usual;
-  const columns = columnsOf(lines.filter((_, i) => (isBody[i] && runs[i].length === usual) || more(runs[i])));
+  const columns = columnsOf(runs.filter((cells, i) => (isBody[i] && cells.length === usual) || more(cells)));
   return runs.map((cells, i) => {
     if (cells.length < 2) return setIn(cells);
     if (cells.length === columns.length && isBody[i]) return setIn(cells);
@@ -69,9 +69,8 @@ function setIn(cells: readonly Run[]): string[] {
 }
 
 /** Stretches that some of the lines fill, parted by what all leave blank. */
-function columnsOf(lines: readonly string[]): Span[] {
-  const runs = alignedRuns(lines);
-  const width = lines.reduce((most, line) => Math.max(most, line.length), 0);
+function columnsOf(runs: readonly (readonly Run[])[]): Span[] {
+  const width = runs.flat().reduce((most, { to }) => Math.max(most, to), 0);
   const filled = (at: number) => runs.some((line) => line.some(({ from, to }) => at >= from && at < to));
   const columns: Span[] = [];
   let from: number | null = null;

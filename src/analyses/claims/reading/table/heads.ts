@@ -15,13 +15,13 @@ export interface HeadReading {
   readonly both?: true;
 }
 
-const MEAN = String.raw`(?:(?:arithm(?:etic|\.)\s+)?mean|average|avg\.?|m|x̄|mw|mittel(?:wert)?|moy(?:enne|\.)|media|gemiddelde)`;
+const MEAN = String.raw`(?:(?:arithm(?:etic|\.)\s+)?mean|average|avg\.?|m|x̄|mw|mittel(?:wert)?|moy(?:enne|\.)|media|promedio|gennemsnit|middelværdi|gemiddelde)`;
 const MEDIAN = String.raw`(?:median(?:wert)?|med\.?|mdn|md|médiane|mediana|mediaan)`;
 const QUARTILES = String.raw`(?:i\.?q\.?r\.?|q1.{1,3}q3|quartiles?|quartilsabstand|interquartile range|p25.{1,3}p75|25.{1,6}75.{0,3})`;
 const RANGE = String.raw`(?:(?:obs(?:erved|\.)\s+)?range|o\.\s?r\.|min(?:imum|\.)?\s?(?:[-–—/]|to|bis|à)\s?max(?:imum|\.)?|spannweite|span|variationsbreite|étendue|extrêmes|rango)`;
 const INTERVAL = String.raw`(?:ci|c\.\s?i\.|confidence interval|ki|konfidenzintervall|vertrauensintervall|ic|i\.\s?c\.|intervalle de confiance)`;
-const SD = String.raw`(?:s|s\.?\s?d\.?|std\.?\s?dev(?:iation)?\.?|st\.?\s?dev\.?|stdev\.?|standard\s?deviation|(?:standard|std\.?)[-\s]?abw(?:eichung|\.)|écart[-\s]type|é\.\s?t\.|desviación estándar|σ)`;
-const SE = String.raw`(?:s\.?\s?e\.?(?:\s?m\.?)?|s\.?e\.?\s+(?:of\s+)?mean|std\.?\s?err(?:or)?\.?|standard\s?error(?:\s+of\s+the\s+mean)?|standardfehler|erreur[-\s](?:type|standard)|1\s?se)`;
+const SD = String.raw`(?:s|s\.?\s?d\.?|std\.?\s?dev(?:iation)?\.?|st\.?\s?dev\.?|stdev\.?|standard\s?deviation|(?:standard|std\.?)[-\s]?abw(?:eichung|\.)|écart[-\s]type|é\.\s?t\.|et|desv(?:iación|\.)\s?(?:estándar|típica|est\.?)|d\.?\s?e\.?|deviazione\s?standard|dev\.\s?st\.?|d\.?\s?s\.?|standardafvigelse|σ)`;
+const SE = String.raw`(?:s\.?\s?e\.?(?:\s?m\.?)?|s\.?e\.?\s+(?:of\s+)?mean|std\.?\s?err(?:or)?\.?|standard\s?error(?:\s+of\s+the\s+mean)?|standardfehler|erreur[-\s](?:type|standard)|errore\s?standard|error\s?estándar|e\.?\s?e\.?|standardfejl|1\s?se)`;
 const JOIN = String.raw`\s*(?:±|\+\/?-|[([,;/]|and)\s*(?:1\s?)?`;
 
 const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = [
@@ -54,12 +54,12 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
     { role: 'share', both: true },
   ],
   [
-    String.raw`(?:n|nos?\.|nr\.|number(?: of \w+)?|sample size|stichprobe(?:numfang)?|effectifs?|anz\.|núm\.|n (?:fragments|items|sherds|pieces|records|finds))`,
+    String.raw`(?:n|nos?\.|nr\.|number(?: of \w+)?|sample size|stichprobe(?:numfang)?|effectifs?|anz\.|antal|numero|número|n\.?º|núm\.|n (?:fragments|items|sherds|pieces|records|finds))`,
     { role: 'n' },
   ],
   [String.raw`(?:counts?|freq(?:uency|uencies)?\.?|anzahl|nombre)`, { role: 'count' }],
   [
-    String.raw`(?:%|valid\s(?:%|per\s?cent)|%\s?of.*|.*\s%|%\s.*|per\s?cent(?:age)?s?(?: of .*)?|pct\.?|prozent|proportions?|prop\.?|share|anteil(?:\s?\(?%\)?)?)`,
+    String.raw`(?:%|valid\s(?:%|per\s?cent)|%\s?of.*|.*\s%|%\s.*|per\s?cent(?:age)?s?(?: of .*)?|pct\.?|prozent|procent|proportions?|prop\.?|share|anteil(?:\s?\(?%\)?)?)`,
     { role: 'share' },
   ],
   [
@@ -94,15 +94,15 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
     { role: 'q3' },
   ],
   [QUARTILES, { role: 'iqr' }],
-  [String.raw`(?:min(?:imum)?\.?|smallest|lowest|least)`, { role: 'min' }],
-  [String.raw`(?:max(?:imum)?\.?|largest|highest|greatest)`, { role: 'max' }],
+  [String.raw`(?:min(?:imum|imo)?\.?|mínimo|smallest|lowest|least)`, { role: 'min' }],
+  [String.raw`(?:max(?:imum)?\.?|maks(?:imum)?\.?|massimo|máximo|largest|highest|greatest)`, { role: 'max' }],
   [RANGE, { role: 'range' }],
   [
-    String.raw`(?:(?:95|90|99)\s?%\s*)?(?:ci\s*)?(?:lower(?: (?:ci|limit|bound|end))?|lcl|ll|low)(?:\s*(?:95|90|99)\s?%)?|2\.5\s?%`,
+    String.raw`(?:(?:95|90|99)\s?%\s*)?(?:ci\s*)?(?:lower(?: (?:ci|limit|bound|end))?|lcl|ll|lwr|low)(?:\s*(?:95|90|99)\s?%)?|2\.5\s?%`,
     { role: 'low' },
   ],
   [
-    String.raw`(?:(?:95|90|99)\s?%\s*)?(?:ci\s*)?(?:upper(?: (?:ci|limit|bound|end))?|ucl|ul|high)(?:\s*(?:95|90|99)\s?%)?|97\.5\s?%`,
+    String.raw`(?:(?:95|90|99)\s?%\s*)?(?:ci\s*)?(?:upper(?: (?:ci|limit|bound|end))?|ucl|ul|upr|high)(?:\s*(?:95|90|99)\s?%)?|97\.5\s?%`,
     { role: 'high' },
   ],
   [String.raw`step`, { role: 'step' }],
@@ -167,7 +167,7 @@ export function sizeIn(label: string): number | null {
 }
 
 const TOTAL =
-  /^(?:(?:grand |sum |overall |column |row )?totals?|sum(?:me)?|σ|∑|all(?: (?:sites|phases|periods|groups|types|finds|fragments|items|records|samples|kinds|assemblages|contexts|together))?|overall|gesamt|insgesamt|zusammen|ensemble|somme|totale|suma|i alt|together|combined|pooled|n total|total n|total \(?n\)?|total %)$/iu;
+  /^(?:(?:grand |sum |overall |column |row )?totals?|sum(?:me)?|σ|∑|all(?: (?:sites|phases|periods|groups|types|finds|fragments|items|records|samples|kinds|assemblages|contexts|together))?|overall|gesamt|insgesamt|zusammen|ensemble|somme|totale|suma|totale|i alt|together|combined|pooled|n total|total n|total \(?n\)?|total %)$/iu;
 const SUBTOTAL =
   /^(?:sub[- ]?totals?.*|total\s+\S.*|.*\S\s+(?:sub)?totals?|all\s+\S.*|sum of .*|zwischensumme.*)$/iu;
 const SUMMARY = new RegExp(

@@ -99,9 +99,9 @@ function besideItsP(laid: Layout): boolean {
   );
 }
 
-/** "M" may be a mean or a man. */
+/** "M" may be a mean or a man, "DE" a deviation or a country. */
 function isLetter(head: string): boolean {
-  return /^\p{L}$/u.test(head.replaceAll(/\s*[([,].*$/g, '').trim());
+  return /^(?:\p{L}|ds|de|et|ee)$/iu.test(head.replaceAll(/\s*[([,].*$/g, '').trim());
 }
 
 const WEAK: ReadonlySet<Role> = new Set<Role>(['low', 'high', 'statistic', 'correlation', 'effect', 'step']);
