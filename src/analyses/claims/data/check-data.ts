@@ -94,6 +94,20 @@ function checkOne(
       ...fit.fit,
       working: `${working}; printed: ${figure.printed}${found.ways.length > 1 ? `, ${fit.said}` : ''}.`,
     };
+  if (figure.quantity === 'p' && figure.manners.includes('permuted')) {
+    const p = numberPrinted(figure);
+    const near = found.ways.some(
+      (way) =>
+        Math.abs(way.value - p) <=
+        4 * Math.sqrt((way.value * (1 - way.value)) / FEWEST_PERMUTATIONS) + 1 / FEWEST_PERMUTATIONS,
+    );
+    if (near)
+      return {
+        ...base,
+        outcome: 'passes',
+        working: `${working}; printed: ${figure.printed}, from permutations, whose chance it lies within.`,
+      };
+  }
   const alike = peers.filter(
     (peer) =>
       peer.figure !== figure &&
@@ -155,6 +169,8 @@ function checkDegrees(figure: PrintedFigure, view: View): FigureCheck {
 }
 
 const MOST_SHOWN = 4;
+/** No fewer are usual. */
+const FEWEST_PERMUTATIONS = 999;
 
 function wayName(said: string, figure: PrintedFigure): string {
   return said === figure.quantity || said === 'counted' ? '' : ` (${said})`;

@@ -5,19 +5,15 @@ import { kendallWays, spearmanWays } from '../../../numerics/printed/rank-correl
 import { signedRankWays } from '../../../numerics/printed/signed-rank-p.ts';
 import { kendall } from '../../../numerics/tests/kendall.ts';
 import { spearman } from '../../../numerics/tests/trend.ts';
+import type { Unavailable } from '../../contract.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import type { Results, TestResult } from './two-groups.ts';
 import { rowsOf, type View, valuesOf } from './values.ts';
 
 /** Two numbers, record by record: correlations, and tests of pairs. */
 export function ofPairs(method: string, figure: PrintedFigure, view: View): Results {
-  const [first, second] = figure.attributes;
-  if (first === undefined || second === undefined)
-    return { why: 'a correlation needs two attributes, parted by ";"' };
-  const pairs = rowsOf(view, figure.select).flatMap((row) => {
-    const [a, b] = [first, second].map((attribute) => valuesOf(view, attribute, [row]));
-    return 'why' in a || 'why' in b || a.missing + b.missing > 0 ? [] : [[a.points[0], b.points[0]] as const];
-  });
+  const pairs = numberPairs(figure, view);
+  if ('why' in pairs) return pairs;
   const n = pairs.length;
   if (n < 3) return { why: `a correlation needs 3 pairs, not ${n}` };
   const [x, y] = [pairs.map(([a]) => a), pairs.map(([, b]) => b)];
@@ -25,6 +21,20 @@ export function ofPairs(method: string, figure: PrintedFigure, view: View): Resu
   return list.length === 0
     ? { why: 'one of the two does not vary' }
     : { list, basis: `${n} ${view.unit}s with both` };
+}
+
+/** Both numbers of each selected record that has both. */
+export function numberPairs(
+  figure: PrintedFigure,
+  view: View,
+): readonly (readonly [number, number])[] | Unavailable {
+  const [first, second] = figure.attributes;
+  if (first === undefined || second === undefined)
+    return { why: 'a correlation needs two attributes, parted by ";"' };
+  return rowsOf(view, figure.select).flatMap((row) => {
+    const [a, b] = [first, second].map((attribute) => valuesOf(view, attribute, [row]));
+    return 'why' in a || 'why' in b || a.missing + b.missing > 0 ? [] : [[a.points[0], b.points[0]] as const];
+  });
 }
 
 function listOf(method: string, x: readonly number[], y: readonly number[]): readonly TestResult[] {
@@ -83,7 +93,15 @@ function paired(method: 't' | 'signed-rank', x: readonly number[], y: readonly n
     const [average, sd] = [mean(gaps), standardDeviation(gaps)];
     if (isUnavailable(average) || isUnavailable(sd) || sd === 0) return [];
     const t = (average * Math.sqrt(n)) / sd;
-    return [{ said: 'in pairs', statistic: t, df: [n - 1], p: studentTwoSided(t, n - 1) }];
+    // A correlation is tested by a t of its own.
+    const r = pearson(x, y);
+    const tOfR = r === null || Math.abs(r) >= 1 ? null : r * Math.sqrt((n - 2) / (1 - r * r));
+    return [
+      { said: 'in pairs', statistic: t, df: [n - 1], p: studentTwoSided(t, n - 1) },
+      ...(tOfR === null
+        ? []
+        : [{ said: 'of their correlation', statistic: tOfR, df: [n - 2], p: studentTwoSided(tOfR, n - 2) }]),
+    ];
   }
   const filled = gaps.filter((gap) => gap !== 0);
   const sizes = filled.map(Math.abs);

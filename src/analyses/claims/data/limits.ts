@@ -7,7 +7,7 @@ import { isUnavailable } from '../../../numerics/foundation/unavailable.ts';
 import type { Unavailable } from '../../contract.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import type { TestMethod } from '../reading/terms.ts';
-import { ofPairs } from './correlations.ts';
+import { numberPairs, ofPairs } from './correlations.ts';
 import { crossed } from './crossed.ts';
 import { basisOf, type Recomputed } from './recomputed.ts';
 import { twoSamples } from './two-samples.ts';
@@ -17,7 +17,24 @@ import { known, rowsOf, type View, valuesOf } from './values.ts';
 export function limitsOf(figure: PrintedFigure, view: View): Recomputed | Unavailable {
   if (figure.method !== null && OF_COEFFICIENT.has(figure.method)) return coefficientLimits(figure, view);
   if (figure.versus.length > 0) return differenceLimits(figure, view);
-  return figure.counted.length > 0 ? shareLimits(figure, view) : meanLimits(figure, view);
+  if (figure.counted.length > 0) return shareLimits(figure, view);
+  return figure.attributes.length === 2 ? pairedLimits(figure, view) : meanLimits(figure, view);
+}
+
+/** Of the mean difference of two numbers, record by record. */
+function pairedLimits(figure: PrintedFigure, view: View): Recomputed | Unavailable {
+  const pairs = numberPairs(figure, view);
+  if ('why' in pairs) return pairs;
+  const gaps = pairs.map(([a, b]) => a - b);
+  const [average, sd] = [mean(gaps), standardDeviation(gaps)];
+  if (isUnavailable(average) || isUnavailable(sd)) return { why: 'fewer than two records have both' };
+  const side = figure.quantity === 'low' ? -1 : 1;
+  const ways = levelsOf(figure).map((level) => ({
+    said: `of the differences, ${Math.round(100 * level)} %`,
+    value:
+      average + (side * studentQuantileUpper((1 - level) / 2, gaps.length - 1) * sd) / Math.sqrt(gaps.length),
+  }));
+  return { ways, basis: `${gaps.length} ${view.unit}s with both` };
 }
 
 const OF_COEFFICIENT: ReadonlySet<TestMethod> = new Set<TestMethod>([

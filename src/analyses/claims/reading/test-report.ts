@@ -142,12 +142,17 @@ export function readTestReport(
     } else if (stars > 0) parts.push({ quantity: 'p', values: [starred(stars)], ...named, stars: true });
   }
   if (interval !== null) parts.push(...intervalParts(interval, mark, parts));
-  const kept = parts.filter((part, i) => keep(part, i, parts));
+  // The odds ratio of Fisher's test is the conditional one, with an interval of its own.
+  const elsewhere = (part: TextPart) =>
+    another.length > 0 || (part.method === 'odds-ratio' && /fisher/i.test(words));
   return {
-    parts:
-      another.length === 0
-        ? kept
-        : kept.map((part) => ({ ...part, manners: [...new Set([...(part.manners ?? []), ...another])] })),
+    parts: parts
+      .filter((part, i) => keep(part, i, parts))
+      .map((part) =>
+        elsewhere(part)
+          ? { ...part, manners: [...new Set([...(part.manners ?? []), 'another test' as const])] }
+          : part,
+      ),
     unused: leftOver(rest),
   };
 }

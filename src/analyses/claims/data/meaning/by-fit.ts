@@ -1,8 +1,8 @@
 import { fitOfWays } from '../../conventions/way.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
+import { SAMPLED } from '../../reading/table/role-kinds.ts';
 import { recompute } from '../quantities.ts';
 import type { View } from '../values.ts';
-import { SAMPLED } from './place.ts';
 
 /** What the data give for a figure that knows its records; null where they cannot. */
 export function attempt(figure: PrintedFigure, view: View) {

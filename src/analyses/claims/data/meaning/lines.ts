@@ -41,14 +41,18 @@ export function meaningOfLines(
 ): readonly LineMeaning[] {
   const parts = lines.map(({ over, own, sum }) => (sum ? [] : partsOf(over, own)));
   const overs = [...new Set(parts.flatMap(([first, ...rest]) => (rest.length > 0 ? [first] : [])))];
+  const asked = { hints, ...(said === undefined ? {} : { said }) };
+  // "no ulcer" and "ulcer" of the attribute "ulcer" are its terms, not its name.
+  const allTerms = kindOf(overs, names, asked);
+  const named = allTerms !== null && allTerms.terms.size === overs.length;
   const headings = overs.map((over) => ({
     over,
-    measure: lookUp(over, names.measures) ?? null,
-    kind: lookUp(over, names.kinds) ?? null,
+    measure: named ? null : (lookUp(over, names.measures) ?? null),
+    kind: named ? null : (lookUp(over, names.kinds) ?? null),
   }));
   const heading = (over: string) => headings.find((one) => one.over === over);
   const open = overs.filter((over) => heading(over)?.measure === null && heading(over)?.kind === null);
-  const ofOvers = kindOf(open, names, { hints, ...(said === undefined ? {} : { said }) });
+  const ofOvers = kindOf(open, names, asked);
   const groups = new Map<string, string[]>();
   const groupOf = (line: readonly string[]) =>
     line.length > 1 && heading(line[0])?.kind != null ? line[0] : '';

@@ -4,6 +4,17 @@ import { sizeIn } from '../../reading/table/heads.ts';
 import { labelStatistic } from '../../reading/table/label-statistic.ts';
 import { termsOf, type View } from '../values.ts';
 
+/** A name without case, accents and marks, but for the signs that alone tell "<6 m" from ">6 m" and "ER+" from "ER−". */
+function foldName(text: string): string {
+  return foldText(
+    text
+      .replaceAll(/[<≤]\s?(?=\d)/gu, ' under ')
+      .replaceAll(/[>≥]\s?(?=\d)/gu, ' over ')
+      .replace(/(?<=\p{L})\s?\+$/u, ' plus')
+      .replace(/(?<=\p{L})\s?[-−–]$/u, ' minus'),
+  );
+}
+
 /** What the data call their measures, kinds and terms; every name folded. */
 export interface Names {
   readonly measures: ReadonlyMap<string, string>;
@@ -26,8 +37,8 @@ export function namesOf(view: View): Names {
       columns
         .filter(([id, column]) => (column.kind !== 'numeric') === kinds && id !== 'fragment' && id !== 'item')
         .flatMap(([id, { attribute }]) => [
-          [foldText(id), id] as const,
-          [foldText(attribute.label), id] as const,
+          [foldName(id), id] as const,
+          [foldName(attribute.label), id] as const,
         ]),
     );
   const kinds = named(true);
@@ -40,8 +51,8 @@ export function namesOf(view: View): Names {
     const label = (term: string) => vocabulary?.terms.find((one) => one.id === term)?.label ?? term;
     const byName = new Map(
       [...occurring].flatMap((term) => [
-        [foldText(term), term] as const,
-        [foldText(label(term)), term] as const,
+        [foldName(term), term] as const,
+        [foldName(label(term)), term] as const,
       ]),
     );
     return [{ id, occurring, byName }];
@@ -64,7 +75,7 @@ export function formsOf(label: string): readonly string[] {
   const of = labelStatistic(unsized)?.of ?? unsized;
   const bare = of.replace(/\s*[([][^)\]]*[)\]]\s*$/u, '').trim();
   const word = of.replace(/,\s*[^,]{1,6}$/u, '').trim();
-  return [...new Set([plain, unsized, of, bare, word].map(foldText))].filter((form) => form !== '');
+  return [...new Set([plain, unsized, of, bare, word].map(foldName))].filter((form) => form !== '');
 }
 
 export function lookUp<T>(label: string, names: ReadonlyMap<string, T>): T | undefined {

@@ -1,29 +1,13 @@
 import type { Condition } from '../../../../fragments/select.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { PrintedTable } from '../../reading/printed-table.ts';
+import { OF_TEST, SAMPLED } from '../../reading/table/role-kinds.ts';
 import type { Quantity } from '../../reading/terms.ts';
 import type { LineMeaning } from './lines.ts';
 import type { Names } from './names.ts';
 import { type Sides, termsIn } from './sides.ts';
 import { methodBeside, testBeside, testOf } from './tests.ts';
 
-/** Statistics of readings. */
-export const SAMPLED: ReadonlySet<Quantity> = new Set<Quantity>([
-  'mean',
-  'sd',
-  'se',
-  'cv',
-  'median',
-  'q1',
-  'q3',
-  'iqr',
-  'min',
-  'max',
-  'range',
-  'low',
-  'high',
-]);
-const TESTED: ReadonlySet<Quantity> = new Set<Quantity>(['statistic', 'df', 'p', 'effect']);
 const COUNTED: ReadonlySet<Quantity> = new Set<Quantity>(['count', 'share', 'total', 'n']);
 
 /** The figure with the records that its row and column say; as it is where they do not say enough. */
@@ -40,7 +24,7 @@ export function placedIn(
   const sums = [table.rows[cell.row], table.columns[cell.column]].map(({ line }) => line === 'total');
   const compared = comparison(figure, table, [row, column], measure);
   if (compared !== null) return compared;
-  if (TESTED.has(quantity)) return testOf(figure, table, sides, names);
+  if (OF_TEST.has(quantity) && quantity !== 'correlation') return testOf(figure, table, sides, names);
   if (SAMPLED.has(quantity) || (quantity === 'n' && table.kind === 'samples')) {
     const select = [...row.select, ...column.select];
     const of = select.length > 0 || sums[0] || sums[1] || row.measure !== null || column.measure !== null;

@@ -1,7 +1,8 @@
+import type { Quantity } from '../terms.ts';
 import type { HeadReading, Role } from './heads.ts';
 
-/** What kinds of roles there are: statistics beyond doubt, and what belongs to a test. */
-const STATISTICS: ReadonlySet<Role> = new Set<Role>([
+/** Statistics of the readings of one sample. */
+const OF_READINGS = [
   'mean',
   'sd',
   'se',
@@ -13,6 +14,14 @@ const STATISTICS: ReadonlySet<Role> = new Set<Role>([
   'min',
   'max',
   'range',
+] as const satisfies readonly Quantity[];
+
+/** Those, and the ends of an interval, which are of one sample or of a difference. */
+export const SAMPLED: ReadonlySet<Quantity> = new Set<Quantity>([...OF_READINGS, 'low', 'high']);
+
+/** What a head names beyond doubt. */
+const STATISTICS: ReadonlySet<Role> = new Set<Role>([
+  ...OF_READINGS,
   'interval',
   'p',
   'df',

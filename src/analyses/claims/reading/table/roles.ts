@@ -64,7 +64,8 @@ export function withRoles(
       ? [c]
       : [],
   );
-  const besideShares = sharesOfLine.length > 1 && linesAreHundred(laid, sharesOfLine, parts);
+  const sizes = plain.filter((role) => role === 'n').length;
+  const besideShares = sizes === 1 && sharesOfLine.length > 1 && linesAreHundred(laid, sharesOfLine, parts);
   const ofReadings = plain.some((role) => role === 'mean' || role === 'median');
   return laid.columns.map((column, c) => {
     const content = kindsOf[c];
