@@ -16,7 +16,7 @@ const SECTIONS = [
  * nothing of how a difference came about.
  */
 export function claimsLetter(found: ClaimsFound): string {
-  const { judged, unchecked, withData, paper, unread } = found;
+  const { judged, unchecked, withData, paper, unread, doubts } = found;
   const against = withData ? 'the data and each other' : 'each other';
   const notes: string[] = [];
   const lines = [
@@ -36,6 +36,8 @@ export function claimsLetter(found: ClaimsFound): string {
   const settle = settling(judged);
   if (settle.length > 0) append(lines, ['', '## What would settle it', '', ...settle]);
   if (unchecked.length > 0) lines.push('', '## What could not be checked', '', uncheckedText(unchecked));
+  if (doubts.length > 0)
+    append(lines, ['', '## Open questions', '', ...doubts.map((text) => `- ${escapeMarkdown(text)}`)]);
   if (unread.length > 0)
     append(lines, ['', '## What was not read', '', ...unread.map((text) => `- ${escapeMarkdown(text)}`)]);
   if (notes.length > 0) append(lines, ['', '## Working', '', ...notes]);

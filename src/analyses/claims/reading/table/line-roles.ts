@@ -37,9 +37,13 @@ export function column(head: string, group: string, roles: Readonly<Record<strin
   };
   const line = sums(head) ?? (group === '' ? null : sums(group)) ?? 'part';
   const size = sizeIn(head) ?? sizeIn(group);
-  const parted = readHead(head) === undefined ? labelStatistic(head) : undefined;
+  const own = readHead(head);
+  const inLabel = labelStatistic(head);
+  // "Length, mean (SD)" is a measure with its statistic; "Length" alone is no part of a sum.
+  const measured = own?.role === 'not part' && inLabel !== undefined && isOfReadings(inLabel);
+  const parted = own === undefined || measured ? inLabel : undefined;
   const over = labelStatistic(group);
-  const read = readHead(head) ?? parted?.reading ?? readHead(group) ?? over?.reading;
+  const read = (measured ? undefined : own) ?? parted?.reading ?? readHead(group) ?? over?.reading;
   // "F (n = 47)" and "TAU (n = 48)" are groups: no statistic has a number of records of its own.
   const reading: HeadReading =
     said !== undefined
