@@ -103,7 +103,7 @@ export function figuresOfCells({ name, laid, columns, samples, mark, says, capti
 }
 
 /** The method that a head or a label names, where its line does hold what it names: "D" may be a kind. */
-function methodAt(row: TableRow, { reading, role }: RoledColumn): Method | null {
+function methodAt(row: TableRow, { reading, role }: RoledColumn): TestMethod | null {
   return row.holds?.method ?? (reading.role === role ? (reading.method ?? null) : null);
 }
 
