@@ -42,6 +42,6 @@ function isElsewhere({ statistic }: PrintedTest): boolean {
   return statistic.manners.includes('another test');
 }
 
-function byDistribution(test: PrintedTest): Check[] {
+function byDistribution(test: PrintedTest): FigureCheck[] {
   return RANKED.has(test.method) ? [] : test.p.flatMap((p) => pFromStatistic(test, p));
 }
