@@ -11,6 +11,8 @@ export interface Run extends Span {
 }
 
 const ALONE = new RegExp(`^[<>]?${NUMBER}$`, 'u');
+/** A sign that belongs to the number after it. */
+const SIGN = /^(?:[<>≤≥~=≈±]|\+\/-|\+-)$/u;
 const THOUSANDS = /^\d{1,3}$/;
 
 /**
@@ -80,6 +82,7 @@ function parted(run: Run, ends: Ends): Run[] {
 }
 
 function partsHere(word: Run, next: Run, run: Run, ends: Ends): boolean {
+  if (SIGN.test(word.text)) return false;
   const aligned = ends.number(word.to) && ends.number(run.to);
   if (!ALONE.test(next.text)) return aligned;
   // "Sum 12": the label fills its column.

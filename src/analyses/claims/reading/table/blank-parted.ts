@@ -104,8 +104,7 @@ function glue(tokens: readonly string[]): string[] {
       /^%/.test(token) ||
       (/^[([]/.test(token) && /[\d%]$/.test(last)) ||
       /^(?:±|\+\/-|\+-)/.test(token) ||
-      /(?:±|\+\/-|\+-)$/.test(last) ||
-      (/^[-–—]$/.test(last) && false);
+      /(?:±|\+\/-|\+-)$/.test(last);
     if (joins && cells.length > 0) cells[cells.length - 1] = `${last} ${token}`;
     else cells.push(token);
     if (/[([][^)\]]*$/.test(token))
