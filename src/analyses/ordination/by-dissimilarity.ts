@@ -99,7 +99,12 @@ export function coordinatesOf(
       },
       ...added.setAside,
     ],
-    notes: [...comparison.notes, ...euclideanNotes(complete, options), ...added.notes],
+    notes: [
+      ...(split.drawn === '' ? [] : [split.drawn]),
+      ...comparison.notes,
+      ...euclideanNotes(complete, options),
+      ...added.notes,
+    ],
   };
 }
 

@@ -16,6 +16,8 @@ export interface ActiveAndPassive {
   readonly undecided: Axes['setAside'];
   /** The active records alone; the table itself where all are active. */
   readonly table: FragmentTable;
+  /** Said where chance decided which make the axes; "" where nothing was drawn. */
+  readonly drawn: string;
 }
 
 /** Said of the records that are placed, wherever those that make the axes are counted. */
@@ -24,7 +26,7 @@ export const NO_SAY = 'supplementary: placed on the axes without a say in them';
 /**
  * Parts the records by the conditions of `supplementaryRecords`, all of which a supplementary record must meet.
  * One that certainly fails any of them makes the axes. Without conditions all do; where every pair is compared, of very
- * many records some that are drawn by chance, and the others are set aside.
+ * many records some that are drawn by chance, and the others are placed.
  *
  * @throws InputError for conditions that cannot be answered, that no record meets or that leave none, and
  * in correspondence analysis
@@ -57,7 +59,7 @@ export function splitRecords(input: AnalysisInput, options: OrdinationOptions): 
         : `not recorded whether supplementary: ${asked}`;
     return rows.length > 0 ? [{ reason, rows }] : [];
   });
-  return { active, passive, undecided, table: takeRows(records, active) };
+  return { active, passive, undecided, table: takeRows(records, active), drawn: '' };
 }
 
 /** Records of which every pair is compared at most. */
@@ -70,15 +72,15 @@ function drawnOf(
   { method }: OrdinationOptions,
 ): ActiveAndPassive {
   if (method !== 'pcoa' || all.length <= MOST_COMPARED)
-    return { active: all, passive: [], undecided: [], table: records };
+    return { active: all, passive: [], undecided: [], table: records, drawn: '' };
   const active = Array.from(sampleRows(all.length, MOST_COMPARED, random.stream('drawn records')));
   const taken = new Set(active);
-  const reason = `every pair is compared, so that ${MOST_COMPARED} of ${all.length} records make the axes, drawn by chance`;
   return {
     active,
-    passive: [],
-    undecided: [{ reason, rows: all.filter((row) => !taken.has(row)) }],
+    passive: all.filter((row) => !taken.has(row)),
+    undecided: [],
     table: takeRows(records, active),
+    drawn: `Every pair is compared, so that ${active.length} of ${all.length} records, drawn by chance, make the axes and the others are placed on them.`,
   };
 }
 

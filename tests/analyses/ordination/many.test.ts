@@ -22,16 +22,14 @@ function axesOf(n: number) {
   return { found, axes: found.axes };
 }
 
-it('of very many records every pair of which is compared, some are drawn and the others set aside by name', () => {
+it('of very many records every pair of which is compared, some are drawn to make the axes and the others placed', () => {
   const drawn = axesOf(2600);
   expect(drawn.axes.records.length).toBe(2000);
-  expect(drawn.found.n.fragments).toBe(2000);
-  expect(drawn.found.n.setAside).toEqual([
-    {
-      reason: 'every pair is compared, so that 2000 of 2600 records make the axes, drawn by chance',
-      fragments: 600,
-    },
-  ]);
+  expect(drawn.axes.passive.length).toBe(600);
+  expect(new Set([...drawn.axes.rows, ...drawn.axes.passiveRows]).size).toBe(2600);
+  expect(drawn.axes.notes[0]).toBe(
+    'Every pair is compared, so that 2000 of 2600 records, drawn by chance, make the axes and the others are placed on them.',
+  );
   const all = axesOf(1000);
   expect(all.found.n.setAside).toEqual([]);
   expect(all.axes.records.length).toBe(1000);
