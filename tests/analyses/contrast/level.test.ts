@@ -3,7 +3,11 @@ import { contrast } from '../../../src/analyses/contrast/index.ts';
 import { faultsOfAnswer } from '../answer-rules.ts';
 import { ask, inputFrom } from '../ask.ts';
 
-const quick = { of: ['structure', 'fibre'], by: 'site', relabellings: 199, resamples: 199 };
+/** Broad words at their place in the tree, where they are a kind of their own. */
+const quick = {
+  ...{ of: ['structure', 'fibre'], by: 'site', relabellings: 199, resamples: 199 },
+  broad: 'place',
+};
 
 /** Two places alike in what was found; one names only the broad word. */
 const rows = ['Holm', 'Pell'].flatMap((site) =>
@@ -33,4 +37,12 @@ it('compares kinds among the attributes at the level that all groups record, and
 it('asked for by the words as recorded, it takes them so', () => {
   const { found } = ask(contrast, inputFrom(rows), { ...quick, level: 'recorded' });
   expect(found.together).toMatchObject({ told: 'told apart', asRecorded: null });
+});
+
+it('where a broad word may be any of the kinds under it, the words make no difference at either level', () => {
+  for (const level of ['common', 'recorded']) {
+    const { found, words } = ask(contrast, inputFrom(rows), { ...quick, broad: 'expected', level });
+    expect(found.together).toMatchObject({ told: 'not told apart' });
+    expect(words.answer).not.toContain('by the words as recorded');
+  }
 });
