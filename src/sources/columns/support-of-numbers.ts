@@ -2,6 +2,7 @@ import type { AttributeDefinition, Register } from '../../attributes/definition.
 import { readCell } from '../../cells/read-cell.ts';
 import { convert } from '../../cells/units.ts';
 import { classInWords, MEASURES } from '../reading/read-spacing-words.ts';
+import { isCalendarDay } from './calendar-day.ts';
 import type { ColumnEvidence } from './column-evidence.ts';
 import {
   beyond,
@@ -104,18 +105,15 @@ function ofCounts(evidence: ColumnEvidence, said: readonly string[]): Support {
   return contradicts('its cells are no counts');
 }
 
-const CALENDAR_DAY =
-  /^\d{4}-\d{2}-\d{2}|^\d{1,2}[./]\d{1,2}[./](?:19|20)?\d{2}$|\b(?:19|20)\d{2}-\d{2}\b|\d{1,2}:\d{2}/;
-
 function ofYears(
   attribute: AttributeDefinition,
   evidence: ColumnEvidence,
   said: readonly string[],
   register: Register,
 ): Support {
-  if (evidence.filled < FEWEST) return NEUTRAL;
-  if (said.filter((text) => CALENDAR_DAY.test(text)).length > 0.5 * said.length)
+  if (evidence.filled > 1 && said.filter(isCalendarDay).length > 0.5 * said.length)
     return contradicts('its cells are calendar days, as of a recording');
+  if (evidence.filled < FEWEST) return NEUTRAL;
   const years = said.filter((text) =>
     /\d{3,}|\d\s*(?:b\.?\s?c|a\.?\s?d|b\.?\s?p|c\.?\s?e|v\.|n\.|cent|jh|s\.)|century|siècle|jahrh|secolo|siglo/i.test(
       text,

@@ -20,6 +20,15 @@ interface Pair {
   readonly value: string;
 }
 
+/** A key up to its colon, which is not that of a time of day or a ratio: "00:30", "1:2". */
+const KEY = /^(?=[^:]*\p{L})([^:]{1,60}?)\s*:(?!\/\/)(?<!\d:(?=\d\d(?!\d)))/u;
+
+/** The key at the beginning of a cell, and what follows its colon; null where there is none. */
+function keyOf(cell: string): Pair | null {
+  const match = KEY.exec(cell);
+  return match === null ? null : { key: match[1]!.trim(), value: cell.slice(match[0].length).trim() };
+}
+
 /**
  * "Length: 51 cm" in one cell, or a key and its value in two. Several pairs in one line, parted by a tab
  * or several spaces, are not taken apart: a colon inside a value stays with it.
@@ -31,12 +40,12 @@ function pairOf(row: readonly string[]): Pair | null {
   if (filled.length === 2) {
     if (filled[1] !== 1) return null;
     // A delimiter inside the value has parted it: "Museum Name:Amano, Museo".
-    const inner = /^([^:]{1,60}):\s*(\S.*)$/s.exec(first);
-    if (inner !== null) return { key: inner[1]!.trim(), value: `${inner[2]}, ${row[1]!.trim()}` };
+    const inner = keyOf(first);
+    if (inner !== null && inner.value !== '')
+      return { key: inner.key, value: `${inner.value}, ${row[1]!.trim()}` };
     return { key: first.replace(/\s*:$/, ''), value: row[1]!.trim() };
   }
-  const match = /^([^:]{1,60}):(?!\/\/)\s*(.*)$/s.exec(first);
-  return match === null ? null : { key: match[1]!.trim(), value: match[2]!.trim() };
+  return keyOf(first);
 }
 
 /**
@@ -49,7 +58,7 @@ export function isKeyValue(grid: Grid, register: Register): boolean {
   const pairs = rows.map(pairOf);
   const found = pairs.filter((pair) => pair !== null);
   if (found.length < 0.7 * rows.length) return false;
-  const colons = rows.filter((row) => /^[^:]{1,60}:/.test(row[0] ?? '')).length;
+  const colons = rows.filter((row) => keyOf((row[0] ?? '').trim()) !== null).length;
   if (colons >= 0.7 * rows.length) return true;
   const keys = [...new Set(found.map((pair) => pair.key))];
   // "id,site": both cells of the first row are headers, so the rows below are records of two cells.

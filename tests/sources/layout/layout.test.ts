@@ -157,6 +157,19 @@ describe('tables on their side, in long form, and lists', () => {
     expect(apart.ledger.map(({ rule }) => rule)).toContain('duplicate-id');
   });
 
+  it.each([
+    ['hours of days', 'date,temp\n2010/01/01 00:00,39.4\n2010/01/01 01:00,39.2\n2010/01/01 02:00,39.0\n'],
+    ['times of day', 'time,n\n08:30,4\n09:15,6\n10:00,7\n'],
+    ['days by name', 'when,n\nJan 1 2000 00:00,4\nJan 1 2000 01:00,6\nJan 1 2000 02:00,7\n'],
+    ['scales of drawings', 'scale,drawings\n1:20,4\n1:10,6\n1:5,7\n'],
+    ['addresses', 'page,n\nhttps://a.example/1,4\nhttps://a.example/2,5\nhttps://a.example/3,6\n'],
+  ])('%s are a table, and their colons part no keys', (_, text) => {
+    const reading = read(text);
+    expect(reading.headerRow).toBe(1);
+    expect(reading.columns).toHaveLength(2);
+    expect(reading.table.rows).toBe(3);
+  });
+
   it('"key: value" lines, one block a find', () => {
     const reading = read(
       'Find no.: A1\nStructure: twined\nRow spacing: 35 mm\n\nFind no.: A2\nStructure: tabby\n',
