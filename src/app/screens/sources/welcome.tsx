@@ -35,8 +35,7 @@ export function Welcome() {
           <div className="line">
             <Button onPress={() => demo('hard-cases-study.json')}>Open the hard cases</Button>
             <span className="soft small">
-              Seventeen invented pieces that a plain catalogue trips over: hidden warps, touching rows,
-              repairs, a record withheld.
+              Seventeen invented pieces: hidden warps, touching rows, repairs, one withheld.
             </span>
           </div>
           <div className="line">
