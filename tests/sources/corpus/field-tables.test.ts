@@ -1,18 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { read } from '../support.ts';
-import { FIELD_TABLES, type FieldTable } from './field-tables.ts';
-
-const mayBe = (table: FieldTable, header: string) => [table.right[header] ?? null].flat();
-
-/** Columns taken without a question for what they are not. */
-function silentlyWrong(table: FieldTable, accept: boolean): readonly string[] {
-  return read(table.text, {}, { accept })
-    .columns.filter(
-      ({ header, status, attributes }) =>
-        status === 'matched' && !attributes.every((id) => mayBe(table, header).includes(id)),
-    )
-    .map(({ header, attributes }) => `${table.sort}: "${header}" read as ${attributes.join(', ')}`);
-}
+import { FIELD_TABLES } from './field-tables.ts';
+import { mayBe, silentlyWrong } from './judged.ts';
 
 describe('whole tables in the image of the field’s', () => {
   it('are twenty-five at least, in six languages and as many odd layouts as there are', () => {

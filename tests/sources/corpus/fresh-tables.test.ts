@@ -1,18 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { read } from '../support.ts';
-import type { FieldTable } from './field-tables.ts';
 import { FRESH_TABLES } from './fresh-tables.ts';
-
-const mayBe = (table: FieldTable, header: string) => [table.right[header] ?? null].flat();
-
-function silentlyWrong(table: FieldTable, accept: boolean): readonly string[] {
-  return read(table.text, {}, { accept })
-    .columns.filter(
-      ({ header, status, attributes }) =>
-        status === 'matched' && !attributes.every((id) => mayBe(table, header).includes(id)),
-    )
-    .map(({ header, attributes }) => `${table.sort}: "${header}" read as ${attributes.join(', ')}`);
-}
+import { mayBe, silentlyWrong } from './judged.ts';
 
 describe('tables of other finds, other hands and other habits', () => {
   it.each(FRESH_TABLES)('$sort: every find is a row and every head a column', (table) => {
