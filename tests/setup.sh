@@ -1,12 +1,13 @@
 #!/usr/bin/env bash
-# What the tests need beside Node: a Chromium for the browser tests, Jupyter's converter for the
-# notebooks (both from Debian, only where they are absent), and the packages of the lock file.
+# What the tests need beside Node: a Chromium for the browser tests, Jupyter's converter for the notebooks, a
+# checker of XML for the drawings (all from Debian, only where they are absent), and the packages of the lock file.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 
 wanted=()
 command -v chromium >/dev/null || command -v chromium-browser >/dev/null || command -v google-chrome >/dev/null || wanted+=(chromium)
 command -v jupyter-nbconvert >/dev/null || wanted+=(jupyter-nbconvert)
+command -v xmllint >/dev/null || wanted+=(libxml2-utils)
 
 if ((${#wanted[@]} > 0)); then
   if ! command -v apt-get >/dev/null; then
