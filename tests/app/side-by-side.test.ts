@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { createEngine } from '../../src/app/engine/engine.ts';
 import type { StudyView } from '../../src/app/engine/views/study.ts';
-import { EMPTY_WORKSPACE, withProfile, withSources } from '../../src/app/state/workspace.ts';
+import { EMPTY_WORKSPACE } from '../../src/app/state/workspace.ts';
+import { withProfile, withSources } from '../../src/app/state/workspace-sources.ts';
 import { sourceProfile } from '../../src/sources/profile/profile.ts';
 
 /** Invented tables of two colleagues and a list of places; what is expected follows from their texts. */

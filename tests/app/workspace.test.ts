@@ -1,13 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { fileStem } from '../../src/app/files.ts';
+import { EMPTY_WORKSPACE, withAnalysis } from '../../src/app/state/workspace.ts';
 import {
-  EMPTY_WORKSPACE,
-  withAnalysis,
   withColumnRule,
   withoutSource,
   withProfile,
   withSources,
-} from '../../src/app/state/workspace.ts';
+} from '../../src/app/state/workspace-sources.ts';
 import { sourceProfile } from '../../src/sources/profile/profile.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);

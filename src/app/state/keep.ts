@@ -1,16 +1,7 @@
 import { type History, type Step, startHistory } from './history.ts';
 import type { Look } from './looks.ts';
+import { done, FILES, inStore, LEGACY, SESSIONS } from './store.ts';
 import type { StudyDocument, Workspace } from './workspace.ts';
-
-/**
- * What was open stays on this machine, in the browser's own store, and goes nowhere else. Each save is one
- * transaction: whoever pulls the plug finds the state before it or after it. Tables are stored once, however
- * many steps share them.
- */
-const DATABASE = 'thrum';
-const LEGACY = 'workspace';
-const SESSIONS = 'sessions';
-const FILES = 'files';
 
 /** All that is to be found again: the study with every step that can be undone, what was looked at, what is being typed. */
 export interface Session {
@@ -46,45 +37,6 @@ export type Kept = 'kept' | 'elsewhere' | 'full' | 'refused';
 
 const ids = new WeakMap<Uint8Array, string>();
 const stored = new Set<string>();
-
-function openStore(): Promise<IDBDatabase> {
-  return new Promise((resolve, reject) => {
-    const request = indexedDB.open(DATABASE, 2);
-    request.onupgradeneeded = () => {
-      const made = request.result.objectStoreNames;
-      for (const name of [LEGACY, SESSIONS, FILES])
-        if (!made.contains(name)) request.result.createObjectStore(name);
-    };
-    request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error);
-    request.onblocked = () => reject(new Error('another window holds an older store'));
-  });
-}
-
-const done = <T>(request: IDBRequest<T>): Promise<T> =>
-  new Promise((resolve, reject) => {
-    request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error);
-  });
-
-async function inStore<T>(
-  mode: IDBTransactionMode,
-  work: (transaction: IDBTransaction) => Promise<T>,
-): Promise<T> {
-  const database = await openStore();
-  try {
-    const transaction = database.transaction([LEGACY, SESSIONS, FILES], mode, { durability: 'strict' });
-    const ended = new Promise<void>((resolve, reject) => {
-      transaction.oncomplete = () => resolve();
-      transaction.onabort = () => reject(transaction.error ?? new Error('taken back'));
-    });
-    const result = await work(transaction);
-    await ended;
-    return result;
-  } finally {
-    database.close();
-  }
-}
 
 const draftsKey = (key: string) => `${key}#drafts`;
 

@@ -1,23 +1,15 @@
-import {
-  createContext,
-  type ReactNode,
-  useCallback,
-  useContext,
-  useEffect,
-  useMemo,
-  useRef,
-  useState,
-} from 'react';
-import { createEngineClient, type EngineClient, faultText, Stopped } from '../engine/client.ts';
+import { createContext, type ReactNode, useCallback, useContext, useMemo, useState } from 'react';
+import { createEngineClient, type EngineClient } from '../engine/client.ts';
 import type { StudyView } from '../engine/views/study.ts';
 import type { Opening, Served } from '../openings.ts';
-import { type Address, addressOf, readAddress, withAsks } from './address.ts';
 import { createDrafts, type Drafts, useDraftIn } from './drafts.ts';
 import { commit, type History, redo, startHistory, undo } from './history.ts';
 import { forget } from './keep.ts';
 import { type Look, withLook } from './looks.ts';
+import { screenOf, startOf, useAddress } from './use-address.ts';
 import { type Keeping, useKeeping } from './use-keeping.ts';
-import { EMPTY_WORKSPACE, readingPartsOf, type Workspace } from './workspace.ts';
+import { useReading } from './use-reading.ts';
+import { EMPTY_WORKSPACE, type Workspace } from './workspace.ts';
 
 /** What every screen can see and do. */
 export interface Workbench {
@@ -72,65 +64,17 @@ export interface WorkbenchProviderProps {
   readonly children: ReactNode;
 }
 
-/** Names of the screens, for addresses. */
-const SCREEN_IDS = [
-  'sources',
-  'assemblages',
-  'contrasts',
-  'kinship',
-  'type-rules',
-  'placement',
-  'printed-figures',
-  'take-away',
-];
-
 export function WorkbenchProvider({ opening, children }: WorkbenchProviderProps) {
   const { key, session, served } = opening;
   const [history, setHistory] = useState<History<Workspace>>(() => startOf(opening));
   const [looks, setLooks] = useState<readonly Look[]>(session?.looks ?? []);
   const [base, setBase] = useState(session?.base ?? null);
   const drafts = useMemo(() => createDrafts(session?.drafts), [session]);
-  const [view, setView] = useState<StudyView | null>(null);
-  const [reading, setReading] = useState(false);
-  const [fault, setFault] = useState<string | null>(null);
   const [picked, setPicked] = useState<readonly string[]>([]);
   const [screen, setScreen] = useState(() => screenOf(opening));
   const engine = useMemo(createEngineClient, []);
   const workspace = history.present.value;
-  const { study, files } = workspace;
-
-  // Only what changes the reading is read again: titles, seeds and analyses leave the tables as they are.
-  const readingKey = JSON.stringify(readingPartsOf(study));
-  const latest = useRef(workspace);
-  latest.current = workspace;
-  // The key and the files say when to read again
-  useEffect(() => {
-    let current = true;
-    const asked = latest.current;
-    if (asked.study.sources.length === 0) {
-      setView(null);
-      setFault(null);
-      return;
-    }
-    setReading(true);
-    (async () => {
-      try {
-        await engine.sync(asked.files);
-        const next = await engine.ask((remote) => remote.open(asked.study) as Promise<StudyView>);
-        if (current) {
-          setView(next);
-          setFault(null);
-        }
-      } catch (error) {
-        if (current && !(error instanceof Stopped)) setFault(faultText(error));
-      } finally {
-        if (current) setReading(false);
-      }
-    })();
-    return () => {
-      current = false;
-    };
-  }, [readingKey, files, engine]);
+  const { view, reading, fault } = useReading(engine, workspace);
 
   const isEmpty = workspace === EMPTY_WORKSPACE;
   const kept = useMemo(
@@ -228,54 +172,3 @@ export function WorkbenchProvider({ opening, children }: WorkbenchProviderProps)
 }
 
 const NO_EDITS: readonly string[] = [];
-
-/** The session as it was kept, with the questions of the address that was opened. */
-function startOf({ session }: Opening): History<Workspace> {
-  const history = session?.history ?? startHistory(EMPTY_WORKSPACE);
-  const asked = withAsks(history.present.value, readAddress(location.hash, SCREEN_IDS)?.asks ?? []);
-  if (history.present.value.study.sources.length === 0) return history;
-  return commit(history, asked, 'the question of the address');
-}
-
-function screenOf({ session }: Opening): string {
-  const named = readAddress(location.hash, SCREEN_IDS)?.screen;
-  if (named !== undefined) return named;
-  // Printed figures without any data: there is nothing to see on Sources.
-  const study = session?.history.present.value.study;
-  return study !== undefined && study.sources.length === 0 && study.analyses.length > 0
-    ? 'printed-figures'
-    : 'sources';
-}
-
-/** Keeps the location bar and the screen together, both ways: what is shown has an address, and Back goes there. */
-function useAddress(
-  screen: string,
-  workspace: Workspace,
-  setScreen: (screen: string) => void,
-  setHistory: (update: (history: History<Workspace>) => History<Workspace>) => void,
-): void {
-  const address = addressOf(screen, workspace.study.analyses);
-  // The first address is where one came in, and one that Back led to is there already: no steps of their own.
-  const arrived = useRef(true);
-  useEffect(() => {
-    const isArrival = arrived.current;
-    arrived.current = false;
-    if (location.hash === address) return;
-    if (isArrival) history.replaceState(null, '', address);
-    else history.pushState(null, '', address);
-  }, [address]);
-  useEffect(() => {
-    const onMove = () => {
-      const to: Address | null = readAddress(location.hash, SCREEN_IDS);
-      if (to === null) return;
-      arrived.current = true;
-      setScreen(to.screen);
-      setHistory((before) => {
-        const asked = withAsks(before.present.value, to.asks);
-        return commit(before, asked, 'the question of the address');
-      });
-    };
-    addEventListener('popstate', onMove);
-    return () => removeEventListener('popstate', onMove);
-  }, [setScreen, setHistory]);
-}

@@ -9,7 +9,7 @@ import {
 } from '../../../sources/columns/propose-attributes.ts';
 import { Button } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { withProfile } from '../../state/workspace.ts';
+import { withProfile } from '../../state/workspace-sources.ts';
 import { ownProfile } from './use-profile.ts';
 
 const NAMES: Readonly<Record<OwnSort, string>> = {

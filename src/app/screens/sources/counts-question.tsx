@@ -3,7 +3,7 @@ import type { SeemingCounts } from '../../../sources/columns/looks-like-counts.t
 import { COUNTED_KIND } from '../../../sources/layout/counts.ts';
 import { Button, Choice } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { withProfile } from '../../state/workspace.ts';
+import { withProfile } from '../../state/workspace-sources.ts';
 import { AttributePicker } from './attribute-picker.tsx';
 import { ownProfile } from './use-profile.ts';
 

@@ -1,7 +1,7 @@
 import type { SourceView } from '../../engine/views/sources.ts';
 import { Button } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { withoutDecision } from '../../state/workspace.ts';
+import { withoutDecision } from '../../state/workspace-sources.ts';
 import { Sort } from './quality-list.tsx';
 import { useProfile } from './use-profile.ts';
 

@@ -3,7 +3,7 @@ import type { ColumnReading, RepeatedId } from '../../../sources/source-reading.
 import type { SourceView } from '../../engine/views/sources.ts';
 import { Button } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { withSheet } from '../../state/workspace.ts';
+import { withSheet } from '../../state/workspace-sources.ts';
 import { RowLink } from './row-link.tsx';
 import type { Target } from './target.ts';
 import { useProfile } from './use-profile.ts';

@@ -2,7 +2,7 @@ import type { PairDecision } from '../../../sources/profile/decisions.ts';
 import type { DuplicateView } from '../../engine/views/sources.ts';
 import { Button } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { withDecision } from '../../state/workspace.ts';
+import { withDecision } from '../../state/workspace-sources.ts';
 import { RowLink } from './row-link.tsx';
 import type { Target } from './target.ts';
 

@@ -5,7 +5,7 @@ import { sourceName } from '../../../study/source-name.ts';
 import type { SourceView } from '../../engine/views/sources.ts';
 import { Choice, Entry } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { withFurtherSheet, withSheet } from '../../state/workspace.ts';
+import { withFurtherSheet, withSheet } from '../../state/workspace-sources.ts';
 import { useProfile } from './use-profile.ts';
 
 const ENCODINGS: readonly { id: Encoding; label: string }[] = [

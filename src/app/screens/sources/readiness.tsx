@@ -3,7 +3,8 @@ import type { ReadinessLine } from '../../../study/results.ts';
 import { Button } from '../../parts/controls.tsx';
 import { Part } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { withName, withoutShrinkage, withStudy } from '../../state/workspace.ts';
+import { withoutShrinkage, withStudy } from '../../state/workspace.ts';
+import { withName } from '../../state/workspace-sources.ts';
 import { WitnessQuestion } from './witness-question.tsx';
 
 const STATE_WORDS = { ready: 'Ready.', mind: 'Mind.', ask: 'Open.' } as const;

@@ -4,7 +4,7 @@ import { Button } from '../../parts/controls.tsx';
 import { Part } from '../../parts/screen.tsx';
 import { ScrollRegion } from '../../parts/scroll-region.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { withProfile } from '../../state/workspace.ts';
+import { withProfile } from '../../state/workspace-sources.ts';
 import { ownProfile } from './use-profile.ts';
 
 /** Columns of one meaning that are listed; the others are counted. */

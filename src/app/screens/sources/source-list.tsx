@@ -4,7 +4,7 @@ import { Button } from '../../parts/controls.tsx';
 import { Crossing } from '../../parts/fringe.tsx';
 import { FaultNote } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { withoutSource } from '../../state/workspace.ts';
+import { withoutSource } from '../../state/workspace-sources.ts';
 import { questionsOf } from './question-list.ts';
 import { useOpenFiles } from './use-open-files.ts';
 import { FileDrop } from './welcome.tsx';

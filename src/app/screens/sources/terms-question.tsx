@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { OpenTerm, SourceView } from '../../engine/views/sources.ts';
 import { Button } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { withColumnRule, withProfile } from '../../state/workspace.ts';
+import { withColumnRule, withProfile } from '../../state/workspace-sources.ts';
 import { NEW_DRAFT, withOwn } from './own-attribute.ts';
 import { TermQuestion } from './term-question.tsx';
 import { ownProfile, useProfile } from './use-profile.ts';

@@ -4,7 +4,8 @@ import type { StudyFileView } from '../../engine/protocol.ts';
 import { bytesOf } from '../../files.ts';
 import { textsOf } from '../../openings.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { type StudyDocument, type Workspace, withSources } from '../../state/workspace.ts';
+import type { StudyDocument, Workspace } from '../../state/workspace.ts';
+import { withSources } from '../../state/workspace-sources.ts';
 import { holdsClaims, withClaims } from '../printed-figures/claims-list.ts';
 
 const TABLE = /\.(csv|tsv|txt|xlsx|parquet)$/i;

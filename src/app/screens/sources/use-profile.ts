@@ -1,7 +1,8 @@
 import { type SourceProfile, sourceProfile } from '../../../sources/profile/profile.ts';
 import { sourceName } from '../../../study/source-name.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
-import { type Workspace, withColumnRule, withProfile } from '../../state/workspace.ts';
+import type { Workspace } from '../../state/workspace.ts';
+import { withColumnRule, withProfile } from '../../state/workspace-sources.ts';
 
 /** The profile of a source (by its name) as the reader has made it so far: what it leaves out is detected. */
 export function ownProfile(workspace: Workspace, name: string): SourceProfile {

@@ -1,6 +1,7 @@
 import type { WitnessChoice } from '../../../fragments/witness.ts';
 import type { WitnessCandidate } from '../../../sources/names/witness-candidates.ts';
-import { type Workspace, withColumnRule, withProfile, withStudy } from '../../state/workspace.ts';
+import { type Workspace, withStudy } from '../../state/workspace.ts';
+import { withColumnRule, withProfile } from '../../state/workspace-sources.ts';
 import { ownProfile } from './use-profile.ts';
 
 /** What somebody said of one source: the column that names the object, or null where no column does. */
