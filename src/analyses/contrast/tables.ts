@@ -6,6 +6,7 @@ import { col, effectCells, pooledAttribute } from './cells.ts';
 import type { ContrastFound, TestQuestion } from './found.ts';
 import { pairsTable } from './pairs-table.ts';
 import { togetherTable } from './together-table.ts';
+import { trendTable } from './trend-table.ts';
 
 /** Every table of a contrast; those without a line are left out. */
 export function contrastTables(found: ContrastFound): Record<string, ResultTable> {
@@ -171,57 +172,6 @@ function otherwiseTable({ attributes }: ContrastFound): Record<string, ResultTab
       ],
       rows,
       note: 'Readings that are ranges or approximate stand at one of their ends; groups are left out in turn; Welch’s test on ranks takes no equal spreads for granted.',
-    },
-  };
-}
-
-function trendTable({ attributes, options }: ContrastFound): Record<string, ResultTable> {
-  const rows = attributes.flatMap(({ samples, trend }): TableCell[][] => {
-    if (trend === null) return [];
-    const { label } = samples.attribute;
-    if ('why' in trend)
-      return [[label, 'trend', trend, trend, 'cannot be told', '', null, null, null, null, null]];
-    const counts = [trend.values.length, trend.spans];
-    return trend.tests.map((test) => {
-      if ('why' in test)
-        return [
-          label,
-          test.name,
-          { why: test.why },
-          { why: test.why },
-          'cannot be told',
-          '',
-          null,
-          null,
-          null,
-          ...counts,
-        ];
-      const drawn =
-        'why' in test.drawn
-          ? [test.drawn, test.drawn, test.drawn]
-          : [test.drawn.median, test.drawn.low, test.drawn.high];
-      return [label, test.name, test.statistic, test.p, test.told, test.method, ...drawn, ...counts];
-    });
-  });
-  if (rows.length === 0) return {};
-  return {
-    trend: {
-      title: 'Trend over time',
-      columns: [
-        col('attribute', 'attribute'),
-        col('test', 'test'),
-        col('statistic', 'rho or z'),
-        col('p', 'p'),
-        col('told', 'verdict'),
-        col('method', 'p from'),
-        col('median', 'over drawn years, median'),
-        col('low', 'over drawn years, low'),
-        col('high', 'over drawn years, high'),
-        col('n', 'n'),
-        col('spans', 'distinct spans'),
-      ],
-      rows,
-      note: `Statistics at the middles of the spans; low and high enclose ${printLevel(options.confidence)} of what years drawn evenly within the spans give. Positive: values rise with time.`,
     },
   };
 }

@@ -9,10 +9,10 @@ import {
   printP,
   printQuantity,
 } from '../phrasing.ts';
-import type { Told } from '../verdicts.ts';
-import type { AskedOtherwise, AttributeContrast, ContrastFound, Together } from './found.ts';
+import type { AskedOtherwise, AttributeContrast, ContrastFound } from './found.ts';
 import { missingTurn } from './missing-words.ts';
 import { strongestOf } from './strongest.ts';
+import { togetherTurns } from './together-words.ts';
 
 /** What would change the verdicts, what was tried and does first. */
 export function turnsOf(found: ContrastFound): Turn[] {
@@ -33,44 +33,6 @@ export function turnsOf(found: ContrastFound): Turn[] {
     });
   if (together !== null && !('why' in together)) turns.push(...togetherTurns(together));
   return [...turns].sort((a, b) => Number(b.overturns) - Number(a.overturns));
-}
-
-function togetherTurns({ told, asRecorded, spreadTold, setAside, notes }: Together): Turn[] {
-  const words: Readonly<Record<Told, string>> = {
-    'told apart': 'together they differ',
-    'not told apart': 'together they are not told apart',
-    'cannot be told': 'together they cannot be tested',
-  };
-  return [
-    ...(asRecorded === null
-      ? []
-      : [
-          {
-            what: 'kinds counted by the words as recorded',
-            size: `${asRecorded === told ? 'still ' : ''}${words[asRecorded]}`,
-            overturns: asRecorded !== told,
-          },
-        ]),
-    ...(spreadTold === 'told apart'
-      ? [
-          {
-            what: 'the groups spread unequally in all attributes together',
-            size: 'that can look like a difference of place',
-            overturns: false,
-          },
-        ]
-      : []),
-    ...(setAside > 0
-      ? [
-          {
-            what: `${printCount(setAside, 'item')} could not be compared with all others`,
-            size: 'left out of the joint tests',
-            overturns: false,
-          },
-        ]
-      : []),
-    ...notes.map((note) => ({ what: note, size: '', overturns: false })),
-  ];
 }
 
 /** A doubt on one attribute, with what it is about: said once where several attributes share it. */
