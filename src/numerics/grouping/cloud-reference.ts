@@ -2,7 +2,7 @@ import { type Condensed, pairCount } from '../dissimilarity/condensed.ts';
 import { normalQuantileUpper } from '../foundation/distributions.ts';
 import type { Random } from '../foundation/random.ts';
 import type { PrincipalCoordinates } from '../ordination/principal-coordinates.ts';
-import { criticalBandwidth } from './critical-bandwidth.ts';
+import { oneModeBandwidth } from './one-mode-bandwidth.ts';
 
 /** A table without groups: its dissimilarities, and the drawn coordinates that they come from (row by row). */
 export interface Cloud extends Condensed {
@@ -75,7 +75,7 @@ function variance(values: Float64Array): number {
 }
 
 function heaped(values: Float64Array): (random: Random) => number {
-  const bandwidth = criticalBandwidth(values);
+  const bandwidth = oneModeBandwidth(values);
   const spread = variance(values);
   const shrink = spread > 0 ? 1 / Math.sqrt(1 + (bandwidth * bandwidth) / spread) : 0;
   return (random) => {

@@ -1,7 +1,6 @@
 import type { Register } from '../../attributes/definition.ts';
-import { lookupKey, splitWords } from '../../attributes/folding.ts';
 import { splitHeader } from '../../attributes/matching.ts';
-import { wordingsOf } from '../../attributes/wording-index.ts';
+import { headerKey, wordingsOf } from '../../attributes/wording-index.ts';
 import { remembered } from '../../numerics/foundation/remembered.ts';
 
 /** What cells and rows look like, before anything is known of their meaning. */
@@ -70,10 +69,6 @@ function lookupOf(register: Register): Lookup {
     const { name } = splitHeader(header);
     return keys.has(headerKey(name)) || (name !== header && keys.has(headerKey(header)));
   });
-}
-
-export function headerKey(name: string): string {
-  return lookupKey(splitWords(name));
 }
 
 /** How many of the texts are headers that the register knows. */

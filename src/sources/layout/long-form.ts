@@ -1,6 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
+import { headerKey } from '../../attributes/wording-index.ts';
 import type { LongForm } from '../profile/layout-rules.ts';
-import { countKnown, headerKey, isBlank } from './cell-shapes.ts';
+import { countKnown, isBlank } from './cell-shapes.ts';
 
 /** Several rows a fragment, one reading a row: found, and gathered into one row a fragment. */
 

@@ -11,7 +11,7 @@ const STEPS = 16;
  * grows with the bandwidth. Counted on a grid of 128 points over the range and three bandwidths beyond it.
  * 0 where all values are equal.
  */
-export function criticalBandwidth(values: ArrayLike<number>): number {
+export function oneModeBandwidth(values: ArrayLike<number>): number {
   let low = values[0];
   let high = values[0];
   for (let i = 1; i < values.length; i++) {
