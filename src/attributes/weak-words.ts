@@ -15,7 +15,7 @@ const GENERAL_WORDS: ReadonlySet<string> = new Set(
     'fonction funzione funcion funksjon treatment design pattern motif muster deposit deposits deposito depot residue ' +
     'from to start end begin until von bis ab de da dal al fin fine final fra til data dato zeit stufe edad eta epoch ' +
     'station amt beleg nachweis joins fait us ue landscape destination points point punti punto sting stich balance rate remate del ' +
-    'occupation specialist spezialist strata stratum'
+    'fundart occupation specialist spezialist strata stratum'
   ).split(' '),
 );
 

@@ -18,7 +18,7 @@ const NOT_OBSERVED = set(
     'not investigated|not yet examined|analysis pending|pending|in arbeit|noch nicht untersucht|noch nicht analysiert|nicht auszahlbar|n. zahlbar|not countable any more|' +
     'obscured|hidden|covered|verdeckt|cache|cachee|masque|nascosto|nascosta|coperto|oculto|oculta|skjult|daekket|unbek|ign.|untested|unanalysed|awaiting analysis|analysis awaited|analyse steht aus|analyse ausstehend|' +
     "keine analyse|no analysis|pas d'analyse|aucune analyse|nessuna analisi|sin analisis|ingen analyse|" +
-    'n.r.|n. r.|i.m.|i. m.|not countable|uncountable|not counted|destroyed|too damaged|too poorly preserved|not analysed|not analyzed|not tested|not examined|none preserved|none survive|' +
+    'n.r.|n. r.|n/r|n/d.|i.o.|i. o.|ikke oplyst|i.m.|i. m.|not countable|uncountable|not counted|destroyed|too damaged|too poorly preserved|not analysed|not analyzed|not tested|not examined|none preserved|none survive|' +
     'nicht zahlbar|unzahlbar|nicht gezahlt|keine erhalten|keiner erhalten|zerstort|zu schlecht erhalten|nicht analysiert|nicht gepruft|keine bestimmung|' +
     'non comptable|non compte|detruit|detruite|non analyse|non analysee|non teste|aucun conserve|non contabile|distrutto|distrutta|non analizzato|non analizzata|nessuno conservato|' +
     'no contable|destruido|destruida|no analizado|no analizada|ninguno conservado|kan ikke taelles|ikke taellelig|odelagt|ikke analyseret|ikke analysert|ikke undersogt|ikke undersokt|ingen bevaret|ingen bevart|' +

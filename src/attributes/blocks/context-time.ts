@@ -87,7 +87,7 @@ export const TIME: readonly AttributeDefinition[] = [
     definition: 'Uncalibrated age with its laboratory number, kept as written: it is not a calendar year.',
     source: 'common practice, no source',
     synonyms: {
-      en: ['radiocarbon date', 'radiocarbon', '14C', '14C date', '14C age', 'C14', 'C-14', 'C14 date', 'lab no.', 'lab code', 'BP', 'age BP', 'uncal BP'],
+      en: ['radiocarbon date', 'radiocarbon', '14C', '14C date', '14C age', 'C14', 'C-14', 'C14 date', 'C14 BP', '14C BP', 'lab no.', 'lab code', 'BP', 'age BP', 'uncal BP'],
       de: ['Radiokarbondatum', 'Radiokarbonalter', '14C-Datum', '14C-Alter', 'C14-Datum', 'Labornummer', 'Labornr.', 'Labor-Nr.'],
       fr: ['radiocarbone', 'datation radiocarbone', 'date 14C', 'âge 14C', 'code laboratoire', 'n° de laboratoire'],
       it: ['radiocarbonio', 'data 14C', 'data radiocarbonica', 'sigla laboratorio', 'codice di laboratorio'],

@@ -1,7 +1,9 @@
 import type { Register } from '../../attributes/definition.ts';
+import type { Match } from '../../attributes/matching.ts';
 import type { ColumnPlan, PlanInput } from './column-plan.ts';
 import { matchedPlan } from './column-rules.ts';
 import { columnSupport } from './column-support.ts';
+import type { Subject } from './table-subject.ts';
 import type { Weighed } from './weigh-match.ts';
 
 /** Columns that mean something only beside another: the ends of a date, the two coordinates of a place. */
@@ -31,6 +33,32 @@ export function dropOddEnds(
     const why = alone ? 'the other end is missing' : speaksAgainst[0];
     weighed.set(plan.index, { kind: 'leave', doubt: `may be an end of the date, but ${why}` });
   }
+}
+
+/**
+ * "PPI" alone is as well an index of prices: picks per inch stand beside ends per inch, or in a table of cloth.
+ *
+ * @returns the table's subject, as it is without such a header.
+ */
+export function dropLoneCounts(
+  headers: readonly string[],
+  matches: Map<number, Match>,
+  subjectOf: (matches: ReadonlyMap<number, Match>) => Subject,
+): Subject {
+  const named = headers.flatMap((header, index) => (/^[ep]p[ic]$/i.test(header.trim()) ? [index] : []));
+  if (named.length !== 1) return subjectOf(matches);
+  const [index] = named as [number];
+  const met = matches.get(index);
+  matches.delete(index);
+  const subject = subjectOf(matches);
+  if (met !== undefined)
+    matches.set(
+      index,
+      subject === 'textiles' || met.kind === 'none'
+        ? met
+        : { kind: 'none', reason: 'may count threads per inch, but nothing else here is of cloth' },
+    );
+  return subject;
 }
 
 const COORDINATES: readonly (readonly [id: string, other: string])[] = [

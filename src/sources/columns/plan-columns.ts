@@ -8,7 +8,7 @@ import type { ColumnPlan, PlanInput } from './column-plan.ts';
 import { assignRules, matchedPlan, planFromRule } from './column-rules.ts';
 import { leaveKinds } from './like-columns.ts';
 import { matchHeaders, wordingMet } from './match-headers.ts';
-import { dateEnd, dropLoneCoordinates, dropOddCoordinates, dropOddEnds } from './partners.ts';
+import { dateEnd, dropLoneCoordinates, dropLoneCounts, dropOddCoordinates, dropOddEnds } from './partners.ts';
 import { acceptSuggestions, oneSuggestionEach, withSuggestion } from './settle-suggestions.ts';
 import { suggestByCells } from './suggest-by-cells.ts';
 import { holdsSizes, suggestSplit } from './suggest-split.ts';
@@ -41,7 +41,9 @@ export function planColumns(input: PlanInput): {
     return { index, header, status: empty ? 'empty' : 'unknown', rule: rules.get(index) ?? {} };
   });
   const matches = matchHeaders(input, settled);
-  const subject = tableSubject(register.subject, headers, matches, input.evidence, register);
+  const subject = dropLoneCounts(headers, matches, (met) =>
+    tableSubject(register.subject, headers, met, input.evidence, register),
+  );
   const ends = new Set([...matches.values()].flatMap((match) => (match.kind === 'exact' ? [match.id] : [])));
   const bothEnds = ends.has('dateFrom') && ends.has('dateTo');
   const weighed = new Map(

@@ -33,7 +33,7 @@ export function supportOfNumbers(
   const classes = givesClasses(attribute, said, register);
   if (classes !== null) return classes;
   const numbers = said.map(firstNumber).filter((value) => value !== null);
-  if (attribute.unit === 'year') return ofYears(attribute, evidence, said, register);
+  if (attribute.unit === 'year') return ofYears(attribute, { evidence, said, unit, named }, register);
   if (areTwoClasses(evidence, said)) return contradicts(`its cells are two classes (${said.join(', ')})`);
   if (evidence.filled >= FEWEST && numbers.length < 0.5 * said.length)
     return contradicts('its cells are words rather than numbers');
@@ -41,6 +41,8 @@ export function supportOfNumbers(
   if (attribute.id === 'quantity') return ofCounts(evidence, said);
   if (attribute.unit !== undefined && !(named && unit !== undefined) && areNoughtAndOne(evidence, said))
     return contradicts('its cells are 0 and 1');
+  if (attribute.id === 'area' && unit === undefined && numberParts(evidence, said))
+    return contradicts('its cells number the areas of an excavation');
   if (attribute.unit !== undefined && unit === undefined && areSmallCodes(evidence, said))
     return contradicts(
       `its cells are codes (${[...said].sort().slice(0, 4).join(', ')}) rather than measurements`,
@@ -88,16 +90,21 @@ function areTwoClasses(evidence: ColumnEvidence, said: readonly string[]): boole
   );
 }
 
-/** Two to five different whole numbers from 0 to 9 in many cells: grades or codes, not sizes. */
+/**
+ * Two to five different whole numbers from 0 to 9 in many cells: grades or codes, not sizes. Without a nought they
+ * may be sizes to the centimetre, unless very many cells hold three of them or fewer.
+ */
 function areSmallCodes(evidence: ColumnEvidence, said: readonly string[]): boolean {
-  return (
-    evidence.filled >= 6 &&
-    said.length >= 2 &&
-    said.length <= 5 &&
-    said.includes('0') &&
-    said.every((text) => /^\d$/.test(text))
-  );
+  if (evidence.filled < 6 || said.length < 2 || !said.every((text) => /^\d$/.test(text))) return false;
+  return said.includes('0') ? said.length <= 5 : said.length <= 3 && evidence.filled >= MANY_CODED;
 }
+const MANY_CODED = 20;
+
+/** Small whole numbers that come again: the parts of a site have them, and surfaces of finds do not. */
+const numberParts = (evidence: ColumnEvidence, said: readonly string[]): boolean =>
+  evidence.filled >= 4 &&
+  said.length <= 0.7 * evidence.filled &&
+  said.every((text) => /^\d{1,2}$/.test(text));
 
 function ofCounts(evidence: ColumnEvidence, said: readonly string[]): Support {
   if (said.every((text) => /^\d+(?:[.,](?:0|5|00|50))?$/.test(text)))
@@ -107,10 +114,13 @@ function ofCounts(evidence: ColumnEvidence, said: readonly string[]): Support {
 
 function ofYears(
   attribute: AttributeDefinition,
-  evidence: ColumnEvidence,
-  said: readonly string[],
+  { evidence, said, named }: SaidNumbers,
   register: Register,
 ): Support {
+  // "1469.25" is a price or a level; under "Date" itself it may be a year and its fraction.
+  const fine = said.filter((text) => /^[-−–]?\d+[.,]\d{2,}$/.test(text));
+  if (!named && evidence.filled >= FEWEST && fine.length > 0.5 * said.length)
+    return contradicts('its cells are measurements rather than years');
   if (evidence.filled > 1 && said.filter(isCalendarDay).length > 0.5 * said.length)
     return contradicts('its cells are calendar days, as of a recording');
   if (evidence.filled < FEWEST) return NEUTRAL;

@@ -81,6 +81,8 @@ export function weighMatch(
     const reason = `"${header.trim()}" may mean "${attribute.label}", and other things too`;
     return suggest(attribute, reason, heard ? 0.85 : 0.6, support, heard && subject === 'textiles');
   }
+  // "2 to 4 units" is a class, and no attribute that is near.
+  if (/^\d+[ +–-]+\p{L}/u.test(header.trim())) return { kind: 'leave' };
   // A word in general use is no slip or inflection of a rarer one.
   if (weak && subject !== 'textiles' && !own && !/ambiguous/.test(match.reason)) return { kind: 'leave' };
   if (!nearEnough(header, match, attribute, heard, subject)) return { kind: 'leave' };

@@ -1,5 +1,5 @@
 import { read } from '../support.ts';
-import type { FieldTable } from './field-tables.ts';
+import type { FieldTable } from './field-table.ts';
 
 /** The attributes that a column may be taken for; null where Thrum has none. */
 export const mayBe = (table: FieldTable, header: string) => [table.right[header] ?? null].flat();
