@@ -52,6 +52,9 @@ it('Kinship draws other maps, their attributes and hulls, and compares in other 
   await page.getByRole('button', { name: 'How two finds are compared' }).click();
   await page.getByLabel('Least overlap').fill('7');
   await page.getByText('Must be a number from 0 to 1.').waitFor();
+  await page.getByRole('button', { name: /Skewed attributes$/ }).click();
+  await page.getByRole('option', { name: /^plain/ }).click();
+  await page.getByRole('button', { name: 'Undo: Skewed attributes' }).waitFor();
   await page.getByRole('button', { name: 'How much single attributes count' }).click();
   await page.getByLabel('Weight of structure', { exact: true }).fill('0');
   await page.getByLabel('Weight of structure', { exact: true }).press('Enter');

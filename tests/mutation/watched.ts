@@ -7,6 +7,9 @@ import { type Site, sitesOf } from './sites.ts';
 /** What only a browser runs; its tests work on what was built before. */
 const IN_BROWSER = /^src\/app\/engine\/(?:worker|client|use-[a-z-]+)\.ts$/;
 
+/** Stands in files that a script writes: their numbers are whatever it found. */
+const BY_SCRIPT = 'not to be changed by hand';
+
 /**
  * Places drawn without repetition, the folders in turn, so that a large one does not hide a small one. Each folder
  * directly under src/analyses stands for itself, and so do the files that lie between them.
@@ -17,7 +20,8 @@ export function drawn(root: string, count: number, random: Random, within = ''):
   for (const file of listed) {
     const pool = poolOf(file);
     if (pool === null || !file.startsWith(within)) continue;
-    pools.set(pool, [...(pools.get(pool) ?? []), ...sitesOf(file, readFileSync(join(root, file), 'utf8'))]);
+    const text = readFileSync(join(root, file), 'utf8');
+    if (!text.includes(BY_SCRIPT)) pools.set(pool, [...(pools.get(pool) ?? []), ...sitesOf(file, text)]);
   }
   const picked: Site[] = [];
   while (picked.length < count && [...pools.values()].some((sites) => sites.length > 0))

@@ -9,7 +9,7 @@ import type { AxesFormProps } from './over-the-map.tsx';
 type OnSet = AxesFormProps['onAxes'];
 
 /** How two finds are compared, for groups and map alike. */
-const COMPARISON = ['mode', 'intervals', 'broad', 'ordinal', 'scaling', 'minimumOverlap'];
+const COMPARISON = ['mode', 'intervals', 'broad', 'ordinal', 'scaling', 'skewed', 'minimumOverlap'];
 const TRUST = ['compareWith', 'resamples', 'permutations', 'variants', 'fuzziness'];
 const MAP = ['method', 'axes', 'resamples'];
 /** Settings that matter to some methods alone. */
