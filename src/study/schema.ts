@@ -4,56 +4,10 @@ import { KIND_LANGUAGES } from '../attributes/naming/languages.ts';
 import { condition } from '../fragments/select.ts';
 import { nameDecision } from '../sources/names/names.ts';
 import { duplicateDecision } from '../sources/profile/decisions.ts';
+import { addedTerm, attributeDefinition, identifier } from './schema-parts/added.ts';
+import { facetLimits } from './schema-parts/facet-limits.ts';
 
 /** The study file: the whole state of a piece of work, saved by the app, run by the command line. */
-
-const synonyms = z
-  .partialRecord(z.enum(['en', 'de', 'fr', 'it', 'es', 'da', 'no', 'la']), z.array(z.string().min(1)))
-  .meta({ description: 'Wordings by language under which a header or a cell may name it' });
-
-const bounds = z.tuple([z.number(), z.number()]);
-
-const identifier = z
-  .string()
-  .regex(/^[a-zA-Z][a-zA-Z0-9-]*$/, 'must start with a letter and hold letters, digits and hyphens only');
-
-const attributeDefinition = z
-  .strictObject({
-    id: identifier.meta({ description: 'Unique name, in camelCase' }),
-    label: z.string().min(1).meta({ description: 'Name shown to people' }),
-    block: z.enum(['structure', 'spacing', 'fibre', 'find', 'context']).meta({
-      description: 'structure, spacing and fibre are weighed in a dissimilarity; find and context describe',
-    }),
-    scale: z.enum(['ratio', 'interval', 'ordinal', 'nominal', 'binary', 'presence', 'text']),
-    unit: z.string().exactOptional().meta({ description: 'Unit of the stored numbers, such as "g"' }),
-    vocabulary: z.string().exactOptional().meta({ description: 'Vocabulary whose terms it takes' }),
-    levels: z.array(z.string()).exactOptional().meta({ description: 'Grades, lowest first' }),
-    plausible: z
-      .strictObject({ usual: bounds.exactOptional(), limit: bounds.exactOptional() })
-      .exactOptional()
-      .meta({ description: 'Bounds that flag a reading; they never exclude it' }),
-    appliesTo: z
-      .array(z.string())
-      .exactOptional()
-      .meta({ description: 'Structures that it makes sense for' }),
-    transform: z.literal('log').exactOptional().meta({ description: 'log: ratios matter' }),
-    synonyms: synonyms.exactOptional(),
-    definition: z.string().exactOptional().meta({ description: 'How it is measured' }),
-    source: z.string().default('defined by the study'),
-  })
-  .meta({ description: 'An attribute that the study adds' });
-
-const addedTerm = z
-  .strictObject({
-    vocabulary: z.string().min(1),
-    id: identifier,
-    label: z.string().min(1),
-    parent: z.string().exactOptional().meta({ description: 'The broader term' }),
-    definition: z.string().exactOptional(),
-    synonyms: synonyms.exactOptional(),
-    source: z.string().default('defined by the study'),
-  })
-  .meta({ description: 'A term that the study adds to a vocabulary' });
 
 const studySource = z.strictObject({
   file: z.string().min(1).meta({ description: 'Table, relative to the study file' }),
@@ -76,54 +30,6 @@ const studySource = z.strictObject({
     description: 'Under which licence it may be used, such as "CC BY 4.0"',
   }),
 });
-
-const facetLimits = z
-  .strictObject({
-    openness: z
-      .strictObject({
-        close: z
-          .number()
-          .min(0)
-          .exactOptional()
-          .meta({ description: 'Gap over row width up to which rows are close' }),
-        open: z
-          .number()
-          .gt(0)
-          .exactOptional()
-          .meta({ description: 'Gap over row width above which rows are open' }),
-        possibleRowWidth: z
-          .tuple([z.number().gt(0), z.number().gt(0)])
-          .exactOptional()
-          .meta({
-            description: 'Row widths in mm that are taken as possible where none was recorded',
-          }),
-      })
-      .refine(({ close = 0, open = Number.POSITIVE_INFINITY }) => close <= open, {
-        message: 'rows would be close and open at once',
-        params: { mend: 'let "close" be at most "open"' },
-      })
-      .exactOptional(),
-    face: z
-      .strictObject({
-        balanced: z.number().min(1).exactOptional().meta({
-          description: 'The denser system over the other, up to which a weave is balanced',
-        }),
-        faced: z
-          .number()
-          .gt(1)
-          .exactOptional()
-          .meta({ description: 'From which on one system hides the other' }),
-      })
-      .refine(({ balanced = 1, faced = Number.POSITIVE_INFINITY }) => balanced <= faced, {
-        message: 'a weave would be balanced and faced at once',
-        params: { mend: 'let "balanced" be at most "faced"' },
-      })
-      .exactOptional(),
-  })
-  .meta({
-    description:
-      'Where openness and face part when they are derived, and when what was recorded is checked against the measurements; what is left out stays as proposed',
-  });
 
 const entryHead = {
   id: identifier.meta({ description: 'Name of the analysis in the results; unique in the study' }),
