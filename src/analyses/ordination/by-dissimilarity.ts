@@ -9,8 +9,9 @@ import {
   pickRecords,
 } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
+import type { Unavailable } from '../../numerics/foundation/unavailable.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
-import { euclideanReport } from '../../numerics/ordination/euclidean.ts';
+import { type EuclideanReport, euclideanReport } from '../../numerics/ordination/euclidean.ts';
 import {
   type Corrected,
   correctDissimilarities,
@@ -50,7 +51,9 @@ export function coordinatesOf(
   if ('why' in corrected) return corrected;
   const found = principalCoordinates(corrected.matrix, options.axes);
   if ('why' in found) return found;
-  const { axes, coordinates, eigenvalues, trace, fromCentre } = found;
+  const { axes, coordinates, eigenvalues, fromCentre } = found;
+  const report = euclideanReport(complete);
+  const all = allThatAxesShow(found, options.correction, report);
   const rows = Array.from(kept, (place) => split.active[place]);
   const places = rows.map((row, i): PlacedPoint => {
     const at = entriesOf(coordinates, i, axes, axes);
@@ -85,7 +88,8 @@ export function coordinatesOf(
   const added = addRecords(input, split, comparison, kept, corrected, found);
   return {
     eigenvalues: [...eigenvalues],
-    shares: Array.from(eigenvalues, (value) => value / trace),
+    shares: Array.from(eigenvalues, (value) => value / all.positive),
+    sharesAtMost: !all.known,
     rows,
     records: places,
     passiveRows: added.passiveRows,
@@ -102,7 +106,7 @@ export function coordinatesOf(
     notes: [
       ...(split.drawn === '' ? [] : [split.drawn]),
       ...comparison.notes,
-      ...euclideanNotes(complete, options),
+      ...euclideanNotes(report, options),
       ...added.notes,
     ],
   };
@@ -153,8 +157,23 @@ function addRecords(
   };
 }
 
-function euclideanNotes(matrix: Parameters<typeof euclideanReport>[0], options: OrdinationOptions): string[] {
-  const report = euclideanReport(matrix);
+/**
+ * What the axes are shares of: the positive eigenvalues, as in the second measure of fit of R's `cmdscale`. Of the whole
+ * trace, from which negative ones are taken, two axes may carry more than all. Of very many records only a lower bound
+ * is known.
+ */
+function allThatAxesShow(
+  { positive, n }: PrincipalCoordinates,
+  correction: OrdinationOptions['correction'],
+  report: EuclideanReport | Unavailable,
+): { readonly positive: number; readonly known: boolean } {
+  // Corrected dissimilarities have no negative eigenvalue.
+  if (correction !== 'none') return { positive, known: true };
+  if (!('why' in report)) return { positive: report.positive, known: true };
+  return { positive, known: n < 3 };
+}
+
+function euclideanNotes(report: EuclideanReport | Unavailable, options: OrdinationOptions): string[] {
   if ('why' in report) return [];
   const before = options.correction === 'none' ? '' : `before the correction (${options.correction}) `;
   if (report.isEuclidean)

@@ -52,7 +52,7 @@ export function computeOrdination(input: AnalysisInput, options: OrdinationOptio
       labels: [],
       passiveLabels: [],
       n: { fragments: 0, items: 0, setAside: [] },
-      carried: { axes: 0, share: axes, takenBack: null },
+      carried: { axes: 0, share: axes, atMost: false },
       followed: [],
       besides: [],
       poorlyShown: 0,

@@ -45,8 +45,8 @@ function mapFigure(found: OrdinationFound, axes: Axes): Figure {
   return {
     data,
     layout: figureLayout({
-      x: axis(axisTitle(axes, 0)),
-      y: axis(axisTitle(axes, 1), { scaleanchor: 'x' }),
+      x: axis(axisName(axes, 0)),
+      y: axis(axisName(axes, 1), { scaleanchor: 'x' }),
       ...(found.by === '' ? {} : { legend: found.by }),
       height: HEIGHT,
     }),
@@ -121,10 +121,6 @@ function supplementaryTraces({ supplementary }: OrdinationFound, axes: Axes) {
       marker,
     },
   ];
-}
-
-function axisTitle(axes: Axes, k: number): string {
-  return axisName(k, axes.shares[k]);
 }
 
 function recordTraces(found: OrdinationFound, axes: Axes) {
@@ -242,8 +238,8 @@ function variablesFigure(found: OrdinationFound, axes: Axes): Figure {
       },
     ],
     layout: figureLayout({
-      x: axis(axisTitle(axes, 0)),
-      y: axis(axisTitle(axes, 1), { scaleanchor: 'x' }),
+      x: axis(axisName(axes, 0)),
+      y: axis(axisName(axes, 1), { scaleanchor: 'x' }),
       height: HEIGHT,
     }),
     caption:

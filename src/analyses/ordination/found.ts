@@ -28,6 +28,8 @@ export interface Axes {
   readonly eigenvalues: readonly number[];
   /** Share of the whole that each axis carries; the whole may include axes that cannot be drawn. */
   readonly shares: readonly (number | Unavailable)[];
+  /** Whether the shares are upper bounds, the whole being too large to be known. */
+  readonly sharesAtMost?: boolean;
   /** Row in the table of records of each of `records`; empty when rows are not records. */
   readonly rows: readonly number[];
   readonly records: readonly PlacedPoint[];
@@ -78,8 +80,8 @@ export interface Carried {
   /** Axes counted: two, or one where there is no second. */
   readonly axes: number;
   readonly share: number | Unavailable;
-  /** What later axes take back where dissimilarities are not Euclidean, below 0; null where nothing. */
-  readonly takenBack: number | null;
+  /** Whether it carries that at most. */
+  readonly atMost: boolean;
 }
 
 /** Attributes that share enough of an axis to be named with it, the closest first. */

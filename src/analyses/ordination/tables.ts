@@ -8,9 +8,9 @@ export function ordinationTables(found: OrdinationFound): Readonly<Record<string
   const { axes, centres, supplementary, unit, level } = found;
   if ('why' in axes) return {};
   const count = axes.eigenvalues.length;
-  const axisColumns = axes.shares.map((share, k) => ({
+  const axisColumns = axes.shares.map((_, k) => ({
     id: `axis${k + 1}`,
-    label: axisName(k, share),
+    label: axisName(axes, k),
   }));
   const detail = (name: string, label: string): ResultColumn[] =>
     Array.from({ length: count }, (_, k) => ({ id: `${name}${k + 1}`, label: `${label} axis ${k + 1}` }));
@@ -77,8 +77,10 @@ export function ordinationTables(found: OrdinationFound): Readonly<Record<string
 }
 
 /** "axis 1 (48.2 %)"; the number alone where the axis has no share. */
-export function axisName(k: number, share: number | Unavailable | undefined): string {
-  return typeof share === 'number' ? `axis ${k + 1} (${(share * 100).toFixed(1)} %)` : `axis ${k + 1}`;
+export function axisName({ shares, sharesAtMost }: Axes, k: number): string {
+  const share = shares[k];
+  if (typeof share !== 'number') return `axis ${k + 1}`;
+  return `axis ${k + 1} (${sharesAtMost === true ? 'at most ' : ''}${(share * 100).toFixed(1)} %)`;
 }
 
 function cumulative(shares: Axes['shares'], last: number): number | Unavailable {

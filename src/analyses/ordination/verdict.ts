@@ -7,15 +7,14 @@ import type { Axes, Besides, Carried, Ends, Followed, PlacedPoint } from './foun
 
 const SHOWN = 2;
 
-export function carriedBy({ shares }: Axes): Carried {
+export function carriedBy({ shares, sharesAtMost = false }: Axes): Carried {
   const shown = shares.slice(0, SHOWN);
   let sum = 0;
   for (const share of shown) {
-    if (typeof share !== 'number') return { axes: shown.length, share, takenBack: null };
+    if (typeof share !== 'number') return { axes: shown.length, share, atMost: sharesAtMost };
     sum += share;
   }
-  // Where dissimilarities are not Euclidean, shares of the whole trace can pass it, and later axes take back.
-  return { axes: shown.length, share: sum, takenBack: sum > 1 + 1e-9 ? 1 - sum : null };
+  return { axes: shown.length, share: sum, atMost: sharesAtMost };
 }
 
 /** An attribute must share this much of an axis to be named with it. */

@@ -37,11 +37,10 @@ function answerOf(found: OrdinationFound, axes: Axes): string {
       ? printCount(axes.records.length, found.unit)
       : `${printCount(withSay(axes.records), 'row')} and ${printCount(withSay(axes.variables), 'column')}`;
   const which = carried.axes === 2 ? 'two axes carry' : 'axis carries';
-  const { share, takenBack } = carried;
-  const back = takenBack === null ? '' : `, the others together ${percent(takenBack)},`;
+  const { share, atMost } = carried;
   const start =
     typeof share === 'number'
-      ? `the first ${which} ${percent(share)} of the spread of ${what}${back}`
+      ? `the first ${which} ${atMost ? 'at most ' : ''}${percent(share)} of the spread of ${what}`
       : `how much of the spread of ${what} the axes carry cannot be told`;
   if (axes.rows.length === 0) {
     const turned =

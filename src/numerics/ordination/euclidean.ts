@@ -6,6 +6,8 @@ import type { Unavailable } from '../foundation/unavailable.ts';
 export interface EuclideanReport {
   /** Size of the negative eigenvalues as a share of all eigenvalues' sizes; 0 = Euclidean. */
   readonly negativeShare: number;
+  /** Sum of the positive eigenvalues: all that axes can show. */
+  readonly positive: number;
   readonly largest: number;
   readonly smallest: number;
   readonly isEuclidean: boolean;
@@ -32,11 +34,13 @@ export function euclideanReport(matrix: Condensed): EuclideanReport | Unavailabl
     size += Math.abs(value);
     if (value < 0) negative -= value;
   }
+  const positive = size - negative;
   const largest = eigenvalues[0];
   const smallest = eigenvalues[n - 1];
   const isEuclidean = smallest >= -1e-9 * Math.max(largest, 0);
   const triangles = (n * (n - 1) * (n - 2)) / 6;
   return {
+    positive,
     negativeShare: size > 0 && !isEuclidean ? negative / size : 0,
     largest,
     smallest,

@@ -1,6 +1,8 @@
 import { expect, it } from 'vitest';
 import { computeOrdination } from '../../../src/analyses/ordination/compute.ts';
 import { ordinationOptions } from '../../../src/analyses/ordination/options.ts';
+import { axisName } from '../../../src/analyses/ordination/tables.ts';
+import { ordinationWords } from '../../../src/analyses/ordination/words.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { standardNormal } from '../../../src/numerics/modes/mixture-parts.ts';
 import { attribute, madeInput } from '../grouping/made-table.ts';
@@ -35,4 +37,18 @@ it('of very many records every pair of which is compared, some are drawn to make
   expect(all.axes.records.length).toBe(1000);
   // The axes are those of the same cloud.
   expect(Math.abs(Number(drawn.axes.shares[0]) - Number(all.axes.shares[0]))).toBeLessThan(0.04);
+});
+
+it('says what the axes carry of what any axes could show, and of very many records that they carry it at most', () => {
+  const few = axesOf(300);
+  expect(few.axes.sharesAtMost).toBe(false);
+  // Differences added up are not Euclidean: two axes would carry more of the trace.
+  expect(few.axes.notes.join()).toContain('not Euclidean');
+  const [one, two] = few.axes.shares.map(Number);
+  const said = /carry (?<share>[\d.]+) % of/.exec(ordinationWords(few.found).answer)?.groups?.share;
+  expect(Number(said)).toBeCloseTo(100 * (one! + two!), 0);
+  const many = axesOf(1000);
+  expect(many.axes.sharesAtMost).toBe(true);
+  expect(ordinationWords(many.found).answer).toMatch(/^The first two axes carry at most \d/);
+  expect(axisName(many.axes, 0)).toMatch(/^axis 1 \(at most \d/);
 });

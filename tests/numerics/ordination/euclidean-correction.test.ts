@@ -33,6 +33,7 @@ describe('Euclidean or not', () => {
     const size = eigenvalues.reduce((sum, value) => sum + Math.abs(value), 0);
     const negative = eigenvalues.reduce((sum, value) => sum + Math.max(0, -value), 0);
     expect(report.negativeShare).toBeCloseTo(negative / size, 9);
+    expect(report.positive / (size - negative)).toBeCloseTo(1, 9);
     expect(report.isEuclidean).toBe(false);
   });
 
