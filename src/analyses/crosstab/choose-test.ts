@@ -145,7 +145,8 @@ export function cramersInterval(
   const side = Math.min(table.rows.length, table.columns.length) - 1;
   const strength = (noncentrality: number) => Math.min(1, Math.sqrt(noncentrality / n / side));
   const low = strength(noncentralityAt(chiSquared, found.df, tail));
-  const high = strength(noncentralityAt(chiSquared, found.df, 1 - tail));
+  // Of a table more even than chance makes them, the upper limit is that of the chi-squared that chance makes on average.
+  const high = strength(noncentralityAt(Math.max(chiSquared, found.df), found.df, 1 - tail));
   const held = {
     low: Math.min(low, found.cramersVCorrected),
     high: Math.max(high, found.cramersVCorrected),

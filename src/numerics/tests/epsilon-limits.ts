@@ -28,14 +28,16 @@ export function epsilonSquaredLimits(
   if (within < 1 || 1 - epsilonSquared < 1e-12)
     return { why: 'nothing varies within the groups, so that nobody knows how far chance carries' };
   const tail = (TAIL * (1 - confidence)) / 2;
-  const near = (epsilonSquared * within) / (1 - epsilonSquared);
-  const at = (upper: number) => {
+  const at = (share: number, upper: number) => {
     const noncentrality = noncentralityWhere(
-      (one) => noncentralShareUpper(epsilonSquared, [between, within], one),
+      (one) => noncentralShareUpper(share, [between, within], one),
       upper,
-      near,
+      (share * within) / (1 - share),
     );
     return noncentrality / (noncentrality + n);
   };
-  return { low: at(tail), high: at(1 - tail) };
+  // Groups more alike than chance makes them would have an upper limit of next to nothing: it is never below the
+  // one of what unrelated groups have on average (power-constrained limits, Cowan et al. 2011, from memory).
+  const chance = between / (n - 1);
+  return { low: at(epsilonSquared, tail), high: at(Math.max(epsilonSquared, chance), 1 - tail) };
 }

@@ -4,6 +4,7 @@ import { epsilonSquaredLimits } from '../../../src/numerics/tests/epsilon-limits
 /**
  * R 4.2.2: e <- kruskal.test(x)$statistic / (n - 1), f <- (e / (k - 1)) / ((1 - e) / (n - k)), and for each tail the
  * root over ncp of pf(f, k - 1, n - k, ncp, lower.tail = FALSE) - tail, by uniroot(tol = 1e-13); ncp / (ncp + n). The tails are 0.02.
+ * For the upper limit e is at least (k - 1) / (n - 1), its mean where nothing differs.
  */
 describe('limits of epsilon squared', () => {
   it('are those by R of three groups well apart', () => {
@@ -28,7 +29,21 @@ describe('limits of epsilon squared', () => {
     );
     if ('why' in limits) throw new Error(limits.why);
     expect(limits.low).toBe(0);
-    expect(limits.high).toBeCloseTo(0.209567849946, 8);
+    expect(limits.high).toBeCloseTo(0.374594753797, 8);
+  });
+
+  it('stay wide where the groups are more alike than chance makes them', () => {
+    const limits = epsilonSquaredLimits(
+      [
+        [1, 6, 8, 3],
+        [2, 5, 7, 4],
+        [1.5, 5.5, 7.5, 3.5],
+      ],
+      0.95,
+    );
+    if ('why' in limits) throw new Error(limits.why);
+    expect(limits.low).toBe(0);
+    expect(limits.high).toBeCloseTo(0.478475143489, 8);
   });
 
   it('are none where all values are equal, or equal within each group', () => {
