@@ -29,6 +29,13 @@ const ROOM = { top: 22, bottom: 46, left: 62, right: 14, heading: 22, numbers: 2
 const GAP = 14;
 const PRINT = 643;
 
+/** Panels in a row: three, or four where that leaves fewer standing alone below. */
+export function acrossFor(many: number): number {
+  if (many <= 3) return many;
+  const alone = (across: number) => (across - (many % across)) % across;
+  return alone(4) < alone(3) || many > 9 ? 4 : 3;
+}
+
 /** The plotly names of a panel's axes, to be given to its traces. */
 export function panelAxes(place: number): { readonly xaxis: string; readonly yaxis: string } {
   const key = place === 0 ? '' : String(place + 1);

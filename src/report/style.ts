@@ -50,6 +50,10 @@ summary { cursor: pointer; }
 .readiness li { margin: .15rem 0; }
 .lists { columns: 20rem 2; column-gap: 2rem; font-size: .875rem; list-style: none; padding: 0; }
 .lists li { break-inside: avoid; margin: .1rem 0; }
+.running { font-size: .875rem; margin: .25rem 0; }
+.running ul, .running li { display: inline; padding: 0; }
+.running li:not(:last-child)::after { content: "; "; }
+.methods p { margin: .4rem 0; }
 `;
 
 /**
@@ -63,9 +67,9 @@ const PRINT = `
   h1 { font-size: 17pt; }
   h2 { font-size: 11.5pt; margin: 0 0 1.5mm; break-after: avoid; }
   h3 { font-size: 8.5pt; margin: 1.5mm 0 .5mm; break-after: avoid; }
-  .say { font-size: 9.5pt; margin: .5mm 0 1.5mm; }
+  .say { font-size: 9.5pt; margin: .5mm 0 1.5mm; break-after: avoid; }
   .over, .n, .note, .cited, .soft, figcaption { font-size: 7.5pt; }
-  .lists { font-size: 7pt; }
+  .lists, .running { font-size: 7pt; line-height: 1.25; margin: .4mm 0; }
   .n, .cited { margin: 1mm 0; }
   ul, ol { padding-left: 3.5mm; margin: .5mm 0; }
   section { background: none; padding: 2mm 0 0; margin: 5mm 0 0; border-top: .5pt solid ${GROUND.ink}; }
@@ -75,6 +79,8 @@ const PRINT = `
   .drawn { border: 0; }
   .beside { display: block; }
   .beside > figure { float: right; width: ${COLUMN.one}; margin: 0 0 1.5mm 5mm; }
+  .whole { break-inside: avoid; }
+  .cited { break-before: avoid; }
   .beside::after { content: ""; display: block; clear: both; }
   .further { grid-template-columns: ${COLUMN.one} ${COLUMN.one}; gap: 0 6mm; }
   .further > figure:not(.half) { grid-column: 1 / -1; }
@@ -87,8 +93,11 @@ const PRINT = `
   thead { display: table-header-group; }
   .hash { font-size: 6.5pt; }
   .lists { columns: 3; column-gap: 5mm; line-height: 1.2; }
-  #always ul, #minding ul { columns: 2; column-gap: 6mm; font-size: 7.5pt; line-height: 1.25; }
+  .methods, #always ul, #minding ul { columns: 2; column-gap: 6mm; font-size: 7.5pt; line-height: 1.25; }
   .references { font-size: 7.5pt; columns: 2; column-gap: 6mm; }
+  .methods p { margin: 0 0 1mm; }
+  .aside { display: flex; flex-wrap: wrap; gap: 0 6mm; align-items: flex-start; }
+  .aside > .table { max-width: ${COLUMN.one}; }
   a { color: inherit; text-decoration: none; }
   button, .settings, details:not([open]) { display: none; }
   summary { list-style: none; font-weight: bold; }

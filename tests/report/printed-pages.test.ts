@@ -181,7 +181,7 @@ describe('the report of the demo', () => {
     expect([...new Set(numbers('Table'))].sort((a, b) => a - b)).toEqual(tables.map((_, at) => at + 1));
     const listed = html.slice(html.indexOf('id="listed"'));
     for (const file of tables) {
-      expect(listed).toContain(`: ${file}</li>`);
+      expect(listed).toContain(`: ${file}.csv</li>`);
       expect(live.has(`tables/${file}.csv`)).toBe(true);
     }
     for (const [id] of Object.entries(results.analyses)) {

@@ -1,7 +1,7 @@
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, GROUND, kindBar, MOST_KINDS } from '../figure-style.ts';
 import { markStyle } from '../marks.ts';
-import { panelAxes, panelsLayout } from '../panels.ts';
+import { acrossFor, panelAxes, panelsLayout } from '../panels.ts';
 import { inSentence, printCount, printNumber } from '../phrasing.ts';
 import { printSlice, yearAxis } from '../years.ts';
 import type { ChronologyFound } from './found.ts';
@@ -76,7 +76,7 @@ export function placesFigure(found: ChronologyFound): Figure | null {
     y: (place) => ({ ...axis('', { range: [0, 1.06 * highest] }), ...shared(place, 'y') }),
     xTitle: 'year',
     yTitle: `${unit}s in a slice`,
-    across: Math.min(3, shown.length),
+    across: acrossFor(shown.length),
     height: 110,
     legend: LEGEND,
   });

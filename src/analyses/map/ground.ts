@@ -9,6 +9,8 @@ type Coordinates = Exclude<MapFound['coordinates'], { readonly why: string }>;
 
 /** What a figure shows of the plane: ends across and up, and how many units across are as long as one up. */
 export interface Frame {
+  /** What must be seen whatever the shape of the figure, which shows more on the side where it has room. */
+  readonly least: { readonly x: readonly [number, number]; readonly y: readonly [number, number] };
   readonly x: readonly [number, number];
   readonly y: readonly [number, number];
   readonly stretch: number;
@@ -54,7 +56,12 @@ export function frameOf(
   const tall = (wide * INSIDE.height) / INSIDE.width;
   const across = (wide * stretch) / 2;
   const [x, y] = [(left + right) / 2, (bottom + top) / 2];
-  return { x: [x - across, x + across], y: [y - tall / 2, y + tall / 2], stretch };
+  const around = Math.max((right - left) / stretch, top - bottom, LEAST) * AROUND;
+  const least = {
+    x: [left - around * stretch, right + around * stretch] as const,
+    y: [bottom - around, top + around] as const,
+  };
+  return { least, x: [x - across, x + across], y: [y - tall / 2, y + tall / 2], stretch };
 }
 
 /** Of a single place. */
@@ -73,11 +80,13 @@ export function coastTraces({ outlines }: MapFound): Readonly<Record<string, unk
 }
 
 export function mapLayout(ground: Ground, legend?: string): Readonly<Record<string, unknown>> {
-  const { coordinates, x, y } = ground;
+  const { coordinates, least } = ground;
   const { geographic, unit } = coordinates;
   const title = (label: string) => (geographic || unit === '' ? label : `${label} (${unit})`);
+  const step = stepOf(ground);
   const side = (label: string, range: readonly [number, number], letters: readonly [string, string]) => {
-    const ticks = graticule(range);
+    const most = geographic ? (letters[0] === 'N' ? 90 : 180) : Number.POSITIVE_INFINITY;
+    const ticks = graticule(range, step).filter((tick) => Math.abs(tick) <= most);
     return axis(title(label), {
       range,
       tickmode: 'array',
@@ -85,12 +94,11 @@ export function mapLayout(ground: Ground, legend?: string): Readonly<Record<stri
       ticktext: ticks.map((tick) => (geographic ? degrees(tick, letters) : printNumber(tick, 6))),
       gridcolor: GROUND.line,
       griddash: 'dot',
-      constrain: 'domain',
     });
   };
   return figureLayout({
-    x: side(coordinates.x, x, ['E', 'W']),
-    y: { ...side(coordinates.y, y, ['N', 'S']), scaleanchor: 'x', scaleratio: coordinates.stretch },
+    x: side(coordinates.x, least.x, ['E', 'W']),
+    y: { ...side(coordinates.y, least.y, ['N', 'S']), scaleanchor: 'x', scaleratio: coordinates.stretch },
     height: MAP_HEIGHT,
     ...(legend === undefined ? {} : { legend }),
     more: scaleBar(ground),
@@ -102,13 +110,20 @@ function degrees(value: number, [positive, negative]: readonly [string, string])
   return value === 0 ? '0°' : `${size}° ${value > 0 ? positive : negative}`;
 }
 
-/** About so many lines on either side. */
+/** About so many lines along the longer side. */
 const MOST_LINES = 6;
+/** Lines are drawn beyond the places too, as far as a figure several times wider or taller shows. */
+const BEYOND = 2;
 
-function graticule([low, high]: readonly [number, number]): number[] {
-  const step = roundBelow((high - low) / MOST_LINES, 1);
-  const first = Math.ceil(low / step);
-  return Array.from({ length: Math.floor(high / step) - first + 1 }, (_, place) =>
+/** One distance between lines on both sides, so that their cells are as wide as they are tall. */
+function stepOf({ least: { x, y } }: Ground): number {
+  return roundBelow(Math.max(x[1] - x[0], y[1] - y[0]) / MOST_LINES, 1);
+}
+
+function graticule([low, high]: readonly [number, number], step: number): number[] {
+  const more = (high - low) * BEYOND;
+  const first = Math.ceil((low - more) / step);
+  return Array.from({ length: Math.floor((high + more) / step) - first + 1 }, (_, place) =>
     Number(((first + place) * step).toPrecision(12)),
   );
 }
@@ -124,14 +139,28 @@ function roundBelow(size: number, way: 0 | 1): number {
     : (steps.find((step) => step >= size) ?? 10 * power);
 }
 
-/** A bar of a round length in kilometres, a fifth of the map at most, with its length written after it, where it takes no height from the places. */
-function scaleBar({ coordinates: { kilometres }, x, y }: Ground): Readonly<Record<string, unknown>> {
+/**
+ * A bar of a round length in kilometres, a fifth of the map at most, with its length written beside it, at the foot of the
+ * map on the side where the places leave it more room.
+ */
+function scaleBar({
+  places,
+  coordinates: { kilometres },
+  least: { x, y },
+  stretch,
+}: Ground): Readonly<Record<string, unknown>> {
   if (kilometres === null) return {};
   const wide = x[1] - x[0];
   const tall = y[1] - y[0];
   const length = roundBelow((wide * kilometres) / 5, 0);
-  const from = x[0] + wide * 0.03;
   const at = y[0] + tall * 0.03;
+  const room = (corner: number) =>
+    places.reduce((nearest, { at: [px, py] }) => {
+      const [dx, dy] = [(px - corner) / stretch, py - y[0]];
+      return Math.min(nearest, dx * dx + dy * dy);
+    }, Number.POSITIVE_INFINITY);
+  const atRight = room(x[1]) > room(x[0]);
+  const from = atRight ? x[1] - wide * 0.03 - length / kilometres : x[0] + wide * 0.03;
   const to = from + length / kilometres;
   const line = { color: GROUND.ink, width: 1.4 };
   const upright = (place: number) => ({
@@ -147,11 +176,11 @@ function scaleBar({ coordinates: { kilometres }, x, y }: Ground): Readonly<Recor
     annotations: [
       {
         text: `${printNumber(length < 1 ? length * 1000 : length)} ${length < 1 ? 'm' : 'km'}`,
-        x: to,
+        x: atRight ? from : to,
         y: at,
-        xanchor: 'left',
+        xanchor: atRight ? 'right' : 'left',
         yanchor: 'middle',
-        xshift: 4,
+        xshift: atRight ? -4 : 4,
         showarrow: false,
         font: { size: 10, color: FIGURE_FONT.color },
       },

@@ -6,6 +6,7 @@ import { nearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
 import type { RecordValue } from '../../numerics/dissimilarity/variables.ts';
 import type { ConformalP } from '../../numerics/tests/conformal.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
+import { marksOf } from '../marks.ts';
 import { broadFound, broadReadings } from './broad.ts';
 import type { PlacementFound } from './found.ts';
 import { type BagMaker, drawsOf, furtherAnswers, mapPosition } from './further.ts';
@@ -130,6 +131,7 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
     broad: broad === null ? null : broadFound(broad, order, options.nearest),
     percentiles: percentilesOf(records, find.table, attributes, comparanda.allRows, comparanda.ends),
     judged,
+    marks: new Map(attributes.map(({ id, label }) => [label, marksOf(input, id)] as const)),
     rankings,
     sets,
     guarded,
@@ -141,7 +143,7 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
     novelty: attributes.map(({ label }) => noveltyOf(label, judged, options.noneLevel)),
     moves,
     next,
-    position: mapPosition(input, comparanda.map, known, whole, draws),
+    position: mapPosition(input, comparanda, known, whole, draws),
     n: {
       fragments,
       items,

@@ -1,6 +1,7 @@
 import type { PercentileBounds } from '../../numerics/describing/percentile.ts';
 import type { ConformalP, LabelVerdict } from '../../numerics/tests/conformal.ts';
 import type { Findings, Unavailable } from '../contract.ts';
+import type { Marks } from '../marks.ts';
 import type { PlacementOptions } from './options.ts';
 import type {
   GuardedSet,
@@ -104,6 +105,8 @@ export interface MapPosition {
     readonly id: string;
     readonly x: number;
     readonly y: number;
+    /** Its label of the first attribute judged; empty where it has none. */
+    readonly label: string;
   }[];
   readonly shares: readonly [number, number];
   readonly find: readonly [number, number];
@@ -128,6 +131,8 @@ export interface PlacementFound extends Findings {
   readonly broad: BroadFound | null;
   readonly percentiles: readonly Percentile[];
   readonly judged: readonly JudgedLabel[];
+  /** Attribute -> symbols and colours of its labels; the attributes in the order in which they are judged. */
+  readonly marks: ReadonlyMap<string, Marks>;
   /** One for each attribute of two labels or more. */
   readonly rankings: readonly LabelRanking[];
   /** A set for each attribute and level shown. */

@@ -97,7 +97,7 @@ export function furtherAnswers(input: AnalysisInput, options: PlacementOptions, 
 
 export function mapPosition(
   input: AnalysisInput,
-  map: Comparanda['map'],
+  { map, attributes }: Pick<Comparanda, 'map' | 'attributes'>,
   known: readonly number[],
   whole: Values,
   draws: readonly Values[],
@@ -108,6 +108,15 @@ export function mapPosition(
   );
   const position = positionOf(map, whole, full);
   if ('why' in position) return position;
-  const places = map.places.map(({ row, x, y }) => ({ row, id: input.records.id[row], x, y }));
+  const labelOf = new Map(
+    (attributes[0]?.labels ?? []).flatMap(({ label, rows }) => rows.map((row) => [row, label] as const)),
+  );
+  const places = map.places.map(({ row, x, y }) => ({
+    row,
+    id: input.records.id[row],
+    x,
+    y,
+    label: labelOf.get(row) ?? '',
+  }));
   return { places, shares: map.shares, ...position };
 }

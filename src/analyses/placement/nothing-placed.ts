@@ -37,6 +37,7 @@ export function nothingPlaced(
     broad: null,
     percentiles: [],
     judged: [],
+    marks: new Map(),
     rankings: [],
     sets: [],
     guarded: [],

@@ -38,11 +38,13 @@ export function standingFigures(found: StandingFound): Readonly<Record<string, F
 }
 
 function likenessFigure(found: StandingFound): Figure {
-  const { likeness, sameWithin, options, siteItems } = found;
+  const { likeness, sameWithin, options, siteItems, marks } = found;
   const names = new Map(likeness.map(({ label, items }) => [label, escapeText(`${label} (${items})`)]));
+  const same = sameWithin.flatMap((one) => ('why' in one || one.likeness.length === 0 ? [] : [one]));
   const traces = (name: string, lines: readonly Likeness[], place: number) => {
     const { barred, bare } = partByLimits(
       lines.map(({ label, value, interval }) => ({
+        label,
         y: names.get(label) ?? escapeText(label),
         value,
         low: 'why' in interval ? null : interval.low,
@@ -56,14 +58,20 @@ function likenessFigure(found: StandingFound): Figure {
         mode: 'markers',
         name,
         legendgroup: name,
-        showlegend: part === 0,
+        showlegend: part === 0 && same.length > 0,
         x: points.map(({ value }) => value),
         y: points.map(({ y }) => y),
-        ...(points === barred ? { error_x: limitBars(barred, kindStyle(place).colour) } : {}),
-        marker: kindMarker(kindStyle(place), place === 0 ? 10 : 8),
+        ...(points === barred ? { error_x: limitBars(barred, GROUND.ink) } : {}),
+        marker:
+          place === 0
+            ? markersOf(
+                marks,
+                points.map(({ label }) => label),
+                10,
+              )
+            : { symbol: `${kindStyle(place).symbol}-open`, size: 8, color: GROUND.ink, line: { width: 1.2 } },
       }));
   };
-  const same = sameWithin.flatMap((one) => ('why' in one || one.likeness.length === 0 ? [] : [one]));
   const all = [
     { name: 'all items', lines: likeness },
     ...same.map((one) => ({ name: escapeText(`${one.value} only (${one.items})`), lines: one.likeness })),
@@ -82,7 +90,7 @@ function likenessFigure(found: StandingFound): Figure {
     caption:
       `How alike ${options.site} (${printCount(siteItems, 'item')}) is to each other in ${found.kindsLabel.toLowerCase()}: ${NAMED[options.coefficient]}, most alike above; ` +
       `bars: ${printNumber(options.confidence * 100)} % of draws of the items; no bar where draws cannot tell; in brackets items counted.` +
-      `${same.length > 0 ? ` Other symbols: items of the same ${same.map(({ attribute }) => attribute.toLowerCase()).join(', ')} only.` : ''}`,
+      `${same.length > 0 ? ` Hollow: items of the same ${same.map(({ attribute }) => attribute.toLowerCase()).join(', ')} only.` : ''}`,
   };
 }
 

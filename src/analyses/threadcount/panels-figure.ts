@@ -1,7 +1,7 @@
 import type { Figure } from '../contract.ts';
 import { escapeText, GROUND, kindMarker } from '../figure-style.ts';
 import { markStyle } from '../marks.ts';
-import { panelAxes, panelsLayout } from '../panels.ts';
+import { acrossFor, panelAxes, panelsLayout } from '../panels.ts';
 import { inSentence, printCount } from '../phrasing.ts';
 import { axisTitle, measuredAxis } from './axes.ts';
 import type { ThreadcountFound } from './found.ts';
@@ -54,8 +54,8 @@ export function panelsFigure(found: ThreadcountFound): Figure | null {
       y: (place) => ({ ...measuredAxis(y, points, 'y', logarithmic), ...shared(place, 'y') }),
       xTitle: axisTitle(x, logarithmic),
       yTitle: axisTitle(y, logarithmic),
-      across: Math.min(3, chosen.length),
-      height: 150,
+      across: acrossFor(chosen.length),
+      height: 126,
     }),
     caption:
       `${x.label} against ${inSentence(y.label)}, one panel a group of ${inSentence(found.byLabel)}, the same axes in all${logarithmic ? ', logarithmic' : ''}; in brackets ${unit}s, pale behind them those of the others (n = ${points.length}).` +

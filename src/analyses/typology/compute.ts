@@ -2,8 +2,10 @@ import { InputError } from '../../errors.ts';
 import { countBehind } from '../../fragments/behind.ts';
 import { defaultAttributes } from '../../fragments/comparison.ts';
 import { groupRows } from '../../fragments/groups.ts';
+import { KIND } from '../../fragments/kinds.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
+import { marksOf } from '../marks.ts';
 import { howApart } from './apart.ts';
 import { assignTypes } from './assign.ts';
 import { complexityOf, countConditions } from './complexity.ts';
@@ -73,6 +75,7 @@ export function computeTypology(input: AnalysisInput, options: TypologyOptions):
     meaning,
     takenForTwo: takenForTwo(),
     rivals,
+    typeMarks: typeMarks(typology.types, input),
     labelOf: new Map([...register.attributes].map(([id, attribute]) => [id, attribute.label])),
     assemblages: [
       ...new Set(Array.from(assignment.rows, (row) => records.assemblage[row]).filter((name) => name !== '')),
@@ -147,4 +150,11 @@ function foldOf({ records, register }: AnalysisInput, id: string): Int32Array {
   for (const [place, group] of groupRows(records, [id], register).groups.entries())
     for (const row of group.rows) fold[row] = place;
   return fold;
+}
+
+/** Types that are called as kinds of the study have the symbols of these; else each has that of its place. */
+function typeMarks(types: readonly { readonly label: string }[], input: AnalysisInput): readonly number[] {
+  const kinds = marksOf(input, KIND);
+  const own = types.map(({ label }) => kinds.get(label));
+  return own.every((mark) => mark !== undefined) ? own : types.map((_, place) => place);
 }

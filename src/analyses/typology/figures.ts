@@ -1,7 +1,8 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, kindBar, kindStyle, SEQUENTIAL } from '../figure-style.ts';
+import { axis, escapeText, figureLayout, GROUND, kindBar, SEQUENTIAL } from '../figure-style.ts';
 import { logTicks } from '../log-axis.ts';
+import { markStyle } from '../marks.ts';
 import { printCount, printLevel, printNumber, printQuantity } from '../phrasing.ts';
 import { NO_TYPE, type TypologyFound } from './found.ts';
 import type { HeapSplit, Threshold } from './split-found.ts';
@@ -43,7 +44,7 @@ function coverageFigure(found: TypologyFound): Figure {
       orientation: 'h',
       x: [n],
       y: [escapeText(typeName(found, type))],
-      marker: type >= 0 ? kindBar(kindStyle(type)) : { color: GROUND.neutral },
+      marker: type >= 0 ? kindBar(markStyle(found.typeMarks[type])) : { color: GROUND.neutral },
       text: [String(n)],
       textposition: 'outside',
       cliponaxis: false,

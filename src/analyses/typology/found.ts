@@ -104,6 +104,8 @@ export interface TypologyFound extends Findings, Weighed {
   readonly takenForTwo: { readonly found: number; readonly samples: number };
   readonly rivals: readonly Weighed[];
   readonly labelOf: ReadonlyMap<string, string>;
+  /** Place of each type in the order of symbols and colours: of kinds, that of the kind; else its own place. */
+  readonly typeMarks: readonly number[];
   /** Assemblages that the typed records come from. */
   readonly assemblages: readonly string[];
 }

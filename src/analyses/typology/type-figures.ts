@@ -1,6 +1,7 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, kindBar, kindMarker, kindStyle } from '../figure-style.ts';
+import { axis, escapeText, figureLayout, GROUND, kindBar, kindMarker } from '../figure-style.ts';
+import { markStyle } from '../marks.ts';
 import { printCount } from '../phrasing.ts';
 import type { Apart, TypeMap } from './apart-found.ts';
 import type { TypologyFound } from './found.ts';
@@ -29,7 +30,7 @@ export function mapFigure(found: TypologyFound, apart: Apart, map: TypeMap): Fig
             ...points(members),
             name: `${escapeText(label)} (${members.length})`,
             customdata: members.map(({ id }) => id),
-            marker: kindMarker(kindStyle(place), 8),
+            marker: kindMarker(markStyle(found.typeMarks[place]), 8),
             hovertemplate: '%{text}<extra>%{fullData.name}</extra>',
           },
         ];
@@ -86,7 +87,7 @@ export function stabilityFigure(found: TypologyFound, apart: Apart): Figure | nu
       orientation: 'h',
       x: [mean],
       y: [escapeText(label)],
-      marker: kindBar(kindStyle(place)),
+      marker: kindBar(markStyle(found.typeMarks[place])),
       text: [mean.toFixed(2)],
       textposition: 'outside',
       cliponaxis: false,

@@ -3,10 +3,10 @@ import { printTurn } from '../../analyses/phrasing.ts';
 import { drawFigure, undrawable } from '../drawing/draw-figure.ts';
 import { printedFigure } from '../drawing/printed-figure.ts';
 import { svgOf } from '../drawing/svg.ts';
+import { lineHigh, linesHigh, MM, type SetAs } from '../heights.ts';
 import { escapeHtml, listPart } from '../html-parts.ts';
 import { captionFor } from '../page/caption.ts';
 import type { NumberedFigure, ReportQuestion } from '../page/outline.ts';
-import { lineHigh, linesHigh, MM, type SetAs } from './heights.ts';
 import type { Sized } from './sheets.ts';
 
 const MOST_ANSWERS = 5;

@@ -1,5 +1,5 @@
 import { FIGURE_FONT, GROUND } from '../../analyses/figure-style.ts';
-import { SET } from './heights.ts';
+import { SET } from '../heights.ts';
 
 const set = (name: keyof typeof SET) => `font-size: ${SET[name].size}pt; line-height: ${SET[name].line};`;
 

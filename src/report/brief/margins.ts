@@ -1,9 +1,9 @@
 import { printCount } from '../../analyses/phrasing.ts';
 import type { StudyHead } from '../../study/results.ts';
 import type { Study } from '../../study/schema.ts';
+import { linesHigh, MM } from '../heights.ts';
 import { escapeHtml } from '../html-parts.ts';
 import { STATE_WORDS } from '../page/front-part.ts';
-import { linesHigh, MM } from './heights.ts';
 
 /** Pixels that readiness may take on the first sheet. */
 const READINESS = 62 * MM;

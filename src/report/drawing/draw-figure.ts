@@ -10,7 +10,7 @@ import { boxPath, type Drawing, type Mark } from './marks.ts';
 import { settleNames } from './names.ts';
 import { numberOr, type Plain, part, textOr } from './plain.ts';
 import { settle } from './settle.ts';
-import { annotationMarks, shapeMarks } from './shapes.ts';
+import { annotationMarks, shapeMarks, shortLines } from './shapes.ts';
 import { barExtents, drawBars } from './traces/bar.ts';
 import { boxExtents, drawBoxes } from './traces/box.ts';
 import { drawContours } from './traces/contour.ts';
@@ -61,7 +61,7 @@ export function drawFigure(figure: Figure, request: DrawRequest = {}): Drawing {
     ...(bar === null ? [] : drawColourBar(bar, frame.plot)),
     ...legend.marks,
   ];
-  const settled = settleNames(marks);
+  const settled = settleNames(marks, shortLines(frame));
   return { width, height, marks: settled.marks, namesLeftOut: settled.leftOut, namePlaces: settled.places };
 }
 

@@ -33,16 +33,17 @@ function textsOf(marks: readonly Mark[]): readonly TextMark[] {
 }
 
 /**
- * Texts of axes, legend and headings stay; names of the data go round them, round each other and round the marks of all
- * named points, in their order. One that finds no room makes way for itself where a single other name can still move.
+ * Texts of axes, legend and headings stay; names of the data go round them, round each other, round the marks of all
+ * named points and what else is to be kept free, in their order. One that finds no room makes way for itself where a single other name can still move.
  */
-export function settleNames(marks: readonly Mark[]): Settled {
+export function settleNames(marks: readonly Mark[], keptFree: readonly Box[] = []): Settled {
   const texts = textsOf(marks);
   const named = texts.filter(isNamed);
   if (named.length === 0) return { marks, leftOut: 0, places: [] };
   const fixed = [
     ...texts.flatMap((text) => (isNamed(text) ? [] : (boxOf(text) ?? []))),
     ...named.map(({ beside }) => beside.mark),
+    ...keptFree,
   ];
   const standing = new Map<NameMark, Standing>();
   const inTheWay = (box: Box, but: NameMark) =>

@@ -1,7 +1,9 @@
 import type { Figure } from '../../analyses/contract.ts';
 import { PRINT_WIDTH } from '../../analyses/figure-style.ts';
 import { valuesOn } from './axes.ts';
+import { colourBarOf } from './colour-bar.ts';
 import { drawFigure } from './draw-figure.ts';
+import { layLegend } from './legend.ts';
 import type { Drawing, Mark, TextMark } from './marks.ts';
 import { numberOr, part, textOr } from './plain.ts';
 
@@ -13,7 +15,7 @@ export interface DrawnFigure {
 
 /** Share of the texts inside a figure that may fall away in one column, as small counts in small bars do. */
 const MAY_LOSE = 0.2;
-/** More names than this beside points would cover each other in one column. */
+/** More names than this beside points stand better across both columns, where points draw apart. */
 const MOST_NAMES = 3;
 
 /** A figure as it is printed: in one column where all that it says can still be read there, else in two. */
@@ -28,7 +30,8 @@ export function printedFigure(figure: Figure): DrawnFigure {
     ({ type, mode }) => textOr(mode, '').includes('text') && textOr(type, 'scatter').startsWith('scatter'),
   );
   const cut = textsOf(narrow.marks).some(({ text }) => text.endsWith('…'));
-  const fits = !cut && left.length >= said.length * (1 - MAY_LOSE) && !(names && said.length > MOST_NAMES);
+  const free = equalUnits(figure) ? narrow.namesLeftOut === 0 : said.length <= MOST_NAMES;
+  const fits = !cut && left.length >= said.length * (1 - MAY_LOSE) && (!names || free);
   return fits ? { drawing: narrow, narrow: true } : { drawing: wide, narrow: false };
 }
 
@@ -43,15 +46,29 @@ export function printedHeight(figure: Figure, narrow: boolean): number {
 
 /** Small multiples keep their measure: in one column their headings would run into each other. */
 export function hasPanels({ layout }: Pick<Figure, 'layout'>): boolean {
-  return Object.keys(layout).filter((name) => /^xaxis\d*$/.test(name)).length >= FEWEST_PANELS;
+  const shown = Object.keys(layout).filter(
+    (name) => /^xaxis\d*$/.test(name) && part(layout, name).visible !== false,
+  );
+  return shown.length >= FEWEST_PANELS;
 }
 
 function heightOf({ layout }: Pick<Figure, 'layout'>): number {
   return numberOr(layout.height, 400);
 }
 
-/** Rows keep their height; clouds of points become about as tall as wide. */
+/** A map shows no more for being wider than tall: its points do not draw apart. */
+function equalUnits({ layout }: Pick<Figure, 'layout'>): boolean {
+  return part(layout, 'yaxis').scaleanchor !== undefined;
+}
+
+/** Rows keep their height under a legend of many lines or a colour bar; clouds of points become about as tall as wide. */
 function heightInColumn(figure: Figure): number {
+  const legend = layLegend(figure.data, figure.layout, PRINT_WIDTH.single).height;
+  const bar = colourBarOf(figure.data, CLOUD)?.above ?? 0;
+  return inColumn(figure) + Math.max(0, legend - LEGEND_LINE) + bar;
+}
+
+function inColumn(figure: Figure): number {
   const height = heightOf(figure);
   const rows = rowsOf(figure);
   if (rows === 0) return Math.min(height, CLOUD);
@@ -63,8 +80,9 @@ function heightInColumn(figure: Figure): number {
   );
 }
 
-/** Rows with a name each; 0 where there are none. */
+/** Rows with a name each; 0 where there are none, or none is written. */
 function rowsOf({ data, layout }: Figure): number {
+  if (part(layout, 'yaxis').showticklabels === false) return 0;
   if (part(layout, 'yaxis').type !== 'category' && !data.some(({ orientation }) => orientation === 'h'))
     return 0;
   return new Set(data.flatMap((trace) => valuesOn(trace, 'y')).map(String)).size;
@@ -84,6 +102,8 @@ const MOST_IN_PAGE = 310;
 /** As much in one column. */
 const MOST_IN_COLUMN = 350;
 const CLOUD = 265;
+/** What a legend of one line takes, which all heights allow for. */
+const LEGEND_LINE = 24;
 const AROUND_ROWS = 100;
 const ROW = 18;
 /** A line of type of 7.5 pt. */

@@ -2,7 +2,7 @@ import { GROUND } from '../../analyses/figure-style.ts';
 import { fillOf, paint, strokeOf } from './colours.ts';
 import { type Frame, scaleOf } from './frame.ts';
 import { LINE_HEIGHT, lettering, MIDDLE, widest } from './lettering.ts';
-import { boxPath, linePath, type Mark } from './marks.ts';
+import { type Box, boxPath, linePath, type Mark } from './marks.ts';
 import { list, numberOr, type Plain, part, textOr } from './plain.ts';
 import { pixel, pixelOf } from './scale.ts';
 
@@ -41,6 +41,33 @@ export function shapeMarks(frame: Frame, layer: 'above' | 'below'): readonly Mar
     return path === '' ? [] : [{ clip: frame.plot, marks: [{ path, ...style }] }];
   });
 }
+
+/** The room of lines that stand for themselves, as a scale bar does; those that run through the plot are crossed by names. */
+export function shortLines(frame: Frame): readonly Box[] {
+  return list(frame.layout.shapes).flatMap((raw) => {
+    const shape = raw as Plain;
+    if (shape.type !== 'line' || shape.visible === false) return [];
+    const [xref, yref] = [textOr(shape.xref, 'x'), textOr(shape.yref, 'y')];
+    const [x0, x1] = [along(frame, xref, shape.x0, 'x'), along(frame, xref, shape.x1, 'x')];
+    const [y0, y1] = [along(frame, yref, shape.y0, 'y'), along(frame, yref, shape.y1, 'y')];
+    const [width, height] = [Math.abs(x1 - x0), Math.abs(y1 - y0)];
+    const short = width < frame.plot.width * SHORT && height < frame.plot.height * SHORT;
+    if (!short) return [];
+    return [
+      {
+        x: Math.min(x0, x1) - AROUND,
+        y: Math.min(y0, y1) - AROUND,
+        width: width + 2 * AROUND,
+        height: height + 2 * AROUND,
+      },
+    ];
+  });
+}
+
+/** Share of the plot that a line which stands for itself takes at most. */
+const SHORT = 0.4;
+/** Pixels kept free around it. */
+const AROUND = 2;
 
 type AxisScale = (value: unknown) => number;
 

@@ -1,6 +1,7 @@
 import { undrawable } from '../drawing/draw-figure.ts';
 import { printedFigure } from '../drawing/printed-figure.ts';
 import { svgOf } from '../drawing/svg.ts';
+import { lineHigh, linesHigh } from '../heights.ts';
 import { escapeHtml } from '../html-parts.ts';
 import { captionFor } from './caption.ts';
 import type { NumberedFigure } from './outline.ts';
@@ -8,6 +9,8 @@ import type { NumberedFigure } from './outline.ts';
 export interface FigurePart {
   readonly html: string;
   readonly narrow: boolean;
+  /** CSS pixels that it takes in print with its caption; the note in place of what is not drawn counts for a line. */
+  readonly high: number;
 }
 
 /**
@@ -21,11 +24,15 @@ export function figurePart({ number, name, figure }: NumberedFigure): FigurePart
     drawing === null
       ? '<p class="note">This figure is drawn only where scripts run; its tables hold the same numbers.</p>'
       : svgOf(drawing, { id: name, label: figure.caption, tenths: true });
+  const caption = captionFor(figure, drawing ?? {});
   return {
     narrow,
+    high:
+      (drawing?.height ?? lineHigh('text')) +
+      linesHigh(`Figure ${number}. ${caption}`, narrow ? 'caption' : 'broad'),
     html: `<figure id="figure-${escapeHtml(name)}"${narrow ? ' class="half"' : ''}>
 <div class="drawn" data-figure="${escapeHtml(name)}">${picture}</div>
-<figcaption><b>Figure ${number}.</b> ${escapeHtml(captionFor(figure, drawing ?? {}))}</figcaption>
+<figcaption><b>Figure ${number}.</b> ${escapeHtml(caption)}</figcaption>
 </figure>`,
   };
 }

@@ -1,6 +1,5 @@
 import { printBehind } from '../../analyses/phrasing.ts';
 import type { Results } from '../../study/results.ts';
-import { shortened } from '../drawing/labels.ts';
 import { escapeHtml } from '../html-parts.ts';
 import { captionFor } from './caption.ts';
 import type { ReportQuestion } from './outline.ts';
@@ -47,29 +46,37 @@ export function readinessPart(lines: Results['study']['readiness']): string {
 
 export const STATE_WORDS = { ready: 'Ready.', mind: 'Mind.', ask: 'Open.' } as const;
 
-/** Pixels and size at which a line of the list is cut. */
-const LIST_WIDTH = 300;
-const LIST_SIZE = 10;
-
 /** Every figure and table by number, with the file that holds a table whole: the appendix of what is too long to print. */
 export function listedPart(questions: readonly ReportQuestion[]): string {
   const figures = questions.flatMap(({ figure, furtherFigures }) => [
     ...(figure === null ? [] : [figure]),
     ...furtherFigures,
   ]);
-  const tables = questions.flatMap(({ table, furtherTables }) => [
-    ...(table === null ? [] : [table]),
-    ...furtherTables,
-  ]);
-  const link = (to: string, words: string) => `<a href="#${escapeHtml(to)}">${words}</a>`;
-  const first = (text: string) => shortened(/^[^.:;]+/.exec(text)?.[0] ?? text, LIST_SIZE, LIST_WIDTH);
-  const fileless = (file: string) => file.replace(/^tables\/|\.csv$/g, '');
   return `<section id="listed"><h2>Figures and tables</h2>
 <ul class="lists">
-${figures.map(({ number, name, figure }) => `<li>${link(`figure-${name}`, `Figure ${number}`)} ${escapeHtml(first(captionFor(figure)))}</li>`).join('\n')}
+${figures.map(({ number, name, figure }) => `<li>${linkTo(`figure-${name}`, `Figure ${number}`)} ${escapeHtml(firstClause(captionFor(figure)))}</li>`).join('\n')}
 </ul>
-<p class="note">Figures and tables that are folded away on the screen are printed where they are opened. Each table stands whole, nothing rounded, in the folder tables beside this report; here its lines, and the name of its file before .csv.</p>
-<ul class="lists">
-${tables.map(({ number, name, table, file }) => `<li>${link(`table-${name}`, `Table ${number}`)} ${escapeHtml(table.title)} (${table.rows.length}): ${escapeHtml(fileless(file))}</li>`).join('\n')}
-</ul></section>`;
+<p class="note">Figures and tables that are folded away on the screen are printed where they are opened. Each table stands whole, nothing rounded, in the folder tables beside this report; here its lines in brackets and its file.</p>
+${questions.map(tablesListed).join('\n')}
+</section>`;
+}
+
+/** The tables of one question, one after the other: a line each would fill pages. */
+function tablesListed({ result, table, furtherTables }: ReportQuestion, place: number): string {
+  const tables = [...(table === null ? [] : [table]), ...furtherTables];
+  if (tables.length === 0) return '';
+  const items = tables.map(
+    (one) =>
+      `<li>${linkTo(`table-${one.name}`, `Table ${one.number}`)} ${escapeHtml(one.table.title)} (${one.table.rows.length}): ${escapeHtml(one.file.replace(/^tables\//, ''))}</li>`,
+  );
+  return `<div class="running"><b>${place + 1} ${escapeHtml(result.title)}</b> <ul>${items.join('\n')}</ul></div>`;
+}
+
+function linkTo(to: string, words: string): string {
+  return `<a href="#${escapeHtml(to)}">${words}</a>`;
+}
+
+/** What a caption says first: up to the point, colon or semicolon that ends it. */
+function firstClause(caption: string): string {
+  return /^.*?(?=[.:;](?:\s|$))/.exec(caption)?.[0] ?? caption;
 }

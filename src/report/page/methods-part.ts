@@ -10,7 +10,7 @@ export function methodsPart({ study, analyses }: Results): string {
   const one = study.unit === 'item' ? study.witness.one : 'fragment';
   const head = `Computed with Thrum ${study.version} from ${printCount(study.sources.length, 'table')}; one record is one ${one}, so that ${study.unit === 'item' ? 'fragments of one count together' : 'each fragment counts for itself'}. All chance comes from the seed ${study.seed}: the same study and tables give the same numbers.`;
   return `<section id="methods"><h2>Methods</h2>
-<p>${escapeHtml([head, ...sentences].join(' '))}</p>
+<div class="methods">${[head, ...sentences].map((said) => `<p>${escapeHtml(said)}</p>`).join('\n')}</div>
 ${
   cited.length === 0
     ? ''

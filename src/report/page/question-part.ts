@@ -1,6 +1,7 @@
 import type { Answer } from '../../analyses/contract.ts';
 import { printBehind, printCount, printList, printTurn } from '../../analyses/phrasing.ts';
 import type { StudyHead } from '../../study/results.ts';
+import { linesHigh } from '../heights.ts';
 import { escapeHtml, listPart } from '../html-parts.ts';
 import { type FigurePart, figurePart } from './figure-part.ts';
 import { cite, type NumberedTable, type ReportQuestion } from './outline.ts';
@@ -22,11 +23,15 @@ ${evidencePart(result.words)}
 <p class="n">${escapeHtml(printBehind(result.n, witness))}.${aside.length === 0 ? '' : ` Set aside here: ${escapeHtml(aside.join('; '))}.`}</p>
 ${citedPart(question)}
 </div>`;
+  // What is no longer than its figure stays with it on one page.
+  const whole = lead?.narrow === true && toldHigh(result.words) <= lead.high;
   return `<section id="${escapeHtml(id)}" class="question">
+<div${whole ? ' class="whole"' : ''}>
 <h2><span class="count">${number}</span> ${escapeHtml(result.title)}</h2>
 ${result.note === undefined ? '' : `<p class="note">${escapeHtml(result.note)}</p>`}
 <p class="say">${escapeHtml(result.words.answer)}</p>
 ${lead?.narrow === true ? `<div class="beside">${lead.html}${told}</div>` : `${told}${lead?.html ?? ''}`}
+</div>
 ${table === null ? '' : tablePart(table.table, { number: table.number, name: table.name, file: table.file, briefly: true })}
 ${furtherPart(open)}
 ${
@@ -86,6 +91,12 @@ function morePart(tables: readonly NumberedTable[]): string {
 ${tablePart(table, { number, name, file })}</details>`,
     )
     .join('\n');
+}
+
+/** CSS pixels that the evidence takes beside a figure in print; the lines of what it rests on are left to chance. */
+function toldHigh({ because, unless, next = [] }: Answer): number {
+  const lines = [...because, ...unless.map(printTurn), ...next];
+  return lines.reduce((sum, line) => sum + linesHigh(line, 'beside'), 0);
 }
 
 /** The evidence of an answer, what would change it, what would settle it. */

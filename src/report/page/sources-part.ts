@@ -17,20 +17,20 @@ export function setAsidePart(prepared: Prepared, results: Results): string {
   const disagreements = results.study.disagreements.map(({ label, items }) => [label, items]);
   return `<section id="set-aside"><h2>What was set aside</h2>
 <p>Rows in a file are rows kept and rows set aside, each with its reason. Nothing is dropped in silence.</p>
-${
-  rows.length === 0
-    ? '<p>No row of any source was set aside.</p>'
-    : tablePart({
-        title: 'Rows set aside',
-        columns: [
-          { id: 'file', label: 'file' },
-          { id: 'row', label: 'row' },
-          { id: 'reason', label: 'reason' },
-        ],
-        rows,
-      })
-}
 ${selection.length > 0 ? `<h3>By the selection</h3><ul>${selection.join('\n')}</ul>` : ''}
+<div class="aside">${
+    rows.length === 0
+      ? '<p>No row of any source was set aside.</p>'
+      : tablePart({
+          title: 'Rows set aside',
+          columns: [
+            { id: 'file', label: 'file' },
+            { id: 'row', label: 'row' },
+            { id: 'reason', label: 'reason' },
+          ],
+          rows,
+        })
+  }
 ${
   disagreements.length === 0
     ? ''
@@ -43,7 +43,7 @@ ${
         rows: disagreements,
         note: 'Such an item takes the median of its numbers, the lowest common parent of its terms, or nothing.',
       })
-}
+}</div>
 <p>${printCount(prepared.ledger.length, 'cell was', 'cells were')} changed, flagged or not understood; each stands in ledger.csv with its reason.</p>
 ${ledgerTable(prepared.ledger)}
 </section>`;

@@ -35,6 +35,41 @@ export const QUANTITIES = {
   diversity: 'diversity of an assemblage; "test" names the index',
 } as const;
 
+/** What a figure is, in the few words that a picture has room for. */
+export const QUANTITY_SAID: Readonly<Record<keyof typeof QUANTITIES, string>> = {
+  n: 'number of records',
+  count: 'count',
+  total: 'total',
+  expected: 'expected count',
+  share: 'share',
+  mean: 'mean',
+  median: 'median',
+  sd: 'standard deviation',
+  se: 'standard error',
+  cv: 'coefficient of variation',
+  min: 'smallest',
+  max: 'largest',
+  range: 'range',
+  q1: 'lower quartile',
+  q3: 'upper quartile',
+  iqr: 'quartile distance',
+  reading: 'single reading',
+  difference: 'difference of means',
+  ratio: 'ratio of means',
+  correlation: 'correlation',
+  statistic: 'test statistic',
+  df: 'degrees of freedom',
+  p: 'p value',
+  'sum-of-squares': 'sum of squares',
+  'mean-square': 'mean square',
+  effect: 'effect size',
+  low: 'lower limit',
+  high: 'upper limit',
+  interval: 'limits',
+  similarity: 'likeness',
+  diversity: 'diversity',
+};
+
 /** Sizes of an effect that can only lie between 0 and 1. */
 export const BOUNDED_EFFECTS: ReadonlySet<string> = new Set([
   'eta-squared',

@@ -1,4 +1,4 @@
-import { broken } from '../drawing/lettering.ts';
+import { broken } from './drawing/lettering.ts';
 
 /** CSS pixels of a millimetre. */
 export const MM = 96 / 25.4;
@@ -6,7 +6,7 @@ export const MM = 96 / 25.4;
 /** Pixels of a point of type. */
 const PT = 96 / 72;
 
-/** How texts of the brief are set: size in points, line height, measure in millimetres. */
+/** How texts of a printed page are set: size in points, line height, measure in millimetres. */
 export const SET = {
   title: { size: 16, line: 1.2, measure: 174 },
   heading: { size: 10.5, line: 1.25, measure: 174 },
