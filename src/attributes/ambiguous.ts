@@ -60,7 +60,53 @@ const THREAD_COUNTS = [
   'trådtetthet', 'tråder', 'antall tråder', 'tråder pr. cm', 'tråder per cm', 'renning og innslag', 'renning x innslag', 'renning/innslag', 'tetthet',
 ];
 
+/** How far rows stand apart, without a word of from where to where. */
+// biome-ignore format: one language a line
+const BETWEEN_ROWS = [
+  'distance between rows', 'interval between rows', 'row to row distance',
+  'Abstand', 'Abstand zwischen den Reihen', 'Abstand zwischen Reihen',
+  'écart', 'écart rangs', 'écart entre rangs', 'écart entre les rangs', 'écartement', 'écartement des rangs', 'distance entre rangs', 'distance entre les rangs', 'intervalle entre rangs', 'intervalle entre les rangs',
+  'distanza tra le file', 'distanza tra file', 'distanza fra le file', 'intervallo tra le file', 'distanza tra i giri',
+  'distancia entre filas', 'separación entre filas', 'intervalo entre filas', 'distancia entre pasadas', 'separación entre pasadas',
+  'afstand', 'avstand', 'afstand mellem rækker', 'afstand mellem rækkerne', 'avstand mellom rader', 'avstand mellom radene',
+];
+
+/** Strands counted, without a word of what they make up. */
+// biome-ignore format: one language a line
+const STRAND_COUNTS = [
+  'number of strands', 'no. of strands', 'strands',
+  'Anzahl Stränge', 'Stränge', 'Strangzahl', 'Anzahl der Stränge',
+  'nb brins', 'nb de brins', 'nombre de brins', 'brins', 'nbre de brins',
+  'n. capi', 'numero capi', 'numero di capi', 'capi',
+  'n.º de cabos', 'número de cabos', 'cabos', 'n.º de ramales', 'ramales',
+  'antal strenge', 'antall strenge',
+];
+
+/** A pattern, of the threads or on them. */
+// biome-ignore format: one language a line
+const PATTERNS = ['pattern', 'motif', 'Muster', 'Motiv', 'motivo', 'patrón', 'mønster', 'dessin', 'disegno', 'dibujo'];
+
 export const AMBIGUOUS_HEADERS: readonly AmbiguousWords[] = [
+  {
+    words: BETWEEN_ROWS,
+    candidates: ['rowSpacing', 'rowGap'],
+    why: 'between the rows may be from centre to centre, or the clear gap alone',
+  },
+  {
+    words: STRAND_COUNTS,
+    candidates: ['plyCount1', 'strandsPerRow', 'strands'],
+    why: 'it may be the plies of a yarn, the active strands of a row of twining, or those of a braid',
+  },
+  {
+    words: PATTERNS,
+    candidates: ['decoration', 'twillPattern'],
+    why: 'it may be what is drawn on the fabric, or how the diagonals of a twill run',
+  },
+  {
+    words: ['Masse', 'Maße', 'Maß', 'Abmessungen'],
+    candidates: ['length', 'weight'],
+    why: 'it may be the measurements or, without the ß, the mass',
+  },
   {
     words: [
       'layer',

@@ -11,7 +11,7 @@ export interface Doubt {
 /** One step: the recorder thinks so. */
 const PROBABLY = alternation(
   (
-    'eher|plutot|piuttosto|mas bien|snarest|vraisemblable|doubtful|dubious|to be confirmed|tbc|zu prufen|zu bestatigen|zweifelhaft|a confirmer|a verifier|douteux|douteuse|da verificare|da confermare|dubbio|dubbia|dudoso|dudosa|por confirmar|tvivlsom|tvivlsomt|tvilsom|' +
+    'i think|looks|wahrscheinl.|glaube ich|je crois|credo|pare|creo que|seems|appears|scheint|semble|sembra|parece|synes|ser ud til|eher|plutot|piuttosto|mas bien|snarest|vraisemblable|doubtful|dubious|to be confirmed|tbc|zu prufen|zu bestatigen|zweifelhaft|a confirmer|a verifier|douteux|douteuse|da verificare|da confermare|dubbio|dubbia|dudoso|dudosa|por confirmar|tvivlsom|tvivlsomt|tvilsom|' +
     'nicht sicher|nicht gesichert|not certain|not sure|not secure|pas sur|pas certain|non certain|non sicuro|non sicura|non certo|non certa|no seguro|no segura|ikke sikker|ikke sikkert|' +
     'cf.|cf|conf.|vgl.|prob.|probable|probably|most likely|very likely|likely|presumably|presumed|apparently|seemingly|uncertain|unsure|' +
     'wohl|vermutlich|vermutl.|vermutl|verm.|vermtl.|hochstwahrscheinlich|sehr wahrscheinlich|wahrscheinlich|wahrsch.|unsicher|fraglich|anscheinend|' +

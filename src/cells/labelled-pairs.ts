@@ -23,7 +23,7 @@ const PLACES: readonly (readonly [first: RegExp, second: RegExp])[] = [
     /^(?:in (?:the )?)?(?:s|sch|schuss|schussf|eintrag|eintrage|tr|schussfaden|schussfad|sf|wf|we|wefts?|weft (?:threads|yarns|picks)|picks|trames?|fils? (?:de|en) trame|duites|fili di trama|trame|trama|tramas|hilos de trama|pasadas|t|islaet|islaettrade?|innslag|innslagstrader|skud|skudtrade?r?|system 2|system ii)$/u,
   ],
   [
-    /^(?:l|lg|lge|lung|lange|length|long|longueur|lungh|lunghezza|lang|largo|longitud|laengde|lengde|leng)$/u,
+    /^(?:h|ht|haut|hauteur|hohe|hoch|alt|altezza|alto|altura|hoj|hojt|high|height|hojde|hoyde|l|lg|lge|lung|lange|length|long|longueur|lungh|lunghezza|lang|largo|longitud|laengde|lengde|leng)$/u,
     /^(?:b|br|breite|w|wd|wide|width|breadth|la|larg|largeur|largh|larghezza|breit|a|an|ancho|anch|anchura|bredde)$/u,
   ],
 ];
@@ -34,7 +34,7 @@ const LETTER = /[sziSZI](?:[sz]|\d[sz])? ?(?:\(\?\)|\?)?/u;
 const SHARED =
   /(?<=\p{L})\.? ?[([]?(?:per|pro|je|par|au|al|por|pr\.?|\/) ?(\d+)? ?(cm|dm|mm|in|inch)\.?[)\]]?$|(?<=\d) [([](?:per|pro|je|par|au|al|por|pr\.?|\/) ?(\d+)? ?(cm|dm|mm|in|inch)\.?[)\]]$/iu;
 const BETWEEN =
-  /\s*(?:[x×*✕;]|\/(?! ?(?:mm|cm|dm|in)(?![\p{L}]))|(?<=\d) ?: ?(?=\d)|,(?!\d)|(?<=\d ?(?:cm|mm))\s(?=\p{L}{1,9}\.? ?\d)|\s(?:by|mal|zu|and|und|et|e|y|og)\s)\s*/u;
+  /\s*(?:[x×*✕;]|\s-\s(?=\p{L}{1,9}\.? ?\d)|(?<=\p{L}\.? ?\d+(?:[.,]\d+)?)\s(?=(?:schuss|trame|trama|weft|islæt|innslag)\.? ?\d)|\/(?! ?(?:mm|cm|dm|in)(?![\p{L}]))|(?<=\d) ?: ?(?=\d)|,(?!\d)|(?<=\d ?(?:cm|mm))\s(?=\p{L}{1,9}\.? ?\d)|\s(?:by|mal|zu|and|und|et|e|y|og)\s)\s*/iu;
 
 /**
  * Parts a cell whose two readings are named, or of which one is not known: "12-14 K, 10 S", "Kette 12/cm, Schuss
@@ -42,8 +42,11 @@ const BETWEEN =
  * order of the text: "B 8, L 12" is 12 by 8. Null where the cell is nothing of the kind.
  */
 export function labelledPair(text: string): LabelledPair | null {
-  const plain = plainSigns(text);
-  if (plain.length > 80) return null;
+  const whole = plainSigns(text);
+  if (whole.length > 80) return null;
+  const both = inBothSystems(whole);
+  if (both !== null) return both;
+  const plain = namedInFront(whole);
   // "12 warps and 10 wefts per cm": what stands behind the last holds for both.
   const shared = SHARED.exec(plain);
   const [, over = shared?.[3], length = shared?.[4]] = shared ?? [];
@@ -96,7 +99,7 @@ function sideOf(piece: string, words: readonly [RegExp, RegExp]): Side | null {
   const lettered =
     whole ??
     new RegExp(
-      `^(?<before>[\\p{L}.:]+ )?(?<value>${LETTER.source})(?<after>(?: ?\\([\\p{L}. ]+\\))?)$`,
+      `^(?<before>[\\p{L}.:]+(?: (?:en|in|a|i|is|ist|est|è))? )?(?<value>${LETTER.source})(?:-(?=$|\\p{L}))?(?:(?:gesponnen|gedreht|spun|twist(?:ed)?|spundet)|(?<after>(?: ?\\([\\p{L}. ]+\\)| ?(?:in |en |i |im |in der )?(?:the |der |la )?\\p{L}+)?))$`,
       'u',
     ).exec(trimmed);
   const groups = lettered?.groups;
@@ -114,6 +117,34 @@ function sideOf(piece: string, words: readonly [RegExp, RegExp]): Side | null {
   if (label === undefined) return { place: 0, value, unknown: value === '?' };
   const place = placeOf(label, words);
   return place === null ? null : { place, value, unknown: value === '?' };
+}
+
+const BOTH =
+  /^([szSZ])(?:[- ]?(?:spun|twist(?:ed)?|gesponnen|gedreht|spundet))?,? (?:in both(?: systems)?|both(?: systems)?|in beiden(?: systemen)?|dans les deux(?: systèmes| sens)?|in entrambi(?: i sistemi)?|en ambos(?: sistemas)?|en los dos sistemas|i begge(?: systemer)?)$|^(?:both systems|beide systeme|les deux systèmes|entrambi i sistemi|ambos sistemas|begge systemer):? ?([szSZ])$/iu;
+
+/** "Z in both systems": one letter for each. */
+function inBothSystems(plain: string): LabelledPair | null {
+  const found = BOTH.exec(plain);
+  const letter = found?.[1] ?? found?.[2];
+  if (letter === undefined) return null;
+  return { parts: [letter, letter], note: readAs('both-systems', `${quote(plain)} holds for both systems`) };
+}
+
+const FRONT =
+  /^(?:(?:maße?|mass|abmessungen|dim(?:\.|ensions?|ensioni|ensiones)?|misure|medidas|mål|measurements?|size|größe|groesse|grösse|taille|formato?|tamaño|størrelse) ?[.:]? ?(?:in )?(cm|mm)? ?)(?=\d)/iu;
+const HEADED =
+  /^(warp|kette|chaîne|ordito|urdimbre|trend|renning)(?: ?[/x×,] ?)(weft|schuss|trame|trama|islæt|innslag):? ?(?=\d)/iu;
+
+/** "Maße: 11 × 7 cm", "misure cm 11 × 7", "warp/weft: 18/12": what stands before both. */
+export function namedInFront(plain: string): string {
+  const [front, unit] = FRONT.exec(plain) ?? [];
+  if (front !== undefined) return `${plain.slice(front.length)}${unit === undefined ? '' : ` ${unit}`}`;
+  const [head, first, second] = HEADED.exec(plain) ?? [];
+  const [, a, b] =
+    head === undefined
+      ? []
+      : (/^(\d[\d.,-]*) ?[/x×] ?(\d[\d.,-]*)(?: ?(?:per|\/) ?cm)?$/u.exec(plain.slice(head.length)) ?? []);
+  return a === undefined ? plain : `${first} ${a}, ${second} ${b}`;
 }
 
 /** "De largo", "en trame": a preposition before the word of a place says nothing more. */

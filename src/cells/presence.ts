@@ -42,14 +42,16 @@ export function readPresence(
   if (YES.has(whole) || NO.has(whole)) return reading(YES.has(whole), 0, []);
   const nothing = readNothing(text, 'without absent');
   const sought = nothing === null || NOT_DETECTED.test(whole);
-  const inWords = sought ? presenceInWords(text, attribute) : null;
+  const doubt = takeDoubt(whole);
+  // "Peut-être teint": the doubt is taken off before the words are read, lest one of them pass as filling.
+  const plain = doubt.steps === 0 || doubt.marks.includes('( )');
+  const inWords = sought && plain ? presenceInWords(text, attribute) : null;
   if (inWords !== null) return reading(inWords.present, 0, [inWords.note]);
   if (nothing !== null) {
     const dash = nothing.notes.some(({ rule }) => rule === 'dash');
     const why = `${quote(text)} read as not observed; beside "+" or "x" it usually means absent`;
     return emptyTerm(nothing.state, dash ? [flagged('dash', why)] : nothing.notes);
   }
-  const doubt = takeDoubt(whole);
   const uncertain =
     doubt.steps > 0 ? [flagged('uncertain', `marked as uncertain (${doubt.marks.join(', ')})`)] : [];
   if (YES.has(doubt.rest) || NO.has(doubt.rest)) return reading(YES.has(doubt.rest), doubt.steps, uncertain);

@@ -1,5 +1,5 @@
 import type { CellContext } from './context.ts';
-import { labelledPair } from './labelled-pairs.ts';
+import { labelledPair, namedInFront } from './labelled-pairs.ts';
 import { flagged, quote, readAs } from './notes.ts';
 import type { Note } from './reading.ts';
 import { foldCell, plainSigns } from './text.ts';
@@ -13,8 +13,8 @@ export interface PartedCell {
 
 const FEET = `\\d+ ?(?:ft\\.?|foot|feet|') ?\\d+(?: \\d+/\\d+)? ?(?:in\\.?|inch(?:es)?|")`;
 const NUMBER = "\\d+(?:[.,']\\d+)*(?:\\.(?!\\d))?(?: ?[½⅓⅔¼¾⅛⅜⅝⅞]| \\d+/\\d+)?|[½⅓⅔¼¾⅛⅜⅝⅞]";
-const BEFORE = '(?:(?:c|ca|env|max|min|approx|circa|about|etwa|ungef|ung)\\.? ?|[~≈<>≤≥] ?)?';
-const ABOUT = /^(?:(?:c|ca|env|approx|circa|about|etwa|ungef|ung)\.? ?|[~≈] ?)(?=\d)/iu;
+const BEFORE = '(?:(?:c|ca|env|max|min|approx|aprox|omtr|circa|about|etwa|ungef|ung)\\.? ?|[~≈<>≤≥] ?)?';
+const ABOUT = /^(?:(?:c|ca|env|approx|aprox|omtr|circa|about|etwa|ungef|ung)\.? ?|[~≈] ?)(?=\d)/iu;
 const VALUE = `${BEFORE}(?:${FEET}|${NUMBER})(?: ?(?:-|to|bis|à|til|\\.\\.) ?${BEFORE}(?:${NUMBER}))?\\+?\\??`;
 const SIDE = new RegExp(`^(${VALUE})(?: ?([SZIszi]\\d?[SZIszi]?\\??)(?![\\p{L}]))?(?: ?(.+))?$`, 'u');
 const OVERALL = /^(?:overall|each|confirmed)[^:\n]{0,60}:+ ?/iu;
@@ -42,8 +42,9 @@ const BRACKET = / ?[([]([^()[\]]*)[)\]]$/u;
  * Never throws.
  */
 export function splitCell(text: string, context: CellContext): PartedCell | null {
-  const plain = plainSigns(text);
-  if (plain === '' || plain.length > 200) return null;
+  const whole = plainSigns(text);
+  if (whole === '' || whole.length > 200) return null;
+  const plain = namedInFront(whole);
   if (context.missing !== undefined && Object.hasOwn(context.missing, text.trim())) return null;
   return (
     labelledPair(plain) ??

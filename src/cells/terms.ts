@@ -1,4 +1,4 @@
-import type { AttributeDefinition, Vocabulary } from '../attributes/definition.ts';
+import type { Vocabulary } from '../attributes/definition.ts';
 import { matchTerm } from '../attributes/matching.ts';
 import { mixtureOf } from '../attributes/mixtures.ts';
 import { isWithin, lowestCommon } from '../attributes/tree.ts';
@@ -9,7 +9,6 @@ import { readNothing } from './nothing.ts';
 import type { Note, TermReading } from './reading.ts';
 import { foldCell, ownValue, plainSigns } from './text.ts';
 import { mixedFibres } from './wording/fibre-words.ts';
-import { gradeInWords } from './wording/grade-words.ts';
 import { termInWords } from './wording/term-in-words.ts';
 
 /** Between two kinds of which one is meant; a slash only where it does not stand between digits ("2/2"). */
@@ -199,68 +198,3 @@ function partlyKnown(parts: readonly string[], ids: readonly (string | null)[], 
     `${[...known].join(' and ')} are known in it, ${unknown.join(' and ')} ${unknown.length === 1 ? 'is' : 'are'} not`,
   );
 }
-
-/** Reads a kind of an attribute without a vocabulary: every wording is its own kind. */
-export function readFreeTerm(text: string, context: CellContext): TermReading {
-  const settled = translated(text, context);
-  if (settled !== undefined) {
-    return termReading(settled, 0, [
-      readAs('translation', `${quote(text)} read as ${settled}, as the profile says`),
-    ]);
-  }
-  const nothing = readNothing(text, 'without absent');
-  if (nothing !== null) return emptyTerm(nothing.state, nothing.notes);
-  const wording = text.replace(/\s+/gu, ' ').trim();
-  // Names may begin with any word, so only a question mark counts as doubt here.
-  const doubt = takeDoubt(wording);
-  if (doubt.steps > 0 && doubt.marks.every((mark) => mark.startsWith('?'))) {
-    return termReading(translated(doubt.rest, context) ?? doubt.rest, doubt.steps, doubtNotes(doubt.marks));
-  }
-  return termReading(wording, 0, []);
-}
-
-/** Reads a grade. Numbers standing for grades are questioned, since scales run either way. */
-export function readGrade(text: string, attribute: AttributeDefinition, context: CellContext): TermReading {
-  const levels = attribute.levels ?? [];
-  const settled = translated(text, context);
-  if (settled !== undefined && levels.includes(settled)) {
-    return termReading(settled, 0, [
-      readAs('translation', `${quote(text)} read as ${settled}, as the profile says`),
-    ]);
-  }
-  const whole = gradeOf(text, levels, context.vocabulary);
-  if (whole !== null) return termReading(whole, 0, []);
-  const nothing = readNothing(text);
-  if (nothing !== null) return emptyTerm(nothing.state, nothing.notes);
-  const doubt = takeDoubt(plainSigns(text));
-  const level =
-    gradeOf(doubt.rest, levels, context.vocabulary) ?? gradeInWords(doubt.rest, context.vocabulary?.id ?? '');
-  if (level !== null) return termReading(level, doubt.steps, doubtNotes(doubt.marks));
-  const parts = doubt.rest.split(/\s*[-/]\s*|\s+(?:to|bis|a|à|til|or|oder|ou|o|eller)\s+/u);
-  const grades = parts.map((part) => gradeOf(part, levels, context.vocabulary));
-  const why =
-    parts.length > 1 && grades.every((grade) => grade !== null)
-      ? `${quote(text)} names several grades (${grades.join(', ')}); a cell holds one`
-      : `${quote(text)} is none of the grades ${levels.join(', ')}`;
-  return emptyTerm('not-observed', [
-    notUnderstood(parts.length > 1 ? 'several-grades' : 'unknown-grade', why),
-  ]);
-}
-
-function gradeOf(text: string, levels: readonly string[], vocabulary: Vocabulary | undefined): string | null {
-  const folded = gradeKey(text);
-  const own = levels.find((level) => gradeKey(level) === folded);
-  if (own !== undefined || vocabulary === undefined || folded === '' || /[?()[\]]/u.test(text))
-    return own ?? null;
-  const match = matchTerm(text, vocabulary);
-  if (match.kind !== 'exact') return null;
-  const label = vocabulary.terms.find(({ id }) => id === match.id)?.label ?? match.id;
-  return (
-    levels.find(
-      (level) =>
-        level === match.id || gradeKey(level) === gradeKey(match.id) || gradeKey(level) === gradeKey(label),
-    ) ?? null
-  );
-}
-
-const gradeKey = (text: string): string => foldCell(text).replace(/[\s-]+/gu, '');

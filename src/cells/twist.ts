@@ -2,7 +2,7 @@ import type { Vocabulary } from '../attributes/definition.ts';
 import { matchTerm } from '../attributes/matching.ts';
 import type { CellContext } from './context.ts';
 import { flagged, notUnderstood, quote, readAs } from './notes.ts';
-import { parsePly } from './ply.ts';
+import { parsePly } from './ply/parse-ply.ts';
 import type { Note } from './reading.ts';
 import { alternation, foldCell } from './text.ts';
 import { twistInWords } from './wording/twist-words.ts';

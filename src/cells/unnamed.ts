@@ -33,6 +33,16 @@ export function readUnnamed(
   const folded = foldCell(text)
     .replace(/[.,;]+$/u, '')
     .trim();
-  if (!UNNAMED.test(folded) && nothingInWords(text, attribute) === null) return null;
+  // "Altfund, o. Fundort": how it came to be there, and that nobody knows where.
+  const behind =
+    /^(?:altfund|altbestand|old find|ancienne collection|vecchia collezione|coleccion antigua|gammelt fund|streufund|lesefund|surface find), ?(.+)$/u.exec(
+      folded,
+    )?.[1];
+  if (
+    !UNNAMED.test(folded) &&
+    !(behind !== undefined && UNNAMED.test(behind)) &&
+    nothingInWords(text, attribute) === null
+  )
+    return null;
   return emptyTerm('not-observed', [readAs('unnamed', `${quote(text)} says that no name is known`)]);
 }

@@ -25,7 +25,7 @@ export const SYSTEM_1: Words = {
 export const SYSTEM_2: Words = {
   en: ['weft', 'system 2', 'system II', 'active', 'active system', 'active elements', '2'],
   de: ['Schuss', 'Schuß', 'Schussfaden', 'Eintrag', 'System 2', 'System II', 'Fadensystem 2', 'aktives System'],
-  fr: ['trame', 'système 2', 'système II', 'actif', 'système actif', 'brins', 'éléments actifs'],
+  fr: ['trame', 'système 2', 'système II', 'actif', 'système actif', 'éléments actifs'],
   it: ['trama', 'sistema 2', 'sistema II', 'attivo', 'sistema attivo'],
   es: ['trama', 'sistema 2', 'sistema II', 'activo', 'sistema activo'],
   da: ['islæt', 'skud', 'system 2', 'trådsystem 2', 'aktiv'],

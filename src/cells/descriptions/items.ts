@@ -9,6 +9,7 @@ import {
   LOST,
   NOT,
   OR,
+  QUALITY,
   SEEN,
   SMALL,
   UNDETERMINED,
@@ -86,7 +87,7 @@ function functionAt(all: readonly Token[], at: number, lexicon: Lexicon): readon
   if (LOOKS_LIKE.test(folded)) return [item('looks-like'), 1];
   if (ELSEWHERE.test(folded))
     return [{ kind: 'elsewhere', text, ...(all[at + 1]?.text === ':' ? { heads: true } : {}) }, 1];
-  if (SMALL.has(folded) || FILLER.test(folded)) return [null, 1];
+  if (SMALL.has(folded) || FILLER.test(folded) || QUALITY.test(folded)) return [null, 1];
   const doubt = takeDoubt(`${text}${all[at]!.cut ? '.' : ''} x`);
   if (doubt.steps > 0) return [{ kind: 'doubt', text, steps: doubt.steps }, 1];
   const near = slip(folded, lexicon);

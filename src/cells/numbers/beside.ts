@@ -11,11 +11,40 @@ export interface Bare {
 const LONGEST = 60;
 
 const ESTIMATED =
-  /^(.*\d.*?) ?[([]?(?:est|estimated|estimate|gesch|geschatzt|estime|estimee|stimato|stimata|estimado|estimada|anslaet|anslatt|ansl|skonnet|ca|circa|approx|env|environ|aprox)\.?[)\]]?$/u;
+  /^(.*\d.*?) ?[([]?(?:est|estimated|estimate|gesch|geschatzt|estime|estimee|stimato|stimata|estimado|estimada|approximate|approximately|approximativ|approssimativ[oa]|aproximad[oa]|anslaet|anslatt|ansl|skonnet|ca|circa|approx|env|environ|aprox)\.?[)\]]?$/u;
+/** "Une quinzaine": about so many. */
+const ROUND: Readonly<Record<string, number>> = {
+  dizaine: 10,
+  douzaine: 12,
+  quinzaine: 15,
+  vingtaine: 20,
+  trentaine: 30,
+  quarantaine: 40,
+  decina: 10,
+  dozzina: 12,
+  quindicina: 15,
+  ventina: 20,
+  trentina: 30,
+  dozen: 12,
+  dutzend: 12,
+  dusin: 12,
+  decena: 10,
+  docena: 12,
+  quincena: 15,
+  veintena: 20,
+  treintena: 30,
+};
+const ROUND_NUMBER = new RegExp(
+  `^(?:about |etwa |environ |circa )?(?:une?|una|an?|eine?|et) (${Object.keys(ROUND).join('|')})(?!\\p{L})(?: (?:de|di|d'))?`,
+  'u',
+);
 const TWIST_BEHIND = /^(.*?\d)( ?)[sz](?= ?(?:\/|per|pro|par|al|por|pr\b)|$)(.*)$/u;
 const TWIST_LAST = /^(.*\d ?\/ ?cm) ?[sz]$/u;
 const SYSTEM =
   /^(?:warps?|wefts?|kette|schuss|chaine|trame|ordito|trama|urdimbre|trend|islaet|renning|innslag|k|s)[.:]? +(?=[\d<>~c])/u;
+/** "22 fili/cm ordito": the system named behind. */
+const SYSTEM_BEHIND =
+  /(?<=\d ?(?:\p{L}+ ?)?(?:\/|per|pro|par|al|por|pr\.?) ?cm) \(?(?:in |en |i |di |de |d')?(?:warps?|wefts?|kette|schuss|chaine|trame|ordito|trama|urdimbre|trend|islaet|renning|innslag)\)?$/u;
 const DIAMETER = /^(?:d|ø|o)[.:]? ?(?=\d)/u;
 
 /**
@@ -27,8 +56,10 @@ export function withoutBeside(text: string, unit: string | undefined): Bare {
   // A number with what stands beside it is short; no pattern is tried on prose.
   if (text.length > LONGEST) return { text, notes };
   let rest = foldCell(text);
-  if (!/\d/u.test(rest)) return { text, notes };
+  if (!/\d/u.test(rest) && !ROUND_NUMBER.test(rest)) return { text, notes };
   const before = rest;
+  const tens = ROUND_NUMBER.exec(rest);
+  if (tens !== null) rest = `c. ${ROUND[tens[1]!]}${rest.slice(tens[0].length)}`;
   const estimated = ESTIMATED.exec(rest);
   if (estimated !== null) rest = `c. ${estimated[1]}`;
   if (unit === 'per cm') {
@@ -42,6 +73,7 @@ export function withoutBeside(text: string, unit: string | undefined): Bare {
         ),
       );
     }
+    rest = rest.replace(SYSTEM_BEHIND, '');
     const named = SYSTEM.exec(rest);
     if (named !== null) {
       rest = rest.slice(named[0].length);

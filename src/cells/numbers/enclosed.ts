@@ -28,6 +28,8 @@ const COUNTING_LENGTHS = new Set([
 export function takeEnclosed(cursor: Cursor, draft: Draft): Note | null {
   const start = cursor.at;
   const first = peek(cursor);
+  // "12 mm mellemrum" measures a space, it does not count spaces.
+  if (isWord(first, 'spaces') && draft.unit !== undefined) return misread(cursor);
   let spaces = isWord(first, 'spaces');
   while (peek(cursor)?.kind === 'counted' || isWord(peek(cursor), 'spaces')) {
     spaces ||= isWord(peek(cursor), 'spaces');

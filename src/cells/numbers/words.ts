@@ -38,7 +38,7 @@ const LISTS: readonly (readonly [WordKind, string])[] = [
   [
     'below',
     'under|below|less than|fewer than|smaller than|unter|weniger als|kleiner als|moins de|inferieur a|meno di|' +
-      'inferiore a|menos de|inferior a|mindre end|mindre enn|faerre enn',
+      'inferiore a|menos de|inferior a|mindre end|mindre enn|faerre enn|faerre end',
   ],
   [
     'atLeast',

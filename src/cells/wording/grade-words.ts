@@ -1,4 +1,4 @@
-import { isFilling, stems, wordsOf } from './word-classes.ts';
+import { DENYING, DETERMINING, isFilling, MODAL, stems, wordsOf } from './word-classes.ts';
 
 /**
  * Grades in a sentence: "loosely spun", "torsione lenta", "sehr fest gedreht", "dicht gesetzte Reihen". Common
@@ -67,6 +67,7 @@ export function gradeInWords(text: string, vocabulary: string): string | null {
   if (grades === undefined || nouns === undefined) return null;
   const words = wordsOf(text);
   if (words.length === 0 || words.length > 6) return null;
+  if (words.some((word) => DENYING.test(word) || DETERMINING.test(word) || MODAL.test(word))) return null;
   const met = new Set<string>();
   let very = false;
   for (const word of words) {

@@ -1,3 +1,5 @@
+import { foldCell } from '../text.ts';
+
 /**
  * Words that name a measure beside its number, by attribute: "rows 5 mm apart", "tous les 5 mm", "lungh. cm 12". They
  * are what the column is about already. A word that would make another measure of it ("gap", "between") is not
@@ -7,16 +9,22 @@ const stems = (list: string): RegExp =>
   new RegExp(`(?<![\\p{L}\\d])(?:${list.trim().replace(/\s+/gu, '|')})(?:\\.|(?!\\p{L}))`, 'gu');
 
 const SPACING =
-  stems(`rows? apart spaced spacing spaziatura espaciado espaciamiento every each pitch reihen?abstand reihen? bindungsreihen? alle abstand interasse
+  stems(`wefts? rows? apart spaced spacing spaziatura espaciado espaciamiento every each pitch achsabstand reihen?abstand reihen? bindungsreihen? alle abstand interasse
   rangs? rangees? espacee?s? espacement tous toutes les file distant[ei]?s? between-centres from-row-to-row row-to-row distanziat[ei] distanza ogni filas? separad[oa]s? separacion cada distancia raekke[rn]? rader raekkeafstand afstand hver avstand c-c centre-to-centre center-to-center axe-a-axe entraxe`);
 const THREAD = stems(
-  `threads? yarns? diam(?:etre|etro|eter)? dm durchm(?:esser)? dicke?[rn]? starke fadenstarke fadendurchmesser garndurchmesser traddiameter garndiameter across epais(?:seur)? ep grosor spess(?:ore)? tykkelse tradtykkelse tradtykkelsen d tyk tykt tykk dick stark thick thickness width wide du del des der des elements? fil fils fil[oi] hilos? trad garn`,
+  `dia threads? yarns? diam(?:etre|etro|eter)? dm durchm(?:esser)? dicke?[rn]? starke fadenstarke garnstarke zwirnstarke fadendurchmesser garndurchmesser traddiameter garndiameter across epais(?:seur)? ep grosor spess(?:ore)? tykkelse tradtykkelse tradtykkelsen d tyk tykt tykk dick stark thick thickness width wide du del des der des elements? fil fils fil[oi] hilos? trad garn`,
 );
 const GAP = stems(
-  'gaps? clear opening zwischenraum lucke lichte\\p{L}* intervalle ecart interspazio vuoto hueco espacio libre mellemrum mellomrom',
+  'gaps? lichte\\p{L}*-abstand lichte\\p{L}*-weite clear opening zwischenraum lucke lichte\\p{L}* intervalle ecart interspazio vuoto hueco espacio libre mellemrum mellomrom',
 );
 const LENGTH = stems(
   'gr grosste greatest largo lungo l lg lge lgh lungh?(?:ezza)? long(?:ueur|itud|ura)? length lange laengde lengde lengd',
+);
+/** "Weight 2.4 g", "angle 35°", "ép. 1,5 mm". */
+const WEIGHT = stems('gewicht weight wt gew poids peso vaegt vekt masse mass');
+const ANGLE = stems('angle winkel drehwinkel angolo angulo vinkel twist');
+const THICKNESS = stems(
+  'thick(?:ness)? dicke? dick starke stark ep epais(?:seur)? sp spess(?:ore)? grosor espesor esp tyk tykkelse tykk',
 );
 const WIDTH = stems(
   'b br bred(?:de)? breite larg(?:eur)? largh?(?:ezza)? lgh anch(?:o|ura)? an w wd width wide',
@@ -38,24 +46,39 @@ const BY_ATTRIBUTE: Readonly<Record<string, RegExp>> = {
   length: LENGTH,
   width: WIDTH,
   pileLength: PILE,
+  weight: WEIGHT,
+  thickness: THICKNESS,
+  twistAngle1: ANGLE,
+  twistAngle2: ANGLE,
   density1: DENSITY,
   density2: DENSITY,
 };
 
 /** "Preserved length 9 cm": what survives of it. */
 const SURVIVING =
-  /^(preserved|pres|surviving|extant|remaining|erhaltene?|erh|conservee?|cons|conservata?o?|conservada?o?|bevaret|bevart|noch)\.?:? (.*\d.*)$/u;
+  /^(preserved|pres|surviving|extant|remaining|erhaltene?|erh|conservee?|cons|conservata?o?|conservada?o?|bevaret|bevart|noch|still|encore|ancora|aun|endnu|resta|restano|reste|queda|quedan)\.?:? (.*\d.*)$/u;
+/** "8.5 cm, torn": broken off, so at least that much. */
+const TORN =
+  /^(.*\d.*?),? ?\(?(?:torn|broken off|broken|abgerissen|abgebrochen|gerissen|dechiree?|arrachee?|strappat[oa]|rott[oa]|rasgad[oa]|rot[oa]|fragmentary|fragmentarisch|fragmentaire|frammentari[oa]|fragmentari[oa]|fragmentad[oa]|fragmentarisk|afrevet|ufuldstaendig\p{L}*|ufullstendig\p{L}*|unvollstandig|incomplete?|incomplet[oa]?)\)?$/u;
+/** From the middle of one row to that of the next. */
+const CENTRES =
+  /,? ?\(?(?<!\p{L})(?:(?:on|at|between) cent(?:re|er)s?|o\.c\.|(?:von )?mitte zu mitte|d'axe (?:en|a) axe|axe a axe|entre ejes|(?:de )?eje a eje|c\/c|(?<=mm )cent(?:re|er)s|a ejes|(?:da|de) centro a centro|centro a centro|(?:fra )?midte til midte)(?!\p{L})\)?/gu;
 
+const LONGEST = 100;
 const COUNTED: ReadonlySet<string> = new Set(['rowSpacing', 'coilPitch', 'rowWidth']);
 
 /** How even a measure is says nothing of how much it is. */
 const EVENNESS =
-  /,? ?\(?(?<!\p{L})(?:irregular|regular|uneven|even|varies|varying|variable|unregelmassig|regelmassig|ungleichmassig|gleichmassig|schwankend|variierend|irreguliere?|reguliere?|irregolare|regolare|variabile|uregelmaessig|regelmaessig|ujevn|jevn)(?!\p{L})\)?/gu;
+  /,? ?\(?(?<!\p{L})(?:irregular|regular|uneven|even|overall|varies|varying|variable|varia|varie|variant|varierer|varierende|varierend|schwankt|unregelmassig|regelmassig|ungleichmassig|gleichmassig|schwankend|variierend|irreguliere?|reguliere?|irregolare|regolare|variabile|uregelmaessig|regelmaessig|ujevn|jevn)(?!\p{L})\)?/gu;
 
 /** A folded text without the words that name its measure; the unit put behind its number where it stood before. */
 export function withoutMeasureWords(text: string, attribute: string): string {
+  // A measure with its name is short; no pattern is tried on prose.
+  if (text.length > LONGEST) return text;
   const folded = text
     .replace(EVENNESS, '')
+    .replace(TORN, '$1 incomplete')
+    .replace(/(?<=lichte\p{L}*) (?=abstand|weite)/u, '-')
     .replace(/^over (?=\d)/u, '> ')
     .replace(/ as (?=preserved)/u, ' ')
     .replace(/\((per|pro|par|por|pr\.?|al|\/) ?(cm|mm)\)/u, '$1 $2');
@@ -64,13 +87,15 @@ export function withoutMeasureWords(text: string, attribute: string): string {
     COUNTED.has(attribute) &&
     /(?<!\p{L})(?:in|auf|sur|su|over|across|per|pro|por|pr|pa)(?!\p{L})|\//u.test(folded);
   const noise = counts ? undefined : BY_ATTRIBUTE[attribute];
+  const centred = noise === SPACING ? folded.replace(CENTRES, '') : folded;
   const bare =
     noise === undefined
       ? folded
-      : folded
+      : centred
           .replace(/(?<=between|from|row|to|centre|center) (?=centres|row|to|centre|center)/gu, '-')
           .replace(noise, ' ')
-          .replace(/(?<![\p{L}\d]) *[:=] *(?=\d)/u, ' ');
+          .replace(/(?<![\p{L}\d]) *[:=] *(?=\d)/u, ' ')
+          .replace(/^ *ø ?= ?/u, '');
   const unitLast = /^([^\d]*?)(?<!\p{L})(mm|cm) ([^\p{L}]*\d[^\p{L}]*)$/u.exec(bare);
   const turned = unitLast === null ? bare : `${unitLast[1]} ${unitLast[3]} ${unitLast[2]}`;
   // "filas a 5 mm": what is left of "at" before the number.
@@ -80,6 +105,33 @@ export function withoutMeasureWords(text: string, attribute: string): string {
     .replace(/^(?:(?:un|une|una|et|eine?|de|di|du|del|a|at|of|i|in|im|en|mit|von|af|med|with) )+(?=\d)/u, '')
     .replace(/^= ?(?=\d)/u, '')
     .replace(SURVIVING, '$2 $1')
-    .replace(/[ ,]+(?:de|di|i|en|in|of)$/u, '')
+    .replace(/[ ,]+(?:d'|de|di|i|en|in|of)$/u, '')
     .replace(/[ ,]+$/u, '');
+}
+
+const EXTENTS: Readonly<Record<string, string>> = {
+  length: 'l|lg|lge|lgh|long|longueur|longitud|length|lange|lungh|lunghezza|laengde|lengde|largo',
+  width: 'b|br|breite|w|width|larg|largeur|largh|larghezza|anch|anchura|ancho|bredde',
+  thickness: 'th|thickness|dicke|ep|epaisseur|spess|spessore|grosor|espesor|tykkelse',
+};
+const MOST =
+  'max|maximale?|maximum|massim[oa]|maxim[oa]|maks|maksimale?|greatest|largest|grosste[rs]?|gr|plus grande|maggiore|mayor|storste';
+
+/**
+ * "Longueur max. 8,5 cm", "größte Länge 8,5 cm": the greatest length that was measured, which is the length of a piece
+ * that is not rectangular. Without the name of the measure ("max. 8,5 cm") it stays an upper bound.
+ */
+export function greatestExtent(text: string, attribute: string): string {
+  const names = EXTENTS[attribute];
+  if (names === undefined || text.length > 60) return text;
+  const most = new RegExp(
+    `^(?:(?:${MOST})\\.? (?:${names})|(?:${names})\\.? (?:${MOST}))\\.?:? ?(?=[\\d~<>c])`,
+    'u',
+  );
+  const folded = foldCell(text);
+  const behind = new RegExp(`^(.*\\d ?(?:mm|cm|m)?),? \\(?(?:${MOST})\\.? (?:${names})\\)?$`, 'u').exec(
+    folded,
+  );
+  if (behind !== null) return behind[1]!;
+  return most.test(folded) ? folded.replace(most, '') : text;
 }

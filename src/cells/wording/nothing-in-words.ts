@@ -1,11 +1,13 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
 import { quote, readAs } from '../notes.ts';
+import { readNothing } from '../nothing.ts';
 import type { CellState, Note } from '../reading.ts';
 import {
   DAMAGED,
   DENYING,
   DETERMINING,
   FINDING,
+  FINE,
   GONE,
   isFilling,
   isName,
@@ -41,6 +43,7 @@ type Kind =
   | 'unknown'
   | 'too'
   | 'damaged'
+  | 'fine'
   | 'noun'
   | 'fill';
 
@@ -59,6 +62,11 @@ export function nothingInWords(text: string, attribute: AttributeDefinition): No
   if (words.length < 2 || words.length > MOST_WORDS) return null;
   const named = NAMED.has(attribute.id);
   const own = ownNouns(attribute);
+  if (signBehindName(text, (word) => (named ? isName(word) : isNoun(word)) || own.has(word)))
+    return {
+      state: 'not-observed',
+      note: readAs('nothing-in-words', `${quote(text)} names the thing, and that nothing is known of it`),
+    };
   const kinds: Kind[] = [];
   for (const word of words) {
     const kind = kindOf(word, named, own);
@@ -71,6 +79,19 @@ export function nothingInWords(text: string, attribute: AttributeDefinition): No
   if (said === null || (said === 'absent' && !ABSENT_THERE(attribute))) return null;
   const why = `${quote(text)} read as ${said === 'absent' ? 'looked for and absent' : 'not observed'}`;
   return { state: said, note: readAs(said === 'absent' ? 'absent-in-words' : 'nothing-in-words', why) };
+}
+
+/** "Vello: n.d.", "twist n.v.": the thing named, and behind it a sign for nothing. */
+function signBehindName(text: string, names: (word: string) => boolean): boolean {
+  const [, name = '', sign = ''] = /^([\p{L} ]{2,40}?)(?: ?[:=] ?| [-–—] | )(\S.*)$/u.exec(text.trim()) ?? [];
+  const words = wordsOf(name);
+  return (
+    words.length > 0 &&
+    words.every((word) => names(word) || isFilling(word)) &&
+    words.some(names) &&
+    readNothing(sign, 'without absent')?.state === 'not-observed' &&
+    !/^(?:[-–—.?]|\(\?\))+$/u.test(sign)
+  );
 }
 
 /** Attributes whose cells are names: there a noun of places and times says what has no name. */
@@ -92,6 +113,7 @@ function kindOf(word: string, named: boolean, own: ReadonlySet<string>): Kind | 
   if (OBSERVING.test(word)) return 'observe';
   if (TOO.test(word)) return 'too';
   if (DAMAGED.test(word)) return 'damaged';
+  if (FINE.test(word)) return 'fine';
   if (named ? isName(word) : isNoun(word) || own.has(word)) return 'noun';
   return isFilling(word) ? 'fill' : null;
 }
@@ -103,7 +125,8 @@ function stateOf(kinds: readonly Kind[]): NothingSaid['state'] | null {
   if (has('way')) return has('test') && denial < 0 ? 'not-observed' : null;
   if (has('gone')) return has('noun') && denial < 0 && !has('unknown') ? 'absent' : null;
   if (has('unknown')) return denial < 0 ? 'not-observed' : null;
-  if (has('too') && has('damaged')) return 'not-observed';
+  if (has('too') && (has('damaged') || (has('fine') && has('observe')))) return 'not-observed';
+  if (has('fine')) return null;
   if (denial < 0 || has('damaged')) return null;
   // Two denials are no sentence of this kind, but for "ne … pas" side by side.
   if (kinds.filter((kind, at) => denies(kind) && !denies(kinds[at - 1])).length > 1) return null;

@@ -1,7 +1,7 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
 import { quote, readAs } from '../notes.ts';
 import type { Note } from '../reading.ts';
-import { DENYING, DETERMINING, isFilling, stems, TESTING, wordsOf } from './word-classes.ts';
+import { DENYING, DETERMINING, isFilling, MODAL, stems, TESTING, wordsOf } from './word-classes.ts';
 
 /** Yes or no, as a few words say it. */
 export interface PresenceWords {
@@ -12,7 +12,7 @@ export interface PresenceWords {
 /** Looked for in vain, or the thing denied in one word: "undyed", "florlos". */
 const NOT_FOUND =
   stems(`unpiled tenir undyed untufted unsewn unrepaired unworn unmended unspliced ungefarbt\\p{L}* ungenaht\\p{L}* unverziert ungeflickt\\p{L}* ufarvet ufarget usyet ureparer\\p{L}*
-  negativ[eo]? negative naturfarben\\p{L}* naturel(?:le)?s? natural[ei]? naturfarvet absente?s? ausentes? assent[ei] fehlt fehlend fehlen undetected below lacking mangler manque manca mancante falta lacks nein nej nei nulle?
+  negativ[eo]? negative absence assenza ausencia fravaer abwesenheit fehlen uslidt\\p{L}* uslitt naturfarben\\p{L}* naturel(?:le)?s? natural[ei]? naturfarvet absente?s? ausentes? assent[ei] fehlt fehlend fehlen undetected below lacking mangler manque manca mancante falta lacks nein nej nei nulle?
   (?:flor|naht|farb|saum|dye|pile|seam|tuft|lu|luv|somm|farve|repair)(?:los|less|lose|free|frei)\\p{L}* nontinta? nontinto`);
 /** Found, or how it was found: with these alone a cell says yes. */
 const FOUND =
@@ -28,33 +28,38 @@ const HAVING = stems(
 );
 /** Traces and remains, and what is said of their place, number, size and strength. */
 const TRACE = stems(
-  'traces? spur(?:en)? spor reste?n? rester rest tracc[eia]+ huellas? restos resti remains',
+  'traces? spur(?:en)? spor rastros? senal(?:es)? segn[oi] signes? signs? zeichen tegn reste?n? rester rest tracc[eia]+ huellas? restos resti remains',
 );
 const AROUND =
-  stems(`let kant looped knotted bouclee?s? plain smooth lisse liscio liso marquee?s? pronounced ausgepragt\\p{L}* marcad[oa]s? coarse oldtidig\\p{L}* short long very sehr tres molto muy meget svaert dense sparse\\p{L}* scarce rad[oaie] ralo escas[oa]s? sparlich\\p{L}* glatt\\p{L}* inserted eingeknupft\\p{L}* inseree?s? inserit[oaie] insertad[oa]s? tested getestet test[ée]e?s? analysed analysiert analizzat[oaie] \\d+ mm cm kurz\\p{L}* lang\\p{L}* courte?s? longue?s? cort[oa]s? cort[ie] lung[oaie]? lungh[ei] larg[oa]s? kort[e]? dense? dicht\\p{L}* dens[oae]s? thick thin fine? grob\\p{L}* fein\\p{L}*
+  stems(`let ecru kant looped knotted bouclee?s? plain smooth lisse liscio liso marquee?s? pronounced ausgepragt\\p{L}* marcad[oa]s? coarse oldtidig\\p{L}* short long very sehr tres molto muy meget svaert dense sparse\\p{L}* scarce rad[oaie] ralo escas[oa]s? sparlich\\p{L}* glatt\\p{L}* inserted eingeknupft\\p{L}* inseree?s? inserit[oaie] insertad[oa]s? tested getestet test[ée]e?s? analysed analysiert analizzat[oaie] \\d+ mm cm kurz\\p{L}* lang\\p{L}* courte?s? longue?s? cort[oa]s? cort[ie] lung[oaie]? lungh[ei] larg[oa]s? kort[e]? dense? dicht\\p{L}* dens[oae]s? thick thin fine? grob\\p{L}* fein\\p{L}*
   antiqu\\p{L}* antic[oahei]+ antig\\p{L}* antik\\p{L}* antichita ancien\\p{L}* ancient old alte?[rns]? gammel gamle modern\\p{L}* recent\\p{L}* rezent\\p{L}* moderne? vecchi[oa] viej[oa] later original\\p{L}*
-  through durch einseitig\\p{L}* beidseitig\\p{L}* one two three several some slight\\p{L}* heav\\p{L}* strong\\p{L}* partly partial\\p{L}* along edges? sides? faces? both corners? centre middle reverse obverse back front outer inner upper lower left right top bottom surface places? spots?
+  through durch hplc uhplc lc-ms tlc together zusammengenaht\\p{L}* ensemble insieme juntas? sammen stucke? pezz[oi] piezas? stykker fold(?:s|ed)? falz\\p{L}* pli[s]? pieg[ahe]+ doblez pliegue folde?[nr]? either each loops? schlingen bucles? findes buco buchi agujeros? wolle laine lana uld leinen lin lino hor wool woollen linen thread flax zottig\\p{L}* cut shaggy longs aufgesetzt\\p{L}* holes? loch locher trous? hul stelle[n]? sewn cosid[oa]s? cucit[oaie] cousue?s? syet pieces? durch einseitig\\p{L}* beidseitig\\p{L}* one two three several some slight\\p{L}* heav\\p{L}* strong\\p{L}* partly partial\\p{L}* along edges? sides? faces? both corners? centre middle reverse obverse back front outer inner upper lower left right top bottom surface places? spots?
   rand\\p{L}* kante\\p{L}* seiten? ecken? mitte ruckseite vorderseite aussen\\p{L}* innen\\p{L}* oben unten flache oberflache einer?[mns]? zwei drei mehrere\\p{L}* einige\\p{L}* leicht\\p{L}* stark\\p{L}* teilweise stellenweise wenig\\p{L}*
   cotes? bords? coins? milieu envers endroit revers dos faces? une? deux trois plusieurs quelques legere?s? legerement fortement forte?s? partiel\\p{L}* nombreu\\p{L}* 
   un[oa] due tre alcun[ei] liev[ei] forti lat[oi] bord[oi] angol[oi] retro faccia facce rovescio diritto parziale diversi
   dos tres vari[oa]s algun[oa]s? leves? fuertes? lados? bordes? esquinas? caras? reverso anverso parcial centro
   en den ene to tre flere svag\\p{L}* kraftig\\p{L}* side[rn]? kanten? kanter hjorne\\p{L}* bagside\\p{L}* forside\\p{L}* overflade\\p{L}* nogle noen delvis begge lag i only nur seul solo kun 1 2 3 4 5`);
+const COLOURS =
+  'blue red green yellow black brown purple violet orange pink white blau\\p{L}* rot\\p{L}* grun\\p{L}* gelb\\p{L}* schwarz\\p{L}* braun\\p{L}* bleue?s? rouges? verte?s? jaunes? noire?s? brune?s? blu ross[oaie] verd[ei]s? giall[oaie] ner[oaie] marron[ei]? azul(?:es)? roj[oa]s? amarill[oa]s? negr[oa]s? bla blat rod gron gul sort brun\\p{L}* violett\\p{L}* violette?s? viola morad[oa]s?';
+const COLOUR = stems(
+  `${COLOURS} dark light dunkel\\p{L}* hell\\p{L}* fonce?e?s? claire?s? scur[oaie] chiar[oaie] oscur[oa]s? clar[oa]s? mork\\p{L}* lys`,
+);
 /** Words of single attributes in which they say that the thing is there. */
 const SAYS_YES: Readonly<Record<string, RegExp>> = {
-  dye: stems(`dyed? dyes dyestuffs? dyestuff gefarbt\\p{L}* teinte?e?s? teint teinture\\p{L}* tint[oaie]s? tintura tenid[oa]s? farvet farvede farget fargede farbstoffe?n? farbung farv?e farvestof\\p{L}* fargestof\\p{L}* colou?r colorants? colorante\\p{L}* coloranti dyeing
-    blue red green yellow black brown purple violet orange pink white blau\\p{L}* rot\\p{L}* grun\\p{L}* gelb\\p{L}* schwarz\\p{L}* braun\\p{L}* bleue?s? rouges? verte?s? jaunes? noire?s? brune?s? blu ross[oaie] verd[ei]s? giall[oaie] ner[oaie] marron[ei]? azul(?:es)? roj[oa]s? amarill[oa]s? negr[oa]s? bla blat rod gron gul sort brun\\p{L}* violett\\p{L}* violette?s? viola morad[oa]s? purpur\\p{L}*
+  dye: stems(`dyed? dyes dyestuffs? dyestuff gefarbt\\p{L}* teinte?e?s? teint teinture\\p{L}* tint[oaie]s? tintura tenid[oa]s? farvet farvede farget fargede farbstoffe?n? \\p{L}{4,}gefarbt farbung farv?e farvestof\\p{L}* fargestof\\p{L}* colou?r colorants? colorante\\p{L}* coloranti dyeing
+    ${COLOURS} purpur\\p{L}*
     madder woad weld indigo\\p{L}* alizarin\\p{L}* purpurin\\p{L}* kermes cochineal krapp waid wau garance guede gaude robbia guado reseda rubia gualda krap vajd tannins?`),
   pile: stems(
     'piled? tuft(?:s|ed|ing)? shaggy flor\\p{L}* vlies noppen? floss noppe poil(?:s|u|ue)? meches? pel[oi] vell[oi] ciuff[oi] mechon(?:es)? luv luvet flos lo lodden rye[r]? bouclee?s?',
   ),
   wear: stems(
-    `worn wear used use abgenutzt\\p{L}* abnutzung\\p{L}* gebrauchsspur\\p{L}* usee?s? usures? uses uso usat[oaie] usurat[oaie] usura logor[oaie] desgaste desgastad[oa]s? gastad[oa]s? abraded abrasion abgescheuert\\p{L}* abgewetzt\\p{L}* scheuerspur\\p{L}* slidt slidte? slid slitt slitasje slidspor brugt`,
+    `worn wear used use threadbare fadenscheinig\\p{L}* verschlissen\\p{L}* elimee?s? rape consunt[oaie] lis[oa]s? raid[oa]s? consumat[oaie] tyndslidt\\p{L}* tyndslitt\\p{L}* polish(?:ed)? abgenutzt\\p{L}* abnutzung\\p{L}* gebrauchsspur\\p{L}* usee?s? usures? uses uso usat[oaie] usurat[oaie] usura logor[oaie] desgaste desgastad[oa]s? gastad[oa]s? abraded abrasion abgescheuert\\p{L}* abgewetzt\\p{L}* scheuerspur\\p{L}* slidt slidte? slid slitt slitasje slidspor brugt`,
   ),
   seam: stems(
-    `seam(?:s|ed)? hem(?:s|med)? sewn stitch(?:es|ed|ing)? holes? trous? for[oi] agujeros? (?:sting|stik)?huller stichlocher stiche? naht nahte genaht\\p{L}* gesaumt\\p{L}* saum saume coutures? cousue?s? ourlets? ourlee?s? cucit[oaie] cucitur[ae] orl[oi] orlat[oa] cosid[oa]s? costuras? dobladillos? som somme syet syed[e]? sydd syninge?r? sauma hilvan basting imbastitura`,
+    `seam(?:s|ed)? hem(?:s|med)? sewn stitch(?:es|ed|ing)? holes? trous? for[oi] agujeros? (?:sting|stik)?huller stichlocher stiche? naht\\p{L}* nahte saumnaht sammensyet\\p{L}* sammensydd\\p{L}* overcast\\p{L}* whipped ubersteppt uberwendlich\\p{L}* surjet\\p{L}* sopraggitt\\p{L}* sobrehilad\\p{L}* genaht\\p{L}* gesaumt\\p{L}* saum saume coutures? cousue?s? ourlets? ourlee?s? cucit[oaie] cucitur[ae] orl[oi] orlat[oa] cosid[oa]s? costuras? dobladillos? som somme syet syed[e]? sydd syninge?r? sauma hilvan basting imbastitura`,
   ),
   repair:
-    stems(`repair(?:s|ed)? darn(?:s|ed|ing)? stitch(?:es)? stopfstelle\\p{L}* flickstelle\\p{L}* flicken flickung\\p{L}* stopfung\\p{L}* geflickt\\p{L}* gestopft\\p{L}* reparatur\\p{L}* reparier\\p{L}* laps? lapp\\p{L}* pasyet patch(?:es|ed)? mend(?:ed|ing|s)?
+    stems(`repair(?:s|ed)? toppa toppe pezza pezze rapportee?s? darn(?:s|ed|ing)? stitch(?:es)? stopfstelle\\p{L}* flickstelle\\p{L}* flicken flickung\\p{L}* stopfung\\p{L}* geflickt\\p{L}* gestopft\\p{L}* reparatur\\p{L}* reparier\\p{L}* laps? lapp\\p{L}* pasyet patch(?:es|ed)? mend(?:ed|ing|s)?
     repar\\p{L}* repris\\p{L}* raccommod\\p{L}* rapiece\\p{L}* ravaude\\p{L}* riparazion[ei] riparat[oa] ramm?end[oiai]\\p{L}* rattopp\\p{L}* remend\\p{L}* remiend\\p{L}* zurcid[oa]s? stopp\\p{L}* stopning\\p{L}*`),
   splicing: stems(
     'splic(?:e|es|ed|ing) gesplei(?:ss)?t?\\p{L}* spleiss\\p{L}* epissures? epissee?s? episse empalm\\p{L}* splejs\\p{L}* spleis\\p{L}* giunt[aeo] giuntat[oaie] fib[re]{2}s? fasern? fibr[ae]s? fiber fibrer yarns? threads? garn\\p{L}* fils? fil[oi] hilos? trad\\p{L}*',
@@ -65,7 +70,7 @@ const SAYS_YES: Readonly<Record<string, RegExp>> = {
 };
 /** The thing must be named by more than a thread. */
 const THREAD = stems(
-  'fib[re]{2}s? fasern? fibr[ae]s? fiber fibrer blue red green yellow black brown purple violet orange pink white blau\\p{L}* rot\\p{L}* grun\\p{L}* gelb\\p{L}* schwarz\\p{L}* braun\\p{L}* bleue?s? rouges? verte?s? jaunes? noire?s? brune?s? blu ross[oaie] verd[ei]s? giall[oaie] ner[oaie] marron[ei]? azul(?:es)? roj[oa]s? amarill[oa]s? negr[oa]s? bla blat rod gron gul sort brun\\p{L}* violett\\p{L}* violette?s? viola morad[oa]s? purpur yarns? threads? garn\\p{L}* fils? fil[oi] hilos? trad\\p{L}* holes?',
+  `fib[re]{2}s? fasern? fibr[ae]s? fiber fibrer ${COLOURS} purpur yarns? threads? garn\\p{L}* fils? fil[oi] hilos? trad\\p{L}* holes?`,
 );
 
 /**
@@ -80,6 +85,7 @@ export function presenceInWords(
   if (text.length > 120 || attribute === undefined || /[?]/u.test(text)) return null;
   const words = wordsOf(text);
   if (words.length === 0 || words.length > 8) return null;
+  if (words.some((word) => MODAL.test(word)) || namesHue(words)) return null;
   const own = SAYS_YES[attribute.id];
   const names = namesOf(attribute);
   const thing = (word: string) => own?.test(word) === true || names.has(word);
@@ -111,6 +117,12 @@ export function presenceInWords(
     note: readAs('presence-in-words', `${quote(text)} read as ${denied ? 'absent' : 'present'}`),
   };
 }
+
+/** "Teinte brune", "tinta marrone": the word is a hue too, so beside a colour alone it does not say that it was dyed. */
+const namesHue = (words: readonly string[]): boolean =>
+  words.length > 1 &&
+  /^(?:teintes?|tint[ae])$/u.test(words[0] ?? '') &&
+  words.slice(1).every((word) => COLOUR.test(word));
 
 /** The sight denied, not the thing: "Flor nicht sichtbar", "revers non visible". */
 const hides = (words: readonly string[]): boolean =>

@@ -1,9 +1,9 @@
-import { isFilling, stems, wordsOf } from './word-classes.ts';
+import { DENYING, DETERMINING, isFilling, MODAL, stems, wordsOf } from './word-classes.ts';
 
 /** How a find lasted, in a sentence: "mineralised by copper salts", "Kupferkorrosion", "verkohlt, feucht erhalten". Common practice, no source. */
 
 const COPPER = 'copper bronze cuivre kupfer bronzo rame cobre bronce kobber kobberlegering brass messing';
-const IRON = 'iron rust eisen rost fer rouille ferro ruggine hierro oxido-de-hierro jern rust';
+const IRON = 'iron rust eisen eisenrost rost fer rouille ferro ruggine hierro oxido-de-hierro jern rust';
 const SILVER = 'silver silber argent argento plata solv';
 const either = (metal: string, more: string): RegExp => stems(`(?:${metal.split(' ').join('|')})(?:${more})`);
 const BEHIND =
@@ -14,20 +14,20 @@ const METALS: readonly (readonly [RegExp, string])[] = [
   [either(SILVER, BEHIND), 'mineralisedSilver'],
 ];
 const REPLACED = stems(
-  'mineral\\p{L}* corro[ds]\\p{L}* corrosion\\p{L}* korro\\p{L}* oxi\\p{L}* oxyd\\p{L}* pseudomorph\\p{L}* ankorro\\p{L}* replaced remplacee?s? ersetzt\\p{L}* sostituit[oaie] sustituid[oa]s? erstattet (?:kupfer|eisen|silber|kobber|jern)(?:korro|mineral|oxid)\\p{L}*',
+  'rust\\p{L}* (?:\\p{L}+)?rost rouille ruggine jernrust mineral\\p{L}* corro[ds]\\p{L}* corrosion\\p{L}* korro\\p{L}* oxi\\p{L}* oxyd\\p{L}* pseudomorph\\p{L}* ankorro\\p{L}* replaced remplacee?s? ersetzt\\p{L}* sostituit[oaie] sustituid[oa]s? erstattet (?:kupfer|eisen|silber|kobber|jern)(?:korro|mineral|oxid)\\p{L}*',
 );
 const BESIDE = stems(
-  'salts? salz\\p{L}* products? produ\\p{L}* produkt\\p{L}* sels? sali sales salte contact kontakt contatto contacto through durch near object gegenstand\\p{L}* objet oggetto objeto genstand alloy legierung alliage lega aleacion preserved erhalten\\p{L}* conservee?s? conservat[oaie] conservad[oa]s? bevaret partly teilweise',
+  'salts? salz\\p{L}* products? produ\\p{L}* produkt\\p{L}* sels? sali sales salte contact kontakt contatto contacto con sobre su durch ved on through durch near object gegenstand\\p{L}* objet oggetto objeto genstand alloy legierung alliage lega aleacion preserved erhalten\\p{L}* conservee?s? conservat[oaie] conservad[oa]s? bevaret partly teilweise',
 );
 
 const CHARRED = stems(
-  'charred carboni[sz]ed burnt verkohlt\\p{L}* karbonisiert\\p{L}* verbrannt\\p{L}* carbonisee?s? brulee?s? carbonizzat[oaie] carbonizad[oa]s? quemad[oa]s? forkull?e[dt]\\p{L}* braendt braent',
+  'charred angekohlt\\p{L}* carboni[sz]ed burnt verkohlt\\p{L}* karbonisiert\\p{L}* verbrannt\\p{L}* carbonisee?s? brulee?s? carbonizzat[oaie] carbonizad[oa]s? quemad[oa]s? forkull?e[dt]\\p{L}* braendt braent',
 );
 const WET = stems(
-  'wet waterlogged feucht\\p{L}* nass\\p{L}* wassergesattigt\\p{L}* gorgee?s? humides? humide imbibee?s? bagnat[oa] umid[oa] imbibit[oaie] intris[oa] humed[oa] empapad[oa] anegad[oa] saturad[oa] vad vandmaettet vannmettet vat',
+  'wet waterlogged feucht\\p{L}* nass\\p{L}* wassergesattigt\\p{L}* wassergelagert\\p{L}* vandlejret vannlagret gorgee?s? humides? humide imbibee?s? bagnat[oa] umid[oa] imbibit[oaie] intris[oa] humed[oa] empapad[oa] anegad[oa] saturad[oa] vad vandmaettet vannmettet vat',
 );
 const WATER = stems(
-  'water wasser eau acqua agua vand vann environment milieu ambiente miljo boden feuchtboden sediment preserved erhalten\\p{L}* conservee?s? conservat[oaie] conservad[oa]s? bevaret bevart kept conditions geborgen recovered found gefunden fund trouvee?s? rinvenut[oaie] fundet',
+  'water wasser eau acqua agua vand vann environment milieu medio ambiente miljo boden feuchtboden sediment preserved erhalten\\p{L}* conservee?s? conservat[oaie] conservad[oa]s? bevaret bevart kept conditions geborgen recovered found gefunden fund trouvee?s? rinvenut[oaie] fundet',
 );
 
 /** The term that a sentence of known words names, or null. */
@@ -35,6 +35,8 @@ export function preservationInWords(text: string): string | null {
   if (text.length > 80 || /[\d?/]/u.test(text)) return null;
   const words = wordsOf(text);
   if (words.length === 0 || words.length > 8) return null;
+  // "No carbonizado", "could be charred": no mode is named for certain.
+  if (words.some((word) => DENYING.test(word) || DETERMINING.test(word) || MODAL.test(word))) return null;
   return metalIn(words) ?? wetIn(words) ?? onlyOne(words);
 }
 
@@ -64,7 +66,7 @@ function wetIn(words: readonly string[]): string | null {
 const MODES: readonly (readonly [RegExp, string])[] = [
   [
     stems(
-      'impressions? imprint abdruck abdrucke empreintes? impront[ae] improntas? impresion(?:es)? aftryk avtrykk',
+      'impressions? imprint (?:\\p{L}+)?abdruck abdrucke empreintes? impront[ae] improntas? impresion(?:es)? aftryk avtrykk',
     ),
     'impression',
   ],
@@ -78,7 +80,7 @@ const MODES: readonly (readonly [RegExp, string])[] = [
   [CHARRED, 'charred'],
 ];
 const FOUND_IN = stems(
-  'clay ceramics? pottery daub sherds? vessel ton keramik lehm scherbe argile ceramique terre cuite argilla ceramica terracotta barro arcilla adobe ler lerkar skar keramikk found gefunden trouvee?s? rinvenut[oaie] hallad[oa]s? fundet finds? fund context kontext contexte cave hohle grotte grotta cueva hule zustand etat stato estado fragile brittle sprode parcialmente parzialmente delvist geborgen recovered only nur seule?s? solo kun bare seulement soltanto fragment\\p{L}* frammen\\p{L}* textil\\p{L}* tekstil\\p{L}* completely partly fully vollstandig teilweise entierement completement completamente helt delvis slightly leicht',
+  'clay ceramics? pottery daub sherds? vessel ton keramik lehm scherbe argile ceramique terre cuite argilla ceramica terracotta barro arcilla adobe ler lerkar skar keramikk found gefunden trouvee?s? rinvenut[oaie] hallad[oa]s? fundet finds? fund context kontext contexte cave hohle grotte grotta cueva hule zustand etat stato estado fragile brittle bruchig\\p{L}* sprod\\p{L}* friable cassante?s? fragil[ei]?s? skort? totalmente parcialmente parzialmente delvist geborgen recovered only nur seule?s? solo kun bare seulement soltanto fragment\\p{L}* frammen\\p{L}* textil\\p{L}* tekstil\\p{L}* completely partly fully vollstandig teilweise entierement completement completamente helt delvis slightly leicht legerement leggermente ligeramente let lett tesson\\p{L}* cocci[oi]? potsherd\\p{L}*',
 );
 
 function onlyOne(words: readonly string[]): string | null {

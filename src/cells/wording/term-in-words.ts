@@ -6,6 +6,7 @@ import { flagged, quote, readAs } from '../notes.ts';
 import type { Note } from '../reading.ts';
 import { bastOf, besideFibre, isBast, plainFibre } from './fibre-words.ts';
 import { preservationInWords } from './preservation-words.ts';
+import { repairTimeInWords } from './repair-words.ts';
 
 /** A term said with more words than its name. */
 export interface WordedTerm {
@@ -17,7 +18,15 @@ export interface WordedTerm {
 
 /** Where a thing is on its piece says nothing of its kind. */
 const PLACE =
-  /[,;]? ?(?<!\p{L})(?:\(?(?:on |at |auf |am |an |à |a |en |på |i |sur )?(?:the |der |dem |le |la |il |los? |den )?(?:left|right|top|bottom|upper|lower|one side|both sides|one edge|both edges|links|rechts|oben|unten|beidseitig|einseitig|linke?r?|rechte?r?|gauche|droite|sinistra|destra|izquierd[ao]|derech[ao]|venstre|højre|høyre|1 side|2 sides|1 Seite|2 Seiten)(?: (?:side|edge|Seite|Kante|côté|lato|lado|side))?\)?)(?!\p{L})/giu;
+  /[,;]? ?(?<!\p{L})(?:\(?(?:on |at |auf |am |an |à |a |en |på |i |sur )?(?:the |der |dem |le |la |il |los? |den )?(?:left|right|top|bottom|upper|lower|one side|both sides|one edge|both edges|sx|dx|sin\.|izq\.|dcha\.|li\.|re\.|links|rechts|oben|unten|beidseitig|einseitig|linke?r?|rechte?r?|gauche|droite|sinistra|destra|izquierd[ao]|derech[ao]|venstre|højre|høyre|1 side|2 sides|1 Seite|2 Seiten)(?: (?:side|edge|Seite|Kante|côté|lato|lado|side))?\)?)(?!\p{L})/giu;
+/** "Rolled hem", "Rollsaum", "ourlet roulé": how a hem is made keeps it a hem. */
+const HEMMED =
+  /^(?:(?:rolled|narrow|double|single|turned|folded|sewn|stitched|doppelter?|schmaler?|umgeschlagener?) |Roll(?=saum)|Doppel(?=saum)|rulle(?=søm))?(hem|saum|ourlet|dobladillo|sømmet|orlo cucito)(?: (?:roulée?|simple|double|étroite?|enrollado|doble|estrecho|arrotolato|doppio))?$/iu;
+/** The thread of which a way of making it ready is said. */
+const YARN =
+  /^(?:yarns?|threads?|fib(?:re|er)s?|fils?|fibres?|fil[oi]|hilos?|fibras?|garn|tråd\p{L}*) | (?:yarns?|threads?|fib(?:re|er)s?|garne?|fasern?|tråd\p{L}*|fibre?r?)$|(?<=gespleißte?)s?(?: garn| fäden)$/iu;
+const CAST =
+  /^(?:(?:silicone?|latex|plaster|resin|rubber|gips|silikon|kunststoff|plâtre|résine|gesso|yeso|silicona|gummi)[- ]?(?:cast|abguss|afstøbning)(?: of (?:the |an )?impression)?|(?:moulage|calco|vaciado|copia) (?:en|in|de) \p{L}+)$/iu;
 /** What any method is. */
 const ANALYSIS =
   /[- ]?(?<!\p{L}\p{L})(?:analys[ei]s?|analisi|análisis|Untersuchung|Bestimmung|identification|determination|undersøgelse|undersøkelse)$/iu;
@@ -31,20 +40,38 @@ export function termInWords(text: string, vocabulary: Vocabulary): WordedTerm | 
     const term = preservationInWords(text);
     return term === null ? null : simple(term, text);
   }
+  if (vocabulary.id === 'observedOn' && CAST.test(text)) return simple('cast', text);
   if (vocabulary.id === 'observedOn')
     return preservationInWords(text) === 'impression' ? simple('impression', text) : null;
+  if (vocabulary.id === 'repairTime') {
+    const term = repairTimeInWords(text);
+    return term === null ? null : simple(term, text);
+  }
   const bare =
     vocabulary.id === 'fibreMethod'
       ? text.replace(ANALYSIS, '').trim()
-      : PLACED.has(vocabulary.id)
-        ? text
-            .replace(PLACE, '')
-            .replace(/selvage/giu, 'selvedge')
-            .trim()
-        : '';
-  if (bare === text.trim() || bare === '') return null;
-  const match = matchTerm(bare, vocabulary);
-  return match.kind === 'exact' ? simple(match.id, text) : null;
+      : vocabulary.id === 'processing'
+        ? text.replace(YARN, '').trim()
+        : PLACED.has(vocabulary.id)
+          ? text
+              .replace(PLACE, '')
+              .replace(/selvage/giu, 'selvedge')
+              .replace(/Webekante/gu, 'Webkante')
+              .replace(HEMMED, '$1')
+              .trim()
+          : '';
+  if (bare === '' || (bare === text.trim() && !bare.includes(','))) return null;
+  // "Webkante, einfach": the adjective behind its noun.
+  const [noun, adjective, ...more] = bare.split(/, ?/u);
+  const turned =
+    adjective === undefined || more.length > 0
+      ? []
+      : [`${adjective} ${noun}`, `${adjective}e ${noun}`, `${noun} ${adjective}`];
+  for (const form of [bare, ...turned]) {
+    const match = matchTerm(form, vocabulary);
+    if (match.kind === 'exact') return simple(match.id, text);
+  }
+  return null;
 }
 
 const simple = (term: string, text: string): WordedTerm => ({
@@ -76,7 +103,9 @@ function fibreInWords(text: string, vocabulary: Vocabulary): WordedTerm | null {
 }
 
 function fibreNamed(text: string, vocabulary: Vocabulary): string | null {
-  for (const form of [text, plainFibre(text)]) {
+  const plain = plainFibre(text);
+  // "Wollgarn": the stem of a compound lacks its ending.
+  for (const form of [text, plain, ...(plain === text ? [] : [`${plain}e`])]) {
     if (form === '') continue;
     const match = matchTerm(form, vocabulary);
     if (match.kind === 'exact') return match.id;

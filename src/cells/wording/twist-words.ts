@@ -1,4 +1,4 @@
-import { DENYING, DETERMINING, isFilling, OBSERVING, stems, wordsOf } from './word-classes.ts';
+import { DENYING, DETERMINING, isFilling, MODAL, OBSERVING, stems, wordsOf } from './word-classes.ts';
 
 /**
  * A direction of twist or slant in a sentence of known words: "slightly S-spun", "Z-Drall, fest", "torsion S lâche",
@@ -9,10 +9,10 @@ export type TwistSaid = 'S' | 'Z' | 'none' | 'both';
 /** The turn itself. */
 const TURN =
   stems(`twist(?:ing|s)? spin(?:ning)? torsion(?:e|es|i|s)? drehung\\p{L}* spinndrehung drehrichtung drall drill filatura hilatura filature spinnrichtung snoning\\p{L}* drejning\\p{L}* tvinning\\p{L}* spinding spinderetning
-  direction direzione direccion richtung retning senso sentido sens slant lean(?:s|ing)? neigung\\p{L}* inclin\\p{L}* haeldning helning skraning`);
+  direction direzione direccion richtung retning senso sentido sens pendenza pendiente pente slant lean(?:s|ing)? neigung\\p{L}* inclin\\p{L}* haeldning helning skraning`);
 /** How strongly: it says nothing of the direction. */
 export const STRENGTH =
-  stems(`(?:very|rather|fairly|quite|over|mildly|somewhat) weak(?:ly)? strong(?:ly)? slight(?:ly)? light(?:ly)? loose(?:ly)? tight(?:ly)? medium moderate(?:ly)? hard soft(?:ly)? crepe high low slack(?:ly)? firm(?:ly)? overspun overtwisted even(?:ly)? jaevnt? jevnt? regular(?:ly)? uneven(?:ly)? fine(?:ly)? coarse(?:ly)? tough
+  stems(`(?:very|rather|fairly|quite|over|mildly|somewhat) weak(?:ly)? strong(?:ly)? slight(?:ly)? light(?:ly)? loose(?:ly)? tight(?:ly)? medium moderate(?:ly)? hard soft(?:ly)? crepe high low slack(?:ly)? firm(?:ly)? overspun overtwisted even(?:ly)? irregular\\p{L}* irregulier\\p{L}* irregolar\\p{L}* ungleichmassig\\p{L}* ujaevnt? sottil[ei] fin[oai]s? fint delgad[oa]s? gruesa?o?s? tyndt? dunn\\p{L}* jaevnt? jevnt? regular(?:ly)? uneven(?:ly)? fine(?:ly)? coarse(?:ly)? tough
   schwach\\p{L}* stark\\p{L}* lose\\p{L}* locker\\p{L}* fest\\p{L}* mittel\\p{L}* leicht\\p{L}* hart\\p{L}* weich\\p{L}* sehr etwas ziemlich wenig recht uberdreht\\p{L}* straff\\p{L}* gleichmassig\\p{L}* fein\\p{L}* grob\\p{L}* kraftig\\p{L}*
   faibl\\p{L}* forte?s? fortement laches? serree?s? moyen(?:ne|s)? moyennement legere?s? legerement tres peu assez surtordue? souple\\p{L}* regulier\\p{L}* fine?s?
   debol[ei] debolmente strett[oaie] serrat[oaie] lent[oaie] lasc[oa] allentat[oa] medi[oaie] molto poco leggermente fortemente forti accentuat[oa] regolare
@@ -20,10 +20,10 @@ export const STRENGTH =
   svag\\p{L}* sterk\\p{L}* staerk\\p{L}* kraftig\\p{L}* los[te]? lost haard\\p{L}* hardt? middel\\p{L}* stram\\p{L}* fast[e]? meget lidt litt let ret`);
 /** Turned, spun. */
 const TURNED = stems(
-  `(?:s|z)?twisted spun gedreht\\p{L}* gesponnen\\p{L}* versponnen tordue?s? filee?s? filat[oaie] ritort[oaie] torcid[oa]s? torcer hilad[oa]s? hilar snoe[td]\\p{L}* spundet spundne spunnet spunne tvundet tvunnet tvinnet incline[es]* inclinat[oaie] inclinad[oa]s? slanting leaning geneigt\\p{L}* worked`,
+  `(?:s|z)?twisted spun gedreht\\p{L}* gesponnen\\p{L}* versponnen tordue?s? filee?s? filat[oaie] ritort[oaie] torcid[oa]s? torcer hilad[oa]s? hilar tort[oaie] torcido snoe[td]\\p{L}* spundet spundne spunnet spunne gesp gedr tvundet tvunnet tvinnet incline[es]* inclinat[oaie] inclinad[oa]s? slanting leaning geneigt\\p{L}* worked`,
 );
 const ELEMENTS = stems(
-  `yarns? threads? garn\\p{L}* faden fil fils fil[oi] hilos? trad\\p{L}* single element\\p{L}* strands? fib[re]{2}s? fasern? fibr[ae]s? fiber fibrer laid lying strips? streifen lanieres? strisce tiras rows? reihen? bindungsreihen? rangs? rangees? fil[ae]s? raekke\\p{L}* rader? turns?`,
+  `yarns? threads? garn\\p{L}* faden fil fils fil[oi] hilos? trad\\p{L}* enkelttrad\\p{L}* single simple[sx]? semplic[ei] sencill[oa]s? singol[oaie] einzelfaden\\p{L}* einfach\\p{L}* enkelt\\p{L}* unplied ungezwirnt\\p{L}* only nur uniquement seulement sol[oa]mente solo solamente kun bare consistently konsequent er all both throughout durchgehend\\p{L}* tous toutes tutt[ie] todos todas alle gennemgaende flat flach\\p{L}* plat[ese]* piatt[ei] plan[oa]s? flad\\p{L}* bast\\p{L}* element\\p{L}* strands? fib[re]{2}s? fasern? fibr[ae]s? fiber fibrer laid lying strips? streifen lanieres? strisce tiras rows? reihen? bindungsreihen? rangs? rangees? fil[ae]s? raekke\\p{L}* rader? turns?`,
 );
 const PARALLEL = stems(
   'untwisted ungedreht\\p{L}* unverdreht\\p{L}* utvund\\p{L}* usno\\p{L}* unspun ungesponnen\\p{L}* unversponnen\\p{L}* uspund\\p{L}* uspunn\\p{L}* parallel\\p{L}* paralel\\p{L}* straight gerade droites? dritt[oaie] rect[oa]s? lige rett',
@@ -35,24 +35,32 @@ const BY_TURNS = stems(
 );
 const AND = stems('and und et e y og');
 const ANGLE =
-  /[([]?(?:c\.|ca\.?|~)? ?\d{1,2}(?:[.,]\d)?(?: ?[-–] ?\d{1,2}(?:[.,]\d)?)? ?(?:°|º|deg\.?|grad)[)\]]?/giu;
+  /[([]?(?:c\.|ca\.?|~)? ?\d{1,2}(?:[.,]\d)?(?: ?[-–] ?\d{1,2}(?:[.,]\d)?)? ?(?:°|º|deg\.?|grad|degrees|degrés?|gradi|grados|grader)[)\]]?/giu;
 
 const LONGEST = 70;
 
 /** The direction that a text of known words names; null where one word more stands in it, or none is named. */
 export function twistInWords(text: string): TwistSaid | null {
   if (text.length > LONGEST) return null;
-  const bare = text.replace(ANGLE, ' ');
+  const bare = text
+    .replace(ANGLE, ' ')
+    .replace(/(?<!\p{L})(?:not plied|non retors|nicht gezwirnt)(?!\p{L})/giu, ' ')
+    // "Rangs alternés S/Z": beside a word for turns the slash says "and".
+    .replace(/(?<=(?:altern|wechsel|skift|veksl)\p{L}* .*)([SZ]) ?\/ ?([SZ])/giu, '$1 $2');
   if (/\d|[/?]/u.test(bare)) return null;
   const all = wordsOf(bare.replace(/(?<=\p{L})-(?=\p{L})/gu, ' '));
-  if (all.length === 0 || all.length > 10) return null;
+  if (all.length === 0 || all.length > 10 || all.some((word) => MODAL.test(word))) return null;
   const letters = all.filter((word) => word === 's' || word === 'z');
   if (letters.length > 0) return named(all, letters);
   const clauses = bare
     .split(/[,;]/u)
     .map(wordsOf)
     .filter((clause) => clause.length > 0);
-  return clauses.every(saysNone) ? 'none' : null;
+  // "Flat strips, not spun": what is spoken of may stand by itself.
+  const names = (clause: readonly string[]) => clause.every((word) => ELEMENTS.test(word) || isFilling(word));
+  return clauses.some(saysNone) && clauses.every((clause) => saysNone(clause) || names(clause))
+    ? 'none'
+    : null;
 }
 
 function named(all: readonly string[], letters: readonly string[]): TwistSaid | null {

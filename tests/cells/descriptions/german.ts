@@ -97,7 +97,7 @@ Köper?, Rauten | twill | t=lozenge
 vgl. Köper 2/2 | twill22 |
 Leinwandbindung mit Brettchenkante | tabby | | ?
 Zwirnbindung, Anfangskante in Rips | twined | | ?
-Köper, fein | twill | | ?
+Köper, fein | twill | |
 köperartig | - | | ?
 kein Köper | - | | ?
 Leinwandbinding | - | | ?

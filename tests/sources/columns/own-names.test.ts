@@ -21,7 +21,7 @@ describe("a column under an attribute's own name", () => {
     ['beyond what is possible', 'Row spacing (mm)', HUGE],
     ['below nought', 'Row spacing (mm)', NEGATIVE],
     ['small whole numbers beside a unit', 'Row spacing (mm)', ['0', '1', '2', '1', '0', '3', '0']],
-    ['a known wording beside its unit', 'Distance between rows (mm)', HUGE],
+    ['a known wording beside its unit', 'Spacing between rows (mm)', HUGE],
   ])('is taken, every number kept, and what is odd is said: %s', (_, header, values) => {
     const { reading, last } = column(table(header, values));
     expect([last.status, last.attributes]).toEqual(['matched', ['rowSpacing']]);

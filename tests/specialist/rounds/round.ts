@@ -107,8 +107,15 @@ function described(text: string, means: string): Outcome {
   if (means === 'ask') return outcome(asks ? 'right' : 'wrong');
   // A broader term with a question is less than was meant, and nothing else.
   const broader = own !== null && asks && isWithin(vocabulary, term, own);
+  const less = (id: string, value: string): boolean => {
+    const { vocabulary: name } = register.attributes.get(id) ?? {};
+    const terms = name === undefined ? undefined : register.vocabularies.get(name);
+    const said = meant.get(id);
+    return asks && terms !== undefined && said !== undefined && isWithin(terms, said, value);
+  };
   const nothingElse =
-    (own === null || own === term || broader) && [...read].every(([id, value]) => meant.get(id) === value);
+    (own === null || own === term || broader) &&
+    [...read].every(([id, value]) => meant.get(id) === value || less(id, value));
   if (!nothingElse) return outcome('wrong');
   const whole = (own ?? '-') === term && read.size === meant.size;
   if (whole && !asks) return outcome('right');

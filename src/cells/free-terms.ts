@@ -1,0 +1,57 @@
+import type { AttributeDefinition } from '../attributes/definition.ts';
+import { takeDoubt } from './certainty.ts';
+import type { CellContext } from './context.ts';
+import { emptyTerm, notUnderstood, quote, readAs } from './notes.ts';
+import { readNothing } from './nothing.ts';
+import type { TermReading } from './reading.ts';
+import { doubtNotes, termReading, translated } from './terms.ts';
+import { nothingInWords } from './wording/nothing-in-words.ts';
+import { DENYING, DETERMINING, wordsOf } from './wording/word-classes.ts';
+
+/** Attributes whose cells are names of places and times: there, "unprov." is no name. */
+export const NAMES: ReadonlySet<string> = new Set(['site', 'region', 'phase', 'period']);
+/** Attributes that say what a thing is, in free words: there a denial names no kind, and a word of doubt is one. */
+const THINGS: ReadonlySet<string> = new Set(['recordedUse', 'part', 'colour']);
+/**
+ * A name may begin with any word ("Likely", "Nok"), so beside one only a longer word of doubt counts, before a capital
+ * letter or behind a comma: "vermutlich Drommavel", "Drommavel, probably".
+ */
+const DOUBTFUL_NAME = /^(?:\p{Ll}{6,} (?=\p{Lu})|.*[,(] ?\p{Ll}{4,}\.?\)?$)/u;
+
+/** Reads a kind of an attribute without a vocabulary: every wording is its own kind. */
+export function readFreeTerm(
+  text: string,
+  context: CellContext,
+  attribute?: AttributeDefinition,
+): TermReading {
+  const settled = translated(text, context);
+  if (settled !== undefined) {
+    return termReading(settled, 0, [
+      readAs('translation', `${quote(text)} read as ${settled}, as the profile says`),
+    ]);
+  }
+  const nothing = readNothing(text, 'without absent');
+  if (nothing !== null) return emptyTerm(nothing.state, nothing.notes);
+  const wording = text.replace(/\s+/gu, ' ').trim();
+  const thing = attribute !== undefined && THINGS.has(attribute.id);
+  const said = thing ? nothingInWords(text, attribute) : null;
+  if (said !== null) return emptyTerm(said.state, [said.note]);
+  const doubt = takeDoubt(wording);
+  const meant =
+    doubt.steps > 0 &&
+    (doubt.marks.every((mark) => mark.startsWith('?')) ||
+      (thing && !doubt.marks.includes('( )')) ||
+      (attribute !== undefined &&
+        NAMES.has(attribute.id) &&
+        wording.length < 80 &&
+        DOUBTFUL_NAME.test(wording)));
+  const rest = meant ? doubt.rest : wording;
+  const [first = '', ...more] = thing ? wordsOf(rest) : [];
+  if (more.length > 0 && (DENYING.test(first) || DETERMINING.test(first))) {
+    const why = `${quote(text)} says what it is not, and not what it is`;
+    return emptyTerm('not-observed', [notUnderstood('denied-term', why)]);
+  }
+  return meant
+    ? termReading(translated(rest, context) ?? rest, doubt.steps, doubtNotes(doubt.marks))
+    : termReading(wording, 0, []);
+}
