@@ -68,7 +68,15 @@ export function matchAttribute(header: string, register: Register): Match {
     };
   }
   const ambiguous = AMBIGUOUS_HEADER_KEYS.get(key);
-  if (ambiguous !== undefined) return ambiguity(name, ambiguous, (id) => register.attributes.has(id));
+  if (ambiguous !== undefined) {
+    // Beside a unit only what can be measured in it is meant: "Brins (mm)" is no number of plies.
+    const fits = (id: string) => {
+      const attribute = register.attributes.get(id);
+      return attribute !== undefined && fitsUnit(kind, attribute, unit) > 0;
+    };
+    if (ambiguous.candidates.length === 0 || ambiguous.candidates.some(fits))
+      return ambiguity(name, ambiguous, fits);
+  }
   return inInches(header, index, register) ?? near();
 }
 

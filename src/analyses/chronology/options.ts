@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { levelOption } from '../level-option.ts';
-import { attributeId, groupingId } from '../shared-options.ts';
+import { attributeId, groupingId, kindsId } from '../shared-options.ts';
 
 export const chronologyOptions = z.strictObject({
   date: attributeId().default('date').meta({
@@ -11,7 +11,7 @@ export const chronologyOptions = z.strictObject({
     title: 'Places',
     description: 'What is set out by itself, and within which a change is looked for again: sites, regions.',
   }),
-  of: groupingId().default('structure').meta({
+  of: kindsId().meta({
     title: 'Kinds',
     description: 'The attribute of kinds that may change through time, such as structure or fibre.',
   }),

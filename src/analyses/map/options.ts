@@ -1,14 +1,14 @@
 import { z } from 'zod';
 import { coefficientOption } from '../coefficient-option.ts';
 import { levelOption } from '../level-option.ts';
-import { attributeId, fileName, groupingId } from '../shared-options.ts';
+import { attributeId, fileName, groupingId, kindsId } from '../shared-options.ts';
 
 export const mapOptions = z.strictObject({
   assemblages: groupingId().default('site').meta({
     title: 'Places',
     description: 'What is drawn as one place: sites, or "assemblage" for site and phase as one.',
   }),
-  of: groupingId().default('structure').meta({
+  of: kindsId().meta({
     title: 'Kinds',
     description: 'The attribute of kinds in whose counts places are alike, such as structure or fibre.',
   }),

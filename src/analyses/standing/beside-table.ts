@@ -15,8 +15,8 @@ export function besideTable({ beside, options }: StandingFound): ResultTable {
       { id: 'site', label: options.site },
       { id: 'othersN', label: 'n elsewhere' },
       { id: 'others', label: 'all others' },
-      { id: 'low', label: 'least of a single one' },
-      { id: 'high', label: 'most of a single one' },
+      { id: 'min', label: 'least of a single one' },
+      { id: 'max', label: 'most of a single one' },
     ],
     rows: beside.flatMap((one): TableCell[][] => {
       const ends = (range: readonly [number, number] | null): TableCell[] =>

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { coefficientOption } from '../coefficient-option.ts';
 import { comparisonOptions } from '../comparison-options.ts';
 import { levelOption } from '../level-option.ts';
-import { attributeId, groupingId } from '../shared-options.ts';
+import { attributeId, groupingId, kindsId } from '../shared-options.ts';
 
 const { of: comparedAttributes, ...comparison } = comparisonOptions;
 
@@ -20,7 +20,7 @@ export const standingOptions = z.strictObject({
     description:
       'Attributes such as region or period: only items that share the commonest value of the site are compared. None named = all.',
   }),
-  of: groupingId().default('structure').meta({
+  of: kindsId().meta({
     title: 'Kinds',
     description: 'The attribute of kinds in whose counts assemblages are compared.',
   }),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { attributeId, groupingId } from '../shared-options.ts';
+import { attributeId, groupingId, kindsId } from '../shared-options.ts';
 
 export const threadcountOptions = z.strictObject({
   x: attributeId().default('density1').meta({
@@ -10,7 +10,7 @@ export const threadcountOptions = z.strictObject({
     title: 'Up',
     description: 'The measurement drawn up: the count of system 2 unless another is named.',
   }),
-  by: groupingId().default('structure').meta({
+  by: kindsId().meta({
     title: 'Symbols by',
     description: 'What the symbols stand for, and within which groups the two are looked at again.',
   }),

@@ -2,25 +2,10 @@ import { notUnderstood } from '../notes.ts';
 import type { Note } from '../reading.ts';
 import { foldCell, plainSigns } from '../text.ts';
 import { STRENGTH } from '../wording/twist-words.ts';
-import type { Direction } from './direction.ts';
+import type { PlyItems } from './notation.ts';
 import { type Part, partOf } from './parts.ts';
 import { withRoles } from './roles.ts';
 import { NOISE, PLIED, STRANDS } from './words.ts';
-
-export type PlyItem =
-  | { readonly kind: 'letter'; readonly twist: Direction; readonly capital: boolean }
-  | { readonly kind: 'number'; readonly value: number }
-  | { readonly kind: 'group'; readonly items: readonly PlyItem[] };
-
-/** A notation taken apart: its symbols, and what words say about them. */
-export interface PlyItems {
-  readonly symbols: readonly PlyItem[];
-  /** Letter that a word calls plied, and letter that a word calls spun, where both or one is named. */
-  readonly outer: Direction | null;
-  readonly inner: Direction | null;
-  /** "2-ply". */
-  readonly count: number | null;
-}
 
 /** "S2z plied yarn": a notation that is whole, and the word for what it is. */
 const WHOLE = /^([SZ]\d?\(?\d?[sz]\)?|\d[sz][SZ]|[sz]\d?[SZ])[ ,]+(\p{L}[\p{L} -]*)$/u;

@@ -1,5 +1,20 @@
 import type { Direction } from './direction.ts';
 
+export type PlyItem =
+  | { readonly kind: 'letter'; readonly twist: Direction; readonly capital: boolean }
+  | { readonly kind: 'number'; readonly value: number }
+  | { readonly kind: 'group'; readonly items: readonly PlyItem[] };
+
+/** A notation taken apart: its symbols, and what words say about them. */
+export interface PlyItems {
+  readonly symbols: readonly PlyItem[];
+  /** Letter that a word calls plied, and letter that a word calls spun, where both or one is named. */
+  readonly outer: Direction | null;
+  readonly inner: Direction | null;
+  /** "2-ply". */
+  readonly count: number | null;
+}
+
 /** A yarn or cord from its final twist inwards; `of` is absent for a single, or where nothing is said. */
 export interface Ply {
   readonly twist: Direction | null;

@@ -1,7 +1,7 @@
 import { notUnderstood } from '../notes.ts';
 import type { Note } from '../reading.ts';
 import type { Direction } from './direction.ts';
-import type { PlyItem, PlyItems } from './items.ts';
+import type { PlyItem, PlyItems } from './notation.ts';
 import type { Part } from './parts.ts';
 
 /** Lets "z-spun", "S-plied", "torsión S" and "2-ply" say which letter or number they mean. */

@@ -1,8 +1,7 @@
 import type { CellContext } from '../context.ts';
 import { flagged, notUnderstood } from '../notes.ts';
 import type { Note } from '../reading.ts';
-import type { PlyItem } from './items.ts';
-import { type Ply, single } from './notation.ts';
+import { type Ply, type PlyItem, single } from './notation.ts';
 
 /** Letters, numbers and brackets of a ply notation, from the order in which they stand to the order of the twists. */
 

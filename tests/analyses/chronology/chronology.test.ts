@@ -7,7 +7,13 @@ type Row = Readonly<Record<string, string | number | readonly [number, number]>>
 
 const line = (count: number, of: (i: number) => Row): Row[] => Array.from({ length: count }, (_, i) => of(i));
 const answer = (rows: readonly Row[], options: object = {}, unit: 'fragment' | 'item' = 'fragment') =>
-  ask(chronology, inputFrom(rows, unit), { phases: 'period', draws: 50, relabellings: 499, ...options });
+  ask(chronology, inputFrom(rows, unit), {
+    of: 'structure',
+    phases: 'period',
+    draws: 50,
+    relabellings: 499,
+    ...options,
+  });
 
 /** Woven finds early and twined ones late, alike at two sites. */
 const changing = line(40, (i) => ({

@@ -20,7 +20,7 @@ const apart: Row[] = Array.from({ length: 24 }, (_, i) => {
 });
 const line = (count: number, of: (i: number) => Row): Row[] => Array.from({ length: count }, (_, i) => of(i));
 const answer = (rows: readonly Row[], options: object = {}, unit: 'fragment' | 'item' = 'fragment') =>
-  ask(threadcount, inputFrom(rows, unit), { within: [], draws: 50, ...options });
+  ask(threadcount, inputFrom(rows, unit), { by: 'structure', within: [], draws: 50, ...options });
 
 describe('how two counts go together', () => {
   it('says that they rise together', () => {
