@@ -32,6 +32,9 @@ export interface CutAnswer {
 /** What the readings of one attribute say about a division where the rules cut them. */
 export type SplitVerdict = 'divided at the cut' | 'divided elsewhere' | 'one range' | 'cannot be told';
 
+/** What decides together whether readings are divided: the dip, one mode by bandwidth, the number of parts by BIC. */
+export type HeapTest = 'dip' | 'bandwidth' | 'parts';
+
 /** Whether the readings of one attribute fall into two heaps where a typology cuts them. */
 export interface HeapSplit {
   readonly attribute: string;
@@ -68,6 +71,8 @@ export interface HeapSplit {
   readonly curve: { readonly at: Float64Array; readonly height: Float64Array };
   /** What division could have been seen in so many readings. */
   readonly visible: Visible;
+  /** The one test that finds no division where the dip and the other one find it; null otherwise. */
+  readonly against: Exclude<HeapTest, 'dip'> | null;
   readonly verdict: SplitVerdict;
 }
 

@@ -17,9 +17,11 @@ function stepWords({ steps, scaleBy, logarithm, unit }: HeapSplit): string {
   const range = least === most ? '' : least === 0 ? 'up to ' : `${printNumber(least)} to `;
   const step = most === 0 ? '' : ` in steps of ${range}${printQuantity(most, unit)}`;
   const scale =
-    scaleBy === 'definition'
-      ? ''
-      : `, ${logarithm ? 'on logarithms' : 'as measured'}, which fits them better`;
+    scaleBy === 'fit'
+      ? `, ${logarithm ? 'on logarithms' : 'as measured'}, which fits them better`
+      : logarithm
+        ? ', on logarithms'
+        : '';
   return `${step}${scale}`;
 }
 

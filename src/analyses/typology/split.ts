@@ -18,7 +18,7 @@ import { densityOf } from './density.ts';
 import { visibleSplit } from './power.ts';
 import { readingsOf } from './readings.ts';
 import { conditionsOf, type Typology } from './rules.ts';
-import type { HeapSplit, SplitVerdict } from './split-found.ts';
+import type { HeapSplit, HeapTest, SplitVerdict } from './split-found.ts';
 import { cutAnswers, thresholdOf } from './threshold.ts';
 import { twoAgainstOne } from './two-parts.ts';
 
@@ -72,26 +72,45 @@ export function cutsOf(typology: Typology): ReadonlyMap<string, readonly number[
 /** The dip is held against its worst case, the even sample, so that a tail twice as wide still errs too seldom. */
 const TAILS_OF_DIP = 2;
 
+/** The tests that find no second heap; undefined where one of them could not be asked. */
+function findingOne(
+  { dip, bandwidth, best }: Omit<Heaps, 'bic'>,
+  confidence: number,
+): readonly HeapTest[] | undefined {
+  if (isUnavailable(dip) || isUnavailable(bandwidth) || isUnavailable(best)) return undefined;
+  const byDip = toldAt(dip.p, 1 - TAILS_OF_DIP * (1 - confidence)) === 'told apart';
+  return [
+    ...(byDip ? [] : ['dip' as const]),
+    ...(toldAt(bandwidth.p, confidence) === 'told apart' ? [] : ['bandwidth' as const]),
+    ...(best.parts.length >= 2 ? [] : ['parts' as const]),
+  ];
+}
+
 /**
  * More than one heap, when the dip, the bandwidth and BIC all say so; undefined where it cannot be said. How often
  * that errs, and what it finds, is simulated (docs/methods/typology.md).
  */
-export function fallsApart(
-  { dip, bandwidth, best }: Omit<Heaps, 'bic'>,
-  confidence: number,
-): boolean | undefined {
-  if (isUnavailable(dip) || isUnavailable(bandwidth) || isUnavailable(best)) return undefined;
-  const byDip = toldAt(dip.p, 1 - TAILS_OF_DIP * (1 - confidence)) === 'told apart';
-  return byDip && toldAt(bandwidth.p, confidence) === 'told apart' && best.parts.length >= 2;
+export function fallsApart(heaps: Omit<Heaps, 'bic'>, confidence: number): boolean | undefined {
+  const against = findingOne(heaps, confidence);
+  return against === undefined ? undefined : against.length === 0;
 }
 
-/** Are the readings divided, and where the rules divide them? So few that no division would show tell nothing. */
+/** The only test that finds one heap; bandwidth and BIC may be led astray together, so that the dip alone decides. */
+function standsAgainst(findOne: readonly HeapTest[]): HeapSplit['against'] {
+  const [only, ...others] = findOne;
+  return only === undefined || only === 'dip' || others.length > 0 ? null : only;
+}
+
+/**
+ * Are the readings divided, and where the rules divide them? So few that no division would show tell nothing, nor do
+ * tests of which the dip and one more find a division and the third does not.
+ */
 function verdictOf(
   apart: boolean | undefined,
-  { threshold, answers, visible }: Pick<HeapSplit, 'threshold' | 'answers' | 'visible'>,
+  { threshold, answers, visible, against }: Pick<HeapSplit, 'threshold' | 'answers' | 'visible' | 'against'>,
 ): SplitVerdict {
   if (apart === undefined) return 'cannot be told';
-  if (!apart) return isUnavailable(visible.asCut) ? 'cannot be told' : 'one range';
+  if (!apart) return against !== null || isUnavailable(visible.asCut) ? 'cannot be told' : 'one range';
   if (isUnavailable(threshold)) return 'cannot be told';
   return answers.some(({ agrees }) => agrees) ? 'divided at the cut' : 'divided elsewhere';
 }
@@ -136,10 +155,11 @@ function splitIn(
       why: `${printCount(values.length, 'reading')} ${values.length === 1 ? 'is' : 'are'} too few to look for a split; ${FEWEST} needed`,
     };
     const unknown = { dip: why, bandwidth: why, best: why, twoAgainstOne: why, threshold: why, valley: why };
-    return { ...head, ...unknown, bic: [], answers: [], verdict: 'cannot be told' };
+    return { ...head, ...unknown, bic: [], answers: [], against: null, verdict: 'cannot be told' };
   }
   const heaps = heapsOf(rounded, random);
   const apart = fallsApart(heaps, confidence);
+  const against = standsAgainst(findingOne(heaps, confidence) ?? []);
   const threshold = apart
     ? thresholdOf({
         readings: rounded,
@@ -159,7 +179,8 @@ function splitIn(
     threshold,
     valley: typeof valley === 'number' ? back(valley) : valley,
     answers,
-    verdict: verdictOf(apart, { threshold, answers, visible: head.visible }),
+    against,
+    verdict: verdictOf(apart, { threshold, answers, visible: head.visible, against }),
   };
 }
 

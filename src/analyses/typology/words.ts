@@ -2,6 +2,7 @@ import type { Answer } from '../contract.ts';
 import { inSentence, printCount, printList } from '../phrasing.ts';
 import { apartWords, withinWords } from './apart-words.ts';
 import { NO_TYPE, type TypologyFound } from './found.ts';
+import type { HeapSplit } from './split-found.ts';
 import { splitWords } from './split-words.ts';
 import { turnsOf } from './turn-words.ts';
 
@@ -47,6 +48,11 @@ function answerOf(found: TypologyFound): string {
   }
 }
 
+const TESTS: Readonly<Record<NonNullable<HeapSplit['against']>, string>> = {
+  bandwidth: 'one mode by bandwidth',
+  parts: 'the number of parts by BIC',
+};
+
 const doubtful = ({ apart }: TypologyFound) =>
   'why' in apart
     ? []
@@ -58,6 +64,9 @@ const differOtherwise = ({ apart }: TypologyFound) => !('why' in apart) && apart
 
 function openWhy({ apart, splits }: TypologyFound): string {
   const unknown = splits.filter(({ verdict }) => verdict === 'cannot be told');
+  const [torn] = unknown;
+  if (torn !== undefined && torn.against !== null)
+    return `two tests find the readings of ${inSentence(torn.label)} divided, the third, ${TESTS[torn.against]}, does not`;
   if (unknown.length > 0)
     return `readings of ${printList(unknown.map(({ label }) => inSentence(label)))} do not say whether they are divided`;
   if ('why' in apart) return apart.why;
