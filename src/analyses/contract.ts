@@ -105,8 +105,27 @@ export interface LabelsLeft {
   readonly labels: readonly string[];
 }
 
-/** A verdict in short: texts are the same verdict where they are equal, sets of labels are contrary where they share none. */
-export type ShortVerdict = string | readonly LabelsLeft[];
+/** Who comes first in a ranking, nobody where that cannot be told, and who cannot be ruled out as first. */
+export interface FirstOf {
+  readonly rank: 'most' | 'least';
+  /** As a sentence names it: "which are most alike". */
+  readonly which: string;
+  readonly first: readonly string[];
+  readonly open: readonly string[];
+}
+
+/** What is told of one attribute or table, and the conditions that it is said under, as nouns. */
+export interface ToldUnder {
+  readonly of: string;
+  readonly told: string;
+  readonly under: readonly string[];
+}
+
+/**
+ * A verdict in short. Texts are the same verdict where they are equal; sets of labels are contrary where they share none,
+ * rankings where neither leader is possible in the other, tests where they tell another thing.
+ */
+export type ShortVerdict = string | readonly (LabelsLeft | FirstOf | ToldUnder)[];
 
 export interface Leads {
   readonly figure?: string;

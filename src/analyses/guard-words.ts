@@ -89,10 +89,9 @@ export function mayBeDifference({ changes }: Guard): string | null {
   return worst === undefined ? null : `a difference ${DIFFERENCE[worst.id]}`;
 }
 
-/** The verdict of the guard in short, to be held against that of the same question asked otherwise. */
-export function guardVerdict({ changes }: Guard): string {
-  const [worst] = changes;
-  return worst === undefined ? '' : `; ${worst.label} ${worst.verdict}`;
+/** The conditions that change a verdict, as a verdict in short names them. */
+export function guardVerdict({ changes }: Guard): readonly string[] {
+  return changes.map(({ label }) => inSentence(label));
 }
 
 /**

@@ -2,6 +2,7 @@ import type { First } from '../numerics/assemblages/ranking.ts';
 import { mostAlike, type SimilarityCoefficient } from '../numerics/assemblages/similarity.ts';
 import type { Unavailable } from '../numerics/foundation/unavailable.ts';
 import { NAMED } from './coefficient-option.ts';
+import type { FirstOf } from './contract.ts';
 import { printList, printNumber, printSmall, printSome } from './phrasing.ts';
 
 /** Who is the most alike, for every analysis that ranks assemblages by likeness. */
@@ -67,7 +68,9 @@ export function coefficientName(coefficient: SimilarityCoefficient): string {
   return NAMED[coefficient];
 }
 
-/** A ranking as a verdict in short: who is first, or that it cannot be told. */
-export function rankInShort(rank: Rank | Unavailable): string {
-  return 'why' in rank ? 'cannot be told' : [...rank.labels].sort().join(' and ');
+/** A ranking as a verdict in short. */
+export function rankInShort(rank: Rank | Unavailable, which: string, end: FirstOf['rank']): FirstOf {
+  return 'why' in rank
+    ? { rank: end, which, first: [], open: [] }
+    : { rank: end, which, first: rank.labels, open: rank.rivals.map(({ label }) => label) };
 }

@@ -116,15 +116,11 @@ function readGrid(
   lowerByMethod(columnsRead, register);
   applyNames(columnsRead, options.names ?? [], sheet.origins, ledger);
   const names = read.table.get(`${TEXT_COLUMN_PREFIX}${sheet.headers[0]}`);
-  const assembled = assembleTable(
-    columnsRead,
-    sheet.origins,
-    name,
-    ledger,
-    names,
-    profile.repeatedIds,
-    profile.itemNumbers,
-  );
+  const assembled = assembleTable(columnsRead, sheet.origins, name, ledger, names, {
+    ...(profile.repeatedIds === undefined ? {} : { repeatedIds: profile.repeatedIds }),
+    ...(profile.itemNumbers === undefined ? {} : { itemNumbers: profile.itemNumbers }),
+    decided: options.names ?? [],
+  });
   enterCrossChecks(assembled.table, fieldsCounted(read.columns), register, ledger);
   const dropped = ledgerDropped(assembled.dropped, sheet, ledger);
   const dialect: Dialect = { ...found, decimal: habit };

@@ -1,7 +1,8 @@
-import type { ShortVerdict, Turn } from '../analyses/contract.ts';
-import { endingWith, oneSentence } from '../analyses/one-sentence.ts';
+import type { Turn } from '../analyses/contract.ts';
+import { endingWith } from '../analyses/one-sentence.ts';
 import type { Answered } from '../analyses/register.ts';
 import type { Witness } from '../fragments/witness.ts';
+import { type Change, changeOf } from './change-of.ts';
 import type { Prepared } from './prepare.ts';
 
 /**
@@ -15,8 +16,15 @@ export interface WhatIf {
   readonly open: string;
   /** Said in place of the verdict where it turns: one sentence of at most 30 words. */
   readonly hangsOn: string;
+  /**
+   * Instead of that, where what was taken is far likelier than what is tried: the verdict stands under this clause,
+   * the fullest wording first.
+   */
+  readonly onlyIf?: readonly string[];
   /** What would settle it. */
   readonly next: string;
+  /** The name by which the first answer calls what this one calls so. */
+  readonly calls?: (name: string) => string;
   readonly prepared: () => Prepared;
 }
 
@@ -25,24 +33,32 @@ export interface Tried {
   readonly other: Answered;
 }
 
+interface TriedChange extends Tried {
+  readonly change: Change;
+}
+
+const UNCHANGED: Change = { how: 'the same', which: '' };
+const leavesItOpen = ({ change: { how } }: TriedChange) => how === 'moved' || how === 'turned';
+
 /**
- * The answer with what was tried otherwise: where a verdict turns, that is the answer; where a set of labels only
- * grows, shrinks or overlaps, the answer says on what it hangs. A verdict that counts fragments, since nobody has said
+ * The answer with what was tried otherwise: where a verdict turns, that is the answer; where it stands but leaves more
+ * or less open, or under a clause, the answer says on what it hangs. A verdict that counts fragments, since nobody has said
  * what an object is, says so.
  */
 export function withTurns(answered: Answered, witness: Witness, tried: readonly Tried[]): Answered {
   const { verdict, words } = answered;
   if (verdict === null) return describedOtherwise(answered, tried);
-  const changes = tried.map(({ whatIf, other }) => ({
-    whatIf,
-    other,
-    change: other.verdict === null ? 'the same' : changeOf(verdict, other.verdict),
-  }));
+  const changes = tried.map(
+    (one): TriedChange => ({
+      ...one,
+      change: one.other.verdict === null ? UNCHANGED : changeOf(verdict, one.other.verdict, one.whatIf.calls),
+    }),
+  );
   const turns = changes.map(
-    ({ whatIf, other, change }): Turn => ({
-      what: whatIf.what,
-      size: change === 'the same' ? 'the answer is the same' : startingSmall(other.words.answer),
-      overturns: change !== 'the same',
+    (one): Turn => ({
+      what: one.whatIf.what,
+      size: one.change.how === 'the same' ? 'the answer is the same' : startingSmall(one.other.words.answer),
+      overturns: leavesItOpen(one),
     }),
   );
   // What was tried and changes nothing comes last.
@@ -51,10 +67,10 @@ export function withTurns(answered: Answered, witness: Witness, tried: readonly 
     ...words.unless,
     ...turns.filter(({ overturns }) => !overturns),
   ].sort((a, b) => Number(b.overturns) - Number(a.overturns));
-  const changed = changes.filter(({ change }) => change !== 'the same');
+  const changed = changes.filter(leavesItOpen);
   const next = [...changed.map(({ whatIf }) => whatIf.next), ...(words.next ?? [])];
   const settle = next.length === 0 ? {} : { next };
-  const worst = changes.find(({ change }) => change === 'turned');
+  const worst = changed.find(({ change, whatIf }) => change.how === 'turned' && whatIf.onlyIf === undefined);
   if (worst !== undefined)
     return {
       ...answered,
@@ -65,25 +81,40 @@ export function withTurns(answered: Answered, witness: Witness, tried: readonly 
         ...settle,
       },
     };
-  const [moved] = changed;
-  const said =
-    witness.status === 'confirmed'
-      ? words.answer
-      : endingWith(words.answer, [', if each fragment is a find of its own', ', counted by fragments']);
+  const said = endingWith(words.answer, together(clauses(witness, changed)));
   // What had to give way is evidence still.
   const whole = said.startsWith(words.answer.replace(/\.$/, ''));
   return {
     ...answered,
     words: {
-      answer: oneSentence(
-        [said.replace(/\.$/, '')],
-        moved === undefined ? [] : [`; which stay hangs on ${moved.whatIf.open}`],
-      ),
+      answer: said,
       because: whole ? words.because : [words.answer, ...words.because].slice(0, MOST_REASONS),
       unless,
       ...settle,
     },
   };
+}
+
+/** What has to be said of a verdict that stands, each with its shorter wordings. */
+function clauses(witness: Witness, changed: readonly TriedChange[]): readonly (readonly string[])[] {
+  const [conditional] = changed.flatMap(({ whatIf }) => (whatIf.onlyIf === undefined ? [] : [whatIf.onlyIf]));
+  const moved = changed.find(({ change, whatIf }) => change.how === 'moved' && whatIf.onlyIf === undefined);
+  return [
+    ...(conditional === undefined ? [] : [conditional]),
+    ...(witness.status === 'confirmed'
+      ? []
+      : [[', if each fragment is a find of its own', ', counted by fragments']]),
+    ...(moved === undefined
+      ? []
+      : [[`; ${moved.change.which} hangs on ${moved.whatIf.open}`, `; it hangs on ${moved.whatIf.open}`]]),
+  ];
+}
+
+/** All clauses one after another, in every combination of their wordings, the longest first. */
+function together(parts: readonly (readonly string[])[]): readonly string[] {
+  return parts
+    .reduce<readonly string[]>((all, part) => all.flatMap((said) => part.map((next) => said + next)), [''])
+    .toSorted((a, b) => b.length - a.length);
 }
 
 /** A description has no verdict that could turn: what it says otherwise stands beside it. */
@@ -99,19 +130,6 @@ function describedOtherwise(answered: Answered, tried: readonly Tried[]): Answer
     overturns: false,
   }));
   return { ...answered, words: { ...words, unless: [...words.unless, ...turns] } };
-}
-
-/** Sets of labels turn only where they share none; where they share some but not all, they move. */
-export function changeOf(here: ShortVerdict, there: ShortVerdict): 'the same' | 'moved' | 'turned' {
-  if (typeof here === 'string' || typeof there === 'string') return here === there ? 'the same' : 'turned';
-  const pairs = here.flatMap(({ attribute, labels }) => {
-    const other = there.find((one) => one.attribute === attribute);
-    return other === undefined ? [] : [[new Set(labels), new Set(other.labels)] as const];
-  });
-  const shared = pairs.map(([one, other]) => [...one].filter((label) => other.has(label)).length);
-  const alike = pairs.map(([one, other], at) => one.size === other.size && one.size === shared[at]);
-  if (pairs.length === here.length && here.length === there.length && alike.every(Boolean)) return 'the same';
-  return pairs.some((_, at) => !alike[at] && shared[at] === 0) ? 'turned' : 'moved';
 }
 
 /** Lines of evidence that an answer may have. */

@@ -13,7 +13,7 @@ import { settleWitness, type Witness } from '../fragments/witness.ts';
 import { combineSources } from '../sources/combine/combine.ts';
 import type { LikelyDuplicate } from '../sources/combine/duplicates.ts';
 import { parseJson } from '../sources/formats/parse-json.ts';
-import { NAMED, type NearNames, nearNames } from '../sources/names/names.ts';
+import { NAMED, type NearNames, nearNames } from '../sources/names/near-names.ts';
 import { checkProfile } from '../sources/profile/profile.ts';
 import { readSource, readTexts } from '../sources/read-source.ts';
 import { nameIn } from '../sources/reading/assemble.ts';

@@ -7,12 +7,12 @@ import { materialCautions } from './material-cautions.ts';
 import { inNounsOf } from './nouns.ts';
 import { withTurns } from './otherwise.ts';
 import { type Prepared, type Progress, prepareStudy } from './prepare.ts';
-import { readinessOf } from './readiness.ts';
+import { readinessOf } from './readiness/readiness.ts';
 import { withheldAside } from './restrict.ts';
 import type { AnalysisResult, Results, StudyHead } from './results.ts';
 import { requireWritable } from './results-json.ts';
 import type { AnalysisEntry, Study } from './schema.ts';
-import { tryOtherwise } from './try-otherwise.ts';
+import { spelledFor, tryOtherwise } from './try-otherwise.ts';
 import { VERSION } from './version.ts';
 import type { Sheets } from './workbooks.ts';
 
@@ -131,12 +131,13 @@ export function analyseOne(
     if (analysis === undefined)
       throw new InputError(`there is no analysis of kind "${kind}"`, {}, 'name another');
     report(0, `computing ${id}`);
+    const spelled = spelledFor(prepared, entry, analysis, files);
     const certainties = certaintiesIn(analysis, options);
-    const answered = analysis.run(inputOf(prepared, id, files, report, certainties), options);
+    const answered = analysis.run(inputOf(spelled.prepared, id, files, report, certainties), options);
     const { verdict, ...shown } = withTurns(
       answered,
       prepared.witness,
-      tryOtherwise(prepared, entry, analysis, files, answered.verdict !== null, report),
+      tryOtherwise(spelled, entry, analysis, files, answered.verdict !== null, report),
     );
     const result = inNounsOf(prepared.witness, {
       kind,

@@ -1,16 +1,17 @@
-import { printCount, printSome } from '../analyses/phrasing.ts';
+import { printCount } from '../analyses/phrasing.ts';
 import { collapseItems } from '../fragments/items.ts';
 import { takeRows } from '../fragments/subset.ts';
 import type { FragmentTable, TermColumn } from '../fragments/table.ts';
-import { joinNear } from '../sources/names/names.ts';
+import { slipsAsOne } from './names-as-one.ts';
 import type { WhatIf } from './otherwise.ts';
 import type { Prepared } from './prepare.ts';
+import { takenApart } from './restarting-numbers.ts';
 import { asBeforeShrinking } from './shrinkage.ts';
 
 /**
  * @param used attributes that the question rests on.
  * @param named texts that its options hold, names of places among them.
- * @param judged whether there is a verdict that could turn; a description is only held against its certain part.
+ * @param judged whether there is a verdict that could turn; a description is held against what it would say otherwise.
  * @returns what is to be tried: objects where their column is not confirmed, names that may be one as one, certain
  * attributions alone where some are uncertain, and what shrank at its former size where the study says how much.
  * Empty where nothing of the kind is open.
@@ -22,35 +23,12 @@ export function whatIfs(
   judged = true,
 ): readonly WhatIf[] {
   return [
-    ...(judged ? [byObjects(prepared), namesAsOne(prepared, used, named)] : []),
+    ...(judged || used.length > 0
+      ? [byObjects(prepared), takenApart(prepared), slipsAsOne(prepared, used, named)]
+      : []),
     certainAlone(prepared, used),
     ...(judged ? [asBeforeShrinking(prepared, used)] : []),
   ].filter((one) => one !== null);
-}
-
-/** Two spellings of one place would be compared as two places, and be the most alike of all. */
-function namesAsOne(prepared: Prepared, used: readonly string[], named: ReadonlySet<string>): WhatIf | null {
-  const asked = new Set(used.flatMap((id) => (id === 'assemblage' ? ['site', 'phase'] : [id])));
-  const pairs = prepared.nearNames.filter(({ attribute }) => asked.has(attribute));
-  const [first] = pairs;
-  if (first === undefined) return null;
-  const said = pairs.map(({ names: [a, b] }) => `${a} and ${b}`);
-  return {
-    what: `Taken as one: ${printSome(said, 3)}`,
-    open: 'which names are one',
-    hangsOn: `Cannot be told yet: ${said[0]} may be one name${pairs.length > 1 ? `, as ${printCount(pairs.length - 1, 'more pair')} may` : ''}, and taken as one the answer differs.`,
-    next: `Say of ${printSome(said, 3)} whether they are one ("names" in the study, or on Sources).`,
-    prepared: () => {
-      // The spelling that the question names stays.
-      const kept = pairs.map((pair) =>
-        named.has(pair.names[1]) ? { ...pair, names: [pair.names[1], pair.names[0]] as const } : pair,
-      );
-      const fragments = joinNear(prepared.fragments, kept);
-      const records =
-        prepared.unit === 'item' ? collapseItems(fragments, prepared.register).table : fragments;
-      return { ...prepared, fragments, records };
-    },
-  };
 }
 
 function byObjects(prepared: Prepared): WhatIf | null {

@@ -167,3 +167,20 @@ describe('what a source says of its own words', () => {
     expect(read('knotted netting', {}, ['pile'])).toEqual(['knottedNetting', {}, []]);
   });
 });
+
+describe('a mark of doubt', () => {
+  it.each([
+    ['open twining (?)', 'probable'],
+    ['open twining ?', 'probable'],
+    ['open twining [?], tufted', 'probable'],
+    ['(?) open twining', 'probable'],
+    ['open twining, uncertain', 'probable'],
+    ['open twining; possibly', 'possible'],
+    ['offene Zwirnbindung (unsicher)', 'probable'],
+    ['open twining', 'certain'],
+  ])('of "%s" leaves it %s', (text, certainty) => {
+    const { main, facets } = readDescription(text, structure, register, { decimal: '.' })!;
+    expect(main).toMatchObject({ term: 'twined', certainty });
+    expect(facets.get('spacingClass')).toMatchObject({ term: 'open', certainty });
+  });
+});

@@ -6,7 +6,7 @@ import { selectRows } from '../../src/fragments/select.ts';
 import { reportQuality } from '../../src/sources/quality/quality.ts';
 import { checkStudy } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
-import { readinessOf } from '../../src/study/readiness.ts';
+import { readinessOf } from '../../src/study/readiness/readiness.ts';
 import { read, termsOf } from '../sources/support.ts';
 
 const register = defaultRegister();

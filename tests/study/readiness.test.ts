@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkStudy } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
-import { readinessOf } from '../../src/study/readiness.ts';
+import { readinessOf } from '../../src/study/readiness/readiness.ts';
 import type { ReadinessLine } from '../../src/study/results.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
@@ -60,7 +60,7 @@ describe('whether the data are ready', () => {
     const table = `${HEAD}1,,Drommavel Landing,X,wool\n2,,Drommavel ldg,X,wool\n`;
     expect(linesOf({ 'a.csv': table }).names).toMatchObject({
       state: 'ask',
-      says: 'Names that may be one: “Drommavel Landing” and “Drommavel ldg”.',
+      says: 'Names that may be one: “Drommavel Landing” and “Drommavel ldg”; compared as one until somebody says that they are two.',
     });
     const names = [{ attribute: 'site', name: 'Drommavel Landing', also: ['Drommavel ldg'] }];
     expect(linesOf({ 'a.csv': table }, { names }).names).toBeUndefined();

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkStudy } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
-import { readinessOf } from '../../src/study/readiness.ts';
+import { readinessOf } from '../../src/study/readiness/readiness.ts';
 import { runStudy } from '../../src/study/run-study.ts';
 import { asBeforeShrinking } from '../../src/study/shrinkage.ts';
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Answered } from '../../src/analyses/register.ts';
 import type { Witness } from '../../src/fragments/witness.ts';
-import { changeOf, type WhatIf, withTurns } from '../../src/study/otherwise.ts';
+import { changeOf } from '../../src/study/change-of.ts';
+import { type WhatIf, withTurns } from '../../src/study/otherwise.ts';
 
 const confirmed: Witness = { status: 'confirmed', one: 'item', many: 'items' };
 const absent: Witness = { ...confirmed, status: 'absent' };
@@ -65,15 +66,91 @@ describe('where nobody has said what an object is', () => {
   });
 });
 
+describe('two names taken as one', () => {
+  const kept: WhatIf = {
+    ...whatIf,
+    what: 'Kept apart',
+    open: 'which names are one',
+    onlyIf: [', if Holm and Holmby are one name', ', near names taken as one'],
+  };
+  it('are a condition where the verdict would be another, and not where it would not', () => {
+    const other = answered('not told apart', 'The sites are not told apart.');
+    const { words } = withTurns(apart, confirmed, [{ whatIf: kept, other }]);
+    expect(words.answer).toBe('Spacing differs, if Holm and Holmby are one name.');
+    expect(words.unless[0]).toEqual({
+      what: 'Kept apart',
+      size: 'the sites are not told apart',
+      overturns: true,
+    });
+    expect(withTurns(apart, confirmed, [{ whatIf: kept, other: apart }]).words.answer).toBe(
+      'Spacing differs.',
+    );
+  });
+  it('is said together with what else has to be said, the rest giving way', () => {
+    const long = answered(
+      'told apart',
+      'Spacing differs between four groups by site, most from Holm to Ness, three of six pairs told apart, but not among those found in the sieve.',
+    );
+    const other = answered('not told apart', 'x');
+    const { words } = withTurns(long, absent, [{ whatIf: kept, other }]);
+    expect(words.answer).toBe(
+      'Spacing differs between four groups by site, most from Holm to Ness, three of six pairs told apart, if Holm and Holmby are one name, counted by fragments.',
+    );
+    expect(words.because[0]).toBe(long.words.answer);
+  });
+});
+
+describe('a ranking asked otherwise', () => {
+  const rank = (first: string[], open: string[] = [], end: 'most' | 'least' = 'most') => [
+    { rank: end, which: 'which are most alike', first, open },
+  ];
+  it.each([
+    ['the same leaders, in any order', rank(['A', 'B']), rank(['B', 'A'], ['C']), 'the same'],
+    ['each leader left open by the other', rank(['A'], ['B']), rank(['B'], ['A']), 'within'],
+    ['a leader that the other does not leave open', rank(['A']), rank(['B'], ['A']), 'moved'],
+    ['neither left open by the other', rank(['A'], ['C']), rank(['B'], ['C']), 'turned'],
+    ['nobody first here', rank([]), rank(['B']), 'within'],
+    ['nobody first there', rank(['A']), rank([]), 'moved'],
+    ['the least alike alone', rank(['A'], [], 'least'), rank(['B'], [], 'least'), 'moved'],
+  ])('%s', (_, here, there, how) => {
+    expect(changeOf(here, there).how).toBe(how);
+  });
+  it('takes spellings of one name as one', () => {
+    const calls = (name: string) => (name === 'B ldg' ? 'B' : name);
+    expect(changeOf(rank(['B']), rank(['B ldg']), calls).how).toBe('the same');
+    expect(changeOf(rank(['B']), rank(['B ldg'])).how).toBe('turned');
+  });
+  it('that moves stands, and says which place hangs on what', () => {
+    const here = { ...apart, verdict: rank(['A']) };
+    const other = { ...answered(null, 'B is most alike.'), verdict: rank(['B'], ['A']) };
+    expect(withTurns(here, confirmed, [{ whatIf, other }]).words.answer).toBe(
+      'Spacing differs; which are most alike hangs on what counts as one.',
+    );
+  });
+});
+
+describe('a test asked otherwise', () => {
+  const told = (says: string, ...under: string[]) => [{ of: 'spacing', told: says, under }];
+  it.each([
+    ['another thing told', told('apart'), told('not apart'), 'turned'],
+    ['a condition more', told('apart'), told('apart', 'structure'), 'moved'],
+    ['a condition less', told('apart', 'structure'), told('apart'), 'within'],
+    ['the same under the same', told('apart', 'structure'), told('apart', 'structure'), 'the same'],
+    ['an attribute more', told('apart'), [...told('apart'), { of: 'x', told: 'apart', under: [] }], 'moved'],
+  ])('%s', (_, here, there, how) => {
+    expect(changeOf(here, there).how).toBe(how);
+  });
+});
+
 describe('a set of labels that stay', () => {
   const set = (...labels: string[]) => [{ attribute: 'Site', labels }];
   it('is the same in any order, moves where it shares some, and turns where it shares none', () => {
-    expect(changeOf(set('A', 'B'), set('B', 'A'))).toBe('the same');
-    expect(changeOf(set('A', 'B'), set('A'))).toBe('moved');
-    expect(changeOf(set('A'), set('B'))).toBe('turned');
-    expect(changeOf(set('A'), set())).toBe('turned');
-    expect(changeOf(set(), set())).toBe('the same');
-    expect(changeOf(set('A'), 'cannot be told')).toBe('turned');
+    expect(changeOf(set('A', 'B'), set('B', 'A')).how).toBe('the same');
+    expect(changeOf(set('A', 'B'), set('A')).how).toBe('moved');
+    expect(changeOf(set('A'), set('B')).how).toBe('turned');
+    expect(changeOf(set('A'), set()).how).toBe('turned');
+    expect(changeOf(set(), set()).how).toBe('the same');
+    expect(changeOf(set('A'), 'cannot be told').how).toBe('turned');
   });
   it('that only moves keeps its answer, which says on what it hangs', () => {
     const here = { ...apart, verdict: set('A', 'B') };

@@ -1,4 +1,4 @@
-import type { Analysis } from '../contract.ts';
+import type { Analysis, ToldUnder } from '../contract.ts';
 import { guardVerdict } from '../guard-words.ts';
 import { computeContrast } from './compute.ts';
 import { contrastFigures } from './figures.ts';
@@ -19,15 +19,15 @@ export const contrast: Analysis<ContrastOptions, ContrastFound> = {
   figures: contrastFigures,
   words: contrastWords,
   labels: ({ by }) => [by],
-  verdict: ({ attributes, together }) =>
-    [...attributes.map(attributeVerdict), together === null || 'why' in together ? '' : together.told].join(
-      '; ',
-    ),
+  verdict: ({ attributes, together }) => [
+    ...attributes.map(attributeVerdict),
+    ...(together === null || 'why' in together ? [] : [{ of: 'together', told: together.told, under: [] }]),
+  ],
 };
 
 /** Whether the groups are told apart in one attribute and, of two groups, in which direction. */
-function attributeVerdict({ samples, told, pairs, guard }: AttributeContrast): string {
+function attributeVerdict({ samples, told, pairs, guard }: AttributeContrast): ToldUnder {
   const [only] = pairs;
   const larger = samples.tested.length === 2 && only !== undefined ? (only.larger ?? '') : '';
-  return `${samples.attribute.id} ${told} ${larger}${guardVerdict(guard)}`;
+  return { of: samples.attribute.id, told: `${told} ${larger}`, under: guardVerdict(guard) };
 }

@@ -26,6 +26,7 @@ export const crosstab: Analysis<CrosstabOptions, CrosstabFound> = {
     );
     return said.length === 0 ? [rows] : said;
   },
-  verdict: ({ told, hangsOn, guard }) =>
-    `${told}${hangsOn.length > 0 ? ', but it hangs on how it was counted' : ''}${guardVerdict(guard)}`,
+  verdict: ({ told, hangsOn, guard }) => [
+    { of: '', told, under: [...(hangsOn.length > 0 ? ['the way of counting'] : []), ...guardVerdict(guard)] },
+  ],
 };

@@ -18,5 +18,8 @@ export const similarity: Analysis<SimilarityOptions, SimilarityFound> = {
   tables: similarityTables,
   words: similarityWords,
   labels: ({ assemblages }) => [assemblages],
-  verdict: ({ ranking: { most, least } }) => [most, least].map(rankInShort).join('; '),
+  verdict: ({ ranking: { most, least } }) => [
+    rankInShort(most, 'which are most alike', 'most'),
+    rankInShort(least, 'which are least alike', 'least'),
+  ],
 };

@@ -18,5 +18,8 @@ export const standing: Analysis<StandingOptions, StandingFound> = {
   tables: standingTables,
   words: standingWords,
   labels: ({ among }) => [among],
-  verdict: ({ ranking: { most, least } }) => [most, least].map(rankInShort).join('; '),
+  verdict: ({ ranking: { most, least } }) => [
+    rankInShort(most, 'which is most like it', 'most'),
+    rankInShort(least, 'which is least like it', 'least'),
+  ],
 };

@@ -4,7 +4,7 @@ import { alignColumns, proposeJoins } from '../../sources/combine/align.ts';
 import type { LikelyDuplicate } from '../../sources/combine/duplicates.ts';
 import { reportTogether } from '../../sources/quality/quality.ts';
 import type { Prepared } from '../../study/prepare.ts';
-import { readinessOf } from '../../study/readiness.ts';
+import { readinessOf } from '../../study/readiness/readiness.ts';
 import { readingWords, termLabel } from './record-view.ts';
 import type { DuplicateView, SourceView } from './views/sources.ts';
 import type { AttributeView, StudyView } from './views/study.ts';

@@ -21,7 +21,22 @@ export function clauses(items: readonly Item[]): readonly (readonly Item[])[] {
     if (item.kind === 'stop' || item.kind === 'and') continue;
     parts.at(-1)!.push(item);
   }
-  return parts.filter((part) => part.some(({ kind }) => kind !== 'with'));
+  return doubtsBeside(parts.filter((part) => part.some(({ kind }) => kind !== 'with')));
+}
+
+/** A mark of doubt by itself, as in "open twining (?)", is of what stands before it; where nothing does, of what follows. */
+function doubtsBeside(parts: readonly (readonly Item[])[]): readonly (readonly Item[])[] {
+  const joined: Item[][] = [];
+  let leading: readonly Item[] = [];
+  for (const part of parts) {
+    const before = joined.at(-1);
+    if (!part.every(({ kind }) => kind === 'doubt')) {
+      joined.push([...leading, ...part]);
+      leading = [];
+    } else if (before === undefined) leading = [...leading, ...part];
+    else before.push(...part);
+  }
+  return joined;
 }
 
 /** The terms of a clause with what is denied and doubted of them; the rest is listed. */

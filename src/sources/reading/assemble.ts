@@ -3,6 +3,8 @@ import { CELL_STATES } from '../../cells/reading.ts';
 import { takeRows } from '../../fragments/subset.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import { enter, type Ledger } from '../ledger/ledger.ts';
+import type { NameDecision } from '../names/names.ts';
+import { inOneSpelling } from '../names/near-names.ts';
 import type { RepeatedIdRule } from '../profile/decisions.ts';
 import type { RepeatedId } from '../source-reading.ts';
 import { enterRepeated, enterUnusedDecisions, settleRepeatedIds } from './repeated-ids.ts';
@@ -31,6 +33,13 @@ export interface Assembled {
   readonly dropped: ReadonlyMap<number, string>;
 }
 
+export interface AssembleOptions {
+  readonly repeatedIds?: RepeatedIdRule;
+  readonly itemNumbers?: ItemNumbers;
+  /** What the study says of names that look alike. */
+  readonly decided?: readonly NameDecision[];
+}
+
 /**
  * Puts the columns of one source together. Every row gets an id of its own: that of the source where it
  * has one, else its row number. What several rows with one identifier are, the profile says; until it does,
@@ -44,8 +53,7 @@ export function assembleTable(
   source: string,
   ledger: Ledger,
   names?: Column,
-  rule: RepeatedIdRule = {},
-  itemNumbers: ItemNumbers = 'in-context',
+  { repeatedIds: rule = {}, itemNumbers = 'in-context', decided = [] }: AssembleOptions = {},
 ): Assembled {
   const rows = origins.length;
   const fragments = columns.get('fragment') ?? naming(columns.get('catalogueNumber')) ?? distinct(names);
@@ -65,13 +73,15 @@ export function assembleTable(
   const phases = columns.get('phase');
   const textsOf = (column: Column | undefined) => origins.map((_, row) => nameIn(column, row));
   const siteOf = textsOf(sites);
+  // A table that spells one place in two ways does not number its objects twice.
+  const placeOf = inOneSpelling('site', siteOf, decided);
   const contextOf = textsOf(columns.get('context'));
   const inContext = (names: readonly string[]) =>
     itemNumbers === 'everywhere' ? names : toldApartByContext(names, contextOf);
-  const named = toldApartBySite(textsOf(fragments), siteOf);
+  const named = toldApartBySite(textsOf(fragments), placeOf);
   const namedInContext = inContext(named);
   const objects =
-    itemNumbers === 'everywhere' ? textsOf(items) : inContext(toldApartBySite(textsOf(items), siteOf));
+    itemNumbers === 'everywhere' ? textsOf(items) : inContext(toldApartBySite(textsOf(items), placeOf));
   const { repeated, dropped } = settleRepeatedIds(named, origins, rule);
   enterUnusedDecisions(repeated, rule, ledger);
   const decisions = new Map(repeated.map(({ id, decision }) => [id, decision]));

@@ -1,7 +1,7 @@
 import type { AttributeDefinition, Term } from '../../../attributes/definition.ts';
 import type { Witness } from '../../../fragments/witness.ts';
 import type { AlignedColumn, ProposedJoin } from '../../../sources/combine/align.ts';
-import type { NearNames } from '../../../sources/names/names.ts';
+import type { NearNames } from '../../../sources/names/near-names.ts';
 import type { TogetherReport } from '../../../sources/quality/quality.ts';
 import type { ReadinessLine } from '../../../study/results.ts';
 import type { DuplicateView, SourceView } from './sources.ts';

@@ -1,4 +1,4 @@
-import type { NearNames } from '../../../sources/names/names.ts';
+import type { NearNames } from '../../../sources/names/near-names.ts';
 import type { ReadinessLine } from '../../../study/results.ts';
 import { Button } from '../../parts/controls.tsx';
 import { Part } from '../../parts/screen.tsx';
