@@ -20,7 +20,8 @@ export function oneSentence(first: readonly string[], ...more: readonly (readonl
 
 /**
  * The sentence with a last clause that has to be said. Where there is no room for it, first what stands in brackets is
- * left out, then one part after another from the end; nothing of what is left is changed.
+ * left out, then one part after another from the end; who cannot be ruled out is not named before it is passed over.
+ * Nothing of what is left is changed.
  *
  * @param clause ways to say it, the fullest first; each brings its own comma.
  */
@@ -30,9 +31,15 @@ export function endingWith(sentence: string, clause: readonly string[]): string 
   for (let last = shorter[1]; ; ) {
     const cut = Math.max(last.lastIndexOf('; '), last.lastIndexOf(', '));
     if (cut < 0) break;
-    last = last.slice(0, cut);
-    shorter.push(last);
+    const left = last.slice(0, cut);
+    if (RIVALS.test(last) && !RIVALS.test(left))
+      shorter.push(...[shorter[1], last].map((text) => text.replace(RIVALS, ', but not for sure')));
+    shorter.push(left);
+    last = left;
   }
   const all = shorter.flatMap((text) => clause.map((end) => `${text}${end}.`));
   return all.find((text) => wordsIn(text) <= MOST_WORDS) ?? all[all.length - 1];
 }
+
+/** Who cannot be ruled out as the first. */
+const RIVALS = /, though (?:(?!, though ).)+ cannot be ruled out/;

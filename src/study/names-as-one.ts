@@ -39,7 +39,7 @@ export function namesAsOne(prepared: Prepared, used: readonly string[], named: R
             onlyIf: [
               `, if ${first.names[1]} and ${first.names[0]} are one name${likely.length > 1 ? ` (as ${printCount(likely.length - 1, 'more pair')})` : ''}`,
               `, with ${printCount(likely.length, 'pair')} of near names taken as one`,
-              ', near names taken as one',
+              ', near names as one',
             ],
             hangsOn: '',
             next: whether(likely),

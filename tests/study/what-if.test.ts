@@ -71,7 +71,7 @@ describe('two names taken as one', () => {
     ...whatIf,
     what: 'Kept apart',
     open: 'which names are one',
-    onlyIf: [', if Holm and Holmby are one name', ', near names taken as one'],
+    onlyIf: [', if Holm and Holmby are one name', ', near names as one'],
   };
   it('are a condition where the verdict would be another, and not where it would not', () => {
     const other = answered('not told apart', 'The sites are not told apart.');
@@ -97,6 +97,21 @@ describe('two names taken as one', () => {
       'Spacing differs between four groups by site, most from Holm to Ness, three of six pairs told apart, if Holm and Holmby are one name, counted by fragments.',
     );
     expect(words.because[0]).toBe(long.words.answer);
+  });
+});
+
+describe('where there is no room', () => {
+  it('that others cannot be ruled out is said without their names before it is left out', () => {
+    const long =
+      'In structure most alike are Keshem Quay and Yarrin Field, though Ostrel Hollow with Vanmere Gate and 1 more cannot be ruled out; least Keshem Quay and Vanmere Gate.';
+    const { words } = withTurns(answered('x', long), absent, []);
+    expect(words.answer).toBe(
+      'In structure most alike are Keshem Quay and Yarrin Field, though Ostrel Hollow with Vanmere Gate and 1 more cannot be ruled out, counted by fragments.',
+    );
+    const longer = long.replace('1 more', 'Tull Barrow with the Place of Many Words');
+    expect(withTurns(answered('x', longer), absent, []).words.answer).toBe(
+      'In structure most alike are Keshem Quay and Yarrin Field, but not for sure; least Keshem Quay and Vanmere Gate, if each fragment is a find of its own.',
+    );
   });
 });
 
