@@ -33,7 +33,7 @@ export function endingWith(sentence: string, clause: readonly string[]): string 
     if (cut < 0) break;
     const left = last.slice(0, cut);
     if (RIVALS.test(last) && !RIVALS.test(left))
-      shorter.push(...[shorter[1], last].map((text) => text.replace(RIVALS, ', but not for sure')));
+      for (const text of [shorter[1], last]) shorter.push(text.replace(RIVALS, ', but not for sure'));
     shorter.push(left);
     last = left;
   }

@@ -26,15 +26,16 @@ export function clauses(items: readonly Item[]): readonly (readonly Item[])[] {
 
 /** A mark of doubt by itself, as in "open twining (?)", is of what stands before it; where nothing does, of what follows. */
 function doubtsBeside(parts: readonly (readonly Item[])[]): readonly (readonly Item[])[] {
-  const joined: Item[][] = [];
+  const joined: (readonly Item[])[] = [];
   let leading: readonly Item[] = [];
   for (const part of parts) {
-    const before = joined.at(-1);
+    const before = joined.pop();
     if (!part.every(({ kind }) => kind === 'doubt')) {
+      if (before !== undefined) joined.push(before);
       joined.push([...leading, ...part]);
       leading = [];
     } else if (before === undefined) leading = [...leading, ...part];
-    else before.push(...part);
+    else joined.push([...before, ...part]);
   }
   return joined;
 }

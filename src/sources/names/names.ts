@@ -1,28 +1,14 @@
-import { z } from 'zod';
 import { lookupKey } from '../../attributes/folding.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import { enter, type Ledger } from '../ledger/ledger.ts';
 import { assemblageName, nameIn } from '../reading/assemble.ts';
+import type { NameDecision } from './name-decision.ts';
 import { type NearNames, spellings } from './near-names.ts';
 
 /**
  * Names of places, phases and people as a vocabulary of the study: "Drommavel ldg" and "Drommavel Landing", "früh"
  * and "Early" are asked about once, and the answer is kept with the study.
  */
-
-export const nameDecision = z
-  .strictObject({
-    attribute: z
-      .string()
-      .min(1)
-      .meta({ description: 'Attribute whose names these are', refersTo: 'attribute' }),
-    name: z.string().min(1).meta({ description: 'The name that is used' }),
-    also: z.array(z.string().min(1)).default([]).meta({ description: 'Other spellings of the same' }),
-    not: z.array(z.string().min(1)).default([]).meta({ description: 'Names that look alike and are others' }),
-  })
-  .describe('One name of a place, phase, period, region or person, with its other spellings');
-
-export type NameDecision = z.output<typeof nameDecision>;
 
 /** Puts the name of the study in place of its other spellings, with a line in the ledger for every cell. */
 export function applyNames(

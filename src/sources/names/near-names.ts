@@ -1,7 +1,7 @@
 import { foldText, lookupKey } from '../../attributes/folding.ts';
 import { editDistance } from '../../attributes/likeness.ts';
 import { naturalOrder } from '../../fragments/natural-order.ts';
-import type { NameDecision } from './names.ts';
+import type { NameDecision } from './name-decision.ts';
 import { inOneLanguage, shortInOneLanguage } from './words-of-time.ts';
 
 /** Attributes whose labels are names: two spellings of one would be compared as two. */

@@ -3,7 +3,7 @@ import { CELL_STATES } from '../../cells/reading.ts';
 import { takeRows } from '../../fragments/subset.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import { enter, type Ledger } from '../ledger/ledger.ts';
-import type { NameDecision } from '../names/names.ts';
+import type { NameDecision } from '../names/name-decision.ts';
 import { inOneSpelling } from '../names/near-names.ts';
 import type { RepeatedIdRule } from '../profile/decisions.ts';
 import type { RepeatedId } from '../source-reading.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { defaultRegister } from '../../../src/attributes/register.ts';
-import { type NameDecision, nameDecision } from '../../../src/sources/names/names.ts';
+import { type NameDecision, nameDecision } from '../../../src/sources/names/name-decision.ts';
 import { nearNames } from '../../../src/sources/names/near-names.ts';
 import { readSource } from '../../../src/sources/read-source.ts';
 
