@@ -1,4 +1,4 @@
-import type { NameDecision } from '../../sources/names/names.ts';
+import type { NameDecision } from '../../sources/names/name-decision.ts';
 import type { DuplicateDecision } from '../../sources/profile/decisions.ts';
 import type { ColumnRule, SourceProfile } from '../../sources/profile/profile.ts';
 import { sourceName } from '../../study/source-name.ts';
