@@ -69,7 +69,7 @@ export function Workbench() {
 
 /** What holds on every screen: the study, the unit that counts, the selection. */
 function Holds() {
-  const { workspace, view, change } = useWorkbench();
+  const { workspace, view, change, go } = useWorkbench();
   const { study } = workspace;
   if (study.sources.length === 0)
     return (
@@ -99,6 +99,14 @@ function Holds() {
           }
         />
       </span>
+      {study.unit === 'item' && view !== null && view.witness.status !== 'confirmed' ? (
+        <span className="line small">
+          nobody has said yet what is one, so that each fragment counts
+          <Button look="plain small" onPress={() => go('sources')}>
+            Say it on Sources
+          </Button>
+        </span>
+      ) : null}
       {view === null ? null : <SelectionBar />}
     </div>
   );

@@ -32,6 +32,10 @@ export function printResults(terminal: Terminal, results: Results, printing: Pri
     terminal.out(`${line(disagreementSentence(study), terminal.width)}\n`);
   const most = entries.length > MANY ? 1 : 2;
   for (const [id, result] of entries) printAnalysis(terminal, id, result, printing, most);
+  if (!full)
+    terminal.out(
+      `\n${line('"·": evidence; "!": what would change it, or weakens it; "?": what somebody who knows the tables can settle; "(+2)": two more such lines.', terminal.width)}\n`,
+    );
   if (!full && printing.report !== undefined)
     terminal.out(
       `\n${line(`All evidence, tables and figures of a question: ${printing.report}, at its #name.`, terminal.width)}\n`,
@@ -124,7 +128,7 @@ function printReadiness(terminal: Terminal, lines: Results['study']['readiness']
     const text = mend === undefined ? says : `${says} ${mend}`;
     const mark = state === 'ask' ? '?' : state === 'mind' ? '!' : '·';
     terminal.out(
-      `${item(mark, full ? text : firstWords(says, state === 'ask' ? 2 : 1, terminal.width), terminal.width)}\n`,
+      `${item(mark, full ? text : firstWords(says, state === 'ask' ? 3 : 2, terminal.width), terminal.width)}\n`,
     );
   }
 }

@@ -2,6 +2,7 @@ import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure, Unavailable } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindBar, kindMarker, kindStyle } from '../figure-style.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
+import { groupsDoubt } from './doubt-words.ts';
 import { type GroupedRecord, type GroupingFound, groupName } from './found.ts';
 import { matrixFigure } from './matrix-figure.ts';
 import { togetherFigure } from './together-figure.ts';
@@ -60,7 +61,7 @@ function silhouetteFigure(found: GroupingFound): Figure {
     caption:
       `Silhouette widths of ${printCount(ordered.length, found.unit)} in ${found.k} groups; numbers in brackets are ` +
       `sizes. At 1 a record sits wholly in its group, at 0 between two, below 0 nearer to another. Mean ` +
-      `${printNumber(found.meanSilhouette ?? 0)}.${found.sampled ? ' A sample of the table; widths by medoids.' : ''}`,
+      `${printNumber(found.meanSilhouette ?? 0)}.${found.sampled ? ' A sample of the table; widths by medoids.' : ''}${groupsDoubt(found)}`,
   };
 }
 

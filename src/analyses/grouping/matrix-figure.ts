@@ -2,6 +2,7 @@ import { dissimilarityAt } from '../../numerics/dissimilarity/condensed.ts';
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, kindBar, kindStyle, SEQUENTIAL } from '../figure-style.ts';
 import { printCount, printNumber } from '../phrasing.ts';
+import { groupsDoubt } from './doubt-words.ts';
 import { type GroupingFound, groupName } from './found.ts';
 import { branchLine } from './tree-figure.ts';
 import { type Branches, type Leaf, treeLayout } from './tree-layout.ts';
@@ -96,7 +97,8 @@ function captionOf(found: GroupingFound, lines: number, single: boolean): string
         : `${printCount(records.length, unit)} in ${lines} clusters (means between them), ordered as the leaves of the tree beside it, its last ${lines - 1} merges (${found.options.method} linkage)`;
   return (
     `Dissimilarities of ${what}; light is alike. The strip shows the ${found.k} groups.` +
-    (found.cophenetic === null ? '' : ` Cophenetic correlation ${printNumber(found.cophenetic)}.`)
+    (found.cophenetic === null ? '' : ` Cophenetic correlation ${printNumber(found.cophenetic)}.`) +
+    groupsDoubt(found)
   );
 }
 

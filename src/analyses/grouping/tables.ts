@@ -2,6 +2,7 @@ import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
 import { agreementTable, matchedTable } from './agreement-tables.ts';
 import { choiceTable, referencesTable } from './choice-tables.ts';
+import { groupsTitle } from './doubt-words.ts';
 import { BORDERLINE, type GroupingFound, groupName } from './found.ts';
 import { contextTable, marksTable } from './mark-tables.ts';
 import { leaveOutTable, togetherRecordsTable, togetherTable, variantsTable } from './variant-tables.ts';
@@ -38,9 +39,10 @@ const SIMPLIFIED =
   'Too many records for all dissimilarities: medoids come from samples, widths are simplified (medoids in place of ' +
   'whole groups; Hruschka, de Castro & Campello 2004).';
 
-function groupsTable({ groups, records, unit, sampled }: GroupingFound): ResultTable {
+function groupsTable(found: GroupingFound): ResultTable {
+  const { groups, records, unit, sampled } = found;
   return {
-    title: 'Groups',
+    title: groupsTitle(found),
     columns: [
       { id: 'group', label: 'group' },
       { id: 'name', label: 'called' },

@@ -2,6 +2,7 @@ import type { MergeTree } from '../../numerics/grouping/tree.ts';
 import type { Figure } from '../contract.ts';
 import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../figure-style.ts';
 import { printCount, printNumber } from '../phrasing.ts';
+import { groupsDoubt } from './doubt-words.ts';
 import { type GroupingFound, groupName } from './found.ts';
 import { type Branches, treeLayout } from './tree-layout.ts';
 
@@ -37,7 +38,8 @@ export function treeFigure(found: GroupingFound, tree: MergeTree): Figure {
       `Tree of ${printCount(n, found.unit)} (${found.options.method} linkage)` +
       (whole ? '' : `, its last ${leaves.length - 1} merges`) +
       `; cut into ${found.k} groups.` +
-      (found.cophenetic === null ? '' : ` Cophenetic correlation ${printNumber(found.cophenetic)}.`),
+      (found.cophenetic === null ? '' : ` Cophenetic correlation ${printNumber(found.cophenetic)}.`) +
+      groupsDoubt(found),
   };
 }
 

@@ -101,7 +101,7 @@ export function kinMap(request: MapRequest): Figure {
   const hollow = passiveMarker(kindStyle(MOST_KINDS), 9);
   both('not recorded', blank, neutral, hollow);
   both(
-    count(others.length, 'other kind'),
+    others.length === 1 ? others[0] : count(others.length, 'other'),
     rest,
     { ...neutral, symbol: 'diamond-open' },
     { ...hollow, symbol: 'diamond-open-dot' },

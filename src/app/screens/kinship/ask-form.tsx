@@ -21,6 +21,8 @@ export interface AskFormProps extends AxesFormProps {
 
 const NAMES: Readonly<Record<string, string>> = {
   medoids: 'around the most typical find of each',
+  kmeans: 'around the mean of each',
+  density: 'where finds lie densely',
   average: 'tree, by mean',
   complete: 'tree, by the furthest pair',
   single: 'tree, by the nearest pair',

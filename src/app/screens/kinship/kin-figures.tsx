@@ -81,7 +81,7 @@ export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
     );
     const said = names.kinds.find(({ id }) => id === by)?.label.toLowerCase() ?? 'group';
     const drawn = kinMap({
-      ...{ points, axes: positions.axes, by: by === 'group' ? 'group' : said, picked, unit },
+      ...{ points, axes: positions.axes, by: by === 'group' ? groupsSaid(grouping) : said, picked, unit },
       ...(by === 'group'
         ? { order: [...called.keys()].map((group) => groupLabel(group, called)) }
         : labels === null
@@ -90,7 +90,7 @@ export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
       spreadBy: SPREAD_BY[methodOf(ordination)] ?? 'how unlike they are',
     });
     return withSupplementary(outlined ? withOutlines(drawn, ordination) : drawn, ordination);
-  }, [ordination, labels, names, by, groups, called, picked, unit, outlined]);
+  }, [ordination, grouping, labels, names, by, groups, called, picked, unit, outlined]);
   const available = FIGURES.filter(({ id }) =>
     id === 'map' ? map !== null : figureOf(id, grouping, ordination) !== undefined,
   );
@@ -227,6 +227,11 @@ function membershipOf(grouping: AnalysisResult | null): ReadonlyMap<string, stri
   if (table === undefined) return new Map();
   const [id, group] = ['id', 'group'].map((name) => table.columns.findIndex((column) => column.id === name));
   return new Map(table.rows.map((row) => [String(row[id ?? 0]), String(row[group ?? 0])]));
+}
+
+/** "group", with what the table of groups says against them. */
+function groupsSaid(grouping: AnalysisResult | null): string {
+  return (grouping?.tables.groups?.title ?? 'group').toLowerCase().replace(/^groups/, 'group');
 }
 
 /** What each group is called by its marks, by its number. */
