@@ -32,16 +32,17 @@ export function printResults(terminal: Terminal, results: Results, printing: Pri
     terminal.out(`${line(disagreementSentence(study), terminal.width)}\n`);
   const most = entries.length > MANY ? 1 : 2;
   for (const [id, result] of entries) printAnalysis(terminal, id, result, printing, most);
-  if (!full)
-    terminal.out(
-      `\n${line('"·": evidence; "!": what would change it, or weakens it; "?": what somebody who knows the tables can settle; "(+2)": two more such lines.', terminal.width)}\n`,
-    );
+  if (!full) terminal.out(`\n${line(KEY, terminal.width)}\n`);
   if (!full && printing.report !== undefined)
     terminal.out(
-      `\n${line(`All evidence, tables and figures of a question: ${printing.report}, at its #name.`, terminal.width)}\n`,
+      `${line(`All evidence, tables and figures of a question: ${printing.report}, at its #name.`, terminal.width)}\n`,
     );
   if (full) for (const truth of study.always) terminal.out(`\n${line(truth, terminal.width)}\n`);
 }
+
+/** What the marks of a short run stand for. */
+const KEY =
+  '"·" evidence; "!" what would change or weaken it; "?" for who knows the tables; "(+2)" two more lines.';
 
 /** Of more questions than this each is told in fewer lines, so that a run is still taken in at a glance. */
 const MANY = 10;
@@ -128,7 +129,7 @@ function printReadiness(terminal: Terminal, lines: Results['study']['readiness']
     const text = mend === undefined ? says : `${says} ${mend}`;
     const mark = state === 'ask' ? '?' : state === 'mind' ? '!' : '·';
     terminal.out(
-      `${item(mark, full ? text : firstWords(says, state === 'ask' ? 3 : 2, terminal.width), terminal.width)}\n`,
+      `${item(mark, full ? text : firstWords(says, state === 'ask' ? 3 : 1, terminal.width), terminal.width)}\n`,
     );
   }
 }
