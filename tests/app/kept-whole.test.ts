@@ -30,7 +30,52 @@ async function nameIt(page: Page, name: string): Promise<void> {
   await title(page).press('Tab');
 }
 
+async function keepAs(page: Page, name: string): Promise<void> {
+  await nameIt(page, name);
+  await page.locator('[data-kept="kept"]').waitFor({ state: 'attached' });
+}
+
 describe('the store of the browser', () => {
+  it('says that it is full, in a sentence with the way out, and still holds what was kept before', {
+    timeout: PATIENCE,
+  }, async () => {
+    const serving = await served();
+    const profile = mkdtempSync(join(tmpdir(), 'thrum-browser-'));
+    const opened = async () => {
+      const context = await ownBrowser(profile);
+      const page = await context.newPage();
+      return { context, page, devtools: await context.newCDPSession(page) };
+    };
+    const { origin } = new URL(serving.url);
+    try {
+      const before = await opened();
+      await before.page.goto(`${serving.url}#/take-away`);
+      await keepAs(before.page, 'Kept');
+      await before.context.close();
+
+      // A browser that has just been opened asks how much room there is; later it goes by what it was told for a while.
+      const { context, page, devtools } = await opened();
+      await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+      await page.goto(`${serving.url}#/take-away`);
+      await expect.poll(() => title(page).inputValue(), { timeout: 60_000 }).toBe('Kept');
+      await nameIt(page, 'Too much');
+      await page
+        .getByText('The browser has no room left to keep this work. Save the study on Take away')
+        .waitFor();
+      expect(await title(page).inputValue()).toBe('Too much');
+      await page.reload();
+      await expect.poll(() => title(page).inputValue(), { timeout: 60_000 }).toBe('Kept');
+
+      await devtools.send('Storage.overrideQuotaForOrigin', { origin });
+      await keepAs(page, 'Room again');
+      await page.reload();
+      await expect.poll(() => title(page).inputValue(), { timeout: 60_000 }).toBe('Room again');
+      await context.close();
+    } finally {
+      await serving.close();
+    }
+  });
+
   it(`holds the state before or after a save, however it is killed (${KILLS} times)`, {
     timeout: PATIENCE,
   }, async () => {
