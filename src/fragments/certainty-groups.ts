@@ -1,4 +1,5 @@
 import type { AttributeDefinition, Register } from '../attributes/definition.ts';
+import { withColumns } from './columns-on-demand.ts';
 import type { FragmentTable, TermColumn } from './table.ts';
 
 /**
@@ -48,7 +49,7 @@ export function withCertainties(
     const attribute = definitionOf(id, register);
     return column?.kind === 'term' && attribute !== null ? [[id, gradesOf(column, attribute)] as const] : [];
   });
-  return added.length === 0 ? table : { ...table, columns: new Map([...table.columns, ...added]) };
+  return added.length === 0 ? table : { ...table, columns: withColumns(table.columns, added) };
 }
 
 function definitionOf(id: string, register: Register): AttributeDefinition | null {

@@ -1,13 +1,14 @@
 import type { Register } from '../attributes/definition.ts';
 import { CELL_STATES, type CellState } from '../cells/reading.ts';
 import { quantile } from '../numerics/describing/quantile.ts';
-import { greatest, least } from '../numerics/foundation/lists.ts';
+import { addTo, greatest, least } from '../numerics/foundation/lists.ts';
 import { midpoint } from './accessors.ts';
+import { columnsOnDemand } from './columns-on-demand.ts';
 import { contradictEachOther } from './contradiction.ts';
 import { agreedTerm } from './item-terms.ts';
 import { isMissing } from './missing.ts';
 import { QUANTITY } from './quantity.ts';
-import { takeRows } from './subset.ts';
+import { picked, viewRows } from './subset.ts';
 import type { Column, DerivedFrom, FragmentTable, NumericColumn, TermColumn } from './table.ts';
 
 export interface CollapsedItems {
@@ -27,29 +28,45 @@ export interface CollapsedItems {
  * - Text: the distinct texts, in order, joined by " | ".
  */
 export function collapseItems(table: FragmentTable, register: Register): CollapsedItems {
-  const rowsOf = new Map<string, number[]>();
-  table.item.forEach((item, row) => {
-    const rows = rowsOf.get(item);
-    if (rows === undefined) rowsOf.set(item, [row]);
-    else rows.push(row);
-  });
-  const groups = [...rowsOf.values()];
-  const first = takeRows(
-    table,
-    groups.map((rows) => rows[0]),
-  );
+  const { names, groups } = groupByItem(table);
   const columns = new Map<string, Column>();
   const disagreements: { attribute: string; items: number }[] = [];
   for (const [id, column] of table.columns) {
-    if (id === QUANTITY) {
-      columns.set(id, oncePerItem(column, groups));
-      continue;
-    }
-    const { collapsed, items } = collapseColumn(column, groups, register);
+    const { collapsed, items } = collapseColumn(id, column, groups, register);
     columns.set(id, collapsed);
     if (items > 0) disagreements.push({ attribute: id, items });
   }
-  return { table: { ...first, id: [...rowsOf.keys()], columns }, disagreements };
+  return { table: { ...namedBy(table, names, groups), columns }, disagreements };
+}
+
+/** The collapsed table, its columns made when they are asked for: for a question, not to be posted to a worker. */
+export function viewItems(table: FragmentTable, register: Register): FragmentTable {
+  const { names, groups } = groupByItem(table);
+  const make = (id: string) =>
+    collapseColumn(id, table.columns.get(id) as Column, groups, register).collapsed;
+  return { ...namedBy(table, names, groups), columns: columnsOnDemand(table.columns.keys(), make) };
+}
+
+function groupByItem({ item }: FragmentTable): {
+  readonly names: readonly string[];
+  readonly groups: readonly number[][];
+} {
+  const rowsOf = new Map<string, number[]>();
+  for (const [row, name] of item.entries()) addTo(rowsOf, name, row);
+  return { names: [...rowsOf.keys()], groups: [...rowsOf.values()] };
+}
+
+/** Each object goes by its own name, and stands where its first piece stood. */
+function namedBy(
+  table: FragmentTable,
+  names: readonly string[],
+  groups: readonly number[][],
+): Omit<FragmentTable, 'columns'> {
+  const { columns: _, ...first } = viewRows(
+    table,
+    groups.map((rows) => rows[0]),
+  );
+  return { ...first, id: names };
 }
 
 /** Rows of one object are one object, whatever number of pieces each of them counts. */
@@ -80,8 +97,16 @@ interface Collapsed {
   readonly items: number;
 }
 
-function collapseColumn(column: Column, groups: readonly number[][], register: Register): Collapsed {
-  const raw = groups.map((rows) => distinctTexts(rows.map((row) => column.raw[row])));
+function collapseColumn(
+  id: string,
+  column: Column,
+  groups: readonly number[][],
+  register: Register,
+): Collapsed {
+  if (id === QUANTITY) return { collapsed: oncePerItem(column, groups), items: 0 };
+  const raw = groups.map((rows) =>
+    distinctTexts(rows.length === 1 ? [column.raw[rows[0]]] : picked(column.raw, rows)),
+  );
   switch (column.kind) {
     case 'numeric':
       return collapseNumbers(column, groups, raw, register);
@@ -108,6 +133,19 @@ function collapseNumbers(
   const readings = new Map<number, readonly number[]>();
   let items = 0;
   groups.forEach((rows, item) => {
+    if (rows.length === 1) {
+      // Most objects are a single piece, which is taken as it is.
+      const [row] = rows;
+      state[item] = column.state[row];
+      if (Number.isNaN(column.low[row])) return;
+      low[item] = column.low[row];
+      high[item] = column.high[row];
+      step[item] = column.step[row];
+      if (column.centre !== undefined) centre[item] = column.centre[row];
+      const listed = column.readings.get(row) ?? [];
+      if (listed.length > 0) readings.set(item, listed);
+      return;
+    }
     const known = rows.filter((row) => !Number.isNaN(column.low[row]));
     if (known.length === 0) {
       state[item] = stateWithoutValue(column, rows);
@@ -140,6 +178,7 @@ function collapseTerms(
   register: Register,
 ): Collapsed {
   const levels = [...column.levels];
+  const places = new Map([...levels.entries()].reverse().map(([place, level]) => [level, place]));
   const codes = new Int32Array(groups.length).fill(-1);
   const state = new Uint8Array(groups.length);
   const certainty = new Uint8Array(groups.length);
@@ -152,8 +191,9 @@ function collapseTerms(
       state[item] = disagree ? codeOf('not-observed') : stateWithoutValue(column, rows);
       return;
     }
-    if (!levels.includes(term)) levels.push(term);
-    codes[item] = levels.indexOf(term);
+    const place = places.get(term) ?? levels.push(term) - 1;
+    places.set(term, place);
+    codes[item] = place;
     const own = rows.filter((row) => column.codes[row] >= 0).map((row) => column.state[row]);
     state[item] = least(own);
   });
@@ -172,12 +212,15 @@ function collapseDerived(
   groups.forEach((rows, item) => {
     const known = rows.filter((row) => !isMissing(column, row));
     if (known.length === 0 || !known.every((row) => derivedFrom.has(row))) return;
-    derived.set(item, [...new Set(known.flatMap((row) => derivedFrom.get(row) ?? []))]);
+    const [first] = known;
+    const whole = known.length === 1 ? derivedFrom.get(first) : undefined;
+    derived.set(item, whole ?? [...new Set(known.flatMap((row) => derivedFrom.get(row) ?? []))]);
   });
   return { derivedFrom: derived };
 }
 
 function stateWithoutValue(column: Column, rows: readonly number[]): number {
+  if (rows.length === 1) return column.state[rows[0]];
   const states = new Set(rows.map((row) => column.state[row]));
   if (states.size === 1) return column.state[rows[0]];
   if (column.kind === 'text' && states.has(codeOf('measured'))) return codeOf('measured');
@@ -189,5 +232,6 @@ function codeOf(state: CellState): number {
 }
 
 function distinctTexts(texts: readonly string[]): string {
+  if (texts.length === 1) return texts[0].trim() === '' ? '' : texts[0];
   return [...new Set(texts.filter((text) => text.trim() !== ''))].join(' | ');
 }

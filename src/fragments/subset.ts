@@ -1,23 +1,49 @@
+import { columnsOnDemand } from './columns-on-demand.ts';
 import type { Column, DerivedFrom, FragmentTable, NumericColumn } from './table.ts';
 
 /** The table of the given rows, in the given order; indices may repeat. */
 export function takeRows(table: FragmentTable, rows: ArrayLike<number>): FragmentTable {
-  const from = Array.from(rows);
+  const from = Int32Array.from(rows);
+  if (isWhole(from, table.rows)) return table;
+  const columns = new Map([...table.columns].map(([id, column]) => [id, takeFromColumn(column, from)]));
+  return { ...takeNames(table, from), columns };
+}
+
+/** The same, its columns made when they are asked for: for a question, not to be posted to a worker. */
+export function viewRows(table: FragmentTable, rows: ArrayLike<number>): FragmentTable {
+  const from = Int32Array.from(rows);
+  if (isWhole(from, table.rows)) return table;
+  const make = (id: string) => takeFromColumn(table.columns.get(id) as Column, from);
+  return { ...takeNames(table, from), columns: columnsOnDemand(table.columns.keys(), make) };
+}
+
+/** Tables are never changed, so that all rows in their own order are the table itself. */
+function isWhole(rows: Int32Array, all: number): boolean {
+  return rows.length === all && rows.every((row, place) => row === place);
+}
+
+function takeNames(table: FragmentTable, rows: Int32Array): Omit<FragmentTable, 'columns'> {
   return {
-    rows: from.length,
-    id: from.map((row) => table.id[row]),
-    item: from.map((row) => table.item[row]),
-    assemblage: from.map((row) => table.assemblage[row]),
-    origin: from.map((row) => table.origin[row]),
+    rows: rows.length,
+    id: picked(table.id, rows),
+    item: picked(table.item, rows),
+    assemblage: picked(table.assemblage, rows),
+    origin: picked(table.origin, rows),
     sources: table.sources,
     ...(table.tells === undefined ? {} : { tells: table.tells }),
-    columns: new Map([...table.columns].map(([id, column]) => [id, takeFromColumn(column, from)])),
   };
 }
 
-function takeFromColumn(column: Column, rows: readonly number[]): Column {
-  const raw = rows.map((row) => column.raw[row]);
-  const state = Uint8Array.from(rows, (row) => column.state[row]);
+/** What a list holds at some places, in their order. */
+export function picked<T>(list: readonly T[], places: ArrayLike<number>): T[] {
+  const taken = new Array<T>(places.length);
+  for (let place = 0; place < taken.length; place++) taken[place] = list[places[place]];
+  return taken;
+}
+
+function takeFromColumn(column: Column, rows: Int32Array): Column {
+  const raw = picked(column.raw, rows);
+  const state = takeNumbersOf(column.state, rows, new Uint8Array(rows.length));
   switch (column.kind) {
     case 'numeric':
       return takeNumbers(column, rows, raw, state);
@@ -26,8 +52,8 @@ function takeFromColumn(column: Column, rows: readonly number[]): Column {
         ...column,
         raw,
         state,
-        codes: Int32Array.from(rows, (row) => column.codes[row]),
-        certainty: Uint8Array.from(rows, (row) => column.certainty[row]),
+        codes: takeNumbersOf(column.codes, rows, new Int32Array(rows.length)),
+        certainty: takeNumbersOf(column.certainty, rows, new Uint8Array(rows.length)),
         ...takeDerived(column.derivedFrom, rows),
       };
     case 'text':
@@ -35,23 +61,27 @@ function takeFromColumn(column: Column, rows: readonly number[]): Column {
   }
 }
 
+function takeNumbersOf<Numbers extends Float64Array | Int32Array | Uint8Array>(
+  from: ArrayLike<number>,
+  rows: Int32Array,
+  into: Numbers,
+): Numbers {
+  for (let place = 0; place < rows.length; place++) into[place] = from[rows[place]];
+  return into;
+}
+
 function takeNumbers(
   column: NumericColumn,
-  rows: readonly number[],
+  rows: Int32Array,
   raw: readonly string[],
   state: Uint8Array,
 ): NumericColumn {
-  const take = (values: Float64Array) => Float64Array.from(rows, (row) => values[row]);
-  const readings = new Map<number, readonly number[]>();
-  rows.forEach((row, place) => {
-    const listed = column.readings.get(row);
-    if (listed !== undefined) readings.set(place, listed);
-  });
+  const take = (values: Float64Array) => takeNumbersOf(values, rows, new Float64Array(rows.length));
   return {
     ...column,
     raw,
     state,
-    readings,
+    readings: takeListed(column.readings, rows),
     low: take(column.low),
     high: take(column.high),
     step: take(column.step),
@@ -62,13 +92,18 @@ function takeNumbers(
 
 function takeDerived(
   derivedFrom: DerivedFrom | undefined,
-  rows: readonly number[],
+  rows: Int32Array,
 ): { readonly derivedFrom?: DerivedFrom } {
-  if (derivedFrom === undefined) return {};
-  const taken = new Map<number, readonly string[]>();
-  rows.forEach((row, place) => {
-    const from = derivedFrom.get(row);
-    if (from !== undefined) taken.set(place, from);
-  });
-  return { derivedFrom: taken };
+  return derivedFrom === undefined ? {} : { derivedFrom: takeListed(derivedFrom, rows) };
+}
+
+/** What is listed of some rows, by the places that they have now. */
+function takeListed<T>(listed: ReadonlyMap<number, T>, rows: Int32Array): ReadonlyMap<number, T> {
+  const taken = new Map<number, T>();
+  if (listed.size === 0) return taken;
+  for (let place = 0; place < rows.length; place++) {
+    const own = listed.get(rows[place]);
+    if (own !== undefined) taken.set(place, own);
+  }
+  return taken;
 }

@@ -1,5 +1,5 @@
 import { printCount, printSome } from '../analyses/phrasing.ts';
-import { collapseItems } from '../fragments/items.ts';
+import { viewItems } from '../fragments/items.ts';
 import { joinNear } from '../sources/names/names.ts';
 import { type NearNames, spellings } from '../sources/names/near-names.ts';
 import type { WhatIf } from './otherwise.ts';
@@ -96,6 +96,6 @@ const whether = (pairs: readonly NearNames[]) =>
 function joined(prepared: Prepared, pairs: readonly NearNames[]): Prepared {
   if (pairs.length === 0) return prepared;
   const fragments = joinNear(prepared.fragments, pairs);
-  const records = prepared.unit === 'item' ? collapseItems(fragments, prepared.register).table : fragments;
+  const records = prepared.unit === 'item' ? viewItems(fragments, prepared.register) : fragments;
   return { ...prepared, fragments, records };
 }

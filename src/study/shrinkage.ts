@@ -1,7 +1,8 @@
 import { printCount, printList } from '../analyses/phrasing.ts';
 import { withDescendants } from '../attributes/tree.ts';
-import { collapseItems } from '../fragments/items.ts';
-import type { FragmentTable, NumericColumn } from '../fragments/table.ts';
+import { columnsOnDemand } from '../fragments/columns-on-demand.ts';
+import { viewItems } from '../fragments/items.ts';
+import type { Column, FragmentTable, NumericColumn } from '../fragments/table.ts';
 import type { WhatIf } from './otherwise.ts';
 import type { Prepared } from './prepare.ts';
 import type { ReadinessLine } from './results.ts';
@@ -46,7 +47,7 @@ export function asBeforeShrinking(prepared: Prepared, used: readonly string[]): 
       return {
         ...prepared,
         fragments: grown,
-        records: prepared.unit === 'item' ? collapseItems(grown, register).table : grown,
+        records: prepared.unit === 'item' ? viewItems(grown, register) : grown,
       };
     },
   };
@@ -97,13 +98,11 @@ function labelOf({ register }: Prepared, id: string): string {
 }
 
 function grow(table: FragmentTable, rows: readonly number[], growth: number): FragmentTable {
-  const columns = new Map(
-    [...table.columns].map(([id, column]) => [
-      id,
-      column.kind === 'numeric' && scales(column.attribute) ? growColumn(column, rows, growth) : column,
-    ]),
-  );
-  return { ...table, columns };
+  const make = (id: string) => {
+    const column = table.columns.get(id) as Column;
+    return column.kind === 'numeric' && scales(column.attribute) ? growColumn(column, rows, growth) : column;
+  };
+  return { ...table, columns: columnsOnDemand(table.columns.keys(), make) };
 }
 
 function growColumn(column: NumericColumn, rows: readonly number[], growth: number): NumericColumn {

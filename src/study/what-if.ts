@@ -1,6 +1,6 @@
 import { printCount } from '../analyses/phrasing.ts';
-import { collapseItems } from '../fragments/items.ts';
-import { takeRows } from '../fragments/subset.ts';
+import { viewItems } from '../fragments/items.ts';
+import { viewRows } from '../fragments/subset.ts';
 import type { FragmentTable, TermColumn } from '../fragments/table.ts';
 import { slipsAsOne } from './names-as-one.ts';
 import type { WhatIf } from './otherwise.ts';
@@ -49,7 +49,7 @@ function byObjects(prepared: Prepared): WhatIf | null {
       unit: 'item',
       witness: { ...witness, status: 'confirmed' },
       fragments: withItems,
-      records: collapseItems(withItems, prepared.register).table,
+      records: viewItems(withItems, prepared.register),
       n: { ...prepared.n, items: objects },
     }),
   };
@@ -68,12 +68,12 @@ function certainAlone(prepared: Prepared, used: readonly string[]): WhatIf | nul
     next: `Settle the doubtful attributions of ${labels.join(' and ')}, or select certain ones ("certainty" in a condition).`,
     prepared: () => {
       const kept = Array.from({ length: fragments.rows }, (_, row) => row).filter((row) => !rows.has(row));
-      const certain = takeRows(fragments, kept);
+      const certain = viewRows(fragments, kept);
       const items = new Set(certain.item).size;
       return {
         ...prepared,
         fragments: certain,
-        records: prepared.unit === 'item' ? collapseItems(certain, prepared.register).table : certain,
+        records: prepared.unit === 'item' ? viewItems(certain, prepared.register) : certain,
         n: { ...prepared.n, fragments: certain.rows, items },
       };
     },

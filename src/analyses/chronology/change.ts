@@ -145,8 +145,7 @@ function numbered(names: readonly string[]): Int32Array {
 
 function ranksWithin(dates: readonly number[], strata: Int32Array): Float64Array {
   const ranks = new Float64Array(dates.length);
-  for (const stratum of new Set(strata)) {
-    const rows = Array.from(strata.keys()).filter((row) => strata[row] === stratum);
+  for (const rows of rowsByStratum(strata)) {
     const own = midranks(rows.map((row) => dates[row])).ranks;
     rows.forEach((row, at) => {
       ranks[row] = own[at];
@@ -155,12 +154,21 @@ function ranksWithin(dates: readonly number[], strata: Int32Array): Float64Array
   return ranks;
 }
 
+/** The rows of each stratum, numbered from 0 on as they come. */
+function rowsByStratum(strata: Int32Array): readonly (readonly number[])[] {
+  const rows: number[][] = [];
+  strata.forEach((stratum, row) => {
+    if (stratum === rows.length) rows.push([row]);
+    else rows[stratum].push(row);
+  });
+  return rows;
+}
+
 /** Cliff's delta of label 0 against label 1 within strata, each stratum weighing by its pairs. */
 function pooledDelta(dates: readonly number[], labels: readonly number[], strata: Int32Array) {
   let [sum, pairs, n, groups] = [0, 0, 0, 0];
-  for (const stratum of new Set(strata)) {
-    const side = (label: number) =>
-      dates.filter((_, row) => strata[row] === stratum && labels[row] === label);
+  for (const rows of rowsByStratum(strata)) {
+    const side = (label: number) => rows.filter((row) => labels[row] === label).map((row) => dates[row]);
     const [first, second] = [side(0), side(1)];
     const delta = cliffsDelta(first, second);
     if (typeof delta !== 'number') continue;
@@ -200,13 +208,16 @@ function drawnWithin(
   const deltas = kinds.map((): number[] => []);
   const otherwise = kinds.map(() => 0);
   const strata = new Int32Array(entries.length);
-  const labels = kinds.map(({ label }) => entries.map(({ kind }) => (kind === label ? 0 : 1)));
+  const labels = kinds.map(({ label }) => Uint8Array.from(entries, ({ kind }) => (kind === label ? 0 : 1)));
+  const items = numbered(entries.map(({ item }) => item));
+  const shares = new Float64Array(entries.length);
+  const dates = new Float64Array(entries.length);
   for (let draw = 0; draw < draws; draw++) {
-    const shares = new Map<string, number>();
-    const dates = entries.map(({ item, low, high }) => {
-      const share = shares.get(item) ?? random.next();
-      shares.set(item, share);
-      return low + share * (high - low);
+    let met = 0;
+    entries.forEach(({ low, high }, row) => {
+      // Items are numbered as they come: one that is met for the first time is the next.
+      if (items[row] === met) shares[met++] = random.next();
+      dates[row] = low + shares[items[row]] * (high - low);
     });
     const ranks = midranks(dates).ranks;
     const p = kinds.map((_, at): number | Unavailable => {
@@ -234,8 +245,13 @@ function drawnWithin(
 }
 
 /** Cliff's delta from mid-ranks: 2 U / (n1 n2) - 1. */
-function deltaOfRanks(ranks: Float64Array, labels: readonly number[]): number {
-  const first = labels.filter((label) => label === 0).length;
-  const sum = labels.reduce((total, label, row) => total + (label === 0 ? ranks[row] : 0), 0);
+function deltaOfRanks(ranks: Float64Array, labels: ArrayLike<number>): number {
+  let first = 0;
+  let sum = 0;
+  for (let row = 0; row < labels.length; row++) {
+    if (labels[row] !== 0) continue;
+    first++;
+    sum += ranks[row];
+  }
   return (2 * (sum - (first * (first + 1)) / 2)) / (first * (labels.length - first)) - 1;
 }

@@ -1,9 +1,9 @@
 import { InputError } from '../../errors.ts';
 import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
 import { groupRows } from '../../fragments/groups.ts';
-import { collapseItems } from '../../fragments/items.ts';
+import { viewItems } from '../../fragments/items.ts';
 import { allAtLevel } from '../../fragments/level/common-level.ts';
-import { takeRows } from '../../fragments/subset.ts';
+import { viewRows } from '../../fragments/subset.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { takeRecords } from '../../numerics/dissimilarity/condensed.ts';
 import { dissimilarities } from '../../numerics/dissimilarity/dissimilarity.ts';
@@ -40,7 +40,7 @@ export function contrastTogether(
   random: Random,
 ): Together | Unavailable {
   const { register, unit } = input;
-  const items = unit === 'item' ? input.records : collapseItems(input.records, register).table;
+  const items = unit === 'item' ? input.records : viewItems(input.records, register);
   const { table, ...level } = allAtLevel(items, options.of, options.by, register, { level: options.level });
   const found = together(table, input, options, random);
   if ('why' in found) return found;
@@ -71,7 +71,7 @@ function together(
   const rows = Array.from(drawn, (place) => everyRow[place]);
   const labels = Array.from(drawn, (place) => everyLabel[place]);
   const comparison = comparedOrWhy(() =>
-    compareRecords(takeRows(items, rows), register, comparisonSettings(options)),
+    compareRecords(viewRows(items, rows), register, comparisonSettings(options)),
   );
   if ('why' in comparison) return comparison;
   const whole = dissimilarities(comparison.spec);

@@ -21,7 +21,7 @@ import { correlation, correlationRatio } from '../../numerics/ordination/in-comm
 import {
   type PrincipalCoordinates,
   principalCoordinates,
-  projectRecord,
+  projector,
 } from '../../numerics/ordination/principal-coordinates.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
@@ -125,10 +125,11 @@ function addRecords(
   found: PrincipalCoordinates,
 ): Pick<Axes, 'passiveRows' | 'passive' | 'setAside' | 'notes'> {
   const prepared = prepareComparison(pickRecords(comparison.spec, kept));
+  const project = projector(found);
   let partly = 0;
   const placed = passive.map((row) => {
     const apart = dissimilaritiesTo(prepared, recordOfRow(comparison, records, row));
-    const point = projectRecord(found, correctValues(apart, correction, constant));
+    const point = project(correctValues(apart, correction, constant));
     if ('why' in point) return { row, place: null };
     if (point.used < found.n) partly++;
     return { row, place: passivePlace(point, records.id[row], PASSIVE_RECORD, found.axes) };

@@ -1,6 +1,6 @@
 import { InputError } from '../../errors.ts';
 import { type ConditionAnswer, conditionAnswer, describeCondition } from '../../fragments/select.ts';
-import { takeRows } from '../../fragments/subset.ts';
+import { viewRows } from '../../fragments/subset.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { sampleRows } from '../../numerics/grouping/sampled-medoids.ts';
 import type { AnalysisInput } from '../contract.ts';
@@ -59,7 +59,7 @@ export function splitRecords(input: AnalysisInput, options: OrdinationOptions): 
         : `not recorded whether supplementary: ${asked}`;
     return rows.length > 0 ? [{ reason, rows }] : [];
   });
-  return { active, passive, undecided, table: takeRows(records, active), drawn: '' };
+  return { active, passive, undecided, table: viewRows(records, active), drawn: '' };
 }
 
 /** Records of which every pair is compared at most. */
@@ -79,7 +79,7 @@ function drawnOf(
     active,
     passive: all.filter((row) => !taken.has(row)),
     undecided: [],
-    table: takeRows(records, active),
+    table: viewRows(records, active),
     drawn: `Every pair is compared, so that ${active.length} of ${all.length} records, drawn by chance, make the axes and the others are placed on them.`,
   };
 }

@@ -1,4 +1,4 @@
-import { takeRows } from '../../fragments/subset.ts';
+import { viewRows } from '../../fragments/subset.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 
@@ -23,7 +23,7 @@ export function oneFragmentAnItem(
   });
   if ([...rowsOf.values()].every((rows) => rows.length === 1)) return null;
   const drawn = [...rowsOf.values()].map((rows) => rows[random.integer(rows.length)]);
-  return takeRows(fragments, drawn);
+  return viewRows(fragments, drawn);
 }
 
 const kept = new WeakMap<FragmentTable, Map<string, FragmentTable | null>>();

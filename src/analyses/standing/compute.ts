@@ -3,8 +3,8 @@ import { countBehind } from '../../fragments/behind.ts';
 import { compareRecords } from '../../fragments/comparison.ts';
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { groupRows } from '../../fragments/groups.ts';
-import { collapseItems } from '../../fragments/items.ts';
-import { takeRows } from '../../fragments/subset.ts';
+import { viewItems } from '../../fragments/items.ts';
+import { viewRows } from '../../fragments/subset.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { countedAtLevel, lackingAtLevel } from '../counted-at-level.ts';
@@ -36,7 +36,7 @@ import { likenessWithin, sameRows } from './within-same.ts';
 export function computeStanding(input: AnalysisInput, options: StandingOptions): StandingFound {
   const { register, random, unit } = input;
   const report = input.onProgress ?? (() => undefined);
-  const everything = unit === 'item' ? input.records : collapseItems(input.fragments, register).table;
+  const everything = unit === 'item' ? input.records : viewItems(input.fragments, register);
   const labelOf = (id: string) =>
     register.attributes.get(id)?.label ?? (id === 'assemblage' ? 'Assemblage' : id);
   const all = groupRows(everything, [options.among], register).groups;
@@ -55,7 +55,7 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     options.confineTo,
     register,
   );
-  const items = confined.region.length === 0 ? everything : takeRows(everything, confined.rows);
+  const items = confined.region.length === 0 ? everything : viewRows(everything, confined.rows);
   const { groups, ungrouped } = groupRows(items, [options.among], register);
   const site = groups.findIndex(({ labels }) => labels[0] === options.site);
   const counted = countedAtLevel(items, options.among, options.of, register, options.level);

@@ -56,7 +56,7 @@ export function unlikeOthers(
   options: StandingOptions,
   random: Random,
 ): { within: number | Unavailable; unlike: Unlike[] } {
-  const within = meanOf(distances.flatMap((line, i) => own.slice(i + 1).map((row) => line[row])));
+  const within = meanOf(distances, (place) => own.slice(place + 1));
   const ownPlaces = drawSome(
     own.map((_, place) => place),
     random.stream('own'),
@@ -64,8 +64,9 @@ export function unlikeOthers(
   const unlike = groups.flatMap(({ labels, rows }, group): Unlike[] => {
     if (group === site) return [];
     const some = drawSome(rows, random.stream(`items ${labels[0]}`));
-    const amongThem = meanOf(dissimilarities(pickRecords(spec, some)).values);
-    const between = meanOf(distances.flatMap((line) => rows.map((row) => line[row])));
+    const among = dissimilarities(pickRecords(spec, some)).values;
+    const amongThem = meanOf([among], () => among.keys());
+    const between = meanOf(distances, () => rows);
     const interval = bootstrapInterval(
       [ownPlaces.length, some.length],
       ([ours, theirs]) => {
@@ -114,14 +115,19 @@ function drawSome(rows: readonly number[], random: Random): readonly number[] {
   );
 }
 
-function meanOf(values: ArrayLike<number>): number | Unavailable {
+/** Mean of what the lines hold at some places of each, as far as it is known. */
+function meanOf(
+  lines: readonly Float64Array[],
+  placesOf: (line: number) => Iterable<number>,
+): number | Unavailable {
   let sum = 0;
   let known = 0;
-  for (let i = 0; i < values.length; i++) {
-    if (Number.isNaN(values[i])) continue;
-    sum += values[i];
-    known++;
-  }
+  for (const [at, line] of lines.entries())
+    for (const place of placesOf(at)) {
+      if (Number.isNaN(line[place])) continue;
+      sum += line[place];
+      known++;
+    }
   return known === 0 ? { why: 'no two items can be compared' } : sum / known;
 }
 
@@ -138,17 +144,19 @@ export function atHomeElsewhere(
   nearest: number,
 ): AtHome | Unavailable {
   const groupOf = new Map(groups.flatMap(({ rows }, group) => rows.map((row) => [row, group] as const)));
-  const others = groupOf.size - groups[site].rows.length;
+  const rows = Int32Array.from(groupOf.keys());
+  const others = rows.length - groups[site].rows.length;
   const elsewhere: Elsewhere[] = [];
   let judged = 0;
   let shares = 0;
   own.forEach((row, place) => {
     const line = distances[place];
-    const known = [...groupOf.keys()].filter((other) => other !== row && !Number.isNaN(line[other]));
-    if (known.length < nearest) return;
+    const last = nearestOf(line, rows, row, nearest)[nearest - 1] + TIE;
+    if (!Number.isFinite(last)) return;
     judged++;
-    const last = Float64Array.from(known, (other) => line[other]).sort()[nearest - 1] + TIE;
-    const near = known.filter((other) => line[other] <= last).sort((a, b) => line[a] - line[b] || a - b);
+    const near = Array.from(
+      rows.filter((other) => other !== row && line[other] <= last).sort((a, b) => line[a] - line[b] || a - b),
+    );
     const strangers = near.filter((other) => groupOf.get(other) !== site);
     const share = strangers.length / near.length;
     shares += share;
@@ -171,6 +179,19 @@ export function atHomeElsewhere(
     share: shares / judged,
     expected: others / (groupOf.size - 1),
   };
+}
+
+/** The `count` smallest known distances to other rows, ascending; infinite where there are no more. */
+function nearestOf(line: Float64Array, rows: Int32Array, own: number, count: number): Float64Array {
+  const held = new Float64Array(count).fill(Number.POSITIVE_INFINITY);
+  for (const row of rows) {
+    const distance = line[row];
+    if (row === own || !(distance < held[count - 1])) continue;
+    let at = count - 1;
+    for (; at > 0 && held[at - 1] > distance; at--) held[at] = held[at - 1];
+    held[at] = distance;
+  }
+  return held;
 }
 
 /** Dissimilarities that should tie may differ in their last bits. */

@@ -5,6 +5,8 @@ import { quantileSorted } from '../../numerics/describing/quantile.ts';
 import { intervalDistribution, intervalQuantile } from '../../numerics/describing/turnbull.ts';
 import type { Limits } from '../../numerics/foundation/limits.ts';
 import { bootstrapInterval, expandedLevel } from '../../numerics/resampling/bootstrap.ts';
+import { countedInterval, countedMean, kindsToCount } from '../../numerics/resampling/counted-bootstrap.ts';
+import { drawnMedian } from '../../numerics/resampling/resampled-ranks.ts';
 import {
   blockedSample,
   blockMembers,
@@ -20,11 +22,29 @@ import type { SummaryOptions } from './options.ts';
 /** With fewer items drawing again says too little of a mean, and Student's t is used. */
 const FEWEST_FOR_DRAWS = 10;
 
+/** Of the values as drawn, and of how often each kind of item comes. */
+interface Statistic {
+  readonly plain: (drawn: Float64Array) => number;
+  readonly ofCounts: (kinds: readonly Float64Array[]) => (times: ArrayLike<number>) => number;
+}
+
+function countedBy(
+  statistic: (times: ArrayLike<number>) => number,
+  counts: Float64Array,
+  say: () => void,
+  settings: Parameters<typeof countedInterval>[2],
+): ReturnType<typeof countedInterval> {
+  const said = ([times]: readonly Float64Array[]) => {
+    say();
+    return statistic(times);
+  };
+  return countedInterval([counts], said, settings);
+}
+
 /**
  * Between which values mean and median plausibly lie. Where each item has one value, the median's limits are those
  * of its order statistics, the mean's those of Student's t for fewer than 10 items; otherwise items are drawn
- * again with all their fragments. And the
- * median that readings known only as ranges allow, by the estimator of Turnbull 1976.
+ * again with all their fragments, very many of them by how often each kind comes. And the median that readings known only as ranges allow, by the estimator of Turnbull 1976.
  */
 export function centreLimits(
   input: AnalysisInput,
@@ -40,25 +60,37 @@ export function centreLimits(
   );
   const members = blockMembers(sample);
   const open = filled.filter((row) => isOpenEnded(column, row)).length;
-  const limits = (name: string, statistic: (drawn: Float64Array) => number): Limits | Unavailable => {
+  const many = kindsToCount(members);
+  const limits = (name: string, { plain, ofCounts }: Statistic): Limits | Unavailable => {
     if (values.length === 0) return { why: 'no value' };
-    const interval = bootstrapInterval(
-      [sample.count],
-      ([choice]) => {
-        input.onProgress?.(0, 'drawing the finds again');
-        return statistic(gatherBlocks(members, choice));
-      },
-      {
-        random: input.random.stream(JSON.stringify([column.attribute.id, name, ...labels])),
-        resamples: options.resamples,
-        level: expandedLevel(options.confidence, sample.count),
-      },
-    );
-    return 'why' in interval ? interval : around(statistic(sample.values), interval);
+    const say = () => input.onProgress?.(0, 'drawing the finds again');
+    const settings = {
+      random: input.random.stream(JSON.stringify([column.attribute.id, name, ...labels])),
+      resamples: options.resamples,
+      level: expandedLevel(options.confidence, sample.count),
+    };
+    const interval =
+      many === null
+        ? bootstrapInterval(
+            [sample.count],
+            ([choice]) => {
+              say();
+              return plain(gatherBlocks(members, choice));
+            },
+            settings,
+          )
+        : countedBy(ofCounts(many.kinds), many.counts, say, settings);
+    return 'why' in interval ? interval : around(plain(sample.values), interval);
   };
   const openEnded = { why: `${open} of ${values.length} readings ${open === 1 ? 'is' : 'are'} open-ended` };
-  const median = (drawn: Float64Array) => quantileSorted(drawn.slice().sort(), 0.5);
-  const average = (drawn: Float64Array) => mean(drawn) as number;
+  const median: Statistic = {
+    plain: (drawn) => quantileSorted(drawn.slice().sort(), 0.5),
+    ofCounts: (kinds) => drawnMedian(kinds, 'times'),
+  };
+  const average: Statistic = {
+    plain: (drawn) => mean(drawn) as number,
+    ofCounts: countedMean,
+  };
   const shared = sharesBlocks(sample);
   const few = sample.count < FEWEST_FOR_DRAWS;
   return {
@@ -71,7 +103,7 @@ export function centreLimits(
         : few && !shared
           ? meanLimits(values, options.confidence)
           : limits('mean', average),
-    median: values.length === 0 ? { why: 'no value' } : median(sample.values),
+    median: values.length === 0 ? { why: 'no value' } : median.plain(sample.values),
     medianLimits: !shared
       ? medianLimits(values, options.confidence)
       : sample.count < fewestForMedian(options.confidence)

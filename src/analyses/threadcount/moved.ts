@@ -1,11 +1,12 @@
 import { densitySurface, heightsHolding } from '../../numerics/describing/density-surface.ts';
 import { quantileSorted } from '../../numerics/describing/quantile.ts';
 import { exp, ln } from '../../numerics/foundation/elementary.ts';
+import { type RankCorrelation, spearman } from '../../numerics/tests/trend.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { toldAt } from '../verdicts.ts';
 import type { End, RecordPoint, Relation, ThreadcountFound } from './found.ts';
 import type { ThreadcountOptions } from './options.ts';
-import { itemPairs, spearmanOf } from './relation.ts';
+import { middle, pointsByItem } from './relation.ts';
 
 /** The densest parts of the plane that the contours hold. */
 const HELD = [0.5, 0.9];
@@ -30,9 +31,19 @@ export function drawnWithin(
   const random = input.random.stream('ranges');
   const within = ({ low, high, point, openEnded }: End) =>
     openEnded || low === high ? point : low + random.next() * (high - low);
-  const found = Array.from({ length: draws }, () => spearmanOf(itemPairs(points, itemOf, within))).flatMap(
-    (one) => ('why' in one ? [] : [one]),
-  );
+  const items = pointsByItem(points, itemOf);
+  const x = new Float64Array(items.length);
+  const y = new Float64Array(items.length);
+  const found: RankCorrelation[] = [];
+  for (let draw = 0; draw < draws; draw++) {
+    for (let item = 0; item < items.length; item++) {
+      const list = items[item];
+      x[item] = list.length === 1 ? within(list[0].x) : middle(list.map((point) => within(point.x)));
+      y[item] = list.length === 1 ? within(list[0].y) : middle(list.map((point) => within(point.y)));
+    }
+    const one = spearman(x, y);
+    if (!('why' in one)) found.push(one);
+  }
   if (found.length === 0 || typeof all.rho !== 'number') return { why: 'no draw has a rank correlation' };
   const sign = Math.sign(all.rho);
   const otherwise = found.filter(

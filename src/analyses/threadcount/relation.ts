@@ -6,7 +6,7 @@ import { medianLimits } from '../../numerics/tests/median-limits.ts';
 import { correlationLimits } from '../../numerics/tests/rank-correlation-limits.ts';
 import { spearman } from '../../numerics/tests/trend.ts';
 import { toldAt } from '../verdicts.ts';
-import type { End, Ratio, RecordPoint, Relation } from './found.ts';
+import type { Ratio, RecordPoint, Relation } from './found.ts';
 
 /** From so many pairs on Student's t gives the p of Spearman's rho; below, all or many orders are tried. */
 const FEWEST_FOR_T = 20;
@@ -23,8 +23,20 @@ export interface ItemPair {
 export function itemPairs(
   points: readonly RecordPoint[],
   itemOf: (point: RecordPoint) => string,
-  valueAt: (end: End) => number = ({ point }) => point,
 ): ItemPair[] {
+  return pointsByItem(points, itemOf).map((list) => ({
+    x: middle(list.map(({ x }) => x.point)),
+    y: middle(list.map(({ y }) => y.point)),
+    ratioLow: middle(list.map(({ x, y }) => x.low / y.high)),
+    ratioHigh: middle(list.map(({ x, y }) => x.high / y.low)),
+  }));
+}
+
+/** The records of each original object, in the order in which the objects first come. */
+export function pointsByItem(
+  points: readonly RecordPoint[],
+  itemOf: (point: RecordPoint) => string,
+): readonly (readonly RecordPoint[])[] {
   const members = new Map<string, RecordPoint[]>();
   for (const point of points) {
     const item = itemOf(point);
@@ -32,15 +44,11 @@ export function itemPairs(
     if (list === undefined) members.set(item, [point]);
     else list.push(point);
   }
-  return [...members.values()].map((list) => ({
-    x: middle(list.map(({ x }) => valueAt(x))),
-    y: middle(list.map(({ y }) => valueAt(y))),
-    ratioLow: middle(list.map(({ x, y }) => x.low / y.high)),
-    ratioHigh: middle(list.map(({ x, y }) => x.high / y.low)),
-  }));
+  return [...members.values()];
 }
 
-function middle(values: readonly number[]): number {
+/** Type 7. */
+export function middle(values: readonly number[]): number {
   return values.length === 1 ? values[0] : quantileSorted(Float64Array.from(values).sort(), 0.5);
 }
 

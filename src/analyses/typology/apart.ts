@@ -1,6 +1,6 @@
 import type { Register } from '../../attributes/definition.ts';
 import { type ComparisonSettings, compareRecords, defaultAttributes } from '../../fragments/comparison.ts';
-import { takeRows } from '../../fragments/subset.ts';
+import { viewRows } from '../../fragments/subset.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { type Condensed, takeRecords } from '../../numerics/dissimilarity/condensed.ts';
 import { dissimilarities } from '../../numerics/dissimilarity/dissimilarity.ts';
@@ -58,7 +58,7 @@ const LEAST_OF_A_TYPE = 100;
 export function howApart(request: ApartRequest): Apart | NotApart {
   const { register, settings, types, count, random, relabellings, confidence } = request;
   const drawn = drawnByGroup(types, { most: MOST_COMPARED, leastOfEach: LEAST_OF_A_TYPE, random });
-  const typed = takeRows(
+  const typed = viewRows(
     request.table,
     drawn.map((place) => request.rows[place]),
   );
@@ -80,7 +80,7 @@ export function howApart(request: ApartRequest): Apart | NotApart {
   const taken = takeComparable(typed, register, { ...settings, of: free });
   if ('why' in taken) return { ...taken, circular: false, usedTwice };
   const { matrix } = taken;
-  const table = takeRows(typed, taken.places);
+  const table = viewRows(typed, taken.places);
   const places = taken.places.map((place) => drawn[place]);
   const labels = Int32Array.from(places, (place) => types[place]);
   const items = denseItems(table.item);

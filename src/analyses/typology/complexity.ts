@@ -1,6 +1,6 @@
 import { midpoint } from '../../fragments/accessors.ts';
 import type { Condition } from '../../fragments/select.ts';
-import { takeRows } from '../../fragments/subset.ts';
+import { viewRows } from '../../fragments/subset.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import { ln } from '../../numerics/foundation/elementary.ts';
 import { kindBits, numberBits } from '../../numerics/grouping/code-length.ts';
@@ -24,7 +24,7 @@ export function complexityOf(
   fold: Int32Array,
   attributes: readonly string[],
 ): Complexity {
-  const told = takeRows(table, rows);
+  const told = viewRows(table, rows);
   const groups = types.map((type) => (type < 0 ? 0 : type + 1));
   const none = new Int32Array(rows.length);
   let values = 0;

@@ -44,10 +44,7 @@ export function thresholdOf(request: ThresholdRequest): Threshold | Unavailable 
   const second: number[] = [];
   for (let draw = 0; draw < resamples; draw++) {
     const taken = members.flatMap(() => members[random.integer(members.length)]);
-    const sample = {
-      low: Float64Array.from(taken, (place) => readings.low[place]),
-      high: Float64Array.from(taken, (place) => readings.high[place]),
-    };
+    const sample = { low: picked(readings.low, taken), high: picked(readings.high, taken) };
     const again = betterOf(
       fits.map((fit) =>
         'why' in fit
@@ -83,6 +80,12 @@ export function thresholdOf(request: ThresholdRequest): Threshold | Unavailable 
     distance: (b.mean - a.mean) / Math.sqrt((a.sd * a.sd + b.sd * b.sd) / 2),
     gap: gapAt(readings, estimate, limits, back),
   };
+}
+
+function picked(values: Float64Array, places: readonly number[]): Float64Array {
+  const taken = new Float64Array(places.length);
+  for (let i = 0; i < places.length; i++) taken[i] = values[places[i]];
+  return taken;
 }
 
 function betterOf(fits: readonly (GaussianMixture | Unavailable)[]): GaussianMixture | Unavailable {

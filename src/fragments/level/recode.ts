@@ -1,5 +1,6 @@
 import type { Register, Vocabulary } from '../../attributes/definition.ts';
 import { ancestors, isWithin } from '../../attributes/tree.ts';
+import { withColumns } from '../columns-on-demand.ts';
 import { termLabel } from '../groups.ts';
 import type { TermColumn } from '../table.ts';
 import type { Cut, Groups, TermCounts } from './cut.ts';
@@ -70,7 +71,6 @@ export function recode(
     rows,
     couldBe: [...present].filter((id) => isWithin(vocabulary, id, term)).map(labelOf),
   }));
-  const columns = new Map(asIs.table.columns);
-  columns.set(asIs.attribute, { ...column, codes, levels });
+  const columns = withColumns(asIs.table.columns, [[asIs.attribute, { ...column, codes, levels }]]);
   return { ...asIs, table: { ...asIs.table, columns }, folds, tooBroad, differs: true };
 }

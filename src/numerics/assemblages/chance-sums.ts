@@ -1,7 +1,11 @@
+/** A sum less likely than this is taken for impossible: millions of them together are no more than rounding. */
+const NEVER = 1e-30;
+
 /**
  * Counts of things each of which is there with a chance of its own: how likely is every sum? With sizes of 1 the
  * Poisson-binomial distribution (Hong 2013, Comput. Stat. Data Anal. 59:41, by direct convolution); things that come and
- * go together have a greater size. Exact but for rounding.
+ * go together have a greater size. Exact but for rounding and for sums that come once in 10^30 times, which are left out
+ * at either end: of very many things only the sums near the mean are then reckoned with.
  *
  * @param sizes whole numbers of 1 or more; @param chances one each, 0 to 1.
  * @returns the chance of each sum from 0 to the sum of the sizes.
@@ -13,14 +17,17 @@ export function chanceSums(sizes: ArrayLike<number>, chances: ArrayLike<number>)
   for (let i = 0; i < sizes.length; i++) most += sizes[i];
   const chance = new Float64Array(most + 1);
   chance[0] = 1;
-  let reached = 0;
+  let least = 0;
+  let greatest = 0;
   for (let i = 0; i < sizes.length; i++) {
     const [size, p] = [sizes[i], chances[i]];
     if (p <= 0) continue;
-    reached += size;
+    greatest += size;
     // From above, so that each sum is still what it was before this one.
-    for (let sum = reached; sum >= 0; sum--)
-      chance[sum] = chance[sum] * (1 - p) + (sum >= size ? chance[sum - size] * p : 0);
+    for (let sum = greatest; sum >= least; sum--)
+      chance[sum] = chance[sum] * (1 - p) + (sum >= least + size ? chance[sum - size] * p : 0);
+    while (chance[least] < NEVER) chance[least++] = 0;
+    while (chance[greatest] < NEVER) chance[greatest--] = 0;
   }
   return chance;
 }

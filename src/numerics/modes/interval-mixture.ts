@@ -1,5 +1,6 @@
 import { normalUpper } from '../foundation/distributions.ts';
 import { exp, ln } from '../foundation/elementary.ts';
+import { orderOfPairs } from '../foundation/pair-order.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
 import { type GaussianMixture, gaussianMixture } from './gaussian-mixture.ts';
 import type { GaussianPart } from './mixture-parts.ts';
@@ -68,7 +69,7 @@ interface Tally extends Intervals {
 }
 
 function tally(low: Float64Array, high: Float64Array): Tally {
-  const order = Array.from(low.keys()).sort((a, b) => low[a] - low[b] || high[a] - high[b]);
+  const order = orderOfPairs(low, high);
   const kept: number[] = [];
   const counts: number[] = [];
   for (const at of order) {

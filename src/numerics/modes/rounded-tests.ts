@@ -1,4 +1,5 @@
 import { exp, ln } from '../foundation/elementary.ts';
+import { orderOfPairs } from '../foundation/pair-order.ts';
 import type { Random } from '../foundation/random.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
 import { type DipTest, dip } from './dip.ts';
@@ -31,7 +32,7 @@ export function roundedReadings(values: Float64Array, steps: Float64Array, logar
  * single mode before they are rounded, they have one afterwards, as a histogram has.
  */
 export function spreadEvenly({ low, high }: Intervals): Float64Array {
-  const order = Array.from(low.keys()).sort((a, b) => low[a] - low[b] || high[a] - high[b]);
+  const order = orderOfPairs(low, high);
   const spread = new Float64Array(low.length);
   for (let from = 0; from < order.length; ) {
     let to = from;

@@ -148,28 +148,50 @@ export function projectRecord(
   found: PrincipalCoordinates,
   dissimilarities: Float64Array,
 ): Projection | Unavailable {
+  return projector(found)(dissimilarities);
+}
+
+/** `projectRecord` for many records: what does not depend on the record is summed once. */
+export function projector(
+  found: PrincipalCoordinates,
+): (dissimilarities: Float64Array) => Projection | Unavailable {
   const { n, axes, coordinates, fromCentre } = found;
   const size = axes + 1;
-  const normal = new Float64Array(size * size);
-  const right = new Float64Array(size);
-  let used = 0;
+  const rows = new Float64Array(n * size);
   for (let i = 0; i < n; i++) {
-    const d = dissimilarities[i];
-    if (Number.isNaN(d)) continue;
-    used++;
-    const target = fromCentre[i] - d * d;
-    for (let a = 0; a < size; a++) {
-      const left = a < axes ? 2 * coordinates[i * axes + a] : -1;
-      right[a] += left * target;
-      for (let b = 0; b < size; b++) {
-        normal[a * size + b] += left * (b < axes ? 2 * coordinates[i * axes + b] : -1);
-      }
-    }
+    for (let a = 0; a < axes; a++) rows[i * size + a] = 2 * coordinates[i * axes + a];
+    rows[i * size + axes] = -1;
   }
-  if (used < size) return { why: `only ${used} records could be compared, too few to place it` };
-  const solution = solveSymmetric(normal, right);
-  if (solution === null) return { why: 'the records that could be compared do not span the axes' };
-  const place = solution.slice(0, axes);
-  const onPlane = place.reduce((sum, value) => sum + value * value, 0);
-  return { coordinates: place, fromCentre: solution[axes], offPlane: solution[axes] - onPlane, used };
+  let whole: Float64Array | undefined;
+  return (dissimilarities) => {
+    const complete = !dissimilarities.some(Number.isNaN);
+    const normal = complete && whole !== undefined ? whole : crossProducts(rows, size, dissimilarities);
+    if (complete) whole = normal;
+    const right = new Float64Array(size);
+    let used = 0;
+    for (let i = 0; i < n; i++) {
+      const d = dissimilarities[i];
+      if (Number.isNaN(d)) continue;
+      used++;
+      const target = fromCentre[i] - d * d;
+      for (let a = 0; a < size; a++) right[a] += rows[i * size + a] * target;
+    }
+    if (used < size) return { why: `only ${used} records could be compared, too few to place it` };
+    const solution = solveSymmetric(normal, right);
+    if (solution === null) return { why: 'the records that could be compared do not span the axes' };
+    const place = solution.slice(0, axes);
+    const onPlane = place.reduce((sum, value) => sum + value * value, 0);
+    return { coordinates: place, fromCentre: solution[axes], offPlane: solution[axes] - onPlane, used };
+  };
+}
+
+/** Sums of products of the columns, over the rows whose dissimilarity is known. */
+function crossProducts(rows: Float64Array, size: number, dissimilarities: Float64Array): Float64Array {
+  const normal = new Float64Array(size * size);
+  for (let i = 0; i < dissimilarities.length; i++) {
+    if (Number.isNaN(dissimilarities[i])) continue;
+    for (let a = 0; a < size; a++)
+      for (let b = 0; b < size; b++) normal[a * size + b] += rows[i * size + a] * rows[i * size + b];
+  }
+  return normal;
 }

@@ -1,7 +1,8 @@
 import type { Random } from '../foundation/random.ts';
+import { doubledSum } from '../foundation/sums.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
 import { type BootstrapOptions, correctedInterval, type ResampledInterval } from './bootstrap.ts';
-import { drawnAgain } from './drawn-counts.ts';
+import { drawnAgain, MANY_THINGS } from './drawn-counts.ts';
 
 /** Blocks (items with all their readings) by what they hold, and how many hold the very same. */
 export interface BlockKinds {
@@ -24,6 +25,34 @@ export function kindsOfBlocks(blocks: readonly Float64Array[]): BlockKinds {
     } else counts[known]++;
   }
   return { kinds, counts: Float64Array.from(counts) };
+}
+
+/** Drawing how often a kind comes costs as much as drawing so many blocks. */
+const COST_OF_KIND = 8;
+
+/** The kinds of very many blocks, where they are so few that drawing them by their counts is the quicker way. */
+export function kindsToCount(blocks: readonly Float64Array[]): BlockKinds | null {
+  if (blocks.length <= MANY_THINGS) return null;
+  const found = kindsOfBlocks(blocks);
+  return COST_OF_KIND * found.kinds.length <= blocks.length ? found : null;
+}
+
+/** The mean of the readings of blocks that come so often, of twice the precision: a function of the counts. */
+export function countedMean(kinds: readonly Float64Array[]): (times: ArrayLike<number>) => number {
+  const sums = kinds.map((block) => {
+    const { high, low } = doubledSum(block);
+    return high + low;
+  });
+  const held = new Float64Array(kinds.length);
+  return (times) => {
+    let n = 0;
+    for (let kind = 0; kind < sums.length; kind++) {
+      held[kind] = sums[kind] * times[kind];
+      n += kinds[kind].length * times[kind];
+    }
+    const { high, low } = doubledSum(held);
+    return (high + low) / n;
+  };
 }
 
 /**

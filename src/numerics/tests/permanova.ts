@@ -37,15 +37,45 @@ export function permanova(
   if (total === 0) return { why: 'all objects are alike' };
   const sizes = new Float64Array(k);
   for (let i = 0; i < n; i++) sizes[labels[i]]++;
+  const within = insideGroups(squares, sizes);
+  const nothing = total * 1e-14;
+  const ratioOf = (inside: number) =>
+    // Perfect separation leaves nothing within; the largest double keeps the order of the statistics.
+    inside <= nothing ? Number.MAX_VALUE : (total - inside) / (k - 1) / (inside / (n - k));
+  const inside = within(labels);
+  const dealt = k === 2 && n >= MANY ? insideOfTwo(squares, sizes) : within;
+  const ratio = (labels: ArrayLike<number>) => ratioOf(dealt(labels));
+  const test = permutationTest(labels, ratio, { exactLimit: 20_000, ...options });
+  const observed = ratioOf(inside);
+  return {
+    ...test,
+    observed,
+    statistic: inside <= nothing ? { why: 'nothing varies within the groups' } : observed,
+    dfBetween: k - 1,
+    dfWithin: n - k,
+    rSquared: (total - inside) / total,
+    sumOfSquaresWithin: inside,
+    sumOfSquaresTotal: total,
+  };
+}
+
+/** From so many objects on no random deal parts two groups so well that rounding could make it tie with another. */
+const MANY = 200;
+
+/**
+ * Sums of squares within the groups. Members are listed by group as they are met, so that no pair of two groups is
+ * looked at.
+ */
+function insideGroups(squares: Float64Array, sizes: Float64Array): (labels: ArrayLike<number>) => number {
+  const n = sizes.reduce((sum, size) => sum + size, 0);
   const starts = startsOf(sizes);
-  const ends = new Int32Array(k);
+  const ends = new Int32Array(sizes.length);
   const members = new Int32Array(n);
-  // Members are listed by group as they are met, so that no pair of two groups is looked at.
-  const within = (dealt: ArrayLike<number>) => {
+  return (labels) => {
     ends.set(starts);
     let sum = 0;
     for (let i = 0; i < n; i++) {
-      const label = dealt[i];
+      const label = labels[i];
       const row = i * n;
       const end = ends[label];
       let part = 0;
@@ -56,22 +86,32 @@ export function permanova(
     }
     return sum;
   };
-  const nothing = total * 1e-14;
-  const ratio = (dealt: ArrayLike<number>) => {
-    const inside = within(dealt);
-    // Perfect separation leaves nothing within; the largest double keeps the order of the statistics.
-    return inside <= nothing ? Number.MAX_VALUE : (total - inside) / (k - 1) / (inside / (n - k));
-  };
-  const test = permutationTest(labels, ratio, { exactLimit: 20_000, ...options });
-  const inside = within(labels);
-  return {
-    ...test,
-    statistic: inside <= nothing ? { why: 'nothing varies within the groups' } : test.observed,
-    dfBetween: k - 1,
-    dfWithin: n - k,
-    rSquared: (total - inside) / total,
-    sumOfSquaresWithin: inside,
-    sumOfSquaresTotal: total,
+}
+
+/**
+ * The same of two groups, but for rounding, when they are dealt again and again: only the pairs within the smaller are
+ * looked at. What lies within the larger is all that there is, less what the smaller has with anybody.
+ */
+function insideOfTwo(squares: Float64Array, sizes: Float64Array): (labels: ArrayLike<number>) => number {
+  const n = sizes[0] + sizes[1];
+  const small = sizes[0] <= sizes[1] ? 0 : 1;
+  const rows = new Float64Array(n);
+  for (let i = 0; i < n; i++) for (let j = 0; j < n; j++) rows[i] += squares[i * n + j];
+  const all = rows.reduce((sum, row) => sum + row, 0) / 2;
+  const members = new Int32Array(sizes[small]);
+  return (labels) => {
+    let count = 0;
+    let inside = 0;
+    let withAnybody = 0;
+    for (let i = 0; i < n; i++) {
+      if (labels[i] !== small) continue;
+      const row = i * n;
+      for (let at = 0; at < count; at++) inside += squares[row + members[at]];
+      withAnybody += rows[i];
+      members[count++] = i;
+    }
+    // Pairs within the smaller group are counted from both of their ends.
+    return inside / sizes[small] + (all - withAnybody + inside) / sizes[1 - small];
   };
 }
 

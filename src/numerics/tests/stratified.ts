@@ -52,7 +52,7 @@ export function stratifiedTest(data: StratifiedData): StratifiedTest | Unavailab
 
 interface Parts {
   /** Readings of strata in which labels can be compared. */
-  readonly rows: readonly (readonly number[])[];
+  readonly rows: readonly Int32Array[];
   /** Scores less the mean of their stratum, column by column. */
   readonly centred: readonly Float64Array[];
   readonly covariance: Float64Array;
@@ -63,13 +63,9 @@ interface Parts {
 }
 
 function partsOf({ labels, labelCount, strata, scores }: StratifiedData): Parts | Unavailable {
-  const groups = new Map<number, number[]>();
-  for (let row = 0; row < labels.length; row++) {
-    const rows = groups.get(strata[row]);
-    if (rows === undefined) groups.set(strata[row], [row]);
-    else rows.push(row);
-  }
-  const rows = [...groups.values()].filter((own) => new Set(own.map((row) => labels[row])).size > 1);
+  const rows = rowsByStratum(strata, labels.length).filter((own) =>
+    own.some((row) => labels[row] !== labels[own[0]]),
+  );
   if (rows.length === 0) return { why: 'no stratum has two of the groups' };
   const centred = scores.map(() => new Float64Array(labels.length));
   const columns = scores.length;
@@ -78,14 +74,16 @@ function partsOf({ labels, labelCount, strata, scores }: StratifiedData): Parts 
   for (const own of rows) {
     const n = own.length;
     for (const [column, values] of scores.entries()) {
-      const mean = own.reduce((sum, row) => sum + values[row], 0) / n;
-      for (const row of own) centred[column][row] = values[row] - mean;
+      let sum = 0;
+      for (let i = 0; i < n; i++) sum += values[own[i]];
+      for (let i = 0; i < n; i++) centred[column][own[i]] = values[own[i]] - sum / n;
     }
     const counts = new Float64Array(labelCount);
-    for (const row of own) counts[labels[row]]++;
+    for (let i = 0; i < n; i++) counts[labels[own[i]]]++;
     for (let a = 0; a < columns; a++)
       for (let b = 0; b < columns; b++) {
-        const product = own.reduce((sum, row) => sum + centred[a][row] * centred[b][row], 0);
+        let product = 0;
+        for (let i = 0; i < n; i++) product += centred[a][own[i]] * centred[b][own[i]];
         for (let g = 0; g < labelCount - 1; g++)
           for (let h = 0; h < labelCount - 1; h++)
             covariance[(g * columns + a) * size + h * columns + b] +=
@@ -108,6 +106,21 @@ function partsOf({ labels, labelCount, strata, scores }: StratifiedData): Parts 
     df: Math.round(projection.trace()),
     n: rows.reduce((sum, own) => sum + own.length, 0),
   };
+}
+
+/** The rows of each stratum, in the order in which the strata first come. */
+function rowsByStratum(strata: ArrayLike<number>, n: number): readonly Int32Array[] {
+  const sizes = new Map<number, number>();
+  for (let row = 0; row < n; row++) sizes.set(strata[row], (sizes.get(strata[row]) ?? 0) + 1);
+  const rows = new Map([...sizes].map(([stratum, size]) => [stratum, new Int32Array(size)]));
+  const filled = new Map([...sizes.keys()].map((stratum) => [stratum, 0]));
+  for (let row = 0; row < n; row++) {
+    const place = filled.get(strata[row]) ?? 0;
+    const own = rows.get(strata[row]);
+    if (own !== undefined) own[place] = row;
+    filled.set(strata[row], place + 1);
+  }
+  return [...rows.values()];
 }
 
 function excessOf(data: StratifiedData, { rows, centred }: Parts): Float64Array[] {
@@ -167,7 +180,8 @@ function spreadsOf({ labels, labelCount }: StratifiedData, { rows, centred }: Pa
     const counts = new Float64Array(labelCount);
     for (const row of own) counts[labels[row]]++;
     for (let column = 0; column < centred.length; column++) {
-      const squares = own.reduce((sum, row) => sum + centred[column][row] ** 2, 0);
+      let squares = 0;
+      for (let i = 0; i < n; i++) squares += centred[column][own[i]] ** 2;
       for (let label = 0; label < labelCount; label++)
         spreads[label][column] += ((counts[label] * (n - counts[label])) / n) * (squares / (n - 1));
     }
@@ -244,7 +258,7 @@ interface Blocks {
 }
 
 /** Readings of one item with one label stay together; an item with two labels counts as one thing in each. */
-function blocksOf({ labels, items }: StratifiedData, { centred }: Parts, own: readonly number[]): Blocks {
+function blocksOf({ labels, items }: StratifiedData, { centred }: Parts, own: Int32Array): Blocks {
   const blocks = new Map<string, { label: number; sums: Float64Array }>();
   for (const row of own) {
     const key = items === undefined ? String(row) : `${labels[row]} ${items[row]}`;

@@ -55,4 +55,24 @@ describe('counts of things with chances of their own', () => {
     expect(sum(0, low + 1)).toBeGreaterThan(0.025);
     expect(sum(high, 31)).toBeGreaterThan(0.025);
   });
+
+  it('of very many things are those of every sum reckoned with, though only the likely ones are', () => {
+    const sizes = Array.from({ length: 3000 }, (_, at) => 1 + (at % 3));
+    const chances = sizes.map((_, at) => ((at * 7919) % 1000) / 1000);
+    const most = sizes.reduce((sum, size) => sum + size, 0);
+    const plainly = new Float64Array(most + 1);
+    plainly[0] = 1;
+    sizes.forEach((size, at) => {
+      for (let sum = most; sum >= 0; sum--)
+        plainly[sum] =
+          plainly[sum]! * (1 - chances[at]!) + (sum >= size ? plainly[sum - size]! * chances[at]! : 0);
+    });
+    const found = chanceSums(sizes, chances);
+    expect(found).toHaveLength(plainly.length);
+    expect(found.filter((chance) => chance > 0).length).toBeLessThan(most / 2);
+    found.forEach((chance, sum) => {
+      expect(Math.abs(chance - plainly[sum]!)).toBeLessThan(1e-15);
+    });
+    expect(centralCounts(found, 0.95)).toEqual(centralCounts(plainly, 0.95));
+  });
 });

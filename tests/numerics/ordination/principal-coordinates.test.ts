@@ -5,6 +5,7 @@ import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { centredEigenvalues } from '../../../src/numerics/ordination/euclidean.ts';
 import {
   principalCoordinates,
+  projector,
   projectRecord,
 } from '../../../src/numerics/ordination/principal-coordinates.ts';
 import { available, columnOf, expectClose, expectUpToSign } from '../compare-up-to-sign.ts';
@@ -144,4 +145,18 @@ describe('what the axes are shares of', () => {
     expect(found.positive).toBeGreaterThanOrEqual(held);
     expect(found.positive).toBeGreaterThanOrEqual(found.trace);
   });
+});
+
+it('many records added by one projector fall where each falls by itself, also when some of their distances are unknown', () => {
+  const random = createRandom(6);
+  const points = Array.from({ length: 30 }, () => [random.next(), random.next(), random.next()]);
+  const apart = (a: readonly number[], b: readonly number[]) => Math.hypot(...a.map((x, k) => x - b[k]!));
+  const matrix = matrixOf(points.flatMap((a, i) => points.slice(i + 1).map((b) => apart(a, b))));
+  const found = available(principalCoordinates(matrix, 2));
+  const project = projector(found);
+  for (const gaps of [0, 5, 0, 29, 12, 0]) {
+    const fresh = [random.next(), random.next(), random.next()];
+    const distances = Float64Array.from(points, (point, i) => (i < gaps ? Number.NaN : apart(fresh, point)));
+    expect(project(distances)).toEqual(projectRecord(found, distances));
+  }
 });

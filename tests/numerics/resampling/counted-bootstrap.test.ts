@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { mean } from '../../../src/numerics/describing/moments.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { standardNormal } from '../../../src/numerics/modes/mixture-parts.ts';
 import { jackknifeAcceleration } from '../../../src/numerics/resampling/acceleration.ts';
@@ -6,7 +7,9 @@ import { bootstrapInterval } from '../../../src/numerics/resampling/bootstrap.ts
 import {
   countedAcceleration,
   countedInterval,
+  countedMean,
   kindsOfBlocks,
+  kindsToCount,
 } from '../../../src/numerics/resampling/counted-bootstrap.ts';
 import {
   type Blocks,
@@ -15,6 +18,7 @@ import {
   drawnMedian,
   drawnMedianDifference,
 } from '../../../src/numerics/resampling/resampled-ranks.ts';
+import { gatherBlocks } from '../../../src/numerics/tests/blocked-sample.ts';
 import { available, expectClose } from '../close.ts';
 
 const random = createRandom(12);
@@ -34,6 +38,13 @@ const STATISTICS: Readonly<
 > = {
   'Cliff’s delta': ([a, b], how) => drawnDelta(a!, b!, how),
   'the median difference': ([a, b], how) => drawnMedianDifference(a!, b!, how)!,
+  'the mean': ([a], how) => {
+    if (how === 'times') {
+      const mean = countedMean(a!);
+      return ([times]) => mean(times!);
+    }
+    return ([draw]) => available(mean(gatherBlocks(a!, draw!)));
+  },
   'the median': ([a], how) => {
     const median = drawnMedian(a!, how);
     return ([draw]) => median(draw!);
@@ -53,7 +64,8 @@ describe.each(Object.entries(STATISTICS))(
 
     it('is that of the blocks themselves, and so is its acceleration', () => {
       const all = pair.map((own) => Int32Array.from(own.keys()));
-      expect(counted(kinds.map(({ counts }) => counts))).toBe(single(all));
+      // A mean is summed in another order.
+      expectClose(counted(kinds.map(({ counts }) => counts)), single(all), name === 'the mean' ? 1e-14 : 0);
       // So few blocks that each is left out by itself.
       const left = jackknifeAcceleration(all, single, createRandom(1));
       const acceleration = countedAcceleration(
@@ -95,4 +107,15 @@ it('blocks are of one kind where they hold the same', () => {
   const { kinds, counts } = kindsOfBlocks(blocks);
   expect(kinds.map((own) => [...own])).toEqual([[1, 2], [1], [2]]);
   expect([...counts]).toEqual([2, 1, 1]);
+});
+
+it('blocks are counted where they are very many and of few kinds', () => {
+  const blocks = (n: number, kinds: number) =>
+    Array.from({ length: n }, (_, at) => Float64Array.of(at % kinds));
+  expect(kindsToCount(blocks(5000, 10))).toBeNull();
+  expect(kindsToCount(blocks(6000, 6000))).toBeNull();
+  expect(kindsToCount(blocks(6000, 751))).toBeNull();
+  const found = kindsToCount(blocks(6000, 600));
+  expect(found?.kinds).toHaveLength(600);
+  expect(found?.counts.every((count) => count === 10)).toBe(true);
 });

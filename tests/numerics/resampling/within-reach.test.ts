@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { drawnByGroup } from '../../../src/numerics/resampling/drawn-by-group.ts';
-import { permutationTest } from '../../../src/numerics/resampling/permutation.ts';
+import { permutationTest, shuffle } from '../../../src/numerics/resampling/permutation.ts';
 import { drawsWithinReach } from '../../../src/numerics/resampling/within-reach.ts';
 
 it('as many draws are made as are asked for, until things are so many that each takes long', () => {
@@ -18,6 +18,33 @@ it('a test of very many things says how many ways it tried, and its p is a share
   expect(found.relabellings).toBe(999);
   expect((found.p * 1000) % 1).toBeCloseTo(0, 9);
   expect(found.p).toBeGreaterThan(0.9);
+});
+
+it('fewer deals come to the p of as many as are asked for, as near as chance brings either to the true one', () => {
+  const chance = createRandom(8);
+  const n = 8000;
+  const values = Float64Array.from({ length: n }, (_, at) => chance.next() + (at % 2 === 0 ? 0.012 : 0));
+  const labels = Int32Array.from({ length: n }, (_, at) => at % 2);
+  const apart = (dealt: ArrayLike<number>) => {
+    let sum = 0;
+    for (let i = 0; i < n; i++) sum += dealt[i] === 0 ? values[i]! : -values[i]!;
+    return Math.abs(sum);
+  };
+  const asked = 9999;
+  const found = permutationTest(labels, apart, { random: createRandom(1), relabellings: asked });
+  expect(found.relabellings).toBe(2500);
+  const dealt = labels.slice();
+  const random = createRandom(2);
+  let reached = 0;
+  for (let deal = 0; deal < asked; deal++) {
+    shuffle(dealt, random);
+    if (apart(dealt) >= found.observed) reached++;
+  }
+  const full = (reached + 1) / (asked + 1);
+  expect(full).toBeGreaterThan(0.01);
+  expect(full).toBeLessThan(0.5);
+  const spread = Math.sqrt(full * (1 - full) * (1 / found.relabellings + 1 / asked));
+  expect(Math.abs(found.p - full)).toBeLessThan(4 * spread);
 });
 
 const labels = Int32Array.from({ length: 10_000 }, (_, at) => (at < 20 ? 2 : at % 10 === 0 ? 1 : 0));

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { midranks } from '../../../src/numerics/foundation/ranks.ts';
+import { permutationTest } from '../../../src/numerics/resampling/permutation.ts';
 import { oneWayAnova } from '../../../src/numerics/tests/analysis-of-variance.ts';
 import { centroidDistances, dispersionTest } from '../../../src/numerics/tests/dispersion.ts';
 import { permanova, similarityAnalysis } from '../../../src/numerics/tests/permanova.ts';
@@ -69,4 +71,27 @@ describe(`groups on a dissimilarity, as ${r.tool}`, () => {
       why: 'some pairs cannot be compared',
     });
   });
+});
+
+it('two groups of very many objects have the p that looking at every pair within both gives', () => {
+  const chance = createRandom(3);
+  const points = Array.from({ length: 240 }, (_, at) => chance.next() + (at % 3 === 0 ? 0.05 : 0));
+  const labels = points.map((_, at) => (at % 3 === 0 ? 0 : 1));
+  const matrix = condensed(points.flatMap((a, i) => points.slice(i + 1).map((b) => Math.abs(a - b))));
+  const found = available(permanova(matrix, labels, { random: createRandom(4), relabellings: 499 }));
+  // On one variable the sum of squares within groups is that about their means (Anderson 2001).
+  const inside = (dealt: ArrayLike<number>) =>
+    [0, 1].reduce((sum, group) => {
+      const own = points.filter((_, at) => dealt[at] === group);
+      const mean = own.reduce((total, value) => total + value, 0) / own.length;
+      return sum + own.reduce((total, value) => total + (value - mean) ** 2, 0);
+    }, 0);
+  const plainly = permutationTest(labels, (dealt) => -inside(dealt), {
+    random: createRandom(4),
+    relabellings: 499,
+  });
+  expectClose(found.sumOfSquaresWithin, inside(labels));
+  expect(found.p).toBe(plainly.p);
+  expect(found.p).toBeGreaterThan(0.005);
+  expect(found.p).toBeLessThan(0.9);
 });

@@ -1,5 +1,5 @@
 import { InputError } from '../../../errors.ts';
-import { collapseItems } from '../../../fragments/items.ts';
+import { viewItems } from '../../../fragments/items.ts';
 import type { AnalysisInput } from '../../contract.ts';
 import { fitOfWays } from '../conventions/way.ts';
 import type { FigureCheck } from '../found.ts';
@@ -40,7 +40,7 @@ function viewOf({ records, register, unit }: Material): View {
 function otherViewOf({ fragments, register, unit }: Material): View {
   return unit === 'item'
     ? { table: fragments, register, unit: 'fragment' }
-    : { table: collapseItems(fragments, register).table, register, unit: 'item' };
+    : { table: viewItems(fragments, register), register, unit: 'item' };
 }
 
 type Attempt = Recomputed | { readonly why: string; readonly mend?: string };
