@@ -1,18 +1,21 @@
 import type { Figure } from '../contract.ts';
 import { escapeText, figureLayout, findMarker, GROUND, kindMarker, MOST_KINDS } from '../figure-style.ts';
 import { markStyle } from '../marks.ts';
-import { inSentence, printCount } from '../phrasing.ts';
+import { inSentence, printCount, printNumber } from '../phrasing.ts';
 import { beyondReach, measuredAxis, rangeBars } from './axes.ts';
 import type { End, Measurement, ThreadcountFound } from './found.ts';
+import { type Heaped, heaped, heapIds, heapsSaid } from './heaps.ts';
 import { panelsFigure } from './panels-figure.ts';
 import { ratioFigure } from './ratio-figure.ts';
 import { ratioLines } from './ratio-lines.ts';
 
 const HEIGHT = 520;
-/** From so many points on they are drawn by the graphics card. */
-const MANY = 5000;
+/** What its inside measures at print width, legend and ticks taken off. */
+const INSIDE = { width: 560, height: 410 };
+/** Symbols that a browser draws at once and moves smoothly. */
+const MOST_SYMBOLS = 2000;
 /** Ranges of more points would be a thicket; the table holds them. */
-const MOST_RANGES = 2000;
+const MOST_RANGES = 600;
 /** From so many points on they are drawn half through, so that a heap shows. */
 const HEAPED = 100;
 
@@ -29,22 +32,28 @@ export function threadcountFigures(found: ThreadcountFound): Readonly<Record<str
 
 function countsFigure(found: ThreadcountFound): Figure {
   const { points, groups, x, y, logarithmic, find } = found;
-  const type = points.length > MANY ? 'scattergl' : 'scatter';
-  const ranges = found.ranges <= MOST_RANGES;
+  const heaps = heaped(found, INSIDE, MOST_SYMBOLS);
+  const ranges = found.ranges <= MOST_RANGES && heaps.side === 0;
   const marked = groups.map((group, place) => ({ ...group, place }));
   const own = marked.filter(({ mark }) => mark !== null && mark < MOST_KINDS);
   const rest = marked.filter(({ mark }) => mark === null || mark >= MOST_KINDS);
   const trace = (name: string, places: readonly number[], mark: number | null) => {
-    const drawn = points.filter(({ group }) => places.includes(group));
+    const own = heaps.heaps.filter(([{ group }]) => places.includes(group));
+    const drawn = own.map(([first]) => first);
+    const finds = own.reduce((sum, heap) => sum + heap.length, 0);
     return {
-      type,
+      type: 'scatter',
       mode: 'markers',
-      name: escapeText(`${name} (${drawn.length})`),
+      name: escapeText(`${name} (${finds})`),
       x: drawn.map((point) => point.x.point),
       y: drawn.map((point) => point.y.point),
       ...(ranges ? { error_x: rangeBars(drawn, 'x'), error_y: rangeBars(drawn, 'y') } : {}),
-      customdata: drawn.map(({ id }) => id),
-      text: drawn.map((point) => escapeText(`${point.id}: ${reading(point.x, x)} by ${reading(point.y, y)}`)),
+      customdata: own.map(heapIds),
+      text: own.map(([point, ...more]) =>
+        escapeText(
+          `${point.id}: ${reading(point.x, x)} by ${reading(point.y, y)}${more.length === 0 ? '' : `; and ${more.length} more here`}`,
+        ),
+      ),
       hovertemplate: '%{text}<extra></extra>',
       marker: { ...kindMarker(markStyle(mark), 7), opacity: points.length > HEAPED ? 0.7 : 1 },
     };
@@ -74,21 +83,26 @@ function countsFigure(found: ThreadcountFound): Figure {
       height: HEIGHT,
       more: lines === null ? {} : { annotations: lines.labels },
     }),
-    caption: captionOf(found, ranges, lines !== null, beyondReach(drawn, logarithmic)),
+    caption: captionOf(found, heaps, {
+      ranges,
+      lines: lines !== null,
+      beyond: beyondReach(drawn, logarithmic),
+    }),
   };
 }
 
 function captionOf(
   { points, x, y, byLabel, unit, logarithmic, ranges, openEnded, contours, find }: ThreadcountFound,
-  drawn: boolean,
-  lines: boolean,
-  beyond: number,
+  heaps: Heaped,
+  drawn: { readonly ranges: boolean; readonly lines: boolean; readonly beyond: number },
 ): string {
-  const bars = drawn
+  const { lines, beyond } = drawn;
+  const bars = drawn.ranges
     ? ` Bars: the ranges of ${printCount(ranges, 'reading')}, every value within them being possible${beyond === 0 ? '' : `; ${printCount(beyond, 'bar')} ${beyond === 1 ? 'runs' : 'run'} on beyond the figure`}.`
     : ` ${ranges} readings are ranges and stand at their middles.`;
   return [
     `${x.label} against ${inSentence(y.label)} of ${printCount(points.length, unit)}, symbols by ${inSentence(byLabel)}; in brackets ${unit}s.`,
+    heapsSaid(heaps, points.length, find !== null),
     logarithmic ? ' Both axes are logarithmic.' : '',
     lines ? ' Thin lines: equal ratio of the two.' : '',
     ranges === 0 ? '' : bars,
@@ -101,7 +115,11 @@ function captionOf(
 }
 
 function reading({ low, high, point, openEnded }: End, { unit }: Measurement): string {
-  const number = openEnded ? `${point}, open-ended` : low === high ? String(point) : `${low} to ${high}`;
+  const number = openEnded
+    ? `${printNumber(point)}, open-ended`
+    : low === high
+      ? printNumber(point)
+      : `${printNumber(low)} to ${printNumber(high)}`;
   return unit === '' ? number : `${number} ${unit}`;
 }
 

@@ -5,6 +5,13 @@ import { logTicks } from '../log-axis.ts';
 import { markStyle } from '../marks.ts';
 import { inSentence, printLevel } from '../phrasing.ts';
 import type { ThreadcountFound } from './found.ts';
+import { heaped, heapIds, heapName, heapsSaid } from './heaps.ts';
+
+/** What its inside measures: finds of one group lie on one line. */
+const INSIDE = { width: 500, height: 1 };
+const MOST_SYMBOLS = 2000;
+
+const exactly = (point: number) => ({ low: point, high: point, point, openEnded: false });
 
 /** The ratio of the two by group: every find, the median and its limits; null where their units differ. */
 export function ratioFigure({
@@ -18,13 +25,14 @@ export function ratioFigure({
   unit,
 }: ThreadcountFound): Figure | null {
   if (ratio === null) return null;
+  const ratios = points
+    .filter((point) => point.x.point > 0 && point.y.point > 0)
+    .map((point) => ({ ...point, x: exactly(point.x.point / point.y.point), y: exactly(1) }));
+  const heaps = heaped({ points: ratios, find: null, logarithmic: true }, INSIDE, MOST_SYMBOLS);
   const lines = groups.flatMap((group, place) => {
-    const values = points
-      .filter((point) => point.group === place && point.x.point > 0 && point.y.point > 0)
-      .map((point) => ({ id: point.id, value: point.x.point / point.y.point }));
-    return values.length === 0
-      ? []
-      : [{ group, values, name: escapeText(`${group.label} (${values.length})`) }];
+    const own = heaps.heaps.filter(([point]) => point.group === place);
+    const n = own.reduce((sum, heap) => sum + heap.length, 0);
+    return n === 0 ? [] : [{ group, own, name: escapeText(`${group.label} (${n})`) }];
   });
   if (lines.length === 0) return null;
   const medians = lines.flatMap(({ group, name }) => {
@@ -32,16 +40,16 @@ export function ratioFigure({
     if (own === null || typeof own.median !== 'number' || 'why' in own.limits) return [];
     return [{ name, value: own.median, low: own.limits.low, high: own.limits.high }];
   });
-  const all = lines.flatMap(({ values }) => values.map(({ value }) => value));
+  const all = ratios.map(({ x: { point } }) => point);
   return {
     data: [
-      ...lines.map(({ group, values, name }) => ({
+      ...lines.map(({ group, own, name }) => ({
         type: 'scatter',
         mode: 'markers',
-        x: values.map(({ value }) => value),
-        y: values.map(() => name),
-        text: values.map(({ id }) => escapeText(id)),
-        customdata: values.map(({ id }) => id),
+        x: own.map(([point]) => point.x.point),
+        y: own.map(() => name),
+        text: own.map(heapName),
+        customdata: own.map(heapIds),
         hovertemplate: '%{text}: %{x:.3g}<extra></extra>',
         marker: { ...kindMarker(markStyle(group.mark), 6), opacity: 0.6 },
         showlegend: false,
@@ -84,6 +92,6 @@ export function ratioFigure({
     }),
     caption:
       `${x.label} divided by ${inSentence(y.label)} by ${inSentence(byLabel)}, on a logarithmic axis: every ${unit} at the middle of its readings; upright: the median with ${printLevel(options.confidence)} limits, none where too few allow them. ` +
-      `Dotted: both equal (n = ${all.length}; in brackets ${unit}s).`,
+      `Dotted: both equal (n = ${all.length}; in brackets ${unit}s).${heapsSaid(heaps, all.length, false)}`,
   };
 }

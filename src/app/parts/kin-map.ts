@@ -54,9 +54,6 @@ export interface MapRequest {
 
 type Marker = Readonly<Record<string, unknown>>;
 
-/** Above this many points plotly draws by WebGL, which is faster and exports as a bitmap. */
-const MOST_DRAWN_AS_SHAPES = 5000;
-
 export function kinMap(request: MapRequest): Figure {
   const { points, axes, by, picked, finds = [], unit } = request;
   const kinds = byFrequency(points.map((point) => point.kind));
@@ -64,12 +61,11 @@ export function kinMap(request: MapRequest): Figure {
   const shown = order.slice(0, MOST_KINDS).filter((kind) => kinds.includes(kind));
   const others = kinds.filter((kind) => kind !== '' && !shown.includes(kind));
   const styles = assignStyles(order.slice(0, MOST_KINDS));
-  const type = points.length > MOST_DRAWN_AS_SHAPES ? 'scattergl' : 'scatter';
   const dim = picked.length > 2;
   const placed = points.filter(({ passive }) => passive).length;
   const chosen = new Set(picked);
   const trace = (name: string, members: readonly MapPoint[], marker: Readonly<Record<string, unknown>>) => ({
-    type,
+    type: 'scatter',
     mode: 'markers',
     name: `${escapeText(name)} (${members.length})`,
     x: members.map((point) => point.x),
@@ -116,7 +112,7 @@ export function kinMap(request: MapRequest): Figure {
   const ringed = points.filter((point) => chosen.has(point.id));
   if (ringed.length > 0)
     data.push({
-      type,
+      type: 'scatter',
       mode: 'markers',
       showlegend: false,
       hoverinfo: 'skip',

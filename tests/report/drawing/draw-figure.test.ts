@@ -169,6 +169,36 @@ describe('on a logarithmic axis', () => {
   });
 });
 
+describe('a name beside a point', () => {
+  const named = (shapes: readonly object[]) =>
+    texts(
+      draw(
+        [
+          {
+            type: 'scatter',
+            mode: 'markers+text',
+            x: [5],
+            y: [5],
+            text: ['Holm'],
+            textposition: 'bottom center',
+          },
+        ],
+        {
+          xaxis: { range: [0, 10] },
+          yaxis: { range: [0, 10] },
+          shapes,
+        },
+      ).marks,
+    ).find(({ text }) => text === 'Holm');
+  const line = (x0: number, x1: number) => ({ type: 'line', x0, x1, y0: 4.7, y1: 4.7 });
+
+  it('keeps off a line that stands for itself, as a scale bar does, and crosses one that runs through', () => {
+    const [free, besideBar, crossing] = [named([]), named([line(4, 6)]), named([line(0, 10)])];
+    expect(besideBar?.y).toBeLessThan((free?.y ?? 0) - 10);
+    expect(crossing?.y).toBe(free?.y);
+  });
+});
+
 describe('lines of equal height', () => {
   it('pass half way between a height and none, and close around a peak', () => {
     const z = [
