@@ -2,7 +2,7 @@ import type { Figure } from '../contract.ts';
 import { assignStyles, axis, escapeText, figureLayout, GROUND, kindBar, kindStyle } from '../figure-style.ts';
 import { printCount, printP } from '../phrasing.ts';
 import { type ClaimsFound, type LastDigits, VERDICTS } from './found.ts';
-import { QUANTITY_SAID } from './reading/terms.ts';
+import { quantitySaid } from './reading/terms.ts';
 
 /** Verdicts by quantity, and the last digits of each column of readings. */
 export function claimsFigures(found: ClaimsFound): Readonly<Record<string, Figure>> {
@@ -14,7 +14,7 @@ export function claimsFigures(found: ClaimsFound): Readonly<Record<string, Figur
 
 function verdictsFigure({ judged }: ClaimsFound): Figure {
   const quantities = [...new Set(judged.map(({ figure }) => figure.quantity))];
-  const names = quantities.map((quantity) => QUANTITY_SAID[quantity]);
+  const names = quantities.map(quantitySaid);
   const styles = assignStyles(VERDICTS);
   const traces = VERDICTS.map((verdict) => ({
     type: 'bar',

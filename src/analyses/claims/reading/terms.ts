@@ -35,8 +35,7 @@ export const QUANTITIES = {
   diversity: 'diversity of an assemblage; "test" names the index',
 } as const;
 
-/** What a figure is, in the few words that a picture has room for. */
-export const QUANTITY_SAID: Readonly<Record<keyof typeof QUANTITIES, string>> = {
+const SAID: Readonly<Record<keyof typeof QUANTITIES, string>> = {
   n: 'number of records',
   count: 'count',
   total: 'total',
@@ -69,6 +68,11 @@ export const QUANTITY_SAID: Readonly<Record<keyof typeof QUANTITIES, string>> = 
   similarity: 'likeness',
   diversity: 'diversity',
 };
+
+/** What a figure is, in the few words that a picture or a line has room for; a word that is no quantity as it stands. */
+export function quantitySaid(quantity: string): string {
+  return quantity in SAID ? SAID[quantity as keyof typeof SAID] : quantity;
+}
 
 /** Sizes of an effect that can only lie between 0 and 1. */
 export const BOUNDED_EFFECTS: ReadonlySet<string> = new Set([

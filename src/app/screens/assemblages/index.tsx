@@ -17,6 +17,7 @@ const FIGURES = {
   shares: 'Shares',
   mosaic: 'Mosaic',
   residuals: 'What departs',
+  pooled: 'Shares, pooled',
   matrix: 'All against all',
   biplot: 'Map of places and kinds',
   order: 'Order and dates',

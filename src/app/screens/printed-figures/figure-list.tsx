@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { ListBox, ListBoxItem } from 'react-aria-components';
 import { type ClaimVerdict, VERDICTS } from '../../../analyses/claims/found.ts';
+import { quantitySaid } from '../../../analyses/claims/reading/terms.ts';
 import type { ClaimsView, JudgedView } from '../../engine/views/claims.ts';
 import { Toggles } from '../../parts/controls.tsx';
 import type { Draft } from './claims-list.ts';
@@ -104,7 +105,7 @@ export function FigureList({ lines, counts, chosen, onChoose }: FigureListProps)
             <VerdictMark verdict={line.judged?.verdict ?? null} />
             <span className="soft small verdict-id">{line.id}</span>
             <span className="verdict-print">
-              <span className="small soft">{line.what}</span>{' '}
+              <span className="small soft">{quantitySaid(line.what)}</span>{' '}
               <strong>{line.printed === '' ? '…' : line.printed}</strong>
               {line.place === '' ? null : <span className="small soft"> {line.place}</span>}
             </span>

@@ -1,3 +1,4 @@
+import { quantitySaid } from '../../../analyses/claims/reading/terms.ts';
 import type { JudgedView } from '../../engine/views/claims.ts';
 import { Button } from '../../parts/controls.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
@@ -21,7 +22,7 @@ export function VerdictWorking({ judged, onOpen }: VerdictWorkingProps) {
           <span>
             <strong>{says}</strong>{' '}
             <span className="soft small">
-              {id}, {quantity}, printed “{printed}”
+              {id}, {quantitySaid(quantity)}, printed “{printed}”
             </span>
           </span>
         </p>

@@ -84,12 +84,15 @@ export function StudyForm() {
       </dl>
       <ul className="small soft analyses">
         {study.analyses.map((analysis) => (
-          <li key={analysis.id}>
-            {analysis.id} <span>({analysis.kind})</span>
-          </li>
+          <li key={analysis.id}>{headingOf(analysis)}</li>
         ))}
       </ul>
       <p className="small soft">{count(study.select?.length ?? 0, 'condition')} in the selection.</p>
     </div>
   );
+}
+
+/** As the report heads it; one that was given no heading by its id. */
+function headingOf({ id, ...analysis }: { readonly id: string; readonly title?: unknown }): string {
+  return typeof analysis.title === 'string' ? analysis.title : id;
 }
