@@ -59,4 +59,66 @@ describe('terms that another may hide behind', () => {
     expect(said).toContain('Mazăre 2011');
     expect(lookAlikeInWords({ of: LOOK_ALIKES[0]!, counts: [1, 2] })).toMatch(/^Linking and sprang/);
   });
+
+  describe('where an answer leans on telling them apart', () => {
+    const answers = (holm: readonly string[], ness: readonly string[]) => {
+      const rows = [holm, ness].flatMap((all, place) =>
+        Array.from(
+          { length: 12 },
+          (_, i) => `${place}${i},${place === 0 ? 'Holm' : 'Ness'},${all[i % all.length]}`,
+        ),
+      );
+      const files = new Map([
+        ['a.csv', new TextEncoder().encode(['Find no.,Site,Structure', ...rows].join('\n'))],
+      ]);
+      const study = {
+        title: 't',
+        sources: [{ file: 'a.csv' }],
+        witness: { is: 'row' },
+        analyses: [
+          { id: 'table', kind: 'crosstab', rows: 'site', columns: 'structure', relabellings: 499 },
+          {
+            id: 'alike',
+            kind: 'similarity',
+            assemblages: 'site',
+            of: 'structure',
+            resamples: 199,
+            relabellings: 499,
+          },
+        ],
+      };
+      return analyse(prepareStudy(checkStudy(study, 'study.json'), files), files).analyses;
+    };
+    const turnOf = (unless: readonly { what: string; size: string; overturns: boolean }[]) =>
+      unless.find(({ what }) => what.includes('which a piece may show alike'));
+
+    it('the pair is named among what would overturn it, and the verdict hangs on it', () => {
+      const { table } = answers(['linking', 'linking', 'tabby'], ['sprang', 'sprang', 'tabby']);
+      expect(turnOf(table!.words.unless)).toMatchObject({ overturns: true });
+      expect(turnOf(table!.words.unless)!.what).toMatch(/linked and sprang|sprang and linked/);
+      expect(table!.words.answer).toMatch(
+        /only as long as (?:linked and sprang|sprang and linked) are told apart/,
+      );
+    });
+
+    it('where others carry it, it is said that it stays, and how strongly', () => {
+      const { table } = answers(
+        ['linking', 'tabby', 'tabby', 'tabby'],
+        ['sprang', 'coiled', 'coiled', 'coiled'],
+      );
+      expect(turnOf(table!.words.unless)).toMatchObject({ overturns: false });
+      expect(turnOf(table!.words.unless)!.size).toMatch(/^still told apart \(p/);
+    });
+
+    it('the likeness of assemblages says what it would be', () => {
+      const { alike } = answers(['linking', 'linking', 'tabby'], ['sprang', 'sprang', 'tabby']);
+      expect(turnOf(alike!.words.unless)?.size).toContain('most alike');
+    });
+
+    it('and nothing is said where only one of them is counted', () => {
+      const { table, alike } = answers(['sprang', 'tabby'], ['sprang', 'coiled']);
+      expect(turnOf(table!.words.unless)).toBeUndefined();
+      expect(turnOf(alike!.words.unless)).toBeUndefined();
+    });
+  });
 });

@@ -1,4 +1,5 @@
 import { countBehind } from '../../fragments/behind.ts';
+import type { ByParts } from '../../fragments/by-parts.ts';
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { shareBounds } from '../../fragments/share-bounds.ts';
 import { normalQuantileUpper } from '../../numerics/foundation/distributions.ts';
@@ -6,14 +7,16 @@ import { type Association, association, margins } from '../../numerics/tests/con
 import type { AnalysisInput } from '../contract.ts';
 import { bothAtLevel, lackingAtLevel } from '../counted-at-level.ts';
 import { levelSaid } from '../level-said.ts';
+import { lookAlikeKinds } from '../look-alike-kinds.ts';
 import { marksOf } from '../marks.ts';
+import { partedInput, recordsFor } from '../mixtures-option.ts';
 import { pooledKinds } from '../pooled-shares.ts';
 import { lossesIn } from '../survival.ts';
 import type { Loss } from '../survival-found.ts';
 import { toldAt } from '../verdicts.ts';
 import { chooseTest, cramersInterval, isCarried } from './choose-test.ts';
 import { countedOtherwise } from './counted-otherwise.ts';
-import type { Cell, CrosstabFound, QuotedCell, SmallLine } from './found.ts';
+import type { Bases, Cell, CrosstabFound, QuotedCell, SmallLine } from './found.ts';
 import { guarded } from './guarded.ts';
 import type { CrosstabOptions } from './options.ts';
 
@@ -27,7 +30,8 @@ const FEWEST_QUOTED = 5;
  *
  * @throws InputError for numbers, and when either attribute has fewer than two values.
  */
-export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions): CrosstabFound {
+export function computeCrosstab(asked: AnalysisInput, options: CrosstabOptions): CrosstabFound {
+  const { input, parts, counted: mixtures } = partedInput(asked, [options.rows, options.columns], options);
   const { records, register, unit, random } = input;
   const counted = bothAtLevel(records, options.rows, options.columns, register, options.level);
   const { table, other } = counted;
@@ -37,21 +41,29 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
   const labelOf = (id: string) =>
     register.attributes.get(id)?.label ?? (id === 'assemblage' ? 'Assemblage' : id);
   const test = chooseTest(table, found, options, random.stream('test'));
-  input.onProgress?.(0.4, 'drawing items');
+  asked.onProgress?.(0.4, 'drawing items');
   const told = toldAt('why' in test ? test : test.p, options.confidence);
   const otherwise =
     told === 'cannot be told'
       ? []
-      : countedOtherwise(table, counted, options, random.stream('counted otherwise'));
+      : countedOtherwise(
+          table,
+          counted,
+          lookAlikeKinds(table, records, register),
+          options,
+          random.stream('counted otherwise'),
+        );
   // How closely somebody recorded is no evidence, whatever was asked for.
   const quotable = options.level === 'recorded' && other !== null && !('why' in other) ? other : table;
   const standsBeyond = normalQuantileUpper((1 - options.confidence) / 2);
   const losses = lossesIn(records, quotable, options, register);
-  const quoted = quotedCells(quotable, standsBeyond, losses);
+  const quoted = quotedCells(quotable, standsBeyond, losses, basesOf(quotable, parts).rows);
   const more = quoted.filter(({ stands }) => stands === 'more');
   const named = more.length > 0 ? more : quoted;
   const cells = cellsOf(input, table, found, standsBeyond);
-  const behind = (rows: readonly number[]) => countBehind(input.fragments, records, unit, rows);
+  const behind = (rows: readonly number[]) =>
+    countBehind(input.fragments, asked.records, unit, recordsFor(parts, rows));
+  const bases = basesOf(table, parts);
   return {
     options,
     unit,
@@ -60,14 +72,20 @@ export function computeCrosstab(input: AnalysisInput, options: CrosstabOptions):
     table,
     marks: marksOf(input, options.columns, level.folds),
     level,
-    bounds: shareBounds(records, options.columns, [options.rows], register),
-    pooled: pooledKinds(
-      { id: options.columns, label: labelOf(options.columns) },
-      table.rows.map((label, row) => ({
-        label,
-        counts: new Map(table.columns.map((kind, column) => [kind, table.counts[row][column]])),
-      })),
-    ),
+    mixtures,
+    bases,
+    // Bounds and pooling are of records that count once.
+    bounds: mixtures !== null ? [] : shareBounds(records, options.columns, [options.rows], register),
+    pooled:
+      mixtures !== null
+        ? null
+        : pooledKinds(
+            { id: options.columns, label: labelOf(options.columns) },
+            table.rows.map((label, row) => ({
+              label,
+              counts: new Map(table.columns.map((kind, column) => [kind, table.counts[row][column]])),
+            })),
+          ),
     association: found,
     test,
     told,
@@ -119,7 +137,26 @@ function cellsOf(
   );
 }
 
-function quotedCells(table: CrossedTable, beyond: number, losses: readonly Loss[]): QuotedCell[] {
+/** The records of each row and column and of all, of which shares are taken: of mentions where no record counts twice. */
+function basesOf({ rows, columns, entries }: CrossedTable, parts: ByParts | null): Bases {
+  const of = (own: CrossedTable['entries']) =>
+    recordsFor(
+      parts,
+      own.map(({ record }) => record),
+    ).length;
+  return {
+    rows: rows.map((_, at) => of(entries.filter(({ row }) => row === at))),
+    columns: columns.map((_, at) => of(entries.filter(({ column }) => column === at))),
+    all: of(entries),
+  };
+}
+
+function quotedCells(
+  table: CrossedTable,
+  beyond: number,
+  losses: readonly Loss[],
+  bases: readonly number[],
+): QuotedCell[] {
   const found = association(table.counts);
   if ('why' in found) return [];
   const sums = margins(table.counts);
@@ -136,7 +173,7 @@ function quotedCells(table: CrossedTable, beyond: number, losses: readonly Loss[
         column: table.columns[column],
         stands: residual > 0 ? ('more' as const) : ('fewer' as const),
         count: table.counts[row][column],
-        of: sums.rows[row],
+        of: bases[row],
       };
       return { ...cell, lost: lostBehind(cell, losses) };
     });

@@ -2,6 +2,7 @@ import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { association, margins } from '../../numerics/tests/contingency.ts';
 import type { BothAtLevel } from '../counted-at-level.ts';
+import type { LookAlikeKinds } from '../look-alike-kinds.ts';
 import { toldAt } from '../verdicts.ts';
 import { chooseTest } from './choose-test.ts';
 import type { CountedOtherwise } from './found.ts';
@@ -14,10 +15,11 @@ const TRIAL_TABLES = 499;
 /** Search of the exact test in a trial. */
 const TRIAL_VISITS = 500;
 
-/** The same question at the other level, and with each row and column left out in turn: does the verdict stand? */
+/** The same question at the other level, with look-alikes as one kind, and with each row and column left out in turn: does the verdict stand? */
 export function countedOtherwise(
   table: CrossedTable,
   other: Pick<BothAtLevel, 'other' | 'found' | 'finer'>,
+  alike: readonly LookAlikeKinds[],
   options: CrosstabOptions,
   random: Random,
 ): CountedOtherwise[] {
@@ -44,6 +46,11 @@ export function countedOtherwise(
           ),
         ]),
     ...atOtherLevel(other, options, random.stream('other level')),
+    ...alike.map(({ kinds, merged }): CountedOtherwise => {
+      if (merged !== null) return ask('look-alikes as one', kinds, merged);
+      const why = { why: 'nothing else is counted' };
+      return { change: 'look-alikes as one', names: kinds, told: 'cannot be told', p: why, v: why };
+    }),
     ...lines.map((line) =>
       ask(
         'line left out',

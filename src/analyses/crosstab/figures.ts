@@ -3,10 +3,11 @@ import type { Figure } from '../contract.ts';
 import { axis, BAR_TEXT, DIVERGING, escapeText, figureLayout, GROUND, kindBar } from '../figure-style.ts';
 import { levelNote } from '../level-said.ts';
 import { styleOf } from '../marks.ts';
-import { printCount, printNumber } from '../phrasing.ts';
+import { printNumber } from '../phrasing.ts';
 import { pooledSharesFigure } from '../pooled-shares.ts';
 import type { CrosstabFound } from './found.ts';
 import { mosaicFigure, widest } from './mosaic-figure.ts';
+import { countedOf } from './tables.ts';
 
 /** Stacked shares by row, the same as a mosaic with the sizes of the rows, the residuals of every cell, and shares raw and pooled. */
 export function crosstabFigures(found: CrosstabFound): Readonly<Record<string, Figure>> {
@@ -42,13 +43,13 @@ function sharesFigure(found: CrosstabFound): Figure {
       more: { barmode: 'stack', bargap: 0.35 },
     }),
     caption:
-      `${found.columnsLabel} by ${found.rowsLabel}: shares of ${printCount(sums.n, unit)} with both recorded; numbers in the bars and in ` +
+      `${found.columnsLabel} by ${found.rowsLabel}: shares of ${countedOf(found)} with both recorded; numbers in the bars and in ` +
       `brackets are counts${table.columns.length > 7 ? '; kinds beyond the seventh of the study share one neutral grey' : ''}.${levelNote(found.level, unit)}`,
   };
 }
 
 function residualsFigure(found: CrosstabFound): Figure {
-  const { table, association, unit, standsBeyond } = found;
+  const { table, association, standsBeyond } = found;
   const most = widest(association.residuals);
   return {
     data: [
@@ -80,7 +81,7 @@ function residualsFigure(found: CrosstabFound): Figure {
       height: 180 + 38 * table.rows.length,
     }),
     caption:
-      `${found.columnsLabel} by ${found.rowsLabel}: adjusted residuals, with counts in brackets (${printCount(table.entries.length, unit)}). ` +
+      `${found.columnsLabel} by ${found.rowsLabel}: adjusted residuals, with counts in brackets (${countedOf(found)}). ` +
       `Plus: more than if the two had nothing to do with each other; beyond ±${printNumber(standsBeyond)} a cell stands out.`,
   };
 }

@@ -6,6 +6,7 @@ import type { Findings, Unavailable } from '../contract.ts';
 import type { Guard } from '../guard-found.ts';
 import type { LevelSaid } from '../level-said.ts';
 import type { Marks } from '../marks.ts';
+import type { MixturesCounted } from '../mixtures-option.ts';
 import type { PooledKinds } from '../pooled-shares.ts';
 import type { Loss } from '../survival-found.ts';
 import type { Told } from '../verdicts.ts';
@@ -47,12 +48,24 @@ export interface QuotedCell {
 
 /** The same question asked of the table counted otherwise. */
 export interface CountedOtherwise {
-  readonly change: 'told more closely' | 'as recorded' | 'at the common level' | 'line left out';
-  /** The broad kinds that stand for narrower ones at the level, or the row or column left out. */
+  readonly change:
+    | 'told more closely'
+    | 'as recorded'
+    | 'at the common level'
+    | 'line left out'
+    | 'look-alikes as one';
+  /** The broad kinds that stand for narrower ones at the level, the row or column left out, or the kinds that look alike. */
   readonly names: readonly string[];
   readonly told: Told;
   readonly p: number | Unavailable;
   readonly v: number | Unavailable;
+}
+
+/** Records behind each row, each column and the table; below the sums of counts where a record counts more than once. */
+export interface Bases {
+  readonly rows: readonly number[];
+  readonly columns: readonly number[];
+  readonly all: number;
 }
 
 /** A row or column with few records. */
@@ -67,6 +80,9 @@ export interface CrosstabFound extends Findings {
   readonly rowsLabel: string;
   readonly columnsLabel: string;
   readonly table: CrossedTable;
+  /** Where mixtures count in each of their kinds; null where they are kinds of their own. */
+  readonly mixtures: MixturesCounted;
+  readonly bases: Bases;
   /** Symbols and colours of the columns. */
   readonly marks: Marks;
   /** At which level kinds were counted, and what that changed. */

@@ -45,6 +45,7 @@ export function boundsTable({ bounds, rowsLabel, columnsLabel }: CrosstabFound):
 }
 
 const CHANGES: Readonly<Record<CountedOtherwise['change'], string>> = {
+  'look-alikes as one': 'look-alikes counted as one',
   'line left out': 'left out',
   'told more closely': 'told apart, the few that say no more left out',
   'as recorded': 'counted by the words as recorded',

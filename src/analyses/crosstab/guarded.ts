@@ -46,7 +46,8 @@ export function guarded(
     ),
     scores: (_, rows) =>
       kinds.map((__, kind) => rows.map((row) => (kindOf(table.entries[row]) === kind ? 1 : 0))),
-    ...(table.rows.length === 2 && table.columns.length === 2
+    // Odds take every count for a record of its own.
+    ...(table.rows.length === 2 && table.columns.length === 2 && options.mixtures === 'whole'
       ? { adjust: (condition: RecordsCondition) => oddsWithin(table, condition, options.confidence) }
       : {}),
     confidence: options.confidence,

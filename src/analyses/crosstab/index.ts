@@ -12,7 +12,7 @@ export const crosstab: Analysis<CrosstabOptions, CrosstabFound> = {
   question: 'Which kinds go with which?',
   options: crosstabOptions,
   always: [
-    'The shares of one line add up to 1: where one kind takes more, the others take less.',
+    'The shares of one line add up to 1, unless mixtures count in each of their kinds: where one kind takes more, the others take less.',
     'Of twenty cells about one stands out by chance alone.',
   ],
   compute: computeCrosstab,

@@ -4,6 +4,7 @@ import { axis, BAR_TEXT, DIVERGING, escapeText, figureLayout, GROUND } from '../
 import { levelNote } from '../level-said.ts';
 import { printCount, printNumber } from '../phrasing.ts';
 import type { Cell, CrosstabFound } from './found.ts';
+import { countedOf } from './tables.ts';
 
 /** Paper left between two strips, in percent of the whole. */
 const GAP = 1.2;
@@ -80,7 +81,7 @@ export function mosaicFigure(found: CrosstabFound): Figure {
       more: { barmode: 'stack', bargap: 0, showlegend: false },
     }),
     caption:
-      `${found.columnsLabel} by ${found.rowsLabel}, ${printCount(sums.n, unit)} with both recorded: each tile is as large as its share of ` +
+      `${found.columnsLabel} by ${found.rowsLabel}, ${countedOf(found)} with both recorded: each tile is as large as its share of ` +
       `all, strips as thick as their share, with counts; from the left ${table.columns.join(', ')}. ${loudWords(found)} Shade is the adjusted residual; + and − mark residuals beyond ` +
       `±${printNumber(standsBeyond)}. Every size and residual stands in the table of cells.${levelNote(found.level, unit)}`,
   };

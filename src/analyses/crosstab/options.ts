@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { levelOption } from '../level-option.ts';
+import { mixturesOption } from '../mixtures-option.ts';
 import { groupingId } from '../shared-options.ts';
 
 export const crosstabOptions = z.strictObject({
@@ -12,6 +13,7 @@ export const crosstabOptions = z.strictObject({
     description: 'Attribute of kinds whose values make the columns, such as structure.',
   }),
   level: levelOption,
+  mixtures: mixturesOption,
   test: z.enum(['choose', 'chi-square', 'exact']).default('choose').meta({
     title: 'Test',
     description:

@@ -2,10 +2,17 @@ import { margins } from '../../numerics/tests/contingency.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
 import { guardTable } from '../guard-tables.ts';
 import { levelNote } from '../level-said.ts';
-import { printLevel, printNumber } from '../phrasing.ts';
+import { SHARES_OF_RECORDS } from '../mixtures-option.ts';
+import { printCount, printLevel, printNumber } from '../phrasing.ts';
 import { pooledSharesTable } from '../pooled-shares.ts';
 import type { CrosstabFound } from './found.ts';
 import { boundsTable, otherwiseTable, quotedTable } from './further-tables.ts';
+
+/** "40 items", or the mentions where mixtures count in each of their kinds. */
+export const countedOf = ({ table, mixtures, bases, unit }: CrosstabFound): string =>
+  mixtures === null
+    ? printCount(table.entries.length, unit)
+    : `${printCount(table.entries.length, 'mention')} of ${printCount(bases.all, unit)}`;
 
 /** Below this base a share is written as a count of its base, since a percentage would pretend to more. */
 const LEAST_BASE = 20;
@@ -37,7 +44,7 @@ function countsTable(found: CrosstabFound): ResultTable {
   const { counts, rows } = found.table;
   const sums = margins(counts);
   return {
-    title: `Counts of ${found.unit}s`,
+    title: found.mixtures === null ? `Counts of ${found.unit}s` : `Mentions, of ${found.unit}s`,
     columns: [...columnHeads(found), { id: 'total', label: 'all' }],
     rows: [
       ...rows.map((label, row) => [label, ...counts[row], sums.rows[row]]),
@@ -50,11 +57,13 @@ function countsTable(found: CrosstabFound): ResultTable {
 function sharesTable(found: CrosstabFound, along: 'row' | 'column'): ResultTable {
   const { counts, rows } = found.table;
   const sums = margins(counts);
-  const base = (row: number, column: number) => (along === 'row' ? sums.rows[row] : sums.columns[column]);
+  const { bases: records, mixtures } = found;
+  const base = (row: number, column: number) =>
+    along === 'row' ? records.rows[row] : records.columns[column];
   const bases: TableCell[] =
     along === 'row'
-      ? sums.columns.map((count) => share(count, sums.n))
-      : sums.columns.map((count) => `n = ${count}`);
+      ? sums.columns.map((count) => share(count, records.all))
+      : records.columns.map((count) => `n = ${count}`);
   return {
     title:
       along === 'row'
@@ -65,11 +74,11 @@ function sharesTable(found: CrosstabFound, along: 'row' | 'column'): ResultTable
       ...rows.map((label, row): TableCell[] => [
         label,
         ...counts[row].map((count, column) => share(count, base(row, column))),
-        along === 'row' ? `n = ${sums.rows[row]}` : share(sums.rows[row], sums.n),
+        along === 'row' ? `n = ${records.rows[row]}` : share(records.rows[row], records.all),
       ]),
-      [along === 'row' ? 'all' : 'base', ...bases, `n = ${sums.n}`],
+      [along === 'row' ? 'all' : 'base', ...bases, `n = ${records.all}`],
     ],
-    note: `With a base below ${LEAST_BASE} the count of the base stands instead of a percentage.`,
+    note: `With a base below ${LEAST_BASE} the count of the base stands instead of a percentage.${mixtures === null ? '' : ` ${SHARES_OF_RECORDS}`}`,
   };
 }
 
@@ -79,8 +88,7 @@ export function share(count: number, base: number): string {
 }
 
 function cellsTable(found: CrosstabFound): ResultTable {
-  const { table, cells, standsBeyond } = found;
-  const sums = margins(table.counts);
+  const { table, cells, standsBeyond, bases, mixtures } = found;
   return {
     title: 'Cells',
     columns: [
@@ -106,9 +114,9 @@ function cellsTable(found: CrosstabFound): ResultTable {
           cell.count,
           cell.fragments,
           cell.items,
-          cell.count / sums.n,
-          cell.count / sums.rows[row],
-          cell.count / sums.columns[column],
+          cell.count / bases.all,
+          cell.count / bases.rows[row],
+          cell.count / bases.columns[column],
           cell.expected,
           cell.residual,
           cell.contribution,
@@ -119,11 +127,16 @@ function cellsTable(found: CrosstabFound): ResultTable {
     briefly: ['row', 'column', 'count', 'fragments', 'items', 'expected', 'residual'],
     note:
       'Expected: if rows and columns had nothing to do with each other. Adjusted residuals (Haberman 1973) are about standard normal then; ' +
-      `beyond ±${printNumber(standsBeyond)} a cell stands out.`,
+      `beyond ±${printNumber(standsBeyond)} a cell stands out.${mixtures === null ? '' : ' They take mentions for independent, which those of one mixture are not: the test deals whole items.'}`,
   };
 }
 
-function testsTable({ association, test, interval, options }: CrosstabFound): ResultTable {
+/** A record that counts in several columns is not several: the distribution of independent counts does not hold. */
+const NOT_INDEPENDENT = { why: 'mixtures count in several columns, which are then not independent' };
+
+function testsTable({ association, test, interval, options, mixtures }: CrosstabFound): ResultTable {
+  const independent = (p: number): TableCell =>
+    mixtures === null || mixtures.records === 0 ? p : NOT_INDEPENDENT;
   const chosen: TableCell[] =
     'why' in test
       ? ['chosen test', test, null, test, '', '']
@@ -143,8 +156,26 @@ function testsTable({ association, test, interval, options }: CrosstabFound): Re
     ],
     rows: [
       [...chosen, null, null],
-      ['chi-square', association.chiSquared, association.df, association.p, 'chi-squared', '', null, null],
-      ['likelihood ratio G', association.g, association.df, association.gP, 'chi-squared', '', null, null],
+      [
+        'chi-square',
+        association.chiSquared,
+        association.df,
+        independent(association.p),
+        'chi-squared',
+        '',
+        null,
+        null,
+      ],
+      [
+        'likelihood ratio G',
+        association.g,
+        association.df,
+        independent(association.gP),
+        'chi-squared',
+        '',
+        null,
+        null,
+      ],
       ["Cramér's V", association.cramersV, null, null, '', '', null, null],
       ["Cramér's V, bias-corrected", association.cramersVCorrected, null, null, '', '', ...limits],
     ],

@@ -10,10 +10,26 @@ export const pairOf = ({ rowsLabel, columnsLabel }: CrosstabFound) =>
 
 export const LEVELS: Readonly<Record<CountedOtherwise['change'], string>> = {
   'line left out': 'with lines left out',
+  'look-alikes as one': 'with look-alikes as one kind',
   'told more closely': 'more closely, without the few that say no more',
   'as recorded': 'by the words as recorded',
   'at the common level': 'at the level that all record',
 };
+
+/** "Linking and sprang, which a piece may show alike, counted as one". */
+const lookAlikeSaid = (names: readonly string[]) =>
+  `${printList(names)}, which a piece may show alike, counted as one`;
+
+/** Look-alikes counted as one where that changes nothing: an answer leans on them less than it could. */
+export function lookAlikesThatStay({ otherwise, hangsOn, told }: CrosstabFound): Turn[] {
+  return otherwise
+    .filter((one) => one.change === 'look-alikes as one' && !hangsOn.includes(one))
+    .map(({ names, p, v }) => ({
+      what: lookAlikeSaid(names),
+      size: `still ${told}${typeof p === 'number' && typeof v === 'number' ? ` (${printP(p)}, V ${printNumber(v, 2)})` : ''}`,
+      overturns: false,
+    }));
+}
 
 export function overturning(found: CrosstabFound, { change, names, told, p, v }: CountedOtherwise): Turn {
   const numbers = [
@@ -21,7 +37,12 @@ export function overturning(found: CrosstabFound, { change, names, told, p, v }:
     ...(typeof v === 'number' ? [`V ${printNumber(v, 2)}`] : []),
   ];
   return {
-    what: change === 'line left out' ? `with ${printList(names)} left out` : `counted ${LEVELS[change]}`,
+    what:
+      change === 'line left out'
+        ? `with ${printList(names)} left out`
+        : change === 'look-alikes as one'
+          ? lookAlikeSaid(names)
+          : `counted ${LEVELS[change]}`,
     size: `${pairOf(found)} are ${told === 'told apart' ? 'told apart from unrelated' : told === 'not told apart' ? 'not told apart from unrelated' : 'no longer to be tested'}${numbers.length > 0 ? ` (${numbers.join(', ')})` : ''}`,
     overturns: true,
   };

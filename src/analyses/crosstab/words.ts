@@ -1,6 +1,7 @@
 import type { Answer } from '../contract.ts';
 import { guardClauses, guardEvidence, guardLead, guardTurns } from '../guard-words.ts';
 import { sayFolds } from '../level-said.ts';
+import { saysMixtures } from '../mixtures-option.ts';
 import {
   firstShort,
   inSentence,
@@ -15,7 +16,7 @@ import { survivalTurns } from '../survival-words.ts';
 import type { Told } from '../verdicts.ts';
 import type { CountedOtherwise, CrosstabFound, QuotedCell } from './found.ts';
 import { share } from './tables.ts';
-import { doubts, LEVELS, overturning, pairOf, whatWouldSettle } from './turn-words.ts';
+import { doubts, LEVELS, lookAlikesThatStay, overturning, pairOf, whatWouldSettle } from './turn-words.ts';
 
 /** Whether the two go together, how strongly, which cells say so, and what that hangs on. */
 export function crosstabWords(found: CrosstabFound): Answer {
@@ -26,6 +27,7 @@ export function crosstabWords(found: CrosstabFound): Answer {
     unless: [
       ...guard.filter(({ overturns }) => overturns),
       ...found.hangsOn.map((one) => overturning(found, one)),
+      ...lookAlikesThatStay(found),
       ...survivalTurns(found.losses),
       ...doubts(found),
       ...guard.filter(({ overturns }) => !overturns),
@@ -38,7 +40,7 @@ function answerOf(found: CrosstabFound): string {
   const { test, told, named, hangsOn } = found;
   const pair = pairOf(found);
   if ('why' in test) return firstShort([`whether ${pair} go together cannot be told: ${test.why}.`]);
-  const level = hangsOn.find(({ change }) => change !== 'line left out');
+  const level = hangsOn.find(({ change }) => change !== 'line left out' && change !== 'look-alikes as one');
   if (level !== undefined) return firstShort(byLevel(found, level));
   const clauses = guardClauses(found.guard, 'are');
   if (told === 'not told apart')
@@ -51,7 +53,9 @@ function answerOf(found: CrosstabFound): string {
   const [worst] = hangsOn;
   if (worst !== undefined)
     return firstShort([
-      `${pair} go together only as long as ${printList(worst.names)} is counted.`,
+      worst.change === 'look-alikes as one'
+        ? `${pair} go together only as long as ${printList(worst.names)} are told apart.`
+        : `${pair} go together only as long as ${printList(worst.names)} is counted.`,
       `${pair} go together, but not when the table is counted otherwise.`,
     ]);
   const said = (cells: readonly QuotedCell[]) => `${pair} go together: ${printList(cells.map(cellOf))}.`;
@@ -119,7 +123,7 @@ function because(found: CrosstabFound): string[] {
       ? ''
       : `, ${printLevel(options.confidence)} limits ${printNumber(interval.low, 2)} to ${printNumber(interval.high, 2)}`;
   return [
-    `n = ${size}, ${printSmall(table.rows.length)} by ${printSmall(table.columns.length)}: ${tested}; chi-square ${printNumber(association.chiSquared, 4)}, df ${association.df}.`,
+    `n = ${size}${saysMixtures(found.mixtures)}, ${printSmall(table.rows.length)} by ${printSmall(table.columns.length)}: ${tested}; chi-square ${printNumber(association.chiSquared, 4)}, df ${association.df}.`,
     `Strength: bias-corrected Cramér’s V ${printNumber(association.cramersVCorrected, 2)}${limits}.`,
     ...guardEvidence(found.guard, ''),
     ...(quoted.length === 0
@@ -146,7 +150,7 @@ function counted({ level }: CrosstabFound): string {
 function standing({ otherwise, hangsOn, told }: CrosstabFound): string[] {
   const stays = otherwise.filter((one) => !hangsOn.includes(one));
   const lines = stays.filter(({ change }) => change === 'line left out');
-  const levels = stays.filter(({ change }) => change !== 'line left out');
+  const levels = stays.filter(({ change }) => change !== 'line left out' && change !== 'look-alikes as one');
   const said = [
     ...(lines.length > 0 && hangsOn.every(({ change }) => change !== 'line left out')
       ? [`with any one of the ${lines.length} largest rows and columns left out (${strengths(lines)})`]

@@ -13,7 +13,9 @@ import type { AnalysisInput, Unavailable } from '../contract.ts';
 import { countedAtLevel, lackingAtLevel } from '../counted-at-level.ts';
 import { closerSaid, levelSaid } from '../level-said.ts';
 import { LEAST_RANKED } from '../likeness-rank.ts';
+import { lookAlikeKinds } from '../look-alike-kinds.ts';
 import { marksOf } from '../marks.ts';
+import { partedInput, recordsFor } from '../mixtures-option.ts';
 import { nameOneOf } from '../phrasing.ts';
 import { lossesIn } from '../survival.ts';
 import { toldAt } from '../verdicts.ts';
@@ -39,7 +41,8 @@ const RARE = 5;
  * @throws InputError for numbers, for fewer than two assemblages or kinds, and for an unknown label
  * among those to be placed afterwards.
  */
-export function computeSimilarity(input: AnalysisInput, options: SimilarityOptions): SimilarityFound {
+export function computeSimilarity(asked: AnalysisInput, options: SimilarityOptions): SimilarityFound {
+  const { input, parts, counted: mixtures } = partedInput(asked, [options.of], options);
   const { records, register, unit, random } = input;
   const counted = countedAtLevel(records, options.assemblages, options.of, register, options.level);
   const { table, recorded, finer } = counted;
@@ -96,6 +99,7 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
     options,
     unit,
     level: levelSaid(options.level, counted.found),
+    mixtures,
     ranking,
     losses: lossesIn(records, table, { rows: options.assemblages, columns: options.of }, register),
     asRecorded: recorded === null ? null : rankPairs(recorded, options, random.stream('ranking as recorded')),
@@ -106,6 +110,11 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
             said: closerSaid(finer),
             ranking: rankPairs(finer.table, options, random.stream('ranking told closer')),
           },
+    lookAlikes: lookAlikeKinds(table, records, register).map(({ kinds, merged }) => ({
+      kinds,
+      ranking:
+        merged === null ? null : rankPairs(merged, options, random.stream(`look-alikes ${kinds.join(' ')}`)),
+    })),
     otherCoefficients: byOtherCoefficients(table, ranking, options),
     notToldApart: pairs.flatMap(([first, second], place) =>
       told[place] === 'not told apart' ? [`${table.rows[first]} with ${table.rows[second]}`] : [],
@@ -146,7 +155,8 @@ export function computeSimilarity(input: AnalysisInput, options: SimilarityOptio
     distances: distanceTests(table.counts, whereWhen, options, random.stream('distances')),
   };
   input.onProgress?.(1, 'compared');
-  const behind = (rows: readonly number[]) => countBehind(input.fragments, records, unit, rows);
+  const behind = (rows: readonly number[]) =>
+    countBehind(input.fragments, asked.records, unit, recordsFor(parts, rows));
   return {
     ...compared,
     n: {

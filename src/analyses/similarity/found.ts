@@ -9,6 +9,7 @@ import type { Findings, Unavailable } from '../contract.ts';
 import type { CloserSaid, LevelSaid } from '../level-said.ts';
 import type { Rank, TooFew } from '../likeness-rank.ts';
 import type { Marks } from '../marks.ts';
+import type { MixturesCounted } from '../mixtures-option.ts';
 import type { Loss } from '../survival-found.ts';
 import type { Told } from '../verdicts.ts';
 import type { SimilarityOptions } from './options.ts';
@@ -116,6 +117,10 @@ export interface SimilarityFound extends Findings {
   readonly marks: Marks;
   /** At which level kinds were counted, and what that changed. */
   readonly level: LevelSaid;
+  /** Where mixtures count in each of their kinds; null where they are kinds of their own. */
+  readonly mixtures: MixturesCounted;
+  /** Rankings in which kinds that a piece may show alike are one, by the kinds; null where nothing else is counted. */
+  readonly lookAlikes: readonly { readonly kinds: readonly string[]; readonly ranking: PairRanking | null }[];
   readonly table: CrossedTable;
   readonly likeness: Condensed;
   /** One a pair, in the order of `likeness`. */

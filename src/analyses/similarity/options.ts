@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { coefficientOption } from '../coefficient-option.ts';
 import { levelOption } from '../level-option.ts';
+import { mixturesOption } from '../mixtures-option.ts';
 import { attributeId, groupingId } from '../shared-options.ts';
 
 export const similarityOptions = z.strictObject({
@@ -13,6 +14,7 @@ export const similarityOptions = z.strictObject({
     description: 'The attribute of kinds in whose counts they are compared, such as structure or fibre.',
   }),
   level: levelOption,
+  mixtures: mixturesOption,
   coefficient: coefficientOption,
   supplementary: z.array(z.string().min(1)).default([]).meta({
     title: 'Placed afterwards',

@@ -23,9 +23,16 @@ export function similarityTables(found: SimilarityFound): Record<string, ResultT
 
 const col = (id: string, label: string): ResultColumn => ({ id, label });
 
-function countsTable({ table, assemblagesLabel, whereWhen, unit, level }: SimilarityFound): ResultTable {
+function countsTable({
+  table,
+  assemblagesLabel,
+  whereWhen,
+  unit,
+  level,
+  mixtures,
+}: SimilarityFound): ResultTable {
   return {
-    title: `Counts of ${unit}s`,
+    title: mixtures === null ? `Counts of ${unit}s` : `Mentions, of ${unit}s`,
     columns: [
       col('assemblage', assemblagesLabel),
       ...table.columns.map((label, place) => col(`kind${place + 1}`, label)),
@@ -42,7 +49,7 @@ function countsTable({ table, assemblagesLabel, whereWhen, unit, level }: Simila
         ...(span === null ? [{ why: 'not dated' }, { why: 'not dated' }] : [span.from, span.to]),
       ];
     }),
-    note: `${YEARS_IN_FILES}${levelNote(level, unit)}`,
+    note: `${YEARS_IN_FILES}${levelNote(level, unit)}${mixtures === null ? '' : ' A record of a mixture counts in each of its kinds, so that n is of mentions.'}`,
   };
 }
 

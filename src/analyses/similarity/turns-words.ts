@@ -10,6 +10,7 @@ export function similarityTurns(found: SimilarityFound): readonly Turn[] {
   const turns = [
     ...closerTurns(found),
     ...recordedTurns(found),
+    ...lookAlikeTurns(found),
     ...coefficientTurns(found),
     ...rivalTurns(found),
     ...survivalTurns(found.losses),
@@ -55,6 +56,17 @@ function recordedTurns({ level, ranking, asRecorded, table, unit, losses }: Simi
   }
   const out = level.tooBroad.length === 0 ? '' : `; left out here: ${sayTooBroad(level, unit)}`;
   return [rankedOtherwise('Counted by the words as recorded', ranking, asRecorded, losses, out)];
+}
+
+/** Kinds that a piece may show alike, counted as one. */
+function lookAlikeTurns({ lookAlikes, ranking, losses }: SimilarityFound): Turn[] {
+  if ('why' in ranking.most) return [];
+  return lookAlikes.map(({ kinds, ranking: there }) => {
+    const what = `${printList(kinds)}, which a piece may show alike, counted as one`;
+    if (there === null || 'why' in there.most)
+      return { what, size: 'nothing is left in which they could differ', overturns: true };
+    return rankedOtherwise(what, ranking, there, losses);
+  });
 }
 
 function coefficientTurns({ otherCoefficients }: SimilarityFound): Turn[] {

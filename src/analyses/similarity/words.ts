@@ -1,6 +1,7 @@
 import type { Answer } from '../contract.ts';
 import { sayFolds } from '../level-said.ts';
 import { coefficientName, type Rank, sayLikeness } from '../likeness-rank.ts';
+import { saysMixtures } from '../mixtures-option.ts';
 import { oneSentence } from '../one-sentence.ts';
 import {
   inSentence,
@@ -126,7 +127,7 @@ function likenessLine(found: SimilarityFound): string {
     return `; ${how} ${both(rank.labels[0])} ${sayLikeness(rank.value, coefficient)}${limits} (${how} in ${printNumber(rank.share * 100, 2)} % of draws)${how === 'least alike' ? thoughLostInPairs(found.losses, rank.labels) : ''}`;
   };
   const level = found.level.folds.length > 0 ? `; counted as ${sayFolds(found.level)}` : '';
-  return `${coefficientName(coefficient)}, ${size}${said(ranking.most, 'most alike')}${said(ranking.least, 'least alike')}${level}.`;
+  return `${coefficientName(coefficient)}, ${size}${saysMixtures(found.mixtures)}${said(ranking.most, 'most alike')}${said(ranking.least, 'least alike')}${level}.`;
 }
 
 function intervalOf({ table, intervals }: SimilarityFound, name: string) {

@@ -11,6 +11,11 @@ export const VIEWS: readonly { readonly id: View; readonly label: string }[] = [
   { id: 'recorded', label: 'What is recorded where' },
 ];
 
+const MIXTURES = [
+  { id: 'whole', label: 'as kinds of their own' },
+  { id: 'each', label: 'in each of their kinds' },
+];
+
 interface AskFormProps {
   readonly asked: Asked;
   readonly shown: View;
@@ -19,7 +24,7 @@ interface AskFormProps {
 
 /** What to set side by side. */
 export function AskForm({ asked, shown, onShow }: AskFormProps) {
-  const { attributes, groups, kinds, places, of, level, alike, set } = asked;
+  const { attributes, groups, kinds, places, of, level, mixtures, mixed, alike, set } = asked;
   return (
     <div className="stack">
       <Choice label="Show" options={VIEWS} value={shown} onChange={(id) => onShow(id as View)} />
@@ -43,6 +48,14 @@ export function AskForm({ asked, shown, onShow }: AskFormProps) {
           options={LEVELS_OF_KINDS}
           value={level}
           onChange={(id) => set({ level: id }, 'another level of kinds')}
+        />
+      )}
+      {shown === 'recorded' || shown === 'time' || !mixed ? null : (
+        <Choice
+          label="mixtures"
+          options={MIXTURES}
+          value={mixtures}
+          onChange={(id) => set({ mixtures: id }, 'mixtures counted otherwise')}
         />
       )}
       {shown !== 'alike' ? null : (

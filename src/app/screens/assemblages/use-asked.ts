@@ -19,6 +19,7 @@ interface Chosen {
   readonly places?: string;
   readonly of?: string;
   readonly level?: string;
+  readonly mixtures?: string;
   readonly coefficient?: string;
   readonly newSites?: readonly TypedSite[];
 }
@@ -57,6 +58,10 @@ export function useAsked(shown: View) {
   );
   // Terms of a cut of one's own stay as the study has them.
   const level = similarityOptions.shape.level.parse((shown === 'alike' ? alike : table).level);
+  const mixtures = similarityOptions.shape.mixtures.parse((shown === 'alike' ? alike : table).mixtures);
+  const mixed = attributes.some(
+    ({ definition, levels }) => definition.id === of && levels.some(({ id }) => id.includes('+')),
+  );
   const counts = usePreviewed(shown === 'counts' ? table : null, QUICK, 150);
   const likeness = usePreviewed(shown === 'alike' ? alike : null, QUICK, 150);
   const asksRecorded = useRecordedWhere(places);
@@ -73,10 +78,12 @@ export function useAsked(shown: View) {
       const where = options.places ?? places;
       const kind = options.of ?? of;
       const level = options.level === undefined ? {} : { level: options.level };
-      const next = withAnalysis(now, { ...table, ...level, rows: where, columns: kind });
+      const mixing = options.mixtures === undefined ? {} : { mixtures: options.mixtures };
+      const next = withAnalysis(now, { ...table, ...level, ...mixing, rows: where, columns: kind });
       return withAnalysis(next, {
         ...alike,
         ...level,
+        ...mixing,
         assemblages: where,
         of: kind,
         ...(options.coefficient === undefined ? {} : { coefficient: options.coefficient }),
@@ -85,7 +92,7 @@ export function useAsked(shown: View) {
         ...(options.newSites === undefined ? {} : { newSites: options.newSites }),
       });
     }, what);
-  return { attributes, groups, kinds, places, of, level, alike, dated, run, set };
+  return { attributes, groups, kinds, places, of, level, mixtures, mixed, alike, dated, run, set };
 }
 
 export type Asked = ReturnType<typeof useAsked>;
