@@ -9,7 +9,8 @@ const weight = () => z.number().min(0).exactOptional();
 export const comparisonOptions = {
   of: z.array(attributeId()).default([]).meta({
     title: 'Attributes',
-    description: 'Attributes to compare; none named = all of structure, spacing and fibre that are recorded',
+    description:
+      'Attributes to compare; none named = all of structure, spacing and fibre that are recorded, a computed one (a row gap, a balance) where some record has it and not what it follows from. It is compared only of two records that do not both have that, so that nothing counts twice',
   }),
   weights: z
     .strictObject({

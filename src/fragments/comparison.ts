@@ -4,6 +4,7 @@ import { InputError } from '../errors.ts';
 import type { DissimilaritySpec, IntervalRule, Variable } from '../numerics/dissimilarity/variables.ts';
 import { append } from '../numerics/foundation/lists.ts';
 import { atCentre } from './accessors.ts';
+import { defaultAttributes, placesOfWays, refuseTwins } from './compared-by-default.ts';
 import type { BroadRule, BroadTerms } from './comparison-broad.ts';
 import { type NumberCoding, numberCoding } from './comparison-numbers.ts';
 import { type TermCoding, termCoding } from './comparison-terms.ts';
@@ -15,7 +16,7 @@ import type { Column, FragmentTable } from './table.ts';
 export const COMPARED_BLOCKS: readonly Block[] = ['structure', 'spacing', 'fibre', 'find', 'context'];
 
 export interface ComparisonSettings {
-  /** Attributes to compare; empty = everything of structure, spacing and fibre that the table records. */
+  /** Attributes to compare; empty = everything of structure, spacing and fibre that the table records (compared-by-default.ts). */
   readonly of: readonly string[];
   /** Weight of each block; 1 where not named. */
   readonly weights: Readonly<Partial<Record<Block, number>>>;
@@ -32,6 +33,8 @@ export interface ComparisonSettings {
   /** Ratios whose definition names no scale: by logarithm where they are spread like a lognormal; plain if left out. */
   readonly skewed?: 'log' | 'plain';
   readonly minimumOverlap: number;
+  /** Computed attributes that a find from outside has of its own, which take part where none is named. */
+  readonly found?: readonly string[];
 }
 
 export interface ComparedAttribute {
@@ -60,6 +63,7 @@ export interface Comparison {
  *   or not.
  * - Grades by rank or by step; presence with joint absence ignored; yes/no as two kinds.
  * - An attribute without any value is left out, and a note says so.
+ * - What follows from others (a row gap) is compared where one of two records lacks those: said-already.ts.
  *
  * @throws InputError for an attribute that nothing records, that is text, or when the list names two
  * attributes that are one measurement (spacing and density of the same rows).
@@ -69,7 +73,10 @@ export function compareRecords(
   register: Register,
   settings: ComparisonSettings,
 ): Comparison {
-  const chosen = settings.of.length > 0 ? withFacets(settings.of, table, register) : defaultAttributes(table);
+  const chosen =
+    settings.of.length > 0
+      ? withFacets(settings.of, table, register)
+      : defaultAttributes(table, settings.found);
   refuseTwins(chosen, register);
   const attributes: ComparedAttribute[] = [];
   const variables: Variable[] = [];
@@ -116,23 +123,32 @@ export function compareRecords(
   }
   const blockWeights = COMPARED_BLOCKS.map((block) => settings.weights[block] ?? 1);
   const { mode, intervals, minimumOverlap } = settings;
-  const spec = { variables, blockWeights, mode, intervals, minimumOverlap };
+  const ids = attributes.map(({ attribute }) => attribute.id);
+  const ways = ids.map((id) => placesOfWays(id, ids));
+  ways.forEach((own, place) => {
+    if (own.length > 0) notes.push(insteadNote(attributes, place, own));
+  });
+  const spec = {
+    variables: variables.map((one, place) =>
+      ways[place].length === 0 ? one : { ...one, insteadOf: ways[place] },
+    ),
+    blockWeights,
+    mode,
+    intervals,
+    minimumOverlap,
+  };
   return { spec, register, attributes, notes, broad };
 }
 
-/** Pairs of attributes that say the same thing in two units, and may not both be weighed. */
-const TWINS: readonly (readonly [string, string])[] = [['rowSpacing', 'density2']];
-
-function refuseTwins(chosen: readonly string[], register: Register): void {
-  for (const [a, b] of TWINS) {
-    if (!chosen.includes(a) || !chosen.includes(b)) continue;
-    const label = (id: string) => `"${register.attributes.get(id)?.label ?? id}" (${id})`;
-    throw new InputError(
-      `${label(a)} and ${label(b)} are one measurement in two units and would count twice`,
-      {},
-      `leave out ${a} or ${b}`,
-    );
-  }
+/** What a reader must know of an attribute that follows from others: of which records it is compared. */
+function insteadNote(
+  attributes: readonly ComparedAttribute[],
+  place: number,
+  ways: readonly (readonly number[])[],
+): string {
+  const label = (at: number) => attributes[at].attribute.label;
+  const from = ways.map((way) => way.map(label).join(' and ')).join(', or ');
+  return `${label(place)}: compared of records that do not both have what it follows from (${from}), so that nothing counts twice`;
 }
 
 /** An attribute brings those of its facets that the table records: what a description tells is compared whole. */
@@ -152,28 +168,4 @@ export function withFacets(
 function hasValue(column: Column | undefined): boolean {
   if (column === undefined || column.kind === 'text') return false;
   return column.state.some((_, row) => !isMissing(column, row));
-}
-
-/**
- * Everything of structure, spacing and fibre with a value; of twins the second, which more fabrics have. Where
- * nothing of these is recorded, as in a table about other finds, everything that describes the piece.
- */
-export function defaultAttributes(table: FragmentTable): readonly string[] {
-  const ofCloth = recordedIn(table, ['structure', 'spacing', 'fibre']);
-  const ids = ofCloth.length > 0 ? ofCloth : recordedIn(table, ['find']);
-  return ids.filter((id) => !TWINS.some(([first, second]) => id === first && ids.includes(second)));
-}
-
-function recordedIn(table: FragmentTable, blocks: readonly Block[]): readonly string[] {
-  const ids: string[] = [];
-  for (const [id, column] of table.columns) {
-    const { block, derived } = column.attribute;
-    if (!blocks.includes(block) || column.kind === 'text' || derived) continue;
-    const filled =
-      column.kind === 'numeric'
-        ? column.low.some((value) => !Number.isNaN(value))
-        : column.codes.some((code) => code >= 0);
-    if (filled) ids.push(id);
-  }
-  return ids;
 }

@@ -1,10 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  COMPARED_BLOCKS,
-  type ComparisonSettings,
-  compareRecords,
-  defaultAttributes,
-} from '../../src/fragments/comparison.ts';
+import { defaultAttributes } from '../../src/fragments/compared-by-default.ts';
+import { COMPARED_BLOCKS, type ComparisonSettings, compareRecords } from '../../src/fragments/comparison.ts';
 import type { BroadRule } from '../../src/fragments/comparison-broad.ts';
 import { recordOfRow } from '../../src/fragments/comparison-find.ts';
 import { readFind } from '../../src/fragments/find-table.ts';

@@ -2,6 +2,7 @@ import { InputError } from '../../errors.ts';
 import type { Comparison } from '../../fragments/comparison.ts';
 import { type Condensed, pairCount, takeRecords } from '../../numerics/dissimilarity/condensed.ts';
 import { dissimilarities } from '../../numerics/dissimilarity/dissimilarity.ts';
+import { waysOf } from '../../numerics/dissimilarity/said-already.ts';
 import type { DissimilaritySpec, Variable } from '../../numerics/dissimilarity/variables.ts';
 import type { Points } from '../../numerics/grouping/kmeans.ts';
 import { knownRecords } from '../../numerics/grouping/known-records.ts';
@@ -55,8 +56,13 @@ export function compareAll(
 
 /** Complete numeric records as points; k-means has no use for kinds. */
 export function pointsOf(spec: DissimilaritySpec): Points {
+  const computed = waysOf(spec).map(({ variable }) => variable);
   const active = spec.variables.filter(
-    ({ weight, block }) => weight > 0 && (spec.mode === 'plain' || (spec.blockWeights[block] ?? 0) > 0),
+    ({ weight, block }, place) =>
+      // Complete records have what these follow from.
+      !computed.includes(place) &&
+      weight > 0 &&
+      (spec.mode === 'plain' || (spec.blockWeights[block] ?? 0) > 0),
   );
   const n = active.length === 0 ? 0 : lengthOf(active[0]);
   const values = new Float64Array(n * active.length);

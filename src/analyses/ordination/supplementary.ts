@@ -1,6 +1,6 @@
 import { InputError } from '../../errors.ts';
 import { midpoint, termAt } from '../../fragments/accessors.ts';
-import { defaultAttributes } from '../../fragments/comparison.ts';
+import { defaultAttributes, defaultOfComplete } from '../../fragments/compared-by-default.ts';
 import { scaleOf } from '../../fragments/comparison-numbers.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
@@ -17,7 +17,8 @@ import type { OrdinationOptions } from './options.ts';
  */
 export function activeAttributes(active: FragmentTable, options: OrdinationOptions): readonly string[] {
   if (options.of.length > 0) return options.of;
-  return defaultAttributes(active).filter((id) => !options.supplementaryAttributes.includes(id));
+  const all = options.method === 'pcoa' ? defaultAttributes(active) : defaultOfComplete(active);
+  return all.filter((id) => !options.supplementaryAttributes.includes(id));
 }
 
 /**

@@ -5,7 +5,6 @@ import type { FragmentTable } from '../../fragments/table.ts';
 import { dissimilaritiesTo, pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
 import type { NearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
 import type { DissimilaritySpec, RecordValue } from '../../numerics/dissimilarity/variables.ts';
-import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
 import type { BroadFound } from './found.ts';
 import type { PlacementOptions } from './options.ts';
@@ -35,16 +34,15 @@ const RULES: readonly BroadRule[] = ['least', 'expected', 'greatest'];
 function comparisonsOf(
   comparanda: Comparanda,
   { records, register }: Pick<AnalysisInput, 'records' | 'register'>,
-  options: PlacementOptions,
 ): ReadonlyMap<BroadRule, Comparison> {
-  const { byRule, comparison } = comparanda;
+  const { byRule, comparison, settings } = comparanda;
   for (const rule of RULES)
     if (!byRule.has(rule))
       byRule.set(
         rule,
-        rule === options.broad
+        rule === settings.broad
           ? comparison
-          : compareRecords(records, register, { ...comparisonSettings(options), broad: rule }),
+          : compareRecords(records, register, { ...settings, broad: rule }),
       );
   return byRule;
 }
@@ -64,7 +62,7 @@ export function broadReadings(
 ): BroadReadings | null {
   const { comparison } = comparanda;
   if (!known.some((place) => comparison.attributes[place].coding.kind === 'terms')) return null;
-  const byRule = comparisonsOf(comparanda, input, options);
+  const byRule = comparisonsOf(comparanda, input);
   const bounded = byRule.get('least') ?? comparison;
   const readings = [...byRule].map(([rule, made]): BroadReading => {
     const whole = recordOfRow(made, find, 0);

@@ -1,5 +1,6 @@
 import { isKnown, recordOfRow } from '../../fragments/comparison-find.ts';
 import { readFind } from '../../fragments/find-table.ts';
+import { recordedItself } from '../../fragments/follows-from.ts';
 import { registerMixtures } from '../../fragments/mixed-kinds.ts';
 import { dissimilaritiesTo, pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { nearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
@@ -50,7 +51,7 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
   const register = registerMixtures(find.table, asked.register);
   const input = { ...asked, register, ...(drawn === null ? {} : { records: drawn }) };
   const { records, random } = input;
-  const comparanda = prepareComparanda(input, options);
+  const comparanda = prepareComparanda(input, options, recordedItself(find.table));
   const { comparison, attributes } = comparanda;
   const whole = recordOfRow(comparison, find.table, 0);
   const known = whole.flatMap((value, place) => (isKnown(value) ? [place] : []));
@@ -72,7 +73,7 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
       ? dissimilaritiesTo(keptLayout(comparanda, known), record)
       : new Float64Array(records.rows).fill(NaN);
   const order = nearestFirst(distances);
-  if (order.reached.length === 0) return nothingPlaced(input, base, known.length);
+  if (order.reached.length === 0) return nothingPlaced(input, base, known.length, find.table);
 
   report(0.1, 'looking for its nearest comparanda');
   const broad = broadReadings(comparanda, input, options, find.table, known);

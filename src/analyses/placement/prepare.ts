@@ -1,5 +1,5 @@
 import { countsBehind } from '../../fragments/behind.ts';
-import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
+import { type Comparison, type ComparisonSettings, compareRecords } from '../../fragments/comparison.ts';
 import type { BroadRule } from '../../fragments/comparison-broad.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
@@ -17,6 +17,8 @@ import type { Bag } from './typicality.ts';
 /** Everything about the comparanda that is the same for every find. */
 export interface Comparanda {
   readonly comparison: Comparison;
+  /** How they were compared. */
+  readonly settings: ComparisonSettings;
   readonly attributes: readonly LabelAttribute[];
   readonly assemblages: ReadonlyMap<string, ReadonlySet<number>>;
   readonly map: KinMap | Unavailable;
@@ -81,9 +83,15 @@ const kept = new WeakMap<FragmentTable, Map<string, Comparanda>>();
  * Makes the comparanda ready. The last few results are kept with the table they came from, so that
  * placing another find, or the same one with one value changed, need not start anew; what is kept depends on
  * nothing but table, settings and the stream of chance, so the answer is the same as without.
+ *
+ * @param found computed attributes that the find has of its own.
  */
-export function prepareComparanda(input: AnalysisInput, options: PlacementOptions): Comparanda {
-  const settings = comparisonSettings(options);
+export function prepareComparanda(
+  input: AnalysisInput,
+  options: PlacementOptions,
+  found: readonly string[],
+): Comparanda {
+  const settings = { ...comparisonSettings(options), found };
   const random = input.random.stream('map');
   const key = JSON.stringify([
     settings,
@@ -100,6 +108,7 @@ export function prepareComparanda(input: AnalysisInput, options: PlacementOption
   const comparison = compareRecords(records, register, settings);
   const made: Comparanda = {
     comparison,
+    settings,
     attributes: labelAttributes(records, register, options),
     assemblages: assemblagesOf(records),
     map: options.map ? kinMap(comparison.spec, records.rows, random) : { why: 'no map was asked for' },

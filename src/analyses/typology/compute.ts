@@ -1,6 +1,6 @@
 import { InputError } from '../../errors.ts';
 import { countBehind } from '../../fragments/behind.ts';
-import { defaultAttributes } from '../../fragments/comparison.ts';
+import { defaultAttributes } from '../../fragments/compared-by-default.ts';
 import { groupRows } from '../../fragments/groups.ts';
 import { KIND } from '../../fragments/kinds.ts';
 import { comparisonSettings } from '../comparison-options.ts';

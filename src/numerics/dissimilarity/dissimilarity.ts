@@ -2,6 +2,7 @@ import { type Condensed, pairCount } from './condensed.ts';
 import { joinKinds } from './joined-kinds.ts';
 import { compareRun, createRun, sharedRun } from './kernel.ts';
 import { type PreparedComparison, prepareComparison } from './prepare.ts';
+import { openWays, openWaysOfAll, saidByBoth, waysOf, withoutVariables } from './said-already.ts';
 import { type FindWriter, type RowWriter, simdRows, simdTo } from './simd.ts';
 import { type DissimilaritySpec, type RecordValue, type Variable, valueAt } from './variables.ts';
 
@@ -23,6 +24,7 @@ import { type DissimilaritySpec, type RecordValue, type Variable, valueAt } from
 export function dissimilarities(spec: DissimilaritySpec, into?: Float64Array): Condensed {
   const prepared = prepareComparison(spec);
   const { n } = prepared;
+  const ways = waysOf(spec);
   const values = into ?? new Float64Array(pairCount(n));
   if (values.length !== pairCount(n))
     throw new RangeError(`dissimilarities: memory for ${pairCount(n)} pairs is needed`);
@@ -32,7 +34,23 @@ export function dissimilarities(spec: DissimilaritySpec, into?: Float64Array): C
     writeRow(i, values, place);
     place += n - 1 - i;
   }
+  if (ways.length > 0) leaveOutSaid(spec, openWaysOfAll(spec, ways, n), { n, values });
   return { n, values };
+}
+
+/** Writes the pairs anew of which both records have what some of the variables follow from. */
+function leaveOutSaid(spec: DissimilaritySpec, open: Int32Array, { n, values }: Condensed): void {
+  const ways = waysOf(spec);
+  const kinds = [...new Set(open)];
+  const shared = new Set(kinds.flatMap((one) => kinds.map((other) => one & other)));
+  shared.delete(0);
+  for (const bits of shared) {
+    const rest = dissimilarities(withoutVariables(spec, saidByBoth(ways, bits)));
+    let pair = 0;
+    for (let i = 0; i < n - 1; i++)
+      for (let j = i + 1; j < n; j++, pair++)
+        if ((open[i] & open[j]) === bits) values[pair] = rest.values[pair];
+  }
 }
 
 /** The plain loops, record by record: what `simdRows` does for many records, for every kind of comparison. */
@@ -62,10 +80,59 @@ export function dissimilaritiesTo(
   record: readonly RecordValue[],
 ): Float64Array {
   const prepared = 'lanes' in comparison ? comparison : prepareComparison(comparison);
-  const { spec, n } = prepared;
+  const { spec } = prepared;
   if (record.length !== spec.variables.length) {
     throw new RangeError(`dissimilaritiesTo: ${record.length} values for ${spec.variables.length} variables`);
   }
+  const out = toEach(prepared, record);
+  const ways = waysOf(spec);
+  const own = openWays(ways, (place) => record[place]);
+  if (own === 0) return out;
+  const { open, without } = keptWithout(prepared);
+  for (const bits of new Set(open.map((one) => one & own))) {
+    if (bits === 0) continue;
+    const said = saidByBoth(ways, bits);
+    const rest = toEach(
+      without(said),
+      record.filter((_, place) => !said.includes(place)),
+    );
+    open.forEach((one, row) => {
+      if ((one & own) === bits) out[row] = rest[row];
+    });
+  }
+  return out;
+}
+
+interface Without {
+  /** Ways open to each record. */
+  readonly open: Int32Array;
+  /** The comparison laid out without these variables. */
+  readonly without: (places: readonly number[]) => PreparedComparison;
+}
+
+const laidOut = new WeakMap<PreparedComparison, Without>();
+
+/** Made once for a comparison that many finds are held against. */
+function keptWithout(prepared: PreparedComparison): Without {
+  const before = laidOut.get(prepared);
+  if (before !== undefined) return before;
+  const { spec, n } = prepared;
+  const layouts = new Map<string, PreparedComparison>();
+  const made: Without = {
+    open: openWaysOfAll(spec, waysOf(spec), n),
+    without: (places) => {
+      const layout = layouts.get(places.join()) ?? prepareComparison(withoutVariables(spec, places));
+      layouts.set(places.join(), layout);
+      return layout;
+    },
+  };
+  laidOut.set(prepared, made);
+  return made;
+}
+
+/** Compared on every variable that both have. */
+function toEach(prepared: PreparedComparison, record: readonly RecordValue[]): Float64Array {
+  const { spec, n } = prepared;
   const active = new Set(activeVariables(spec));
   const values = record.filter((_, index) => active.has(spec.variables[index]));
   const quick = quickly(prepared, values);
@@ -108,9 +175,20 @@ function activeVariables(spec: DissimilaritySpec): readonly Variable[] {
   );
 }
 
-/** The same comparison of some of its variables only, by place. Scales and weights stay as they are. */
+/**
+ * The same comparison of some of its variables only, by place. Scales and weights stay as they are; what follows from
+ * a variable that is not among them is compared for itself.
+ */
 export function pickVariables(spec: DissimilaritySpec, places: readonly number[]): DissimilaritySpec {
-  return { ...spec, variables: places.map((place) => spec.variables[place]) };
+  const variables = places.map((place) => {
+    const variable = spec.variables[place];
+    if (variable.insteadOf === undefined) return variable;
+    const insteadOf = variable.insteadOf
+      .map((inputs) => inputs.map((input) => places.indexOf(input)))
+      .filter((inputs) => !inputs.includes(-1));
+    return { ...variable, insteadOf };
+  });
+  return { ...spec, variables };
 }
 
 /** The same comparison of some of its records only, in the given order. Ranges stay those of all. */

@@ -1,4 +1,5 @@
 import { intervalDistance } from './interval-distance.ts';
+import { openWays, saidByBoth, waysOf } from './said-already.ts';
 import type { DissimilaritySpec, IntervalRule, RecordValue, Variable } from './variables.ts';
 import { valueAt } from './variables.ts';
 
@@ -9,9 +10,9 @@ export interface VariableShare {
   readonly block: number;
   /**
    * `compared`; `unknown` (one or both have no value); `both absent` (a presence that neither has);
-   * `no weight` (the variable or its block counts nothing).
+   * `no weight` (the variable or its block counts nothing); `said already` (both have what it follows from).
    */
-  readonly state: 'compared' | 'unknown' | 'both absent' | 'no weight';
+  readonly state: 'compared' | 'unknown' | 'both absent' | 'no weight' | 'said already';
   /** 0 = alike; NaN unless compared. */
   readonly distance: number;
   /** What it adds to the dissimilarity of the pair; the contributions of all variables sum to it. */
@@ -62,10 +63,15 @@ function explain(spec: DissimilaritySpec, record: readonly RecordValue[], j: num
   const seen = new Float64Array(blockCount);
   const blockOf = (variable: Variable) => (plain ? 0 : variable.block);
   const weightOf = (block: number) => (plain ? 1 : spec.blockWeights[block]);
+  const ways = waysOf(spec);
+  const shared =
+    openWays(ways, (place) => record[place]) & openWays(ways, (place) => valueAt(spec.variables[place], j));
+  const said = saidByBoth(ways, shared);
   const judged = spec.variables.map((variable, index) => {
     const block = blockOf(variable);
     if (variable.weight <= 0 || weightOf(block) <= 0)
       return { state: 'no weight' as const, distance: Number.NaN };
+    if (said.includes(index)) return { state: 'said already' as const, distance: Number.NaN };
     const outcome = compare(variable, record[index], valueAt(variable, j), spec.intervals);
     if (variable.besides !== true) {
       totals[block] += variable.weight;

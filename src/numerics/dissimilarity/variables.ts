@@ -8,6 +8,11 @@ interface Placed {
   readonly weight: number;
   /** Brought along with another variable: its gaps do not count where a least overlap is asked of a pair. */
   readonly besides?: true;
+  /**
+   * Ways in which it follows from other variables, each as their places: of two records that both have all of one way
+   * it is not compared, since it would count the same measurement twice (said-already.ts).
+   */
+  readonly insteadOf?: readonly (readonly number[])[];
 }
 
 /** A measured number as an interval; `low === high` when exact, both NaN when there is none. */
