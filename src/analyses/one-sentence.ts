@@ -20,26 +20,38 @@ export function oneSentence(first: readonly string[], ...more: readonly (readonl
 
 /**
  * The sentence with a last clause that has to be said. Where there is no room for it, first what stands in brackets is
- * left out, then one part after another from the end; who cannot be ruled out is not named before it is passed over.
- * Nothing of what is left is changed.
+ * left out, then one part after another from the end; who cannot be ruled out is not named before it is passed over, and
+ * a part that says what the rest hangs on goes last of all. Nothing of what is left is changed.
  *
  * @param clause ways to say it, the fullest first; each brings its own comma.
+ * @param instead what is said in its place before a part goes that the rest hangs on.
  */
-export function endingWith(sentence: string, clause: readonly string[]): string {
+export function endingWith(
+  sentence: string,
+  clause: readonly string[],
+  instead: readonly string[] = [],
+): string {
   const whole = sentence.replace(/\.$/, '');
-  const shorter = [whole, whole.replace(/ \([^()]*\)/g, '')];
-  for (let last = shorter[1]; ; ) {
+  const bare = whole.replace(/ \([^()]*\)/g, '');
+  const sound = [whole, bare];
+  const lame: string[] = [];
+  for (let last = bare; ; ) {
     const cut = Math.max(last.lastIndexOf('; '), last.lastIndexOf(', '));
     if (cut < 0) break;
     const left = last.slice(0, cut);
     if (RIVALS.test(last) && !RIVALS.test(left))
-      for (const text of [shorter[1], last]) shorter.push(text.replace(RIVALS, ', but not for sure'));
-    shorter.push(left);
+      for (const text of [bare, last]) sound.push(text.replace(RIVALS, ', but not for sure'));
+    (lame.length > 0 || CONDITION.test(last.slice(cut)) ? lame : sound).push(left);
     last = left;
   }
-  const all = shorter.flatMap((text) => clause.map((end) => `${text}${end}.`));
+  const ending = (texts: readonly string[], ends: readonly string[]) =>
+    texts.flatMap((text) => ends.map((end) => `${text}${end}.`));
+  const all = [...ending(sound, clause), ...ending(sound, instead), ...ending(lame, clause)];
   return all.find((text) => wordsIn(text) <= MOST_WORDS) ?? all[all.length - 1];
 }
 
 /** Who cannot be ruled out as the first. */
 const RIVALS = /, though (?:(?!, though ).)+ cannot be ruled out/;
+/** Words of a part without which the rest would be another verdict. */
+const CONDITION =
+  /cannot be|could not|unless|as long as|\bonly\b|may be|hang|but (?:not|are)|though|as recorded|more closely/;

@@ -81,7 +81,9 @@ export function withTurns(answered: Answered, witness: Witness, tried: readonly 
         ...settle,
       },
     };
-  const said = endingWith(words.answer, together(clauses(witness, changed)));
+  const [names, ...others] = clauses(witness, changed);
+  // Whether names are one is the first line of what would turn it, where there is no room to say so.
+  const said = endingWith(words.answer, together([names, ...others]), together(others));
   // What had to give way is evidence still.
   const whole = said.startsWith(words.answer.replace(/\.$/, ''));
   return {
@@ -95,12 +97,12 @@ export function withTurns(answered: Answered, witness: Witness, tried: readonly 
   };
 }
 
-/** What has to be said of a verdict that stands, each with its shorter wordings. */
+/** What has to be said of a verdict that stands, each with its shorter wordings; that of names comes first. */
 function clauses(witness: Witness, changed: readonly TriedChange[]): readonly (readonly string[])[] {
   const [conditional] = changed.flatMap(({ whatIf }) => (whatIf.onlyIf === undefined ? [] : [whatIf.onlyIf]));
   const moved = changed.find(({ change, whatIf }) => change.how === 'moved' && whatIf.onlyIf === undefined);
   return [
-    ...(conditional === undefined ? [] : [conditional]),
+    conditional ?? [''],
     ...(witness.status === 'confirmed'
       ? []
       : [[', if each fragment is a find of its own', ', counted by fragments']]),

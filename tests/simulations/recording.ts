@@ -4,7 +4,7 @@
  * words for structure and fibre, other units, rounding, item numbers missing or not confirmed, spellings of sites and
  * phases, gaps that go with preservation, marks of doubt, words of another language, other orders of rows and columns,
  * a file a site or one for all. Every answer is held against that of the careful writing:
- * the same; cannot be told, or said with what it hangs on; otherwise; reversed. Reversed is a difference the
+ * the same, with or without a condition that the careful writing has not; cannot be told, or another said with what it hangs on; otherwise; reversed. Reversed is a difference the
  * other way, a verdict of "not told apart" where all are told apart and the reverse, another pair or place as the most alike without a
  * rival, or a set of labels that shares none with the careful one.
  *
@@ -59,17 +59,34 @@ const analyses = [
   },
 ].filter(({ id }) => only === undefined || id === only) as NonNullable<StudyInput['analyses']>;
 
-type Outcome = 'the same' | 'cannot be told, or conditional' | 'otherwise' | 'reversed';
-const OUTCOMES: readonly Outcome[] = ['the same', 'cannot be told, or conditional', 'otherwise', 'reversed'];
+const OUTCOMES = [
+  'the same',
+  'the same, on a condition',
+  'cannot be told, or another on a condition',
+  'otherwise',
+  'reversed',
+] as const;
+type Outcome = (typeof OUTCOMES)[number];
 
 /** Words by which an answer says what it hangs on. */
 const CONDITION =
   /cannot be told|could not be computed|cannot be ruled out|for sure|if each|counted by|as long as|unless|hang|as recorded|words as|more closely|a tie of|equally/i;
 
+/** A condition that explains no other verdict than that of names kept apart; another verdict under it is one reversed. */
+const OF_NAMES = /one name|near names/;
+
+const SAME = ['the same', 'the same, on a condition'] as const;
+
 function compare(id: string, careful: string, other: string): Outcome {
   const conditional = CONDITION.test(other);
   const judge = (same: boolean, reversed: boolean): Outcome =>
-    same ? 'the same' : conditional ? 'cannot be told, or conditional' : reversed ? 'reversed' : 'otherwise';
+    same
+      ? SAME[Number((conditional || OF_NAMES.test(other)) && !CONDITION.test(careful))]!
+      : conditional
+        ? 'cannot be told, or another on a condition'
+        : reversed
+          ? 'reversed'
+          : 'otherwise';
   if (id === 'where') return compareSets(careful, other);
   if (id === 'alike' || id === 'standing') {
     const [here, there] = [mostAlike(careful), mostAlike(other)];
@@ -104,9 +121,10 @@ function compareSets(careful: string, other: string): Outcome {
   const [here, there] = [careful, other].map(
     (text) => new Set(text.split('|').filter((label) => label !== '' && label !== HANGS)),
   );
-  if (other.startsWith(HANGS) || there.size === 0) return 'cannot be told, or conditional';
   const shared = [...there].filter((label) => here.has(label)).length;
-  if (shared === here.size && shared === there.size) return 'the same';
+  const hangs = other.startsWith(HANGS);
+  if (there.size > 0 && shared === here.size && shared === there.size) return SAME[Number(hangs)]!;
+  if (hangs || there.size === 0) return 'cannot be told, or another on a condition';
   return shared > 0 ? 'otherwise' : 'reversed';
 }
 
@@ -128,7 +146,10 @@ function saidOf(question: string, result: AnalysisResult): string {
     .map(inFull)
     .filter((label, place, all) => all.indexOf(label) === place)
     .sort();
-  return [...(/cannot be told yet|hangs on/i.test(answer) ? [HANGS] : []), ...labels].join('|');
+  return [
+    ...(/cannot be told yet|hangs on|one name|near names|if each|counted by/i.test(answer) ? [HANGS] : []),
+    ...labels,
+  ].join('|');
 }
 
 const root = createRandom(2026);

@@ -103,6 +103,16 @@ describe.each([0, 1, 2, 3, 4])('odd table %i', (shape) => {
 describe('a clause that has to be said last', () => {
   const long =
     'In kind of fabric one two three four five six seven (eight, nine and ten) is most like eleven';
+  it('never loses a part that the rest hangs on before all else is tried', () => {
+    const answer =
+      'Preserved alike, Keshem Quay, Ostrel Hollow, Tull Barrow and Vanmere Gate are not told apart in structure; that others are cannot be told from a difference of preservation.';
+    const names = [', if Keshem Qy and Keshem Quay are one name', ', near names as one'];
+    expect(endingWith(answer, names, [''])).toBe(answer);
+    expect(endingWith(answer, [', so far'], [''])).toContain('of preservation, so far.');
+    expect(
+      endingWith('It differs (12 of 13), most from Ness to Holm, and much.', [` ${'so '.repeat(20)}`]),
+    ).toMatch(/^It differs, most from Ness to Holm so/);
+  });
   it('stands in full where there is room, and short where there is little', () => {
     expect(endingWith('It differs.', [', if each fragment is one', ', by fragments'])).toBe(
       'It differs, if each fragment is one.',

@@ -86,7 +86,7 @@ describe('two names taken as one', () => {
       'Spacing differs.',
     );
   });
-  it('is said together with what else has to be said, the rest giving way', () => {
+  it('gives way to what the verdict hangs on, and is then the first of what would turn it', () => {
     const long = answered(
       'told apart',
       'Spacing differs between four groups by site, most from Holm to Ness, three of six pairs told apart, but not among those found in the sieve.',
@@ -94,9 +94,9 @@ describe('two names taken as one', () => {
     const other = answered('not told apart', 'x');
     const { words } = withTurns(long, absent, [{ whatIf: kept, other }]);
     expect(words.answer).toBe(
-      'Spacing differs between four groups by site, most from Holm to Ness, three of six pairs told apart, if Holm and Holmby are one name, counted by fragments.',
+      'Spacing differs between four groups by site, most from Holm to Ness, three of six pairs told apart, but not among those found in the sieve, counted by fragments.',
     );
-    expect(words.because[0]).toBe(long.words.answer);
+    expect(words.unless[0]).toMatchObject({ what: 'Kept apart', overturns: true });
   });
 });
 

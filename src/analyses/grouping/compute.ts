@@ -9,6 +9,7 @@ import { copheneticCorrelation } from '../../numerics/grouping/tree.ts';
 import { validity } from '../../numerics/grouping/validity.ts';
 import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
+import { broadTried } from './broad.ts';
 import { agreementWith } from './compare-with.ts';
 import { requireNumbers } from './compared.ts';
 import { contextTallies } from './context.ts';
@@ -122,6 +123,17 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
       ? null
       : placed.reduce((sum, record) => sum + record.silhouette, 0) /
         (options.method === 'density' ? placed.length : grouped.length);
+  const judged = Int32Array.from(trust.places, (place) => core.inMatrix[place]);
+  const broad = broadTried({
+    records,
+    register,
+    options,
+    comparison,
+    rows: judged.map((place) => rows[place]),
+    membership: judged.map((place) => membership[place]),
+    k,
+    random: random.stream('broad terms'),
+  });
   const restated = restatedBy(records, attributes, rows, membership, k, register, random.stream('restated'));
   const behind = (list: Int32Array) => countBehind(input.fragments, records, input.unit, list);
   return {
@@ -138,6 +150,8 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
     tree: core.tree,
     cophenetic: core.tree === null ? null : copheneticCorrelation(matrix, core.tree),
     trust,
+    broad,
+    hangOnBroad: [...new Set(broad?.ways.flatMap(({ gone }) => gone) ?? [])].sort((a, b) => a - b),
     graded: core.sampled || k < 2 ? null : fuzzyMembership(matrix, medoids, options.fuzziness),
     context: contextTallies(records, rows, membership, k, attributes, register),
     agreement:

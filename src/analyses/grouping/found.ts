@@ -5,7 +5,7 @@ import type { MergeTree } from '../../numerics/grouping/tree.ts';
 import type { Validity } from '../../numerics/grouping/validity.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { GroupingOptions } from './options.ts';
-import type { GroupsVerdict, Restated, Trust } from './trust-found.ts';
+import type { BroadTried, GroupsVerdict, Restated, Trust } from './trust-found.ts';
 
 /** At this silhouette width or below a record sits hardly better in its group than in the next. */
 export const BORDERLINE = 0.05;
@@ -142,6 +142,10 @@ export interface GroupingFound extends Findings {
   readonly tree: MergeTree | null;
   readonly cophenetic: number | null;
   readonly trust: Trust;
+  /** What broad terms make of the groups; null where no term is broad. */
+  readonly broad: BroadTried | null;
+  /** Groups that some reading of the broad terms dissolves. */
+  readonly hangOnBroad: readonly number[];
   /** Share of each record in each group, records by groups; null for large tables and fewer than two groups. */
   readonly graded: Float64Array | null;
   readonly context: readonly ContextTally[];

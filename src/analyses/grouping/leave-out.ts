@@ -20,7 +20,7 @@ export interface LeaveOutRequest {
 /** More assemblages than this are the rule rather than a few who make the groups: the largest are left out. */
 const MOST_ASSEMBLAGES = 60;
 /** A group whose best match is this or less has dissolved (Hennig 2007). */
-const DISSOLVED = 0.5;
+export const DISSOLVED = 0.5;
 
 /**
  * Do the groups hang on a single assemblage? Each is left out in turn and the rest grouped anew into as many

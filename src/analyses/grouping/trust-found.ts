@@ -1,3 +1,4 @@
+import type { BroadRule } from '../../fragments/comparison-broad.ts';
 import type { Condensed } from '../../numerics/dissimilarity/condensed.ts';
 import type { Gap } from '../../numerics/grouping/gap.ts';
 import type { GroupStability } from '../../numerics/grouping/stability.ts';
@@ -58,6 +59,19 @@ export interface LeftOut {
   readonly groups: readonly (number | null)[];
   /** Groups that are then gone. */
   readonly gone: readonly number[];
+}
+
+/** What becomes of the groups when broad terms are read otherwise. */
+export interface BroadTried {
+  /** Labels of the broad terms that some record has. */
+  readonly terms: readonly string[];
+  readonly ways: readonly {
+    readonly rule: BroadRule;
+    /** For each group the greatest Jaccard coefficient with one made so; null where none of its records was compared. */
+    readonly groups: readonly (number | null)[];
+    /** Groups that are then gone. */
+    readonly gone: readonly number[];
+  }[];
 }
 
 /** Everything that says how far groups are to be trusted. */

@@ -10,7 +10,12 @@ export function turnsOf(found: GroupingFound): Turn[] {
   const turns = [
     ...gapTurn(found, claimed),
     ...(claimed || found.verdict === 'cannot be told'
-      ? [...assemblageTurns(found, claimed), ...wayTurns(found), ...memberTurns(found)]
+      ? [
+          ...broadTurn(found, claimed),
+          ...assemblageTurns(found, claimed),
+          ...wayTurns(found),
+          ...memberTurns(found),
+        ]
       : []),
     ...recordTurns(found),
   ];
@@ -27,6 +32,28 @@ function gapTurn({ trust, k }: GroupingFound, claimed: boolean): Turn[] {
       what: 'were the number of groups chosen by the gap statistic',
       size: none ? 'there would be none' : `${printSmall(groupsByGap)} in place of ${printSmall(k)}`,
       overturns: none && claimed,
+    },
+  ];
+}
+
+/** What broad terms are taken to mean, where that was tried. */
+function broadTurn({ broad, hangOnBroad, groups }: GroupingFound, claimed: boolean): Turn[] {
+  if (broad === null) return [];
+  const least = broad.ways
+    .flatMap(({ groups: found }) => found)
+    .reduce<number>((low, value) => Math.min(low, value ?? 1), 1);
+  return [
+    {
+      what: `broad terms (${printSome(broad.terms, 3)}) were read as near or as far as they allow`,
+      size: `${
+        hangOnBroad.length === 0
+          ? 'no group would dissolve'
+          : `gone would be ${printSome(
+              hangOnBroad.map((group) => groups[group].name),
+              3,
+            )}`
+      } (least Jaccard ${printNumber(least, 2)})`,
+      overturns: claimed && hangOnBroad.length > 0,
     },
   ];
 }

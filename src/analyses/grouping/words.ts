@@ -31,7 +31,7 @@ export function groupingWords(found: GroupingFound): Answer {
 const called = ({ name, size }: FoundGroup) => `${name}, ${size}`;
 
 function answerOf(found: GroupingFound): string {
-  const { groups, records, unit, verdict, restated, k } = found;
+  const { groups, records, unit, verdict, restated, k, hangOnBroad } = found;
   const all = printCount(records.length, unit);
   switch (verdict) {
     case 'no two groups':
@@ -47,9 +47,15 @@ function answerOf(found: GroupingFound): string {
     case 'groups': {
       const start = `${all} fall into ${printSmall(k)} groups`;
       const lists = groups.map((_, at) => groups.length - at).map((most) => printListed(groups, most));
-      return firstShort([...lists.map((list) => `${start}: ${list}.`), `${start}.`]);
+      const hang = hangOnBroad.length === 0 ? '' : `, ${hangingWords(hangOnBroad.length, k)}`;
+      return firstShort([...lists.map((list) => `${start}${hang}: ${list}.`), `${start}${hang}.`]);
     }
   }
+}
+
+/** "two of which hang on broad terms". */
+function hangingWords(hang: number, k: number): string {
+  return `${hang === k ? 'all' : printSmall(hang)} of which ${hang === 1 ? 'hangs' : 'hang'} on broad terms`;
 }
 
 /** Names hold commas, so that semicolons part them. */
