@@ -1,7 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { chronologyOptions } from '../../src/analyses/chronology/options.ts';
 import { groupingOptions } from '../../src/analyses/grouping/options.ts';
 import { ordinationOptions } from '../../src/analyses/ordination/options.ts';
-import { allowedNumber, boundsInWords, settingsOf, withOptions } from '../../src/app/parts/settings.ts';
+import { ANALYSES } from '../../src/analyses/register.ts';
+import {
+  allowedNumber,
+  boundsInWords,
+  leavesOut,
+  settingsOf,
+  withOptions,
+} from '../../src/app/parts/settings.ts';
 import {
   apartIn,
   axesOf,
@@ -52,6 +60,24 @@ describe('settings of an analysis, from its schema', () => {
     expect(boundsInWords(starts)).toBe('a whole number from 1 to 1000');
     const smallest = only('smallestGroup');
     expect(smallest.kind === 'number' && boundsInWords(smallest)).toBe('a whole number from 2 on');
+  });
+
+  it('leave a number empty that need not be given, rather than ask for one that is refused', () => {
+    const slice = only('slice', chronologyOptions as never);
+    if (slice.kind !== 'number') throw new Error('not a number');
+    expect(slice.usual).toBeNull();
+    expect([leavesOut(slice, ' '), leavesOut(slice, '0')]).toEqual([true, false]);
+    expect(allowedNumber(slice, '0')).toBeNull();
+    expect(leavesOut(only('starts') as typeof slice, '')).toBe(false);
+  });
+
+  it('every default that a screen shows is one that it takes', () => {
+    for (const { kind, options } of ANALYSES)
+      for (const setting of settingsOf(options, Object.keys(options.shape)))
+        if (setting.kind === 'number' && setting.usual !== null)
+          expect(allowedNumber(setting, String(setting.usual)), `${kind} ${setting.name}`).toBe(
+            setting.usual,
+          );
   });
 
   it('leave out what no single field can ask for', () => {

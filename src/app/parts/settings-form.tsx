@@ -3,7 +3,14 @@ import type { z } from 'zod';
 import type { AttributeView } from '../engine/views/study.ts';
 import type { StudyAnalysis } from '../state/workspace.ts';
 import { Check, Choice, Entry } from './controls.tsx';
-import { allowedNumber, boundsInWords, type Setting, type SettingValue, settingsOf } from './settings.ts';
+import {
+  allowedNumber,
+  boundsInWords,
+  leavesOut,
+  type Setting,
+  type SettingValue,
+  settingsOf,
+} from './settings.ts';
 
 export interface SettingsFormProps {
   /** Options of the analysis; titles, texts, bounds and defaults are taken from it. */
@@ -111,16 +118,20 @@ export interface NumberFieldProps extends Pick<SettingFieldProps, 'value' | 'onC
 /** A number that is taken when the field is left, if the setting allows it. */
 export function NumberField({ setting, value, onChange }: NumberFieldProps) {
   const current = value === undefined ? setting.usual : Number(value);
-  const [text, setText] = useState(String(current));
+  const [text, setText] = useState(current === null ? '' : String(current));
   const number = allowedNumber(setting, text);
+  const none = leavesOut(setting, text);
+  const faulty = number === null && !none;
   return (
     <Entry
       label={setting.title}
       value={text}
       onChange={setText}
-      invalid={number === null}
-      {...(number === null ? { reading: `Must be ${boundsInWords(setting)}.` } : {})}
+      invalid={faulty}
+      {...(setting.usual === null ? { placeholder: 'as the finds give it' } : {})}
+      {...(faulty ? { reading: `Must be ${boundsInWords(setting)}.` } : {})}
       onDone={() => {
+        if (none && current !== null) onChange(undefined, `${setting.title.toLowerCase()}: not given`);
         if (number !== null && number !== current)
           onChange(number, `${setting.title.toLowerCase()}: ${number}`);
       }}

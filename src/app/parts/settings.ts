@@ -11,7 +11,8 @@ export type Setting = {
   | { readonly kind: 'yes-no'; readonly usual: boolean }
   | {
       readonly kind: 'number';
-      readonly usual: number;
+      /** Null where it may be left out, and is then found from the data. */
+      readonly usual: number | null;
       readonly whole: boolean;
       readonly least: number;
       readonly most: number;
@@ -68,7 +69,7 @@ function settingOf(name: string, described: Described): Setting | null {
     return {
       ...head,
       kind: 'number',
-      usual: Number(described.default ?? 0),
+      usual: typeof described.default === 'number' ? described.default : null,
       whole: type === 'integer',
       least: described.minimum ?? described.exclusiveMinimum ?? Number.NEGATIVE_INFINITY,
       most: described.maximum ?? Number.POSITIVE_INFINITY,
@@ -101,6 +102,11 @@ export function allowedNumber(setting: Extract<Setting, { kind: 'number' }>, tex
   const fits =
     (!whole || Number.isInteger(number)) && number <= most && (above ? number > least : number >= least);
   return fits ? number : null;
+}
+
+/** Whether a text leaves out a number that may be left out. */
+export function leavesOut({ usual }: Extract<Setting, { kind: 'number' }>, text: string): boolean {
+  return usual === null && text.trim() === '';
 }
 
 /** The allowed numbers in words, such as "a whole number from 2 to 10". */
