@@ -1,4 +1,5 @@
 import { GLOSSARY } from '../../src/analyses/glossary.ts';
+import { structureFile } from './structures-page.ts';
 
 const HEAD = `# Glossary
 
@@ -17,8 +18,8 @@ export function glossaryPage(): string {
       '| word | meaning |',
       '|---|---|',
       ...words.map(
-        ({ word, meaning, more }) =>
-          `| ${word} | ${meaning}${more === undefined ? '' : ` ([${more[0]}](${more[1]}))`} |`,
+        ({ word, meaning, more, drawn }) =>
+          `| ${word} | ${meaning}${more === undefined ? '' : ` ([${more[0]}](${more[1]}))`}${drawn === undefined ? '' : `<br>![a schema of ${word}](images/structures/${structureFile(drawn.structure, drawn.facets)})`} |`,
       ),
       '',
     ].join('\n'),

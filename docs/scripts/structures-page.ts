@@ -62,6 +62,16 @@ function drawnUnder(heading: string): readonly Shown[] {
   });
 }
 
+/** The picture of a structure with these facets, as the page shows it. */
+export function structureFile(structure: string, facets: Facets): string {
+  const wanted = JSON.stringify([structure, facets]);
+  const shown = Object.values(SHOWN)
+    .flat()
+    .find(([, own, given]) => JSON.stringify([own, given]) === wanted);
+  if (shown === undefined) throw new Error(`no picture of ${wanted}`);
+  return `${shown[0]}.svg`;
+}
+
 /** The pictures of docs/images/structures: file name -> SVG. */
 export function structureFiles(): ReadonlyMap<string, string> {
   return new Map(

@@ -1,10 +1,5 @@
-/** A word of answers, screens and reports. */
-export interface GlossaryWord {
-  readonly word: string;
-  readonly meaning: string;
-  /** Where docs/ has more of it, and what: "drawn", "list". */
-  readonly more?: readonly [what: string, where: string];
-}
+import { STRUCTURE_WORDS } from './glossary-structures.ts';
+import type { GlossaryWord } from './glossary-word.ts';
 
 /**
  * The words that are used on screens, in the terminal and in reports, as the field and statistics use them: the panel
@@ -89,6 +84,7 @@ export const GLOSSARY: readonly { readonly title: string; readonly words: readon
       },
     ],
   },
+  { title: 'Of structures, as schemas', words: STRUCTURE_WORDS },
   {
     title: 'Of an answer',
     words: [

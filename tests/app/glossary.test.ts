@@ -19,6 +19,16 @@ describe('what the words mean', () => {
     const words = GLOSSARY.flatMap((section) => section.words);
     expect(await dialog.locator('dt').allTextContents()).toEqual(words.map(({ word }) => word));
     expect(await dialog.locator('dd').allTextContents()).toEqual(words.map(({ meaning }) => meaning));
+    const drawn = words.filter((one) => one.drawn !== undefined).map(({ word }) => word);
+    expect(drawn.length).toBeGreaterThan(10);
+    await dialog
+      .locator('.word-schema')
+      .nth(drawn.length - 1)
+      .waitFor();
+    const wide = await dialog
+      .locator('.word-schema')
+      .evaluateAll((images) => images.map((image) => (image as HTMLImageElement).naturalWidth));
+    expect(wide.filter((one) => one > 0)).toHaveLength(drawn.length);
     const { violations } = await new AxeBuilder({ page })
       .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
       .analyze();

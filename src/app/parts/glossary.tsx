@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { GLOSSARY } from '../../analyses/glossary.ts';
 import { Button } from './controls.tsx';
+import { WordSchema } from './word-schema.tsx';
 
 /** What the words on the screens mean, one press away from every page. */
 export function Glossary() {
@@ -26,10 +27,13 @@ export function Glossary() {
                   <section key={title}>
                     <h3>{title}</h3>
                     <dl className="glossary">
-                      {words.map(({ word, meaning }) => (
+                      {words.map(({ word, meaning, drawn }) => (
                         <div key={word}>
                           <dt>{word}</dt>
-                          <dd>{meaning}</dd>
+                          <dd>
+                            {meaning}
+                            {drawn === undefined ? null : <WordSchema of={drawn} word={word} />}
+                          </dd>
                         </div>
                       ))}
                     </dl>
