@@ -110,7 +110,7 @@ describe('a clause that has to be said last', () => {
     expect(endingWith(answer, names, [''])).toBe(answer);
     expect(endingWith(answer, [', so far'], [''])).toContain('of preservation, so far.');
     expect(
-      endingWith('It differs (12 of 13), most from Ness to Holm, and much.', [` ${'so '.repeat(20)}`]),
+      endingWith('It differs (12 of 13), most from Ness to Holm, and much.', [` ${'so '.repeat(22)}`]),
     ).toMatch(/^It differs, most from Ness to Holm so/);
   });
   it('stands in full where there is room, and short where there is little', () => {
