@@ -1,5 +1,6 @@
 import { strToU8, Zip, ZipDeflate } from 'fflate';
 import { InputError } from '../errors.ts';
+import { PACKAGED_PROFILE, PACKAGED_STUDY, PACKAGED_TABLE } from '../report/package-study.ts';
 import { safeNames } from './archive-names.ts';
 import { type StudyDocument, studyText, type Workspace } from './state/workspace.ts';
 
@@ -15,10 +16,17 @@ export const LARGEST_ARCHIVE = { parts: 65_535, total: 0xffff_ffff } as const;
  * Names that would lead out of the folder in which it is unpacked, or that some system does not allow, are
  * changed, in the study as well.
  *
+ * @param restricted records that a source withholds or shows without their place: with any, no table, profile or rule goes
+ * into the archive, since they name what is withheld; the study in it asks the normalised table, from which it is gone.
  * @throws InputError where there is more than an archive holds.
  */
-export function archive(workspace: Workspace, written: ReadonlyMap<string, string>): Uint8Array {
+export function archive(
+  workspace: Workspace,
+  written: ReadonlyMap<string, string>,
+  restricted = 0,
+): Uint8Array {
   const results = [...written].map(([name, text]) => [`out/${name}`, strToU8(text)] as const);
+  if (restricted > 0) return zip([...withoutSources(written, restricted), ...results]);
   const names = safeNames([...workspace.files.keys()], [STUDY, ...results.map(([name]) => name)]);
   const study = withNames(workspace.study, names) as StudyDocument;
   return zip([
@@ -26,6 +34,19 @@ export function archive(workspace: Workspace, written: ReadonlyMap<string, strin
     ...[...workspace.files].map(([name, bytes]) => [names.get(name)!, bytes] as const),
     ...results,
   ]);
+}
+
+/** The study of the normalised table as the study, its table and profile beside it, and why nothing else is. */
+function withoutSources(
+  written: ReadonlyMap<string, string>,
+  restricted: number,
+): (readonly [string, Uint8Array])[] {
+  const beside = [PACKAGED_TABLE, PACKAGED_PROFILE].flatMap((name) => {
+    const text = written.get(name);
+    return text === undefined ? [] : [[name, strToU8(text)] as const];
+  });
+  const why = `Of ${restricted} ${restricted === 1 ? 'record' : 'records'} the source withholds the whole or the place. The tables, profiles and rules of the study name what is withheld and are left out; study.json asks the normalised table, from which it is gone.\n`;
+  return [[STUDY, strToU8(written.get(PACKAGED_STUDY) ?? '{}')], ...beside, ['left-out.txt', strToU8(why)]];
 }
 
 /** Texts of a study that are names of its files, under their new names. */

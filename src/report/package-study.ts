@@ -2,8 +2,9 @@ import { entriesOf, filesOf } from '../study/load.ts';
 import type { Prepared } from '../study/prepare.ts';
 
 export const PACKAGED_TABLE = 'fragments.csv';
-const STUDY = 'fragments.study.json';
-const PROFILE = 'fragments.profile.json';
+/** The study that reads the table, and the profile it may need. */
+export const PACKAGED_STUDY = 'fragments.study.json';
+export const PACKAGED_PROFILE = 'fragments.profile.json';
 
 /**
  * The study that asks the normalised table the same questions, file name -> text: with the attributes and terms that the
@@ -23,13 +24,13 @@ export function packageStudy({ study, fragments }: Prepared): ReadonlyMap<string
   const kept = brief?.filter((id) => asked.some((entry) => entry.id === id)) ?? [];
   const again = {
     ...rest,
-    sources: [{ file: PACKAGED_TABLE, ...(profiled ? { profile: PROFILE } : {}) }],
+    sources: [{ file: PACKAGED_TABLE, ...(profiled ? { profile: PACKAGED_PROFILE } : {}) }],
     ...(kept.length === 0 ? {} : { brief: kept }),
     analyses: asked,
   };
   return new Map([
-    [STUDY, json(again)],
-    ...(profiled ? [[PROFILE, json({ normalised: { tells } })] as const] : []),
+    [PACKAGED_STUDY, json(again)],
+    ...(profiled ? [[PACKAGED_PROFILE, json({ normalised: { tells } })] as const] : []),
   ]);
 }
 

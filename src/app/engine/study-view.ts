@@ -23,6 +23,7 @@ export function viewStudy(prepared: Prepared, sources: readonly SourceView[]): S
     aligned: alignColumns(prepared.sources),
     joins: proposeJoins(prepared.sources),
     unit: prepared.unit,
+    restricted: prepared.restriction.withheld + prepared.restriction.placeWithheld,
     witness: prepared.witness,
     readiness: readinessOf(prepared),
     nearNames: prepared.nearNames,

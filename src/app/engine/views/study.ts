@@ -32,6 +32,8 @@ export interface StudyView {
   /** Columns of one meaning in several tables, and tables that may describe the rows of another; none for one table. */
   readonly aligned: readonly AlignedColumn[];
   readonly joins: readonly ProposedJoin[];
+  /** Records that a source withholds, or shows without their place. */
+  readonly restricted: number;
   readonly fragments: number;
   readonly items: number;
   /** Fragments left after the selection. */

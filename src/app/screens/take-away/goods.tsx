@@ -1,3 +1,4 @@
+import { printCount } from '../../../analyses/phrasing.ts';
 import { sourceName } from '../../../study/source-name.ts';
 import { download, fileStem } from '../../files.ts';
 import { textsOf } from '../../openings.ts';
@@ -17,7 +18,11 @@ export function Goods({ saving }: { saving: Saving }) {
       <Good
         name="Everything"
         file={`${stem}.zip`}
-        what="One archive: the study with its tables, profiles and rules, and in it a folder with results, report, every table and the ledger."
+        what={
+          (view?.restricted ?? 0) > 0
+            ? `One archive: results, report, every table and the ledger, and a study that asks the normalised table. ${printCount(view!.restricted, 'record')} withheld by the source, so the tables, profiles and rules that name them stay here.`
+            : 'One archive: the study with its tables, profiles and rules, and in it a folder with results, report, every table and the ledger.'
+        }
         onSave={saving.saveEverything}
       />
       <Good

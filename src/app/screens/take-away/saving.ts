@@ -16,7 +16,7 @@ interface Running {
 
 /** Asks the worker for files of the study as it stands, shows how far that is, and hands them over. */
 export function useSaving() {
-  const { workspace, engine } = useWorkbench();
+  const { workspace, view, engine } = useWorkbench();
   const { study } = workspace;
   const [computed, setComputed] = useState<{ readonly of: unknown; readonly text: string } | null>(null);
   const [running, setRunning] = useState<Running | null>(null);
@@ -85,7 +85,7 @@ export function useSaving() {
         async (remote, report) =>
           remote.runFiles(study, await pageParts(), report) as Promise<ReadonlyMap<string, string>>,
       );
-      save(`${stem}.zip`, written && archive(workspace, written), 'application/zip');
+      save(`${stem}.zip`, written && archive(workspace, written, view?.restricted), 'application/zip');
     },
     saveTable: async (name: string) => {
       const written = await asking(
