@@ -1,4 +1,5 @@
 import type { ClaimsFound, JudgedFigure, Unchecked } from '../analyses/claims/found.ts';
+import { briefPrint } from '../analyses/claims/place-words.ts';
 import { claimsWords } from '../analyses/claims/words.ts';
 import { printTurn } from '../analyses/phrasing.ts';
 import type { Terminal } from './terminal.ts';
@@ -24,13 +25,14 @@ export function printClaims(terminal: Terminal, found: ClaimsFound): void {
         figure.id,
         figure.place,
         figure.quantity,
-        figure.printed,
+        briefPrint(figure),
         says,
       ]),
       terminal.width,
     ),
   );
-  for (const table of found.tables)
+  // What a program printed of one test is no table of columns.
+  for (const table of found.tables.filter(({ columns }) => columns.some(({ role }) => role !== '')))
     terminal.out(
       `\n${line(
         `${table.name} was read as: ${table.columns.map(({ head, role }) => `${head} = ${role}`).join('; ')}.${
@@ -51,7 +53,7 @@ function printOne(
   { figure, verdict, says, why, explained, resolve }: JudgedFigure,
 ): void {
   const { colour } = terminal;
-  const head = tame(`${figure.id}  ${figure.quantity} "${figure.printed}": ${says}`);
+  const head = tame(`${figure.id}  ${figure.quantity} "${briefPrint(figure)}": ${says}`);
   terminal.out(`\n${verdict === 'cannot be' ? colour.red(head) : colour.bold(head)}\n`);
   terminal.out(`${line(why, terminal)}\n`);
   if (explained !== '') terminal.out(`${line(`Would be explained by ${explained}.`, terminal)}\n`);

@@ -8,7 +8,7 @@ export function claimsJson(found: ClaimsFound) {
     paper: found.paper,
     words: claimsWords(found),
     counts: found.counts,
-    figures: found.judged.map(({ figure, verdict, says, why, explained, resolve, checks }) => ({
+    figures: found.judged.map(({ figure, verdict, says, why, explained, resolve, unheld, checks }) => ({
       id: figure.id,
       place: figure.place,
       quantity: figure.quantity,
@@ -19,6 +19,7 @@ export function claimsJson(found: ClaimsFound) {
       why,
       explained,
       resolve,
+      unheld,
       note: figure.note,
       checks,
     })),

@@ -1,6 +1,6 @@
 import type { ClaimsFound, JudgedFigure, Unchecked } from '../analyses/claims/found.ts';
 import { placeAndText } from '../analyses/claims/place-words.ts';
-import { claimsWords } from '../analyses/claims/words.ts';
+import { claimsWords, heldAgainst } from '../analyses/claims/words.ts';
 import { printCount, printList } from '../analyses/phrasing.ts';
 import { append } from '../numerics/foundation/lists.ts';
 
@@ -16,8 +16,7 @@ const SECTIONS = [
  * nothing of how a difference came about.
  */
 export function claimsLetter(found: ClaimsFound): string {
-  const { judged, unchecked, withData, paper, unread, doubts } = found;
-  const against = withData ? 'the data and each other' : 'each other';
+  const { judged, unchecked, unheld, paper, unread, doubts } = found;
   const notes: string[] = [];
   const lines = [
     '# Printed figures',
@@ -26,7 +25,7 @@ export function claimsLetter(found: ClaimsFound): string {
     '',
     escapeMarkdown(claimsWords(found).answer),
     '',
-    `Each figure was held against ${against}, as any value that prints so, rounded half up, rounded half to even or cut off. Slips of the press, other rounding, other records or another method can explain a difference.`,
+    `${heldAgainst(found)}, each as any value that prints so, rounded half up, rounded half to even or cut off. Slips of the press, other rounding, other records or another method can explain a difference.`,
   ];
   for (const [verdict, heading] of SECTIONS) {
     const entries = judged.filter((one) => one.verdict === verdict);
@@ -35,6 +34,8 @@ export function claimsLetter(found: ClaimsFound): string {
   }
   const settle = settling(judged);
   if (settle.length > 0) append(lines, ['', '## What would settle it', '', ...settle]);
+  if (unheld.length > 0)
+    append(lines, ['', '## What was not held against the data', '', ...unheld.map(unheldText)]);
   if (unchecked.length > 0) lines.push('', '## What could not be checked', '', uncheckedText(unchecked));
   if (doubts.length > 0)
     append(lines, ['', '## Open questions', '', ...doubts.map((text) => `- ${escapeMarkdown(text)}`)]);
@@ -45,7 +46,7 @@ export function claimsLetter(found: ClaimsFound): string {
 }
 
 function entry({ figure, says, why, explained }: JudgedFigure, notes: string[]): string {
-  const number = notes.length + 1;
+  const number = notes.length / 2 + 1;
   notes.push(
     `<a id="working-${number}"></a>${number}. ${escapeMarkdown(placeAndText(figure))}: ${escapeMarkdown(why)}`,
     '',
@@ -70,6 +71,12 @@ function settling(judged: readonly JudgedFigure[]): string[] {
   return [...steps].map(
     ([step, places]) => `- ${escapeMarkdown(step)} (${escapeMarkdown([...new Set(places)].join('; '))})`,
   );
+}
+
+/** What other figures alone speak for or against, and what is missing. */
+function unheldText({ resolve, entries }: Unchecked): string {
+  const names = [...new Set(entries.map(({ figure }) => placeAndText(figure)))];
+  return `- ${escapeMarkdown(`${printCount(entries.length, 'figure')} (${printList(names)}): ${resolve}.`)}`;
 }
 
 const MOST_NEEDS = 3;

@@ -4,7 +4,7 @@ import type { AnalysisInput } from '../contract.ts';
 import { type Meant, ofTheData } from './data/table-meaning.ts';
 import { type ClaimsFound, type ClaimVerdict, VERDICTS } from './found.ts';
 import { type ClaimsMaterial, judgeReadings } from './judging/both-readings.ts';
-import { uncheckedByNeed } from './judging/judge.ts';
+import { uncheckedByNeed, unheldByNeed } from './judging/judge.ts';
 import type { ClaimsOptions } from './options.ts';
 import { lastDigits } from './print/samples/readings.ts';
 import { allFaults } from './reading/all-faults.ts';
@@ -97,6 +97,7 @@ export function judgeClaims(
     judged,
     counts,
     unchecked: uncheckedByNeed(judged),
+    unheld: unheldByNeed(judged),
     digits,
     withData: material !== null,
     ignored,

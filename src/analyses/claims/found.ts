@@ -28,6 +28,8 @@ export interface FigureCheck {
   readonly rounded?: string;
   /** The convention under which it agrees, where that is not the first to be thought of: "Welch's correction". */
   readonly under?: string;
+  /** The reading under which it agrees, where the one that was named does not: "counted by kind". */
+  readonly when?: string;
   /** Agreement with so coarse a print that it says nothing of the figures it rests on: "p < .001". */
   readonly coarse?: true;
   /** The arithmetic, in sentences. */
@@ -36,6 +38,8 @@ export interface FigureCheck {
   readonly explained?: string;
   /** The shortest way to settle it. */
   readonly resolve?: string;
+  /** Of `open` from the data: what is missing. */
+  readonly missing?: string;
   /** Ids of the other figures it rests on. */
   readonly with: readonly string[];
 }
@@ -51,6 +55,8 @@ export interface JudgedFigure {
   readonly why: string;
   readonly explained: string;
   readonly resolve: string;
+  /** Why it was not held against the data that are open; empty where it was, or where no data are. */
+  readonly unheld: string;
 }
 
 /** Figures that could not be checked and would be by the same thing. */
@@ -90,6 +96,8 @@ export interface ClaimsFound extends Findings {
   readonly judged: readonly JudgedFigure[];
   readonly counts: Readonly<Record<ClaimVerdict, number>>;
   readonly unchecked: readonly Unchecked[];
+  /** Figures with another verdict that were held against other figures only although data are open, by what is missing. */
+  readonly unheld: readonly Unchecked[];
   readonly digits: readonly LastDigits[];
   /** Whether data stood behind the answer. */
   readonly withData: boolean;

@@ -2,7 +2,12 @@ import type { ResultTable } from '../contract.ts';
 import { type ClaimsFound, type JudgedFigure, type LastDigits, VERDICTS } from './found.ts';
 
 /** The answer as tables: one line a figure, one line a check, and the last digits of columns of readings. */
-export function claimsTables({ judged, counts, digits }: ClaimsFound): Readonly<Record<string, ResultTable>> {
+export function claimsTables({
+  judged,
+  counts,
+  digits,
+  withData,
+}: ClaimsFound): Readonly<Record<string, ResultTable>> {
   return {
     figures: figuresTable(judged),
     verdicts: {
@@ -10,8 +15,13 @@ export function claimsTables({ judged, counts, digits }: ClaimsFound): Readonly<
       columns: [
         { id: 'verdict', label: 'verdict' },
         { id: 'n', label: 'figures' },
+        ...(withData ? [{ id: 'unheld', label: 'of them not held against the data' }] : []),
       ],
-      rows: VERDICTS.map((verdict) => [verdict, counts[verdict]]),
+      rows: VERDICTS.map((verdict) => [
+        verdict,
+        counts[verdict],
+        ...(withData ? [judged.filter((one) => one.verdict === verdict && one.unheld !== '').length] : []),
+      ]),
     },
     checks: checksTable(judged),
     ...(digits.length === 0 ? {} : { digits: digitsTable(digits) }),

@@ -1,6 +1,6 @@
 import type { Answer, Turn } from '../contract.ts';
 import { printCount, printList, printP } from '../phrasing.ts';
-import type { ClaimsFound, ClaimVerdict, JudgedFigure } from './found.ts';
+import type { ClaimsFound, ClaimVerdict, JudgedFigure, Unchecked } from './found.ts';
 import { placeAndText } from './place-words.ts';
 
 /** How many figures agree, differ, cannot be or cannot be checked; never a word about why they were printed so. */
@@ -8,11 +8,12 @@ export function claimsWords(found: ClaimsFound): Answer {
   return { answer: answerOf(found), because: evidenceOf(found), unless: turnsOf(found), next: nextOf(found) };
 }
 
-function answerOf({ counts, judged, withData }: ClaimsFound): string {
+function answerOf({ counts, judged, withData, unheld }: ClaimsFound): string {
   const all = judged.length;
   const impossible = counts['cannot be'];
   const { differs } = counts;
-  const agree = counts.agrees + counts['agrees only if rounded'];
+  const apart = figuresIn(unheld).filter(({ verdict }) => verdict.startsWith('agrees')).length;
+  const agree = counts.agrees + counts['agrees only if rounded'] - apart;
   const open = counts['cannot be checked'];
   const figures = printCount(all, 'printed figure');
   if (all === open && all === 1)
@@ -20,6 +21,7 @@ function answerOf({ counts, judged, withData }: ClaimsFound): string {
   if (all === open) return `None of ${figures} can be checked ${withData ? 'here' : 'without the data'}.`;
   const rest = [
     ...(agree > 0 ? [`${agree} ${agree === 1 ? 'agrees' : 'agree'}`] : []),
+    ...(apart > 0 ? [`${apart} ${apart === 1 ? 'agrees' : 'agree'} with other figures only`] : []),
     ...(open > 0 ? [`${open} cannot be checked`] : []),
   ];
   if (impossible + differs > 0) {
@@ -29,17 +31,31 @@ function answerOf({ counts, judged, withData }: ClaimsFound): string {
     ];
     return `Of ${figures}, ${printList([...against, ...rest])}.`;
   }
-  return withData
+  return withData && agree > 0
     ? `Of ${figures}, ${printList(rest)}; none differs from the data.`
     : `Of ${figures}, ${printList(rest)}; none contradicts another, which does not show that they are right.`;
+}
+
+/** All figures of such groups. */
+export function figuresIn(groups: readonly Unchecked[]): readonly JudgedFigure[] {
+  return groups.flatMap(({ entries }) => entries);
+}
+
+/** What figures were held against: "39 of 46 figures against the data, all of them against each other". */
+export function heldAgainst({ judged, withData }: ClaimsFound): string {
+  const all = printCount(judged.length, 'figure');
+  if (!withData) return `${all} held against each other`;
+  const held = judged.filter(({ unheld }) => unheld === '').length;
+  if (held === judged.length) return `${all} held against the data and each other`;
+  return `${held} of ${all} held against the data, all of them against each other`;
 }
 
 const MOST_NAMED = 2;
 
 /** The gravest figures, each with its arithmetic, and how many more there are. */
-function evidenceOf({ judged, withData, digits }: ClaimsFound): string[] {
+function evidenceOf(found: ClaimsFound): string[] {
+  const { judged, digits } = found;
   const lines = (['cannot be', 'differs'] as const).flatMap((verdict) => gravest(judged, verdict));
-  const against = withData ? 'the data and each other' : 'each other';
   const uneven = digits.filter((each) => each.uneven).slice(0, 1);
   return [
     ...lines,
@@ -47,7 +63,7 @@ function evidenceOf({ judged, withData, digits }: ClaimsFound): string[] {
       ({ set, n, zeroOrFive, p }) =>
         `Of ${n} readings of “${set}” ${Math.round(100 * zeroOrFive)} % end in 0 or 5 (${printP(p)}): likely taken to a coarser step.`,
     ),
-    `${printCount(judged.length, 'figure')} held against ${against}, each as any value that prints so, rounded or cut off.`,
+    `${heldAgainst(found)}, each as any value that prints so, rounded or cut off.`,
   ].slice(0, 4);
 }
 
@@ -62,15 +78,22 @@ function gravest(judged: readonly JudgedFigure[], verdict: ClaimVerdict): string
 }
 
 /** Which of the verdicts against a figure rest on what the authors may have done otherwise. */
-function turnsOf({ judged, ignored, unread, doubts }: ClaimsFound): Turn[] {
+function turnsOf({ judged, ignored, unread, doubts, unheld }: ClaimsFound): Turn[] {
   const against = judged.filter(({ verdict }) => verdict === 'differs' || verdict === 'cannot be');
   const explained = against.filter((one) => one.explained !== '');
   const turns: Turn[] = [];
   if (explained.length > 0)
     turns.push({
       what: `The authors computed otherwise (${[...new Set(explained.map((one) => one.explained))].slice(0, 3).join('; ')})`,
-      size: `${explained.length} of the ${against.length} that differ would agree`,
+      size: `${explained.length} of the ${against.length} that ${againstWords(against)} would agree`,
       overturns: true,
+    });
+  const apart = figuresIn(unheld);
+  if (apart.length > 0)
+    turns.push({
+      what: 'Figures were held against other figures only, not against the data',
+      size: `${printCount(apart.length, 'figure')}, the first: ${placeAndText(apart[0].figure)}; ${unheld[0].resolve}`,
+      overturns: false,
     });
   if (unread.length > 0)
     turns.push({
@@ -87,6 +110,14 @@ function turnsOf({ judged, ignored, unread, doubts }: ClaimsFound): Turn[] {
       overturns: false,
     });
   return turns;
+}
+
+/** "differ", "cannot be", or both. */
+function againstWords(against: readonly JudgedFigure[]): string {
+  const [differ, impossible] = (['differs', 'cannot be'] as const).map((verdict) =>
+    against.some((one) => one.verdict === verdict),
+  );
+  return [...(differ ? ['differ'] : []), ...(impossible ? ['cannot be'] : [])].join(' or ');
 }
 
 const MOST_STEPS = 3;

@@ -7,6 +7,7 @@ import { kendall } from '../../../numerics/tests/kendall.ts';
 import { spearman } from '../../../numerics/tests/trend.ts';
 import type { Unavailable } from '../../contract.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
+import { lacking } from './lacking.ts';
 import type { Results, TestResult } from './two-groups.ts';
 import { rowsOf, type View, valuesOf } from './values.ts';
 
@@ -29,8 +30,7 @@ export function numberPairs(
   view: View,
 ): readonly (readonly [number, number])[] | Unavailable {
   const [first, second] = figure.attributes;
-  if (first === undefined || second === undefined)
-    return { why: 'a correlation needs two attributes, parted by ";"' };
+  if (first === undefined || second === undefined) return lacking(figure, 'pair');
   return rowsOf(view, figure.select).flatMap((row) => {
     const [a, b] = [first, second].map((attribute) => valuesOf(view, attribute, [row]));
     return 'why' in a || 'why' in b || a.missing + b.missing > 0 ? [] : [[a.points[0], b.points[0]] as const];

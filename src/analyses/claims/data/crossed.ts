@@ -6,6 +6,7 @@ import { fisherExact } from '../../../numerics/tests/fisher-exact.ts';
 import type { Unavailable } from '../../contract.ts';
 import { yates } from '../conventions/yates.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
+import { lacking } from './lacking.ts';
 import type { Results } from './two-groups.ts';
 import { rowsOf, termsOf, type View } from './values.ts';
 
@@ -48,10 +49,10 @@ export function crossed(
   view: View,
 ): { readonly table: number[][]; readonly basis: string } | Unavailable {
   const [first, second] = figure.attributes;
-  if (first === undefined) return { why: 'the attribute is not named' };
+  if (first === undefined) return lacking(figure, 'crossed');
   const lines: { readonly line: string; readonly kind: string }[] = [];
   if (second === undefined) {
-    if (figure.versus.length === 0) return { why: 'a second attribute or the other group is not given' };
+    if (figure.versus.length === 0) return lacking(figure, 'crossed');
     for (const [line, part] of [
       ['select', figure.select],
       ['versus', figure.versus],

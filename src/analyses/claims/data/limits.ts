@@ -1,14 +1,14 @@
-import { exactShareLimits, jeffreysShareLimits } from '../../../numerics/assemblages/shares.ts';
 import { mean, standardDeviation } from '../../../numerics/describing/moments.ts';
-import { wilsonLimits } from '../../../numerics/describing/wilson.ts';
 import { normalQuantileUpper, studentQuantileUpper } from '../../../numerics/foundation/distributions.ts';
 import { exp, ln } from '../../../numerics/foundation/elementary.ts';
 import { isUnavailable } from '../../../numerics/foundation/unavailable.ts';
 import type { Unavailable } from '../../contract.ts';
+import { shareIntervals } from '../conventions/share-intervals.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import type { TestMethod } from '../reading/terms.ts';
 import { numberPairs, ofPairs } from './correlations.ts';
 import { crossed } from './crossed.ts';
+import { lacking } from './lacking.ts';
 import { basisOf, type Recomputed } from './recomputed.ts';
 import { twoSamples } from './two-samples.ts';
 import { known, rowsOf, type View, valuesOf } from './values.ts';
@@ -139,30 +139,20 @@ function differenceLimits(figure: PrintedFigure, view: View): Recomputed | Unava
   return { ways, basis: `${a.length} and ${basisOf(view, b.length)}` };
 }
 
-function shareLimits(figure: PrintedFigure, view: View): Recomputed {
+function shareLimits(figure: PrintedFigure, view: View): Recomputed | Unavailable {
   const base = rowsOf(view, [...figure.select, ...known(figure.counted)]).length;
   const count = rowsOf(view, [...figure.select, ...figure.counted]).length;
+  if (base === 0) return { why: 'no record is left to take a share of' };
   const end = figure.quantity === 'low' ? ('low' as const) : ('high' as const);
-  const ways = levelsOf(figure).flatMap((level) => {
-    const z = normalQuantileUpper((1 - level) / 2);
-    const share = count / base;
-    const half = z * Math.sqrt((share * (1 - share)) / base);
-    const limits = [
-      ['score limits', wilsonLimits(count, base, level)],
-      ['exact limits', exactShareLimits(count, base, level)],
-      ['Jeffreys limits', jeffreysShareLimits(count, base, level)],
-      ['normal approximation', base > 0 ? { low: share - half, high: share + half } : { why: 'no record' }],
-    ] as const;
-    return limits.flatMap(([said, found]) =>
-      'why' in found ? [] : [{ said: `${said}, ${Math.round(100 * level)} %`, value: found[end] }],
-    );
-  });
+  const ways = levelsOf(figure).flatMap((level) =>
+    shareIntervals(count, base, level).map((one) => ({ said: one.said, value: one[end] })),
+  );
   return { ways, basis: `${count} of ${basisOf(view, base)}` };
 }
 
 function meanLimits(figure: PrintedFigure, view: View): Recomputed | Unavailable {
   const [attribute] = figure.attributes;
-  if (attribute === undefined) return { why: 'the attribute is not named' };
+  if (attribute === undefined) return lacking(figure, 'measure');
   const values = valuesOf(view, attribute, rowsOf(view, figure.select));
   if ('why' in values) return values;
   const [average, sd] = [mean(values.points), standardDeviation(values.points)];

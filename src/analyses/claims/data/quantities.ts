@@ -2,6 +2,7 @@ import type { Unavailable } from '../../contract.ts';
 import { diversityWays, similarityWays } from '../conventions/composition.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import { effectWays } from './effects.ts';
+import { lacking } from './lacking.ts';
 import { limitsOf } from './limits.ts';
 import { basisOf, type Departure, type Recomputed } from './recomputed.ts';
 import { ofReadings, ofTwoMeans } from './samples.ts';
@@ -91,6 +92,8 @@ function countOf(figure: PrintedFigure, view: View): Recomputed | Unavailable {
   const { quantity, set, select, counted: kinds, attributes } = figure;
   if (quantity === 'n' && set !== '' && select.length + kinds.length + attributes.length === 0)
     return { why: 'neither an attribute nor a selection says which records are meant' };
+  if (quantity === 'count' && figure.placed !== true && select.length + kinds.length === 0)
+    return { why: 'a count needs "counted" or "select": which records it counts' };
   const rows = rowsOf(view, figure.select);
   // A test of two attributes rests on the records that have both.
   const filled = (of: readonly number[]) =>
@@ -121,7 +124,7 @@ function shareOf(figure: PrintedFigure, view: View): Recomputed | Unavailable {
 
 function ofKinds(figure: PrintedFigure, view: View): Recomputed | Unavailable {
   const [attribute] = figure.attributes;
-  if (attribute === undefined) return { why: 'the attribute is not named' };
+  if (attribute === undefined) return lacking(figure, 'attribute');
   const sides = figure.quantity === 'similarity' ? [figure.select, figure.versus] : [figure.select];
   if (sides.some((part) => part.length === 0)) return { why: 'an assemblage is not selected' };
   const lists = sides.map((part) => termsOf(view, attribute, rowsOf(view, part)));

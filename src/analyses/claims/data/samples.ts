@@ -6,6 +6,7 @@ import type { Unavailable } from '../../contract.ts';
 import type { Way } from '../conventions/way.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import type { Quantity } from '../reading/terms.ts';
+import { lacking } from './lacking.ts';
 import { basisOf, type Departure, type Recomputed } from './recomputed.ts';
 import { twoSamples } from './two-samples.ts';
 import { rowsOf, type Values, type View, valuesOf } from './values.ts';
@@ -17,7 +18,7 @@ export function ofReadings(
   departure: Departure,
 ): Recomputed | Unavailable {
   const [attribute] = figure.attributes;
-  if (attribute === undefined) return { why: 'the attribute is not named' };
+  if (attribute === undefined) return lacking(figure, 'measure');
   const rows = rowsOf(view, figure.select);
   const values = valuesOf(view, attribute, rows);
   if ('why' in values) return values;

@@ -5,8 +5,10 @@ import { oneWayAnova, welchAnova } from '../../../numerics/tests/analysis-of-var
 import { type KruskalWallis, kruskalWallis } from '../../../numerics/tests/kruskal-wallis.ts';
 import type { Unavailable } from '../../contract.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
+import { lacking } from './lacking.ts';
 import { type Results, type TestResult, twoGroups } from './two-groups.ts';
 import { rowsOf, termsOf, type View, valuesOf } from './values.ts';
+import { varianceRatios } from './variance-ratio.ts';
 
 /** A number by the kinds of a second attribute, or by the two selections. */
 export function groupsOf(
@@ -19,8 +21,7 @@ export function groupsOf(
     if ('why' in groups) return groups;
     return { list: [groups.x, groups.y], basis: `${groups.x.length} and ${groups.y.length} ${view.unit}s` };
   }
-  if (number === undefined || kinds === undefined)
-    return { why: 'F needs two attributes: the number and, after ";", the groups' };
+  if (number === undefined || kinds === undefined) return lacking(figure, 'kinds');
   const rows = rowsOf(view, figure.select);
   const terms = termsOf(view, kinds, rows);
   if ('why' in terms) return terms;
@@ -68,6 +69,7 @@ export function ofGroups(figure: PrintedFigure, view: View, method: 'F' | 'H' = 
       ...(isUnavailable(welch)
         ? []
         : [{ said: 'Welch', statistic: welch.statistic, df: [welch.dfBetween, welch.dfWithin], p: welch.p }]),
+      ...varianceRatios(groups),
     ],
     basis,
   };

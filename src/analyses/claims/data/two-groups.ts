@@ -5,6 +5,7 @@ import { mannWhitneyFromU } from '../../../numerics/printed/u-test.ts';
 import { mannWhitney } from '../../../numerics/tests/mann-whitney.ts';
 import type { Unavailable } from '../../contract.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
+import { lacking } from './lacking.ts';
 import { known, rowsOf, type View, valuesOf } from './values.ts';
 
 /** One way to compute a test. */
@@ -22,8 +23,7 @@ export function twoGroups(
   view: View,
 ): { x: Float64Array; y: Float64Array } | Unavailable {
   const [attribute] = figure.attributes;
-  if (attribute === undefined || figure.versus.length === 0)
-    return { why: 'the attribute and both groups ("select", "versus") must be given' };
+  if (attribute === undefined || figure.versus.length === 0) return lacking(figure, 'groups');
   const [a, b] = [figure.select, figure.versus].map((part) => valuesOf(view, attribute, rowsOf(view, part)));
   if ('why' in a) return a;
   return 'why' in b ? b : { x: a.points, y: b.points };

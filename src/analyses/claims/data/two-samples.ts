@@ -1,5 +1,6 @@
 import type { Unavailable } from '../../contract.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
+import { lacking } from './lacking.ts';
 import { rowsOf, type View, valuesOf } from './values.ts';
 
 /** The readings of both selections, neither empty. */
@@ -8,8 +9,7 @@ export function twoSamples(
   view: View,
 ): { a: Float64Array; b: Float64Array } | Unavailable {
   const [attribute] = figure.attributes;
-  if (attribute === undefined) return { why: 'the attribute is not named' };
-  if (figure.versus.length === 0) return { why: 'the other group is not given under "versus"' };
+  if (attribute === undefined || figure.versus.length === 0) return lacking(figure, 'groups');
   const [a, b] = [figure.select, figure.versus].map((part) => valuesOf(view, attribute, rowsOf(view, part)));
   if ('why' in a) return a;
   if ('why' in b) return b;

@@ -20,12 +20,16 @@ export interface View {
   readonly without?: number;
   /** A row that is taken in as if it met these conditions. */
   readonly also?: { readonly row: number; readonly of: string };
+  /** An attribute whose terms count as broader ones. */
+  readonly broader?: { readonly attribute: string; readonly of: ReadonlyMap<string, string> };
+  /** An attribute that is counted by the wording of the source. */
+  readonly worded?: string;
 }
 
 /** Attributes by id or exact name, terms by id or exact wording: as a paper would write them. */
 function resolve(conditions: readonly Condition[], register: Register): readonly Condition[] {
   return conditions.map((condition) => {
-    const attribute = attributeNamed(condition.attribute, register);
+    const attribute = idOf(condition.attribute, register);
     const vocabulary = register.vocabularies.get(register.attributes.get(attribute)?.vocabulary ?? '');
     const term = (text: string) => {
       if (vocabulary === undefined || vocabulary.terms.some(({ id }) => id === text)) return text;
@@ -41,7 +45,7 @@ function resolve(conditions: readonly Condition[], register: Register): readonly
   });
 }
 
-function attributeNamed(text: string, register: Register): string {
+export function idOf(text: string, register: Register): string {
   if (register.attributes.has(text)) return text;
   const match = matchAttribute(text, register);
   return match.kind === 'exact' ? match.id : text;
@@ -79,7 +83,7 @@ export interface Values {
 
 /** Readings of a numeric attribute in some rows, one number a record. */
 export function valuesOf(view: View, attribute: string, rows: readonly number[]): Values | Unavailable {
-  const column = requireColumn(view.table, attributeNamed(attribute, view.register), view.register);
+  const column = requireColumn(view.table, idOf(attribute, view.register), view.register);
   if (column.kind !== 'numeric') return { why: `"${column.attribute.label}" is no number` };
   const filled = rows.filter((row) => isRecorded(column, row));
   const missing = rows.length - filled.length;
@@ -124,7 +128,7 @@ function hasMeasured(column: Column): boolean {
 
 /** Rows that hold a value of the attribute. */
 export function filledRows(view: View, attribute: string, rows: readonly number[]): readonly number[] {
-  const column = requireColumn(view.table, attributeNamed(attribute, view.register), view.register);
+  const column = requireColumn(view.table, idOf(attribute, view.register), view.register);
   return rows.filter((row) => isRecorded(column, row));
 }
 
@@ -134,10 +138,16 @@ export function termsOf(
   attribute: string,
   rows: readonly number[],
 ): readonly (string | null)[] | Unavailable {
-  const column = requireColumn(view.table, attributeNamed(attribute, view.register), view.register);
+  const column = requireColumn(view.table, idOf(attribute, view.register), view.register);
   if (column.kind === 'numeric') return { why: `"${column.attribute.label}" is a number, not a kind` };
-  if (column.kind === 'term')
-    return rows.map((row) => (isRecorded(column, row) ? termAt(column, row) : null));
+  const { id } = column.attribute;
+  if (column.kind === 'term' && view.worded !== id) {
+    const broader = view.broader?.attribute === id ? view.broader.of : null;
+    return rows.map((row) => {
+      const term = isRecorded(column, row) ? termAt(column, row) : null;
+      return term === null ? null : (broader?.get(term) ?? term);
+    });
+  }
   return rows.map((row) => (column.raw[row].trim() === '' ? null : column.raw[row].trim()));
 }
 
@@ -181,6 +191,6 @@ export function emptySelection(view: View, conditions: readonly Condition[]): Em
     mend: occurring.length === 0 ? 'look up the limits' : `of ${alone.attribute} there occur ${shown}${more}`,
     unknown:
       alone.in !== undefined &&
-      view.register.attributes.get(attributeNamed(alone.attribute, view.register))?.vocabulary === undefined,
+      view.register.attributes.get(idOf(alone.attribute, view.register))?.vocabulary === undefined,
   };
 }

@@ -33,24 +33,48 @@ export function judge(
   const names = new Map(figures.map((figure) => [figure.id, placeAndText(figure)]));
   return figures.map((figure) => {
     const own = settleByData(byFigure.get(figure.id) ?? []);
-    const ordered = own.map(saysTried).sort((a, b) => WEIGHT.indexOf(a.outcome) - WEIGHT.indexOf(b.outcome));
+    const ordered = own
+      .map(saysTried)
+      .sort(
+        (a, b) =>
+          WEIGHT.indexOf(a.outcome) - WEIGHT.indexOf(b.outcome) ||
+          Number(b.when !== undefined) - Number(a.when !== undefined),
+      );
     const [first] = ordered;
+    const data = own.find(({ from }) => from === 'data');
+    const unheld =
+      withData && (data === undefined || data.outcome === 'open')
+        ? (data?.missing ?? 'nothing to compute it from')
+        : '';
     if (first === undefined || first.outcome === 'passes' || first.outcome === 'open')
       return unsettled(figure, ordered, leaningOn.get(figure.id) ?? [], {
         withData,
+        unheld,
         name: (id) => names.get(id) ?? id,
         set: figure.set === '' ? [figure] : (sets.get(figure.set) ?? []),
       });
     return {
       figure,
       verdict: first.outcome,
-      says: sayOf(first),
+      says: heldSaying(sayOf(first), unheld),
       checks: ordered,
-      why: first.working,
+      why: first.outcome.startsWith('agrees') ? heldWhy(first.working, unheld) : first.working,
+      unheld,
       explained: first.explained ?? ordered.find(({ explained }) => explained !== undefined)?.explained ?? '',
-      resolve: first.resolve ?? '',
+      resolve: first.resolve ?? (unheld === '' ? '' : (data?.resolve ?? '')),
     };
   });
+}
+
+/** "agrees, not held against the data": what other figures alone say for it is no word of the data. */
+function heldSaying(says: string, unheld: string): string {
+  return unheld === '' || !says.startsWith('agrees')
+    ? says
+    : `${says} with other figures, not held against the data`;
+}
+
+function heldWhy(why: string, unheld: string): string {
+  return unheld === '' ? why : `${why} Not held against the data: ${unheld}.`;
 }
 
 /** A figure is called impossible only with the list of what was tried. */
@@ -59,9 +83,9 @@ function saysTried(check: FigureCheck): FigureCheck {
 }
 
 /** "agrees only if rounded by truncation under Welch's degrees of freedom". */
-function sayOf({ outcome, rounded, under }: FigureCheck): string {
+function sayOf({ outcome, rounded, under, when }: FigureCheck): string {
   const how = outcome === 'agrees only if rounded' ? ` ${rounded ?? ''}` : '';
-  return `${outcome}${how}${under === undefined ? '' : ` under ${under}`}`;
+  return `${outcome}${how}${under === undefined ? '' : ` under ${under}`}${when === undefined ? '' : ` when ${when}`}`;
 }
 
 /**
@@ -93,10 +117,12 @@ function unsettled(
   leaning: readonly FigureCheck[],
   {
     withData,
+    unheld,
     set,
     name,
   }: {
     readonly withData: boolean;
+    readonly unheld: string;
     readonly set: readonly PrintedFigure[];
     /** Id -> place and text. */
     readonly name: (id: string) => string;
@@ -105,13 +131,19 @@ function unsettled(
   const against = leaning.filter(({ outcome }) => outcome === 'cannot be' || outcome === 'differs');
   const fitting = leaning.filter(({ outcome, coarse }) => outcome.startsWith('agrees') && coarse !== true);
   const passed = checks.filter(({ outcome }) => outcome === 'passes');
-  const base = { figure, checks, explained: '' } as const;
+  const base = { figure, checks, explained: '', unheld } as const;
+  const fromData = checks.find(({ outcome, from }) => outcome === 'open' && from === 'data');
   if (against.length === 0 && fitting.length > 0) {
     const why = `Figures that rest on it agree with it: ${namesOf(fitting, name)}.`;
-    return { ...base, verdict: 'agrees', says: 'agrees', why, resolve: '' };
+    return {
+      ...base,
+      verdict: 'agrees',
+      says: heldSaying('agrees', unheld),
+      why: heldWhy(why, unheld),
+      resolve: fromData?.resolve ?? '',
+    };
   }
   const unchecked = { ...base, verdict: 'cannot be checked', says: 'cannot be checked' } as const;
-  const fromData = checks.find(({ outcome, from }) => outcome === 'open' && from === 'data');
   if (against.length > 0 && fromData === undefined)
     return {
       ...unchecked,
@@ -143,9 +175,23 @@ function namesOf(checks: readonly FigureCheck[], name: (id: string) => string): 
 
 /** Figures that could not be checked, by what would let them be. */
 export function uncheckedByNeed(judged: readonly JudgedFigure[]): readonly Unchecked[] {
-  const groups = new Map<string, JudgedFigure[]>();
-  for (const one of judged)
-    if (one.verdict === 'cannot be checked')
-      groups.set(one.resolve, [...(groups.get(one.resolve) ?? []), one]);
-  return [...groups].map(([resolve, entries]) => ({ resolve, entries }));
+  return byNeed(
+    judged.filter(({ verdict }) => verdict === 'cannot be checked'),
+    ({ resolve }) => resolve,
+  );
+}
+
+/** Figures that other figures alone speak for or against although data are open, by what is missing. */
+export function unheldByNeed(judged: readonly JudgedFigure[]): readonly Unchecked[] {
+  return byNeed(
+    judged.filter(({ verdict, unheld }) => unheld !== '' && verdict !== 'cannot be checked'),
+    ({ unheld }) => unheld,
+  );
+}
+
+function byNeed(
+  judged: readonly JudgedFigure[],
+  needOf: (one: JudgedFigure) => string,
+): readonly Unchecked[] {
+  return [...collect(judged, needOf)].map(([resolve, entries]) => ({ resolve, entries }));
 }

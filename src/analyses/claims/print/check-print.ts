@@ -9,6 +9,7 @@ import { checkGrid } from './samples/grid.ts';
 import { checkMeans } from './samples/means.ts';
 import { checkReadings } from './samples/readings.ts';
 import { checkSpacing } from './samples/spacing.ts';
+import { checkShareIntervals } from './share-intervals.ts';
 import { checkShares } from './shares.ts';
 import { checkAnova } from './tables/anova.ts';
 import { checkDerived } from './tables/expected.ts';
@@ -28,6 +29,7 @@ export function checkPrint(evidence: Evidence, random: Random): FigureCheck[] {
     ...checkGrid(evidence),
     ...checkBounds(evidence),
     ...checkShares(evidence),
+    ...checkShareIntervals(evidence),
     ...checkTotals(evidence),
     ...[...evidence.tables.values()].flatMap(checkTableShares),
     ...[...evidence.tables.values()].flatMap(checkTableMeans),

@@ -40,7 +40,12 @@ export function gatherEvidence(figures: readonly PrintedFigure[], tables: readon
 }
 
 function sampleOf(group: readonly PrintedFigure[], set: readonly PrintedFigure[]): Sample {
-  const plain = group.filter(({ vague, counted }) => !vague && counted.length === 0);
+  // Several numbers of records in one text are of several groups, and none of them is the sample's.
+  const ofGroups = (figure: PrintedFigure) =>
+    figure.quantity === 'n' &&
+    figure.versusText !== '' &&
+    group.some((other) => other !== figure && other.quantity === 'n' && other.line === figure.line);
+  const plain = group.filter((figure) => !figure.vague && figure.counted.length === 0 && !ofGroups(figure));
   const one = (quantity: Quantity) => finest(plain.filter((figure) => figure.quantity === quantity));
   const [{ selectText }] = group;
   const sizes = set.filter(({ quantity, counted }) => quantity === 'n' && counted.length === 0);

@@ -23,9 +23,12 @@ export function identityOf(figure: PrintedFigure): string | null {
   const selectText = figure.placed === true ? selectionText(figure.select) : figure.selectText;
   if (vague || quantity === 'reading' || values.length > 1 || values[0].relation === '~') return null;
   if (TESTED.has(quantity)) return null;
+  // Beside another group a number of records is of either, or of both.
+  if (quantity === 'n' && versusText !== '') return null;
   // Which of several records a line of sums is of is not known.
   if ((figure.selectOr ?? []).length > 0) return null;
-  if ((quantity === 'low' || quantity === 'high') && level === null) return null;
+  // Of two groups intervals are printed of several effects, and in several ways.
+  if ((quantity === 'low' || quantity === 'high') && (level === null || versusText !== '')) return null;
   const selected = figure.select.length > 0 || counted.length > 0;
   // A cell of a table of means is named by its row, as a claim of that table is.
   if (OF_A_ROW.has(quantity) && figure.select.length === 0 && selectText !== '' && set !== '')

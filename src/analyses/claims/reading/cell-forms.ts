@@ -120,7 +120,8 @@ export function twoEnds(text: string, quantity: Quantity, mark: DecimalMark): re
   if (quantity !== 'range' && quantity !== 'interval' && quantity !== 'iqr') return null;
   const inner = text
     .replace(/^(?:c\.|ca\.?|from|von)\s*/i, '')
-    .replace(/^(?:\d{2}\s?%\s*)?(?:CI)?\s*[[(]|[\])]$/g, '')
+    .replace(/^(?:\d{2}(?:[.,]\d)?\s?%[-\s]*)?(?:CI|CrI|KI|IC)\s*[:=]?\s*/, '')
+    .replace(/^(?:\d{2}\s?%\s*)?[[(]|[\])]$/g, '')
     .trim();
   const match = new RegExp(
     `^(${N})(?:\\s*(?:mm|cm|m|g|%))?(?:${DASH}|\\s*;\\s*|,\\s+)(${N})\\s*(%?)\\s*(?:mm|cm|m|µm|g|kg|°)?(?:\\s*\\(\\s*(${N})\\s*\\))?$`,

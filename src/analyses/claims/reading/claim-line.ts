@@ -4,7 +4,7 @@ import type { DecimalMark } from './numbers.ts';
 import { readPrinted } from './printed-text.ts';
 import { readSelection, selectionText } from './select-text.ts';
 import { mannersIn } from './symbols.ts';
-import { methodNamed } from './terms.ts';
+import { methodNamed, type Quantity } from './terms.ts';
 import type { TextPart } from './text-part.ts';
 
 export type Where = InputError['where'];
@@ -42,7 +42,13 @@ export function readRow(
 }
 
 /** The numbers of one claim. @throws InputError for a printed text or a selection that cannot be read. */
-export function figuresOf(claim: ClaimRow, where: Where, mark: DecimalMark): PrintedFigure[] {
+export function figuresOf(
+  claim: ClaimRow,
+  where: Where,
+  mark: DecimalMark,
+  /** The test as the row names it: Welch's is a t of its own. */
+  test = '',
+): PrintedFigure[] {
   const read = readPrinted(claim.printed, claim.quantity, { mark });
   if (read === null)
     throw new InputError(
@@ -53,7 +59,12 @@ export function figuresOf(claim: ClaimRow, where: Where, mark: DecimalMark): Pri
   const { parts, unused } = read;
   const select = selectionOf(claim, 'select', where);
   const versus = selectionOf(claim, 'versus', where);
-  const said = mannersIn(claim.note);
+  const said = [
+    ...mannersIn(`${claim.note} ${test}`),
+    // What names the test is of all its figures.
+    ...mannersIn(claim.printed).filter((manner) => manner === 'welch' || manner === 'variances'),
+  ];
+  const ofShare = claim.counted !== '' || parts.some(({ quantity }) => quantity === 'share');
   const times = new Map<string, number>();
   return parts.map((part, i) => ({
     id: i === 0 ? claim.id : partId(claim.id, part.quantity, times),
@@ -75,7 +86,7 @@ export function figuresOf(claim: ClaimRow, where: Where, mark: DecimalMark): Pri
     counted: part.quantity === 'n' && i > 0 ? [] : selectionOf(claim, 'counted', where),
     selectText: select.length > 0 ? selectionText(select) : claim.select,
     versusText: versus.length > 0 ? selectionText(versus) : claim.versus,
-    values: inParts(part),
+    values: inParts(part, ofShare),
     vague: part.vague === true,
     stars: part.stars === true,
     manners: [...new Set([...(part.manners ?? []), ...said])],
@@ -101,15 +112,22 @@ function selectionOf(claim: ClaimRow, column: 'select' | 'versus' | 'counted', w
   return label ? [] : readSelection(text, { ...where, column });
 }
 
+/** Ends and differences, which are in per cent where they are of shares. */
+const OF_SHARES: ReadonlySet<Quantity> = new Set<Quantity>(['low', 'high', 'difference']);
+/** Numbers of records and sums of percentages stay what they are. */
+const SUMMED: ReadonlySet<Quantity> = new Set<Quantity>(['n', 'count', 'total']);
+
 /**
- * Shares and variation are kept as parts of one: "34 %" and "34" are 0.34. A bare number that may be either, such
- * as a variation of "0.8" or "1.4", keeps its other reading.
+ * Shares, their intervals and variation are kept as parts of one: "34 %" and "34" are 0.34. A bare number that may
+ * be either, such as a variation of "0.8" or "1.4", keeps its other reading. Of any other figure the sign of per
+ * cent is its unit.
  */
-function inParts(part: TextPart): TextPart['values'] {
-  if (part.quantity !== 'share' && part.quantity !== 'cv') return part.values;
-  return part.values.map((value) => {
+function inParts({ quantity, values }: TextPart, ofShare: boolean): TextPart['values'] {
+  const share = quantity === 'share' || quantity === 'cv' || (ofShare && OF_SHARES.has(quantity));
+  if (!share) return SUMMED.has(quantity) ? values : values.map((value) => ({ ...value, percent: false }));
+  return values.map((value) => {
     const { digits, decimals } = value.number;
-    const size = Number(`${digits}e-${decimals}`);
+    const size = Math.abs(Number(`${digits}e-${decimals}`));
     const perCent = { digits, decimals: decimals + 2 };
     if (value.percent) return { ...value, number: perCent };
     if (size > 1)
@@ -117,7 +135,7 @@ function inParts(part: TextPart): TextPart['values'] {
         ...value,
         percent: true,
         number: perCent,
-        ...(part.quantity === 'cv' && size < 5 ? { otherwise: value.number } : {}),
+        ...(quantity === 'cv' && size < 5 ? { otherwise: value.number } : {}),
       };
     return size > 0 && decimals > 0 ? { ...value, otherwise: perCent } : value;
   });

@@ -91,7 +91,15 @@ export function readClaimLines(
           'give one of the two another id',
         );
       rowOf.set(claim.id, row);
-      return [{ row, id, claim, figures: figuresOf(claim, where, mark), fault: null }];
+      return [
+        {
+          row,
+          id,
+          claim,
+          figures: figuresOf(claim, where, mark, textIn(cells, place.get('test'))),
+          fault: null,
+        },
+      ];
     } catch (fault) {
       if (!(fault instanceof InputError)) throw fault;
       return [{ row, id, claim: null, figures: [], fault }];

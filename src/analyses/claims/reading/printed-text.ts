@@ -1,6 +1,7 @@
 import { countWithShare, degrees, middleWithEnds, spread, twoEnds } from './cell-forms.ts';
 import { type DecimalMark, type PrintedValue, plainSigns, printedValue } from './numbers.ts';
 import { programPrint } from './program-print.ts';
+import { findInterval, intervalParts } from './report-intervals.ts';
 import { sampleWords } from './sample-words.ts';
 import { mannersIn, sidesIn } from './symbols.ts';
 import { readHead } from './table/heads.ts';
@@ -50,7 +51,7 @@ export function readPrinted(
   const { body, marks } = withoutMarks(program?.report.replace(/^CI /, '') ?? plain, quantity);
   const read = (of: string) =>
     cellParts(of, plain, quantity, { mark, second, ends }) ?? headedParts(of, plain, mark);
-  const parts = read(body) ?? unitApart(body, read);
+  const parts = shareWithInterval(body, quantity, mark, read) ?? read(body) ?? unitApart(body, read);
   return parts === null ? null : { parts, unused: marks };
 }
 
@@ -69,6 +70,27 @@ function headedParts(body: string, whole: string, mark: DecimalMark): readonly T
   const parts = read(first) ?? unitApart(first, read);
   const others = more.map((one) => sampleWords(one, 'mean', mark));
   return parts === null || others.includes(null) ? null : [...parts, ...others.flatMap((one) => one ?? [])];
+}
+
+/** "23/43 (53.5 %; 95 % CI 37.7–68.8)": a share as it stands without the interval that is named beside it. */
+function shareWithInterval(
+  body: string,
+  quantity: Quantity,
+  mark: DecimalMark,
+  read: (text: string) => readonly TextPart[] | null,
+): readonly TextPart[] | null {
+  if (quantity !== 'share' && quantity !== 'count') return null;
+  const interval = findInterval(body);
+  if (interval === null) return null;
+  const rest = body
+    .replace(interval[0], '¦')
+    // What stands between the share and its interval, the interval's sign of per cent, and a bracket left open.
+    .replace(/\s*[,;:]?\s*¦\s*%?\s*/u, '')
+    .replace(/\s*[[(]\s*[)\]]?$/u, '')
+    .trim();
+  const closed = /^[^)\]]*[([][^)\]]*$/u.test(rest) ? `${rest})` : rest;
+  const parts = read(closed);
+  return parts === null ? null : [...parts, ...intervalParts(interval, mark, parts)];
 }
 
 /** "2.4 (0.3) kg", "2.3 kg [2.1; 2.5]": a unit is passed over; the attribute says which one is meant. */

@@ -91,7 +91,15 @@ export const SYMBOLS: readonly (readonly [pattern: string, stands: Meaning])[] =
 ];
 
 /** How a p value came about, where the words beside it say so. */
-export type Manner = 'adjusted' | 'permuted' | 'exact' | 'sphericity' | 'continuity' | 'another test';
+export type Manner =
+  | 'adjusted'
+  | 'permuted'
+  | 'exact'
+  | 'sphericity'
+  | 'continuity'
+  | 'welch'
+  | 'variances'
+  | 'another test';
 
 const MANNERS: readonly (readonly [pattern: RegExp, manner: Manner])[] = [
   [
@@ -102,6 +110,8 @@ const MANNERS: readonly (readonly [pattern: RegExp, manner: Manner])[] = [
   [/greenhouse|geisser|huynh|feldt|spheric|\bGG\b|\bHF\b/, 'sphericity'],
   [/yates|(?<!without )continuity/i, 'continuity'],
   [/\bexact\b/i, 'exact'],
+  [/welch|satterthwaite/i, 'welch'],
+  [/compare two variances|ratio of variances|var\.?test/i, 'variances'],
   // Tests that print t, F, z or chi-squared and are of another question; it is not computed here.
   [
     /bartlett|levene|brown.forsythe|fligner|shapiro|kolmogorov|smirnov|\bks_?test|anderson.darling|mcnemar|friedman|cochran|\bmood\b|ansari|brunner|munzel|alexander.?govern|compare two variances|ratio of variances|log.?rank|mantel|hosmer|jonckheere|hotelling|manova|ancova|repeated.measures|mixed.model|regress|binomial test|poisson|(?:1|one)-sample proportion|heteroscedas|skew|kurtos|normality/i,
