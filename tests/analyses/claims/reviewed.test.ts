@@ -22,14 +22,17 @@ const csv = [
   'Site,Row gap (mm),Warp diameter (mm),Technique',
   ...records.map(({ site, gap, diam, made }) => `${site},${gap},${diam},${made}`),
 ].join('\n');
-const study = checkStudy({
-  title: 'gaps',
-  seed: 1,
-  unit: 'item',
-  witness: { is: 'row' },
-  sources: [{ file: 'gaps.csv', profile: 'gaps.profile.json' }],
-  analyses: [],
-});
+const study = checkStudy(
+  {
+    title: 'gaps',
+    seed: 1,
+    unit: 'item',
+    witness: { is: 'row' },
+    sources: [{ file: 'gaps.csv', profile: 'gaps.profile.json' }],
+    analyses: [],
+  },
+  'gaps.study.json',
+);
 const profile = {
   role: 'fragments',
   columns: [
