@@ -2,8 +2,9 @@ import { dirname, resolve } from 'node:path';
 import { InputError } from '../errors.ts';
 import { loadStudy, studyFiles } from '../study/load.ts';
 import type { Study } from '../study/schema.ts';
-import { openWorkbooks, type Sheets } from '../study/workbooks.ts';
+import { isPacked, openWorkbooks, type Sheets } from '../study/workbooks.ts';
 import { readBytes, readText } from './files.ts';
+import { foreseeMemory } from './memory-foreseen.ts';
 import { pathOfNamed, refuseForeignFiles } from './study-paths.ts';
 
 /** A study with everything that it names, as it lies on disk. */
@@ -15,6 +16,8 @@ export interface StudyOnDisk {
   readonly sheets: Sheets;
   /** Paths of the study and of all that was read for it. */
   readonly inputs: readonly string[];
+  /** What reading it will take, where that is much. */
+  readonly large: string | null;
 }
 
 export interface ReadStudyOptions {
@@ -39,8 +42,10 @@ export async function readStudy(
   await refuseForeignFiles(path, folder, names, allowOutside);
   const files = new Map<string, Uint8Array>();
   for (const name of names) files.set(name, await readBytes(pathOfNamed(folder, name), name));
+  const tables = study.sources.filter(({ file }) => !isPacked(file)).map(({ file }) => file);
+  const large = foreseeMemory([...new Set(tables)].map((file) => files.get(file) ?? new Uint8Array()));
   const inputs = [path, ...names.map((name) => pathOfNamed(folder, name))];
-  return { path, study, files, sheets: await openWorkbooks(study, files), inputs };
+  return { path, study, files, sheets: await openWorkbooks(study, files), inputs, large };
 }
 
 const TABLE = /\.(?:csv|tsv|xlsx|parquet)$/i;

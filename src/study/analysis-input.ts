@@ -2,7 +2,7 @@ import type { AnalysisInput } from '../analyses/contract.ts';
 import type { RegisteredAnalysis } from '../analyses/register.ts';
 import { certaintyOf, withCertainties, withCertaintyAttributes } from '../fragments/certainty-groups.ts';
 import { createRandom } from '../numerics/foundation/random.ts';
-import type { Prepared } from './prepare.ts';
+import type { Material } from './prepare.ts';
 import { findReferences } from './references.ts';
 
 /** Attributes and groupings that the options of an analysis name, what they are by default included. */
@@ -24,7 +24,7 @@ export const certaintiesIn = (analysis: RegisteredAnalysis, options: object): re
  * @param certainties asked for as groupings; no other question sees them.
  */
 export function inputOf(
-  prepared: Prepared,
+  prepared: Material,
   id: string,
   files: ReadonlyMap<string, Uint8Array>,
   onProgress: (share: number, what: string) => void,

@@ -3,14 +3,14 @@ import { viewItems } from '../fragments/items.ts';
 import { joinNear } from '../sources/names/names.ts';
 import { type NearNames, spellings } from '../sources/names/near-names.ts';
 import type { WhatIf } from './otherwise.ts';
-import type { Prepared } from './prepare.ts';
+import type { Material } from './prepare.ts';
 
 /**
  * The material as a question is asked of it: names that are likely to be spellings of one are taken as one, since two
  * spellings of one place would be compared as two places and be the most alike of all.
  */
 export interface Spelled {
-  readonly prepared: Prepared;
+  readonly prepared: Material;
   /** The same kept apart, as it is written; null where nothing was taken as one that somebody could doubt. */
   readonly apart: WhatIf | null;
 }
@@ -20,7 +20,7 @@ export interface Spelled {
  * @param named texts that its options hold, names of places among them: such a spelling is the one that stays, and two
  * that are both named are two.
  */
-export function namesAsOne(prepared: Prepared, used: readonly string[], named: ReadonlySet<string>): Spelled {
+export function namesAsOne(prepared: Material, used: readonly string[], named: ReadonlySet<string>): Spelled {
   const pairs = nearPairs(prepared, used).filter(
     ({ sure, names }) => sure !== 'doubtful' && !names.every((name) => named.has(name)),
   );
@@ -55,7 +55,7 @@ export function namesAsOne(prepared: Prepared, used: readonly string[], named: R
 
 /** Names that may differ by a slip of the pen, tried as one. */
 export function slipsAsOne(
-  prepared: Prepared,
+  prepared: Material,
   used: readonly string[],
   named: ReadonlySet<string>,
 ): WhatIf | null {
@@ -76,7 +76,7 @@ export function slipsAsOne(
   };
 }
 
-function nearPairs({ nearNames }: Prepared, used: readonly string[]): readonly NearNames[] {
+function nearPairs({ nearNames }: Material, used: readonly string[]): readonly NearNames[] {
   const asked = new Set(used.flatMap((id) => (id === 'assemblage' ? ['site', 'phase'] : [id])));
   return nearNames.filter(({ attribute }) => asked.has(attribute));
 }
@@ -93,7 +93,7 @@ const listed = (pairs: readonly NearNames[]) =>
 const whether = (pairs: readonly NearNames[]) =>
   `Say of ${listed(pairs)} whether they are one ("names" in the study, or on Sources).`;
 
-function joined(prepared: Prepared, pairs: readonly NearNames[]): Prepared {
+function joined(prepared: Material, pairs: readonly NearNames[]): Material {
   if (pairs.length === 0) return prepared;
   const fragments = joinNear(prepared.fragments, pairs);
   const records = prepared.unit === 'item' ? viewItems(fragments, prepared.register) : fragments;

@@ -3,7 +3,7 @@ import { endingWith } from '../analyses/one-sentence.ts';
 import type { Answered } from '../analyses/register.ts';
 import type { Witness } from '../fragments/witness.ts';
 import { type Change, changeOf } from './change-of.ts';
-import type { Prepared } from './prepare.ts';
+import type { Material } from './prepare.ts';
 
 /**
  * The same question asked of the same finds, recorded or counted otherwise. Where the verdict turns with that, it is
@@ -25,7 +25,7 @@ export interface WhatIf {
   readonly next: string;
   /** The name by which the first answer calls what this one calls so. */
   readonly calls?: (name: string) => string;
-  readonly prepared: () => Prepared;
+  readonly prepared: () => Material;
 }
 
 export interface Tried {

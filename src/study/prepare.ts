@@ -62,6 +62,42 @@ export interface Prepared {
   readonly disagreements: readonly { readonly attribute: string; readonly items: number }[];
 }
 
+/** What a question rests on: all but how the sources were read. */
+export type Material = Omit<
+  Prepared,
+  'sources' | 'heads' | 'ledger' | 'duplicates' | 'faults' | 'kindOf' | 'disagreements'
+>;
+
+/** That part of it, to be handed to another thread: the ledger alone may be half of all that was read. */
+export function materialOf(prepared: Prepared): Material {
+  const {
+    study,
+    register,
+    all,
+    fragments,
+    records,
+    restriction,
+    unit,
+    witness,
+    suggestedItem,
+    nearNames,
+    n,
+  } = prepared;
+  return {
+    study,
+    register,
+    all,
+    fragments,
+    records,
+    restriction,
+    unit,
+    witness,
+    suggestedItem,
+    nearNames,
+    n,
+  };
+}
+
 export type Progress = (share: number, what: string) => void;
 
 export interface PrepareOptions {

@@ -4,7 +4,7 @@ import { collapseItems } from '../fragments/items.ts';
 import { spellings } from '../sources/names/near-names.ts';
 import { nameIn } from '../sources/reading/assemble.ts';
 import type { WhatIf } from './otherwise.ts';
-import type { Prepared } from './prepare.ts';
+import type { Material } from './prepare.ts';
 
 /** What one object cannot be two of. */
 const ONE_EACH = ['phase', 'period', 'context', 'structure', 'fibre'] as const;
@@ -26,7 +26,7 @@ export interface ImpossibleObjects {
  * A number that restarts in every grave, trench or volume names several objects: its fragments are then of several
  * phases, structures or fibres. Null where that is so of few.
  */
-export function impossibleObjects(prepared: Prepared): ImpossibleObjects | null {
+export function impossibleObjects(prepared: Material): ImpossibleObjects | null {
   const { fragments, register, witness, nearNames } = prepared;
   if (witness.status !== 'confirmed') return null;
   // Two spellings of a phase are no two phases.
@@ -66,7 +66,7 @@ export function impossibleObjects(prepared: Prepared): ImpossibleObjects | null 
 }
 
 /** The same question with those taken as several objects. */
-export function takenApart(prepared: Prepared): WhatIf | null {
+export function takenApart(prepared: Material): WhatIf | null {
   const found = impossibleObjects(prepared);
   if (found === null || prepared.unit !== 'item') return null;
   const { witness, fragments } = prepared;

@@ -6,7 +6,7 @@ import { entriesOf } from './load.ts';
 import { materialCautions } from './material-cautions.ts';
 import { inNounsOf } from './nouns.ts';
 import { withTurns } from './otherwise.ts';
-import { type Prepared, type Progress, prepareStudy } from './prepare.ts';
+import { type Material, type Prepared, type Progress, prepareStudy } from './prepare.ts';
 import { readinessOf } from './readiness/readiness.ts';
 import { withheldAside } from './restrict.ts';
 import type { AnalysisResult, Results, StudyHead } from './results.ts';
@@ -81,7 +81,7 @@ export interface Claiming {
  * @returns answers by the analyses' ids, in the order in which they were claimed.
  */
 export function answersOf(
-  prepared: Prepared,
+  prepared: Material,
   files: ReadonlyMap<string, Uint8Array>,
   { claim, begun, onProgress, ...options }: RunOptions & Claiming,
 ): ReadonlyMap<string, AnalysisResult> {
@@ -110,7 +110,7 @@ export function resultsOf(prepared: Prepared, answers: ReadonlyMap<string, Analy
 
 /** One analysis on prepared material; never throws but to hand on a cancellation. */
 export function analyseOne(
-  prepared: Prepared,
+  prepared: Material,
   entry: AnalysisEntry,
   files: ReadonlyMap<string, Uint8Array>,
   { onProgress, onFault }: RunOptions = {},
@@ -206,7 +206,7 @@ function headOf(prepared: Prepared): StudyHead {
 }
 
 /** Every answer says how many records its sources withhold. */
-function withWithheld(n: Counts, { restriction }: Prepared): Counts {
+function withWithheld(n: Counts, { restriction }: Material): Counts {
   const aside = withheldAside(restriction.withheld);
   return aside.length === 0 ? n : { ...n, setAside: [...aside, ...n.setAside] };
 }

@@ -4,7 +4,7 @@ import { columnsOnDemand } from '../fragments/columns-on-demand.ts';
 import { viewItems } from '../fragments/items.ts';
 import type { Column, FragmentTable, NumericColumn } from '../fragments/table.ts';
 import type { WhatIf } from './otherwise.ts';
-import type { Prepared } from './prepare.ts';
+import type { Material } from './prepare.ts';
 import type { ReadinessLine } from './results.ts';
 
 /**
@@ -26,7 +26,7 @@ const ON_THE_PIECE: readonly string[] = ['structure', 'spacing', 'fibre', 'find'
  *
  * @param used attributes that the question rests on; none where it rests on what it finds.
  */
-export function asBeforeShrinking(prepared: Prepared, used: readonly string[]): WhatIf | null {
+export function asBeforeShrinking(prepared: Material, used: readonly string[]): WhatIf | null {
   const { study, fragments, register } = prepared;
   if (study.shrinkage === undefined) return null;
   const { preservation, upTo } = study.shrinkage;
@@ -54,7 +54,7 @@ export function asBeforeShrinking(prepared: Prepared, used: readonly string[]): 
 }
 
 /** How many pieces have shrunk by an unknown amount, and whether the study allows for it. */
-export function shrinkageLine(prepared: Prepared): readonly ReadinessLine[] {
+export function shrinkageLine(prepared: Material): readonly ReadinessLine[] {
   const shrunk = SHRINKS.map((id) => ({ label: labelOf(prepared, id), rows: rowsOf(prepared, [id]).length }));
   const found = shrunk.filter(({ rows }) => rows > 0);
   const measured = [...prepared.fragments.columns.values()].some(({ attribute }) => scales(attribute));
@@ -83,7 +83,7 @@ function scales({ unit, block }: NumericColumn['attribute']): boolean {
   return unit !== undefined && POWER[unit] !== undefined && ON_THE_PIECE.includes(block);
 }
 
-function rowsOf({ fragments, register }: Prepared, preservation: readonly string[]): number[] {
+function rowsOf({ fragments, register }: Material, preservation: readonly string[]): number[] {
   const column = fragments.columns.get('preservation');
   const vocabulary = register.vocabularies.get('preservation');
   if (column?.kind !== 'term' || vocabulary === undefined) return [];
@@ -93,7 +93,7 @@ function rowsOf({ fragments, register }: Prepared, preservation: readonly string
   );
 }
 
-function labelOf({ register }: Prepared, id: string): string {
+function labelOf({ register }: Material, id: string): string {
   return register.vocabularies.get('preservation')?.terms.find((term) => term.id === id)?.label ?? id;
 }
 

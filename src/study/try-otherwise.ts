@@ -3,13 +3,13 @@ import { InputError } from '../errors.ts';
 import { certaintiesIn, inputOf, namesIn } from './analysis-input.ts';
 import { namesAsOne, type Spelled } from './names-as-one.ts';
 import type { Tried } from './otherwise.ts';
-import type { Prepared, Progress } from './prepare.ts';
+import type { Material, Progress } from './prepare.ts';
 import type { AnalysisEntry } from './schema.ts';
 import { whatIfs } from './what-if.ts';
 
 /** The material as a question is asked of it: names that are likely to be one taken as one. */
 export function spelledFor(
-  prepared: Prepared,
+  prepared: Material,
   entry: AnalysisEntry,
   analysis: RegisteredAnalysis,
   files: ReadonlyMap<string, Uint8Array>,
@@ -51,7 +51,7 @@ export function tryOtherwise(
 
 /** Attributes that a question rests on, and the texts that its options hold. */
 function restsOn(
-  prepared: Prepared,
+  prepared: Material,
   entry: AnalysisEntry,
   analysis: RegisteredAnalysis,
   files: ReadonlyMap<string, Uint8Array>,

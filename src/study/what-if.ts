@@ -4,7 +4,7 @@ import { viewRows } from '../fragments/subset.ts';
 import type { FragmentTable, TermColumn } from '../fragments/table.ts';
 import { slipsAsOne } from './names-as-one.ts';
 import type { WhatIf } from './otherwise.ts';
-import type { Prepared } from './prepare.ts';
+import type { Material } from './prepare.ts';
 import { takenApart } from './restarting-numbers.ts';
 import { asBeforeShrinking } from './shrinkage.ts';
 
@@ -17,7 +17,7 @@ import { asBeforeShrinking } from './shrinkage.ts';
  * Empty where nothing of the kind is open.
  */
 export function whatIfs(
-  prepared: Prepared,
+  prepared: Material,
   used: readonly string[],
   named: ReadonlySet<string> = new Set(),
   judged = true,
@@ -31,7 +31,7 @@ export function whatIfs(
   ].filter((one) => one !== null);
 }
 
-function byObjects(prepared: Prepared): WhatIf | null {
+function byObjects(prepared: Material): WhatIf | null {
   const { witness, suggestedItem, fragments, study } = prepared;
   if (witness.status !== 'suggested' || study.unit === 'fragment') return null;
   const byRow = new Map(prepared.all.id.map((id, row) => [id, suggestedItem[row]]));
@@ -55,7 +55,7 @@ function byObjects(prepared: Prepared): WhatIf | null {
   };
 }
 
-function certainAlone(prepared: Prepared, used: readonly string[]): WhatIf | null {
+function certainAlone(prepared: Material, used: readonly string[]): WhatIf | null {
   const { fragments, register } = prepared;
   const doubtful = used.filter((id) => uncertainRows(fragments, id).length > 0);
   const rows = new Set(doubtful.flatMap((id) => uncertainRows(fragments, id)));

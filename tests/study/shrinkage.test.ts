@@ -57,7 +57,7 @@ describe('a stated shrinkage', () => {
   it('divides counts and multiplies lengths of those pieces alone, and never the readings themselves', () => {
     const prepared = prepareStudy(shrunk, files);
     const grown = asBeforeShrinking(prepared, ['density1'])?.prepared();
-    const value = (of: typeof prepared | undefined, id: string, row: number) => {
+    const value = (of: Pick<typeof prepared, 'fragments'> | undefined, id: string, row: number) => {
       const column = of?.fragments.columns.get(id);
       return column?.kind === 'numeric' ? column.low[row] : null;
     };

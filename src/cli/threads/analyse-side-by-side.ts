@@ -1,13 +1,22 @@
-import { availableParallelism } from 'node:os';
+import { availableParallelism, freemem } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import { entriesOf } from '../../study/load.ts';
-import type { Prepared } from '../../study/prepare.ts';
+import { materialOf, type Prepared } from '../../study/prepare.ts';
 import type { Results } from '../../study/results.ts';
 import { answersOf, type RunOptions, resultsOf } from '../../study/run-study.ts';
 import { commonCount, countedBy, type Errand, type Handed } from './errand.ts';
 
-/** From here on a copy of the material for every thread would cost more memory than a machine may have. */
-const MOST_COPIED = 50_000;
+/** A copy of the material of a small study is no matter to any machine. */
+const FEW = 50_000;
+
+/**
+ * How many further threads there is memory for: each takes a copy of the material and as much again to work with, which
+ * together is no more than this process holds. Half of what is free is left to others.
+ */
+function threadsInMemory(rows: number): number {
+  if (rows <= FEW) return Number.POSITIVE_INFINITY;
+  return Math.floor(freemem() / 2 / process.memoryUsage.rss());
+}
 
 /**
  * `analyse` on all cores: this thread and one more for each further core take the analyses of a study one after
@@ -22,9 +31,10 @@ export async function analyseSideBySide(
   { threads = availableParallelism(), ...options }: RunOptions & { readonly threads?: number } = {},
 ): Promise<Results> {
   const entries = entriesOf(prepared.study);
-  const copies = prepared.all.rows > MOST_COPIED ? 0 : Math.min(threads, entries.length) - 1;
+  const copies = Math.min(threads, entries.length, 1 + threadsInMemory(prepared.all.rows)) - 1;
   const count = commonCount();
-  const others = Array.from({ length: copies }, () => handedBy({ prepared, files, count }));
+  const errand = { prepared: materialOf(prepared), files, count };
+  const others = Array.from({ length: copies }, () => handedBy(errand));
   const begun = () => Math.min(entries.length, Atomics.load(count, 0));
   const claim = countedBy(count, prepared);
   const done = new Map(answersOf(prepared, files, { ...options, claim, begun }));

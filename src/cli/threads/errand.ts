@@ -1,11 +1,11 @@
 import { entriesOf } from '../../study/load.ts';
-import type { Prepared } from '../../study/prepare.ts';
+import type { Material } from '../../study/prepare.ts';
 import type { AnalysisResult } from '../../study/results.ts';
 import type { Claim } from '../../study/run-study.ts';
 
 /** What a thread is given: the material, read and laid out, and the count that all threads of a run share. */
 export interface Errand {
-  readonly prepared: Prepared;
+  readonly prepared: Material;
   readonly files: ReadonlyMap<string, Uint8Array>;
   readonly count: Int32Array;
 }
@@ -25,7 +25,7 @@ export function commonCount(): Int32Array {
 const LONGEST: readonly string[] = ['grouping', 'typology', 'standing', 'placement'];
 
 /** The next analysis that nobody has taken, long ones first; each goes to one thread alone. */
-export function countedBy(count: Int32Array, { study }: Prepared): Claim {
+export function countedBy(count: Int32Array, { study }: Material): Claim {
   const rank = ({ kind }: { readonly kind: string }) => {
     const place = LONGEST.indexOf(kind);
     return place < 0 ? LONGEST.length : place;

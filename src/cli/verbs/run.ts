@@ -51,7 +51,8 @@ export const runVerb: Verb = (terminal, setStatus) =>
     .option(...ALLOW_OUTSIDE)
     .action(async (path: string, options: RunOptions) => {
       const report = !options.report ? 'none' : options.static ? 'static' : 'live';
-      const { study, files, sheets, inputs } = await readStudy(path, options);
+      const { study, files, sheets, inputs, large } = await readStudy(path, options);
+      if (large !== null) terminal.err(`${large}\n`);
       const prepared = prepareStudy(study, files, {
         sheets,
         onProgress: (share, what) => terminal.progress(share * READING, what),

@@ -164,9 +164,6 @@ export function projector(
   }
   let whole: Float64Array | undefined;
   return (dissimilarities) => {
-    const complete = !dissimilarities.some(Number.isNaN);
-    const normal = complete && whole !== undefined ? whole : crossProducts(rows, size, dissimilarities);
-    if (complete) whole = normal;
     const right = new Float64Array(size);
     let used = 0;
     for (let i = 0; i < n; i++) {
@@ -177,6 +174,8 @@ export function projector(
       for (let a = 0; a < size; a++) right[a] += rows[i * size + a] * target;
     }
     if (used < size) return { why: `only ${used} records could be compared, too few to place it` };
+    const normal = used === n && whole !== undefined ? whole : crossProducts(rows, size, dissimilarities);
+    if (used === n) whole = normal;
     const solution = solveSymmetric(normal, right);
     if (solution === null) return { why: 'the records that could be compared do not span the axes' };
     const place = solution.slice(0, axes);
