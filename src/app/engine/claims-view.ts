@@ -1,6 +1,7 @@
 import type { ClaimsFound } from '../../analyses/claims/found.ts';
 import { type Claimed, claims, judgeClaims } from '../../analyses/claims/index.ts';
 import { type ClaimsOptions, claimsOptions } from '../../analyses/claims/options.ts';
+import { briefPrint } from '../../analyses/claims/place-words.ts';
 import { readClaimLines } from '../../analyses/claims/reading/claims-file.ts';
 import { type PrintedTable, readTable } from '../../analyses/claims/reading/printed-table.ts';
 import { InputError } from '../../errors.ts';
@@ -39,7 +40,7 @@ export function claimsView(
       id: figure.id,
       place: figure.place,
       quantity: figure.quantity,
-      printed: figure.printed,
+      printed: briefPrint(figure),
       verdict,
       says,
       why,

@@ -172,3 +172,42 @@ describe('what a verdict says of the data', () => {
     expect(numbers).toEqual(numbers.map((_, i) => i + 1));
   });
 });
+
+describe('an interval in a row of its own', () => {
+  const gap = {
+    attribute: 'rowGap',
+    select: 'site in Tolvane',
+    versus: 'site in Mirrow Ness',
+    set: 'w',
+  } as const;
+  // R 4.2.2, t.test of two samples: t = -3.59690, df = 22.04, 95 % interval -2.6888 to -0.7223.
+  const beside = (interval: string) =>
+    check([
+      { id: 't', quantity: 'statistic', ...gap, printed: 't = -3.5969, df = 22.04, p = .0016' },
+      { id: 'i', quantity: 'interval', ...gap, printed: interval },
+    ]).judged.find(({ figure }) => figure.id === 'i');
+
+  it('goes with the t of its set', () => {
+    expect(beside('[-2.69, -0.72]')?.verdict).toBe('agrees');
+    expect(beside('[-2.69, 0.72]')?.verdict).toBe('differs');
+  });
+
+  it('of a share asks for what a share rests on', () => {
+    const [low] = check([
+      { quantity: 'interval', counted: 'structure in open twining', printed: '37.7-68.8 %' },
+    ]).judged;
+    expect(low.verdict).toBe('cannot be checked');
+    expect(low.resolve).toContain('the count and n');
+    expect(low.resolve).not.toContain('standard deviation');
+  });
+
+  // R 4.2.2: binom.test(23, 43)$conf.int is 0.3765 to 0.6882.
+  it('of a share is held to its count and number', () => {
+    const of = (interval: string) =>
+      check([
+        { id: 's', quantity: 'share', counted: 'structure in open twining', printed: interval },
+      ]).judged.find(({ figure }) => figure.quantity === 'low')?.verdict;
+    expect(of('23/43 (53.5 %; 95 % CI 37.7–68.8 %)')).toBe('agrees');
+    expect(of('23/43 (53.5 %; 95 % CI 33.7–68.8 %)')).toBe('differs');
+  });
+});

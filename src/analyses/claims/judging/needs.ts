@@ -18,6 +18,9 @@ const NEEDS: Partial<Record<Quantity, readonly Need[]>> = {
   correlation: ['n', 'p'],
 };
 
+/** The interval of a share rests on a count and the number that it is of. */
+const OF_SHARE: readonly Need[] = ['count', 'n'];
+
 const NEED_WORDS: Partial<Record<Need, string>> = {
   step: 'the step of the readings',
   sd: 'the standard deviation',
@@ -43,9 +46,10 @@ const OTHER_NEEDS: Partial<Record<Quantity, string>> = {
 /** What its set lacks of that. */
 function lacking(figure: PrintedFigure, set: readonly PrintedFigure[]): string {
   const printed = new Set(set.map(({ quantity }) => quantity));
-  const absent = (NEEDS[figure.quantity] ?? []).filter((need) =>
-    need === 'step' ? figure.perUnit === null : !printed.has(need),
-  );
+  const ofShare = figure.counted.length > 0 || printed.has('share') || printed.has('count');
+  const interval = figure.quantity === 'low' || figure.quantity === 'high';
+  const needs = interval && ofShare ? OF_SHARE : (NEEDS[figure.quantity] ?? []);
+  const absent = needs.filter((need) => (need === 'step' ? figure.perUnit === null : !printed.has(need)));
   if (absent.length > 0) return printList(absent.map((need) => NEED_WORDS[need] ?? need));
   return OTHER_NEEDS[figure.quantity] ?? 'the single readings';
 }

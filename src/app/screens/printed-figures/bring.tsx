@@ -139,14 +139,15 @@ function PasteTable({ onTable }: { onTable: (text: string) => void }) {
   const [typed, setText] = useDraft<string>('pasted table');
   const text = typed ?? '';
   return (
-    <details>
+    <details className="paste-table">
       <summary className="small">Paste a printed table</summary>
       <div className="stack tight">
         <TextField className="field" value={text} onChange={setText}>
           <Label className="label">As it stands on the page, with its caption and notes</Label>
           <TextArea
             className="input pasted"
-            rows={5}
+            rows={12}
+            wrap="off"
             placeholder={'Table 2. Kinds by site\nSite  tabby  twill  Total\nA  12  7  19\nB  3  9  12'}
           />
         </TextField>

@@ -37,9 +37,22 @@ const FIELDS: readonly (readonly [column: Column, label: string, hint: string])[
 /** Fields that only some quantities have. */
 const ONLY: Readonly<Partial<Record<Column, readonly Quantity[]>>> = {
   step: ['mean', 'sd', 'se', 'cv', 'median', 'min', 'max', 'range', 'q1', 'q3', 'total', 'difference'],
-  versus: ['difference', 'ratio', 'statistic', 'df', 'p', 'similarity', 'correlation'],
-  counted: ['count', 'share', 'low', 'high', 'interval', 'total'],
-  test: ['statistic', 'df', 'p', 'correlation', 'similarity', 'diversity'],
+  versus: [
+    'difference',
+    'ratio',
+    'statistic',
+    'df',
+    'p',
+    'n',
+    'effect',
+    'low',
+    'high',
+    'interval',
+    'similarity',
+    'correlation',
+  ],
+  counted: ['count', 'share', 'low', 'high', 'interval', 'total', 'statistic', 'p'],
+  test: ['statistic', 'df', 'p', 'correlation', 'effect', 'similarity', 'diversity'],
   sided: ['statistic', 'p'],
 };
 

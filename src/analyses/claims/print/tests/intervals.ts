@@ -15,7 +15,7 @@ import type { PrintedTest } from './test-groups.ts';
 export function intervalChecks(test: PrintedTest, set: readonly PrintedFigure[]): FigureCheck[] {
   const beside = set.filter(({ line }) => line === test.statistic.line);
   const [low, high] = (['low', 'high'] as const).map((end) =>
-    only(beside.filter(({ quantity }) => quantity === end)),
+    only(endsBeside(test, set).filter(({ quantity }) => quantity === end)),
   );
   if (low === undefined || high === undefined) return [];
   const ends = [rangeOfFigure(low, 'any'), rangeOfFigure(high, 'any')] as const;
@@ -37,6 +37,18 @@ export function intervalChecks(test: PrintedTest, set: readonly PrintedFigure[])
       [effect],
     ),
   ];
+}
+
+/** The ends in the text of the test; where none stand there, those of a row of its own that is of the same groups. */
+function endsBeside({ statistic }: PrintedTest, set: readonly PrintedFigure[]): readonly PrintedFigure[] {
+  const ends = set.filter(({ quantity }) => quantity === 'low' || quantity === 'high');
+  const own = ends.filter(({ line }) => line === statistic.line);
+  if (own.length > 0 || statistic.cell !== null) return own;
+  const groupsOf = ({ attributes, selectText, versusText }: PrintedFigure) =>
+    JSON.stringify([attributes, selectText, versusText]);
+  const alike = set.filter((figure) => groupsOf(figure) === groupsOf(statistic));
+  const tests = alike.filter(({ quantity }) => quantity === 'statistic' || quantity === 'correlation');
+  return tests.length === 1 ? ends.filter((end) => alike.includes(end)) : [];
 }
 
 /** The middle over half the width, times the quantile of Student's t, is t. */
