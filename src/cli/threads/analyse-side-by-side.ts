@@ -1,4 +1,4 @@
-import { availableParallelism, freemem } from 'node:os';
+import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import { entriesOf } from '../../study/load.ts';
 import { materialOf, type Prepared } from '../../study/prepare.ts';
@@ -6,32 +6,24 @@ import type { Results } from '../../study/results.ts';
 import { answersOf, type RunOptions, resultsOf } from '../../study/run-study.ts';
 import { commonCount, countedBy, type Errand, type Handed } from './errand.ts';
 
-/** A copy of the material of a small study is no matter to any machine. */
-const FEW = 50_000;
-
-/**
- * How many further threads there is memory for: each takes a copy of the material and as much again to work with, which
- * together is no more than this process holds. Half of what is free is left to others.
- */
-function threadsInMemory(rows: number): number {
-  if (rows <= FEW) return Number.POSITIVE_INFINITY;
-  return Math.floor(freemem() / 2 / process.memoryUsage.rss());
-}
+/** With more rows than these each further thread may take a gigabyte or two, which nobody has asked for by default. */
+const MANY = 50_000;
 
 /**
  * `analyse` on all cores: this thread and one more for each further core take the analyses of a study one after
  * the other. Each analysis draws from its own random stream, so the results are the same bytes on any number of
  * threads. What a thread that cannot be had, or that ends early, leaves undone is computed here.
  *
- * @param threads how many at most, this one included; all cores by default.
+ * @param threads how many at most, this one included; all cores by default, with very many rows this one alone.
  */
 export async function analyseSideBySide(
   prepared: Prepared,
   files: ReadonlyMap<string, Uint8Array>,
-  { threads = availableParallelism(), ...options }: RunOptions & { readonly threads?: number } = {},
+  { threads, ...options }: RunOptions & { readonly threads?: number } = {},
 ): Promise<Results> {
   const entries = entriesOf(prepared.study);
-  const copies = Math.min(threads, entries.length, 1 + threadsInMemory(prepared.all.rows)) - 1;
+  const most = threads ?? (prepared.all.rows > MANY ? 1 : availableParallelism());
+  const copies = Math.min(most, entries.length) - 1;
   const count = commonCount();
   const errand = { prepared: materialOf(prepared), files, count };
   const others = Array.from({ length: copies }, () => handedBy(errand));

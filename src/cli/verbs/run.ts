@@ -47,7 +47,11 @@ export const runVerb: Verb = (terminal, setStatus) =>
     .option('--full', 'print every table and everything that could change an answer, too')
     .option('--quiet', 'print the answers alone')
     .option('--json', 'print the results as JSON instead of a summary')
-    .option('--threads <number>', 'compute on so many cores at most; all of them if left out', coresOf)
+    .option(
+      '--threads <number>',
+      'compute on so many cores at most; all of them if left out, one with more than 50,000 rows',
+      coresOf,
+    )
     .option(...ALLOW_OUTSIDE)
     .action(async (path: string, options: RunOptions) => {
       const report = !options.report ? 'none' : options.static ? 'static' : 'live';
