@@ -21,18 +21,21 @@ export function oneSentence(first: readonly string[], ...more: readonly (readonl
 /**
  * The sentence with a last clause that has to be said. Where there is no room for it, first what stands in brackets is
  * left out, then one part after another from the end; who cannot be ruled out is not named before it is passed over, and
- * a part that says what the rest hangs on goes last of all. Nothing of what is left is changed.
+ * a part that says what the rest hangs on goes last of all. Nothing of what is left is changed: a bracket that belongs to
+ * a name ("Skaith Hole (N)") stays with it.
  *
  * @param clause ways to say it, the fullest first; each brings its own comma.
  * @param instead what is said in its place before a part goes that the rest hangs on.
+ * @param names labels that may stand in the sentence.
  */
 export function endingWith(
   sentence: string,
   clause: readonly string[],
   instead: readonly string[] = [],
+  names: readonly string[] = [],
 ): string {
   const whole = sentence.replace(/\.$/, '');
-  const bare = whole.replace(/ \([^()]*\)/g, '');
+  const bare = withoutBrackets(whole, names);
   const sound = [whole, bare];
   const lame: string[] = [];
   for (let last = bare; ; ) {
@@ -48,6 +51,15 @@ export function endingWith(
     texts.flatMap((text) => ends.map((end) => `${text}${end}.`));
   const all = [...ending(sound, clause), ...ending(sound, instead), ...ending(lame, clause)];
   return all.find((text) => wordsIn(text) <= MOST_WORDS) ?? all[all.length - 1];
+}
+
+/** The text without what stands in brackets, but for those with which a name ends. */
+function withoutBrackets(text: string, names: readonly string[]): string {
+  const ended = names.filter((name) => / \([^()]*\)$/.test(name));
+  return text.replace(/ \([^()]*\)/g, (bracket, at: number) => {
+    const upTo = text.slice(0, at + bracket.length).toLowerCase();
+    return ended.some((name) => upTo.endsWith(name.toLowerCase())) ? bracket : '';
+  });
 }
 
 /** Who cannot be ruled out as the first. */

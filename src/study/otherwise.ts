@@ -83,7 +83,7 @@ export function withTurns(answered: Answered, witness: Witness, tried: readonly 
     };
   const [names, ...others] = clauses(witness, changed);
   // Whether names are one is the first line of what would turn it, where there is no room to say so.
-  const said = endingWith(words.answer, together([names, ...others]), together(others));
+  const said = endingWith(words.answer, together([names, ...others]), together(others), labelsOf(answered));
   // What had to give way is evidence still.
   const whole = said.startsWith(words.answer.replace(/\.$/, ''));
   return {
@@ -95,6 +95,15 @@ export function withTurns(answered: Answered, witness: Witness, tried: readonly 
       ...settle,
     },
   };
+}
+
+/** The texts in the cells and the heads of the tables: the names that the answer may call. */
+function labelsOf({ tables }: Answered): readonly string[] {
+  const texts = Object.values(tables).flatMap(({ columns, rows }) => [
+    ...columns.map(({ label }) => label),
+    ...rows.flat().filter((cell) => typeof cell === 'string'),
+  ]);
+  return [...new Set(texts)];
 }
 
 /** What has to be said of a verdict that stands, each with its shorter wordings; that of names comes first. */

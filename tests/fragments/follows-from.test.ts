@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { AnalysisInput } from '../../src/analyses/contract.ts';
+import { printTurn } from '../../src/analyses/phrasing.ts';
 import { computePlacement } from '../../src/analyses/placement/compute.ts';
 import { placementOptions } from '../../src/analyses/placement/options.ts';
+import { placementWords } from '../../src/analyses/placement/words.ts';
 import { defaultRegister } from '../../src/attributes/register.ts';
 import { defaultAttributes, defaultOfComplete } from '../../src/fragments/compared-by-default.ts';
 import { compareRecords } from '../../src/fragments/comparison.ts';
@@ -119,5 +121,29 @@ describe('a find of which the row gap alone was measured', () => {
   it('where only other attributes are asked for, that is said, and not that nothing is known', () => {
     const found = place({ rowGap: '2 mm' }, ['structure']);
     expect(found.unplaced).toBe('what is known of it (row gap) is not among what is compared');
+  });
+
+  it('nearest because less is known is said, with who is nearest of those of whom as much is known', () => {
+    const more = derived(
+      `Find no.,Site,Structure,Row gap (mm)\nA,North,twining,\nB,North,twining,\nC,North,twining,\nD,South,twining,8\nE,South,twining,2\nF,South,twining,30\n`,
+    );
+    const found = computePlacement(
+      { ...input, records: more, fragments: more },
+      placementOptions.parse({ find: { structure: 'twining', rowGap: '9' }, map: false, draws: 0 }),
+    );
+    expect(found.neighbours.slice(0, 3).map(({ id, shared, of }) => [id, shared, of])).toEqual([
+      ['A', 1, 2],
+      ['B', 1, 2],
+      ['C', 1, 2],
+    ]);
+    expect(found.lessKnown).toMatchObject({ shared: 1, others: 1.5, of: 2, lacking: ['Row gap'] });
+    expect(found.lessKnown?.whole?.id).toBe('D');
+    const { unless, because } = placementWords(found);
+    expect(because[0]).toContain('A (North, distance 0, on 1 of 2)');
+    expect(unless.map(printTurn).join(' ')).toContain(
+      'The nearest may be nearest because less is known of them (row gap not recorded): of 2 attributes of the find they have 1, all comparanda 1.5 on average; nearest of those that lack nothing: D',
+    );
+    const told = place({ structure: 'twining', rowGap: '2.2 mm' });
+    expect(told.lessKnown).toBeNull();
   });
 });

@@ -130,5 +130,11 @@ describe('a clause that has to be said last', () => {
       `${long.replace(' (eight, nine and ten)', '')} ${more}, c.`,
     );
     expect(endingWith(`It differs, but ${'x '.repeat(27)}y.`, [', c'])).toBe('It differs, c.');
+    const names = ['Skaith Hole (N)', 'Skaith Hole (S)', 'Ash (upper terrace)'];
+    const alike = `in structure most alike are Skaith Hole (N) and Skaith Hole (S) (0.93), ${'far '.repeat(16)}off`;
+    expect(endingWith(`${alike}.`, [', c'], [], names)).toContain('Skaith Hole (N) and Skaith Hole (S), far');
+    expect(
+      endingWith(`${alike}, like Ash (upper terrace) (${'x '.repeat(9)}).`, [', c'], [], names),
+    ).not.toMatch(/Skaith Hole and|Hole,|Ash,/);
   });
 });

@@ -14,6 +14,7 @@ import { type BagMaker, drawsOf, furtherAnswers, mapPosition } from './further.t
 import { guardedSets } from './guarded.ts';
 import type { LabelAttribute } from './labels.ts';
 import { lackedOf } from './lacked.ts';
+import { lessKnownOf } from './less-known.ts';
 import { nearestNeighbours } from './neighbours.ts';
 import { nothingPlaced, standsFor } from './nothing-placed.ts';
 import { noveltyOf } from './novelty.ts';
@@ -129,6 +130,7 @@ export function computePlacement(asked: AnalysisInput, options: PlacementOptions
     lacked,
     circular: attributes.map(({ label }) => label).filter((label) => comparedOn.includes(label)),
     neighbours,
+    lessKnown: lessKnownOf(spec, order, distances, neighbours, records),
     broad: broad === null ? null : broadFound(broad, order, options.nearest),
     percentiles: percentilesOf(records, find.table, attributes, comparanda.allRows, comparanda.ends),
     judged,

@@ -73,11 +73,30 @@ export interface Neighbour {
   readonly blocks: readonly { readonly block: string; readonly contribution: number | null }[];
   /** What the find has and this record lacks. */
   readonly notCompared: readonly string[];
+  /** Attributes that both have, and all that the find has; what follows from others that both have is not counted. */
+  readonly shared: number;
+  readonly of: number;
   readonly source: string;
   readonly sourceRow: number;
   /** Use as the source records it, and how it was known; empty where it says nothing. */
   readonly use: string;
   readonly useBasis: string;
+}
+
+/** As many of the nearest comparanda are named in the evidence. */
+export const NAMED_NEAREST = 3;
+
+/** The nearest comparanda that are named lack more of what the find has than others do. */
+export interface LessKnown {
+  readonly named: number;
+  /** Attributes of the find that the named ones have, and that all comparanda have, on average. */
+  readonly shared: number;
+  readonly others: number;
+  readonly of: number;
+  /** What some of those named lack. */
+  readonly lacking: readonly string[];
+  /** The nearest of those that lack nothing; null where each lacks something. */
+  readonly whole: { readonly id: string; readonly assemblage: string; readonly distance: number } | null;
 }
 
 /** Terms of the find or of comparanda that say less than a kind, and what that does to the nearest comparanda. */
@@ -127,6 +146,8 @@ export interface PlacementFound extends Findings {
   /** Attributes of labels that are compared as well, so that their labels are judged by themselves. */
   readonly circular: readonly string[];
   readonly neighbours: readonly Neighbour[];
+  /** Null where the nearest that are named lack no more than others. */
+  readonly lessKnown: LessKnown | null;
   /** Null where nothing that is compared says less than a kind. */
   readonly broad: BroadFound | null;
   readonly percentiles: readonly Percentile[];

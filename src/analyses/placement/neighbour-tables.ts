@@ -17,6 +17,8 @@ export function neighboursTable({ neighbours, comparedOn, unit, broad }: Placeme
             { id: 'greatest', label: 'at most' },
           ]),
       ...blocks.map((block) => ({ id: block, label: `part from ${block}` })),
+      { id: 'shared', label: 'compared on' },
+      { id: 'of', label: 'of' },
       { id: 'notCompared', label: 'not compared' },
       { id: 'recordedUse', label: 'recorded use' },
       { id: 'useBasis', label: 'use known by' },
@@ -30,13 +32,15 @@ export function neighboursTable({ neighbours, comparedOn, unit, broad }: Placeme
       one.distance,
       ...(broad === null ? [] : [one.least, one.greatest]),
       ...one.blocks.map(({ contribution }): TableCell => contribution ?? { why: 'not compared' }),
+      one.shared,
+      one.of,
       one.notCompared.join(', '),
       one.use,
       one.useBasis,
       one.source,
       one.sourceRow,
     ]),
-    note: `Compared on ${comparedOn.join(', ')}. The parts add up to the distance.${
+    note: `Compared on ${comparedOn.join(', ')}. The parts add up to the distance. Compared on: so many of the attributes that the find has; what a record lacks adds nothing to its distance.${
       broad === null
         ? ''
         : ` At least and at most: as near and as far as broad terms allow (${broad.terms.join(', ')}).`

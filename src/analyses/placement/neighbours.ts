@@ -42,6 +42,8 @@ export function nearestNeighbours(
       notCompared: pair.variables
         .filter((part) => part.state === 'unknown')
         .map((part) => comparison.attributes[known[part.variable]].attribute.label),
+      shared: pair.variables.filter(({ state }) => state === 'compared' || state === 'both absent').length,
+      of: pair.variables.filter(({ state }) => state !== 'said already' && state !== 'no weight').length,
       source: records.sources[origin.source] ?? '',
       sourceRow: origin.row,
       use: textAt(input, 'recordedUse', row),

@@ -51,6 +51,7 @@ export function nothingPlaced(
     lacked: { records: 0, of: 0, attributes: [] },
     circular: [],
     neighbours: [],
+    lessKnown: null,
     broad: null,
     percentiles: [],
     judged: [],

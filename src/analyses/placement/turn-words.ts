@@ -1,7 +1,7 @@
 import type { Turn } from '../contract.ts';
 import { guardTurns } from '../guard-words.ts';
-import { inSentence, printCount, printList, printSome } from '../phrasing.ts';
-import type { BroadFound, KindOfChange, Move, PlacementFound } from './found.ts';
+import { inSentence, printCount, printList, printNumber, printSome } from '../phrasing.ts';
+import type { BroadFound, KindOfChange, LessKnown, Move, PlacementFound } from './found.ts';
 
 export const sentenceOf = (note: string): string => (/[.!?]$/.test(note) ? note : `${note}.`);
 
@@ -50,6 +50,20 @@ function nearestTurn({ terms, more, nearest }: BroadFound, listed: number): Turn
   };
 }
 
+/** The nearest, where less is known of them than of others, and who is nearest of those of whom as much is known. */
+function lessKnownTurn({ named, shared, others, of, lacking, whole }: LessKnown): Turn {
+  const [has, have] = [shared, others].map((mean) => printNumber(mean, 2));
+  const among =
+    whole === null
+      ? 'every comparandum lacks something'
+      : `nearest of those that lack nothing: ${whole.id} (${whole.assemblage === '' ? '' : `${whole.assemblage}, `}distance ${printNumber(whole.distance, 2)})`;
+  return {
+    what: `the nearest may be nearest because less is known of ${named === 1 ? 'it' : 'them'} (${printSome(lacking.map(inSentence), 3)} not recorded)`,
+    size: `of ${of} attributes of the find ${named === 1 ? 'it has' : 'they have'} ${has}, all comparanda ${have} on average; ${among}`,
+    overturns: false,
+  };
+}
+
 /** Conditions that may stand for what excludes a label, what all attributes share said once. */
 export function guardedTurns({ guarded }: PlacementFound): Turn[] {
   const said = guarded.flatMap(({ attribute, guard }) =>
@@ -63,7 +77,10 @@ export function guardedTurns({ guarded }: PlacementFound): Turn[] {
 /** What could change the verdict, though it was not tried, or must be known to read it. */
 export function doubts(found: PlacementFound): Turn[] {
   const { lacking, percentiles, judged, circular, options, n } = found;
-  const turns: Turn[] = found.notes.map((note) => ({ what: sentenceOf(note), size: '', overturns: false }));
+  const turns: Turn[] = [
+    ...(found.lessKnown === null ? [] : [lessKnownTurn(found.lessKnown)]),
+    ...found.notes.map((note) => ({ what: sentenceOf(note), size: '', overturns: false })),
+  ];
   if (found.broad !== null) turns.push(nearestTurn(found.broad, found.neighbours.length));
   for (const { label, by, bounds } of percentiles)
     if (by === '' && !('why' in bounds) && bounds.outside !== null)

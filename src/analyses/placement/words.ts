@@ -11,7 +11,7 @@ import {
   printSmall,
   printSome,
 } from '../phrasing.ts';
-import type { Neighbour, PlacementFound } from './found.ts';
+import { NAMED_NEAREST, type Neighbour, type PlacementFound } from './found.ts';
 import type { JudgedLabel, LabelSet, Novelty } from './sets-found.ts';
 import { rightSaid } from './sets-tables.ts';
 import { doubts, fragile, guardedTurns, sentenceOf } from './turn-words.ts';
@@ -118,10 +118,10 @@ const MOST_NAMED = 5;
 function because(found: PlacementFound): string[] {
   const { neighbours, comparedOn, n, unit, options } = found;
   const near = neighbours
-    .slice(0, 3)
+    .slice(0, NAMED_NEAREST)
     .map(
       (one, place) =>
-        `${one.id} (${one.assemblage === '' ? '' : `${one.assemblage}, `}distance ${printNumber(one.distance, 2)}${spanOf(one, place === 0)})`,
+        `${one.id} (${one.assemblage === '' ? '' : `${one.assemblage}, `}distance ${printNumber(one.distance, 2)}${spanOf(one, place === 0)}${one.shared < one.of ? `, on ${one.shared} of ${one.of}` : ''})`,
     );
   const among = printCount(unit === 'item' ? n.items : n.fragments, unit);
   const standing = found.standsFor === 'one fragment an item' ? ', each by one of its fragments' : '';

@@ -13,6 +13,7 @@ import { levelSaid } from '../level-said.ts';
 import { type Marks, marksOf } from '../marks.ts';
 import { groupCounts } from './count.ts';
 import { describeNumbers } from './describe-numbers.ts';
+import { endsOf } from './ends.ts';
 import { ALL, type NumberGroup, type RecordedCell, type SummaryFound, type TermGroup } from './found.ts';
 import { countKinds } from './kinds.ts';
 import { centreLimits } from './limits.ts';
@@ -58,6 +59,12 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
   );
   const marksFor = (of: (id: string) => Marks) =>
     new Map(kinds.map(({ attribute }) => [attribute.id, of(attribute.id)] as const));
+  const numbers = numeric.flatMap((column, at) =>
+    parts.map((part, place) => {
+      const share = (at + place / parts.length) / numeric.length;
+      return numberGroup(within(input, share), column, part, options);
+    }),
+  );
   const terms = kinds.flatMap((column) =>
     parts.map((part) => termGroup(input, column, column, part, options)),
   );
@@ -82,12 +89,8 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
     recorded:
       columns.length < FEWEST_FOR_MATRIX || options.by.length === 0 ? [] : recordedCells(columns, single),
     time: options.timeBins === undefined ? null : timeLines(input, columns, parts, options.timeBins),
-    numbers: numeric.flatMap((column, at) =>
-      parts.map((part, place) => {
-        const share = (at + place / parts.length) / numeric.length;
-        return numberGroup(within(input, share), column, part, options);
-      }),
-    ),
+    numbers,
+    ends: endsOf(numbers),
     terms,
     mixed: kinds.flatMap((column) =>
       parts.flatMap(({ rows, labels, whole }) =>

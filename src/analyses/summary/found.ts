@@ -81,6 +81,9 @@ export interface NumberGroup extends Group {
   readonly limits: CentreLimits | null;
 }
 
+/** Whether the limits of the least and of the greatest median leave them apart; not asked for or not to be had: unknown. */
+export type EndsApart = 'apart' | 'overlap' | 'unknown';
+
 export interface TermCount {
   readonly term: string;
   readonly count: number;
@@ -152,6 +155,8 @@ export interface SummaryFound extends Findings {
   readonly by: readonly { readonly id: string; readonly label: string }[];
   readonly numbers: readonly NumberGroup[];
   /** Kinds by the words as recorded: what there is. */
+  /** By attribute, whether the groups of least and of greatest median lie apart by the limits of both. */
+  readonly ends: ReadonlyMap<string, EndsApart>;
   readonly terms: readonly TermGroup[];
   /** Kinds of the attributes that hold mixtures, a mixture counted once for each of its parts. */
   readonly mixed: readonly MixedCount[];

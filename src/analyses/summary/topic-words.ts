@@ -9,6 +9,7 @@ import {
   printSome,
   printYear,
 } from '../phrasing.ts';
+import { byMedian } from './ends.ts';
 import type { NumberGroup, SpanGroup, SummaryFound, TermGroup } from './found.ts';
 
 /** One attribute: its clause of the answer, the same shorter, and its line of evidence. */
@@ -50,8 +51,7 @@ function numberTopic(found: SummaryFound, groups: readonly NumberGroup[]): Topic
   const whole = groups.find((group) => group.whole) ?? groups[0];
   const name = inSentence(label);
   if (whole.points.length === 0) return nowhere(label, found);
-  const single = groups.filter((group) => !group.whole && group.quotable && group.quartiles !== null);
-  const ordered = [...single].sort((a, b) => medianOf(a) - medianOf(b));
+  const ordered = byMedian(groups);
   const evidence = `${label}: ${printList((ordered.length > 0 ? ordered : [whole]).slice(0, 6).map((group) => medianSaid(found, group)))}.`;
   const [first] = ordered;
   const last = ordered[ordered.length - 1];
@@ -64,6 +64,12 @@ function numberTopic(found: SummaryFound, groups: readonly NumberGroup[]): Topic
   if (printNumber(medianOf(first)) === printNumber(medianOf(last))) {
     const clause = `${name} has the same median in all ${printSmall(ordered.length)}, ${printQuantity(medianOf(first), unit)}`;
     return { clause, shorter: clause, evidence };
+  }
+  const ends = found.ends.get(groups[0].attribute);
+  if (ends !== 'apart') {
+    const range = `medians of ${name} run from ${printNumber(medianOf(first))} to ${printQuantity(medianOf(last), unit)}`;
+    const shown = ends === 'overlap' ? 'and their limits overlap' : 'without limits to rank them by';
+    return { clause: `${range}, ${shown}`, shorter: range, evidence };
   }
   return {
     clause: `${name} is least in ${nameOf(first)} and greatest in ${nameOf(last)} (medians ${printNumber(medianOf(first))} and ${printQuantity(medianOf(last), unit)})`,

@@ -211,18 +211,20 @@ describe('groups', () => {
 
   it('of enough values are set in order by their medians, and equal ones are called equal', () => {
     const both = (more: number) => {
-      const { words } = ask(
+      const values = Array.from({ length: 12 }, (_, at) => 1 + at / 4);
+      return ask(
         inputOf([
-          numbers([1, 2, 3, 4, 5, 1 + more, 2 + more, 3 + more, 4 + more, 5 + more]),
-          kinds(site, [...Array(5).fill('Holm'), ...Array(5).fill('Ness')]),
+          numbers([...values, ...values.map((value) => value + more)]),
+          kinds(site, [...Array(12).fill('Holm'), ...Array(12).fill('Ness')]),
         ]),
         { of: ['spacing'], by: ['site'] },
-      );
-      return words.answer;
+      ).words.answer;
     };
-    expect(both(7)).toBe('Spacing is least in Holm and greatest in Ness (medians 3 and 10 mm).');
-    expect(both(-0.5)).toBe('Spacing is least in Ness and greatest in Holm (medians 2.5 and 3 mm).');
-    expect(both(0)).toBe('Spacing has the same median in all two, 3 mm.');
+    expect(both(7)).toBe('Spacing is least in Holm and greatest in Ness (medians 2.38 and 9.38 mm).');
+    expect(both(-7)).toBe('Spacing is least in Ness and greatest in Holm (medians \u22124.63 and 2.38 mm).');
+    // The limits of both medians hold both: nothing is ranked.
+    expect(both(0.5)).toBe('Medians of spacing run from 2.38 to 2.88 mm, and their limits overlap.');
+    expect(both(0)).toBe('Spacing has the same median in all two, 2.38 mm.');
   });
 
   it('leave out what has no group, and say so', () => {

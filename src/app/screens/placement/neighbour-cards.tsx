@@ -71,7 +71,9 @@ export function NeighbourCards({ neighbours, picked, onPick }: NeighbourCardsPro
                 </span>
               )}
               {neighbour.notCompared === '' ? null : (
-                <span className="small soft">not compared: {neighbour.notCompared}</span>
+                <span className="small soft">
+                  compared on {neighbour.comparedOn} attributes; not recorded: {neighbour.notCompared}
+                </span>
               )}
             </div>
           </li>

@@ -13,6 +13,8 @@ export interface NeighbourRow {
   /** The least and the greatest that broad terms allow. */
   readonly span: readonly [number, number] | null;
   readonly notCompared: string;
+  /** "3 of 4": attributes that both have, of those that the find has. */
+  readonly comparedOn: string;
   readonly source: string;
 }
 
@@ -87,6 +89,7 @@ function neighboursOf(table: ResultTable | undefined): NeighbourRow[] {
       BLOCKS.filter((block) => column(block) >= 0).map((block) => [block, number(row[column(block)])]),
     ),
     notCompared: text(row[column('notCompared')]),
+    comparedOn: `${text(row[column('shared')])} of ${text(row[column('of')])}`,
     source: text(row[column('source')]),
   }));
 }
