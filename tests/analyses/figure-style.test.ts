@@ -10,35 +10,7 @@ import {
   MOST_KINDS,
   SEQUENTIAL,
 } from '../../src/analyses/figure-style.ts';
-
-type Triple = [number, number, number];
-
-/** IEC 61966-2-1 (sRGB) to linear light. */
-function linear(hex: string): Triple {
-  return [1, 3, 5].map((at) => {
-    const share = Number.parseInt(hex.slice(at, at + 2), 16) / 255;
-    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
-  }) as Triple;
-}
-
-const times = (matrix: readonly Triple[], [r, g, b]: Triple): Triple =>
-  matrix.map(([x, y, z]) => x * r + y * g + z * b) as Triple;
-
-/** Primaries of IEC 61966-2-1 to CIE XYZ, D65. */
-const XYZ: Triple[] = [
-  [0.4124564, 0.3575761, 0.180_4375],
-  [0.2126729, 0.7151522, 0.072175],
-  [0.0193339, 0.119192, 0.9503041],
-];
-
-/** CIE 1976 L*a*b*, CIE 15:2004. */
-function lab(colour: Triple): Triple {
-  const [x, y, z] = times(XYZ, colour).map((value, i) => {
-    const t = value / [0.95047, 1, 1.08883][i]!;
-    return t > 216 / 24389 ? Math.cbrt(t) : (24389 / 27 / 116) * t + 16 / 116;
-  }) as Triple;
-  return [116 * y - 16, 500 * (x - y), 200 * (y - z)];
-}
+import { lab, linear, type Triple, times, XYZ } from './colours.ts';
 
 /** Machado, Oliveira & Fernandes 2009, IEEE TVCG 15:1291, severity 1.0, as tabulated by the authors. */
 const SIGHT: Record<string, Triple[]> = {

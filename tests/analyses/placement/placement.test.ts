@@ -155,12 +155,22 @@ describe('placing, where the truth is plain', () => {
     expect(words.unless.map(printTurn).join(' ')).toContain('Size lies above everything recorded: n = 62.');
     expect(faultsOfAnswer(words)).toEqual([]);
     const figure = placement.figures(found)['typicality-site'];
-    const drawn = figure.data as { name: string; y: string[] }[];
-    expect(drawn.map(({ name, y }) => [name, y])).toEqual([
-      ['cannot be excluded', []],
-      ['excluded', ['north (30)', 'south (30)']],
-      ['too few to exclude', ['islet (2)']],
+    const traces = figure.data as { name?: string; y: string[]; marker: { symbol: string } }[];
+    const filling = (symbol: string) => /(?:-open)?(?:-dot)?$/.exec(symbol)?.[0];
+    const legend = traces.filter(({ name }) => name !== undefined);
+    expect(legend.map(({ name, marker: { symbol } }) => [name, filling(symbol)])).toEqual([
+      ['cannot be excluded', ''],
+      ['excluded', '-open'],
+      ['too few to exclude', '-open-dot'],
     ]);
+    const points = traces.filter(({ name }) => name === undefined);
+    expect(points.map(({ y, marker: { symbol } }) => [y[0], filling(symbol)])).toEqual([
+      ['north (30)', '-open'],
+      ['south (30)', '-open'],
+      ['islet (2)', '-open-dot'],
+    ]);
+    // Each has the shape of its label, whatever is said of it.
+    expect(new Set(points.map(({ marker: { symbol } }) => symbol.split('-')[0])).size).toBe(3);
   });
 
   it('a find unlike all, where every label was judged, is none of these', () => {
