@@ -53,8 +53,8 @@ describe('a site beside all others', () => {
   });
 
   it('lets assemblages of five items or more alone say what single ones range over', () => {
-    expect(of('fibre', 'nettle')).toMatchObject({ low: 4 / 5, high: 4 / 5 });
-    expect(of('density1', 'median')).toMatchObject({ low: 14, high: 14 });
+    expect(of('fibre', 'nettle')).toMatchObject({ min: 4 / 5, max: 4 / 5 });
+    expect(of('density1', 'median')).toMatchObject({ min: 14, max: 14 });
   });
 
   it('is one panel an attribute, kinds first, with n in the headings and logarithmic axes named', () => {
