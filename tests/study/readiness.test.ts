@@ -89,6 +89,29 @@ describe('whether the data are ready', () => {
     );
   });
 
+  it('names what one table never records and another does', () => {
+    const lines = (second: string) =>
+      linesOf({ 'a.csv': `${HEAD}1,7,Holm,A. B.,wool\n`, 'b.csv': second }).gaps;
+    expect(lines('Cat. no.,Site\n1,Ness\n')).toMatchObject({
+      state: 'mind',
+      says: 'Never recorded by some: Fibre (not in b.csv).',
+    });
+    expect(lines('Cat. no.,Site,Fibre\n1,Ness,flax\n')).toBeUndefined();
+  });
+
+  it('asks about confirmed objects that cannot each be one', () => {
+    const rows = ['1,7,Holm,A. B.,wool', '2,7,Holm,A. B.,flax', '3,8,Holm,A. B.,wool', '4,8,Holm,A. B.,wool'];
+    const table = (all: readonly string[]) => `${HEAD}${all.join('\n')}\n`;
+    const confirmed = { witness: { is: 'column', noun: 'vessel' } };
+    expect(linesOf({ 'a.csv': table(rows) }, confirmed).witness).toMatchObject({
+      state: 'ask',
+      says: expect.stringContaining(
+        'Of 2 vessels of several fragments 1 cannot each be one: their fragments differ in fibre',
+      ),
+    });
+    expect(linesOf({ 'a.csv': table(rows.slice(2)) }, confirmed).witness).toMatchObject({ state: 'ready' });
+  });
+
   it('says that recorders are not known, or who they are', () => {
     expect(linesOf({ 'a.csv': 'Cat. no.,Site\n1,Holm\n2,Ness\n' }).recorders?.state).toBe('mind');
     expect(linesOf({ 'a.csv': `${HEAD}1,,Holm,A. B.,wool\n2,,Holm,C. D.,wool\n` }).recorders).toMatchObject({
