@@ -6,6 +6,8 @@ export interface PrintedNumber {
   /** The number times 10^decimals. */
   readonly digits: bigint;
   readonly decimals: number;
+  /** Powers of ten before the point that the print leaves open: 6 of "8.851e+09". */
+  readonly unsaid?: number;
 }
 
 /** How a computed value may have become the printed one. */
@@ -34,6 +36,11 @@ export function numberOf({ digits, decimals }: PrintedNumber): number {
   return Number(`${digits}e-${decimals}`);
 }
 
+/** One in the last place that is printed. */
+export function unitOf({ decimals, unsaid = 0 }: PrintedNumber): number {
+  return Number(unsaid > 0 ? `1e${unsaid}` : `1e-${decimals}`);
+}
+
 /** 10^exponent as a whole number, for an exponent from 0. */
 export function powerOfTen(exponent: number): bigint {
   return BigInt(`1${'0'.repeat(exponent)}`);
@@ -44,6 +51,11 @@ export function powerOfTen(exponent: number): bigint {
  * is half away from 0, truncation is towards 0 (ISO 80000-1, Annex B, rules B and A).
  */
 export function printsAs(value: Fraction, printed: PrintedNumber, rounding: Rounding): boolean {
+  if (printed.unsaid !== undefined) {
+    const open = powerOfTen(printed.unsaid);
+    const shorter = { over: value.over, under: value.under * open };
+    return printsAs(shorter, { digits: printed.digits / open, decimals: 0 }, rounding);
+  }
   const negative = value.over < 0n;
   const over = (negative ? -value.over : value.over) * powerOfTen(printed.decimals);
   const digits = negative ? -printed.digits : printed.digits;

@@ -1,5 +1,5 @@
 import { greatest, least } from '../foundation/lists.ts';
-import { numberOf, type PrintedNumber } from './printed-number.ts';
+import { numberOf, type PrintedNumber, unitOf } from './printed-number.ts';
 
 /**
  * What a computed value may have been, given its print, and plain interval arithmetic on that. Every
@@ -17,7 +17,7 @@ export type PrintHabit = 'rounded' | 'any';
 const NOISE = 1e-12;
 
 export function printRange(printed: PrintedNumber, habit: PrintHabit): Range {
-  const step = Number(`1e-${printed.decimals}`);
+  const step = unitOf(printed);
   const value = numberOf(printed);
   const outward = habit === 'any' ? step : step / 2;
   const noise = NOISE * (Math.abs(value) + step);

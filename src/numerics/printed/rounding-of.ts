@@ -7,6 +7,7 @@ import {
   ROUNDINGS,
   type Rounding,
   roundingsThatPrint,
+  unitOf,
 } from './printed-number.ts';
 
 /** Sums in another order differ by no more than this share. */
@@ -20,7 +21,7 @@ const NOISE = 1e-12;
 export function roundingsOf(value: number, printed: PrintedNumber): readonly Rounding[] {
   if (!Number.isFinite(value)) return [];
   const noise = Math.abs(value) * NOISE;
-  const unit = Number(`1e-${printed.decimals}`);
+  const unit = unitOf(printed);
   if (2 * noise >= unit) return Math.abs(value - numberOf(printed)) <= noise + unit ? ROUNDINGS : [];
   const exact = exactFraction(value);
   const halves = 2n * powerOfTen(printed.decimals);

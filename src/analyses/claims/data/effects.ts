@@ -93,6 +93,9 @@ function ofGroupMeans(figure: PrintedFigure, view: View): Recomputed | Unavailab
         value: (between - dfBetween * square) / (between + within),
       });
   }
+  // Below nought, 0 is printed as often as the number itself.
+  const below = figure.method === 'omega-squared' || figure.method === 'epsilon-squared';
+  if (below && (ways[0]?.value ?? 0) < 0) ways.push({ said: 'below 0, printed as 0', value: 0 });
   if (!isUnavailable(ranks)) {
     if (figure.method === 'epsilon-squared') ways.push({ said: 'of the ranks', value: ranks.epsilonSquared });
     if (figure.method === 'eta-squared')

@@ -61,6 +61,8 @@ function recomputeOf(
       return figure.vague ? anyEnds(figure, view) : limitsOf(figure, view);
     case 'effect':
       return effectWays(figure, view);
+    case 'estimate':
+      return { why: 'a fitted model is not computed here' };
     case 'sum-of-squares':
     case 'mean-square':
       return { why: 'a line of an analysis of variance is checked from its own table' };

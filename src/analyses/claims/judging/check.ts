@@ -24,7 +24,11 @@ export function rangeOf(value: PrintedValue, habit: PrintHabit): Range {
     case '=':
       return printRange(value.number, habit);
     case '<':
-      return { low: -Infinity, high: number };
+      // A bound at the precision of machines is itself rounded: "<2e-16" stands for 2.2e-16.
+      return {
+        low: -Infinity,
+        high: value.number.decimals >= 16 ? number + Number(`0.5e-${value.number.decimals}`) : number,
+      };
     case '>':
       return { low: number, high: Infinity };
     case '~': {

@@ -16,6 +16,7 @@ const NEEDS: Partial<Record<Quantity, readonly Need[]>> = {
   high: ['mean', 'sd', 'n'],
   p: ['statistic', 'df'],
   correlation: ['n', 'p'],
+  estimate: ['se', 'statistic'],
 };
 
 /** The interval of a share rests on a count and the number that it is of. */
@@ -24,6 +25,7 @@ const OF_SHARE: readonly Need[] = ['count', 'n'];
 const NEED_WORDS: Partial<Record<Need, string>> = {
   step: 'the step of the readings',
   sd: 'the standard deviation',
+  se: 'its standard error',
   df: 'the degrees of freedom',
   statistic: 'the statistic with the name of its test',
   min: 'the smallest reading',

@@ -18,6 +18,7 @@ import { checkTableShares } from './tables/table-shares.ts';
 import { checkTableTests } from './tables/table-tests.ts';
 import { checkTotals } from './tables/totals.ts';
 import { checkTests } from './tests/check-tests.ts';
+import { checkCoefficients } from './tests/coefficients.ts';
 import { checkEffects } from './tests/effects.ts';
 
 /**
@@ -40,6 +41,7 @@ export function checkPrint(evidence: Evidence, random: Random): FigureCheck[] {
     ...checkPossible(evidence),
     ...checkMeans(evidence),
     ...checkTests(evidence),
+    ...checkCoefficients(evidence),
     ...checkTableTests(evidence, random),
     ...checkComposition(evidence),
     ...checkSpacing(evidence),

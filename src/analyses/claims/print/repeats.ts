@@ -25,6 +25,8 @@ export function identityOf(figure: PrintedFigure): string | null {
   if (TESTED.has(quantity)) return null;
   // Beside another group a number of records is of either, or of both.
   if (quantity === 'n' && versusText !== '') return null;
+  // What stands beside a coefficient is of its model, and not of records.
+  if (quantity === 'estimate' || figure.manners.includes('another test')) return null;
   // Which of several records a line of sums is of is not known.
   if ((figure.selectOr ?? []).length > 0) return null;
   // Of two groups intervals are printed of several effects, and in several ways.

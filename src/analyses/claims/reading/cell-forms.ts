@@ -47,7 +47,9 @@ export function spread(
   return [
     part(KEPT.has(quantity) ? quantity : 'mean', mean),
     second === undefined
-      ? { ...part(quantity === 'median' ? 'iqr' : 'sd', sd), vague: true }
+      ? quantity === 'median'
+        ? part('iqr', sd)
+        : { ...part('sd', sd), vague: true }
       : part(second, sd),
     ...(n === null ? [] : [part('n', n)]),
   ];
@@ -154,7 +156,12 @@ export function middleWithEnds(
 ): readonly TextPart[] | null {
   const match = new RegExp(`^(${N})(\\s?%)?\\s*[([](.+)[)\\]]$`, 'u').exec(text);
   if (match === null) return null;
-  const inside = match[3].replace(/^(\d{2}\s?%\s*)?(?:CI|IQR|range|KI)\s*[:=]?\s*/i, '');
+  // "67.4 % (95 % CI 59.3–74.5 %, n = 144)".
+  const size = /\s*[,;]\s*[nN]\s*=\s*(\d+)$/.exec(match[3]);
+  const n = size === null ? null : printedValue(size[1], 'n', mark);
+  const inside = match[3]
+    .slice(0, size?.index)
+    .replace(/^(\d{2}\s?%\s*)?(?:CI|IQR|range|KI)\s*[:=]?\s*/i, '');
   const said = /CI|KI/.test(match[3])
     ? 'interval'
     : /IQR/i.test(match[3])
@@ -167,9 +174,17 @@ export function middleWithEnds(
   if (two === null || middle === null) return null;
   return [
     part(quantity, middle),
-    ...two.map((one) => (said === undefined ? { ...one, vague: true as const } : one)),
+    ...two.map((one) => ({
+      ...(quantity === 'share' ? { ...one, values: one.values.map(partOfOne) } : one),
+      ...(said === undefined ? { vague: true as const } : {}),
+    })),
+    ...(n === null ? [] : [part('n', n)]),
   ];
 }
+
+/** Ends of a share in per cent are kept as parts of one, as the share is. */
+const partOfOne = (value: PrintedValue): PrintedValue =>
+  value.percent ? { ...value, number: { ...value.number, decimals: value.number.decimals + 2 } } : value;
 
 /** "2, 27", "2; 27", "2 and 27" for F. */
 export function degrees(text: string, quantity: Quantity, mark: DecimalMark): readonly TextPart[] | null {

@@ -83,7 +83,8 @@ export function readNumber(text: string, quantity: Quantity, mark: DecimalMark =
   const decimal = build(bare.replace(last, '.'));
   if (!/^[1-9]\d{0,2}[.,]\d{3}$/.test(bare)) return { number: decimal };
   const thousands = build(bare.replace(last, ''));
-  if (WHOLE.has(quantity)) return { number: thousands };
+  // Where the document's own mark stands before noughts, a program printed a whole number with decimals.
+  if (WHOLE.has(quantity)) return { number: mark === last && /000$/.test(bare) ? decimal : thousands };
   if (mark !== null) return { number: mark === last ? decimal : thousands };
   // Of these a point before three digits is a decimal point; nobody has thousands of them.
   if (last === '.' && SMALL.has(quantity)) return { number: decimal };
@@ -97,7 +98,7 @@ function numberFrom(plain: string, negative: boolean, power: number): PrintedNum
   const places = decimals.length - power;
   return places >= 0
     ? { digits, decimals: places }
-    : { digits: digits * BigInt(`1${'0'.repeat(-places)}`), decimals: 0 };
+    : { digits: digits * BigInt(`1${'0'.repeat(-places)}`), decimals: 0, unsaid: -places };
 }
 
 const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
@@ -116,13 +117,17 @@ export function decimalMarkOf(texts: readonly string[]): DecimalMark {
   for (const text of texts) {
     // Commas within brackets part numbers: "F(2,27)", "[3.1,4.2]".
     const plain = plainSigns(text).replaceAll(/[([][^)\]]*[)\]]/g, ' ');
-    points += [...plain.matchAll(/(?<![\d.,])(?:\d*\.(?:\d{1,2}|\d{4,})|0?\.\d{3})(?![\d.,])/g)].length;
+    points += [...plain.matchAll(/(?<![\d.,])(?:\d*\.(?:\d{1,2}|\d{4,})|(?:0?|\d{4,})\.\d{3})(?![\d.,])/g)]
+      .length;
     points += [...plain.matchAll(/(?<![\d.,])[1-9]\d{0,2}(?:,\d{3})+\.\d+(?![\d.,])/g)].length;
     commas += [...plain.matchAll(/(?<![\d.,])[1-9]\d{0,2}(?:\.\d{3})+,\d+(?![\d.,])/g)].length;
-    commas += [...plain.matchAll(/(?<![\d.,A-Za-z²_])(?:\d+,(?:\d{1,2}|\d{4,})|0,\d{3})(?![\d.,])/g)].length;
+    commas += [
+      ...plain.matchAll(/(?<![\d.,A-Za-z²_])(?:\d+,(?:\d{1,2}|\d{4,})|(?:0|\d{4,}),\d{3})(?![\d.,])/g),
+    ].length;
   }
   if (points > 0 && commas === 0) return '.';
-  return commas > 0 && points === 0 ? ',' : null;
+  if (commas > 0 && points === 0) return ',';
+  return commas === 0 ? threeEverywhere(texts) : null;
 }
 
 /** A unit behind the number is passed over; the attribute says which one is meant. */
@@ -159,3 +164,16 @@ export function relationOf(sign: string): Relation {
   if (/^(?:<|≤|⩽|under|less)/.test(said)) return '<';
   return /^(?:>|≥|⩾|over|more)/.test(said) ? '>' : '~';
 }
+
+/** Three digits behind the mark in every one of many numbers are decimals of a program; no table counts thousands alone. */
+function threeEverywhere(texts: readonly string[]): DecimalMark {
+  const said = texts.map((text) => plainSigns(text).trim()).filter((text) => /\d/.test(text));
+  for (const mark of ['.', ','] as const)
+    if (
+      said.length >= MANY_ALIKE &&
+      said.every((text) => /^-?\d{1,3}[.,]\d{3}$/.test(text) && text.includes(mark))
+    )
+      return mark;
+  return null;
+}
+const MANY_ALIKE = 8;

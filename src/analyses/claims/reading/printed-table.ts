@@ -2,11 +2,12 @@ import { foldText } from '../../../attributes/matching.ts';
 import { InputError } from '../../../errors.ts';
 import { decodeBytes } from '../../../sources/formats/decode.ts';
 import type { PrintedFigure } from './claim.ts';
+import { type ModelPrint, modelPrint } from './model-print.ts';
 import { decimalMarkOf } from './numbers.ts';
 import { programPrint } from './program-print.ts';
 import { figuresBeside, figuresOfOutput, unreadOfOutput } from './table/beside.ts';
 import { figuresOfCells, type RoledColumn } from './table/cells.ts';
-import { tableText } from './table/grid.ts';
+import { type TableText, tableText } from './table/grid.ts';
 import type { Role } from './table/heads.ts';
 import type { Layout, TableRow } from './table/laid.ts';
 import { layOut } from './table/layout.ts';
@@ -55,7 +56,8 @@ export interface TableBody {
 export function readTable(bytes: Uint8Array, file: string, says: TableSays = {}): PrintedTable {
   const output = outputOf(bytes, file, says);
   if (output !== null) return output;
-  const { caption, grid, notes } = tableText(bytes, file);
+  const model = modelPrint(decodeBytes(bytes, file).text);
+  const { caption, grid, notes } = model === null ? tableText(bytes, file) : modelText(model, file);
   const laid = layOut(grid, rolesSaid(says.roles, file));
   if (!laid.texts.flat().some((cell) => /\d/.test(cell)))
     throw new InputError(
@@ -87,8 +89,14 @@ export function readTable(bytes: Uint8Array, file: string, says: TableSays = {})
     cells,
     body,
     figures: [...cells.flat(2), ...beside],
-    unread,
+    unread: [...unread, ...(model?.beside ?? []).map((line) => `${name}: “${line}”`)],
   };
+}
+
+/** The print of a fitted model as a table with its other lines below it. */
+function modelText({ table, caption, reports }: ModelPrint, file: string): TableText {
+  const read = tableText(new TextEncoder().encode(table), file);
+  return { ...read, caption, notes: [...read.notes, ...reports] };
 }
 
 /** What a statistics program printed of one test, pasted where a table is: its figures, and no cell. */

@@ -15,7 +15,7 @@ export interface ProgramPrint {
  * estimates, or a named record such as `TtestResult(statistic=2.31, pvalue=0.033, df=18)`. Null for any other text.
  */
 export function programPrint(text: string): ProgramPrint | null {
-  return recordPrint(text) ?? blockPrint(text);
+  return recordPrint(text) ?? tablePrint(text) ?? blockPrint(text);
 }
 
 /** Programs' names of records -> the symbol of their statistic; those of tests that have none keep their name. */
@@ -55,7 +55,7 @@ function recordPrint(text: string): ProgramPrint | null {
     if (field === 'statistic') {
       if (symbol !== null) return [`${symbol} = ${value}`];
       // The statistic of a coefficient is the coefficient.
-      if (/significance/i.test(name)) return [`coefficient = ${value}`];
+      if (/significance/i.test(name)) return [`association = ${value}`];
       beside.push(`${field} ${value}`);
       return [];
     }
@@ -67,6 +67,17 @@ function recordPrint(text: string): ProgramPrint | null {
   });
   if (low !== undefined && high !== undefined) said.push(`CI [${low}; ${high}]`);
   return { report: said.join('; '), title: name, beside };
+}
+
+/** The summary of a table of counts: its number of cases and the test of independence. */
+function tablePrint(text: string): ProgramPrint | null {
+  const { n, chi, df, p } =
+    new RegExp(
+      `Number of cases in table:\\s*(?<n>\\d+)[\\s\\S]*?Chisq\\s*=\\s*(?<chi>${NUMBER}), df\\s*=\\s*(?<df>\\d+), p-value\\s*(?<p>[=<]\\s*[\\d.e-]+)`,
+      'u',
+    ).exec(text)?.groups ?? {};
+  if (n === undefined) return null;
+  return { report: `χ² = ${chi}; df = ${df}; n = ${n}; p ${p}`, title: '', beside: [] };
 }
 
 const ESTIMATES: Readonly<Record<string, string>> = {

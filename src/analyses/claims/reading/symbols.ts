@@ -9,6 +9,9 @@ export interface Meaning {
 /** A difference of means, as papers name it in words. */
 export const DIFFERENCE = String.raw`(?:(?:[Mm]ean|[Mm]ittlere|[Mm]edia)\s+)?(?:[Dd]ifference(?:\s+(?:of|in|between)\s+(?:the\s+)?means)?|(?:[Mm]ittelwert(?:s|e)?)?[Dd]ifferenz|[Dd]ifférence(?:\s+(?:moyenne|des?\s+moyennes))?|[Dd]ifferenza(?:\s+(?:media|tra le medie))?|[Dd]iferencia(?:\s+(?:media|de\s+(?:las\s+)?medias))?|(?:[Gg]ennemsnitlig\s+)?[Ff]orskel)`;
 
+/** A coefficient of a fitted model. */
+export const COEFFICIENT = String.raw`(?:[bB]|β|[Bb]eta|[Cc]oef(?:f(?:icient)?)?\.?|[Ee]stimate|[Ss]lope|[Ii]ntercept)`;
+
 /** Chi-squared in the languages around. */
 const CHI = String.raw`(?:[χ𝜒]\s?(?:²|\^?2)|[Cc]h?i\s?[²2]|[Kk]hi\s?[²2]?|[Cc]hi[- ]?[Ss]q(?:uared?)?\.?|[Cc]hi[- ]?(?:[Qq]uadrat[oe]?|[Cc]uadrado|[Cc]arré)|X\s?(?:²|\^?2|[- ]?squared)|K-squared)`;
 
@@ -48,6 +51,8 @@ export const SYMBOLS: readonly (readonly [pattern: string, stands: Meaning])[] =
   [String.raw`(?:φ|ϕ|[Pp]hi)`, { quantity: 'effect', method: 'phi' }],
   [String.raw`(?:OR|[Oo]dds\s+ratio)`, { quantity: 'effect', method: 'odds-ratio' }],
   [String.raw`(?:M[Dd]|${DIFFERENCE}|Δ)`, { quantity: 'difference' }],
+  [COEFFICIENT, { quantity: 'estimate' }],
+  [String.raw`(?:SE|S\.E\.|s\.e\.|[Ss]td\.? [Ee]rr(?:or)?\.?|SF)`, { quantity: 'se' }],
   [
     String.raw`(?:K(?:ruskal)?[-–]?\s?W(?:allis)?\.?(?:[-\s]+[Tt]est)?:?,?\s*)(?:H|[χ𝜒][²2]|[Cc]hi[- ]?[Ss]q(?:uared?)?|test)?`,
     { quantity: 'statistic', method: 'H' },
@@ -87,7 +92,7 @@ export const SYMBOLS: readonly (readonly [pattern: string, stands: Meaning])[] =
     { quantity: 'statistic', method: 'r' },
   ],
   // Of a program that does not say which.
-  [String.raw`coefficient`, { quantity: 'statistic' }],
+  [String.raw`association`, { quantity: 'statistic' }],
 ];
 
 /** How a p value came about, where the words beside it say so. */

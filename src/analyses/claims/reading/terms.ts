@@ -21,6 +21,7 @@ export const QUANTITIES = {
   reading: 'one single reading; a column of them is tested for preferred last digits',
   difference: 'mean of "select" less mean of "versus"',
   ratio: 'mean of "select" over mean of "versus"',
+  estimate: 'coefficient of a fitted model; "b = 0.53, SE = 0.10, t(94) = 5.3" gives its error and test too',
   correlation: 'correlation of two attributes',
   statistic: 'test statistic; "t(18) = 2.31, p = .03" gives its degrees of freedom and p too',
   df: 'degrees of freedom; "2, 27" for F',

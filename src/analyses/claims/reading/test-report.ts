@@ -2,7 +2,7 @@ import { type DecimalMark, NUMBER, type PrintedValue, printedValue, relationOf }
 import { argumentParts, degreesApart } from './report-arguments.ts';
 import { findInterval, intervalParts } from './report-intervals.ts';
 import { leftOver } from './report-words.ts';
-import { DIFFERENCE, type Meaning, mannersIn, SYMBOLS, sidesIn } from './symbols.ts';
+import { COEFFICIENT, DIFFERENCE, type Meaning, mannersIn, SYMBOLS, sidesIn } from './symbols.ts';
 import { isCorrelation, type Quantity, type TestMethod } from './terms.ts';
 import type { TextPart } from './text-part.ts';
 
@@ -25,10 +25,16 @@ const NAMED_EFFECT = new RegExp(
   String.raw`(?<![\p{L}])(OR|[Oo]dds ratio|[Cc]hi-[Ss]quared?|[Cc]ram[eé]rs?['’]?s?\s+V|${DIFFERENCE})(?:,|:)?\s+(?=[-+]?[\d.])`,
   'gu',
 );
+/** Errors are read beside a coefficient; elsewhere they are of a mean. */
+const OF_A_MODEL = new RegExp(String.raw`(?<![\p{L}])${COEFFICIENT}\s?=`, 'u');
+const NAMED_ERROR = /(?<![\p{L}.])(SE|S\.E\.|s\.e\.)(?:,|:)?\s+(?=[\d.])/gu;
 /** "t-test", "F test": names of tests, no figures. */
 const NAMED_TEST = /(?<![A-Za-z])[tFUHGzZ][- ](?:tests?|statistics?)(?=\s*:|\s+[A-Za-z(])/gu;
 const NOT_SIGNIFICANT =
   /(?<![A-Za-z.])(?:[pP]\s*[=:]?\s*)?(?:n\.\s?s\.|ns|NS|n\.s|not significant)(?![A-Za-z])/u;
+
+/** What an interval beside it is of, whatever the row of the claims file says. */
+const HAS_INTERVAL: ReadonlySet<Quantity> = new Set<Quantity>(['estimate', 'effect', 'difference']);
 
 interface Item {
   readonly symbol: Meaning;
@@ -51,7 +57,9 @@ export function readTestReport(
   mark: DecimalMark,
   about = '',
 ): Report | null {
+  const ofModel = OF_A_MODEL.test(text);
   let rest = text.replace(NAMED_EFFECT, '$1 = ');
+  if (ofModel) rest = rest.replace(NAMED_ERROR, '$1 = ');
   const cut = (used: string) => {
     rest = rest.replace(used, ' ¦ ');
   };
@@ -66,6 +74,7 @@ export function readTestReport(
     const groups = match.groups ?? {};
     const at = SYMBOLS.findIndex((_, i) => groups[`s${i}`] !== undefined);
     const [, symbol] = SYMBOLS[at];
+    if (symbol.quantity === 'se' && !ofModel) continue;
     const said = groups.value ?? '';
     const value = /^n/.test(said)
       ? notSignificant(match[0])
@@ -96,7 +105,11 @@ export function readTestReport(
   }
   if (
     items.length === 0 ||
-    (items.length === 1 && first === undefined && interval !== null && items[0].symbol.quantity !== quantity)
+    (items.length === 1 &&
+      first === undefined &&
+      interval !== null &&
+      items[0].symbol.quantity !== quantity &&
+      !HAS_INTERVAL.has(items[0].symbol.quantity))
   )
     return null;
   const words = `${text} ${about}`;
@@ -144,7 +157,9 @@ export function readTestReport(
   if (interval !== null) parts.push(...intervalParts(interval, mark, parts));
   // The odds ratio of Fisher's test is the conditional one, with an interval of its own.
   const elsewhere = (part: TextPart) =>
-    another.length > 0 || (part.method === 'odds-ratio' && /fisher/i.test(words));
+    another.length > 0 ||
+    parts.some((one) => one.quantity === 'estimate') ||
+    (part.method === 'odds-ratio' && /fisher/i.test(words));
   return {
     parts: parts
       .filter((part, i) => keep(part, i, parts))

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../../src/numerics/foundation/random.ts';
-import { type Case, cases, checked } from './print.ts';
+import { type Case, HANDS } from './print.ts';
+
+const { cases, checked } = HANDS;
 
 /** One digit altered in the first number of a right text, with the records open: seeded, one alteration a text. */
 const FORMS = /^(?:apa|de|fr|es|da|ama|bio)\/(?:sample|two|several|cor|chi|count)/;

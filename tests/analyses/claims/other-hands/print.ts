@@ -17,22 +17,43 @@ export interface Case {
 
 type Records = Pick<OpenSet, 'csv' | 'kinds' | 'measures'> & { readonly name: string };
 
+/** Right texts and tables of one file of references, with the open records that they were computed from. */
+export interface Bed {
+  readonly cases: readonly Case[];
+  readonly tool: string;
+  /** What is found of a case; null where it was refused, aloud and in a sentence. */
+  readonly checked: (one: Case, withRecords: boolean) => ClaimsFound | null;
+}
+
+function bedOf(name: string): Bed {
+  const { sets, cases, tool } = reference<{
+    readonly sets: readonly Records[];
+    readonly cases: readonly Case[];
+  }>(name);
+  const materials = new Map(
+    sets.map((set) => [set.name, materialOf({ ...set, data: set.name } as unknown as OpenSet)] as const),
+  );
+  return {
+    cases,
+    tool,
+    checked: (one, withRecords) =>
+      found(one, withRecords ? (materials.get(one.set) ?? null) : null, withRecords),
+  };
+}
+
 /**
  * R, scipy, pandas and statsmodels on open data sets, printed as journals of several fields and languages print, and
  * as the programs themselves do: tests/references/scripts/printed-hands.py and .R.
  */
-export const { sets, cases, tool } = reference<{
-  readonly sets: readonly Records[];
-  readonly cases: readonly Case[];
-}>('printed-hands');
+export const HANDS = bedOf('printed-hands');
+/** Fitted models and comparisons of all pairs: tests/references/scripts/printed-models.py and .R. */
+export const MODELS = bedOf('printed-models');
 
-const materials = new Map(
-  sets.map((set) => [set.name, materialOf({ ...set, data: set.name } as unknown as OpenSet)] as const),
-);
-
-/** What is found of a case; null where it was refused, aloud and in a sentence. */
-export function checked({ rows, table, set }: Case, withRecords: boolean): ClaimsFound | null {
-  const material = withRecords ? (materials.get(set) ?? null) : null;
+function found(
+  { rows, table }: Case,
+  material: Parameters<typeof checkClaims>[3],
+  withRecords: boolean,
+): ClaimsFound | null {
   const files = new Map<string, Uint8Array>();
   if (table === null)
     files.set(

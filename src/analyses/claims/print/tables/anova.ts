@@ -7,7 +7,8 @@ import type { PrintedTable } from '../../reading/printed-table.ts';
 import type { Quantity } from '../../reading/terms.ts';
 import { sumCheck } from './sum-check.ts';
 
-const RESIDUAL = /^(?:resid(?:uals?)?|error|within(?: groups)?|innerhalb.*|residuen)/i;
+const RESIDUAL =
+  /^(?:.*, )?(?:resid(?:uals?)?|error|within(?: groups)?|innerhalb.*|résid.*|residu.*|fehler|errore|rest$)/i;
 
 /** A table of an analysis of variance: mean squares, F, p and the line of all (Fisher 1925). */
 export function checkAnova(table: PrintedTable): FigureCheck[] {
@@ -16,15 +17,16 @@ export function checkAnova(table: PrintedTable): FigureCheck[] {
     table.cells[row]
       .flat()
       .find((figure) => figure.quantity === quantity || (quantity === 'df' && figure.quantity === 'total'));
-  const residual = table.rows.findIndex(({ label }) => RESIDUAL.test(label));
+  const residuals = table.rows.flatMap(({ label }, r) => (RESIDUAL.test(label) ? [r] : []));
   const totals = table.rows.findIndex(
-    ({ line, label }) => line === 'total' || /^(?:corrected )?total/i.test(label),
+    ({ line, label }) =>
+      line === 'total' || /^(?:(?:corrected )?total|gesamt|insgesamt|totale?)/i.test(label),
   );
   const sources = table.rows.flatMap(({ line }, r) =>
-    line === 'part' && r !== residual && r !== totals ? [r] : [],
+    line === 'part' && !residuals.includes(r) && r !== totals ? [r] : [],
   );
   const checks: FigureCheck[] = [];
-  for (const row of [...sources, ...(residual < 0 ? [] : [residual])]) {
+  for (const row of [...sources, ...residuals]) {
     const [ss, df, ms] = [at(row, 'sum-of-squares'), at(row, 'df'), at(row, 'mean-square')];
     if (ss !== undefined && df !== undefined && ms !== undefined)
       checks.push(
@@ -40,8 +42,10 @@ export function checkAnova(table: PrintedTable): FigureCheck[] {
         ),
       );
   }
-  if (residual >= 0)
+  if (residuals.length > 0)
     for (const row of sources) {
+      // Each stratum of a design with several has its own, below its sources.
+      const residual = residuals.find((one) => one > row) ?? residuals[0];
       const [ms, f, p, df] = [at(row, 'mean-square'), at(row, 'statistic'), at(row, 'p'), at(row, 'df')];
       const [rest, dfRest] = [at(residual, 'mean-square'), at(residual, 'df')];
       if (ms !== undefined && f !== undefined && rest !== undefined)
@@ -78,10 +82,10 @@ export function checkAnova(table: PrintedTable): FigureCheck[] {
           ),
         );
     }
-  if (totals >= 0 && residual >= 0)
+  if (totals >= 0 && residuals.length === 1)
     for (const quantity of ['sum-of-squares', 'df'] as const) {
       const sum = at(totals, quantity);
-      const parts = [...sources, residual].flatMap((row) => at(row, quantity) ?? []);
+      const parts = [...sources, ...residuals].flatMap((row) => at(row, quantity) ?? []);
       // Unbalanced designs need not add up.
       if (sum !== undefined && parts.length > 1 && (quantity === 'df' || sources.length === 1))
         checks.push(sumCheck(sum, parts, 'differs'));

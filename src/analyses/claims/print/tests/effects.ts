@@ -146,14 +146,16 @@ function waysOf(effect: PrintedFigure, { method, statistic, df, sizes }: Printed
       return [
         {
           said: 'df1 (F − 1)/(df1 (F − 1) + n)',
-          range: (habit) => over1(times(minus(value(habit), exactly(1)), a), exactly(a.low + b.low + 1)),
+          range: (habit) =>
+            fromNought(over1(times(minus(value(habit), exactly(1)), a), exactly(a.low + b.low + 1))),
         },
       ];
     if (effect.method === 'epsilon-squared')
       return [
         {
           said: 'df1 (F − 1)/(df1 F + df2)',
-          range: (habit) => over(times(minus(value(habit), exactly(1)), a), plus(times(value(habit), a), b)),
+          range: (habit) =>
+            fromNought(over(times(minus(value(habit), exactly(1)), a), plus(times(value(habit), a), b))),
         },
       ];
   }
@@ -188,6 +190,9 @@ function waysOf(effect: PrintedFigure, { method, statistic, df, sizes }: Printed
     return [{ said: 'r²', range: (habit) => square(value(habit)) }];
   return [];
 }
+
+/** Below nought, 0 is printed as often as the number itself. */
+const fromNought = ({ low, high }: Range): Range => ({ low, high: Math.max(high, 0) });
 
 /** x / (x + rest), which grows with x. */
 function over1(x: Range, rest: Range): Range {

@@ -99,7 +99,15 @@ export function figuresOfCells({ name, laid, columns, samples, mark, says, capti
       });
     }),
   );
-  return { cells, unread };
+  return { cells: cells.map(ofModels), unread };
+}
+
+/** What stands beside a coefficient is of a fitted model, which is not computed here. */
+function ofModels(line: PrintedFigure[][]): PrintedFigure[][] {
+  if (!line.flat().some(({ quantity }) => quantity === 'estimate')) return line;
+  return line.map((figures) =>
+    figures.map((figure) => ({ ...figure, manners: [...figure.manners, 'another test' as const] })),
+  );
 }
 
 /** The method that a head or a label names, where its line does hold what it names: "D" may be a kind. */

@@ -45,7 +45,9 @@ function labelCell(cell: string): string {
 }
 
 /** Marks that part cells; commas between digits alone are decimal marks of a table parted by blanks. */
-function isDelimited(text: string): boolean {
+function isDelimited(whole: string): boolean {
+  // "Pr(>|t|)" and "(1 | site)" part nothing.
+  const text = whole.replaceAll(/\|[tzF]\|/g, '').replaceAll(/\([^()\n|]*\|[^()\n|]*\)/g, '');
   if (/\t|;|\|/.test(text)) return true;
   if (!text.includes(',')) return false;
   const lines = text.split(/\r?\n/).filter((line) => line.trim() !== '');

@@ -22,9 +22,12 @@ const RANGE = String.raw`(?:(?:obs(?:erved|\.)\s+)?range|o\.\s?r\.|min(?:imum|\.
 const INTERVAL = String.raw`(?:ci|c\.\s?i\.|confidence interval|ki|konfidenzintervall|vertrauensintervall|ic|i\.\s?c\.|intervalle de confiance)`;
 const SD = String.raw`(?:s|s\.?\s?d\.?|std\.?\s?dev(?:iation)?\.?|st\.?\s?dev\.?|stdev\.?|standard\s?deviation|(?:standard|std\.?)[-\s]?abw(?:eichung|\.)|écart[-\s]type|é\.\s?t\.|et|desv(?:iación|\.)\s?(?:estándar|típica|est\.?)|d\.?\s?e\.?|deviazione\s?standard|dev\.\s?st\.?|d\.?\s?s\.?|standardafvigelse|σ)`;
 const SE = String.raw`(?:s\.?\s?e\.?(?:\s?m\.?)?|s\.?e\.?\s+(?:of\s+)?mean|std\.?\s?err(?:or)?\.?|standard\s?error(?:\s+of\s+the\s+mean)?|standardfehler|erreur[-\s](?:type|standard)|errore\s?standard|error\s?estándar|e\.?\s?e\.?|standardfejl|1\s?se)`;
+const ESTIMATE = String.raw`(?:(?:unstandardi[sz]ed |standardi[sz]ed |parameter |regression )?(?:estimates?|est\.?|coef(?:f(?:icients?)?)?\.?|b|β|beta)|regressionskoeffizient|koeffizient|coefficiente|coeficiente|schätz(?:er|wert|ung)|estimation)`;
 const JOIN = String.raw`\s*(?:±|\+\/?-|[([,;/]|and)\s*(?:1\s?)?`;
 
 const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = [
+  [String.raw`(?:0|2)\.5\s?%|\[?0\.0(?:0|2)5`, { role: 'low' }],
+  [String.raw`9(?:7|9)\.5\s?%|0\.9(?:7|9)5\]?`, { role: 'high' }],
   [`${MEAN}${JOIN}${SD}[)\\]]?`, { role: 'mean', second: 'sd' }],
   [`${MEAN}${JOIN}${SE}[)\\]]?`, { role: 'mean', second: 'se' }],
   [
@@ -63,11 +66,11 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
     { role: 'share' },
   ],
   [
-    `(?:mean\\s+)?(?:difference|diff\\.?|Δ|differenz|différence)(?:\\s+(?:of|in)\\s+means?)?(?:\\s*[([].*${INTERVAL}.*[)\\]])?`,
+    `(?:mean\\s*)?(?:difference|diff\\.?|Δ|differenz|différence)(?:\\s+(?:of|in)\\s+means?)?(?:\\s*[([].*${INTERVAL}.*[)\\]])?`,
     { role: 'difference', ends: 'interval' },
   ],
   [
-    `(?:a?or|odds ratio)(?:\\s*[([].*${INTERVAL}.*[)\\]])?`,
+    `(?:a?or|odds ratio|exp\\s?\\(b(?:eta)?\\))(?:\\s*[([].*${INTERVAL}.*[)\\]])?`,
     { role: 'effect', method: 'odds-ratio', ends: 'interval' },
   ],
   [
@@ -77,6 +80,9 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
   [`r\\s*[([].*${INTERVAL}.*[)\\]]`, { role: 'correlation', method: 'r', ends: 'interval' }],
   [String.raw`t\s*[([]\s*d\.?f\.?\s*[)\]]`, { role: 'statistic', method: 't', second: 'df' }],
   [String.raw`f\s*[([]\s*d\.?f\.?\s*[)\]]`, { role: 'statistic', method: 'F', second: 'df' }],
+  [`${ESTIMATE}\\s*[([]\\s*${SE}\\s*[)\\]]`, { role: 'estimate', second: 'se' }],
+  [`${ESTIMATE}\\s*[([].*${INTERVAL}.*[)\\]]`, { role: 'estimate', ends: 'interval' }],
+  [ESTIMATE, { role: 'estimate' }],
   [MEAN, { role: 'mean' }],
   [SD, { role: 'sd' }],
   [SE, { role: 'se' }],
@@ -98,11 +104,11 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
   [String.raw`(?:max(?:imum)?\.?|maks(?:imum)?\.?|massimo|máximo|largest|highest|greatest)`, { role: 'max' }],
   [RANGE, { role: 'range' }],
   [
-    String.raw`(?:(?:95|90|99)\s?%\s*)?(?:ci\s*)?(?:lower(?: (?:ci|limit|bound|end))?|lcl|ll|lwr|low)(?:\s*(?:95|90|99)\s?%)?|2\.5\s?%`,
+    String.raw`(?:(?:95|90|99)\s?%\s*)?(?:ci\s*)?(?:lower(?: (?:ci|limit|bound|end))?|lcl|ll|lwr|low)(?:\s*(?:95|90|99)\s?%)?`,
     { role: 'low' },
   ],
   [
-    String.raw`(?:(?:95|90|99)\s?%\s*)?(?:ci\s*)?(?:upper(?: (?:ci|limit|bound|end))?|ucl|ul|upr|high)(?:\s*(?:95|90|99)\s?%)?|97\.5\s?%`,
+    String.raw`(?:(?:95|90|99)\s?%\s*)?(?:ci\s*)?(?:upper(?: (?:ci|limit|bound|end))?|ucl|ul|upr|high)(?:\s*(?:95|90|99)\s?%)?`,
     { role: 'high' },
   ],
   [String.raw`step`, { role: 'step' }],
@@ -111,13 +117,13 @@ const PATTERNS: readonly (readonly [pattern: string, reading: HeadReading])[] = 
     String.raw`(?:p|p[- ]?values?)[ _-]?\(?(?:adj(?:usted|\.)?|corrected|corr\.|bonf(?:erroni|\.)?|holm|hochberg|bh|fdr|tukey)\)?\.?(?:\s.*)?|adj(?:usted|\.)?\s?p(?:[- ]?values?)?(?:\s.*)?`,
     { role: 'p' },
   ],
-  [String.raw`(?:p|p[- ]?values?|sig\.?|pr\s?\(.*\)|prob\.?)`, { role: 'p' }],
+  [String.raw`(?:p|p[- ]?values?|sig\.?|pr\s?\(.*\)|prob\.?|p\s?>\s?\|?[tzf]\|?)`, { role: 'p' }],
   [String.raw`(?:ss|sum of sq(?:uares|\.)?|sum sq\.?|sums of squares)`, { role: 'sum-of-squares' }],
   [String.raw`(?:ms|mean sq(?:uares?|\.)?)`, { role: 'mean-square' }],
   [String.raw`(?:t|t[- ]?(?:value|statistic|ratio))`, { role: 'statistic', method: 't' }],
   [String.raw`(?:f|f[- ]?(?:value|statistic|ratio))`, { role: 'statistic', method: 'F' }],
   [
-    String.raw`(?:[χx]\s?(?:²|\^?2)|chi[- ]?sq(?:uared?|\.)?|x-squared)`,
+    String.raw`(?:wald(?: χ²| chi-squared?)?|[χx]\s?(?:²|\^?2)|chi[- ]?sq(?:uared?|\.)?|x-squared)`,
     { role: 'statistic', method: 'chi-squared' },
   ],
   [String.raw`(?:z|z[- ]?(?:value|score))`, { role: 'statistic', method: 'z' }],
@@ -151,6 +157,7 @@ export function readHead(head: string): HeadReading | undefined {
   const inner = /\(([^)]*)\)/.exec(plain)?.[1] ?? '';
   const bare = plain.replaceAll(/\s*[([][^)\]]*[)\]]/g, '').trim();
   // "Weight (g)" is a measure; "Spindle whorls (%)" are percentages.
+  if (/^(?:%|per\s?cent)$/.test(inner) && /[\s,;:]n$/.test(bare)) return { role: 'count', both: true };
   if (/^(?:%|per\s?cent)$/.test(inner)) return find(bare)?.role === 'cv' ? find(bare) : { role: 'share' };
   if (/^(?:n|counts?)$/.test(inner)) return { role: 'count' };
   const stripped = find(bare) ?? find(bare.replace(/,.*$/, ''));

@@ -28,5 +28,56 @@ export function layOut(grid: readonly (readonly string[])[], roles: Readonly<Rec
   const corner = grid[0].slice(0, labelColumns).join(' ').trim();
   return namesStatistics(rows, heads) && labelColumns === 1
     ? turnedLayout(rows, heads, texts, corner, roles)
-    : plainLayout(rows, heads, texts, corner, roles);
+    : withVariance(withErrors(plainLayout(rows, heads, texts, corner, roles)));
+}
+
+/** Heads of a table of variances in other languages: "QS", "FG", "MQ" say so only together. */
+const VARIANCE_HEADS: readonly (readonly [pattern: RegExp, role: Role])[] = [
+  [
+    /^(?:qs|saq|sq|sc|quadratsumme|s(?:umma|omme|uma) .*(?:quadr|carr|cuadr).*|kvadratsum)$/i,
+    'sum-of-squares',
+  ],
+  [
+    /^(?:mq|mqs|cm|qm|mittl.*quadr.*|carré moyen|cuadrado medio|quadrato medio|middelkvadrat)$/i,
+    'mean-square',
+  ],
+  [/^(?:fg|ddl|g\.?\s?l\.?|freiheitsgrade|frihedsgrader)$/i, 'df'],
+];
+
+/** Beside coefficients "SF" heads their standard errors, as the word is cut short abroad. */
+function withErrors(laid: Layout): Layout {
+  if (!laid.columns.some(({ reading }) => reading?.role === 'estimate')) return laid;
+  const columns = laid.columns.map((column) =>
+    /^(?:sf|ef|e\.?\s?e\.?)$/i.test(column.head.trim())
+      ? { ...column, reading: { role: 'se' as const } }
+      : column,
+  );
+  return { ...laid, columns };
+}
+
+/** In an analysis of variance the residual is a line of its own, and not what is left beside counts. */
+function withVariance(asRead: Layout): Layout {
+  const abroad = asRead.columns.map(
+    ({ head }) => VARIANCE_HEADS.find(([pattern]) => pattern.test(head.trim()))?.[1],
+  );
+  const together = new Set(abroad.filter((role) => role !== undefined)).size >= 2;
+  const laid = together
+    ? {
+        ...asRead,
+        columns: asRead.columns.map((column, c) => {
+          const role = abroad[c];
+          return role === undefined ? column : { ...column, reading: { role } };
+        }),
+      }
+    : asRead;
+  const ofVariance = laid.columns.some(
+    ({ reading }) => reading?.role === 'sum-of-squares' || reading?.role === 'mean-square',
+  );
+  if (!ofVariance) return laid;
+  const rows = laid.rows.map((row) =>
+    row.line === 'aside' && /(?:^|, )residuals?(?: \(\d+\))?$/i.test(row.label)
+      ? { ...row, line: 'part' as const }
+      : row,
+  );
+  return { ...laid, rows };
 }

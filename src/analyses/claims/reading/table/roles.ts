@@ -16,11 +16,14 @@ export function withRoles(
   const laid = { ...asPrinted, texts: asPrinted.texts.map((row) => row.map(plainSigns)) };
   const strong =
     besideItsP(laid) ||
+    hasLimits(laid) ||
     laid.columns.some(({ reading, head }) => isStatistic(reading) && reading.role !== 'n' && !isLetter(head));
   const asPercent = /%|per\s?cent|proportion/i.test(`${caption} ${laid.corner}`);
   const parts = laid.rows.flatMap(({ line }, r) => (line === 'part' ? [r] : []));
   const kindsOf = laid.columns.map((_, c) => contentOf(parts.map((r) => laid.texts[r][c] ?? '')));
+  const square = isSquare(laid);
   const plain = laid.columns.map(({ reading, head }, c) => {
+    if (square) return 'correlation';
     // "low", "d" or "r" name a statistic only beside others.
     const statistic = isStatistic(reading) && !(isLetter(head) && reading.role !== 'n');
     const weak = !statistic && (WEAK.has(reading.role) || isLetter(head)) && !strong;
@@ -32,11 +35,7 @@ export function withRoles(
       : reading.role;
   });
   const open = laid.columns.flatMap((column, c) =>
-    plain[c] === 'unknown' || (plain[c] === 'n' && false)
-      ? column.line === 'part' || isSumLine(column)
-        ? [c]
-        : []
-      : [],
+    plain[c] === 'unknown' ? (column.line === 'part' || isSumLine(column) ? [c] : []) : [],
   );
   const shares =
     asPercent ||
@@ -89,6 +88,28 @@ export function withRoles(
   });
 }
 
+/** Measures against themselves, with ones along the diagonal: coefficients of correlation. */
+function isSquare({ rows, columns, texts }: Layout): boolean {
+  return (
+    columns.length > 1 &&
+    rows.length === columns.length &&
+    rows.every(
+      ({ label }, i) =>
+        label.trim() === columns[i].head.trim() && /^1(?:[.,]0*)?$/.test((texts[i][i] ?? '').trim()),
+    )
+  );
+}
+
+/** "2.5 %" and "97.5 %", "lwr" and "upr": heads of limits; "Low" and "High" may be kinds. */
+function hasLimits({ columns }: Layout): boolean {
+  const ends = new Set(
+    columns.flatMap(({ head, reading }) =>
+      /[\d%]|lwr|upr|lcl|ucl|lower|upper|limit|bound/i.test(head) ? (reading?.role ?? []) : [],
+    ),
+  );
+  return ends.has('low') && ends.has('high');
+}
+
 /** "U", "t" or "r" beside a column of p values are statistics. */
 function besideItsP(laid: Layout): boolean {
   const isP = laid.columns.some(({ head }, c) => {
@@ -133,7 +154,11 @@ function contentOf(cells: readonly string[]): Content {
   if (filled.length === 0) return 'other';
   const share = (pattern: RegExp) => filled.filter((cell) => pattern.test(cell)).length * 2 > filled.length;
   if (share(/±|\+\/-/)) return 'mean with spread';
-  if (share(/^\d[\d ,.]*\s*(?:\/\s*\d+\s*)?[([]\s*[\d.,]+\s*%?\s*[)\]]$/)) return 'count with share';
+  if (
+    share(/^\d[\d ,.]*\s*(?:\/\s*\d+\s*)?[([]\s*[\d.,]+\s*%?\s*[)\]]$/) &&
+    !filled.some((cell) => /^[-−–]?(?:0?[.,]\d|\d+[.,]\d{1,2}(?!\d))/u.test(cell))
+  )
+    return 'count with share';
   if (filled.some((cell) => /%$/.test(cell)) && share(/^[<~]?\s?[\d.,]+\s*%?$/)) return 'per cent';
   if (
     share(/^\(?[1-9]\d{0,2}(?:[ ,.'’]\d{3})+\)?$|^\(?\d+\)?$/) &&
