@@ -2,11 +2,12 @@ import { countWithShare, degrees, middleWithEnds, spread, twoEnds } from './cell
 import { type DecimalMark, type PrintedValue, plainSigns, printedValue } from './numbers.ts';
 import { programPrint } from './program-print.ts';
 import { findInterval, intervalParts } from './report-intervals.ts';
+import { starred } from './report-methods.ts';
 import { sampleWords } from './sample-words.ts';
 import { mannersIn, sidesIn } from './symbols.ts';
 import { readHead } from './table/heads.ts';
 import type { Quantity } from './terms.ts';
-import { readTestReport, starred } from './test-report.ts';
+import { readTestReport } from './test-report.ts';
 import type { TextPart } from './text-part.ts';
 import { years } from './years.ts';
 

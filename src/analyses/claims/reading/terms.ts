@@ -56,6 +56,7 @@ const SAID: Readonly<Record<keyof typeof QUANTITIES, string>> = {
   reading: 'single reading',
   difference: 'difference of means',
   ratio: 'ratio of means',
+  estimate: 'coefficient',
   correlation: 'correlation',
   statistic: 'test statistic',
   df: 'degrees of freedom',

@@ -1,9 +1,10 @@
 import { type DecimalMark, NUMBER, type PrintedValue, printedValue, relationOf } from './numbers.ts';
 import { argumentParts, degreesApart } from './report-arguments.ts';
 import { findInterval, intervalParts } from './report-intervals.ts';
+import { methodOf, notSignificant, starred } from './report-methods.ts';
 import { leftOver } from './report-words.ts';
 import { COEFFICIENT, DIFFERENCE, type Meaning, mannersIn, SYMBOLS, sidesIn } from './symbols.ts';
-import { isCorrelation, type Quantity, type TestMethod } from './terms.ts';
+import { isCorrelation, type Quantity } from './terms.ts';
 import type { TextPart } from './text-part.ts';
 
 /** What was read of a report, and the words and numbers of it that were not. */
@@ -113,7 +114,7 @@ export function readTestReport(
   )
     return null;
   const words = `${text} ${about}`;
-  const method = methodOf(first, words);
+  const method = methodOf(first?.symbol, words);
   const another = mannersIn(words).filter((manner) => manner === 'another test');
   const named = method === undefined ? {} : { method };
   const parts: TextPart[] = [];
@@ -195,39 +196,3 @@ function secondStatistic({ method }: Meaning, value: PrintedValue): TextPart {
   if (method === 'r') return { quantity: 'effect', values: [value], method: 'r' };
   return { quantity: 'statistic', values: [value], ...(method === undefined ? {} : { method }) };
 }
-
-/** The words around a symbol may say more: Kruskal and Wallis print a chi-squared, Wilcoxon's V is no Cramér's. */
-function methodOf(first: Item | undefined, text: string): TestMethod | undefined {
-  const method = first?.symbol.method;
-  if (first === undefined) return testNamed(text);
-  if (method === 'chi-squared' && /kruskal/i.test(text)) return 'H';
-  if (method === 'r' && /spearman/i.test(text)) return 'rho';
-  if (method === 'r' && /kendall/i.test(text)) return 'tau';
-  if (method === 'W' && /signed/i.test(text)) return 'signed-rank';
-  if (method === 'chi-squared' && /\bG\b.?test|likelihood ratio/i.test(text)) return 'G';
-  return method;
-}
-
-function notSignificant(text: string): PrintedValue {
-  return { text, relation: '>', number: { digits: 5n, decimals: 2 }, percent: false };
-}
-
-/** Stars stand for levels, which differ: one for 0.05 or 0.1, two for 0.01 or 0.05, three for 0.001 or 0.01. */
-export function starred(stars: number): PrintedValue {
-  const digits = stars === 1 ? 10n : stars === 2 ? 5n : 1n;
-  return { text: '*'.repeat(stars), relation: '<', number: { digits, decimals: 2 }, percent: false };
-}
-
-/** The test that words name where only its p is printed: "Kruskal-Wallis P < .001". */
-function testNamed(text: string): TestMethod | undefined {
-  return NAMES_OF_TESTS.find(([pattern]) => pattern.test(text))?.[1];
-}
-
-const NAMES_OF_TESTS: readonly (readonly [RegExp, TestMethod])[] = [
-  [/kruskal/i, 'H'],
-  [/mann.?whitney|rank.?sum/i, 'U'],
-  [/signed.?rank/i, 'signed-rank'],
-  [/fisher.{0,3}s?\s+exact/i, 'fisher'],
-  [/spearman/i, 'rho'],
-  [/kendall/i, 'tau'],
-];

@@ -6,10 +6,11 @@ import type { Quantity, TestMethod } from '../terms.ts';
 import type { TextPart } from '../text-part.ts';
 import { isBlank } from './blank.ts';
 import { type BracketKind, bracketKind } from './brackets.ts';
+import { bracketed } from './cell-contents.ts';
 import type { Role } from './heads.ts';
 import type { Layout, TableColumn, TableRow } from './laid.ts';
 import { OF_TEST } from './role-kinds.ts';
-import { bracketed, variationInPerCent } from './roles.ts';
+import { variationInPerCent } from './roles.ts';
 import type { TableSays } from './says.ts';
 
 export type RoledColumn = TableColumn & { readonly role: Role };

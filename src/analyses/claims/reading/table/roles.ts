@@ -1,8 +1,10 @@
-import { type DecimalMark, NUMBER, plainSigns } from '../numbers.ts';
+import { type DecimalMark, plainSigns } from '../numbers.ts';
 import { readPrinted } from '../printed-text.ts';
 import { isBlank, isPValue } from './blank.ts';
 import { canHold } from './can-hold.ts';
+import { contentOf } from './cell-contents.ts';
 import type { Role } from './heads.ts';
+import { addsToHundred, isSumLine, linesAreHundred, totalsAreHundred, wholeIsHundred } from './hundreds.ts';
 import type { Layout, TableColumn } from './laid.ts';
 import { isStatistic } from './role-kinds.ts';
 import type { TableSays } from './says.ts';
@@ -128,91 +130,10 @@ function isLetter(head: string): boolean {
 
 const WEAK: ReadonlySet<Role> = new Set<Role>(['low', 'high', 'statistic', 'correlation', 'effect', 'step']);
 
-/** Printed totals of 99, 100 or 101 in every line. */
-function totalsAreHundred(laid: Layout): boolean {
-  const column = laid.columns.findIndex(isSumLine);
-  const row = laid.rows.findIndex(isSumLine);
-  const cells = [
-    ...(column < 0 ? [] : laid.texts.map((texts) => texts[column])),
-    ...(row < 0 ? [] : laid.texts[row].filter((_, c) => !isSumLine(laid.columns[c]))),
-  ].filter((cell) => !isBlank(cell));
-  return cells.length >= 2 && cells.every((cell) => Math.abs(Number(cell.replace(/[%\s]/g, '')) - 100) <= 2);
-}
-
 function hasSizes(laid: Layout): boolean {
   return (
     laid.rows.some(({ line }) => line === 'n') || laid.columns.some(({ reading }) => reading.role === 'n')
   );
-}
-
-type Content = 'whole' | 'decimal' | 'per cent' | 'count with share' | 'mean with spread' | 'other';
-
-const ONE_NUMBER = new RegExp(`^[<>≤≥~]?\\s?${NUMBER}$`, 'u');
-
-function contentOf(cells: readonly string[]): Content {
-  const filled = cells.filter((cell) => !isBlank(cell)).map((cell) => cell.replace(/\s?[*†‡§ᵃᵇᶜ]+$/u, ''));
-  if (filled.length === 0) return 'other';
-  const share = (pattern: RegExp) => filled.filter((cell) => pattern.test(cell)).length * 2 > filled.length;
-  if (share(/±|\+\/-/)) return 'mean with spread';
-  if (
-    share(/^\d[\d ,.]*\s*(?:\/\s*\d+\s*)?[([]\s*[\d.,]+\s*%?\s*[)\]]$/) &&
-    !filled.some((cell) => /^[-−–]?(?:0?[.,]\d|\d+[.,]\d{1,2}(?!\d))/u.test(cell))
-  )
-    return 'count with share';
-  if (filled.some((cell) => /%$/.test(cell)) && share(/^[<~]?\s?[\d.,]+\s*%?$/)) return 'per cent';
-  if (
-    share(/^\(?[1-9]\d{0,2}(?:[ ,.'’]\d{3})+\)?$|^\(?\d+\)?$/) &&
-    !filled.some((cell) => /^\d+[.,]\d{1,2}$|^[.,]\d|^0[.,]\d/.test(cell))
-  )
-    return 'whole';
-  if (filled.every((cell) => ONE_NUMBER.test(bracketed(cell)))) return 'decimal';
-  return 'other';
-}
-
-/** Do the cells of most rows, or of most columns, add up to 100 (or to 1)? */
-function addsToHundred(
-  laid: Layout,
-  columns: readonly number[],
-  rows: readonly number[],
-  least = 2,
-): boolean {
-  const at = (r: number, c: number) =>
-    Number((laid.texts[r][c] ?? '').replace(/[%\s]/g, '').replace(',', '.')) || 0;
-  const near = (cells: readonly number[]) => {
-    const sum = cells.reduce((all, one) => all + one, 0);
-    const slack = Math.max(1, cells.length / 2);
-    return cells.length >= 2 && (Math.abs(sum - 100) <= slack || Math.abs(sum - 1) <= 0.01 * cells.length);
-  };
-  const byRow = rows.map((r) => near(columns.map((c) => at(r, c))));
-  const byColumn = columns.map((c) => near(rows.map((r) => at(r, c))));
-  const most = (list: readonly boolean[]) =>
-    list.length >= least && list.filter(Boolean).length * 3 >= list.length * 2;
-  return (
-    most(byRow) ||
-    most(byColumn) ||
-    (least <= 2 && (byRow.length === 1 || byColumn.length === 1) && [...byRow, ...byColumn].some(Boolean))
-  );
-}
-
-/** Do the cells of most lines add up to 100? */
-function linesAreHundred(laid: Layout, columns: readonly number[], rows: readonly number[]): boolean {
-  const good = rows.filter((r) => {
-    const sum = columns.reduce(
-      (all, c) => all + (Number((laid.texts[r][c] ?? '').replace(/[%\s]/g, '').replace(',', '.')) || 0),
-      0,
-    );
-    return Math.abs(sum - 100) <= Math.max(1, columns.length / 2);
-  }).length;
-  return good * 3 >= rows.length * 2;
-}
-
-/** Do all cells together add up to 100, as per cents of the whole do? */
-function wholeIsHundred(laid: Layout, columns: readonly number[], rows: readonly number[]): boolean {
-  const cells = rows.flatMap((r) =>
-    columns.map((c) => Number((laid.texts[r][c] ?? '').replace(/[%\s]/g, '')) || 0),
-  );
-  const sum = cells.reduce((all, one) => all + one, 0);
-  return cells.length > 3 && Math.abs(sum - 100) <= cells.length / 2;
 }
 
 /** Coefficients of variation as parts of one stay below 3 or so; a column that goes beyond is in per cent. */
@@ -228,14 +149,4 @@ export function variationInPerCent(
     (row) => readPrinted(row[at] ?? '', 'mean', { mark })?.parts[0]?.values[0] ?? [],
   );
   return values.some(({ number }) => Number(`${number.digits}e-${number.decimals}`) > 3);
-}
-
-/** "(12.5)" below or beside a count is the number alone. */
-export function bracketed(text: string): string {
-  const match = /^\(\s*([^()]+?)\s*\)$/.exec(text.trim());
-  return match === null ? text.trim() : match[1];
-}
-
-function isSumLine({ line }: Pick<TableColumn, 'line'>): boolean {
-  return line === 'total' || line === 'subtotal';
 }
