@@ -1,18 +1,7 @@
 import { NUMBER } from './numbers.ts';
 import { differencesOf, pairsOf } from './pairs-print.ts';
-import { rowOf, VALUE } from './print-rows.ts';
+import { type ModelPrint, rowOf, VALUE } from './print-rows.ts';
 import { variancePrint } from './variance-print.ts';
-
-/** What a statistics program printed of a fitted model, parted into what the readers of tables and reports know. */
-export interface ModelPrint {
-  /** The table of coefficients, or of comparisons, as it stands or with its heads in words. */
-  readonly table: string;
-  readonly caption: string;
-  /** Its other lines, said again as a paper reports them. */
-  readonly reports: readonly string[];
-  /** Lines and values of which nothing is made. */
-  readonly beside: readonly string[];
-}
 
 /**
  * The summary of a fitted model (a block of coefficients between quantiles of residuals, formulas, information

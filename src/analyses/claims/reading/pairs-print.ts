@@ -1,5 +1,4 @@
-import type { ModelPrint } from './model-print.ts';
-import { rowOf, VALUE } from './print-rows.ts';
+import { type ModelPrint, rowOf, VALUE } from './print-rows.ts';
 
 /** Comparisons of all pairs, as programs print them: triangles of p, lists of differences. */
 

@@ -1,3 +1,14 @@
+/** What a statistics program printed of a fitted model, parted into what the readers of tables and reports know. */
+export interface ModelPrint {
+  /** The table of coefficients, or of comparisons, as it stands or with its heads in words. */
+  readonly table: string;
+  readonly caption: string;
+  /** Its other lines, said again as a paper reports them. */
+  readonly reports: readonly string[];
+  /** Lines and values of which nothing is made. */
+  readonly beside: readonly string[];
+}
+
 /** "1.5e-05", ".5", "< 2.2e-16", "NA": what stands in a cell of a program's table. */
 export const VALUE = String.raw`(?:<\s?)?[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?|NA|NaN|nan|inf|-?Inf`;
 

@@ -1,4 +1,4 @@
-import type { ModelPrint } from './model-print.ts';
+import type { ModelPrint } from './print-rows.ts';
 
 /**
  * Tables of an analysis of variance or deviance as programs set them: heads of several words one blank apart, cells

@@ -1,10 +1,11 @@
+import { exp, ln } from '../../../../numerics/foundation/elementary.ts';
 import { exactly, type PrintHabit } from '../../../../numerics/printed/range.ts';
 import { pRange } from '../../../../numerics/printed/test-p.ts';
 import type { FigureCheck } from '../../found.ts';
 import { fitOf, named, printRangeText, rangeOfFigure, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import { finer } from '../finer.ts';
-import type { Coefficient } from './coefficients.ts';
+import type { Coefficient } from './coefficient.ts';
 
 /** As many degrees of freedom as make no difference from the normal distribution. */
 const MANY = 1e9;
@@ -67,13 +68,13 @@ function degreesThatFit(line: Line): Degrees | null {
 /** The least degrees of freedom, from 1, of which this holds; it holds of all larger ones. */
 function firstWith(holds: (df: number) => boolean): number {
   if (holds(1)) return 1;
-  let [low, high] = [0, Math.log2(MANY)];
+  let [low, high] = [0, ln(MANY)];
   for (let turn = 0; turn < 60; turn++) {
     const middle = (low + high) / 2;
-    if (holds(2 ** middle)) high = middle;
+    if (holds(exp(middle))) high = middle;
     else low = middle;
   }
-  return 2 ** high;
+  return exp(high);
 }
 
 const isStudents = ({ method }: PrintedFigure): boolean => method === 't' || method === null;

@@ -15,18 +15,8 @@ import { checkByRange, named, printRangeText, rangeOfFigure } from '../../judgin
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { Quantity } from '../../reading/terms.ts';
 import { collect, type Evidence, only } from '../evidence.ts';
+import type { Coefficient } from './coefficient.ts';
 import { pOfCoefficients } from './coefficient-p.ts';
-
-/** A coefficient of a fitted model with what is printed in its line. */
-export interface Coefficient {
-  readonly estimate: PrintedFigure;
-  readonly se: PrintedFigure | undefined;
-  readonly statistic: PrintedFigure | undefined;
-  readonly df: PrintedFigure | undefined;
-  readonly p: PrintedFigure | undefined;
-  readonly ends: readonly [PrintedFigure, PrintedFigure] | null;
-  readonly oddsRatio: PrintedFigure | undefined;
-}
 
 /**
  * Coefficients of fitted models, and differences of means after one, each against its own line: the estimate over its
