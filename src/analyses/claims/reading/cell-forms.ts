@@ -174,17 +174,10 @@ export function middleWithEnds(
   if (two === null || middle === null) return null;
   return [
     part(quantity, middle),
-    ...two.map((one) => ({
-      ...(quantity === 'share' ? { ...one, values: one.values.map(partOfOne) } : one),
-      ...(said === undefined ? { vague: true as const } : {}),
-    })),
+    ...two.map((one) => (said === undefined ? { ...one, vague: true as const } : one)),
     ...(n === null ? [] : [part('n', n)]),
   ];
 }
-
-/** Ends of a share in per cent are kept as parts of one, as the share is. */
-const partOfOne = (value: PrintedValue): PrintedValue =>
-  value.percent ? { ...value, number: { ...value.number, decimals: value.number.decimals + 2 } } : value;
 
 /** "2, 27", "2; 27", "2 and 27" for F. */
 export function degrees(text: string, quantity: Quantity, mark: DecimalMark): readonly TextPart[] | null {
