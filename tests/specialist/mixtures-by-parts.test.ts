@@ -64,6 +64,14 @@ describe('mixtures in a table of kinds', () => {
     expect(each.table!.words.because[0]).toMatch(/^n = 24 items; 6 mixtures counted in each of their kinds/);
   });
 
+  it('figures are of mentions, and say so on their axes and beneath', () => {
+    const drawn = JSON.stringify(each.table!.figures);
+    expect(drawn).toContain('share of mentions (%)');
+    expect(drawn).toContain('30 mentions of 24 items');
+    expect(drawn).not.toContain('share of items (%)');
+    expect(JSON.stringify(whole.table!.figures)).toContain('share of items (%)');
+  });
+
   it('the test deals whole items, and no p is given that takes the mentions for independent', () => {
     const tests = each.table!.tables.tests!;
     const line = (start: string) => tests.rows.find(([name]) => String(name).startsWith(start))!;

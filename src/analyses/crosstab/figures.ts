@@ -36,7 +36,9 @@ function sharesFigure(found: CrosstabFound): Figure {
       hovertemplate: `${escapeText(label)}: %{text} (%{x:.0f} %)<extra>%{y}</extra>`,
     })),
     layout: figureLayout({
-      x: axis(`share of ${unit}s (%)`, { range: [0, 100] }),
+      x: axis(found.mixtures === null ? `share of ${unit}s (%)` : 'share of mentions (%)', {
+        range: [0, 100],
+      }),
       y: axis(found.rowsLabel, { autorange: 'reversed', type: 'category' }),
       legend: found.columnsLabel,
       height: 160 + 30 * table.rows.length,

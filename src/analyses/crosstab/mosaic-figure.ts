@@ -70,7 +70,10 @@ export function mosaicFigure(found: CrosstabFound): Figure {
       hovertemplate: '%{customdata}<extra></extra>',
     })),
     layout: figureLayout({
-      x: axis(`share of each ${found.rowsLabel} (%)`, { range: [0, 100], showgrid: false }),
+      x: axis(`share of ${found.mixtures === null ? '' : 'the mentions of '}each ${found.rowsLabel} (%)`, {
+        range: [0, 100],
+        showgrid: false,
+      }),
       y: axis(found.rowsLabel, {
         tickvals: middles,
         ticktext: table.rows.map((label, row) => escapeText(`${label} (${sums.rows[row]})`)),
