@@ -107,3 +107,18 @@ describe('collapseItems', () => {
     );
   });
 });
+
+it('an object of a single piece is that piece, to its step, its middle and the readings of its cell', () => {
+  const table = makeTable([{ item: 'A', density1: [2, 4] }, { item: 'B', density1: 3 }, { item: 'C' }]);
+  const plain = table.columns.get('density1') as NumericColumn;
+  const column: NumericColumn = {
+    ...plain,
+    step: Float64Array.of(1, 0.5, Number.NaN),
+    centre: Float64Array.of(2.5, Number.NaN, Number.NaN),
+    state: Uint8Array.of(1, 0, 2),
+    readings: new Map([[0, [2, 2.5, 4]]]),
+    derivedFrom: new Map([[1, ['density2']]]),
+  };
+  const given = { ...table, columns: new Map([['density1', column]]) };
+  expect(collapseItems(given, register).table.columns.get('density1')).toEqual(column);
+});
