@@ -52,6 +52,14 @@ const IDEM = set(
     'comme ci-dessus|meme|voir ci-dessus|come sopra|c.s.|lo mismo|igual|como arriba|som ovenfor|som over|do|-"-|- " -|„',
 );
 
+/** "Siehe oben" in German lists, "sans objet" in French ones: the same as above, or that nothing could be there. */
+const DOUBTFUL_IDEM = set('s.o.|s. o.');
+
+/** Whether a cell may say "the same as the one above" and may as well say that there is nothing to say. */
+export function isDoubtfulIdem(text: string): boolean {
+  return text.length <= LONGEST && DOUBTFUL_IDEM.has(foldCell(text));
+}
+
 /** Whether a cell says "the same as the one above"; the reader of the whole column copies down. */
 export function isIdem(text: string): boolean {
   if (text.length > LONGEST || PLAIN_NUMBER.test(text)) return false;
@@ -62,8 +70,7 @@ export function isIdem(text: string): boolean {
 const PLAIN_NUMBER = /^\d+(?:[.,]\d+)?$/;
 
 /** The source's own code for this text, which wins over every rule; exact spelling first, then folded. */
-export function profileCode(text: string, context: CellContext): CellState | undefined {
-  const { missing } = context;
+export function profileCode(text: string, missing: CellContext['missing']): CellState | undefined {
   if (missing === undefined) return undefined;
   const exact = ownValue(missing, text) ?? ownValue(missing, text.trim());
   if (exact !== undefined) return exact;
@@ -84,13 +91,10 @@ export function readNothing(text: string, words: 'all' | 'without absent' = 'all
   const folded = foldCell(text);
   if (folded === '') return { state: 'not-observed', notes: [] };
   if (IDEM.has(folded) || text.trim() === '„') {
-    const reason = folded.startsWith('s.') ? '; in French lists "s.o." may mean "sans objet"' : '';
-    return {
-      state: 'not-observed',
-      notes: [
-        flagged('idem', `${quote(text)} repeats the cell above; the value is to be copied down${reason}`),
-      ],
-    };
+    const why = DOUBTFUL_IDEM.has(folded)
+      ? `${quote(text)} may mean "as above" (siehe oben) or "not applicable" (sans objet); read as not observed: the source's profile can say which, under "missing"`
+      : `${quote(text)} repeats the cell above; the value is to be copied down`;
+    return { state: 'not-observed', notes: [flagged('idem', why)] };
   }
   if (DASH.test(folded)) {
     const why = `${quote(text)} read as not observed; in some sources it means absent or not applicable`;

@@ -32,7 +32,7 @@ const LONGEST = 2000;
  */
 export function readCell(text: string, attribute: AttributeDefinition, context: CellContext): Reading {
   try {
-    const code = profileCode(text, context);
+    const code = profileCode(text, context.missing);
     if (code !== undefined && code !== 'measured' && code !== 'approximate') {
       return coded(text, attribute, code);
     }

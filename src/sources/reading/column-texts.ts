@@ -1,3 +1,5 @@
+import type { CellContext } from '../../cells/context.ts';
+import { profileCode } from '../../cells/nothing.ts';
 import type { ColumnPlan } from '../columns/column-plan.ts';
 import { isBlank } from '../layout/cell-shapes.ts';
 import { enter, type Ledger } from '../ledger/ledger.ts';
@@ -5,8 +7,17 @@ import { copyDown } from './copy-down.ts';
 import type { Sheet } from './gather-fragments.ts';
 import type { ColumnTexts } from './read-column.ts';
 
-/** The texts of a column, with what "as above" stands for copied down and entered. */
-export function textsOf(sheet: Sheet, plan: ColumnPlan, ledger: Ledger): ColumnTexts {
+/**
+ * The texts of a column, with what "as above" stands for copied down and entered.
+ *
+ * @param missing the profile's codes for nothing, which go before.
+ */
+export function textsOf(
+  sheet: Sheet,
+  plan: ColumnPlan,
+  missing: CellContext['missing'],
+  ledger: Ledger,
+): ColumnTexts {
   const { index, header } = plan;
   const texts = sheet.body.map((row) => row[index] ?? '');
   const base = { header, origins: sheet.origins, gathered: sheet.gathered.has(index) };
@@ -17,6 +28,7 @@ export function textsOf(sheet: Sheet, plan: ColumnPlan, ledger: Ledger): ColumnT
     plan.rule.copyDown === true,
     (row) => joined?.has(sheet.origins[row]!) === true,
     holdsNames(plan),
+    (text) => profileCode(text, missing) !== undefined,
   );
   for (const row of down.added) {
     enter(ledger, {

@@ -1,5 +1,5 @@
 import { dittoAddition, withAddition } from '../../cells/ditto.ts';
-import { isIdem } from '../../cells/nothing.ts';
+import { isDoubtfulIdem, isIdem } from '../../cells/nothing.ts';
 
 export interface CopiedDown {
   readonly texts: readonly string[];
@@ -13,15 +13,18 @@ export interface CopiedDown {
 
 /**
  * Puts the text above in the place of "idem" and its like, and of blank cells too where the profile says
- * that a blank means "as above".
+ * that a blank means "as above". What the profile has a code for says what the code says.
  * @param joined whether the cell is merged with the one above.
- * @param additions whether "ebd., Grab 5" is made whole: in columns of names and references.
+ * @param names whether the column holds names and references: there "ebd., Grab 5" is made whole, and "s.o." is no
+ * "sans objet", as it may be below a measurement or a term.
+ * @param coded whether the profile has a code for a text.
  */
 export function copyDown(
   texts: readonly string[],
   blanks: boolean,
   joined: (position: number) => boolean = () => false,
-  additions = false,
+  names = false,
+  coded: (text: string) => boolean = () => false,
 ): CopiedDown {
   const copied: number[] = [];
   const added: number[] = [];
@@ -30,7 +33,7 @@ export function copyDown(
   const known = (text: string): boolean => {
     let ditto = cache.get(text);
     if (ditto === undefined) {
-      ditto = isIdem(text);
+      ditto = isIdem(text) && !coded(text) && (names || !isDoubtfulIdem(text));
       cache.set(text, ditto);
     }
     return ditto;
@@ -40,7 +43,7 @@ export function copyDown(
   for (let i = 0; i < texts.length; i++) {
     const text = texts[i]!;
     const ditto = mayBeDitto(text) && known(text);
-    const more = additions && !ditto && mayAdd(text) ? dittoAddition(text) : null;
+    const more = names && !ditto && mayAdd(text) ? dittoAddition(text) : null;
     if (more !== null && above.trim() !== '') {
       above = withAddition(above, more);
       changed ??= [...texts];

@@ -44,7 +44,7 @@ export function readColumns(
   const facets: { readonly texts: ColumnTexts; readonly columns: ReadonlyMap<string, Column> }[] = [];
   for (const plan of plans) {
     const decimal = decimals[plan.index]!;
-    const texts = textsOf(sheet, plan, ledger);
+    const texts = textsOf(sheet, plan, missingOf(plan.rule, profile), ledger);
     const entered = ledger.entries.length;
     const context = contextOf(plan.rule, decimal, profile, register);
     if (plan.status === 'ignored') ledgerIgnored(texts, ledger);

@@ -41,7 +41,7 @@ export function readDescribed(
   const describe = (text: string): DescriptionReading => {
     const known = cache.get(text);
     if (known !== undefined) return known;
-    const coded = profileCode(text, context) !== undefined;
+    const coded = profileCode(text, context.missing) !== undefined;
     const read = coded ? null : readDescription(text, attribute, register, context);
     const fresh = read ?? { main: readCell(text, attribute, context), facets: new Map(), rest: [] };
     cache.set(text, fresh);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dittoAddition, withAddition } from '../../../src/cells/ditto.ts';
+import { CELL_STATES } from '../../../src/cells/reading.ts';
 import { lostCells, numbers, read, textsOf } from '../support.ts';
 
 /** "As above" with something of its own behind it. Common practice of catalogues, no source; names invented. */
@@ -53,5 +54,30 @@ describe('a ditto that adds something', () => {
   it('with nothing above it stays as it stands', () => {
     const reading = read('Find no.,Site\nA,"ebd., Grab 5"\nB,Holm\n');
     expect(reading.table.columns.get('site')?.raw[0]).toBe('ebd., Grab 5');
+  });
+
+  it('"s.o." below a measurement or a term is no number or kind from above: "sans objet" as well as "siehe oben"', () => {
+    const csv = 'Nr.;Fundort;Bindung;Länge (mm)\nA;Holm;Köper;35\nB;s.o.;s. o.;s.o.\nC;s.o.;s.o.;ebd.\n';
+    const reading = read(csv);
+    expect(textsOf(reading, 'site')).toEqual(['Holm', 'Holm', 'Holm']);
+    // "Ebd." copies what stands above, here the same doubt.
+    expect([...numbers(reading, 'length').low]).toEqual([35, Number.NaN, Number.NaN]);
+    expect(reading.table.columns.get('structure')).toMatchObject({ raw: ['Köper', 's. o.', 's.o.'] });
+    const flagged = reading.ledger.filter(({ rule, level }) => rule === 'idem' && level === 'flagged');
+    expect(flagged.map(({ row, column }) => [row, column])).toEqual(
+      expect.arrayContaining([
+        [3, 'Länge (mm)'],
+        [3, 'Bindung'],
+      ]),
+    );
+    expect(flagged[0]?.why).toContain('sans objet');
+  });
+
+  it('what the profile has a code for is never copied down', () => {
+    const csv = 'Nr.;Fundort;Länge (mm)\nA;Holm;35\nB;Ness;idem\n';
+    const profile = { missing: { idem: 'not-applicable' } } as const;
+    const column = numbers(read(csv, profile), 'length');
+    expect([...column.low]).toEqual([35, Number.NaN]);
+    expect(CELL_STATES[column.state[1]!]).toBe('not-applicable');
   });
 });
