@@ -3,6 +3,7 @@ import { splitHeader } from '../../attributes/matching.ts';
 import { unitDimension } from '../../cells/units.ts';
 import type { CountsRule } from '../profile/layout-rules.ts';
 import { isBlank } from './cell-shapes.ts';
+import { oddCount } from './odd-counts.ts';
 
 /** Which columns of a table of counts count a kind, and which sum the others up. */
 
@@ -71,9 +72,14 @@ function namesMeasure(header: string): boolean {
   return dimension !== null && dimension !== 'share' && dimension !== 'number';
 }
 
+/** At most one cell in three may be none. */
+const FEW = 3;
+
 function holds(pattern: RegExp, body: readonly (readonly string[])[], column: number): boolean {
   const said = body.map((row) => (row[column] ?? '').trim()).filter((text) => !/^[-–—.]?$/.test(text));
-  return said.length > 0 && said.every((text) => pattern.test(text));
+  const odd = said.filter((text) => !pattern.test(text));
+  // A few cells that say less than a count make no text of a column of counts.
+  return said.length > 0 && said.length >= odd.length * FEW && odd.every((text) => oddCount(text) !== null);
 }
 
 function totalOf(

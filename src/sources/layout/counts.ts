@@ -4,6 +4,7 @@ import type { Fault } from '../source-reading.ts';
 import { isBlank } from './cell-shapes.ts';
 import { areShares, countColumns, printedNumber, type TotalColumn } from './count-columns.ts';
 import type { Move } from './long-form.ts';
+import { oddCount } from './odd-counts.ts';
 import type { LayoutRemark } from './remark.ts';
 
 /** Headers that a table of counts gets when it is laid out one row a place and kind. */
@@ -48,6 +49,7 @@ export function layOutCounts(
   const rows: string[][] = [];
   const from: number[] = [];
   const moves: Move[] = [];
+  const remarks: LayoutRemark[] = [];
   for (const [at, row] of body.entries()) {
     const own = kept.map((i) => row[i] ?? '');
     for (const i of summed) {
@@ -58,11 +60,14 @@ export function layOutCounts(
     for (const i of counted) {
       const raw = row[i] ?? '';
       if (isBlank(raw)) continue;
-      const printed = printedNumber(raw);
+      const odd = oddCount(raw);
+      const printed = odd === null ? printedNumber(raw) : (odd.count ?? Number.NaN);
       const count = base >= 0 ? ofShare(printed, printedNumber(row[base]), raw) : printed;
       const none = Number.isNaN(count) || count === 0;
       const readAs = none ? 'none' : `${count} of "${kinds[i]}"`;
-      moves.push({ row: origins[at]!, column: headers[i]!, raw, readAs, rule: 'counted' });
+      const cell = { row: origins[at]!, column: headers[i]!, raw, readAs };
+      if (odd === null) moves.push({ ...cell, rule: 'counted' });
+      else remarks.push({ ...cell, level: 'flagged', rule: 'odd-count', why: odd.why });
       if (none) continue;
       rows.push([...own, kinds[i]!, String(count)]);
       from.push(origins[at]!);
@@ -73,7 +78,10 @@ export function layOutCounts(
     body: rows,
     origins: from,
     moves,
-    remarks: base >= 0 ? [] : totals.flatMap((total) => differing(total, headers, body, origins)),
+    remarks: [
+      ...remarks,
+      ...(base >= 0 ? [] : totals.flatMap((total) => differing(total, headers, body, origins))),
+    ],
     faults: faultsOf(headers, body, rule, counted, file),
   };
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { viewSource } from '../../../src/app/engine/source-view.ts';
 import { questionsOf } from '../../../src/app/screens/sources/question-list.ts';
 import { extendRegister } from '../../../src/attributes/register.ts';
+import { quantityAt } from '../../../src/fragments/quantity.ts';
 import { looksLikeCounts } from '../../../src/sources/columns/looks-like-counts.ts';
 import { COUNTED_KIND } from '../../../src/sources/layout/counts.ts';
 import { read, register as standard } from '../support.ts';
@@ -46,6 +47,45 @@ describe('totals of a table of counts', () => {
 
   it('below the table are set aside', () => {
     expect(counted('Site,jar,bowl\nHolm,12,4\nPell,3,9\nSumme,15,13\n').rowsKept).toBe(2);
+  });
+});
+
+describe('a cell that says less than a count', () => {
+  const text = (odd: string) =>
+    `Site,jar,netting,lid,Total\nHolm,12,3,1,16\nPell,3,6,0,9\nVell,2,1,2,5\nOuter Garth,1,${odd},2,3\n`;
+  const countOf = (odd: string, site: string) => {
+    const { table } = counted(text(odd));
+    const kind = table.columns.get(COUNTED_KIND.id);
+    const place = table.columns.get('site');
+    if (kind?.kind !== 'term' || place?.kind !== 'term') throw new Error('no kinds');
+    return [...kind.codes].reduce(
+      (sum, code, row) =>
+        kind.levels[code] === 'netting' && place.levels[place.codes[row]!] === site
+          ? sum + quantityAt(table, row)
+          : sum,
+      0,
+    );
+  };
+
+  it.each([
+    ['?', 0],
+    ['n/a', 0],
+    ['k. A.', 0],
+    ['<3', 0],
+    ['c. 2', 2],
+    ['2?', 2],
+    ['2+', 2],
+    ['2-4', 3],
+  ])('%j costs its kind nothing elsewhere, counts %s and is flagged', (odd, count) => {
+    expect(kindsOf(text(odd))).toEqual(['jar', 'netting', 'lid']);
+    expect(countOf(odd, 'Holm')).toBe(3);
+    expect(countOf(odd, 'Outer Garth')).toBe(count);
+    const said = counted(text(odd)).ledger.filter(({ rule }) => rule === 'odd-count');
+    expect(said).toMatchObject([{ row: 5, column: 'netting', raw: odd, level: 'flagged' }]);
+  });
+
+  it('makes no kind of a column of words', () => {
+    expect(kindsOf('Site,jar,lid,note\nHolm,12,4,?\nPell,3,9,c. 2\nVell,2,2,n/a\n')).toEqual(['jar', 'lid']);
   });
 });
 
