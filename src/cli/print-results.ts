@@ -41,8 +41,7 @@ export function printResults(terminal: Terminal, results: Results, printing: Pri
 }
 
 /** What the marks of a short run stand for. */
-const KEY =
-  '"·" evidence; "!" what would change or weaken it; "?" to be settled; "(+2)" two more lines.';
+const KEY = '"·" evidence; "!" what would change or weaken it; "?" to be settled; "(+2)" two more lines.';
 
 /** Of more questions than this each is told in fewer lines, so that a run is still taken in at a glance. */
 const MANY = 10;

@@ -32,7 +32,8 @@ export function readBySystem(
   const partsOf = (text: string): BySystem | null => {
     const known = cache.get(text);
     if (known !== undefined) return known;
-    const settled = profileCode(text, context.missing) !== undefined || translated(text, context) !== undefined;
+    const settled =
+      profileCode(text, context.missing) !== undefined || translated(text, context) !== undefined;
     const parts = settled ? null : bySystem(text);
     cache.set(text, parts);
     return parts;

@@ -51,7 +51,8 @@ export function readSpacingWords(
   const classOf = (text: string): Reading | null => {
     const known = classes.get(text);
     if (known !== undefined) return known;
-    const settled = profileCode(text, context.missing) !== undefined || translated(text, context) !== undefined;
+    const settled =
+      profileCode(text, context.missing) !== undefined || translated(text, context) !== undefined;
     const found = settled ? null : classInWords(text, register);
     classes.set(text, found);
     return found;
