@@ -23,9 +23,13 @@ export { defaultRegister, extendRegister } from './attributes/register.ts';
 export { CELL_STATES, CERTAINTIES, type Reading } from './cells/reading.ts';
 export { type FaultPlace, InputError } from './errors.ts';
 export { midpoint, termAt } from './fragments/accessors.ts';
-export { type Comparison, type ComparisonSettings, compareRecords } from './fragments/comparison.ts';
+export {
+  type Comparison,
+  type ComparisonSettings,
+  compareRecords,
+} from './fragments/comparison/comparison.ts';
 export { deriveColumns } from './fragments/derive.ts';
-export { collapseItems } from './fragments/items.ts';
+export { collapseItems } from './fragments/items/items.ts';
 export { selectRows } from './fragments/select.ts';
 export { takeRows } from './fragments/subset.ts';
 export type { Column, FragmentTable, NumericColumn, TermColumn, TextColumn } from './fragments/table.ts';

@@ -1,4 +1,4 @@
-import type { ErrorCell, PowerCell, SetCell, Simulated } from '../../src/analyses/simulated-cells.ts';
+import type { ErrorCell, PowerCell, SetCell, Simulated } from '../../src/analyses/shared/simulated/cells.ts';
 
 /** The tables of simulations as pages under docs/methods show them, from the same results that the answers show. */
 

@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
-import { PLACEMENT_SETS } from '../../src/analyses/simulated-placement-sets.ts';
-import { SPLIT_ERRORS } from '../../src/analyses/simulated-split-errors.ts';
-import { SPLIT_POWER } from '../../src/analyses/simulated-split-power.ts';
+import { PLACEMENT_SETS } from '../../src/analyses/shared/simulated/placement-sets.ts';
+import { SPLIT_ERRORS } from '../../src/analyses/shared/simulated/split-errors.ts';
+import { SPLIT_POWER } from '../../src/analyses/shared/simulated/split-power.ts';
 import { setsTable, splitErrorsTable, splitPowerTable, withTable } from './simulated-tables.ts';
 
 /** Writes the tables of simulations into docs/methods; run with `npm run simulated` after a simulation has written its results. */

@@ -1,5 +1,5 @@
 import { greatest, least } from '../numerics/foundation/lists.ts';
-import { escapeText, PRINT_WIDTH } from './figure-style.ts';
+import { escapeText, PRINT_WIDTH } from './shared/figure/style.ts';
 
 /** A point of a figure that has a name. */
 export interface NamedPoint {

@@ -1,9 +1,9 @@
 import type { First } from '../numerics/assemblages/ranking.ts';
 import { mostAlike, type SimilarityCoefficient } from '../numerics/assemblages/similarity.ts';
 import type { Unavailable } from '../numerics/foundation/unavailable.ts';
-import { NAMED } from './coefficient-option.ts';
 import type { FirstOf } from './contract.ts';
 import { printList, printNumber, printSmall, printSome } from './phrasing.ts';
+import { NAMED } from './shared/options/coefficient.ts';
 
 /** Who is the most alike, for every analysis that ranks assemblages by likeness. */
 export interface Rank {

@@ -1,4 +1,4 @@
-import type { Witness } from '../fragments/witness.ts';
+import type { Witness } from '../fragments/items/witness.ts';
 import type { Counts, Turn } from './contract.ts';
 import { MOST_WORDS } from './one-sentence.ts';
 

@@ -1,6 +1,6 @@
 import type { ResultColumn } from './contract.ts';
-import { axis } from './figure-style.ts';
 import { printYear } from './phrasing.ts';
+import { axis } from './shared/figure/style.ts';
 
 /**
  * Years in tables and figures. They are kept as astronomical years (ISO 8601-1: 0 is 1 BC, -399 is 400 BC)

@@ -1,7 +1,7 @@
 import type { Register } from '../attributes/definition.ts';
 import { termAt } from './accessors.ts';
 import { termLabel } from './groups.ts';
-import { KIND, kindsBeside } from './kinds.ts';
+import { KIND, kindsBeside } from './kinds/kinds.ts';
 import { atLevel } from './level/common-level.ts';
 import { isMissing } from './missing.ts';
 import type { FragmentTable } from './table.ts';

@@ -1,6 +1,6 @@
 import type { Register } from '../attributes/definition.ts';
 import { greatest, least } from '../numerics/foundation/lists.ts';
-import { agreedTerm } from './item-terms.ts';
+import { agreedTerm } from './items/terms.ts';
 import type { Column } from './table.ts';
 
 /** Readings of one original object that lie further apart than this share of the larger contradict each other. */

@@ -1,7 +1,7 @@
 import type { Register } from '../attributes/definition.ts';
 import { InputError } from '../errors.ts';
 import { groupRows } from './groups.ts';
-import { nestedKinds } from './nested-kinds.ts';
+import { nestedKinds } from './kinds/nested.ts';
 import type { FragmentTable } from './table.ts';
 
 /** Records counted by two attributes of kinds. */

@@ -1,6 +1,6 @@
 import type { Register, Vocabulary } from '../attributes/definition.ts';
 import { ancestors } from '../attributes/tree.ts';
-import { KIND } from './kinds.ts';
+import { KIND } from './kinds/kinds.ts';
 import type { FragmentTable, TermColumn } from './table.ts';
 
 /**

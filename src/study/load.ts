@@ -4,7 +4,7 @@ import { suggest } from '../attributes/near-matches.ts';
 import { defaultRegister, extendRegister } from '../attributes/register.ts';
 import { InputError } from '../errors.ts';
 import { certaintyOf } from '../fragments/certainty-groups.ts';
-import { facetNamed } from '../fragments/kind-facets.ts';
+import { facetNamed } from '../fragments/kinds/facets.ts';
 import { parseJson } from '../sources/formats/parse-json.ts';
 import { printPath, schemaFault } from '../sources/profile/schema-fault.ts';
 import { findReferences } from './references.ts';

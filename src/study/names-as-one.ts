@@ -1,5 +1,5 @@
 import { printCount, printSome } from '../analyses/phrasing.ts';
-import { viewItems } from '../fragments/items.ts';
+import { viewItems } from '../fragments/items/items.ts';
 import { joinNear } from '../sources/names/names.ts';
 import { type NearNames, spellings } from '../sources/names/near-names.ts';
 import type { WhatIf } from './otherwise.ts';

@@ -1,5 +1,5 @@
 import type { Answer, Figure, ResultTable } from '../analyses/contract.ts';
-import type { Witness } from '../fragments/witness.ts';
+import type { Witness } from '../fragments/items/witness.ts';
 
 /**
  * Analyses speak of items. What a study counts as one may be a vessel, a grave, or, while nobody has said, the

@@ -1,7 +1,7 @@
 import type { Turn } from '../analyses/contract.ts';
 import { endingWith } from '../analyses/one-sentence.ts';
 import type { Answered } from '../analyses/register.ts';
-import type { Witness } from '../fragments/witness.ts';
+import type { Witness } from '../fragments/items/witness.ts';
 import { type Change, changeOf } from './change-of.ts';
 import type { Material } from './prepare.ts';
 

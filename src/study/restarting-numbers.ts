@@ -1,6 +1,6 @@
 import { printCount, printList } from '../analyses/phrasing.ts';
 import { contradictEachOther } from '../fragments/contradiction.ts';
-import { collapseItems } from '../fragments/items.ts';
+import { collapseItems } from '../fragments/items/items.ts';
 import { spellings } from '../sources/names/near-names.ts';
 import { nameIn } from '../sources/reading/assemble.ts';
 import type { WhatIf } from './otherwise.ts';

@@ -1,7 +1,7 @@
 import { printCount, printList } from '../analyses/phrasing.ts';
 import { withDescendants } from '../attributes/tree.ts';
 import { columnsOnDemand } from '../fragments/columns-on-demand.ts';
-import { viewItems } from '../fragments/items.ts';
+import { viewItems } from '../fragments/items/items.ts';
 import type { Column, FragmentTable, NumericColumn } from '../fragments/table.ts';
 import type { WhatIf } from './otherwise.ts';
 import type { Material } from './prepare.ts';

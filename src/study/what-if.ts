@@ -1,5 +1,5 @@
 import { printCount } from '../analyses/phrasing.ts';
-import { viewItems } from '../fragments/items.ts';
+import { viewItems } from '../fragments/items/items.ts';
 import { viewRows } from '../fragments/subset.ts';
 import type { FragmentTable, TermColumn } from '../fragments/table.ts';
 import { slipsAsOne } from './names-as-one.ts';

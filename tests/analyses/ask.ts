@@ -6,7 +6,7 @@ import type {
   TableCell,
 } from '../../src/analyses/contract.ts';
 import type { AttributeDefinition, Register } from '../../src/attributes/definition.ts';
-import { collapseItems } from '../../src/fragments/items.ts';
+import { collapseItems } from '../../src/fragments/items/items.ts';
 import type { FragmentTable } from '../../src/fragments/table.ts';
 import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { type Cell, makeTable, register as small } from '../fragments/make-table.ts';

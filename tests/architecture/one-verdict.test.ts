@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { ANALYSES } from '../../src/analyses/register.ts';
 import { sourceFiles } from './source-files.ts';
 
 /**
@@ -47,7 +48,7 @@ describe('one verdict, said the same through every door', () => {
   it('every analysis has its faces, and only its index knows compute.ts', () => {
     const files = sourceFiles();
     const present = new Set(files.map(({ path }) => path));
-    const kinds = new Set(files.flatMap(({ path }) => /^analyses\/([^/]+)\//.exec(path)?.[1] ?? []));
+    const kinds = ANALYSES.map(({ kind }) => kind);
     const lacking = [...kinds].flatMap((kind) =>
       ['options', 'found', 'compute', 'tables', 'figures', 'words', 'index']
         .map((face) => `analyses/${kind}/${face}.ts`)

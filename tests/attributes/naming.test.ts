@@ -5,7 +5,7 @@ import { FACET_WORDS } from '../../src/attributes/naming/facet-words.ts';
 import { KIND_LANGUAGES, type KindLanguage } from '../../src/attributes/naming/languages.ts';
 import { nameIn, silentIn } from '../../src/attributes/naming/name-in.ts';
 import { defaultRegister } from '../../src/attributes/register.ts';
-import { composeKinds } from '../../src/fragments/kinds.ts';
+import { composeKinds } from '../../src/fragments/kinds/kinds.ts';
 import { makeTable } from '../fragments/make-table.ts';
 
 const register = defaultRegister();

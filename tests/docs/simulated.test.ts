@@ -6,9 +6,9 @@ import {
   splitPowerTable,
   withTable,
 } from '../../docs/scripts/simulated-tables.ts';
-import { PLACEMENT_SETS } from '../../src/analyses/simulated-placement-sets.ts';
-import { SPLIT_ERRORS } from '../../src/analyses/simulated-split-errors.ts';
-import { SPLIT_POWER } from '../../src/analyses/simulated-split-power.ts';
+import { PLACEMENT_SETS } from '../../src/analyses/shared/simulated/placement-sets.ts';
+import { SPLIT_ERRORS } from '../../src/analyses/shared/simulated/split-errors.ts';
+import { SPLIT_POWER } from '../../src/analyses/shared/simulated/split-power.ts';
 
 const page = (name: string) =>
   readFileSync(new URL(`../../docs/methods/${name}.md`, import.meta.url), 'utf8');

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { columnsOnDemand, withColumns } from '../../src/fragments/columns-on-demand.ts';
-import { collapseItems, viewItems } from '../../src/fragments/items.ts';
+import { collapseItems, viewItems } from '../../src/fragments/items/items.ts';
 import { takeRows, viewRows } from '../../src/fragments/subset.ts';
 import type { Column } from '../../src/fragments/table.ts';
 import { makeTable, register } from './make-table.ts';

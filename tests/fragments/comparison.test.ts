@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { defaultAttributes } from '../../src/fragments/compared-by-default.ts';
-import { COMPARED_BLOCKS, type ComparisonSettings, compareRecords } from '../../src/fragments/comparison.ts';
-import type { BroadRule } from '../../src/fragments/comparison-broad.ts';
-import { recordOfRow } from '../../src/fragments/comparison-find.ts';
+import type { BroadRule } from '../../src/fragments/comparison/broad.ts';
+import {
+  COMPARED_BLOCKS,
+  type ComparisonSettings,
+  compareRecords,
+} from '../../src/fragments/comparison/comparison.ts';
+import { recordOfRow } from '../../src/fragments/comparison/find.ts';
 import { readFind } from '../../src/fragments/find-table.ts';
-import { collapseItems } from '../../src/fragments/items.ts';
+import { collapseItems } from '../../src/fragments/items/items.ts';
 import { dissimilarityAt } from '../../src/numerics/dissimilarity/condensed.ts';
 import { dissimilarities, dissimilaritiesTo } from '../../src/numerics/dissimilarity/dissimilarity.ts';
 import { valueAt } from '../../src/numerics/dissimilarity/variables.ts';

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { defaultRegister } from '../../src/attributes/register.ts';
 import { conditionsOf } from '../../src/fragments/conditions.ts';
-import { composeKinds } from '../../src/fragments/kinds.ts';
+import { composeKinds } from '../../src/fragments/kinds/kinds.ts';
 import { type Cell, makeTable } from './make-table.ts';
 
 /** Twenty twined finds of two sites: pile and openness part them by turns, the structure is one for all. */

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { defaultRegister } from '../../src/attributes/register.ts';
 import { midpoint, termAt } from '../../src/fragments/accessors.ts';
-import { compareRecords } from '../../src/fragments/comparison.ts';
+import { compareRecords } from '../../src/fragments/comparison/comparison.ts';
 import { deriveColumns } from '../../src/fragments/derive.ts';
-import { collapseItems } from '../../src/fragments/items.ts';
+import { collapseItems } from '../../src/fragments/items/items.ts';
 import type { FragmentTable } from '../../src/fragments/table.ts';
 import { explainPair } from '../../src/numerics/dissimilarity/explain-pair.ts';
 import { read } from '../sources/support.ts';

@@ -6,7 +6,7 @@ import { placementOptions } from '../../src/analyses/placement/options.ts';
 import { placementWords } from '../../src/analyses/placement/words.ts';
 import { defaultRegister } from '../../src/attributes/register.ts';
 import { defaultAttributes, defaultOfComplete } from '../../src/fragments/compared-by-default.ts';
-import { compareRecords } from '../../src/fragments/comparison.ts';
+import { compareRecords } from '../../src/fragments/comparison/comparison.ts';
 import { deriveColumns } from '../../src/fragments/derive.ts';
 import { recordedItself } from '../../src/fragments/follows-from.ts';
 import { dissimilarityAt } from '../../src/numerics/dissimilarity/condensed.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { midpoint, termAt } from '../../src/fragments/accessors.ts';
-import { collapseItems } from '../../src/fragments/items.ts';
+import { collapseItems } from '../../src/fragments/items/items.ts';
 import { stateAt } from '../../src/fragments/missing.ts';
 import { takeRows } from '../../src/fragments/subset.ts';
 import type { NumericColumn, TermColumn } from '../../src/fragments/table.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { leastItems } from '../../src/fragments/least-items.ts';
+import { leastItems } from '../../src/fragments/items/least.ts';
 import { type Cell, makeTable, register } from './make-table.ts';
 
 const least = (rows: readonly Readonly<Record<string, Cell>>[]) => leastItems(makeTable(rows), register);

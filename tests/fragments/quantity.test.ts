@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { collapseItems } from '../../src/fragments/items.ts';
+import { collapseItems } from '../../src/fragments/items/items.ts';
 import { countOf, hasQuantities, itemsOf, quantityAt } from '../../src/fragments/quantity.ts';
 import { takeRows } from '../../src/fragments/subset.ts';
 import { makeTable, register } from './make-table.ts';

@@ -6,7 +6,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { compareRecords } from '../../src/fragments/comparison.ts';
+import { compareRecords } from '../../src/fragments/comparison/comparison.ts';
 import { takeRows } from '../../src/fragments/subset.ts';
 import { type Condensed, pairCount } from '../../src/numerics/dissimilarity/condensed.ts';
 import { dissimilarities } from '../../src/numerics/dissimilarity/dissimilarity.ts';

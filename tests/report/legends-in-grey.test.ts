@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { GROUND } from '../../src/analyses/figure-style.ts';
+import { GROUND } from '../../src/analyses/shared/figure/style.ts';
 import type { Results } from '../../src/study/results.ts';
 import { lab, linear } from '../analyses/colours.ts';
 import { demoRun } from '../demo/demo-run.ts';

@@ -8,7 +8,7 @@
  * they are and the answer says so without a word on the condition, and how often it is that the difference is
  * reversed, gone, only there within it, or not to be told from it.
  */
-import { guardAgainst } from '../../src/analyses/guard.ts';
+import { guardAgainst } from '../../src/analyses/shared/guard/compute.ts';
 import { toldAt } from '../../src/analyses/verdicts.ts';
 import { normalQuantileUpper } from '../../src/numerics/foundation/distributions.ts';
 import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';

@@ -9,7 +9,7 @@
  */
 import type { LabelAttribute } from '../../src/analyses/placement/labels.ts';
 import { bagOf, typicality } from '../../src/analyses/placement/typicality.ts';
-import { isKnown } from '../../src/fragments/comparison-find.ts';
+import { isKnown } from '../../src/fragments/comparison/find.ts';
 import { pickVariables } from '../../src/numerics/dissimilarity/dissimilarity.ts';
 import { kindDistances } from '../../src/numerics/dissimilarity/term-distance.ts';
 import {

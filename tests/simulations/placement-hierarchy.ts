@@ -11,7 +11,7 @@
 import type { AnalysisInput } from '../../src/analyses/contract.ts';
 import { computePlacement } from '../../src/analyses/placement/compute.ts';
 import { type PlacementOptions, placementOptions } from '../../src/analyses/placement/options.ts';
-import { collapseItems } from '../../src/fragments/items.ts';
+import { collapseItems } from '../../src/fragments/items/items.ts';
 import { normalQuantileUpper } from '../../src/numerics/foundation/distributions.ts';
 import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
 import { attribute, madeInput } from '../analyses/grouping/made-table.ts';

@@ -6,11 +6,11 @@
  *
  * Seven designs x 4 sizes of label (5 to 200 items) x gaps of 0, 20 and 40 %; 3, 5 or 8 labels, and exact readings or
  * ranges half a standard deviation wide, take turns. 80 finds share a table. The results go to
- * src/analyses/simulated-placement-sets.ts, which the answers and docs/methods/placement.md show.
+ * src/analyses/shared/simulated/placement-sets.ts, which the answers and docs/methods/placement.md show.
  */
 import { computePlacement } from '../../src/analyses/placement/compute.ts';
 import { type PlacementOptions, placementOptions } from '../../src/analyses/placement/options.ts';
-import { type SetCell, type SetDesign, SIMULATED_LEVELS } from '../../src/analyses/simulated-cells.ts';
+import { type SetCell, type SetDesign, SIMULATED_LEVELS } from '../../src/analyses/shared/simulated/cells.ts';
 import { exp } from '../../src/numerics/foundation/elementary.ts';
 import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
 import { standardNormal } from '../../src/numerics/modes/mixture-parts.ts';

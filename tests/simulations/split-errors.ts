@@ -1,4 +1,4 @@
-import type { ErrorCell } from '../../src/analyses/simulated-cells.ts';
+import type { ErrorCell } from '../../src/analyses/shared/simulated/cells.ts';
 import { fallsApart, heapsOf } from '../../src/analyses/typology/split.ts';
 import { stepOf } from '../../src/numerics/describing/reading-step.ts';
 import { exp, ln, pow } from '../../src/numerics/foundation/elementary.ts';
@@ -19,7 +19,7 @@ import { writeResults } from './parts/write-results.ts';
  *
  *   npm run simulate -- split-errors [samples a cell, default 5], some ten minutes.
  *
- * Written to src/analyses/simulated-split-errors.ts, from where *Type rules* and docs/methods/typology.md
+ * Written to src/analyses/shared/simulated/split-errors.ts, from where *Type rules* and docs/methods/typology.md
  * (`npm run simulated`) take it.
  */
 

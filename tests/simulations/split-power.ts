@@ -1,4 +1,4 @@
-import type { PowerCell } from '../../src/analyses/simulated-cells.ts';
+import type { PowerCell } from '../../src/analyses/shared/simulated/cells.ts';
 import { bestOf, fallsApart, heapsOf } from '../../src/analyses/typology/split.ts';
 import { createRandom, type Random } from '../../src/numerics/foundation/random.ts';
 import { isUnavailable } from '../../src/numerics/foundation/unavailable.ts';
@@ -17,7 +17,7 @@ import { writeResults } from './parts/write-results.ts';
  *   npm run simulate -- split-power [samples a cell, default 100], some ten minutes.
  *
  * Exact readings, one spread, at 95 %. The distance is looked for by halving a list of distances, since a wider gap is
- * never harder to see; the cells looked at on the way are kept. Written to src/analyses/simulated-split-power.ts,
+ * never harder to see; the cells looked at on the way are kept. Written to src/analyses/shared/simulated/split-power.ts,
  * from where *Type rules* and docs/methods/typology.md (`npm run simulated`) take it.
  */
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { defaultRegister } from '../../src/attributes/register.ts';
-import { compareRecords } from '../../src/fragments/comparison.ts';
-import { collapseItems } from '../../src/fragments/items.ts';
-import { registerMixtures } from '../../src/fragments/mixed-kinds.ts';
+import { compareRecords } from '../../src/fragments/comparison/comparison.ts';
+import { collapseItems } from '../../src/fragments/items/items.ts';
+import { registerMixtures } from '../../src/fragments/kinds/mixed.ts';
 import { selectRows } from '../../src/fragments/select.ts';
 import { explainPair } from '../../src/numerics/dissimilarity/explain-pair.ts';
 import { checkStudy } from '../../src/study/load.ts';

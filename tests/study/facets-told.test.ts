@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { termAt } from '../../src/fragments/accessors.ts';
-import { compareRecords } from '../../src/fragments/comparison.ts';
+import { compareRecords } from '../../src/fragments/comparison/comparison.ts';
 import { dissimilarityAt } from '../../src/numerics/dissimilarity/condensed.ts';
 import { dissimilarities } from '../../src/numerics/dissimilarity/dissimilarity.ts';
 import { explainPair } from '../../src/numerics/dissimilarity/explain-pair.ts';

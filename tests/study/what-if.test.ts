@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Answered } from '../../src/analyses/register.ts';
-import type { Witness } from '../../src/fragments/witness.ts';
+import type { Witness } from '../../src/fragments/items/witness.ts';
 import { changeOf } from '../../src/study/change-of.ts';
 import { type WhatIf, withTurns } from '../../src/study/otherwise.ts';
 

@@ -1,8 +1,8 @@
 import { countBehind } from '../../fragments/behind.ts';
 import { greatest } from '../../numerics/foundation/lists.ts';
 import type { AnalysisInput } from '../contract.ts';
-import { levelSaid } from '../level-said.ts';
-import { marksOf } from '../marks.ts';
+import { marksOf } from '../shared/figure/marks.ts';
+import { levelSaid } from '../shared/level/said.ts';
 import { changesOf, type Groups } from './change.ts';
 import { type Entries, type Entry, gatherEntries, labelsIn } from './entries.ts';
 import type { ChangeInTime, ChronologyFound, PlaceSeries, Series } from './found.ts';

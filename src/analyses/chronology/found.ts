@@ -1,6 +1,6 @@
 import type { CountRange } from '../../numerics/assemblages/chance-sums.ts';
 import type { Findings, Unavailable } from '../contract.ts';
-import type { LevelSaid } from '../level-said.ts';
+import type { LevelSaid } from '../shared/level/said.ts';
 import type { Told } from '../verdicts.ts';
 import type { ChronologyOptions } from './options.ts';
 

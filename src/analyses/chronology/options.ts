@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { levelOption } from '../level-option.ts';
-import { attributeId, groupingId, kindsId } from '../shared-options.ts';
+import { levelOption } from '../shared/level/option.ts';
+import { attributeId, groupingId, kindsId } from '../shared/options/shared.ts';
 
 export const chronologyOptions = z.strictObject({
   date: attributeId().default('date').meta({

@@ -1,7 +1,15 @@
 import type { Figure } from '../contract.ts';
-import { axis, BAR_TEXT, escapeText, figureLayout, GROUND, kindBar, MOST_KINDS } from '../figure-style.ts';
-import { markStyle } from '../marks.ts';
 import { inSentence, printCount, printYear } from '../phrasing.ts';
+import { markStyle } from '../shared/figure/marks.ts';
+import {
+  axis,
+  BAR_TEXT,
+  escapeText,
+  figureLayout,
+  GROUND,
+  kindBar,
+  MOST_KINDS,
+} from '../shared/figure/style.ts';
 import type { ChronologyFound, Phase } from './found.ts';
 
 /** Shares of the kinds in each phase, the earliest above; null where there are fewer than two phases. */

@@ -1,8 +1,8 @@
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, GROUND, kindBar, MOST_KINDS } from '../figure-style.ts';
-import { markStyle } from '../marks.ts';
-import { acrossFor, panelAxes, panelsLayout } from '../panels.ts';
 import { inSentence, printCount, printNumber } from '../phrasing.ts';
+import { markStyle } from '../shared/figure/marks.ts';
+import { acrossFor, panelAxes, panelsLayout } from '../shared/figure/panels.ts';
+import { axis, escapeText, GROUND, kindBar, MOST_KINDS } from '../shared/figure/style.ts';
 import { printSlice, yearAxis } from '../years.ts';
 import type { ChronologyFound } from './found.ts';
 import { thinned, yearRange } from './slices-figures.ts';

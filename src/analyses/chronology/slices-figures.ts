@@ -1,8 +1,15 @@
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, type KindStyle, kindMarker } from '../figure-style.ts';
-import { markStyle } from '../marks.ts';
-import { panelAxes, panelsLayout } from '../panels.ts';
 import { inSentence, printCount, printLevel, printNumber } from '../phrasing.ts';
+import { markStyle } from '../shared/figure/marks.ts';
+import { panelAxes, panelsLayout } from '../shared/figure/panels.ts';
+import {
+  axis,
+  escapeText,
+  figureLayout,
+  GROUND,
+  type KindStyle,
+  kindMarker,
+} from '../shared/figure/style.ts';
 import { printSlice, yearAxis } from '../years.ts';
 import type { ChronologyFound, Series, SliceCount } from './found.ts';
 

@@ -1,7 +1,7 @@
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, kindMarker } from '../figure-style.ts';
-import { markStyle } from '../marks.ts';
 import { inSentence, printYear } from '../phrasing.ts';
+import { markStyle } from '../shared/figure/marks.ts';
+import { axis, escapeText, figureLayout, GROUND, kindMarker } from '../shared/figure/style.ts';
 import { yearAxis } from '../years.ts';
 import type { ChronologyFound, FindsSpan } from './found.ts';
 

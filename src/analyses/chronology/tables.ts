@@ -1,6 +1,6 @@
 import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
-import { levelNote } from '../level-said.ts';
 import { inSentence, printLevel } from '../phrasing.ts';
+import { levelNote } from '../shared/level/said.ts';
 import { YEARS_IN_FILES, yearColumn } from '../years.ts';
 import type { ChronologyFound, FindsSpan, Series } from './found.ts';
 

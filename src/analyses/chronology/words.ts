@@ -1,5 +1,4 @@
 import type { Answer, Turn } from '../contract.ts';
-import { sayFolds, sayTooBroad } from '../level-said.ts';
 import { oneSentence } from '../one-sentence.ts';
 import {
   inSentence,
@@ -11,6 +10,7 @@ import {
   printSmall,
   printSome,
 } from '../phrasing.ts';
+import { sayFolds, sayTooBroad } from '../shared/level/said.ts';
 import { printSlice } from '../years.ts';
 import type { ChangeInTime, ChronologyFound } from './found.ts';
 

@@ -1,6 +1,14 @@
 import type { Figure } from '../contract.ts';
-import { assignStyles, axis, escapeText, figureLayout, GROUND, kindBar, kindStyle } from '../figure-style.ts';
 import { printCount, printP } from '../phrasing.ts';
+import {
+  assignStyles,
+  axis,
+  escapeText,
+  figureLayout,
+  GROUND,
+  kindBar,
+  kindStyle,
+} from '../shared/figure/style.ts';
 import { type ClaimsFound, type LastDigits, VERDICTS } from './found.ts';
 import { quantitySaid } from './reading/terms.ts';
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { attributeId, fileName } from '../shared-options.ts';
+import { attributeId, fileName } from '../shared/options/shared.ts';
 import { stepText } from './reading/claim.ts';
 
 export const claimsOptions = z.strictObject({

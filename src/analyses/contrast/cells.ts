@@ -1,5 +1,5 @@
 import type { ResultColumn, TableCell, Unavailable } from '../contract.ts';
-import type { PooledAttribute } from '../pooled-faces.ts';
+import type { PooledAttribute } from '../shared/pooled/faces.ts';
 import type { AttributeContrast, Effect } from './found.ts';
 
 export const col = (id: string, label: string): ResultColumn => ({ id, label });

@@ -4,7 +4,7 @@ import { type Grouping, groupRows } from '../../fragments/groups.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column } from '../../fragments/table.ts';
 import type { AnalysisInput, SetAside } from '../contract.ts';
-import { marksOf } from '../marks.ts';
+import { marksOf } from '../shared/figure/marks.ts';
 import { type Computed, contrastAttribute } from './computed.ts';
 import type { ContrastFound } from './found.ts';
 import { guarded } from './guarded.ts';

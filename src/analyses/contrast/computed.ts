@@ -20,7 +20,7 @@ import {
 import { epsilonSquaredLimits } from '../../numerics/tests/epsilon-limits.ts';
 import { kruskalWallis } from '../../numerics/tests/kruskal-wallis.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
-import { pooledMeans } from '../pooled.ts';
+import { pooledMeans } from '../shared/pooled/means.ts';
 import { toldAt } from '../verdicts.ts';
 import { askedOtherwise } from './asked-otherwise.ts';
 import type {

@@ -2,10 +2,10 @@ import { densityCurve } from '../../numerics/describing/density.ts';
 import { sortedValues } from '../../numerics/describing/quantile.ts';
 import { exp, ln } from '../../numerics/foundation/elementary.ts';
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, kindMarker } from '../figure-style.ts';
-import { logTicks } from '../log-axis.ts';
-import { styleOf } from '../marks.ts';
 import { DATE_UNIT } from '../phrasing.ts';
+import { logTicks } from '../shared/figure/log-axis.ts';
+import { styleOf } from '../shared/figure/marks.ts';
+import { axis, escapeText, figureLayout, GROUND, kindMarker } from '../shared/figure/style.ts';
 import { yearAxis } from '../years.ts';
 import type { AttributeContrast, ContrastFound, ContrastGroup } from './found.ts';
 

@@ -1,5 +1,4 @@
 import { exp } from '../../numerics/foundation/elementary.ts';
-import { guardEvidence } from '../guard-words.ts';
 import {
   printCount,
   printLevel,
@@ -10,6 +9,7 @@ import {
   printReading,
   printSome,
 } from '../phrasing.ts';
+import { guardEvidence } from '../shared/guard/words.ts';
 import type {
   AttributeContrast,
   ContrastFound,

@@ -1,8 +1,8 @@
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../figure-style.ts';
-import { styleOf } from '../marks.ts';
 import { printLevel, printYear } from '../phrasing.ts';
-import { pooledFigure } from '../pooled-faces.ts';
+import { styleOf } from '../shared/figure/marks.ts';
+import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../shared/figure/style.ts';
+import { pooledFigure } from '../shared/pooled/faces.ts';
 import { yearAxis } from '../years.ts';
 import { pooledAttribute } from './cells.ts';
 import { boxFigure, countsOf, cumulativeFigure, outlineFigure, valueAxis } from './distribution-figures.ts';

@@ -5,10 +5,10 @@ import type { DispersionTest } from '../../numerics/tests/dispersion.ts';
 import type { Equivalence } from '../../numerics/tests/equivalence.ts';
 import type { PermutationalAnova, SimilarityAnalysis } from '../../numerics/tests/permanova.ts';
 import type { Findings, Unavailable } from '../contract.ts';
-import type { Guard } from '../guard-found.ts';
-import type { LevelSaid } from '../level-said.ts';
-import type { Marks } from '../marks.ts';
-import type { PooledMeans } from '../pooled.ts';
+import type { Marks } from '../shared/figure/marks.ts';
+import type { Guard } from '../shared/guard/found.ts';
+import type { LevelSaid } from '../shared/level/said.ts';
+import type { PooledMeans } from '../shared/pooled/means.ts';
 import type { Told } from '../verdicts.ts';
 import type { ContrastOptions } from './options.ts';
 

@@ -1,5 +1,5 @@
 import type { Analysis, ToldUnder } from '../contract.ts';
-import { guardVerdict } from '../guard-words.ts';
+import { guardVerdict } from '../shared/guard/words.ts';
 import { computeContrast } from './compute.ts';
 import { contrastFigures } from './figures.ts';
 import type { AttributeContrast, ContrastFound } from './found.ts';

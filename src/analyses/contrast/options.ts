@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { comparisonOptions } from '../comparison-options.ts';
-import { levelOption } from '../level-option.ts';
-import { attributeId, groupingId } from '../shared-options.ts';
+import { levelOption } from '../shared/level/option.ts';
+import { comparisonOptions } from '../shared/options/comparison.ts';
+import { attributeId, groupingId } from '../shared/options/shared.ts';
 
 const { of: _comparedByDefault, ...together } = comparisonOptions;
 

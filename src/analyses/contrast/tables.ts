@@ -1,7 +1,7 @@
 import type { ResultTable, TableCell } from '../contract.ts';
-import { guardTable } from '../guard-tables.ts';
 import { printLevel } from '../phrasing.ts';
-import { pooledTable } from '../pooled-faces.ts';
+import { guardTable } from '../shared/guard/tables.ts';
+import { pooledTable } from '../shared/pooled/faces.ts';
 import { col, effectCells, pooledAttribute } from './cells.ts';
 import type { ContrastFound, TestQuestion } from './found.ts';
 import { pairsTable } from './pairs-table.ts';

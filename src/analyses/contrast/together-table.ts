@@ -1,5 +1,5 @@
 import type { ResultTable, TableCell, Unavailable } from '../contract.ts';
-import { levelNote } from '../level-said.ts';
+import { levelNote } from '../shared/level/said.ts';
 import { dealtBy } from './dealt.ts';
 import type { Together } from './found.ts';
 

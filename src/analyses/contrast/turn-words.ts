@@ -1,5 +1,4 @@
 import type { Turn } from '../contract.ts';
-import { guardTurns } from '../guard-words.ts';
 import {
   inSentence,
   printCount,
@@ -9,6 +8,7 @@ import {
   printP,
   printQuantity,
 } from '../phrasing.ts';
+import { guardTurns } from '../shared/guard/words.ts';
 import type { AskedOtherwise, AttributeContrast, ContrastFound } from './found.ts';
 import { missingTurn } from './missing-words.ts';
 import { strongestOf } from './strongest.ts';

@@ -1,6 +1,12 @@
 import type { Answer, Unavailable } from '../contract.ts';
-import { guardClauses, guardLead, guardNext, type Remeasured, sharedGuardClause } from '../guard-words.ts';
 import { firstShort, inSentence, printList, printSmall } from '../phrasing.ts';
+import {
+  guardClauses,
+  guardLead,
+  guardNext,
+  type Remeasured,
+  sharedGuardClause,
+} from '../shared/guard/words.ts';
 import { evidence, togetherEvidence } from './evidence-words.ts';
 import type { AskedOtherwise, AttributeContrast, ContrastFound, JudgedPair, Together } from './found.ts';
 import { strongestOf } from './strongest.ts';

@@ -1,8 +1,8 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { association, margins } from '../../numerics/tests/contingency.ts';
-import type { BothAtLevel } from '../counted-at-level.ts';
 import type { LookAlikeKinds } from '../look-alike-kinds.ts';
+import type { BothAtLevel } from '../shared/level/counted.ts';
 import { toldAt } from '../verdicts.ts';
 import { chooseTest } from './choose-test.ts';
 import type { CountedOtherwise } from './found.ts';

@@ -1,10 +1,18 @@
 import { margins } from '../../numerics/tests/contingency.ts';
 import type { Figure } from '../contract.ts';
-import { axis, BAR_TEXT, DIVERGING, escapeText, figureLayout, GROUND, kindBar } from '../figure-style.ts';
-import { levelNote } from '../level-said.ts';
-import { styleOf } from '../marks.ts';
 import { printNumber } from '../phrasing.ts';
-import { pooledSharesFigure } from '../pooled-shares.ts';
+import { styleOf } from '../shared/figure/marks.ts';
+import {
+  axis,
+  BAR_TEXT,
+  DIVERGING,
+  escapeText,
+  figureLayout,
+  GROUND,
+  kindBar,
+} from '../shared/figure/style.ts';
+import { levelNote } from '../shared/level/said.ts';
+import { pooledSharesFigure } from '../shared/pooled/shares.ts';
 import type { CrosstabFound } from './found.ts';
 import { mosaicFigure, widest } from './mosaic-figure.ts';
 import { countedOf } from './tables.ts';

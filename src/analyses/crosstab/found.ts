@@ -3,12 +3,12 @@ import type { ShareBounds } from '../../fragments/share-bounds.ts';
 import type { Limits } from '../../numerics/foundation/limits.ts';
 import type { Association } from '../../numerics/tests/contingency.ts';
 import type { Findings, Unavailable } from '../contract.ts';
-import type { Guard } from '../guard-found.ts';
-import type { LevelSaid } from '../level-said.ts';
-import type { Marks } from '../marks.ts';
 import type { MixturesCounted } from '../mixtures-option.ts';
-import type { PooledKinds } from '../pooled-shares.ts';
-import type { Loss } from '../survival-found.ts';
+import type { Marks } from '../shared/figure/marks.ts';
+import type { Guard } from '../shared/guard/found.ts';
+import type { LevelSaid } from '../shared/level/said.ts';
+import type { PooledKinds } from '../shared/pooled/shares.ts';
+import type { Loss } from '../shared/survival/found.ts';
 import type { Told } from '../verdicts.ts';
 import type { CrosstabOptions } from './options.ts';
 

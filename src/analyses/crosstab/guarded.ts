@@ -3,8 +3,8 @@ import { conditionsOf, type RecordsCondition } from '../../fragments/conditions.
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { commonOdds } from '../../numerics/tests/mantel-haenszel.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
-import { guardAgainst } from '../guard.ts';
-import type { AdjustedEffect, Guard } from '../guard-found.ts';
+import { guardAgainst } from '../shared/guard/compute.ts';
+import type { AdjustedEffect, Guard } from '../shared/guard/found.ts';
 import type { Told } from '../verdicts.ts';
 import type { QuotedCell } from './found.ts';
 import type { CrosstabOptions } from './options.ts';

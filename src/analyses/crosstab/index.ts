@@ -1,5 +1,5 @@
 import type { Analysis } from '../contract.ts';
-import { guardVerdict } from '../guard-words.ts';
+import { guardVerdict } from '../shared/guard/words.ts';
 import { computeCrosstab } from './compute.ts';
 import { crosstabFigures } from './figures.ts';
 import type { CrosstabFound } from './found.ts';

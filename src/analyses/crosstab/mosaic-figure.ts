@@ -1,8 +1,8 @@
 import { margins } from '../../numerics/tests/contingency.ts';
 import type { Figure } from '../contract.ts';
-import { axis, BAR_TEXT, DIVERGING, escapeText, figureLayout, GROUND } from '../figure-style.ts';
-import { levelNote } from '../level-said.ts';
 import { printCount, printNumber } from '../phrasing.ts';
+import { axis, BAR_TEXT, DIVERGING, escapeText, figureLayout, GROUND } from '../shared/figure/style.ts';
+import { levelNote } from '../shared/level/said.ts';
 import type { Cell, CrosstabFound } from './found.ts';
 import { countedOf } from './tables.ts';
 

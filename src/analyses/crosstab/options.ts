@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { levelOption } from '../level-option.ts';
 import { mixturesOption } from '../mixtures-option.ts';
-import { groupingId } from '../shared-options.ts';
+import { levelOption } from '../shared/level/option.ts';
+import { groupingId } from '../shared/options/shared.ts';
 
 export const crosstabOptions = z.strictObject({
   rows: groupingId().meta({

@@ -1,10 +1,10 @@
 import { margins } from '../../numerics/tests/contingency.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
-import { guardTable } from '../guard-tables.ts';
-import { levelNote } from '../level-said.ts';
 import { SHARES_OF_RECORDS } from '../mixtures-option.ts';
 import { printCount, printLevel, printNumber } from '../phrasing.ts';
-import { pooledSharesTable } from '../pooled-shares.ts';
+import { guardTable } from '../shared/guard/tables.ts';
+import { levelNote } from '../shared/level/said.ts';
+import { pooledSharesTable } from '../shared/pooled/shares.ts';
 import type { CrosstabFound } from './found.ts';
 import { boundsTable, otherwiseTable, quotedTable } from './further-tables.ts';
 

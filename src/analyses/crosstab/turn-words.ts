@@ -1,7 +1,7 @@
 import type { Turn } from '../contract.ts';
-import { guardNext } from '../guard-words.ts';
-import type { LevelSaid } from '../level-said.ts';
 import { inSentence, printCount, printList, printNumber, printP, printSome } from '../phrasing.ts';
+import { guardNext } from '../shared/guard/words.ts';
+import type { LevelSaid } from '../shared/level/said.ts';
 import type { CountedOtherwise, CrosstabFound } from './found.ts';
 
 /** "site and structure". */

@@ -1,6 +1,4 @@
 import type { Answer } from '../contract.ts';
-import { guardClauses, guardEvidence, guardLead, guardTurns } from '../guard-words.ts';
-import { sayFolds } from '../level-said.ts';
 import { saysMixtures } from '../mixtures-option.ts';
 import {
   firstShort,
@@ -12,7 +10,9 @@ import {
   printP,
   printSmall,
 } from '../phrasing.ts';
-import { survivalTurns } from '../survival-words.ts';
+import { guardClauses, guardEvidence, guardLead, guardTurns } from '../shared/guard/words.ts';
+import { sayFolds } from '../shared/level/said.ts';
+import { survivalTurns } from '../shared/survival/words.ts';
 import type { Told } from '../verdicts.ts';
 import type { CountedOtherwise, CrosstabFound, QuotedCell } from './found.ts';
 import { share } from './tables.ts';

@@ -1,10 +1,10 @@
 import type { Register } from '../../attributes/definition.ts';
-import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
-import type { BroadRule } from '../../fragments/comparison-broad.ts';
+import type { BroadRule } from '../../fragments/comparison/broad.ts';
+import { type Comparison, compareRecords } from '../../fragments/comparison/comparison.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { bestJaccard } from '../../numerics/grouping/stability.ts';
-import { comparisonSettings } from '../comparison-options.ts';
+import { comparisonSettings } from '../shared/options/comparison.ts';
 import { compareAll, takeVariables } from './compared.ts';
 import { DISSOLVED } from './leave-out.ts';
 import type { GroupingOptions } from './options.ts';

@@ -1,5 +1,5 @@
 import { InputError } from '../../errors.ts';
-import type { Comparison } from '../../fragments/comparison.ts';
+import type { Comparison } from '../../fragments/comparison/comparison.ts';
 import { type Condensed, pairCount, takeRecords } from '../../numerics/dissimilarity/condensed.ts';
 import { dissimilarities } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { waysOf } from '../../numerics/dissimilarity/said-already.ts';

@@ -1,14 +1,14 @@
 import { countBehind } from '../../fragments/behind.ts';
-import { compareRecords } from '../../fragments/comparison.ts';
-import { KIND } from '../../fragments/kinds.ts';
+import { compareRecords } from '../../fragments/comparison/comparison.ts';
+import { KIND } from '../../fragments/kinds/kinds.ts';
 import type { Condensed } from '../../numerics/dissimilarity/condensed.ts';
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { fuzzyMembership } from '../../numerics/grouping/fuzzy-membership.ts';
 import { groupSizes } from '../../numerics/grouping/silhouette.ts';
 import { copheneticCorrelation } from '../../numerics/grouping/tree.ts';
 import { validity } from '../../numerics/grouping/validity.ts';
-import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
+import { comparisonSettings } from '../shared/options/comparison.ts';
 import { broadTried } from './broad.ts';
 import { agreementWith } from './compare-with.ts';
 import { requireNumbers } from './compared.ts';

@@ -1,7 +1,15 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure, Unavailable } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, kindBar, kindMarker, kindStyle } from '../figure-style.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
+import {
+  axis,
+  escapeText,
+  figureLayout,
+  GROUND,
+  kindBar,
+  kindMarker,
+  kindStyle,
+} from '../shared/figure/style.ts';
 import { groupsDoubt } from './doubt-words.ts';
 import { type GroupedRecord, type GroupingFound, groupName } from './found.ts';
 import { matrixFigure } from './matrix-figure.ts';

@@ -1,7 +1,7 @@
 import { dissimilarityAt } from '../../numerics/dissimilarity/condensed.ts';
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, kindBar, kindStyle, SEQUENTIAL } from '../figure-style.ts';
 import { printCount, printNumber } from '../phrasing.ts';
+import { axis, escapeText, figureLayout, kindBar, kindStyle, SEQUENTIAL } from '../shared/figure/style.ts';
 import { groupsDoubt } from './doubt-words.ts';
 import { type GroupingFound, groupName } from './found.ts';
 import { branchLine } from './tree-figure.ts';

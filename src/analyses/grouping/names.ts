@@ -1,6 +1,6 @@
 import type { Register } from '../../attributes/definition.ts';
 import { facetsOf } from '../../cells/descriptions/lexicon.ts';
-import { KIND } from '../../fragments/kinds.ts';
+import { KIND } from '../../fragments/kinds/kinds.ts';
 import { inSentence, printQuantity } from '../phrasing.ts';
 import type { Mark } from './found.ts';
 

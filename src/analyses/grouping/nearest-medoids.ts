@@ -1,4 +1,4 @@
-import { type ComparisonSettings, compareRecords } from '../../fragments/comparison.ts';
+import { type ComparisonSettings, compareRecords } from '../../fragments/comparison/comparison.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { dissimilaritiesTo } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { prepareComparison } from '../../numerics/dissimilarity/prepare.ts';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { comparisonOptions, skewedOption } from '../comparison-options.ts';
-import { groupingId } from '../shared-options.ts';
+import { comparisonOptions, skewedOption } from '../shared/options/comparison.ts';
+import { groupingId } from '../shared/options/shared.ts';
 
 /** How groups can be made. The texts are shown wherever a method is chosen. */
 export const METHODS = {

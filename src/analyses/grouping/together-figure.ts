@@ -1,7 +1,7 @@
 import { dissimilarityAt } from '../../numerics/dissimilarity/condensed.ts';
 import type { Figure } from '../contract.ts';
-import { axis, figureLayout } from '../figure-style.ts';
 import { printCount } from '../phrasing.ts';
+import { axis, figureLayout } from '../shared/figure/style.ts';
 import type { GroupingFound } from './found.ts';
 import { groupsOf, heatTrace, MOST_LINES, stripTrace, WITHOUT_TREE } from './matrix-figure.ts';
 import type { Variants } from './trust-found.ts';

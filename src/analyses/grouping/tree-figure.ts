@@ -1,7 +1,7 @@
 import type { MergeTree } from '../../numerics/grouping/tree.ts';
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../figure-style.ts';
 import { printCount, printNumber } from '../phrasing.ts';
+import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../shared/figure/style.ts';
 import { groupsDoubt } from './doubt-words.ts';
 import { type GroupingFound, groupName } from './found.ts';
 import { type Branches, treeLayout } from './tree-layout.ts';

@@ -1,4 +1,4 @@
-import type { BroadRule } from '../../fragments/comparison-broad.ts';
+import type { BroadRule } from '../../fragments/comparison/broad.ts';
 import type { Condensed } from '../../numerics/dissimilarity/condensed.ts';
 import type { Gap } from '../../numerics/grouping/gap.ts';
 import type { GroupStability } from '../../numerics/grouping/stability.ts';

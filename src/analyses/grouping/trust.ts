@@ -1,4 +1,4 @@
-import { COMPARED_BLOCKS } from '../../fragments/comparison.ts';
+import { COMPARED_BLOCKS } from '../../fragments/comparison/comparison.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import { type CloudShape, cloudMaker } from '../../numerics/grouping/cloud-reference.ts';

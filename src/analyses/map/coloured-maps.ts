@@ -1,8 +1,8 @@
 import type { Figure } from '../contract.ts';
-import { escapeText, findMarker, GROUND, SEQUENTIAL } from '../figure-style.ts';
 import type { PlacedLabel } from '../label-places.ts';
 import { coefficientName } from '../likeness-rank.ts';
 import { inSentence, printNumber } from '../phrasing.ts';
+import { escapeText, findMarker, GROUND, SEQUENTIAL } from '../shared/figure/style.ts';
 import type { MapFound, MapPlace } from './found.ts';
 import { coastTraces, type Ground, mapLayout } from './ground.ts';
 import { captionOf } from './map-caption.ts';

@@ -1,7 +1,7 @@
 import type { Figure } from '../contract.ts';
-import { escapeText, kindMarker, passiveMarker } from '../figure-style.ts';
-import { markStyle } from '../marks.ts';
 import { inSentence } from '../phrasing.ts';
+import { markStyle } from '../shared/figure/marks.ts';
+import { escapeText, kindMarker, passiveMarker } from '../shared/figure/style.ts';
 import { likenessMap, shareMap } from './coloured-maps.ts';
 import type { MapFound } from './found.ts';
 import { coastTraces, type Ground, groundOf, mapLayout } from './ground.ts';

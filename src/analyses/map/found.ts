@@ -1,5 +1,5 @@
 import type { Findings, Unavailable } from '../contract.ts';
-import type { LevelSaid } from '../level-said.ts';
+import type { LevelSaid } from '../shared/level/said.ts';
 import type { Outline } from './geojson.ts';
 import type { MapOptions } from './options.ts';
 

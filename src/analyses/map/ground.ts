@@ -1,5 +1,5 @@
-import { axis, FIGURE_FONT, figureLayout, GROUND, PRINT_WIDTH } from '../figure-style.ts';
 import { printNumber } from '../phrasing.ts';
+import { axis, FIGURE_FONT, figureLayout, GROUND, PRINT_WIDTH } from '../shared/figure/style.ts';
 import type { MapFound, MapPlace } from './found.ts';
 
 /** What lies beneath the places of every map: graticule, scale bar, coast; no tiles, and nothing from elsewhere. */

@@ -1,8 +1,8 @@
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, kindMarker, passiveMarker } from '../figure-style.ts';
 import { coefficientName } from '../likeness-rank.ts';
-import { markStyle } from '../marks.ts';
 import { inSentence, printCount, printNumber } from '../phrasing.ts';
+import { markStyle } from '../shared/figure/marks.ts';
+import { axis, escapeText, figureLayout, kindMarker, passiveMarker } from '../shared/figure/style.ts';
 import type { MapFound } from './found.ts';
 import { frameOf, MAP_HEIGHT } from './ground.ts';
 import {

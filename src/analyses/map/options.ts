@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { coefficientOption } from '../coefficient-option.ts';
-import { levelOption } from '../level-option.ts';
-import { attributeId, fileName, groupingId, kindsId } from '../shared-options.ts';
+import { levelOption } from '../shared/level/option.ts';
+import { coefficientOption } from '../shared/options/coefficient.ts';
+import { attributeId, fileName, groupingId, kindsId } from '../shared/options/shared.ts';
 
 export const mapOptions = z.strictObject({
   assemblages: groupingId().default('site').meta({

@@ -5,7 +5,7 @@ import type { NumericColumn } from '../../fragments/table.ts';
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import { sineAndCosine } from '../../numerics/foundation/angles.ts';
 import type { AnalysisInput } from '../contract.ts';
-import { markPlaces } from '../marks.ts';
+import { markPlaces } from '../shared/figure/marks.ts';
 import type { MapFound, MapPlace } from './found.ts';
 import type { MapOptions } from './options.ts';
 

@@ -1,7 +1,7 @@
 import type { ResultTable } from '../contract.ts';
-import { levelNote } from '../level-said.ts';
 import { coefficientName } from '../likeness-rank.ts';
 import { printLevel } from '../phrasing.ts';
+import { levelNote } from '../shared/level/said.ts';
 import type { MapFound } from './found.ts';
 
 export function mapTables(found: MapFound): Readonly<Record<string, ResultTable>> {

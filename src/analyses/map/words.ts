@@ -1,5 +1,4 @@
 import type { Answer, Turn } from '../contract.ts';
-import { sayFolds, sayTooBroad } from '../level-said.ts';
 import { sayLikeness } from '../likeness-rank.ts';
 import { oneSentence } from '../one-sentence.ts';
 import {
@@ -11,6 +10,7 @@ import {
   printSmall,
   printSome,
 } from '../phrasing.ts';
+import { sayFolds, sayTooBroad } from '../shared/level/said.ts';
 import type { Line, MapFound } from './found.ts';
 
 /** Which places lean the same way, the surest first, and what that hangs on. */

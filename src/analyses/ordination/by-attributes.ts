@@ -1,6 +1,6 @@
 import { InputError } from '../../errors.ts';
 import { midpoint, termAt } from '../../fragments/accessors.ts';
-import { loggedByFit, scaleOf } from '../../fragments/comparison-numbers.ts';
+import { loggedByFit, scaleOf } from '../../fragments/comparison/numbers.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column, TermColumn } from '../../fragments/table.ts';

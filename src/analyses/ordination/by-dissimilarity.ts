@@ -1,6 +1,6 @@
 import { midpoint, termAt } from '../../fragments/accessors.ts';
-import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
-import { recordOfRow } from '../../fragments/comparison-find.ts';
+import { type Comparison, compareRecords } from '../../fragments/comparison/comparison.ts';
+import { recordOfRow } from '../../fragments/comparison/find.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import { takeRecords } from '../../numerics/dissimilarity/condensed.ts';
 import {
@@ -23,9 +23,9 @@ import {
   principalCoordinates,
   projector,
 } from '../../numerics/ordination/principal-coordinates.ts';
-import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { printCount, printNumber } from '../phrasing.ts';
+import { comparisonSettings } from '../shared/options/comparison.ts';
 import { entriesOf, passivePlace } from './axes.ts';
 import { type Axes, type AxesOrWhy, PASSIVE_RECORD, type PlacedPoint } from './found.ts';
 import type { OrdinationOptions } from './options.ts';

@@ -1,4 +1,7 @@
 import type { Figure } from '../contract.ts';
+import { labelled, namesOrNumbers, placeLabels } from '../label-places.ts';
+import { printCount, printLevel } from '../phrasing.ts';
+import { styleOf } from '../shared/figure/marks.ts';
 import {
   assignStyles,
   axis,
@@ -8,10 +11,7 @@ import {
   kindMarker,
   kindStyle,
   passiveMarker,
-} from '../figure-style.ts';
-import { labelled, namesOrNumbers, placeLabels } from '../label-places.ts';
-import { styleOf } from '../marks.ts';
-import { printCount, printLevel } from '../phrasing.ts';
+} from '../shared/figure/style.ts';
 import type { Axes, OrdinationFound } from './found.ts';
 import { methodName } from './options.ts';
 import { axisName } from './tables.ts';

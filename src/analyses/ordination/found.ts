@@ -1,6 +1,6 @@
 import type { Findings, Unavailable } from '../contract.ts';
-import type { LevelSaid } from '../level-said.ts';
-import type { Marks } from '../marks.ts';
+import type { Marks } from '../shared/figure/marks.ts';
+import type { LevelSaid } from '../shared/level/said.ts';
 import type { OrdinationOptions } from './options.ts';
 
 /** One thing that has a place on the axes: a record, a row, a column, a category, an attribute. */

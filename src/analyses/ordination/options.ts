@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { condition } from '../../fragments/select.ts';
-import { comparisonOptions, skewedOption } from '../comparison-options.ts';
-import { levelOption } from '../level-option.ts';
-import { attributeId, groupingId } from '../shared-options.ts';
+import { levelOption } from '../shared/level/option.ts';
+import { comparisonOptions, skewedOption } from '../shared/options/comparison.ts';
+import { attributeId, groupingId } from '../shared/options/shared.ts';
 
 /** Ways to spread records out on a few axes. The texts are shown wherever a method is chosen. */
 export const METHODS = {

@@ -1,7 +1,7 @@
 import { InputError } from '../../errors.ts';
 import { midpoint, termAt } from '../../fragments/accessors.ts';
 import { defaultAttributes, defaultOfComplete } from '../../fragments/compared-by-default.ts';
-import { scaleOf } from '../../fragments/comparison-numbers.ts';
+import { scaleOf } from '../../fragments/comparison/numbers.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { FragmentTable } from '../../fragments/table.ts';

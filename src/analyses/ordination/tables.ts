@@ -1,5 +1,5 @@
 import type { ResultColumn, ResultTable, TableCell, Unavailable } from '../contract.ts';
-import { levelNote } from '../level-said.ts';
+import { levelNote } from '../shared/level/said.ts';
 import { type Axes, type OrdinationFound, PASSIVE_RECORD, type PlacedPoint } from './found.ts';
 import { supplementaryTable } from './supplementary-table.ts';
 

@@ -1,7 +1,7 @@
 import type { Answer, Turn } from '../contract.ts';
-import { sayFolds } from '../level-said.ts';
 import { oneSentence } from '../one-sentence.ts';
 import { inSentence, printCount, printList, printNumber, printSome } from '../phrasing.ts';
+import { sayFolds } from '../shared/level/said.ts';
 import type { Axes, OrdinationFound } from './found.ts';
 import { methodName } from './options.ts';
 

@@ -1,6 +1,6 @@
-import { type Comparison, compareRecords } from '../../fragments/comparison.ts';
-import type { BroadRule } from '../../fragments/comparison-broad.ts';
-import { recordOfRow } from '../../fragments/comparison-find.ts';
+import type { BroadRule } from '../../fragments/comparison/broad.ts';
+import { type Comparison, compareRecords } from '../../fragments/comparison/comparison.ts';
+import { recordOfRow } from '../../fragments/comparison/find.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { dissimilaritiesTo, pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
 import type { NearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';

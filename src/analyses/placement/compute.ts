@@ -1,13 +1,13 @@
-import { isKnown, recordOfRow } from '../../fragments/comparison-find.ts';
+import { isKnown, recordOfRow } from '../../fragments/comparison/find.ts';
 import { readFind } from '../../fragments/find-table.ts';
 import { recordedItself } from '../../fragments/follows-from.ts';
-import { registerMixtures } from '../../fragments/mixed-kinds.ts';
+import { registerMixtures } from '../../fragments/kinds/mixed.ts';
 import { dissimilaritiesTo, pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { nearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
 import type { RecordValue } from '../../numerics/dissimilarity/variables.ts';
 import type { ConformalP } from '../../numerics/tests/conformal.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
-import { marksOf } from '../marks.ts';
+import { marksOf } from '../shared/figure/marks.ts';
 import { broadFound, broadReadings } from './broad.ts';
 import type { PlacementFound } from './found.ts';
 import { type BagMaker, drawsOf, furtherAnswers, mapPosition } from './further.ts';

@@ -1,7 +1,7 @@
 import type { PercentileBounds } from '../../numerics/describing/percentile.ts';
 import type { ConformalP, LabelVerdict } from '../../numerics/tests/conformal.ts';
 import type { Findings, Unavailable } from '../contract.ts';
-import type { Marks } from '../marks.ts';
+import type { Marks } from '../shared/figure/marks.ts';
 import type { PlacementOptions } from './options.ts';
 import type {
   GuardedSet,

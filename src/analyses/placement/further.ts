@@ -1,4 +1,4 @@
-import type { BroadRule } from '../../fragments/comparison-broad.ts';
+import type { BroadRule } from '../../fragments/comparison/broad.ts';
 import { pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
 import type { NearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
 import type { DissimilaritySpec, RecordValue } from '../../numerics/dissimilarity/variables.ts';

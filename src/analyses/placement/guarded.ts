@@ -1,7 +1,7 @@
 import { conditionsOf } from '../../fragments/conditions.ts';
 import { midranks } from '../../numerics/foundation/ranks.ts';
 import type { AnalysisInput } from '../contract.ts';
-import { guardAgainst } from '../guard.ts';
+import { guardAgainst } from '../shared/guard/compute.ts';
 import type { LabelAttribute } from './labels.ts';
 import type { PlacementOptions } from './options.ts';
 import type { GuardedSet, LabelSet } from './sets-found.ts';

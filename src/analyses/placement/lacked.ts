@@ -1,5 +1,5 @@
-import { isKnown } from '../../fragments/comparison-find.ts';
-import { applies, structureAt } from '../../fragments/kind-facets.ts';
+import { isKnown } from '../../fragments/comparison/find.ts';
+import { applies, structureAt } from '../../fragments/kinds/facets.ts';
 import { valueAt } from '../../numerics/dissimilarity/variables.ts';
 import type { AnalysisInput } from '../contract.ts';
 import type { Lacked } from './found.ts';

@@ -1,4 +1,4 @@
-import { isKnown } from '../../fragments/comparison-find.ts';
+import { isKnown } from '../../fragments/comparison/find.ts';
 import { pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { type PreparedComparison, prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
 import { type DissimilaritySpec, valueAt } from '../../numerics/dissimilarity/variables.ts';

@@ -1,4 +1,4 @@
-import { isKnown } from '../../fragments/comparison-find.ts';
+import { isKnown } from '../../fragments/comparison/find.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import type { NearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
 import { type DissimilaritySpec, valueAt } from '../../numerics/dissimilarity/variables.ts';

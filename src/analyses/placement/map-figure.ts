@@ -1,4 +1,6 @@
 import type { Figure } from '../contract.ts';
+import { inSentence, printCount } from '../phrasing.ts';
+import { type Marks, markStyle } from '../shared/figure/marks.ts';
 import {
   axis,
   escapeText,
@@ -7,9 +9,7 @@ import {
   GROUND,
   kindMarker,
   MOST_KINDS,
-} from '../figure-style.ts';
-import { type Marks, markStyle } from '../marks.ts';
-import { inSentence, printCount } from '../phrasing.ts';
+} from '../shared/figure/style.ts';
 import type { MapPosition, PlacementFound } from './found.ts';
 
 /** The find among its comparanda on two axes, each comparandum in the symbol of its label, the nearest ringed. */

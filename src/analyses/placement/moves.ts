@@ -1,4 +1,4 @@
-import { COMPARED_BLOCKS } from '../../fragments/comparison.ts';
+import { COMPARED_BLOCKS } from '../../fragments/comparison/comparison.ts';
 import {
   type DissimilaritySpec,
   quantityValue,

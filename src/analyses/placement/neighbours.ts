@@ -1,5 +1,5 @@
 import { termAt } from '../../fragments/accessors.ts';
-import { COMPARED_BLOCKS, type Comparison } from '../../fragments/comparison.ts';
+import { COMPARED_BLOCKS, type Comparison } from '../../fragments/comparison/comparison.ts';
 import { termLabel } from '../../fragments/groups.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import { pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';

@@ -1,5 +1,5 @@
-import type { Comparison } from '../../fragments/comparison.ts';
-import { isKnown } from '../../fragments/comparison-find.ts';
+import type { Comparison } from '../../fragments/comparison/comparison.ts';
+import { isKnown } from '../../fragments/comparison/find.ts';
 import type { NearestFirst } from '../../numerics/dissimilarity/nearest-first.ts';
 import { type RecordValue, valueAt } from '../../numerics/dissimilarity/variables.ts';
 import { verdictAt } from '../../numerics/tests/conformal.ts';

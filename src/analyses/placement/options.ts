@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { comparisonOptions } from '../comparison-options.ts';
-import { attributeId, groupingId } from '../shared-options.ts';
+import { comparisonOptions } from '../shared/options/comparison.ts';
+import { attributeId, groupingId } from '../shared/options/shared.ts';
 
 /** Levels of certainty at which sets of labels are given. */
 export const LEVELS = [0.8, 0.9, 0.95] as const;

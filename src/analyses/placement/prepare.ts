@@ -1,11 +1,15 @@
 import { countsBehind } from '../../fragments/behind.ts';
-import { type Comparison, type ComparisonSettings, compareRecords } from '../../fragments/comparison.ts';
-import type { BroadRule } from '../../fragments/comparison-broad.ts';
+import type { BroadRule } from '../../fragments/comparison/broad.ts';
+import {
+  type Comparison,
+  type ComparisonSettings,
+  compareRecords,
+} from '../../fragments/comparison/comparison.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { pickVariables } from '../../numerics/dissimilarity/dissimilarity.ts';
 import { type PreparedComparison, prepareComparison } from '../../numerics/dissimilarity/prepare.ts';
-import { comparisonSettings } from '../comparison-options.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
+import { comparisonSettings } from '../shared/options/comparison.ts';
 import type { Lacked } from './found.ts';
 import { type LabelAttribute, labelAttributes } from './labels.ts';
 import type { PlacementOptions } from './options.ts';

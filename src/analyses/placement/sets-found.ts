@@ -1,7 +1,7 @@
 import type { UnseenChance } from '../../numerics/assemblages/unseen-kinds.ts';
 import type { ConformalP, LabelVerdict } from '../../numerics/tests/conformal.ts';
 import type { Unavailable } from '../contract.ts';
-import type { Guard } from '../guard-found.ts';
+import type { Guard } from '../shared/guard/found.ts';
 
 /** What is said of a label at a level of certainty. */
 export interface LevelVerdict {

@@ -1,7 +1,7 @@
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import { ln } from '../../numerics/foundation/elementary.ts';
-import { type SetCell, type SetDesign, SIMULATED_LEVELS } from '../simulated-cells.ts';
-import { PLACEMENT_SETS } from '../simulated-placement-sets.ts';
+import { type SetCell, type SetDesign, SIMULATED_LEVELS } from '../shared/simulated/cells.ts';
+import { PLACEMENT_SETS } from '../shared/simulated/placement-sets.ts';
 import type { Lacked } from './found.ts';
 import type { SimulatedCoverage } from './sets-found.ts';
 import type { Bag } from './typicality.ts';

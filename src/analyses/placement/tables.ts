@@ -1,6 +1,6 @@
 import type { ResultTable, TableCell } from '../contract.ts';
-import { guardTable } from '../guard-tables.ts';
 import { printLevel } from '../phrasing.ts';
+import { guardTable } from '../shared/guard/tables.ts';
 import type { PlacementFound } from './found.ts';
 import { neighboursTable, usesTable } from './neighbour-tables.ts';
 import { coordinatesTable, positionTable } from './position-tables.ts';

@@ -1,8 +1,15 @@
 import type { LabelVerdict } from '../../numerics/tests/conformal.ts';
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, type KindStyle, MOST_KINDS } from '../figure-style.ts';
-import { styleOf } from '../marks.ts';
 import { printLevel } from '../phrasing.ts';
+import { styleOf } from '../shared/figure/marks.ts';
+import {
+  axis,
+  escapeText,
+  figureLayout,
+  GROUND,
+  type KindStyle,
+  MOST_KINDS,
+} from '../shared/figure/style.ts';
 import type { PlacementFound } from './found.ts';
 import type { JudgedLabel, LabelRanking } from './sets-found.ts';
 import { inOrder, rightSaid } from './sets-tables.ts';

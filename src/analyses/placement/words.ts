@@ -1,5 +1,4 @@
 import type { Answer } from '../contract.ts';
-import { mayBeDifference } from '../guard-words.ts';
 import {
   firstShort,
   inSentence,
@@ -11,6 +10,7 @@ import {
   printSmall,
   printSome,
 } from '../phrasing.ts';
+import { mayBeDifference } from '../shared/guard/words.ts';
 import { NAMED_NEAREST, type Neighbour, type PlacementFound } from './found.ts';
 import type { JudgedLabel, LabelSet, Novelty } from './sets-found.ts';
 import { rightSaid } from './sets-tables.ts';

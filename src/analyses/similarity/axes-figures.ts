@@ -1,8 +1,8 @@
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, findMarker, GROUND, kindStyle } from '../figure-style.ts';
 import { labelled, type NamedPoint, namesOrNumbers } from '../label-places.ts';
-import { markersOf } from '../marks.ts';
 import { printNumber, printYear } from '../phrasing.ts';
+import { markersOf } from '../shared/figure/marks.ts';
+import { axis, escapeText, figureLayout, findMarker, GROUND, kindStyle } from '../shared/figure/style.ts';
 import { yearAxis } from '../years.ts';
 import type { SimilarityFound } from './found.ts';
 

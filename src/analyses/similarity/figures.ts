@@ -1,7 +1,8 @@
 import { isDistance } from '../../numerics/assemblages/similarity.ts';
 import { condensedIndex } from '../../numerics/dissimilarity/condensed.ts';
-import { SAID } from '../coefficient-option.ts';
 import type { Figure } from '../contract.ts';
+import { printCount, printNumber } from '../phrasing.ts';
+import { limitBars, partByLimits } from '../shared/figure/limit-bars.ts';
 import {
   axis,
   escapeText,
@@ -10,9 +11,8 @@ import {
   kindMarker,
   kindStyle,
   SEQUENTIAL,
-} from '../figure-style.ts';
-import { limitBars, partByLimits } from '../limit-bars.ts';
-import { printCount, printNumber } from '../phrasing.ts';
+} from '../shared/figure/style.ts';
+import { SAID } from '../shared/options/coefficient.ts';
 import { biplotFigure, orderFigure } from './axes-figures.ts';
 import type { SimilarityFound } from './found.ts';
 

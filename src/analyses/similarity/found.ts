@@ -6,11 +6,11 @@ import type { Correspondence } from '../../numerics/ordination/correspondence.ts
 import type { ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
 import type { MantelTest } from '../../numerics/tests/mantel.ts';
 import type { Findings, Unavailable } from '../contract.ts';
-import type { CloserSaid, LevelSaid } from '../level-said.ts';
 import type { Rank, TooFew } from '../likeness-rank.ts';
-import type { Marks } from '../marks.ts';
 import type { MixturesCounted } from '../mixtures-option.ts';
-import type { Loss } from '../survival-found.ts';
+import type { Marks } from '../shared/figure/marks.ts';
+import type { CloserSaid, LevelSaid } from '../shared/level/said.ts';
+import type { Loss } from '../shared/survival/found.ts';
 import type { Told } from '../verdicts.ts';
 import type { SimilarityOptions } from './options.ts';
 

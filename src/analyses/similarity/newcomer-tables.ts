@@ -1,5 +1,5 @@
-import { NAMED, SAID } from '../coefficient-option.ts';
 import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
+import { NAMED, SAID } from '../shared/options/coefficient.ts';
 import type { SimilarityFound } from './found.ts';
 
 const col = (id: string, label: string): ResultColumn => ({ id, label });

@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { coefficientOption } from '../coefficient-option.ts';
-import { levelOption } from '../level-option.ts';
 import { mixturesOption } from '../mixtures-option.ts';
-import { attributeId, groupingId } from '../shared-options.ts';
+import { levelOption } from '../shared/level/option.ts';
+import { coefficientOption } from '../shared/options/coefficient.ts';
+import { attributeId, groupingId } from '../shared/options/shared.ts';
 
 export const similarityOptions = z.strictObject({
   assemblages: groupingId().default('assemblage').meta({

@@ -1,5 +1,5 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
-import { itemCounts } from '../../fragments/item-counts.ts';
+import { itemCounts } from '../../fragments/items/counts.ts';
 import { firstByDraws, likenessDraws } from '../../numerics/assemblages/ranking.ts';
 import {
   assemblageSimilarity,

@@ -1,8 +1,8 @@
 import { condensedIndex } from '../../numerics/dissimilarity/condensed.ts';
-import { NAMED, SAID } from '../coefficient-option.ts';
 import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
-import { levelNote } from '../level-said.ts';
 import { printLevel, printNumber } from '../phrasing.ts';
+import { levelNote } from '../shared/level/said.ts';
+import { NAMED, SAID } from '../shared/options/coefficient.ts';
 import { YEARS_IN_FILES, yearColumn } from '../years.ts';
 import { axesTables } from './axes-tables.ts';
 import type { SimilarityFound } from './found.ts';

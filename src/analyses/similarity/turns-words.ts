@@ -1,8 +1,8 @@
 import type { Turn } from '../contract.ts';
-import { sayCloser, sayTooBroad } from '../level-said.ts';
 import { coefficientName } from '../likeness-rank.ts';
 import { inSentence, printCount, printList, printNumber, printSome } from '../phrasing.ts';
-import { survivalTurns, thoughLostInPairs } from '../survival-words.ts';
+import { sayCloser, sayTooBroad } from '../shared/level/said.ts';
+import { survivalTurns, thoughLostInPairs } from '../shared/survival/words.ts';
 import type { SimilarityFound } from './found.ts';
 
 /** What would change which assemblages are alike: what was tried and does so first. */

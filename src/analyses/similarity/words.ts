@@ -1,5 +1,4 @@
 import type { Answer } from '../contract.ts';
-import { sayFolds } from '../level-said.ts';
 import { coefficientName, type Rank, sayLikeness } from '../likeness-rank.ts';
 import { saysMixtures } from '../mixtures-option.ts';
 import { oneSentence } from '../one-sentence.ts';
@@ -13,7 +12,8 @@ import {
   printSmall,
   printSome,
 } from '../phrasing.ts';
-import { thoughLost, thoughLostInPairs } from '../survival-words.ts';
+import { sayFolds } from '../shared/level/said.ts';
+import { thoughLost, thoughLostInPairs } from '../shared/survival/words.ts';
 import type { DistanceTest, SimilarityFound } from './found.ts';
 import { similarityTurns, whatWouldSettle } from './turns-words.ts';
 

@@ -1,5 +1,5 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
-import { itemCounts } from '../../fragments/item-counts.ts';
+import { itemCounts } from '../../fragments/items/counts.ts';
 import { drawnCounts } from '../../numerics/assemblages/draws.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { correspondence, projectRow } from '../../numerics/ordination/correspondence.ts';

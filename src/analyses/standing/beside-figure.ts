@@ -1,9 +1,9 @@
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, GROUND, type KindStyle, kindMarker, MOST_KINDS } from '../figure-style.ts';
-import { logTicks, placeOnLog } from '../log-axis.ts';
-import { markStyle } from '../marks.ts';
-import { panelAxes, panelsLayout } from '../panels.ts';
 import { inSentence, printCount, printQuantity } from '../phrasing.ts';
+import { logTicks, placeOnLog } from '../shared/figure/log-axis.ts';
+import { markStyle } from '../shared/figure/marks.ts';
+import { panelAxes, panelsLayout } from '../shared/figure/panels.ts';
+import { axis, escapeText, GROUND, type KindStyle, kindMarker, MOST_KINDS } from '../shared/figure/style.ts';
 import type { Beside, BesideKind, BesideNumber, StandingFound } from './found.ts';
 
 /** Kinds of a panel; the rarer ones are in the table. */

@@ -1,5 +1,8 @@
-import { NAMED } from '../coefficient-option.ts';
 import type { Figure } from '../contract.ts';
+import { labelled, namesOrNumbers } from '../label-places.ts';
+import { printCount, printList, printNumber } from '../phrasing.ts';
+import { limitBars, partByLimits } from '../shared/figure/limit-bars.ts';
+import { markersOf } from '../shared/figure/marks.ts';
 import {
   axis,
   escapeText,
@@ -8,11 +11,8 @@ import {
   GROUND,
   kindMarker,
   kindStyle,
-} from '../figure-style.ts';
-import { labelled, namesOrNumbers } from '../label-places.ts';
-import { limitBars, partByLimits } from '../limit-bars.ts';
-import { markersOf } from '../marks.ts';
-import { printCount, printList, printNumber } from '../phrasing.ts';
+} from '../shared/figure/style.ts';
+import { NAMED } from '../shared/options/coefficient.ts';
 import { besideFigure } from './beside-figure.ts';
 import type { Likeness, StandingFound } from './found.ts';
 

@@ -3,11 +3,11 @@ import type { SimilarityCoefficient } from '../../numerics/assemblages/similarit
 import type { Limits } from '../../numerics/foundation/limits.ts';
 import type { MantelTest } from '../../numerics/tests/mantel.ts';
 import type { Findings, Unavailable } from '../contract.ts';
-import type { Guard } from '../guard-found.ts';
-import type { CloserSaid, LevelSaid } from '../level-said.ts';
 import type { Rank, TooFew } from '../likeness-rank.ts';
-import type { Marks } from '../marks.ts';
-import type { Loss } from '../survival-found.ts';
+import type { Marks } from '../shared/figure/marks.ts';
+import type { Guard } from '../shared/guard/found.ts';
+import type { CloserSaid, LevelSaid } from '../shared/level/said.ts';
+import type { Loss } from '../shared/survival/found.ts';
 import type { Told } from '../verdicts.ts';
 import type { StandingOptions } from './options.ts';
 

@@ -2,8 +2,8 @@ import { conditionsOf } from '../../fragments/conditions.ts';
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import type { AnalysisInput } from '../contract.ts';
-import { guardAgainst } from '../guard.ts';
-import type { Guard } from '../guard-found.ts';
+import { guardAgainst } from '../shared/guard/compute.ts';
+import type { Guard } from '../shared/guard/found.ts';
 import type { Ranking } from './found.ts';
 import type { StandingOptions } from './options.ts';
 

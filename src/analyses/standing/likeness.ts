@@ -1,5 +1,5 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
-import { itemCounts } from '../../fragments/item-counts.ts';
+import { itemCounts } from '../../fragments/items/counts.ts';
 import { likenessInterval, sameSource } from '../../numerics/assemblages/draws.ts';
 import { assemblageSimilarity, isDistance } from '../../numerics/assemblages/similarity.ts';
 import { condensedIndex } from '../../numerics/dissimilarity/condensed.ts';

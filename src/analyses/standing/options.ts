@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { coefficientOption } from '../coefficient-option.ts';
-import { comparisonOptions } from '../comparison-options.ts';
-import { levelOption } from '../level-option.ts';
-import { attributeId, groupingId, kindsId } from '../shared-options.ts';
+import { levelOption } from '../shared/level/option.ts';
+import { coefficientOption } from '../shared/options/coefficient.ts';
+import { comparisonOptions } from '../shared/options/comparison.ts';
+import { attributeId, groupingId, kindsId } from '../shared/options/shared.ts';
 
 const { of: comparedAttributes, ...comparison } = comparisonOptions;
 

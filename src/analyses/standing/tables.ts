@@ -1,9 +1,9 @@
 import type { Limits } from '../../numerics/foundation/limits.ts';
-import { NAMED, SAID } from '../coefficient-option.ts';
 import type { ResultColumn, ResultTable, TableCell, Unavailable } from '../contract.ts';
-import { guardTable } from '../guard-tables.ts';
-import { levelNote } from '../level-said.ts';
 import { printList, printNumber } from '../phrasing.ts';
+import { guardTable } from '../shared/guard/tables.ts';
+import { levelNote } from '../shared/level/said.ts';
+import { NAMED, SAID } from '../shared/options/coefficient.ts';
 import { besideTable } from './beside-table.ts';
 import type { Likeness, StandingFound } from './found.ts';
 

@@ -1,9 +1,9 @@
 import type { Turn } from '../contract.ts';
-import { guardTurns } from '../guard-words.ts';
-import { sayCloser, sayTooBroad } from '../level-said.ts';
 import { coefficientName, isOther, sayLikeness } from '../likeness-rank.ts';
 import { printCount, printList, printNumber, printSome } from '../phrasing.ts';
-import { survivalTurns, thoughLost } from '../survival-words.ts';
+import { guardTurns } from '../shared/guard/words.ts';
+import { sayCloser, sayTooBroad } from '../shared/level/said.ts';
+import { survivalTurns, thoughLost } from '../shared/survival/words.ts';
 import type { StandingFound } from './found.ts';
 
 /** What would change whom the site is like: what was tried and does so first. */

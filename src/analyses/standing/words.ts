@@ -1,10 +1,10 @@
 import type { Answer } from '../contract.ts';
-import { mayBeDifference } from '../guard-words.ts';
-import { sayFolds } from '../level-said.ts';
 import { coefficientName, isOther, sayLikeness, sayRank } from '../likeness-rank.ts';
 import { oneSentence } from '../one-sentence.ts';
 import { printCount, printList, printNumber, printP, printSome } from '../phrasing.ts';
-import { thoughLost } from '../survival-words.ts';
+import { mayBeDifference } from '../shared/guard/words.ts';
+import { sayFolds } from '../shared/level/said.ts';
+import { thoughLost } from '../shared/survival/words.ts';
 import type { Apart, Likeness, NearerIn, StandingFound } from './found.ts';
 import { standingTurns, whatWouldSettle } from './turns-words.ts';
 

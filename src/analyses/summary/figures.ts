@@ -1,4 +1,7 @@
 import type { Figure } from '../contract.ts';
+import { printCount } from '../phrasing.ts';
+import { logTicks } from '../shared/figure/log-axis.ts';
+import { styleOf } from '../shared/figure/marks.ts';
 import {
   axis,
   BAR_TEXT,
@@ -8,13 +11,10 @@ import {
   kindBar,
   kindMarker,
   kindStyle,
-} from '../figure-style.ts';
-import { levelNote } from '../level-said.ts';
-import { logTicks } from '../log-axis.ts';
-import { styleOf } from '../marks.ts';
-import { printCount } from '../phrasing.ts';
-import { pooledFigure } from '../pooled-faces.ts';
-import { pooledSharesFigure } from '../pooled-shares.ts';
+} from '../shared/figure/style.ts';
+import { levelNote } from '../shared/level/said.ts';
+import { pooledFigure } from '../shared/pooled/faces.ts';
+import { pooledSharesFigure } from '../shared/pooled/shares.ts';
 import type { NumberGroup, SummaryFound, TermGroup } from './found.ts';
 import { recordedFigure } from './recorded-figure.ts';
 import { spansFigure } from './spans-figure.ts';

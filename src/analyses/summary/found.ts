@@ -1,10 +1,10 @@
-import type { PartCount } from '../../fragments/mixed-kinds.ts';
+import type { PartCount } from '../../fragments/kinds/mixed.ts';
 import type { Limits } from '../../numerics/foundation/limits.ts';
 import type { Findings, Unavailable } from '../contract.ts';
-import type { LevelSaid } from '../level-said.ts';
-import type { Marks } from '../marks.ts';
-import type { PooledAttribute } from '../pooled-faces.ts';
-import type { PooledKinds } from '../pooled-shares.ts';
+import type { Marks } from '../shared/figure/marks.ts';
+import type { LevelSaid } from '../shared/level/said.ts';
+import type { PooledAttribute } from '../shared/pooled/faces.ts';
+import type { PooledKinds } from '../shared/pooled/shares.ts';
 import type { SummaryOptions } from './options.ts';
 
 /** Stands for the line that takes all groups together. */

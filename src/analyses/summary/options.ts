@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { levelOption } from '../level-option.ts';
-import { attributeId, groupingId } from '../shared-options.ts';
+import { levelOption } from '../shared/level/option.ts';
+import { attributeId, groupingId } from '../shared/options/shared.ts';
 
 export const summaryOptions = z.strictObject({
   of: z.array(attributeId()).min(1).meta({

@@ -1,5 +1,5 @@
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, SEQUENTIAL } from '../figure-style.ts';
+import { axis, escapeText, figureLayout, SEQUENTIAL } from '../shared/figure/style.ts';
 import type { RecordedCell } from './found.ts';
 
 const distinct = (values: readonly string[]) => [...new Set(values)];

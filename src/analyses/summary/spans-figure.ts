@@ -1,6 +1,6 @@
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, kindStyle } from '../figure-style.ts';
 import { printCount, printYear } from '../phrasing.ts';
+import { axis, escapeText, figureLayout, GROUND, kindStyle } from '../shared/figure/style.ts';
 import { yearAxis } from '../years.ts';
 import type { SpanGroup } from './found.ts';
 

@@ -1,9 +1,9 @@
 import type { Limits } from '../../numerics/foundation/limits.ts';
 import type { ResultColumn, ResultTable, TableCell, Unavailable } from '../contract.ts';
-import { levelNote } from '../level-said.ts';
 import { DATE_UNIT, printLevel } from '../phrasing.ts';
-import { pooledTable } from '../pooled-faces.ts';
-import { pooledSharesTable } from '../pooled-shares.ts';
+import { levelNote } from '../shared/level/said.ts';
+import { pooledTable } from '../shared/pooled/faces.ts';
+import { pooledSharesTable } from '../shared/pooled/shares.ts';
 import { YEARS_IN_FILES } from '../years.ts';
 import type { GroupCounts, NumberStatistic, SummaryFound, TermGroup } from './found.ts';
 import { mixturesTable, recordedTable, spansTable, timeTable } from './further-tables.ts';

@@ -1,5 +1,5 @@
-import { axis, GROUND } from '../figure-style.ts';
-import { logTicks, placeOnLog } from '../log-axis.ts';
+import { logTicks, placeOnLog } from '../shared/figure/log-axis.ts';
+import { axis, GROUND } from '../shared/figure/style.ts';
 import type { End, Measurement, RecordPoint } from './found.ts';
 
 /** Axes of the two measurements, and the ranges drawn along them. */

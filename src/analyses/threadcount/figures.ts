@@ -1,7 +1,14 @@
 import type { Figure } from '../contract.ts';
-import { escapeText, figureLayout, findMarker, GROUND, kindMarker, MOST_KINDS } from '../figure-style.ts';
-import { markStyle } from '../marks.ts';
 import { inSentence, printCount, printNumber } from '../phrasing.ts';
+import { markStyle } from '../shared/figure/marks.ts';
+import {
+  escapeText,
+  figureLayout,
+  findMarker,
+  GROUND,
+  kindMarker,
+  MOST_KINDS,
+} from '../shared/figure/style.ts';
 import { beyondReach, measuredAxis, rangeBars } from './axes.ts';
 import type { End, Measurement, ThreadcountFound } from './found.ts';
 import { type Heaped, heaped, heapIds, heapsSaid } from './heaps.ts';

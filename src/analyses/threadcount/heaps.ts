@@ -1,5 +1,5 @@
-import { escapeText } from '../figure-style.ts';
-import { placeOnLog } from '../log-axis.ts';
+import { placeOnLog } from '../shared/figure/log-axis.ts';
+import { escapeText } from '../shared/figure/style.ts';
 import { drawnReach } from './axes.ts';
 import type { RecordPoint, ThreadcountFound } from './found.ts';
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { attributeId, groupingId, kindsId } from '../shared-options.ts';
+import { attributeId, groupingId, kindsId } from '../shared/options/shared.ts';
 
 export const threadcountOptions = z.strictObject({
   x: attributeId().default('density1').meta({

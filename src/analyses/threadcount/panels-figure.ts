@@ -1,8 +1,8 @@
 import type { Figure } from '../contract.ts';
-import { escapeText, GROUND, kindMarker } from '../figure-style.ts';
-import { markStyle } from '../marks.ts';
-import { acrossFor, panelAxes, panelsLayout } from '../panels.ts';
 import { inSentence, printCount } from '../phrasing.ts';
+import { markStyle } from '../shared/figure/marks.ts';
+import { acrossFor, panelAxes, panelsLayout } from '../shared/figure/panels.ts';
+import { escapeText, GROUND, kindMarker } from '../shared/figure/style.ts';
 import { axisTitle, measuredAxis } from './axes.ts';
 import type { ThreadcountFound } from './found.ts';
 import { heaped, heapIds, heapName, heapsSaid } from './heaps.ts';

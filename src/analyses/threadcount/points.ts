@@ -6,7 +6,7 @@ import { isMissing } from '../../fragments/missing.ts';
 import { requireColumn } from '../../fragments/require-column.ts';
 import type { NumericColumn } from '../../fragments/table.ts';
 import type { AnalysisInput } from '../contract.ts';
-import { markPlaces } from '../marks.ts';
+import { markPlaces } from '../shared/figure/marks.ts';
 import type { End, RecordPoint, ThreadcountFound } from './found.ts';
 import type { ThreadcountOptions } from './options.ts';
 

@@ -1,9 +1,9 @@
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, kindMarker } from '../figure-style.ts';
-import { limitBars } from '../limit-bars.ts';
-import { logTicks } from '../log-axis.ts';
-import { markStyle } from '../marks.ts';
 import { inSentence, printLevel } from '../phrasing.ts';
+import { limitBars } from '../shared/figure/limit-bars.ts';
+import { logTicks } from '../shared/figure/log-axis.ts';
+import { markStyle } from '../shared/figure/marks.ts';
+import { axis, escapeText, figureLayout, GROUND, kindMarker } from '../shared/figure/style.ts';
 import type { ThreadcountFound } from './found.ts';
 import { heaped, heapIds, heapName, heapsSaid } from './heaps.ts';
 

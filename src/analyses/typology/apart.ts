@@ -1,6 +1,6 @@
 import type { Register } from '../../attributes/definition.ts';
 import { defaultAttributes } from '../../fragments/compared-by-default.ts';
-import { type ComparisonSettings, compareRecords } from '../../fragments/comparison.ts';
+import { type ComparisonSettings, compareRecords } from '../../fragments/comparison/comparison.ts';
 import { viewRows } from '../../fragments/subset.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { type Condensed, takeRecords } from '../../numerics/dissimilarity/condensed.ts';

@@ -1,6 +1,6 @@
 import type { GroupStability } from '../../numerics/grouping/stability.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
-import { levelNote } from '../level-said.ts';
+import { levelNote } from '../shared/level/said.ts';
 import type { Apart } from './apart-found.ts';
 import type { Meaning, TypologyFound, Weighed } from './found.ts';
 import { column, orWhy } from './table-parts.ts';

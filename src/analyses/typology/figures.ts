@@ -1,9 +1,9 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, kindBar, SEQUENTIAL } from '../figure-style.ts';
-import { logTicks } from '../log-axis.ts';
-import { markStyle } from '../marks.ts';
 import { printCount, printLevel, printNumber, printQuantity } from '../phrasing.ts';
+import { logTicks } from '../shared/figure/log-axis.ts';
+import { markStyle } from '../shared/figure/marks.ts';
+import { axis, escapeText, figureLayout, GROUND, kindBar, SEQUENTIAL } from '../shared/figure/style.ts';
 import { NO_TYPE, type TypologyFound } from './found.ts';
 import type { HeapSplit, Threshold } from './split-found.ts';
 import { typeName } from './table-parts.ts';

@@ -1,6 +1,6 @@
 import type { Association } from '../../numerics/tests/contingency.ts';
 import type { Findings, Unavailable } from '../contract.ts';
-import type { LevelSaid } from '../level-said.ts';
+import type { LevelSaid } from '../shared/level/said.ts';
 import type { Told } from '../verdicts.ts';
 import type { Apart, NotApart } from './apart-found.ts';
 import type { Typology } from './rules.ts';

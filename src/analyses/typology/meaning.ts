@@ -6,7 +6,7 @@ import type { Random } from '../../numerics/foundation/random.ts';
 import { adjustKnown } from '../../numerics/tests/adjust.ts';
 import { testAssociation } from '../../numerics/tests/association-test.ts';
 import { type Association, withoutEmptyLines } from '../../numerics/tests/contingency.ts';
-import { levelSaid } from '../level-said.ts';
+import { levelSaid } from '../shared/level/said.ts';
 import { toldAt } from '../verdicts.ts';
 import type { Meaning } from './found.ts';
 import type { TypologyOptions } from './options.ts';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { comparisonOptions } from '../comparison-options.ts';
-import { levelOption } from '../level-option.ts';
-import { fileName, groupingId } from '../shared-options.ts';
+import { levelOption } from '../shared/level/option.ts';
+import { comparisonOptions } from '../shared/options/comparison.ts';
+import { fileName, groupingId } from '../shared/options/shared.ts';
 
 export const typologyOptions = z.strictObject({
   rules: fileName().meta({ title: 'Rule file', description: 'JSON file with the types and their rules' }),

@@ -1,7 +1,7 @@
 import type { Unavailable } from '../contract.ts';
 import { printCount } from '../phrasing.ts';
-import { SPLIT_ERRORS } from '../simulated-split-errors.ts';
-import { SPLIT_POWER } from '../simulated-split-power.ts';
+import { SPLIT_ERRORS } from '../shared/simulated/split-errors.ts';
+import { SPLIT_POWER } from '../shared/simulated/split-power.ts';
 import type { Visible } from './split-found.ts';
 
 /** Share of samples in which a split must be found for its distance to count as visible. */

@@ -1,8 +1,8 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, GROUND, kindBar, kindMarker } from '../figure-style.ts';
-import { markStyle } from '../marks.ts';
 import { printCount } from '../phrasing.ts';
+import { markStyle } from '../shared/figure/marks.ts';
+import { axis, escapeText, figureLayout, GROUND, kindBar, kindMarker } from '../shared/figure/style.ts';
 import type { Apart, TypeMap } from './apart-found.ts';
 import type { TypologyFound } from './found.ts';
 

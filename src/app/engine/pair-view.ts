@@ -1,7 +1,11 @@
 import { z } from 'zod';
-import { comparisonOptions, comparisonSettings, skewedOption } from '../../analyses/comparison-options.ts';
 import { nearestMedoids } from '../../analyses/grouping/nearest-medoids.ts';
-import { COMPARED_BLOCKS, compareRecords } from '../../fragments/comparison.ts';
+import {
+  comparisonOptions,
+  comparisonSettings,
+  skewedOption,
+} from '../../analyses/shared/options/comparison.ts';
+import { COMPARED_BLOCKS, compareRecords } from '../../fragments/comparison/comparison.ts';
 import { explainPair } from '../../numerics/dissimilarity/explain-pair.ts';
 import type { Prepared } from '../../study/prepare.ts';
 import { readingWords } from './record-view.ts';

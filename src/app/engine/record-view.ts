@@ -1,5 +1,5 @@
-import { marksOf } from '../../analyses/marks.ts';
 import { printYear } from '../../analyses/phrasing.ts';
+import { marksOf } from '../../analyses/shared/figure/marks.ts';
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
 import { CELL_STATES } from '../../cells/reading.ts';
 import { derivedWords } from '../../fragments/derived/origin.ts';

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { ResultTable } from '../../analyses/contract.ts';
 import { useWorkbench } from '../state/workbench.tsx';
 import { Toggles } from './controls.tsx';
-import { pickedAfter } from './picked-panel.tsx';
+import { pickedAfter } from './records/picked-panel.tsx';
 import { ResultTableView } from './result-table.tsx';
 
 /** Several tables behind one row of names; records named in them can be picked. */

@@ -1,7 +1,7 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
 import type { KindLanguage } from '../../attributes/naming/languages.ts';
 import type { AddedTerm } from '../../attributes/register.ts';
-import type { WitnessChoice } from '../../fragments/witness.ts';
+import type { WitnessChoice } from '../../fragments/items/witness.ts';
 import type { NameDecision } from '../../sources/names/name-decision.ts';
 import type { DuplicateDecision } from '../../sources/profile/decisions.ts';
 

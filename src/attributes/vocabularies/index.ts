@@ -35,7 +35,7 @@ const STRUCTURE: Vocabulary = {
   words: [...TWINED_WORDS, ...WOVEN_WORDS, ...ASKED_WORDS],
 };
 
-/** Filled by fragments/kinds.ts with the names that a study composes. */
+/** Filled by fragments/kinds/kinds.ts with the names that a study composes. */
 const KIND: Vocabulary = { id: 'kind', label: 'Kind of fabric', terms: [] };
 
 export const DEFAULT_VOCABULARIES: readonly Vocabulary[] = [

@@ -1,4 +1,4 @@
-import { FIGURE_FONT, GROUND } from '../../analyses/figure-style.ts';
+import { FIGURE_FONT, GROUND } from '../../analyses/shared/figure/style.ts';
 import { SET } from '../heights.ts';
 
 const set = (name: keyof typeof SET) => `font-size: ${SET[name].size}pt; line-height: ${SET[name].line};`;

@@ -1,4 +1,4 @@
-import { GROUND } from '../../analyses/figure-style.ts';
+import { GROUND } from '../../analyses/shared/figure/style.ts';
 import { append, greatest } from '../../numerics/foundation/lists.ts';
 import { fillOf, strokeOf } from './colours.ts';
 import { broken, lettering, MIDDLE, widthOf } from './lettering.ts';

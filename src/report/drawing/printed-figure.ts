@@ -1,5 +1,5 @@
 import type { Figure } from '../../analyses/contract.ts';
-import { PRINT_WIDTH } from '../../analyses/figure-style.ts';
+import { PRINT_WIDTH } from '../../analyses/shared/figure/style.ts';
 import { valuesOn } from './axes.ts';
 import { colourBarOf } from './colour-bar.ts';
 import { drawFigure } from './draw-figure.ts';

@@ -1,5 +1,5 @@
 import type { Figure } from '../../analyses/contract.ts';
-import { GROUND } from '../../analyses/figure-style.ts';
+import { GROUND } from '../../analyses/shared/figure/style.ts';
 import { drawFigure, undrawable } from '../drawing/draw-figure.ts';
 import { broken } from '../drawing/lettering.ts';
 import { boxPath, type Drawing, type TextMark } from '../drawing/marks.ts';

@@ -1,5 +1,5 @@
 import { printCount, printList, printSome } from '../../analyses/phrasing.ts';
-import { leastItems } from '../../fragments/least-items.ts';
+import { leastItems } from '../../fragments/items/least.ts';
 import { witnessCandidates } from '../../sources/names/witness-candidates.ts';
 import type { Prepared } from '../prepare.ts';
 import { impossibleObjects } from '../restarting-numbers.ts';

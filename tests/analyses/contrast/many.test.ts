@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
-import { comparisonSettings } from '../../../src/analyses/comparison-options.ts';
 import { contrastOptions } from '../../../src/analyses/contrast/options.ts';
 import { contrastTogether } from '../../../src/analyses/contrast/together.ts';
-import { compareRecords } from '../../../src/fragments/comparison.ts';
+import { comparisonSettings } from '../../../src/analyses/shared/options/comparison.ts';
+import { compareRecords } from '../../../src/fragments/comparison/comparison.ts';
 import { dissimilarities } from '../../../src/numerics/dissimilarity/dissimilarity.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { standardNormal } from '../../../src/numerics/modes/mixture-parts.ts';

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { comparisonSettings } from '../../../src/analyses/comparison-options.ts';
 import type { AnalysisInput } from '../../../src/analyses/contract.ts';
 import type { GroupingFound } from '../../../src/analyses/grouping/found.ts';
 import { grouping } from '../../../src/analyses/grouping/index.ts';
 import { nearestMedoids } from '../../../src/analyses/grouping/nearest-medoids.ts';
 import { type GroupingOptions, groupingOptions } from '../../../src/analyses/grouping/options.ts';
+import { comparisonSettings } from '../../../src/analyses/shared/options/comparison.ts';
 import { dissimilarityAt } from '../../../src/numerics/dissimilarity/condensed.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { attribute, type MadeColumn, madeInput } from './made-table.ts';

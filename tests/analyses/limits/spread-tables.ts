@@ -1,5 +1,5 @@
 import type { AnalysisInput } from '../../../src/analyses/contract.ts';
-import { collapseItems } from '../../../src/fragments/items.ts';
+import { collapseItems } from '../../../src/fragments/items/items.ts';
 import { exp } from '../../../src/numerics/foundation/elementary.ts';
 import type { Random } from '../../../src/numerics/foundation/random.ts';
 import { attribute, type MadeColumn, madeInput } from '../grouping/made-table.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { COEFFICIENTS } from '../../../src/analyses/coefficient-option.ts';
 import { printNumber, printTurn } from '../../../src/analyses/phrasing.ts';
+import { COEFFICIENTS } from '../../../src/analyses/shared/options/coefficient.ts';
 import { similarity } from '../../../src/analyses/similarity/index.ts';
 import { condensedIndex } from '../../../src/numerics/dissimilarity/condensed.ts';
 import { r } from '../../numerics/assemblages-values.ts';

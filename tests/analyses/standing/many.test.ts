@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { comparisonSettings } from '../../../src/analyses/comparison-options.ts';
+import { comparisonSettings } from '../../../src/analyses/shared/options/comparison.ts';
 import { standingOptions } from '../../../src/analyses/standing/options.ts';
 import {
   atHomeElsewhere,
@@ -7,7 +7,7 @@ import {
   siteDistances,
   unlikeOthers,
 } from '../../../src/analyses/standing/unlike.ts';
-import { compareRecords } from '../../../src/fragments/comparison.ts';
+import { compareRecords } from '../../../src/fragments/comparison/comparison.ts';
 import { groupRows } from '../../../src/fragments/groups.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { standardNormal } from '../../../src/numerics/modes/mixture-parts.ts';

@@ -4,7 +4,7 @@ import { printTurn } from '../../../src/analyses/phrasing.ts';
 import { summary } from '../../../src/analyses/summary/index.ts';
 import type { AttributeDefinition } from '../../../src/attributes/definition.ts';
 import { CELL_STATES, type CellState } from '../../../src/cells/reading.ts';
-import { collapseItems } from '../../../src/fragments/items.ts';
+import { collapseItems } from '../../../src/fragments/items/items.ts';
 import type { Column, FragmentTable } from '../../../src/fragments/table.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { expectClose } from '../../numerics/close.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { SPLIT_POWER } from '../../../src/analyses/simulated-split-power.ts';
+import { SPLIT_POWER } from '../../../src/analyses/shared/simulated/split-power.ts';
 import { visibleSplit } from '../../../src/analyses/typology/power.ts';
 import { fallsApart, heapsOf } from '../../../src/analyses/typology/split.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';

@@ -11,7 +11,7 @@ import {
   kindMarker,
   kindStyle,
   SEQUENTIAL,
-} from '../../../src/analyses/figure-style.ts';
+} from '../../../src/analyses/shared/figure/style.ts';
 import { figureDrawing, figurePdf, figureSvg } from '../../../src/report/files/figure-file.ts';
 import { measuresOf } from '../../../src/report/files/measures.ts';
 

@@ -1,4 +1,4 @@
-import { compareRecords } from '../../../src/fragments/comparison.ts';
+import { compareRecords } from '../../../src/fragments/comparison/comparison.ts';
 import type { DissimilaritySpec } from '../../../src/numerics/dissimilarity/variables.ts';
 import { attribute, madeInput } from '../../analyses/grouping/made-table.ts';
 import { reference } from '../../references/reference.ts';

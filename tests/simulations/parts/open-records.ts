@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { compareRecords } from '../../../src/fragments/comparison.ts';
+import { compareRecords } from '../../../src/fragments/comparison/comparison.ts';
 import { groupRows } from '../../../src/fragments/groups.ts';
 import type { DissimilaritySpec } from '../../../src/numerics/dissimilarity/variables.ts';
 import { loadStudy, studyFiles } from '../../../src/study/load.ts';

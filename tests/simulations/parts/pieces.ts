@@ -1,5 +1,5 @@
 import type { AnalysisInput } from '../../../src/analyses/contract.ts';
-import { collapseItems } from '../../../src/fragments/items.ts';
+import { collapseItems } from '../../../src/fragments/items/items.ts';
 import type { Random } from '../../../src/numerics/foundation/random.ts';
 import { standardNormal } from '../../../src/numerics/modes/mixture-parts.ts';
 import { attribute, madeInput } from '../../analyses/grouping/made-table.ts';

@@ -1,8 +1,8 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { Simulated } from '../../../src/analyses/simulated-cells.ts';
+import type { Simulated } from '../../../src/analyses/shared/simulated/cells.ts';
 
-const folder = fileURLToPath(new URL('../../../src/analyses/', import.meta.url));
+const folder = fileURLToPath(new URL('../../../src/analyses/shared/simulated/', import.meta.url));
 
 /** Writes what a simulation found to where documents and answers read it: one line a cell. */
 export function writeResults<Cell>(
@@ -13,8 +13,8 @@ export function writeResults<Cell>(
   const found: Simulated<Cell> = { simulation, date: new Date().toISOString().slice(0, 10), cells };
   const lines = found.cells.map((cell) => `    ${JSON.stringify(cell)},`).join('\n');
   writeFileSync(
-    `${folder}simulated-${simulation}.ts`,
-    `import type { ${[type, 'Simulated'].sort().join(', ')} } from './simulated-cells.ts';
+    `${folder}${simulation}.ts`,
+    `import type { ${[type, 'Simulated'].sort().join(', ')} } from './cells.ts';
 
 /** Written by \`npm run simulate -- ${simulation}\`: not to be changed by hand. */
 // biome-ignore format: one line a cell

@@ -1,4 +1,4 @@
-import { viewItems } from '../../../fragments/items.ts';
+import { viewItems } from '../../../fragments/items/items.ts';
 import type { AnalysisInput } from '../../contract.ts';
 import type { FigureCheck } from '../found.ts';
 import { collect } from '../print/evidence.ts';

@@ -1,5 +1,5 @@
 import type { AttributeDefinition, Term } from '../../../attributes/definition.ts';
-import type { Witness } from '../../../fragments/witness.ts';
+import type { Witness } from '../../../fragments/items/witness.ts';
 import type { AlignedColumn, ProposedJoin } from '../../../sources/combine/align.ts';
 import type { NearNames } from '../../../sources/names/near-names.ts';
 import type { TogetherReport } from '../../../sources/quality/quality.ts';

@@ -1,5 +1,5 @@
 import { similarityOptions } from '../../../analyses/similarity/options.ts';
-import { COEFFICIENTS, LEVELS_OF_KINDS } from '../../parts/attribute-options.ts';
+import { COEFFICIENTS, LEVELS_OF_KINDS } from '../../parts/asking/attribute-options.ts';
 import { Choice } from '../../parts/controls.tsx';
 import { NewSite, type TypedSite } from './new-site.tsx';
 import type { Asked, View } from './use-asked.ts';

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { AnalysisResult } from '../../../study/results.ts';
 import { fileStem } from '../../files.ts';
+import { ResultFigures } from '../../parts/pictures/result-figures.tsx';
 import { RestsOn } from '../../parts/rests-on.tsx';
-import { ResultFigures } from '../../parts/result-figures.tsx';
 import { RunSaid, RunStatus } from '../../parts/run-status.tsx';
 import { Part, ScreenFrame } from '../../parts/screen.tsx';
 import { Tables } from '../../parts/tables.tsx';

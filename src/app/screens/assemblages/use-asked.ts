@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { similarityOptions } from '../../../analyses/similarity/options.ts';
 import { usePreviewed } from '../../engine/use-previewed.ts';
 import { useRun } from '../../engine/use-run.ts';
-import { groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
+import { groupingOptions, kindOptions } from '../../parts/asking/attribute-options.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
 import type { TypedSite } from './new-site.tsx';

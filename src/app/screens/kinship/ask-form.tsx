@@ -1,8 +1,8 @@
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import { METHODS } from '../../../analyses/grouping/options.ts';
-import { AttributeCount } from '../../parts/attribute-count.tsx';
-import { isComparable } from '../../parts/attribute-options.ts';
-import { AttributeWeights } from '../../parts/attribute-weights.tsx';
+import { AttributeCount } from '../../parts/asking/attribute-count.tsx';
+import { isComparable } from '../../parts/asking/attribute-options.ts';
+import { AttributeWeights } from '../../parts/asking/attribute-weights.tsx';
 import { Button, Check, Choice } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';

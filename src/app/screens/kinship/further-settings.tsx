@@ -1,7 +1,7 @@
 import { groupingOptions } from '../../../analyses/grouping/options.ts';
 import { ordinationOptions } from '../../../analyses/ordination/options.ts';
+import { SettingsForm } from '../../parts/asking/settings-form.tsx';
 import { Further } from '../../parts/further.tsx';
-import { SettingsForm } from '../../parts/settings-form.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
 import type { AxesFormProps } from './over-the-map.tsx';

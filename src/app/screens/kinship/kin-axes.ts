@@ -1,6 +1,6 @@
-import { comparisonOptions, skewedOption } from '../../../analyses/comparison-options.ts';
+import { comparisonOptions, skewedOption } from '../../../analyses/shared/options/comparison.ts';
 import type { AttributeView } from '../../engine/views/study.ts';
-import { withOptions } from '../../parts/settings.ts';
+import { withOptions } from '../../parts/asking/settings.ts';
 import { type StudyAnalysis, type Workspace, withAnalysis } from '../../state/workspace.ts';
 
 /** The grouping and the ordination that the Kinship screen shows, and how the one follows the other. */

@@ -1,5 +1,5 @@
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
-import { AttributeCount } from '../../parts/attribute-count.tsx';
+import { AttributeCount } from '../../parts/asking/attribute-count.tsx';
 import { Check } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import type { Condition } from '../../../fragments/select.ts';
-import { ConditionForm } from '../../parts/condition-form.tsx';
+import { ConditionForm } from '../../parts/asking/condition-form.tsx';
 import { Button } from '../../parts/controls.tsx';
 import { count } from '../../parts/numbers.ts';
 import { useWorkbench } from '../../state/workbench.tsx';

@@ -1,11 +1,11 @@
 import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import type { AnalysisResult } from '../../../study/results.ts';
 import { usePreviewed } from '../../engine/use-previewed.ts';
-import { isComparable, NOTHING_COMPARABLE } from '../../parts/attribute-options.ts';
-import { AttributeWeights } from '../../parts/attribute-weights.tsx';
+import { isComparable, NOTHING_COMPARABLE } from '../../parts/asking/attribute-options.ts';
+import { AttributeWeights } from '../../parts/asking/attribute-weights.tsx';
 import { Button, Choice } from '../../parts/controls.tsx';
-import { CutChart } from '../../parts/cut-chart.tsx';
-import { PickedPanel, pickedAfter } from '../../parts/picked-panel.tsx';
+import { CutChart } from '../../parts/pictures/cut-chart.tsx';
+import { PickedPanel, pickedAfter } from '../../parts/records/picked-panel.tsx';
 import { PreviewNote } from '../../parts/run-status.tsx';
 import { FaultNote, Part, Said } from '../../parts/screen.tsx';
 import { SimulatedNote } from '../../parts/simulated-note.tsx';

@@ -1,6 +1,6 @@
 import type { ResultTable, TableCell } from '../../../analyses/contract.ts';
 import type { AnalysisResult } from '../../../study/results.ts';
-import type { CutLabel, CutLevel } from '../../parts/cut-chart.tsx';
+import type { CutLabel, CutLevel } from '../../parts/pictures/cut-chart.tsx';
 
 /** What the screen shows of a placement, taken out of its tables. */
 

@@ -1,12 +1,12 @@
 import { useMemo, useState } from 'react';
 import type { AnalysisResult } from '../../../study/results.ts';
 import { fileStem } from '../../files.ts';
-import { fabricAttribute } from '../../parts/attribute-options.ts';
+import { fabricAttribute } from '../../parts/asking/attribute-options.ts';
 import { Choice } from '../../parts/controls.tsx';
-import { FigureView } from '../../parts/figure.tsx';
-import { kinMap } from '../../parts/kin-map.ts';
-import { mapPoints, positionsOf } from '../../parts/map-points.ts';
-import { pickedAfter } from '../../parts/picked-panel.tsx';
+import { FigureView } from '../../parts/pictures/figure.tsx';
+import { kinMap } from '../../parts/pictures/kin-map.ts';
+import { mapPoints, positionsOf } from '../../parts/pictures/map-points.ts';
+import { pickedAfter } from '../../parts/records/picked-panel.tsx';
 import { useLabels } from '../../parts/use-labels.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 

@@ -1,6 +1,6 @@
 import { standingOptions } from '../../../analyses/standing/options.ts';
 import type { AttributeView } from '../../engine/views/study.ts';
-import { COEFFICIENTS, groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
+import { COEFFICIENTS, groupingOptions, kindOptions } from '../../parts/asking/attribute-options.ts';
 import { Check, Choice } from '../../parts/controls.tsx';
 import { useLabels } from '../../parts/use-labels.ts';
 import { useWorkbench } from '../../state/workbench.tsx';

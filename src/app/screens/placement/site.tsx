@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { useRun } from '../../engine/use-run.ts';
 import { fileStem } from '../../files.ts';
+import { ResultFigures } from '../../parts/pictures/result-figures.tsx';
 import { RestsOn } from '../../parts/rests-on.tsx';
-import { ResultFigures } from '../../parts/result-figures.tsx';
 import { RunSaid, RunStatus } from '../../parts/run-status.tsx';
 import { Part } from '../../parts/screen.tsx';
 import { Tables } from '../../parts/tables.tsx';

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
+import { groupingOptions, kindOptions } from '../../parts/asking/attribute-options.ts';
 import { useLabels } from '../../parts/use-labels.ts';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';

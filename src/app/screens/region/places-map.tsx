@@ -1,6 +1,6 @@
 import { mapOptions } from '../../../analyses/map/options.ts';
 import type { AttributeView } from '../../engine/views/study.ts';
-import { COEFFICIENTS, groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
+import { COEFFICIENTS, groupingOptions, kindOptions } from '../../parts/asking/attribute-options.ts';
 import { Choice } from '../../parts/controls.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
 import type { AskProps, RegionPicture } from './picture.ts';

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { threadcountOptions } from '../../../analyses/threadcount/options.ts';
-import { groupingOptions, numberOptions } from '../../parts/attribute-options.ts';
+import { groupingOptions, numberOptions } from '../../parts/asking/attribute-options.ts';
+import { SettingsForm } from '../../parts/asking/settings-form.tsx';
 import { Choice, Entry } from '../../parts/controls.tsx';
-import { SettingsForm } from '../../parts/settings-form.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
 import type { AskProps, RegionPicture } from './picture.ts';
 

@@ -1,7 +1,7 @@
 import { chronologyOptions } from '../../../analyses/chronology/options.ts';
-import { groupingOptions, kindOptions } from '../../parts/attribute-options.ts';
+import { groupingOptions, kindOptions } from '../../parts/asking/attribute-options.ts';
+import { SettingsForm } from '../../parts/asking/settings-form.tsx';
 import { Choice } from '../../parts/controls.tsx';
-import { SettingsForm } from '../../parts/settings-form.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
 import type { AskProps, RegionPicture } from './picture.ts';
 

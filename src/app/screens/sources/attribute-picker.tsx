@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { Picker } from '../../parts/picker.tsx';
+import { Picker } from '../../parts/asking/picker.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 
 const GROUPS = [

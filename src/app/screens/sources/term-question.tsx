@@ -1,7 +1,7 @@
 import type { CellState } from '../../../cells/reading.ts';
 import type { OpenTerm, SourceView } from '../../engine/views/sources.ts';
+import { Picker } from '../../parts/asking/picker.tsx';
 import { Button, Choice } from '../../parts/controls.tsx';
-import { Picker } from '../../parts/picker.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { useProfile } from './use-profile.ts';
 

@@ -1,4 +1,4 @@
-import type { WitnessChoice } from '../../../fragments/witness.ts';
+import type { WitnessChoice } from '../../../fragments/items/witness.ts';
 import type { WitnessCandidate } from '../../../sources/names/witness-candidates.ts';
 import { type Workspace, withStudy } from '../../state/workspace.ts';
 import { withColumnRule, withProfile } from '../../state/workspace-sources.ts';

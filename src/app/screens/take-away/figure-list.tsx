@@ -1,7 +1,7 @@
 import { printBehind } from '../../../analyses/phrasing.ts';
 import type { Results } from '../../../study/results.ts';
 import { fileStem } from '../../files.ts';
-import { FigureFiles } from '../../parts/figure.tsx';
+import { FigureFiles } from '../../parts/pictures/figure.tsx';
 import { Said } from '../../parts/screen.tsx';
 
 /** Every figure of the study with its answer, each to be saved for print. */

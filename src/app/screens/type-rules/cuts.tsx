@@ -2,8 +2,8 @@ import type { Figure } from '../../../analyses/contract.ts';
 import type { AnalysisResult } from '../../../study/results.ts';
 import type { TypesView } from '../../engine/views/types.ts';
 import { Amount } from '../../parts/controls.tsx';
-import { FigureView } from '../../parts/figure.tsx';
 import { readable } from '../../parts/numbers.ts';
+import { FigureView } from '../../parts/pictures/figure.tsx';
 
 /** A limit on its way from one place to another. */
 export interface Drag {

@@ -1,5 +1,5 @@
 import type { AttributeView } from '../../engine/views/study.ts';
-import { ConditionForm } from '../../parts/condition-form.tsx';
+import { ConditionForm } from '../../parts/asking/condition-form.tsx';
 import { Button, Choice } from '../../parts/controls.tsx';
 import { isGroup, type Join, type RuleGroup } from './rule-file.ts';
 

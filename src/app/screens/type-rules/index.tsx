@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { useRun } from '../../engine/use-run.ts';
 import type { StudyView } from '../../engine/views/study.ts';
 import { fileStem } from '../../files.ts';
-import { ResultFigures } from '../../parts/result-figures.tsx';
+import { ResultFigures } from '../../parts/pictures/result-figures.tsx';
 import { ResultTableView } from '../../parts/result-table.tsx';
 import { RunSaid, RunStatus } from '../../parts/run-status.tsx';
 import { FaultNote, Part, ScreenFrame } from '../../parts/screen.tsx';

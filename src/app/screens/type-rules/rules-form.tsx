@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { Condition } from '../../../fragments/select.ts';
 import type { AttributeView } from '../../engine/views/study.ts';
 import type { TypesView } from '../../engine/views/types.ts';
-import { ConditionForm } from '../../parts/condition-form.tsx';
+import { ConditionForm } from '../../parts/asking/condition-form.tsx';
 import { Button, Check, Entry } from '../../parts/controls.tsx';
 import { GroupForm } from './group-form.tsx';
 import { freeId, groupOf, type RuleFile, ruleFrom, type TypeDraft } from './rule-file.ts';

@@ -1,6 +1,6 @@
 import type { DescribedView } from '../../../engine/protocol.ts';
+import { Picker } from '../../../parts/asking/picker.tsx';
 import { Button, Choice, Entry } from '../../../parts/controls.tsx';
-import { Picker } from '../../../parts/picker.tsx';
 import type { Field } from './fields.ts';
 import { useTyped } from './use-asked.ts';
 

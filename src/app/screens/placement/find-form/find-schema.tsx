@@ -1,6 +1,6 @@
 import { useDeferredValue, useEffect, useState } from 'react';
 import type { DrawingView } from '../../../engine/views/records.ts';
-import { StructureSchema } from '../../../parts/structure-schema.tsx';
+import { StructureSchema } from '../../../parts/pictures/structure-schema.tsx';
 import { useWorkbench } from '../../../state/workbench.tsx';
 
 type Texts = Readonly<Record<string, string>>;

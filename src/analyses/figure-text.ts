@@ -1,2 +1,0 @@
-/** The one helper through which text of a source enters a figure. */
-export { escapeText } from './figure-style.ts';
