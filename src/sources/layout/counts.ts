@@ -4,7 +4,7 @@ import type { Fault } from '../source-reading.ts';
 import { isBlank } from './cell-shapes.ts';
 import { areShares, countColumns, printedNumber, type TotalColumn } from './count-columns.ts';
 import type { Move } from './long-form.ts';
-import { oddCount } from './odd-counts.ts';
+import { type OddCount, oddCount } from './odd-counts.ts';
 import type { LayoutRemark } from './remark.ts';
 
 /** Headers that a table of counts gets when it is laid out one row a place and kind. */
@@ -60,7 +60,7 @@ export function layOutCounts(
     for (const i of counted) {
       const raw = row[i] ?? '';
       if (isBlank(raw)) continue;
-      const odd = oddCount(raw);
+      const odd = oddCount(raw) ?? (isCountOrNone(raw) ? null : NO_COUNT);
       const printed = odd === null ? printedNumber(raw) : (odd.count ?? Number.NaN);
       const count = base >= 0 ? ofShare(printed, printedNumber(row[base]), raw) : printed;
       const none = Number.isNaN(count) || count === 0;
@@ -84,6 +84,17 @@ export function layOutCounts(
     ],
     faults: faultsOf(headers, body, rule, counted, file),
   };
+}
+
+/** Some other word in a column that was said to count. */
+const NO_COUNT: OddCount = {
+  count: null,
+  why: 'The cell is no count; none of the kind is counted in this row.',
+};
+
+/** A number, or a dash for none. */
+function isCountOrNone(raw: string): boolean {
+  return !Number.isNaN(printedNumber(raw)) || /^\s*[-–—.]\s*$/u.test(raw);
 }
 
 /** "jar %", "Topf (%)", "jar, per cent": the kind without what its cells are given in. */

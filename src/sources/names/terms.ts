@@ -1,5 +1,6 @@
 import type { Register } from '../../attributes/definition.ts';
 import { matchTerm } from '../../attributes/matching.ts';
+import { takeDoubt } from '../../cells/certainty.ts';
 import type { SourceProfile } from '../profile/profile.ts';
 import type { SourceReading } from '../source-reading.ts';
 
@@ -35,7 +36,8 @@ export function unknownTerms(reading: SourceReading, register: Register): Unknow
     if (!asked || row === 0 || rule === 'row-set-aside') continue;
     const attribute = attributeOf.get(column)?.find((id) => takesTerms(id, register));
     if (attribute === undefined) continue;
-    const text = raw.trim();
+    // A mark of doubt is the cell's own: mapped with it, the wording would be taken as certain.
+    const text = takeDoubt(raw).rest || raw.trim();
     const key = JSON.stringify([column, text]);
     const known = found.get(key);
     // Where a cell names several kinds, one that is near to the whole is not what it means.

@@ -84,6 +84,23 @@ describe('a cell that says less than a count', () => {
     expect(said).toMatchObject([{ row: 5, column: 'netting', raw: odd, level: 'flagged' }]);
   });
 
+  it('that is no count at all is flagged as well, where somebody said that its column counts', () => {
+    const table = 'Site,jar,netting\nHolm,12,3\nPell,3,many\nVell,2,-\n';
+    const rule = { attribute: COUNTED_KIND.id, columns: ['jar', 'netting'] };
+    const { ledger } = read(table, { layout: { counts: rule } }, { register });
+    expect(ledger.filter(({ rule: of }) => of === 'odd-count')).toMatchObject([
+      { raw: 'many', level: 'flagged' },
+    ]);
+  });
+
+  it('leaves a total that it could explain alone, and not one that it cannot', () => {
+    const flagged = (total: number) =>
+      counted(
+        `Site,jar,netting,lid,Total\nHolm,12,3,1,16\nPell,3,6,0,9\nVell,2,1,2,5\nOuter,1,?,2,${total}\n`,
+      ).ledger.filter(({ rule }) => rule === 'total-differs').length;
+    expect([3, 7, 2].map(flagged)).toEqual([0, 0, 1]);
+  });
+
   it('makes no kind of a column of words', () => {
     expect(kindsOf('Site,jar,lid,note\nHolm,12,4,?\nPell,3,9,c. 2\nVell,2,2,n/a\n')).toEqual(['jar', 'lid']);
   });

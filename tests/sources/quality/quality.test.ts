@@ -85,6 +85,23 @@ describe('terms that are not understood', () => {
     expect(termsOf(second, 'fibre')).toEqual(['flax', 'flax', 'nettle', 'nettle']);
     expect(unknownTerms(second, register)).toEqual([]);
   });
+
+  it('are asked about without a mark of doubt, which stays with its cell when they are settled', () => {
+    const doubted =
+      'Find no.,Fibre\nA0,flax\nA1,glarb\nA2,prob. glarb\nA3,glarb ?\nA4,(glarb)\nA5,wool\nA6,silk\nA7,nettle\n';
+    const first = read(doubted);
+    expect(unknownTerms(first, register).map(({ text: wording, count }) => `${wording} ${count}`)).toEqual([
+      'glarb 4',
+    ]);
+    const second = read(doubted, translateTerm(first.profile, 'fibre', 'glarb', 'nettle'));
+    expect(termsOf(second, 'fibre')).toEqual([
+      ...['flax', 'nettle', 'nettle', 'nettle', 'nettle', 'wool', 'silk', 'nettle'],
+    ]);
+    const column = second.table.columns.get('fibre');
+    if (column?.kind !== 'term') throw new Error('no terms');
+    const [, sure, ...doubts] = column.certainty.slice(0, 5);
+    expect(doubts.every((one) => one !== sure)).toBe(true);
+  });
 });
 
 describe('columns that nothing claims', () => {
