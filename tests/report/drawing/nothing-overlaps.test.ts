@@ -37,9 +37,10 @@ const rows = Array.from({ length: 320 }, (_, i) => {
 const input = inputFrom(rows, 'item');
 const few = { resamples: 199, relabellings: 99 };
 const figures: Readonly<Record<string, Readonly<Record<string, Figure>>>> = {
-  chronology: ask(chronology, input, { phases: 'period', draws: 5, relabellings: 99 }).figures,
+  chronology: ask(chronology, input, { of: 'structure', phases: 'period', draws: 5, relabellings: 99 })
+    .figures,
   standing: ask(standing, input, { site: rows[0].site, of: 'fibre', ...few }).figures,
-  map: ask(map, input, { places: ['east', 'north'], deals: 99, group: 'period' }).figures,
+  map: ask(map, input, { of: 'structure', places: ['east', 'north'], deals: 99, group: 'period' }).figures,
   threadcount: ask(threadcount, input, { by: 'site', draws: 0 }).figures,
   contrast: ask(contrast, input, { of: ['density1'], by: 'period', ...few }).figures,
 };
