@@ -43,8 +43,8 @@ export function withUnlabelled(words: Answer, unlabelled: readonly Unlabelled[])
   const fits = whole.split(/\s+/).length <= MOST_WORDS;
   const [lead, ...rest] = words.because;
   const turn: Turn = {
-    what: `were the ${printList(unlabelled.map(({ label, lacking }) => `${label} of ${lacking}`))} known`,
-    size: `${printCount(Math.max(...unlabelled.map(({ lacking }) => lacking)), 'fragment')} of ${first.of} would take part, and could be of any or of another`,
+    what: `of ${printCount(first.of, 'fragment')} ${printList(unlabelled.map(({ label, lacking }) => `${lacking} have no ${label}`))}, and were left out`,
+    size: 'they could change this',
     overturns: false,
   };
   return {

@@ -33,7 +33,9 @@ describe.each(Object.keys(QUESTIONS))('%s', (kind) => {
   it('counts in its lead the fragments whose site nobody knows', () => {
     const words = asked(kind, rows);
     expect(`${words.answer} ${words.because[0]}`).toMatch(/of 40 fragments 10 without site left aside/i);
-    expect(words.unless.map(({ what }) => what)).toContain('were the site of 10 known');
+    expect(words.unless.map(({ what }) => what)).toContain(
+      'of 40 fragments 10 have no site, and were left out',
+    );
     expect(faultsOfAnswer(words)).toEqual([]);
   });
   it('says nothing of it where every fragment has one', () => {

@@ -120,7 +120,7 @@ function undiffering(found: ContrastFound, contrast: AttributeContrast): string[
       ? `, and alike within ${Number((found.options.within * 100).toPrecision(6))} %`
       : '';
   const few = leastP === null ? '' : ', and could not be with so few items';
-  const clause = `${name(contrast)} is not told apart between ${groups}`;
+  const clause = `${name(contrast)} could not be shown to differ between ${groups}`;
   return [`${clause}${alike}${few}`, clause];
 }
 
@@ -131,7 +131,7 @@ function trendClause({ trend }: AttributeContrast): string {
   if ('why' in rho) return '; whether it changes with time cannot be told';
   return rho.told === 'told apart'
     ? `; it ${rho.direction} with time`
-    : '; a trend over time is not told apart from none';
+    : '; no trend over time could be shown';
 }
 
 function manyAnswer(found: ContrastFound): string {
@@ -149,8 +149,8 @@ function manyAnswer(found: ContrastFound): string {
       ? ''
       : apart.length === 0
         ? attributes.length === 1
-          ? `${name(attributes[0])} is not told apart by ${by}`
-          : `none of ${printSmall(attributes.length)} attributes is told apart by ${by}`
+          ? `${name(attributes[0])} could not be shown to differ by ${by}`
+          : `none of ${printSmall(attributes.length)} attributes could be shown to differ by ${by}`
         : `${printSmall(apart.length)} of ${printSmall(attributes.length)} attributes ${apart.length === 1 ? 'differs' : 'differ'} by ${by}${hanging}`;
   const names = apart.length === 0 ? '' : ` (${printList(apart.map(name))})`;
   const joint = together === null ? '' : jointClause(together);

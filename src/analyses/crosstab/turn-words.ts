@@ -43,7 +43,7 @@ export function overturning(found: CrosstabFound, { change, names, told, p, v }:
         : change === 'look-alikes as one'
           ? lookAlikeSaid(names)
           : `counted ${LEVELS[change]}`,
-    size: `${pairOf(found)} are ${told === 'told apart' ? 'told apart from unrelated' : told === 'not told apart' ? 'not told apart from unrelated' : 'no longer to be tested'}${numbers.length > 0 ? ` (${numbers.join(', ')})` : ''}`,
+    size: `${pairOf(found)} ${told === 'told apart' ? 'go together' : told === 'not told apart' ? 'could not be shown to go together' : 'can no longer be tested'}${numbers.length > 0 ? ` (${numbers.join(', ')})` : ''}`,
     overturns: true,
   };
 }

@@ -46,7 +46,7 @@ function answerOf(found: CrosstabFound): string {
   if (told === 'not told apart')
     return firstShort(
       (clauses.length > 0 ? clauses : ['']).map(
-        (clause) => `${pair} are not told apart from unrelated${clause}.`,
+        (clause) => `${pair} could not be shown to go together${clause}.`,
       ),
     );
   if (clauses.length > 0) return guardedAnswer(found, clauses);
@@ -94,7 +94,7 @@ function byLevel(found: CrosstabFound, { change, told }: CountedOtherwise): stri
 
 const VERDICTS: Readonly<Record<Told, string>> = {
   'told apart': 'go together',
-  'not told apart': 'are not told apart from unrelated',
+  'not told apart': 'could not be shown to go together',
   'cannot be told': 'cannot be compared',
 };
 
@@ -160,7 +160,7 @@ function standing({ otherwise, hangsOn, told }: CrosstabFound): string[] {
   return said.length === 0
     ? []
     : [
-        `That ${told === 'told apart' ? 'they go together' : 'they are not told apart from unrelated'} stays so ${printList(said)}.`,
+        `That ${told === 'told apart' ? 'they go together' : 'they could not be shown to go together'} stays so ${printList(said)}.`,
       ];
 }
 

@@ -142,7 +142,7 @@ function sourceLine({ sameSource, notToldApart }: SimilarityFound): string {
     return `Draws of one source are ${sameSource[0].told === 'told apart' ? 'excluded' : 'not excluded'}: ${printP(sameSource[0].p)} (items dealt between the two).`;
   const apart = sameSource.filter(({ told }) => told === 'told apart').length;
   const not = notToldApart.length === 0 ? '' : `; not ${printSome(notToldApart, 3)}`;
-  return `Told apart from draws of one source: ${apart} of ${printCount(sameSource.length, 'pair')}${not} (items dealt between the two, p adjusted after Holm).`;
+  return `Shown to differ: ${apart} of ${printCount(sameSource.length, 'pair')}${not} (items dealt between the two, p adjusted after Holm).`;
 }
 
 function newcomerLines({ newcomers, options, losses }: SimilarityFound): string[] {

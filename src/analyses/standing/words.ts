@@ -130,7 +130,11 @@ function sourceLine({ likeness, ranking }: StandingFound): string {
     nearest === null
       ? ''
       : `; largest p, of ${nearest.label}, ${printP(nearest.pAdjusted).replace('p = ', '').replace('p < ', 'below ')}`;
-  return `Told apart from draws of one source: ${toldApart.length} of ${tested} (items dealt between the two, p adjusted after Holm${p}).`;
+  const differs =
+    toldApart.length > 0
+      ? `It was shown to differ from ${toldApart.length} of ${tested}`
+      : `It could not be shown to differ from ${likeness.length === 1 ? 'the one other' : `any of the ${tested}`}`;
+  return `${differs} (items dealt between the two, p adjusted after Holm${p}).`;
 }
 
 /** Attributes that the line names. */

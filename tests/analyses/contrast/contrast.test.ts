@@ -93,7 +93,7 @@ describe('Hollander & Wolfe 1999, table 4.1 (data from memory): two groups', () 
   });
 
   it('says that the groups are not told apart, and what could have been missed', () => {
-    expect(words.answer).toBe('RowSpacing is not told apart between a and b.');
+    expect(words.answer).toBe('RowSpacing could not be shown to differ between a and b.');
     expect(words.because[0]).toMatch(
       /^rowSpacing, n = 15 items: Mann-Whitney U 35, p = 0.25 \(exact\); Cliff’s delta 0\.4 /,
     );
@@ -131,7 +131,7 @@ describe('items', () => {
     expect(turns).toContain('24 fragments of 4 items, which were dealt and drawn whole');
     expect(turns).toContain('So few items (2 and 2) allow no p below 0.33');
     expect(words.answer).toBe(
-      'RowSpacing is not told apart between a and b, and could not be with so few items.',
+      'RowSpacing could not be shown to differ between a and b, and could not be with so few items.',
     );
     // Groups too small to be quoted are not quoted: no median of theirs is evidence.
     expect(words.because.join(' ')).not.toContain('Medians');
@@ -170,7 +170,9 @@ describe('likeness', () => {
     const [pair] = linesOf(tables.pairs);
     expectClose(pair.meanRatio as number, 1 / 1.01, 1e-9);
     expect(pair.alikeP as number).toBeLessThan(0.001);
-    expect(words.answer).toBe('RowSpacing is not told apart between a and b, and alike within 20 %.');
+    expect(words.answer).toBe(
+      'RowSpacing could not be shown to differ between a and b, and alike within 20 %.',
+    );
     expect(pair.alike).toBe('shown');
   });
 });
@@ -189,7 +191,7 @@ describe('ranges', () => {
     // All low ends below b: U = 0 of 36, two of 924 arrangements are as extreme.
     expectClose(ps[1], 2 / 924, 1e-9);
     // At their middles (11 to 16 against 13 to 18) U = 8 of 36, p = 0.13: not told apart.
-    expect(words.answer).toBe('RowSpacing is not told apart between a and b.');
+    expect(words.answer).toBe('RowSpacing could not be shown to differ between a and b.');
     expect(words.unless[0]).toEqual({
       what: 'with all readings at their low ends of rowSpacing',
       size: 'the groups are told apart (p = 0.0022)',
@@ -298,7 +300,9 @@ it('numbers that cannot be weighed together are still answered one by one', () =
   const { words } = ask(contrast, inputFrom(rows), { of: ['rowSpacing', 'density1'], by: 'site', ...quick });
   expect(words.because).toContain('rowSpacing: all values are equal.');
   expect(words.because[2]).toMatch(/^All together: /);
-  expect(words.answer).toBe('None of two attributes is told apart by site; all together cannot be tested.');
+  expect(words.answer).toBe(
+    'None of two attributes could be shown to differ by site; all together cannot be tested.',
+  );
 });
 
 describe('trend', () => {

@@ -58,7 +58,7 @@ describe('the test', () => {
     expect(chosen.test).toBe('chosen: Fisher’s exact test');
     expectClose(chosen.p as number, 34 / 70);
     expect(chosen.reason).toBe('4 of 4 expected counts are below 5, the smallest is 2');
-    expect(words.answer).toBe('Site and fibre are not told apart from unrelated.');
+    expect(words.answer).toBe('Site and fibre could not be shown to go together.');
     expect(words.because[0]).toBe(
       'n = 8 items, two by two: Fisher’s exact test, p = 0.49; chi-square 2, df 1.',
     );
@@ -104,7 +104,7 @@ describe('the test', () => {
     expectClose(chosen.p as number, 2 / 6);
     expect(words.because[0]).toContain('n = 4 items in 40 fragments');
     expect(chosen.reason).toContain('40 fragments come from 4 items');
-    expect(words.answer).toBe('Site and fibre are not told apart from unrelated.');
+    expect(words.answer).toBe('Site and fibre could not be shown to go together.');
     expect(linesOf(tables.cells)[0]).toMatchObject({ count: 20, fragments: 20, items: 2 });
   });
 });

@@ -22,10 +22,10 @@ describe('a table of kinds that one place names only in the broad word', () => {
     expect(found.table.columns).toEqual(['tree bast', 'wool']);
     expect(found.told).toBe('not told apart');
     expect(words.answer).toBe(
-      'Site and fibre are not told apart from unrelated at the level that all record; by the words as recorded they go together.',
+      'Site and fibre could not be shown to go together at the level that all record; by the words as recorded they go together.',
     );
     expect(words.unless[0]).toMatchObject({ what: 'counted by the words as recorded', overturns: true });
-    expect(words.unless[0].size).toContain('are told apart from unrelated (p < 0.001');
+    expect(words.unless[0].size).toContain('go together (p < 0.001');
     expect(faultsOfAnswer(words)).toEqual([]);
   });
   it('quotes no cell that only the words make', () => {
@@ -53,7 +53,7 @@ describe('a table of kinds that one place names only in the broad word', () => {
     const asked = ask(crosstab, inputFrom(broad), { ...question, level: 'recorded' });
     expect(asked.found.table.columns).toEqual(['tree bast', 'lime bast', 'wool']);
     expect(asked.words.answer).toBe(
-      'Site and fibre go together by the words as recorded; at the level that all record they are not told apart from unrelated.',
+      'Site and fibre go together by the words as recorded; at the level that all record they could not be shown to go together.',
     );
     expect(asked.found.quoted).toEqual([]);
     expect(asked.words.unless.map(printTurn).join(' ')).toContain(
@@ -130,7 +130,7 @@ describe('broad records that are few, but too many to leave out unasked', () => 
   it('fold the branch, and the answer has what the rest tells apart beside it', () => {
     expect(found.table.columns).toEqual(['tree bast', 'wool']);
     expect(words.answer).toBe(
-      'Site and fibre are not told apart from unrelated at the level that all record; told more closely they go together.',
+      'Site and fibre could not be shown to go together at the level that all record; told more closely they go together.',
     );
     expect(words.unless[0]).toMatchObject({
       what: 'counted more closely, without the few that say no more',

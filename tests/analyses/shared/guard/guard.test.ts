@@ -231,7 +231,7 @@ describe('a contrast of numbers', () => {
     const found = contrasted(rows);
     expect(found.found.attributes[0].told).toBe('not told apart');
     expect(found.words.answer).toBe(
-      'Diameter1 is not told apart between Aldum and Berrow, but is among finds of one structure.',
+      'Diameter1 could not be shown to differ between Aldum and Berrow, but is among finds of one structure.',
     );
   });
 
