@@ -1,3 +1,5 @@
+import type { UnitKind } from './header.ts';
+
 /**
  * Wordings that mean more than one thing. They are never taken: the first candidate is suggested,
  * with the reason, and a person decides. With no candidate nothing is suggested, only explained.
@@ -10,6 +12,8 @@ export interface AmbiguousWords {
   readonly why: string;
   /** Spellings whose accent settles the matter: wording in lower case -> id. */
   readonly accented?: Readonly<Record<string, string>>;
+  /** What a unit beside the words settles: what it measures -> id. */
+  readonly byUnit?: Readonly<Partial<Record<UnitKind, string>>>;
 }
 
 /** What was measured across, and what was measured, by language; the words that may stand between them. */
@@ -105,6 +109,7 @@ export const AMBIGUOUS_HEADERS: readonly AmbiguousWords[] = [
   {
     words: ['Masse', 'Maße', 'Maß', 'Abmessungen'],
     candidates: ['length', 'weight'],
+    byUnit: { mass: 'weight' },
     why: 'it may be the measurements or, without the ß, the mass',
   },
   {

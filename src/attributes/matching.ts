@@ -68,6 +68,8 @@ export function matchAttribute(header: string, register: Register): Match {
     };
   }
   const ambiguous = AMBIGUOUS_HEADER_KEYS.get(key);
+  const settled = kind === undefined ? undefined : ambiguous?.byUnit?.[kind];
+  if (settled !== undefined) return { kind: 'exact', id: settled, via: name };
   if (ambiguous !== undefined) {
     // Beside a unit only what can be measured in it is meant: "Brins (mm)" is no number of plies.
     const fits = (id: string) => {
