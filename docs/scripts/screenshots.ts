@@ -13,7 +13,9 @@ const PATIENCE = 180_000;
 
 /** A screen whose answer is a figure and a sentence. */
 async function drawn(page: Page): Promise<void> {
-  await page.locator('.say .sentence').waitFor();
+  await page.locator('.say .sentence').first().waitFor();
+  // A quick preview gives way to the full answer.
+  await page.getByText('A quick preview').waitFor({ state: 'hidden' });
   await page.locator('.drawing .main-svg').first().waitFor();
 }
 
@@ -24,8 +26,7 @@ const READY: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   Region: drawn,
   Contrasts: drawn,
   Kinship: async (page) => {
-    await page.locator('.say .sentence').waitFor();
-    await page.locator('.drawing .main-svg').first().waitFor();
+    await drawn(page);
     await page.getByRole('radio', { name: 'Membership', exact: true }).click();
     await page.locator('.more .pick').nth(0).click();
     await page
