@@ -105,6 +105,9 @@ function joinBy(id: string, finds: SourceReading, describing: SourceReading): Pr
   const matched = [...keys].filter((key) => known.has(key)).length;
   // Where each find is named once too, the tables stand side by side rather than one describing the other.
   if (keys.size < 2 || matched < ENOUGH * keys.size || finds.table.rows <= describing.table.rows) return [];
+  // Two catalogues that each number their rows from 1 on have the numbers in common and nothing else.
+  if (keys.size === finds.table.rows && areRunning(keys) && areRunning(known)) return [];
+  if (tellOtherSites(id, finds.table, describing.table)) return [];
   return [
     {
       finds: finds.name,
@@ -115,6 +118,33 @@ function joinBy(id: string, finds: SourceReading, describing: SourceReading): Pr
       matched,
     },
   ];
+}
+
+/** Whole numbers from 1 on, few of which are left out. */
+function areRunning(names: ReadonlySet<string>): boolean {
+  const numbers = [...names]
+    .filter((name) => name !== '')
+    .map((name) => (/^\d+$/.test(name) ? Number(name) : NaN));
+  const most = numbers.reduce((greatest, number) => Math.max(greatest, number), 0);
+  return numbers.length > 0 && numbers.every(Number.isInteger) && most <= numbers.length * FEW_LEFT_OUT;
+}
+
+const FEW_LEFT_OUT = 1.25;
+
+/** Whether most of what the two tables name alike is of another site in the one than in the other. */
+function tellOtherSites(id: string, finds: FragmentTable, describing: FragmentTable): boolean {
+  const sites = [finds, describing].map(({ columns }) => columns.get('site'));
+  const keys = [finds, describing].map(({ columns }) => columns.get(id));
+  const [ownSites, otherSites, ownKeys, otherKeys] = [...sites, ...keys].map((column) =>
+    column === undefined || column.kind === 'numeric' ? null : namesOf(column),
+  );
+  if (id === 'site' || !ownSites || !otherSites || !ownKeys || !otherKeys) return false;
+  const siteOf = new Map(otherKeys.map((key, row) => [key, otherSites[row] ?? '']));
+  const both = ownKeys.flatMap((key, row) => {
+    const [own, other] = [ownSites[row] ?? '', siteOf.get(key) ?? ''];
+    return own === '' || other === '' ? [] : [own === other];
+  });
+  return both.filter((same) => !same).length > both.length / 2;
 }
 
 const namesOf = (column: Exclude<Column, { readonly kind: 'numeric' }>): string[] =>
