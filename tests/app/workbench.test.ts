@@ -160,6 +160,8 @@ describe('Kinship', () => {
       (text) => document.querySelector('.say .sentence')?.textContent !== text,
       before,
     );
+    // The figure of the quick look gives way to that of the answer, and with it what was chosen of it.
+    await page.getByText('A quick look, not yet tested').waitFor({ state: 'hidden' });
     await page.getByRole('radio', { name: 'Table', exact: true }).click();
     await page.locator('.see table tbody tr').first().waitFor();
     expect(desk.errors).toEqual([]);

@@ -46,7 +46,7 @@ describe('72 fragments of six objects', () => {
   });
   it('confirmed, six objects are six objects', () => {
     const words = answerTo(sixObjects(true), contrast, { witness: { is: 'column' } });
-    expect(words.answer).toContain('not told apart between');
+    expect(words.answer).toContain('could not be shown to differ between');
     expect(words.because.join(' ')).toContain('3 items');
   });
 });
