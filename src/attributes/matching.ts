@@ -1,3 +1,4 @@
+import { abbreviatedFrom, type Whole } from './abbreviated.ts';
 import { AMBIGUOUS_HEADERS, AMBIGUOUS_TERMS } from './ambiguous.ts';
 import type { AttributeDefinition, DescriptionWord, Register, Vocabulary } from './definition.ts';
 import { foldText as foldWords, lookupKey, splitWords } from './folding.ts';
@@ -13,7 +14,13 @@ export { headerUnit, splitHeader } from './header.ts';
  * person confirms it; `via` is the known wording that it met.
  */
 export type Match =
-  | { readonly kind: 'exact'; readonly id: string; readonly via: string }
+  | {
+      readonly kind: 'exact';
+      readonly id: string;
+      readonly via: string;
+      /** The wording met is cut short in the text. */
+      readonly short?: true;
+    }
   | {
       readonly kind: 'suggested';
       readonly id: string;
@@ -79,11 +86,63 @@ export function matchAttribute(header: string, register: Register): Match {
     if (ambiguous.candidates.length === 0 || ambiguous.candidates.some(fits))
       return ambiguity(name, ambiguous, fits);
   }
-  return inInches(header, index, register) ?? near();
+  return (
+    inInches(header, index, register) ??
+    oneNameTwice(name, unit, register) ??
+    inShort(name, unit, register) ??
+    near()
+  );
 }
 
+/** "Trench/context": both names are of one attribute. */
+function oneNameTwice(name: string, unit: string | undefined, register: Register): Match | null {
+  const names = name.split(/\s*[/|]\s*/u);
+  if (names.length !== 2) return null;
+  const [first, second] = names.map((one) => matchAttribute(besideUnit(one, unit), register));
+  return first?.kind === 'exact' && second?.kind === 'exact' && first.id === second.id ? first : null;
+}
+
+const besideUnit = (name: string, unit: string | undefined) =>
+  unit === undefined ? name : `${name} (${unit})`;
+
+/**
+ * A header of which each word begins one of a known header. Taken where points mark what was cut and all that it may
+ * be short for is one attribute; else suggested, or only explained where it may be short for several.
+ */
+function inShort(name: string, unit: string | undefined, register: Register): Match | null {
+  const index = headerIndex(register);
+  const found = abbreviatedFrom(name, [...index.all, ...AMBIGUOUS_WHOLES], index.parts);
+  if (found === null) return null;
+  const wholes = new Map(found.wholes.map(({ via }) => [headerKey(splitHeader(via).name), via]));
+  const matches = [...wholes.values()].flatMap((via) => {
+    const match = matchAttribute(besideUnit(splitHeader(via).name, unit), register);
+    return match.kind === 'none' ? [] : [match];
+  });
+  const exact = matches.filter(({ kind }) => kind === 'exact');
+  const [match] = exact.length > 0 ? exact : matches;
+  if (match === undefined) return null;
+  const rival = (exact.length > 0 ? exact : matches).find(({ id }) => id !== match.id);
+  if (rival !== undefined)
+    return {
+      kind: 'none',
+      reason: `"${name}" may be short for "${match.via}" or "${rival.via}"`,
+    };
+  if (match.kind === 'suggested') return match;
+  return found.marked ? { ...match, short: true } : shortFor(name, match.id, match.via);
+}
+
+const shortFor = (shown: string, id: string, via: string): Match => ({
+  kind: 'suggested',
+  id,
+  via,
+  reason: `"${shown.trim()}" may be short for "${via}"`,
+  score: 0.93,
+});
+
 function better(match: Match & { readonly kind: 'suggested' }, other: Match): Match {
-  return other.kind === 'suggested' && other.score > match.score ? other : match;
+  // One of the words is less than all of them.
+  if (other.kind !== 'suggested' || /shares the words/.test(other.reason)) return match;
+  return other.score > match.score ? other : match;
 }
 
 /** "Length in": a length in inches, if a person says so. */
@@ -96,6 +155,11 @@ function inInches(header: string, index: WordingIndex, register: Register): Matc
   const reason = `the last word of "${header.trim()}" may be the unit: ${attribute.label} in inches`;
   return { kind: 'suggested', id: met.id, via: met.via, reason, score: 0.9 };
 }
+
+/** Words of several meanings may be cut short as well. */
+const AMBIGUOUS_WHOLES: readonly Whole[] = AMBIGUOUS_HEADERS.flatMap(({ words }) =>
+  words.map((via) => ({ via, wording: prepareWording(splitWords(splitHeader(via).name)) })),
+);
 
 const AMBIGUOUS_HEADER_KEYS: ReadonlyMap<string, (typeof AMBIGUOUS_HEADERS)[number]> = new Map(
   AMBIGUOUS_HEADERS.flatMap((entry) => entry.words.map((word) => [headerKey(word), entry] as const)),
@@ -151,8 +215,21 @@ export function matchTerm(text: string, vocabulary: Vocabulary): Match {
     const ids = new Set(inflected.map(({ id }) => id));
     if (ids.size === 1) return { kind: 'exact', id: inflected[0]!.id, via: inflected[0]!.via };
   }
-  return askedTerm(text, key, vocabulary) ?? nearest(text.trim(), text, index.all);
+  return (
+    askedTerm(text, key, vocabulary) ?? termInShort(text, index) ?? nearest(text.trim(), text, index.all)
+  );
 }
+
+/** "Weidenb.": one term whose wordings begin so; never taken unasked. */
+function termInShort(text: string, index: WordingIndex): Match | null {
+  if (!text.includes('.') || text.length > LONGEST_SHORT) return null;
+  const found = abbreviatedFrom(text, index.all, index.parts);
+  const ids = new Set(found?.wholes.map(({ id }) => id));
+  const [first] = found?.wholes ?? [];
+  return first !== undefined && ids.size === 1 ? shortFor(text, first.id, first.via) : null;
+}
+
+const LONGEST_SHORT = 40;
 
 /** A wording of descriptions that is asked about, or that only its accents settle. */
 function askedTerm(text: string, key: string, vocabulary: Vocabulary): Match | null {

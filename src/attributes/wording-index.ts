@@ -17,12 +17,17 @@ export interface WordingIndex {
   /** Lookup key -> the wordings that fold to it. */
   readonly exact: ReadonlyMap<string, readonly Known[]>;
   readonly all: readonly Known[];
+  /** Words with which a part of a compound may begin and end. */
+  readonly parts: ReadonlySet<string>;
 }
 
 /** What a header without its unit is looked up under. */
 export function headerKey(name: string): string {
   return lookupKey(splitWords(name));
 }
+
+/** "no" and "nr" are words, and ends of many others. */
+const SHORTEST_PART = 2;
 
 const headerIndices = new WeakMap<Register, WordingIndex>();
 const termIndices = new WeakMap<Vocabulary, WordingIndex>();
@@ -80,7 +85,10 @@ function buildIndex(known: readonly (Known & { readonly key: string })[]): Wordi
     if (before === undefined) exact.set(entry.key, [entry]);
     else before.unshift(entry);
   }
-  return { exact, all: known };
+  const parts = new Set(
+    known.flatMap(({ wording }) => wording.words.filter((word) => word.length >= SHORTEST_PART)),
+  );
+  return { exact, all: known, parts };
 }
 
 /** Every wording of a term or attribute: label, id and the synonyms of all languages. */

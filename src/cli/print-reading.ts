@@ -56,6 +56,11 @@ export function printReading(terminal: Terminal, reading: SourceReading): void {
   for (const [reason, rows] of byReason(reading)) {
     terminal.out(`\n${wrap(`Set aside, ${reason}: ${printRows(rows)}.`, width).join('\n')}\n`);
   }
+  const joined = reading.ledger.filter(({ rule }) => rule === 'overflow-joined');
+  if (joined.length > 0)
+    terminal.out(
+      `\n${wrap(tame(`Joined to "${joined[0].column}", what stood beyond the last column: ${printRows(joined.map(({ row }) => row))}.`), width).join('\n')}\n`,
+    );
   printLedger(terminal, reading.ledger);
   if (reading.faults.length > 0) {
     terminal.out(`\n${colour.underline('To put right or decide in the profile')}\n`);

@@ -62,7 +62,10 @@ export function readSource(bytes: Uint8Array, options: ReadOptions): SourceReadi
   for (const why of [...decoded.remarks, ...parsed.remarks]) remarkOnFile(ledger, why);
   for (const row of parsed.oddQuotes) oddQuote(ledger, row, parsed.grid[row - 1] ?? []);
   const encoding = decoded.encoding;
-  return readGrid(parsed.grid, { delimiter, encoding }, profile, ledger, options, parsed.lines);
+  return readGrid(parsed.grid, { delimiter, encoding }, profile, ledger, options, {
+    lines: parsed.lines,
+    parted: delimiter,
+  });
 }
 
 /**
@@ -83,12 +86,12 @@ function readGrid(
   said: SourceProfile,
   ledger: Ledger,
   options: ReadOptions,
-  lines = grid.length,
+  written: { readonly lines: number; readonly parted: string | null } = { lines: grid.length, parted: null },
 ): SourceReading {
   const { name, register } = options;
   const given = withIds(said, register);
   checkTranslations(given, register, name);
-  const laidOut = layOut(grid, name, given.layout, register);
+  const laidOut = layOut(grid, name, given.layout, register, written.parted);
   const profile = withCountColumns(given, laidOut.headers, register);
   ledgerLayout(laidOut, ledger);
   const { plans: named, faults: columnFaults } = planColumns({
@@ -135,7 +138,7 @@ function readGrid(
     columns: withoutDropped(read.columns, assembled.dropped, sheet),
     ledger: sortLedger(ledger.entries),
     faults: [...settledFaults(laidOut, profile), ...columnFaults],
-    lines,
+    lines: written.lines,
     rowsRead: laidOut.rowsRead,
     rowsKept: laidOut.rowsKept - dropped.length,
     rowsSetAside:
@@ -143,6 +146,7 @@ function readGrid(
         ? laidOut.setAside
         : [...laidOut.setAside, ...dropped].sort((a, b) => a.row - b.row),
     repeatedIds: assembled.repeated,
+    ...(laidOut.tooLong === undefined ? {} : { tooLong: laidOut.tooLong }),
     profile: writtenProfile(profile, dialect, laidOut.layout, plans, decimals),
     table: { ...assembled.table, ...(profile.tells === undefined ? {} : { tells: [profile.tells] }) },
   };

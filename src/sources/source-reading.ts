@@ -107,6 +107,16 @@ export interface RepeatedId {
   readonly decision: RepeatedIdDecision | null;
 }
 
+/** Rows with more cells than the header, while nobody has said how they are read. */
+export interface TooLongRows {
+  /** Rows of the grid, 1 = first. */
+  readonly rows: readonly number[];
+  /** Header of the last column. */
+  readonly column: string;
+  /** It is of free text, and may hold the sign that parts the cells. */
+  readonly mayJoin: boolean;
+}
+
 export interface SourceReading {
   readonly name: string;
   readonly role: 'fragments' | 'assemblages';
@@ -126,6 +136,8 @@ export interface SourceReading {
   readonly rowsKept: number;
   readonly rowsSetAside: readonly RowSetAside[];
   readonly repeatedIds: readonly RepeatedId[];
+  /** Set aside until somebody says how they are read; absent where there are none. */
+  readonly tooLong?: TooLongRows;
   /** The profile that gives this reading again: the one passed in, with every detected choice written out. */
   readonly profile: SourceProfile;
   readonly table: FragmentTable;

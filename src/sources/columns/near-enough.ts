@@ -1,3 +1,4 @@
+import { SYSTEM_1, SYSTEM_2 } from '../../attributes/blocks/system-words.ts';
 import type { AttributeDefinition } from '../../attributes/definition.ts';
 import { foldText, splitWords } from '../../attributes/folding.ts';
 import { editDistance } from '../../attributes/likeness.ts';
@@ -44,11 +45,13 @@ export function nearEnough(
   )
     return false;
   if (NAMES.has(attribute.id) && !heard) return false;
+  if (/may be short for/.test(match.reason)) return heard || cloth || !OF_CLOTH.includes(attribute.block);
   if (/differs by/.test(match.reason)) return slipEnough(words, known, heard);
   if (/inflection/.test(match.reason))
     return !namesAPerson(words, known) && joined(words).length >= (heard || cloth ? 5 : 8);
   if (/another order/.test(match.reason)) return heard || cloth || joined(words).length >= 8;
   const more = words.filter((word) => !alike(word, known));
+  if (more.some((word) => namesAnotherSystem(word, attribute))) return false;
   const fewer = known.filter((word) => !alike(word, words));
   const plain = (word: string) => /^\d+$/.test(word);
   // "Sampling site" names a place; "sample no" a find.
@@ -63,6 +66,20 @@ export function nearEnough(
     fewer.every((word) => left.has(word) || plain(word));
   if (harmless) return heard || cloth || !OF_CLOTH.includes(attribute.block);
   return cloth && heard && OF_CLOTH.includes(attribute.block) && known.every((word) => alike(word, words));
+}
+
+const SYSTEMS: ReadonlySet<string> = new Set(
+  [SYSTEM_1, SYSTEM_2]
+    .flatMap((system) => Object.values(system).flat().flatMap(wordsOf))
+    .filter((word) => word.length > 3),
+);
+
+/** "Warp spacing" is no spacing of rows: the attribute is of a system, and no wording of it names this one. */
+function namesAnotherSystem(word: string, attribute: AttributeDefinition): boolean {
+  if (attribute.block !== 'spacing' || !SYSTEMS.has(word)) return false;
+  return !Object.values(attribute.synonyms ?? {}).some((wordings) =>
+    wordings.some((wording) => wordsOf(wording).includes(word)),
+  );
 }
 
 export const joined = (words: readonly string[]): string => words.join('');

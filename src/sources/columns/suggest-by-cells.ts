@@ -1,5 +1,5 @@
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
-import { isKnownTerm, splitHeader } from '../../attributes/matching.ts';
+import { isKnownTerm, matchAttribute, splitHeader } from '../../attributes/matching.ts';
 import { meaningOf } from '../../cells/descriptions/meaning.ts';
 import { readNothing } from '../../cells/nothing.ts';
 import { unitDimension } from '../../cells/units.ts';
@@ -165,6 +165,9 @@ function thicknessInstead(plan: ColumnPlan, unit: string | undefined, register: 
   if (system === undefined || unit === undefined || unitDimension(unit) !== 'length') return plan;
   const diameter = register.attributes.get(`diameter${system}`);
   if (diameter === undefined) return plan;
+  // "Warp spacing (mm)" is known with its unit: it is a count turned over.
+  const match = matchAttribute(plan.header, register);
+  if (match.kind !== 'none' && unitDimension(splitHeader(match.via).unit ?? '') === 'length') return plan;
   const found = suggestion(diameter, `the header names the system, and ${unit} measures its threads`);
   return { ...plan, suggestion: found };
 }

@@ -1,6 +1,6 @@
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
 import { foldText } from '../../attributes/folding.ts';
-import { headerUnit, splitHeader } from '../../attributes/matching.ts';
+import { headerUnit, matchAttribute, splitHeader } from '../../attributes/matching.ts';
 import type { SplitRule } from '../profile/profile.ts';
 import type { ColumnEvidence } from './column-evidence.ts';
 import type { ColumnPlan } from './column-plan.ts';
@@ -88,9 +88,22 @@ function partners(
       ? [id.replace(/2$/, '1'), id.replace(/1$/, '2')]
       : counted
         ? ['density1', 'density2']
-        : [];
+        : namedByBoth(plan.header, register);
   const [first, second] = names.map((name) => register.attributes.get(name));
   return first === undefined || second === undefined ? null : [first, second];
+}
+
+/** "L x W (cm)", "Breite/Höhe [mm]": each half is the header of a measurement, in the unit beside both. */
+function namedByBoth(header: string, register: Register): readonly string[] {
+  const { name, unit } = splitHeader(header);
+  const halves = name.split(/\s*[x×/&+]\s*(?=\p{Lu})|\s+(?:[x×/&+]|by|and|und|et|e|y|og)\s+|[/×]/u);
+  if (halves.length !== 2) return [];
+  const ids = halves.map((half) => {
+    const match = matchAttribute(unit === undefined ? half : `${half} (${unit})`, register);
+    const attribute = match.kind === 'none' ? undefined : register.attributes.get(match.id);
+    return match.kind !== 'exact' || attribute?.unit === undefined ? null : attribute.id;
+  });
+  return ids[0] === ids[1] ? [] : ids.filter((id) => id !== null);
 }
 
 function target(attribute: AttributeDefinition, header: string): SplitRule['into'][number] {

@@ -1,7 +1,7 @@
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
 import { headerUnit, type Match, splitHeader } from '../../attributes/matching.ts';
 import { defaultRegister } from '../../attributes/register.ts';
-import { wordingStrength } from '../../attributes/weak-words.ts';
+import { type WordingStrength, wordingStrength } from '../../attributes/weak-words.ts';
 import { headerKey } from '../../attributes/wording-index.ts';
 import type { Suggestion } from '../source-reading.ts';
 import type { ColumnEvidence } from './column-evidence.ts';
@@ -47,7 +47,7 @@ export function weighMatch(
   const own = isStudysOwn(attribute);
   const named = match.kind === 'exact' && (own || isOwnName(header, attribute));
   const support = columnSupport(attribute, evidence, register, headerUnit(header, attribute), named);
-  const strength = own || paired ? 'strong' : wordingStrength(header);
+  const strength = own || paired ? 'strong' : strengthOf(header, match);
   const weak = strength === 'weak';
   const ofCloth = OF_CLOTH.includes(attribute.block);
   // Under an attribute's own name impossible numbers are wrong numbers, not another measure.
@@ -92,6 +92,17 @@ export function weighMatch(
     subject === 'textiles' && attribute.vocabulary !== undefined && !/ambiguous/.test(match.reason);
   const sure = heard && (sameWords || told) && !weak && !/is as near/.test(match.reason);
   return suggest(attribute, match.reason, match.score, support, sure);
+}
+
+/** What is cut short says no more than the whole. */
+function strengthOf(
+  header: string,
+  match: Match & { readonly kind: 'exact' | 'suggested' },
+): WordingStrength {
+  const said = wordingStrength(header);
+  return match.kind === 'exact' && match.short === true && said === 'strong'
+    ? wordingStrength(match.via)
+    : said;
 }
 
 /** A long wording that differs in a letter or an ending only is meant, whatever else the table holds. */

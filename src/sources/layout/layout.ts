@@ -1,7 +1,7 @@
 import type { Register } from '../../attributes/definition.ts';
 import { append } from '../../numerics/foundation/lists.ts';
 import type { LayoutRule, LongForm } from '../profile/layout-rules.ts';
-import type { Fault, RowSetAside } from '../source-reading.ts';
+import type { Fault, RowSetAside, TooLongRows } from '../source-reading.ts';
 import { filledCells } from './cell-shapes.ts';
 import { layOutCounts } from './counts.ts';
 import { type NamedColumns, nameColumns } from './header-names.ts';
@@ -30,6 +30,7 @@ export interface LaidOut extends NamedColumns {
   /** Columns whose cells may hold several readings, joined. */
   readonly gathered: ReadonlySet<number>;
   readonly faults: readonly Fault[];
+  readonly tooLong?: TooLongRows;
   readonly layout: LayoutRule;
 }
 
@@ -37,12 +38,15 @@ export interface LaidOut extends NamedColumns {
  * Finds the table inside a sheet: turned on its side, key and value, title rows, one or two header rows,
  * notes below, long form. What the profile says goes before what is detected, and the layout that was
  * used is given back in full.
+ *
+ * @param parted the sign that parts the cells of the file; null where no sign does, as in a workbook.
  */
 export function layOut(
   grid: readonly (readonly string[])[],
   name: string,
   rule: LayoutRule,
   register: Register,
+  parted: string | null = null,
 ): LaidOut {
   const forced = rule.headerRow !== undefined;
   if (rule.keyValue ?? (!forced && rule.transposed === undefined && isKeyValue(grid, register))) {
@@ -71,16 +75,19 @@ export function layOut(
   const excluded = new Set(setAside.map(({ row }) => row - 1));
   const records: number[] = [];
   for (let at = Math.max(start, 0); at < turned.length; at++) if (!excluded.has(at)) records.push(at);
-  const mended = mendRaggedRows(turned, records, texts, lower, name, rule.raggedRows);
+  const mended = mendRaggedRows({
+    grid: turned,
+    records,
+    headers: texts,
+    lower,
+    file: name,
+    rule: rule.raggedRows,
+    parted: transposed ? null : parted,
+    register,
+  });
   append(setAside, mended.setAside);
-  const named = nameColumns(
-    mended.headers,
-    mended.lower,
-    mended.records.map((at) => turned[at]!),
-    Math.max(start, 0),
-    name,
-  );
-  const body = mended.records.map((at) => turned[at]!);
+  const body = mended.records.map((at) => mended.joined.get(at) ?? turned[at]!);
+  const named = nameColumns(mended.headers, mended.lower, body, Math.max(start, 0), name);
   const origins = mended.records.map((at) => at + 1);
   const base = {
     grid: turned,
@@ -90,6 +97,7 @@ export function layOut(
     rowsKept: body.length,
     setAside: setAside.sort((a, b) => a.row - b.row),
     remarks: [...mended.remarks, ...named.remarks],
+    ...(mended.tooLong === undefined ? {} : { tooLong: mended.tooLong }),
     faults: [...noHeader(header.rows, rule, body.length, name), ...mended.faults, ...named.faults],
   };
   if (rule.counts !== undefined) {

@@ -1,35 +1,60 @@
+import type { Register } from '../../attributes/definition.ts';
 import { append, greatest } from '../../numerics/foundation/lists.ts';
-import type { Fault, RowSetAside } from '../source-reading.ts';
+import type { LayoutRule } from '../profile/layout-rules.ts';
+import type { Fault, RowSetAside, TooLongRows } from '../source-reading.ts';
 import { filledCells, isBlank } from './cell-shapes.ts';
+import { joinOverflow, type Overflow, overflowOf } from './overflow.ts';
 import type { LayoutRemark } from './remark.ts';
 
 export interface Mended {
   readonly headers: string[];
   readonly lower: string[];
   readonly records: number[];
+  /** Rows whose surplus stands in their last column now. */
+  readonly joined: ReadonlyMap<number, readonly string[]>;
   readonly setAside: RowSetAside[];
   readonly remarks: LayoutRemark[];
   readonly faults: Fault[];
+  readonly tooLong?: TooLongRows;
+}
+
+/** What the rows are mended by. */
+export interface RaggedInput {
+  readonly grid: readonly (readonly string[])[];
+  /** Rows of the grid that are of the table. */
+  readonly records: readonly number[];
+  readonly headers: readonly string[];
+  readonly lower: readonly string[];
+  readonly file: string;
+  readonly rule: LayoutRule['raggedRows'];
+  /** The sign that parts the cells of the file; null where no sign does. */
+  readonly parted: string | null;
+  readonly register: Register;
 }
 
 /**
  * Rows that have more or fewer cells than the header. Blank surplus is no fault. Where nearly all rows
  * agree against the header, the header is the odd one: its missing name is left blank. Otherwise a short
- * row is read as far as it goes and a long one, whose cells may have slipped sideways, is set aside; both
- * are faults until the profile says how they are to be taken.
+ * row is read as far as it goes; the surplus of a long one is joined to its last cell where beyond doubt it is
+ * the end of a remark, and the row is set aside where its cells may have slipped sideways. What is not beyond doubt
+ * is a fault until the profile says how it is to be taken.
  */
-export function mendRaggedRows(
-  grid: readonly (readonly string[])[],
-  records: readonly number[],
-  headers: readonly string[],
-  lower: readonly string[],
-  file: string,
-  rule: 'pad' | 'set-aside' | undefined,
-): Mended {
+export function mendRaggedRows({
+  grid,
+  records,
+  headers,
+  lower,
+  file,
+  rule,
+  parted,
+  register,
+}: RaggedInput): Mended {
+  const joined = new Map<number, readonly string[]>();
   const result: Mended = {
     headers: [...headers],
     lower: [...lower],
     records: [],
+    joined,
     setAside: [],
     remarks: [],
     faults: [],
@@ -47,6 +72,17 @@ export function mendRaggedRows(
   }
   widenHeader(grid, records, widths, result);
   const width = result.headers.length;
+  const tooLong = records.filter((_, i) => widths[i]! > width);
+  const overflow: Overflow =
+    parted === null || rule !== undefined
+      ? 'none'
+      : overflowOf(
+          result.headers,
+          records.filter((_, i) => widths[i]! <= width).map((at) => grid[at]!),
+          tooLong.map((at) => grid[at]!),
+          parted,
+          register,
+        );
   for (const [i, at] of records.entries()) {
     const cells = grid[at]!.length;
     const long = widths[i]! > width;
@@ -62,13 +98,28 @@ export function mendRaggedRows(
       row: at + 1,
       column: result.headers[Math.min(cells, width) - (long ? 1 : 0)] ?? '',
     };
-    const keep = rule === undefined ? short : rule === 'pad';
+    if (long && parted !== null && (rule === 'join-last' || overflow === 'certain')) {
+      const row = joinOverflow(grid[at]!, width, parted);
+      joined.set(at, row);
+      result.records.push(at);
+      result.remarks.push({
+        row: at + 1,
+        column: result.headers[width - 1] ?? '',
+        raw: grid[at]!.slice(width - 1).join(parted),
+        readAs: row[width - 1]!,
+        level: 'flagged',
+        rule: 'overflow-joined',
+        why: `The row has ${count}; ${rule === undefined ? 'only its last column can hold the sign that parts the cells, so that what stands beyond was joined to it' : 'what stands beyond was joined to its last column, as the profile says'}.`,
+      });
+      continue;
+    }
+    const keep = rule === undefined ? short : rule !== 'set-aside';
     if (rule === undefined) {
       result.faults.push({
         what: `the row has ${count}`,
         where,
         mend: long
-          ? 'put the cell that holds the delimiter in quotation marks, or set "raggedRows" in the profile'
+          ? `put the cell that holds the delimiter in quotation marks, or set "raggedRows"${overflow === 'possible' ? `: "join-last" in the profile, if it is the last one ("${where.column}") in every such row` : ' in the profile'}`
           : 'add the missing delimiters, or set "raggedRows": "pad" in the profile to read the missing cells as blank',
       });
     }
@@ -85,7 +136,12 @@ export function mendRaggedRows(
       });
     } else result.setAside.push({ row: at + 1, reason: `ragged row: ${count}` });
   }
-  return result;
+  if (rule !== undefined || overflow === 'certain' || tooLong.length === 0) return result;
+  const column = result.headers[width - 1] ?? '';
+  return {
+    ...result,
+    tooLong: { rows: tooLong.map((at) => at + 1), column, mayJoin: overflow === 'possible' },
+  };
 }
 
 function usedWidth(row: readonly string[]): number {

@@ -52,9 +52,12 @@ export const layoutRule = z.strictObject({
   counts: countsRule.optional(),
   gather: z.boolean().optional().describe('Rows with the same fragment id are readings of one fragment'),
   raggedRows: z
-    .enum(['pad', 'set-aside'])
+    .enum(['pad', 'set-aside', 'join-last'])
     .optional()
-    .describe('Rows with too few or too many cells: read what is there, or set them aside'),
+    .describe(
+      'Rows with too few or too many cells: read what is there, set them aside, or join what stands beyond the ' +
+        'last column to it; where nothing is said, it is joined where only the last column can hold the sign',
+    ),
 });
 
 export type LayoutRule = z.infer<typeof layoutRule>;

@@ -1,6 +1,6 @@
 import type { SeemingCounts } from '../../../sources/columns/looks-like-counts.ts';
 import type { Proposal } from '../../../sources/columns/propose-attributes.ts';
-import type { ColumnReading, RepeatedId } from '../../../sources/source-reading.ts';
+import type { ColumnReading, RepeatedId, TooLongRows } from '../../../sources/source-reading.ts';
 import type { DuplicateView, OpenTerm, SourceView } from '../../engine/views/sources.ts';
 
 export type ColumnQuestionKind =
@@ -14,6 +14,7 @@ export type SourceQuestion =
   | { readonly kind: 'term'; readonly term: OpenTerm }
   | { readonly kind: 'terms'; readonly header: string; readonly terms: readonly OpenTerm[] }
   | { readonly kind: 'sheet' }
+  | { readonly kind: 'too-long'; readonly tooLong: TooLongRows }
   | { readonly kind: 'counts'; readonly counts: SeemingCounts }
   | { readonly kind: 'as-is'; readonly proposals: readonly Proposal[] }
   | { readonly kind: 'blanks'; readonly column: ColumnReading }
@@ -41,6 +42,7 @@ export function questionsOf(
   const together = new Set(asIs.map(({ header }) => header));
   const repeated = source.repeatedIds.filter(({ decision }) => decision === null);
   return [
+    ...(source.tooLong === undefined ? [] : [{ kind: 'too-long' as const, tooLong: source.tooLong }]),
     // What the table counts decides what its columns are.
     ...(source.counts === null ? [] : [{ kind: 'counts' as const, counts: source.counts }]),
     ...columns
@@ -93,6 +95,7 @@ export function questionKey(question: SourceQuestion): string {
     case 'terms':
       return `terms:${question.header}`;
     case 'sheet':
+    case 'too-long':
     case 'counts':
     case 'as-is':
     case 'repeated-all':

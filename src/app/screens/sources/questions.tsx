@@ -9,6 +9,7 @@ import { CountsQuestion } from './counts-question.tsx';
 import { BlanksQuestion, RepeatedAllQuestion, RepeatedQuestion, SheetQuestion } from './decisions.tsx';
 import { DuplicateAllQuestion, DuplicateQuestion } from './duplicate-questions.tsx';
 import { PiecesQuestion, UnitQuestion } from './measure-questions.tsx';
+import { OverflowQuestion } from './overflow-question.tsx';
 import { questionKey, questionsOf, type SourceQuestion } from './question-list.ts';
 import type { Target } from './target.ts';
 import { TermQuestion } from './term-question.tsx';
@@ -91,6 +92,8 @@ function OneQuestion({ source, question, onTarget }: QuestionsProps & { readonly
       return <TermsQuestion source={source} header={question.header} terms={question.terms} />;
     case 'sheet':
       return <SheetQuestion source={source} />;
+    case 'too-long':
+      return <OverflowQuestion source={source} tooLong={question.tooLong} onTarget={onTarget} />;
     case 'as-is':
       return <AsIsQuestion name={source.name} proposals={question.proposals} />;
     case 'counts':

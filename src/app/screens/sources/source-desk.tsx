@@ -9,6 +9,7 @@ import { useWorkbench } from '../../state/workbench.tsx';
 import { cellMarks, gridColumns } from './grid-marks.ts';
 import { LayoutForm } from './layout-form.tsx';
 import { LedgerView } from './ledger-view.tsx';
+import { JoinedNote } from './overflow-question.tsx';
 import { Quality } from './quality.tsx';
 import { questionsOf } from './question-list.ts';
 import { Questions } from './questions.tsx';
@@ -97,6 +98,7 @@ export function SourceDesk({ source, index, onChoose }: SourceDeskProps) {
             {(source.sheets.length > 1 && source.gridRows === 0 ? [] : source.faults).map((fault) => (
               <FaultNote key={fault.what} text={faultSentence(fault)} />
             ))}
+            <JoinedNote source={source} onTarget={setTarget} />
             {open === 0 && source.gridRows === 0 ? null : open === 0 && source.rowsKept === 0 ? (
               <p className="sentence">No row of this table is a find, so there is nothing to compare.</p>
             ) : open === 0 ? (
