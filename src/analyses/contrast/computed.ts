@@ -20,6 +20,7 @@ import {
 import { epsilonSquaredLimits } from '../../numerics/tests/epsilon-limits.ts';
 import { kruskalWallis } from '../../numerics/tests/kruskal-wallis.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
+import { isMentioned } from '../shared/mentioned.ts';
 import { pooledMeans } from '../shared/pooled/means.ts';
 import { toldAt } from '../verdicts.ts';
 import { askedOtherwise } from './asked-otherwise.ts';
@@ -100,13 +101,14 @@ export function contrastAttribute(
   };
 }
 
-/** Share of values that equal another one. */
-function tieShare({ tested }: AttributeSamples): number {
+/** Share of values that equal another one, where it is mentioned. */
+function tieShare({ tested }: AttributeSamples): number | null {
   const values = tested.flatMap((group) => Array.from(group.points.values));
   const counts = new Map<number, number>();
   for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
   const tied = values.filter((value) => (counts.get(value) ?? 0) > 1).length;
-  return values.length === 0 ? 0 : tied / values.length;
+  const share = values.length === 0 ? 0 : tied / values.length;
+  return isMentioned(share, 'ties') ? share : null;
 }
 
 /** Two of all ways to deal the items are as extreme as groups wholly apart: no p can be below that. */

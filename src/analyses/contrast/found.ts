@@ -196,8 +196,8 @@ export interface AttributeContrast {
   readonly trend: Trend | Unavailable | null;
   /** Whether some item has several fragments here, so that whole items are dealt and drawn. */
   readonly shared: boolean;
-  /** Share of the readings that equal another one. */
-  readonly tied: number;
+  /** Share of the readings that equal another one, where they are enough to be mentioned; null otherwise. */
+  readonly tied: number | null;
   /** The least p that so few items allow, where it is above what the confidence asks; null otherwise. */
   readonly leastP: number | null;
   /** What who recorded, sources, recovery, preservation, structure and period make of the verdict. */

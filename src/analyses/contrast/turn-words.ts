@@ -50,9 +50,6 @@ function likewise(doubts: readonly (Doubt & { readonly of: string })[]): Turn[] 
   });
 }
 
-/** Share of equal readings from which ties are named. */
-const MANY_TIED = 25;
-
 function attributeTurns(found: ContrastFound, contrast: AttributeContrast): Doubt[] {
   const { samples, hangsOn, further, told, tied, leastP, trend, shared } = contrast;
   const name = inSentence(samples.attribute.label);
@@ -104,7 +101,7 @@ function attributeTurns(found: ContrastFound, contrast: AttributeContrast): Doub
     turns.push(
       said('single items', `a single item with ${name} in ${printList(single)}`, 'shown, but not tested'),
     );
-  if (Math.round(tied * 100) >= MANY_TIED)
+  if (tied !== null)
     turns.push(
       said(
         'ties',

@@ -10,6 +10,7 @@ import { partedInput, recordsFor } from '../mixtures-option.ts';
 import { marksOf } from '../shared/figure/marks.ts';
 import { bothAtLevel, lackingAtLevel } from '../shared/level/counted.ts';
 import { levelSaid } from '../shared/level/said.ts';
+import { isMentioned } from '../shared/mentioned.ts';
 import { pooledKinds } from '../shared/pooled/shares.ts';
 import { lossesIn } from '../shared/survival/compute.ts';
 import type { Loss } from '../shared/survival/found.ts';
@@ -64,6 +65,12 @@ export function computeCrosstab(asked: AnalysisInput, options: CrosstabOptions):
   const behind = (rows: readonly number[]) =>
     countBehind(input.fragments, asked.records, unit, recordsFor(parts, rows));
   const bases = basesOf(table, parts);
+  const here = behind(table.entries.map(({ record }) => record));
+  const setAside = lackingAtLevel(counted, labelOf).map(({ reason, rows }) => ({
+    reason,
+    fragments: behind(rows).fragments,
+  }));
+  const aside = setAside.reduce((sum, { fragments }) => sum + fragments, 0);
   return {
     options,
     unit,
@@ -100,13 +107,8 @@ export function computeCrosstab(asked: AnalysisInput, options: CrosstabOptions):
     doubtful: !('why' in test) && test.asked && test.name === 'chi-square' && !isCarried(table, found),
     losses,
     guard: guarded(input, table, { told, named }, options),
-    n: {
-      ...behind(table.entries.map(({ record }) => record)),
-      setAside: lackingAtLevel(counted, labelOf).map(({ reason, rows }) => ({
-        reason,
-        fragments: behind(rows).fragments,
-      })),
-    },
+    manyAside: isMentioned(aside / here.fragments, 'setAside') ? aside : null,
+    n: { ...here, setAside },
   };
 }
 

@@ -92,6 +92,8 @@ export interface CrosstabFound extends Findings {
   /** Shares of each row drawn towards what the rows have in common; null where rows or columns are too few. */
   readonly pooled: PooledKinds | null;
   readonly association: Association;
+  /** How many fragments could not be counted, where they are enough to be mentioned; null otherwise. */
+  readonly manyAside: number | null;
   readonly test: ChosenTest | Unavailable;
   readonly told: Told;
   /** What the verdict hangs on: empty where it stands however the table was counted. */

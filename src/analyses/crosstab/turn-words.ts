@@ -48,12 +48,9 @@ export function overturning(found: CrosstabFound, { change, names, told, p, v }:
   };
 }
 
-/** Share of fragments set aside from which gaps are named. */
-const MANY_ASIDE = 10;
-
 /** What could change the verdict and was not tried. */
 export function doubts(found: CrosstabFound): Turn[] {
-  const { table, level, smallLines, n, unit, association } = found;
+  const { table, level, smallLines, n, unit, association, manyAside } = found;
   const turns: Turn[] = [];
   if (found.doubtful)
     turns.push({
@@ -61,10 +58,9 @@ export function doubts(found: CrosstabFound): Turn[] {
       size: `its p is doubtful, the smallest expected count is ${printNumber(association.smallestExpected, 2)}`,
       overturns: false,
     });
-  const aside = n.setAside.reduce((sum, { fragments }) => sum + fragments, 0);
-  if (aside * MANY_ASIDE >= n.fragments)
+  if (manyAside !== null)
     turns.push({
-      what: `${printCount(aside, 'fragment')} could not be counted (${printList(n.setAside.map(({ reason }) => inSentence(reason)))})`,
+      what: `${printCount(manyAside, 'fragment')} could not be counted (${printList(n.setAside.map(({ reason }) => inSentence(reason)))})`,
       size: `beside ${n.fragments} that were`,
       overturns: false,
     });

@@ -11,6 +11,7 @@ import { quantileSorted, sortedValues } from '../../numerics/describing/quantile
 import type { AnalysisInput } from '../contract.ts';
 import { type Marks, marksOf } from '../shared/figure/marks.ts';
 import { levelSaid } from '../shared/level/said.ts';
+import { isMentioned } from '../shared/mentioned.ts';
 import { groupCounts } from './count.ts';
 import { describeNumbers } from './describe-numbers.ts';
 import { endsOf } from './ends.ts';
@@ -144,6 +145,7 @@ function recordedCells(
 
 function groupOf(input: AnalysisInput, column: NumericColumn | TermColumn, part: Part) {
   const counts = groupCounts(input, column, part.rows);
+  const gap = counts.missing / Math.max(1, counts.n + counts.missing);
   return {
     attribute: column.attribute.id,
     label: column.attribute.label,
@@ -151,6 +153,7 @@ function groupOf(input: AnalysisInput, column: NumericColumn | TermColumn, part:
     whole: part.whole,
     counts,
     missing: counts.missing,
+    gap: isMentioned(gap, 'gaps') ? gap : null,
     quotable: counts.n >= FEWEST_QUOTED,
   };
 }

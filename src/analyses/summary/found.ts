@@ -66,6 +66,8 @@ interface Group {
   readonly quotable: boolean;
   readonly counts: GroupCounts;
   readonly missing: number;
+  /** Share of the records without a value, where it is large enough to be mentioned; null otherwise. */
+  readonly gap: number | null;
 }
 
 /** One group of records, with its values of one numeric attribute. */

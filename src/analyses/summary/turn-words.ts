@@ -3,11 +3,9 @@ import { inSentence, printCount, printList, printSome } from '../phrasing.ts';
 import type { NumberGroup, SummaryFound, TermGroup } from './found.ts';
 import { attributesOf, nameOf } from './topic-words.ts';
 
-/** Records without a value, in per cent, from which the gap is named. */
-const MANY_MISSING = 25;
-
-const missingShare = ({ counts }: NumberGroup | TermGroup) =>
-  Math.round((100 * counts.missing) / Math.max(1, counts.n + counts.missing));
+/** The groups of which many records have no value, each with that share. */
+const withGaps = (found: SummaryFound) =>
+  wholesOf(found).flatMap((group) => (group.gap === null ? [] : [{ ...group, gap: group.gap }]));
 
 const wholesOf = (found: SummaryFound) =>
   [...attributesOf(found.numbers), ...attributesOf(found.terms)].map(
@@ -32,14 +30,14 @@ export function summaryTurns(found: SummaryFound): Turn[] {
       true,
     );
   }
-  const gaps = wholesOf(found).filter((group) => missingShare(group) >= MANY_MISSING);
+  const gaps = withGaps(found);
   if (gaps.length > 0)
     said(
       'many gaps',
       printSome(
         gaps.map(
           (group) =>
-            `${inSentence(group.label)} is not recorded of ${group.counts.missing} (${missingShare(group)} %)`,
+            `${inSentence(group.label)} is not recorded of ${group.counts.missing} (${Math.round(100 * group.gap)} %)`,
         ),
         4,
       ),
@@ -84,9 +82,7 @@ export function summaryNext(found: SummaryFound): string[] {
   const broad = found.terms.filter(
     ({ couldLead, whole }) => couldLead.length > 0 && (whole || found.by.length === 0),
   );
-  const [worst] = wholesOf(found)
-    .filter((group) => missingShare(group) >= MANY_MISSING)
-    .sort((a, b) => missingShare(b) - missingShare(a));
+  const [worst] = withGaps(found).sort((a, b) => b.gap - a.gap);
   return [
     ...broad.map(({ label }) => `Name ${inSentence(label)} more closely where it can still be seen.`),
     ...(worst === undefined
