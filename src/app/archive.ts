@@ -1,6 +1,6 @@
 import { strToU8, Zip, ZipDeflate } from 'fflate';
 import { InputError } from '../errors.ts';
-import { PACKAGED_PROFILE, PACKAGED_STUDY, PACKAGED_TABLE } from '../report/package-study.ts';
+import { PACKAGED_PROFILE, PACKAGED_STUDY, PACKAGED_TABLE } from '../report/packaged-names.ts';
 import { safeNames } from './archive-names.ts';
 import { type StudyDocument, studyText, type Workspace } from './state/workspace.ts';
 

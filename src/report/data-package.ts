@@ -6,7 +6,8 @@ import { serializeResults } from '../study/results-json.ts';
 import { sha256 } from '../study/sha256.ts';
 import { VERSION } from '../study/version.ts';
 import { ledgerRows } from './ledger-rows.ts';
-import { PACKAGED_TABLE, packageStudy } from './package-study.ts';
+import { packageStudy } from './package-study.ts';
+import { PACKAGED_TABLE } from './packaged-names.ts';
 import { tableCsv } from './table-csv.ts';
 
 /**

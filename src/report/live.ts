@@ -40,7 +40,6 @@ const ready = () => plotting ??= (async () => {
   document.head.append(code);
   return JSON.parse(await unpack('numbers'));
 })();
-const WEIGHTLESS = { scattergl: 'scatter' };
 const enliven = async (place) => {
   const numbers = await ready();
   const { data, layout } = numbers[place.dataset.figure];
@@ -53,7 +52,7 @@ const enliven = async (place) => {
   place.closest('figure').classList.remove('half');
   const sized = { ...layout, autosize: true, paper_bgcolor: '#FFFFFF', plot_bgcolor: '#FFFFFF' };
   delete sized.width;
-  await Plotly.newPlot(live, data.map((trace) => ({ ...trace, type: WEIGHTLESS[trace.type] ?? trace.type })), sized, {
+  await Plotly.newPlot(live, data, sized, {
     displaylogo: false, showSendToCloud: false, responsive: true,
     toImageButtonOptions: { format: 'svg', filename: place.dataset.figure },
   });

@@ -1,10 +1,6 @@
 import { entriesOf, filesOf } from '../study/load.ts';
 import type { Prepared } from '../study/prepare.ts';
-
-export const PACKAGED_TABLE = 'fragments.csv';
-/** The study that reads the table, and the profile it may need. */
-export const PACKAGED_STUDY = 'fragments.study.json';
-export const PACKAGED_PROFILE = 'fragments.profile.json';
+import { PACKAGED_PROFILE, PACKAGED_STUDY, PACKAGED_TABLE } from './packaged-names.ts';
 
 /**
  * The study that asks the normalised table the same questions, file name -> text: with the attributes and terms that the

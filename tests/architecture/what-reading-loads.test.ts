@@ -35,3 +35,14 @@ describe('the command line loads what it is asked for', () => {
     expect(named('cli/verbs/run.ts')).toContain('analyses/summary/compute.ts');
   });
 });
+
+describe('the workbench loads what a screen shows', () => {
+  it('on the page no analysis that computes and no study that runs: its worker does', () => {
+    const computes = (file: string) => /^analyses\/[^/]+\/(?:compute|index)\.ts$/.test(file);
+    const page = named('app/main.tsx');
+    expect(page).toContain('app/screens/kinship/index.tsx');
+    expect(page.filter(computes)).toEqual([]);
+    expect(page.filter((file) => /^study\/(?:load|schema|run-study|prepare)\.ts$/.test(file))).toEqual([]);
+    expect(named('app/engine/worker.ts').filter(computes)).toContain('analyses/typology/compute.ts');
+  });
+});

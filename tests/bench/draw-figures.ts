@@ -46,7 +46,7 @@ const figures: readonly (readonly [string, Figure])[] = [
   ['thread counts of 20,000 finds', counts(20_000)],
 ];
 
-const plotly = readFileSync(createRequire(import.meta.url).resolve('plotly.js-dist-min'), 'utf8');
+const plotly = readFileSync(createRequire(import.meta.url).resolve('plotly.js-cartesian-dist-min'), 'utf8');
 const browser = await openBrowser();
 const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
 await page.setContent('<div id="place"></div>');

@@ -25,7 +25,7 @@ export interface DrawRequest {
 }
 
 /** Kinds of trace that can be drawn without a browser. */
-const DRAWN = new Set(['bar', 'box', 'contour', 'heatmap', 'scatter', 'scattergl']);
+const DRAWN = new Set(['bar', 'box', 'contour', 'heatmap', 'scatter']);
 
 const LINES_ALONE = new Set(['none', 'lines']);
 
@@ -90,7 +90,7 @@ function inOrder(traces: readonly Plain[]): readonly Plain[] {
   return [...traces].sort((a, b) => layer(a) - layer(b) || numberOr(a.zorder, 0) - numberOr(b.zorder, 0));
 }
 
-const LAYERS = ['heatmap', 'contour', 'bar', 'box', 'scattergl', 'scatter'];
+const LAYERS = ['heatmap', 'contour', 'bar', 'box', 'scatter'];
 
 function extentsOf(trace: Plain, axes: ReadonlyMap<string, Axis>, bars: LaidBars): readonly Extent[] {
   if (trace.type === 'bar') return barExtents(trace, bars);

@@ -1,4 +1,4 @@
-import plotlyAddress from 'plotly.js-dist-min/plotly.min.js?url';
+import plotlyAddress from 'plotly.js-cartesian-dist-min/plotly-cartesian.min.js?url';
 
 /** What the workbench uses of plotly; the bundle is fetched when the first figure is drawn. */
 export interface PlotlyPoint {
