@@ -1,18 +1,20 @@
 import { printCount, printSome } from '../analyses/phrasing.ts';
-import { viewItems } from '../fragments/items/items.ts';
 import { joinNear } from '../sources/names/names.ts';
 import { type NearNames, spellings } from '../sources/names/near-names.ts';
+import { compoundsLeftOut } from './names-of-several.ts';
 import type { WhatIf } from './otherwise.ts';
 import type { Material } from './prepare.ts';
+import { withFragments } from './with-fragments.ts';
 
 /**
  * The material as a question is asked of it: names that are likely to be spellings of one are taken as one, since two
- * spellings of one place would be compared as two places and be the most alike of all.
+ * spellings of one place would be compared as two places and be the most alike of all; and a name made up of others is no
+ * further place.
  */
 export interface Spelled {
   readonly prepared: Material;
-  /** The same kept apart, as it is written; null where nothing was taken as one that somebody could doubt. */
-  readonly apart: WhatIf | null;
+  /** The same kept apart, as it is written, and with what names of several may mean; empty where nobody could doubt. */
+  readonly apart: readonly WhatIf[];
 }
 
 /**
@@ -20,36 +22,44 @@ export interface Spelled {
  * @param named texts that its options hold, names of places among them: such a spelling is the one that stays, and two
  * that are both named are two.
  */
-export function namesAsOne(prepared: Material, used: readonly string[], named: ReadonlySet<string>): Spelled {
+export function namesAsOne(given: Material, used: readonly string[], named: ReadonlySet<string>): Spelled {
+  const several = compoundsLeftOut(given, asked(used), named);
+  const { prepared } = several;
   const pairs = nearPairs(prepared, used).filter(
     ({ sure, names }) => sure !== 'doubtful' && !names.every((name) => named.has(name)),
   );
-  if (pairs.length === 0) return { prepared, apart: null };
+  if (pairs.length === 0) return several;
   const kept = pairs.map((pair) => keeping(pair, named));
   const likely = kept.filter(({ sure }) => sure === 'likely');
   const [first] = likely;
+  const asOne = (material: Material, names: readonly NearNames[]) =>
+    withFragments(material, joinNear(material.fragments, names));
   return {
-    prepared: joined(prepared, kept),
-    apart:
-      first === undefined
-        ? null
-        : {
-            what: `Kept apart, as they are written: ${listed(likely)}`,
-            open: 'which names are one',
-            onlyIf: [
-              `, if ${first.names[1]} and ${first.names[0]} are one name${likely.length > 1 ? ` (as ${printCount(likely.length - 1, 'more pair')})` : ''}`,
-              `, with ${printCount(likely.length, 'pair')} of near names taken as one`,
-              ', near names as one',
-            ],
-            hangsOn: '',
-            next: whether(likely),
-            calls: spellings(kept),
-            prepared: () =>
-              joined(
-                prepared,
-                kept.filter(({ sure }) => sure === 'certain'),
-              ),
-          },
+    prepared: asOne(prepared, kept),
+    apart: [
+      ...(first === undefined
+        ? []
+        : [
+            {
+              what: `Kept apart, as they are written: ${listed(likely)}`,
+              open: 'which names are one',
+              onlyIf: [
+                `, if ${first.names[1]} and ${first.names[0]} are one name${likely.length > 1 ? ` (as ${printCount(likely.length - 1, 'more pair')})` : ''}`,
+                `, with ${printCount(likely.length, 'pair')} of near names taken as one`,
+                ', near names as one',
+              ],
+              hangsOn: '',
+              next: whether(likely),
+              calls: spellings(kept),
+              prepared: () =>
+                asOne(
+                  prepared,
+                  kept.filter(({ sure }) => sure === 'certain'),
+                ),
+            },
+          ]),
+      ...several.apart.map((whatIf) => ({ ...whatIf, prepared: () => asOne(whatIf.prepared(), kept) })),
+    ],
   };
 }
 
@@ -69,16 +79,23 @@ export function slipsAsOne(
     hangsOn: `Cannot be told yet: ${a} and ${b} may be one name${pairs.length > 1 ? `, as ${printCount(pairs.length - 1, 'more pair')} may` : ''}, and taken as one the answer differs.`,
     next: whether(pairs),
     prepared: () =>
-      joined(
+      withFragments(
         prepared,
-        pairs.map((pair) => keeping(pair, named)),
+        joinNear(
+          prepared.fragments,
+          pairs.map((pair) => keeping(pair, named)),
+        ),
       ),
   };
 }
 
+/** An assemblage is a site and a phase. */
+const asked = (used: readonly string[]): ReadonlySet<string> =>
+  new Set(used.flatMap((id) => (id === 'assemblage' ? ['site', 'phase'] : [id])));
+
 function nearPairs({ nearNames }: Material, used: readonly string[]): readonly NearNames[] {
-  const asked = new Set(used.flatMap((id) => (id === 'assemblage' ? ['site', 'phase'] : [id])));
-  return nearNames.filter(({ attribute }) => asked.has(attribute));
+  const rested = asked(used);
+  return nearNames.filter(({ attribute }) => rested.has(attribute));
 }
 
 /** The spelling that the question names stays. */
@@ -92,10 +109,3 @@ const listed = (pairs: readonly NearNames[]) =>
   );
 const whether = (pairs: readonly NearNames[]) =>
   `Say of ${listed(pairs)} whether they are one ("names" in the study, or on Sources).`;
-
-function joined(prepared: Material, pairs: readonly NearNames[]): Material {
-  if (pairs.length === 0) return prepared;
-  const fragments = joinNear(prepared.fragments, pairs);
-  const records = prepared.unit === 'item' ? viewItems(fragments, prepared.register) : fragments;
-  return { ...prepared, fragments, records };
-}

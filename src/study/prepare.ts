@@ -13,6 +13,7 @@ import type { Column, FragmentTable } from '../fragments/table.ts';
 import { combineSources } from '../sources/combine/combine.ts';
 import type { LikelyDuplicate } from '../sources/combine/duplicates.ts';
 import { parseJson } from '../sources/formats/parse-json.ts';
+import { type CompoundName, compoundNames } from '../sources/names/compound-names.ts';
 import { NAMED, type NearNames, nearNames } from '../sources/names/near-names.ts';
 import { checkProfile } from '../sources/profile/profile.ts';
 import { readSource, readTexts } from '../sources/read-source.ts';
@@ -58,6 +59,8 @@ export interface Prepared {
   readonly suggestedItem: readonly string[];
   /** Names that may be spellings of one, and that nobody has decided about. */
   readonly nearNames: readonly NearNames[];
+  /** Names made up of others, that are one of those as far as is known. */
+  readonly compoundNames: readonly CompoundName[];
   readonly n: Counts;
   readonly disagreements: readonly { readonly attribute: string; readonly items: number }[];
 }
@@ -81,6 +84,7 @@ export function materialOf(prepared: Prepared): Material {
     witness,
     suggestedItem,
     nearNames,
+    compoundNames,
     n,
   } = prepared;
   return {
@@ -94,6 +98,7 @@ export function materialOf(prepared: Prepared): Material {
     witness,
     suggestedItem,
     nearNames,
+    compoundNames,
     n,
   };
 }
@@ -164,7 +169,7 @@ export function prepareStudy(
     records: unit === 'item' ? collapsed.table : fragments,
     unit,
     witness,
-    nearNames: NAMED.flatMap((id) => nearNames(id, countNames(all.columns.get(id), all.rows), study.names)),
+    ...alikeNames(all, study.names),
     suggestedItem: restricted.table.item,
     n: {
       fragments: fragments.rows,
@@ -172,6 +177,23 @@ export function prepareStudy(
       setAside: [...withheldAside(restricted.withheld), ...selection.setAside],
     },
     disagreements: collapsed.disagreements,
+  };
+}
+
+/** Names that may be one, and names made up of others: what is made up of two is no spelling of a third. */
+function alikeNames(
+  all: FragmentTable,
+  decided: Study['names'],
+): Pick<Prepared, 'nearNames' | 'compoundNames'> {
+  const counts = NAMED.map((id) => [id, countNames(all.columns.get(id), all.rows)] as const);
+  const made = counts.flatMap(([id, names]) => compoundNames(id, names, decided));
+  return {
+    compoundNames: made,
+    nearNames: counts.flatMap(([id, names]) => {
+      const whole = new Map(names);
+      for (const { attribute, name } of made) if (attribute === id) whole.delete(name);
+      return nearNames(id, whole, decided);
+    }),
   };
 }
 

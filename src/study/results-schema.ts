@@ -98,6 +98,7 @@ export const resultsSchema = z
             topic: z.enum([
               'witness',
               'names',
+              'compounds',
               'labels',
               'level',
               'certainty',

@@ -36,6 +36,7 @@ export interface ReadinessLine {
   readonly topic:
     | 'witness'
     | 'names'
+    | 'compounds'
     | 'labels'
     | 'level'
     | 'certainty'

@@ -35,7 +35,7 @@ export function tryOtherwise(
   const certainties = certaintiesIn(analysis, options);
   const report = () => onProgress(0.99, 'asking it otherwise');
   const { used, named } = restsOn(prepared, entry, analysis, files);
-  const open = [...(apart === null ? [] : [apart]), ...whatIfs(prepared, used, named, judged)];
+  const open = [...apart, ...whatIfs(prepared, used, named, judged)];
   return open.flatMap((whatIf) => {
     report();
     try {

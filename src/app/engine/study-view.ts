@@ -27,6 +27,7 @@ export function viewStudy(prepared: Prepared, sources: readonly SourceView[]): S
     witness: prepared.witness,
     readiness: readinessOf(prepared),
     nearNames: prepared.nearNames,
+    compoundNames: prepared.compoundNames,
     fragments: all.rows,
     items: new Set(all.item).size,
     selected: fragments.rows,

@@ -111,6 +111,7 @@ export function withName(workspace: Workspace, decision: NameDecision): Workspac
     ...decision,
     also: [...new Set([...(before?.also ?? []), ...decision.also])],
     not: [...new Set([...(before?.not ?? []), ...decision.not])],
+    ...(decision.oneOf === undefined ? {} : { oneOf: [...new Set(decision.oneOf)] }),
   };
   return withStudy(workspace, { names: at < 0 ? [...names, merged] : names.with(at, merged) });
 }

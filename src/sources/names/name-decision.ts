@@ -10,6 +10,10 @@ export const nameDecision = z
     name: z.string().min(1).meta({ description: 'The name that is used' }),
     also: z.array(z.string().min(1)).default([]).meta({ description: 'Other spellings of the same' }),
     not: z.array(z.string().min(1)).default([]).meta({ description: 'Names that look alike and are others' }),
+    oneOf: z.array(z.string().min(1)).optional().meta({
+      description:
+        'The name is no name of its own: a record that bears it is of one of these, and it is not known of which',
+    }),
   })
   .describe('One name of a place, phase, period, region or person, with its other spellings');
 

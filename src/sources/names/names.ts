@@ -1,4 +1,5 @@
 import { lookupKey } from '../../attributes/folding.ts';
+import { CELL_STATES } from '../../cells/reading.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import { enter, type Ledger } from '../ledger/ledger.ts';
 import { assemblageName, nameIn } from '../reading/assemble.ts';
@@ -65,6 +66,35 @@ export function joinNear(table: FragmentTable, pairs: readonly NearNames[]): Fra
   const assemblage = table.assemblage.map((_, row) => assemblageName(nameIn(site, row), nameIn(phase, row)));
   return { ...table, columns, assemblage };
 }
+
+/** The table without those names: of its rows it is not known which of several names is theirs. */
+export function withoutNames(
+  table: FragmentTable,
+  names: readonly { readonly attribute: string; readonly name: string }[],
+): FragmentTable {
+  const columns = new Map(table.columns);
+  for (const id of new Set(names.map(({ attribute }) => attribute))) {
+    const column = columns.get(id);
+    const unknown = new Set(names.flatMap(({ attribute, name }) => (attribute === id ? [name] : [])));
+    if (column !== undefined)
+      columns.set(
+        id,
+        blanked(column, (row) => unknown.has(nameIn(column, row))),
+      );
+  }
+  const [site, phase] = [columns.get('site'), columns.get('phase')];
+  const assemblage = table.assemblage.map((_, row) => assemblageName(nameIn(site, row), nameIn(phase, row)));
+  return { ...table, columns, assemblage };
+}
+
+function blanked(column: Column, unknown: (row: number) => boolean): Column {
+  if (column.kind === 'numeric') return column;
+  const state = column.state.map((code, row) => (unknown(row) ? NOT_OBSERVED : code));
+  if (column.kind === 'text') return { ...column, state };
+  return { ...column, state, codes: column.codes.map((code, row) => (unknown(row) ? -1 : code)) };
+}
+
+const NOT_OBSERVED = CELL_STATES.indexOf('not-observed');
 
 function renamed(column: Column, changed: (name: string) => string | null): Column {
   if (column.kind === 'numeric') return column;

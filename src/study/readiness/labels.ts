@@ -1,6 +1,7 @@
 import { printCount, printList } from '../../analyses/phrasing.ts';
 import { atLevel } from '../../fragments/level/common-level.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
+import type { CompoundName } from '../../sources/names/compound-names.ts';
 import type { NearNames } from '../../sources/names/near-names.ts';
 import { nameIn } from '../../sources/reading/assemble.ts';
 import type { Prepared } from '../prepare.ts';
@@ -31,6 +32,43 @@ export function namesLine({ nearNames }: Prepared): readonly ReadinessLine[] {
       says: `Names that may be one: ${said.join('. And ')}.`,
       mend: 'Say of each pair whether it is one ("names" in the study, or on Sources).',
     },
+  ];
+}
+
+/** Names made up of others, and what becomes of the records that bear them. */
+export function compoundLines({ compoundNames, register }: Prepared): readonly ReadinessLine[] {
+  const listed = (names: readonly CompoundName[]) => {
+    const shown = names
+      .slice(0, MOST_NAMED)
+      .map(
+        ({ attribute, name, of, records }) =>
+          `${register.attributes.get(attribute)?.label.toLowerCase() ?? attribute} “${name}” (${of.join(' or ')}; ${printCount(records, 'fragment')})`,
+      );
+    const rest = names.length - shown.length;
+    return printList([...shown, ...(rest > 0 ? [printCount(rest, 'further name')] : [])]);
+  };
+  const open = compoundNames.filter(({ settled }) => !settled);
+  const settled = compoundNames.filter((one) => one.settled);
+  return [
+    ...(open.length === 0
+      ? []
+      : [
+          {
+            topic: 'compounds' as const,
+            state: 'ask' as const,
+            says: `Names made up of others: ${listed(open)}. Until somebody says what they are, these take no part where that label is the answer.`,
+            mend: 'Say of each whether it is one of those ("oneOf") or a name of its own ("not"), under "names" in the study or on Sources.',
+          },
+        ]),
+    ...(settled.length === 0
+      ? []
+      : [
+          {
+            topic: 'compounds' as const,
+            state: 'mind' as const,
+            says: `Known to be one of several, and not which: ${listed(settled)}. They take no part where that label is the answer, and verdicts are asked again with each at either end.`,
+          },
+        ]),
   ];
 }
 

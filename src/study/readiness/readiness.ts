@@ -2,7 +2,7 @@ import { identificationLine } from '../identification.ts';
 import type { Prepared } from '../prepare.ts';
 import type { ReadinessLine } from '../results.ts';
 import { shrinkageLine } from '../shrinkage.ts';
-import { labelLines, levelLines, namesLine } from './labels.ts';
+import { compoundLines, labelLines, levelLines, namesLine } from './labels.ts';
 import { certaintyLine, columnsLine, gapLines, recorderLine } from './recording.ts';
 import { witnessLines } from './witness.ts';
 
@@ -15,6 +15,7 @@ export function readinessOf(prepared: Prepared): readonly ReadinessLine[] {
   return [
     ...witnessLines(prepared),
     ...namesLine(prepared),
+    ...compoundLines(prepared),
     ...labelLines(prepared),
     ...levelLines(prepared),
     ...certaintyLine(prepared),

@@ -1,6 +1,7 @@
 import type { AttributeDefinition, Term } from '../../../attributes/definition.ts';
 import type { Witness } from '../../../fragments/items/witness.ts';
 import type { AlignedColumn, ProposedJoin } from '../../../sources/combine/align.ts';
+import type { CompoundName } from '../../../sources/names/compound-names.ts';
 import type { NearNames } from '../../../sources/names/near-names.ts';
 import type { TogetherReport } from '../../../sources/quality/quality.ts';
 import type { ReadinessLine } from '../../../study/results.ts';
@@ -28,6 +29,7 @@ export interface StudyView {
   readonly readiness: readonly ReadinessLine[];
   /** Names that may be spellings of one. */
   readonly nearNames: readonly NearNames[];
+  readonly compoundNames: readonly CompoundName[];
   readonly sources: readonly SourceView[];
   /** Columns of one meaning in several tables, and tables that may describe the rows of another; none for one table. */
   readonly aligned: readonly AlignedColumn[];

@@ -1,10 +1,9 @@
-import type { NearNames } from '../../../sources/names/near-names.ts';
 import type { ReadinessLine } from '../../../study/results.ts';
 import { Button } from '../../parts/controls.tsx';
 import { Part } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import { withoutShrinkage, withStudy } from '../../state/workspace.ts';
-import { withName } from '../../state/workspace-sources.ts';
+import { CompoundQuestions, NearQuestions } from './name-questions.tsx';
 import { WitnessQuestion } from './witness-question.tsx';
 
 const STATE_WORDS = { ready: 'Ready.', mind: 'Mind.', ask: 'Open.' } as const;
@@ -28,15 +27,8 @@ export function Readiness() {
 }
 
 function Settle({ line }: { line: ReadinessLine }) {
-  const { view } = useWorkbench();
-  if (line.topic === 'names')
-    return (
-      <ul className="stack tight">
-        {(view?.nearNames ?? []).map((pair) => (
-          <NamePair key={pair.names.join('\n')} pair={pair} />
-        ))}
-      </ul>
-    );
+  if (line.topic === 'names') return <NearQuestions />;
+  if (line.topic === 'compounds') return <CompoundQuestions />;
   if (line.topic === 'shrinkage') return <Shrinkage />;
   if (line.topic !== 'witness' || line.state === 'ready') return null;
   return <WitnessQuestion suggested={line.state === 'ask'} />;
@@ -74,39 +66,5 @@ function Shrinkage() {
         </Button>
       )}
     </div>
-  );
-}
-
-function NamePair({ pair: { attribute, names, why } }: { pair: NearNames }) {
-  const { change } = useWorkbench();
-  const [kept, other] = names;
-  return (
-    <li>
-      “{kept}” and “{other}”: {why}.
-      <div className="line">
-        <Button
-          look="small"
-          onPress={() =>
-            change(
-              (now) => withName(now, { attribute, name: kept, also: [other], not: [] }),
-              `one name: ${kept}`,
-            )
-          }
-        >
-          {`Both are ${kept}`}
-        </Button>
-        <Button
-          look="small"
-          onPress={() =>
-            change(
-              (now) => withName(now, { attribute, name: kept, also: [], not: [other] }),
-              `two names: ${kept}`,
-            )
-          }
-        >
-          {`${kept} and ${other} are two`}
-        </Button>
-      </div>
-    </li>
   );
 }
