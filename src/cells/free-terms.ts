@@ -1,10 +1,10 @@
 import type { AttributeDefinition } from '../attributes/definition.ts';
 import { takeDoubt } from './certainty.ts';
 import type { CellContext } from './context.ts';
-import { emptyTerm, notUnderstood, quote, readAs } from './notes.ts';
+import { emptyTerm, notUnderstood, quote } from './notes.ts';
 import { readNothing } from './nothing.ts';
 import type { TermReading } from './reading.ts';
-import { doubtNotes, termReading, translated } from './terms.ts';
+import { doubtNotes, termReading, translated, translatedReading } from './terms.ts';
 import { nothingInWords } from './wording/nothing-in-words.ts';
 import { DENYING, DETERMINING, wordsOf } from './wording/word-classes.ts';
 
@@ -25,11 +25,8 @@ export function readFreeTerm(
   attribute?: AttributeDefinition,
 ): TermReading {
   const settled = translated(text, context);
-  if (settled !== undefined) {
-    return termReading(settled, 0, [
-      readAs('translation', `${quote(text)} read as ${settled}, as the profile says`),
-    ]);
-  }
+  // A name may hold any word; only a sign is no part of one.
+  if (settled !== undefined) return translatedReading(text, settled, (mark) => mark.startsWith('?'));
   const nothing = readNothing(text, 'without absent');
   if (nothing !== null) return emptyTerm(nothing.state, nothing.notes);
   const wording = text.replace(/\s+/gu, ' ').trim();

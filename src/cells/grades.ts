@@ -2,10 +2,10 @@ import type { AttributeDefinition, Vocabulary } from '../attributes/definition.t
 import { matchTerm } from '../attributes/matching.ts';
 import { takeDoubt } from './certainty.ts';
 import type { CellContext } from './context.ts';
-import { emptyTerm, notUnderstood, quote, readAs } from './notes.ts';
+import { emptyTerm, notUnderstood, quote } from './notes.ts';
 import { readNothing } from './nothing.ts';
 import type { TermReading } from './reading.ts';
-import { doubtNotes, termReading, translated } from './terms.ts';
+import { doubtNotes, termReading, translated, translatedReading } from './terms.ts';
 import { foldCell, plainSigns } from './text.ts';
 import { gradeInWords } from './wording/grade-words.ts';
 
@@ -17,9 +17,7 @@ export function readGrade(text: string, attribute: AttributeDefinition, context:
   const levels = attribute.levels ?? [];
   const settled = translated(text, context);
   if (settled !== undefined && levels.includes(settled)) {
-    return termReading(settled, 0, [
-      readAs('translation', `${quote(text)} read as ${settled}, as the profile says`),
-    ]);
+    return translatedReading(text, settled);
   }
   const whole = gradeOf(text, levels, context.vocabulary);
   if (whole !== null) return termReading(whole, 0, []);

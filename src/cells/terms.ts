@@ -30,6 +30,21 @@ export function translated(text: string, context: CellContext): string | undefin
   return key === undefined ? undefined : translations[key];
 }
 
+/** What the profile says of a wording; a mark of doubt in the wording is in the cell, and stays. */
+export function translatedReading(
+  text: string,
+  settled: string,
+  doubts: (mark: string) => boolean = () => true,
+): TermReading {
+  const { steps, marks, rest } = takeDoubt(plainSigns(text));
+  // A mark alone is a code, and doubts nothing.
+  const meant = rest.trim() !== '' && marks.some(doubts);
+  return termReading(settled, meant ? steps : 0, [
+    ...(meant ? doubtNotes(marks) : []),
+    readAs('translation', `${quote(text)} read as ${settled}, as the profile says`),
+  ]);
+}
+
 export const termReading = (term: string, doubt: number, notes: readonly Note[]): TermReading => ({
   kind: 'term',
   term,
@@ -48,10 +63,7 @@ export const doubtNotes = (marks: readonly string[]): readonly Note[] =>
  */
 export function readTerm(text: string, vocabulary: Vocabulary, context: CellContext): TermReading {
   const settled = translated(text, context);
-  if (settled !== undefined) {
-    const notes = [readAs('translation', `${quote(text)} read as ${settled}, as the profile says`)];
-    return termReading(settled, 0, notes);
-  }
+  if (settled !== undefined) return translatedReading(text, settled);
   const marked = /[?()[\]]/u.test(text);
   const bare = /^[-\s.·•/_"']*$/u.test(plainSigns(text));
   const whole = marked || bare ? null : matchTerm(text, vocabulary);

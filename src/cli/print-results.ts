@@ -123,12 +123,12 @@ function printSources(terminal: Terminal, { study }: Results): void {
 
 /** What is open before any verdict; what is ready only in full. */
 function printReadiness(terminal: Terminal, lines: Results['study']['readiness'], full: boolean): void {
-  for (const { state, says, mend } of lines) {
+  for (const { topic, state, says, mend } of lines) {
     if (state === 'ready' && !full) continue;
     const text = mend === undefined ? says : `${says} ${mend}`;
     const mark = state === 'ask' ? '?' : state === 'mind' ? '!' : '·';
     terminal.out(
-      `${item(mark, full ? text : firstWords(says, state === 'ask' ? 3 : 1, terminal.width), terminal.width)}\n`,
+      `${item(mark, full ? text : firstWords(says, state === 'ask' ? 3 : topic === 'witness' ? 2 : 1, terminal.width), terminal.width)}\n`,
     );
   }
 }

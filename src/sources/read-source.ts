@@ -164,7 +164,9 @@ function mergedRows(merged: readonly MergedCells[]): ReadonlyMap<number, Readonl
 
 /** Two columns with one header are no fault once the profile tells them apart. */
 function settledFaults(laidOut: ReturnType<typeof layOut>, profile: SourceProfile): SourceReading['faults'] {
-  const named = new Set(profile.columns.flatMap(({ header }) => header));
+  const named = new Set(
+    profile.columns.flatMap(({ header, undecided }) => (undecided === undefined ? header : [])),
+  );
   const settled = new Set(
     laidOut.duplicates
       .filter(({ columns }) => columns.slice(1).every((i) => named.has(laidOut.headers[i]!)))

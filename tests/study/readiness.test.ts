@@ -120,3 +120,40 @@ describe('whether the data are ready', () => {
     });
   });
 });
+
+describe('how numbers became objects', () => {
+  const head = 'Frag.,Object no.,Site,Context,Fibre\n';
+  const told = (text: string, profile?: object) => {
+    const study = checkStudy(
+      {
+        title: 't',
+        sources: [{ file: 'a.csv', ...(profile === undefined ? {} : { profile: 'a.json' }) }],
+        witness: { is: 'column' },
+      },
+      'study.json',
+    );
+    const files = new Map([
+      ['a.csv', bytes(text)],
+      ['a.json', bytes(JSON.stringify(profile ?? {}))],
+    ]);
+    return readinessOf(prepareStudy(study, files)).filter(({ says }) => says.includes('became'));
+  };
+  const columns = [{ header: 'Object no.', attribute: 'item' }];
+
+  it('is said where one number stands in several contexts or at several sites', () => {
+    const table = `${head}1,7,Holm,A,wool\n2,7,Holm,B,wool\n3,8,Holm,A,wool\n4,8,Ness,A,wool\n5,9,Ness,A,wool\n6,9,Ness,A,wool\n`;
+    expect(told(table, { columns })).toMatchObject([
+      {
+        state: 'mind',
+        says: '3 numbers became 5 items because 1 stands at several sites and 1 stands in several contexts ("itemNumbers"), where numbers restart as a rule.',
+      },
+    ]);
+  });
+
+  it('is not said where each number is one object, or where the profile says so', () => {
+    const table = `${head}1,7,Holm,A,wool\n2,7,Holm,B,wool\n`;
+    expect(told(table, { columns })).toHaveLength(1);
+    expect(told(table, { columns, itemNumbers: 'everywhere' })).toEqual([]);
+    expect(told(`${head}1,7,Holm,A,wool\n2,7,Holm,A,wool\n`, { columns })).toEqual([]);
+  });
+});

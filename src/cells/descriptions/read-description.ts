@@ -1,9 +1,11 @@
 import type { AttributeDefinition, Register } from '../../attributes/definition.ts';
+import { takeDoubt } from '../certainty.ts';
 import type { CellContext } from '../context.ts';
 import { emptyTerm, flagged, notUnderstood, quote, readAs } from '../notes.ts';
 import { readNothing } from '../nothing.ts';
 import type { CellState, Note, Reading } from '../reading.ts';
 import { translated } from '../terms.ts';
+import { plainSigns } from '../text.ts';
 import { nothingInWords } from '../wording/nothing-in-words.ts';
 import { alternatives, mergeDenied } from './alternatives.ts';
 import { type Item, itemsOf } from './items.ts';
@@ -62,7 +64,14 @@ export function readDescription(
   }
   const bracketed = /^[([][^()[\]]+[)\]]$/u.test(text.trim()) ? 1 : 0;
   const parsed = alternatives(items, lexicon, text);
-  return finish(text, parsed, lexicon, context, whole === null ? bracketed : 0, whole !== null);
+  return finish(
+    text,
+    parsed,
+    lexicon,
+    context,
+    whole === null ? bracketed : takeDoubt(plainSigns(text)).steps,
+    whole !== null,
+  );
 }
 
 /** Nothing in a word, or in a sentence that names no kind: "Bindung nicht bestimmbar", "weave obscured". */

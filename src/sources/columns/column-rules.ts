@@ -25,7 +25,7 @@ export function assignRules(
       })
       .find((at) => at >= 0);
     if (index !== undefined) rules.set(index, rule);
-    else if (rule.optional !== true) {
+    else if (rule.optional !== true && rule.undecided === undefined) {
       faults.push({
         what: `the profile names the column "${wordings[0]}", which the file does not have`,
         where: { file },

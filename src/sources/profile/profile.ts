@@ -86,6 +86,16 @@ export const columnRule = z.strictObject({
     .array(attributeId)
     .optional()
     .describe('As for the whole source, for the descriptions of this column'),
+  undecided: z
+    .strictObject({
+      mayBe: z.array(attributeId).min(1).describe('Attributes that the column may feed, the likeliest first'),
+      because: text.describe('What speaks for it'),
+    })
+    .optional()
+    .describe(
+      'Written for whoever edits the profile, and not read: nobody has decided what the column holds. Name the ' +
+        'attribute ("attribute"), or null to keep the column as text; until then it is asked about',
+    ),
   circa: z
     .number()
     .min(0)

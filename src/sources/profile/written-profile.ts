@@ -1,3 +1,4 @@
+import { attributesOf } from '../columns/claims.ts';
 import type { ColumnPlan } from '../columns/column-plan.ts';
 import type { DecimalMark, Dialect } from '../source-reading.ts';
 import type { LayoutRule } from './layout-rules.ts';
@@ -6,7 +7,7 @@ import type { ColumnRule, SourceProfile } from './profile.ts';
 /**
  * The profile that gives the same reading again: what was passed in, with encoding, delimiter, layout and
  * the attribute, unit and decimal mark of every column written out. A column kept as text says so with
- * `attribute: null`, unless a suggestion waits for an answer: then it is left open.
+ * `attribute: null`; one for which a suggestion waits for an answer says what it may be, and stays open.
  */
 export function writtenProfile(
   given: SourceProfile,
@@ -29,9 +30,14 @@ export function writtenProfile(
 }
 
 function ruleOf(plan: ColumnPlan, decimal: DecimalMark, habit: DecimalMark): ColumnRule[] {
-  const base: ColumnRule = { ...plan.rule, header: plan.rule.header ?? plan.header };
-  if (plan.status === 'empty' || plan.status === 'suggested')
-    return plan.rule.header === undefined ? [] : [base];
+  const { undecided: _undecided, ...rule } = plan.rule;
+  const base: ColumnRule = { ...rule, header: rule.header ?? plan.header };
+  if (plan.status === 'suggested' && plan.suggestion !== undefined) {
+    const { attribute, split, reason } = plan.suggestion;
+    const mayBe = split === undefined ? [attribute] : attributesOf({ split });
+    return [{ ...base, undecided: { mayBe, because: reason } }];
+  }
+  if (plan.status === 'empty' || plan.status === 'suggested') return rule.header === undefined ? [] : [base];
   if (plan.split !== undefined) return [{ ...base, split: plan.split }];
   if (plan.status === 'ignored') return [base];
   if (plan.attribute === undefined) return [{ ...base, attribute: null }];

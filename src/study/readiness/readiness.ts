@@ -3,6 +3,7 @@ import type { Prepared } from '../prepare.ts';
 import type { ReadinessLine } from '../results.ts';
 import { shrinkageLine } from '../shrinkage.ts';
 import { compoundLines, labelLines, levelLines, namesLine } from './labels.ts';
+import { numbersLine } from './numbers-of-objects.ts';
 import { certaintyLine, columnsLine, gapLines, recorderLine } from './recording.ts';
 import { witnessLines } from './witness.ts';
 
@@ -14,6 +15,7 @@ import { witnessLines } from './witness.ts';
 export function readinessOf(prepared: Prepared): readonly ReadinessLine[] {
   return [
     ...witnessLines(prepared),
+    ...numbersLine(prepared),
     ...namesLine(prepared),
     ...compoundLines(prepared),
     ...labelLines(prepared),
