@@ -1,11 +1,11 @@
-import { plainSigns } from './text.ts';
+import { IDEM_AHEAD } from './idem.ts';
+import { alternation, plainSigns } from './text.ts';
 
-/**
- * Words for "as above" that a catalogue follows up with something of its own. "same" and a ditto mark alone are
- * none: "same, but coarser" is a remark.
- */
-const AHEAD =
-  /^(?:ebd\.|ebda\.|ebd|ebenda|ibid\.|ibid|ibidem|ib\.|idem|id\.|ditto|do\.|dto\.|dito|s\. ?o\.|siehe oben|wie oben|wie vor|as above|same as above|comme ci-dessus|come sopra|c\.s\.|como arriba|som ovenfor|som over)(?: ?[,;:] ?| (?=\p{L}+\.? ?\d|\d))(?=\S)/iu;
+/** "Ebd., Grab 5", "id. 2003": words for "as above" that a cell follows up with something of its own. */
+const AHEAD = new RegExp(
+  `^(?:${alternation(IDEM_AHEAD)})(?: ?[,;:] ?| (?=\\p{L}+\\.? ?\\d|\\d))(?=\\S)`,
+  'iu',
+);
 const YEAR = /(?<!\d)(?:1[5-9]|20)\d\d[a-z]?(?!\d)/u;
 
 /** What a cell adds to "as above": "ebd., Grab 5" -> "Grab 5"; null where it adds nothing, or is no ditto. */

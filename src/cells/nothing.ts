@@ -1,4 +1,5 @@
 import type { CellContext } from './context.ts';
+import { IDEM } from './idem.ts';
 import { flagged, quote, readAs } from './notes.ts';
 import type { CellState, Note } from './reading.ts';
 import { foldCell, ownValue } from './text.ts';
@@ -47,11 +48,6 @@ const ABSENT = set(
 const NOT_DETERMINED =
   /^(?:(?:not|non|no|pas|nicht|kan ikke|ikke|ej|n)[. ]+(?:det|obs|vis|ident|cons|mes|mis|ermitt|sampl|beprob|campion|muestr|prov|anal|rilev|ril|med|reg|best|bev|erh|mess|erk|meas|pres|mal(?:t|es|bar)|synl|opl|oppg|angiv|doc|specif)\p{L}*|(?:indet|undet(?!ect)|unbest|ubest|unident|neident|inident|no ident)\p{L}*)\.?$/u;
 const DASH = /^(?:[-.·•/_ ]+|--+)$/u;
-const IDEM = set(
-  "idem|id.|ditto|do.|dto.|dito|\"|''|〃|ebd.|ebda.|ebenda|ibid.|ibidem|ib.|samme|samme som over|s.o.|s. o.|siehe oben|wie oben|wie vor|ebenso|as above|same|same as above|see above|" +
-    'comme ci-dessus|meme|voir ci-dessus|come sopra|c.s.|lo mismo|igual|como arriba|som ovenfor|som over|do|-"-|- " -|„',
-);
-
 /** "Siehe oben" in German lists, "sans objet" in French ones: the same as above, or that nothing could be there. */
 const DOUBTFUL_IDEM = set('s.o.|s. o.');
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { viewSource } from '../../src/app/engine/source-view.ts';
-import { questionsOf } from '../../src/app/screens/sources/question-list.ts';
+import { onOnePage, questionKey, questionsOf } from '../../src/app/screens/sources/question-list.ts';
 import { extendRegister } from '../../src/attributes/register.ts';
 import { asSort, proposeAsIs, withOwnColumns } from '../../src/sources/columns/propose-attributes.ts';
 import { read, register } from '../sources/support.ts';
@@ -61,5 +61,35 @@ describe('the wordings that no term covers', () => {
   it('ask one question a column where they are many, and one each where they are few', () => {
     expect(kinds(5).filter((kind) => kind.startsWith('term'))).toEqual(['terms']);
     expect(kinds(2).filter((kind) => kind.startsWith('term'))).toEqual(['term', 'term']);
+  });
+});
+
+describe('a page of questions', () => {
+  it('has no more than forty, however many there are, the first of them first', () => {
+    const text = `Find no.,Site\n${Array.from({ length: 120 }, (_, row) => `F${row % 60},Harrow`).join('\n')}\n`;
+    const questions = questionsOf(viewSource(read(text), register, []), []);
+    expect(questions.length).toBeGreaterThan(60);
+    expect(onOnePage(questions, true)).toEqual(questions.slice(0, 40));
+    expect(onOnePage(questions, false)).toEqual(questions.slice(0, 8));
+  });
+
+  it('asks of a column once: what is suggested is not asked again among the columns to take as they are', () => {
+    const text =
+      'Find no.,Structure,Yarn diam.,Qaa,Qbb,Qcc\n' +
+      '1,tabby,0.4,x,red,3\n2,tabby,0.5,,blue,4\n3,twill,0.6,x,red,9\n4,twill,0.5,,red,7\n';
+    const source = viewSource(read(text), register, []);
+    const questions = questionsOf(source, []);
+    const asked = questions.flatMap((question) =>
+      question.kind === 'as-is'
+        ? question.proposals.map(({ header }) => header)
+        : 'column' in question
+          ? [question.column.header]
+          : [],
+    );
+    expect(source.columns.find(({ header }) => header === 'Yarn diam.')?.status).toBe('suggested');
+    expect(asked).toContain('Yarn diam.');
+    expect(questions.map(({ kind }) => kind)).toContain('as-is');
+    expect(new Set(asked).size).toBe(asked.length);
+    expect(new Set(questions.map(questionKey)).size).toBe(questions.length);
   });
 });

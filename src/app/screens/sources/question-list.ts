@@ -37,8 +37,12 @@ export function questionsOf(
   const within = duplicates.filter(
     ({ first, second }) => first.source === source.name && second.source === source.name,
   );
-  // Columns that can be taken as they are ask one question together.
-  const asIs = source.asIs.length > 1 ? source.asIs : [];
+  // Columns that can be taken as they are ask one question together; a suggested one is asked about by itself.
+  const suggested = new Set(
+    columns.flatMap(({ header, status }) => (status === 'suggested' ? [header] : [])),
+  );
+  const own = source.asIs.filter(({ header }) => !suggested.has(header));
+  const asIs = own.length > 1 ? own : [];
   const together = new Set(asIs.map(({ header }) => header));
   const repeated = source.repeatedIds.filter(({ decision }) => decision === null);
   return [
@@ -73,6 +77,16 @@ export function questionsOf(
       .map((pair) => ({ kind: 'duplicate' as const, pair })),
     ...termQuestions(source.openTerms),
   ];
+}
+
+/** Questions that are shown at first. */
+export const SHOWN = 8;
+/** A page of more questions than this is answered by nobody; the next ones come as these are answered. */
+export const MOST = 40;
+
+/** Those of them that a page shows. */
+export function onOnePage(questions: readonly SourceQuestion[], all: boolean): readonly SourceQuestion[] {
+  return questions.slice(0, all ? MOST : SHOWN);
 }
 
 /** From so many on, the wordings of a column ask one question together. */

@@ -10,15 +10,11 @@ import { BlanksQuestion, RepeatedAllQuestion, RepeatedQuestion, SheetQuestion } 
 import { DuplicateAllQuestion, DuplicateQuestion } from './duplicate-questions.tsx';
 import { PiecesQuestion, UnitQuestion } from './measure-questions.tsx';
 import { OverflowQuestion } from './overflow-question.tsx';
-import { questionKey, questionsOf, type SourceQuestion } from './question-list.ts';
+import { MOST, onOnePage, questionKey, questionsOf, SHOWN, type SourceQuestion } from './question-list.ts';
 import type { Target } from './target.ts';
 import { TermQuestion } from './term-question.tsx';
 import { TermsQuestion } from './terms-question.tsx';
 import { useProfile } from './use-profile.ts';
-
-const SHOWN = 8;
-/** A page of more questions than this is answered by nobody; the next ones come as these are answered. */
-const MOST = 40;
 
 export interface QuestionsProps {
   readonly source: SourceView;
@@ -33,7 +29,7 @@ export function Questions({ source, onTarget }: QuestionsProps) {
   const suggested = source.columns.filter(
     (column) => column.suggestion?.sure === true && column.status === 'suggested',
   );
-  const shown = questions.slice(0, all ? MOST : SHOWN);
+  const shown = onOnePage(questions, all);
   const acceptAll = () =>
     edit(
       (profile) => ({
