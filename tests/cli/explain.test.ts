@@ -41,6 +41,10 @@ describe('thrum explain', () => {
     expect(out).toContain('1 where not named, 0 leaves it out.\n');
   });
 
+  it.each(ANALYSES.map(({ kind }) => kind))('%s: names no end that nobody set', async (kind) => {
+    expect((await thrum('explain', kind)).out).not.toContain(String(Number.MAX_SAFE_INTEGER));
+  });
+
   it('says what a word of answers means', async () => {
     expect((await thrum('explain', 'medoid')).out).toBe(
       'medoid: the record of a group that is nearest to all its others\n',

@@ -8,6 +8,12 @@ import { thrum } from '../cli/thrum.ts';
 const read = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
 const exists = (path: string) => existsSync(new URL(`../../${path}`, import.meta.url));
 
+const FILES = ['src', 'tests', 'docs', 'datasets'].flatMap((folder) =>
+  readdirSync(new URL(`../../${folder}/`, import.meta.url), { recursive: true, encoding: 'utf8' }).map(
+    (file) => `${folder}/${file}`,
+  ),
+);
+
 describe('docs/file-formats.md', () => {
   const examples = [...read('docs/file-formats.md').matchAll(/```json\n([\s\S]*?)```/g)].map(
     ([, json]) => json,
@@ -43,21 +49,55 @@ describe('docs/architecture.md', () => {
   });
 });
 
+describe('docs/cli.md', () => {
+  const text = read('docs/cli.md');
+  const section = (verb: string) =>
+    text.split(/^## /m).find((part) => part.startsWith(`thrum ${verb} `)) ?? '';
+  // What holds for every verb is said once; the options of `check` stand where printed figures are explained.
+  const everywhere = ['--help', '--json', '--allow-outside', '--trace'];
+
+  it.each(['read', 'run', 'place', 'check', 'open'])('names every option of thrum %s', async (verb) => {
+    const { out } = await thrum(verb, '--help');
+    const options = [...out.matchAll(/^ +(?:-\w, )?(--[a-z-]+)/gm)].map(([, option]) => option);
+    expect(options.length).toBeGreaterThan(1);
+    const said = verb === 'check' ? section(verb) + read('docs/printed-figures.md') : section(verb);
+    const named = new Set(said.match(/--[a-z][a-z-]*/g));
+    expect(options.filter((option) => !named.has(option) && !everywhere.includes(option))).toEqual([]);
+  });
+});
+
+describe('docs/methods', () => {
+  const rows = readdirSync(new URL('../../docs/methods/', import.meta.url)).flatMap((page) => {
+    // The lines of a table below a head that ends with "checked in".
+    const tables = read(`docs/methods/${page}`).matchAll(/^\|.*\| checked in \|\n((?:\|.*\n)+)/gm);
+    return [...tables].flatMap(([, lines]) =>
+      lines.split('\n').map((line) => ({ page, cell: line.split('|').at(-2) ?? '' })),
+    );
+  });
+
+  it('name tests and references that exist where they say what is checked', () => {
+    const names = rows.flatMap(({ page, cell }) =>
+      [...cell.matchAll(/`([a-z/-]+)`/g)].map(([, name]) => ({ page, name })),
+    );
+    expect(names.length).toBeGreaterThan(25);
+    const absent = names.filter(
+      ({ name }) =>
+        !FILES.some((file) => file.endsWith(`/${name}.test.ts`) || file.endsWith(`/${name}.json`)),
+    );
+    expect(absent).toEqual([]);
+  });
+});
+
 const PAGES = [
   'README.md',
   'DEVELOPERS.md',
+  'SECURITY.md',
   'datasets/demo/README.md',
   'datasets/open/README.md',
   ...readdirSync(new URL('../../docs/', import.meta.url), { recursive: true, encoding: 'utf8' })
     .filter((file) => file.endsWith('.md'))
     .map((file) => `docs/${file}`),
 ];
-
-const FILES = ['src', 'tests', 'docs', 'datasets'].flatMap((folder) =>
-  readdirSync(new URL(`../../${folder}/`, import.meta.url), { recursive: true, encoding: 'utf8' }).map(
-    (file) => `${folder}/${file}`,
-  ),
-);
 
 /** The anchor that a heading gets where Markdown is rendered. */
 const anchorOf = (heading: string) =>

@@ -40,7 +40,7 @@ export const chronologyOptions = z.strictObject({
   }),
   confidence: z.number().gt(0.5).lt(1).default(0.95).meta({
     title: 'Confidence',
-    description: 'Confidence of the limits of counts; a p below 1 minus it is called a change.',
+    description: 'Confidence of the limits of counts; a p of at most 1 minus it is called a change.',
   }),
   relabellings: z.int().min(99).max(99_999).default(1999).meta({
     title: 'Relabellings',

@@ -94,7 +94,7 @@ export function computeMap(input: AnalysisInput, options: MapOptions): MapFound 
       items[row].length < LEAST_RANKED ? [{ label, items: items[row].length }] : [],
     ),
     without: 'why' in coordinates ? [] : table.rows.filter((_, row) => located[row].at === null),
-    axesShares: 'why' in axes ? [] : Array.from(axes.eigenvalues, (value) => value / axes.trace),
+    axesShares: 'why' in axes ? [] : Array.from(axes.eigenvalues, (value) => value / axes.positive),
     outlines: coast === undefined || options.coast === undefined ? [] : outlinesOf(coast, options.coast),
     n: {
       ...behind(table.entries.map(({ record }) => record)),

@@ -46,7 +46,8 @@ export const similarityOptions = z.strictObject({
   }),
   relabellings: z.int().min(99).max(99_999).default(9999).meta({
     title: 'Relabellings',
-    description: 'Random orders of the assemblages where not all can be tried.',
+    description:
+      'Random orders of the assemblages, and deals of the items of a pair (1999 at most), where not all can be tried.',
   }),
   resamples: z.int().min(199).max(19_999).default(999).meta({
     title: 'Resamples',

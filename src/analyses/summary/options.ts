@@ -31,7 +31,7 @@ export const summaryOptions = z.strictObject({
     .meta({
       title: 'Bins of time',
       description:
-        'Astronomical years (0 is 1 BC) from, to and width: each record is shared out evenly over its span of years.',
+        'Astronomical years (0 is 1 BC): {"from": -400, "to": 400, "width": 100}. Each record is shared out evenly over its span of years.',
     }),
 });
 

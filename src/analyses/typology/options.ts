@@ -11,7 +11,8 @@ export const typologyOptions = z.strictObject({
   }),
   fold: groupingId().default('assemblage').meta({
     title: 'Left out together',
-    description: 'Types are predicted for the records of each of these from all the others',
+    description:
+      'Attribute whose labels are left out in turn, such as site: types are predicted for the records of each from all the others',
   }),
   against: z.array(groupingId()).default(['site', 'period', 'phase', 'fibre', 'preservation']).meta({
     title: 'Set against',

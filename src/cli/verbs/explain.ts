@@ -126,10 +126,10 @@ function shapeOf({ type, minimum, exclusiveMinimum, maximum, exclusiveMaximum }:
   if (type === 'array') return ['a list'];
   if (type === 'boolean') return ['true or false'];
   const bounds = [
-    ...(minimum === undefined ? [] : [`from ${minimum}`]),
+    ...(minimum === undefined || minimum === Number.MIN_SAFE_INTEGER ? [] : [`from ${minimum}`]),
     ...(exclusiveMinimum === undefined ? [] : [`above ${exclusiveMinimum}`]),
     ...(exclusiveMaximum === undefined ? [] : [`and below ${exclusiveMaximum}`]),
-    // The schema of a whole number without an end of its own names the greatest that is exact.
+    // The schema of a whole number without an end of its own names the least and the greatest that are exact.
     ...(maximum === undefined || maximum === Number.MAX_SAFE_INTEGER ? [] : [`to ${maximum}`]),
   ];
   return bounds.length === 0 ? [] : [bounds.join(' ')];

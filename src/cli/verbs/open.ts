@@ -19,7 +19,7 @@ const APP = fileURLToPath(new URL('../../../dist/app', import.meta.url));
 export const openVerb: Verb = (terminal) =>
   new Command('open')
     .description('serve the workbench on this machine and print its address')
-    .argument('[files...]', 'a study file (JSON), or tables (CSV, TSV, XLSX), to open in it')
+    .argument('[files...]', 'a study file (JSON), or tables (CSV, TSV, XLSX, Parquet), to open in it')
     .addOption(
       new Option('--port <number>', 'port to listen on').argParser(readPort).default(0, 'any that is free'),
     )

@@ -34,7 +34,7 @@ export const readVerb: Verb = (terminal, setStatus) =>
     .argument('<files...>', 'CSV, TSV, XLSX or Parquet files; "-" reads one from the pipe')
     .option('--profile <file>', 'source profile, or datapackage.json, that says how to read it')
     .option('--study <file>', 'study whose own attributes, terms and subject are to be used too')
-    .option('--sheet <name>', 'sheet of an XLSX file; the first one if left out')
+    .option('--sheet <name>', 'sheet of an XLSX file; needed where more than one holds anything')
     .addOption(
       new Option(
         '--pieces <which>',

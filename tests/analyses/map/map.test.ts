@@ -64,6 +64,22 @@ describe('places that lean the same way', () => {
     expect(of.get('Ness')?.likeness).toBeCloseTo(60, 9);
   });
 
+  it('are laid out on axes whose shares are of what any axis can show, never more than all', () => {
+    // By hand: opposite places are 1 apart, neighbours 1/2, so that the eigenvalues are 1/2, 1/2 and -1/4 (Gower 1966).
+    const halves = {
+      a: ['limeBast', 'willowBast'],
+      b: ['wool', 'silk'],
+      c: ['limeBast', 'wool'],
+      d: ['willowBast', 'silk'],
+    };
+    const corners = Object.entries(halves).flatMap(([site, fibres]) =>
+      Array.from({ length: 10 }, (_, i) => ({ site, fibre: fibres[i % 2] })),
+    );
+    const { found: square } = ask(map, inputFrom(corners), { of: 'fibre', to: 'a', deals: 99 });
+    expect(square.axesShares).toHaveLength(2);
+    for (const share of square.axesShares) expect(share).toBeCloseTo(0.5, 9);
+  });
+
   it('are none among samples of one source, and cannot be told of too few', () => {
     const alike = ask(map, inputFrom(['a', 'b', 'c', 'd'].flatMap((site, i) => place(site, i, i, 5))), {
       ...OPTIONS,

@@ -23,11 +23,12 @@ export const comparisonOptions = {
     .default({})
     .meta({
       title: 'Weights of the blocks',
-      description: 'How much each block counts; 1 where not named, 0 leaves it out',
+      description:
+        'How much each block counts: {"spacing": 2, "fibre": 0}; 1 where not named, 0 leaves it out',
     }),
   attributeWeights: z.record(attributeId(), z.number().min(0)).default({}).meta({
     title: 'Weights of attributes',
-    description: 'How much single attributes count within their block; 1 where not named',
+    description: 'How much single attributes count within their block: {"rowSpacing": 2}; 1 where not named',
   }),
   mode: z.enum(['blocks', 'plain']).default('blocks').meta({
     title: 'Dissimilarity',
