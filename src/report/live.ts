@@ -1,6 +1,11 @@
 import { gzipSync, strToU8 } from 'fflate';
+import { legendBeyond } from './drawing/legend.ts';
+import { numberOr } from './drawing/plain.ts';
 import { base64 } from './drawing/png.ts';
 import type { NumberedFigure } from './page/outline.ts';
+
+/** CSS pixels of a figure on a screen, on the narrow side. */
+const SCREEN = 800;
 
 /** Text packed so that a browser can unpack it; without a time, so that equal texts give equal bytes. */
 function packed(text: string): string {
@@ -21,7 +26,13 @@ function plain(_key: string, value: unknown): unknown {
  */
 export function livePart(figures: readonly NumberedFigure[], plotly: string): string {
   const numbers = Object.fromEntries(
-    figures.map(({ name, figure }) => [name, { data: figure.data, layout: figure.layout }]),
+    figures.map(({ name, figure: { data, layout } }) => [
+      name,
+      {
+        data,
+        layout: { ...layout, height: numberOr(layout.height, 400) + legendBeyond(data, layout, SCREEN) },
+      },
+    ]),
   );
   return `<script type="application/octet-stream" id="plotting">${packed(plotly)}</script>
 <script type="application/octet-stream" id="numbers">${packed(JSON.stringify(numbers, plain))}</script>

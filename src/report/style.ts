@@ -1,4 +1,5 @@
-import { FIGURE_FONT, GROUND } from '../analyses/shared/figure/style.ts';
+import { GROUND } from '../analyses/shared/figure/colours.ts';
+import { FIGURE_FONT } from '../analyses/shared/figure/style.ts';
 
 /** Columns of a page that takes A4 and Letter alike: figures stand in one of them or across both. */
 const COLUMN = { one: '84mm', two: '174mm' } as const;

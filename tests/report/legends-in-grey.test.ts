@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { GROUND } from '../../src/analyses/shared/figure/style.ts';
+import { GROUND } from '../../src/analyses/shared/figure/colours.ts';
 import type { Results } from '../../src/study/results.ts';
 import { lab, linear } from '../analyses/colours.ts';
 import { demoRun } from '../demo/demo-run.ts';
@@ -23,7 +23,7 @@ function looksOf(data: readonly Plain[]): readonly Look[] {
       const marker = (trace.marker ?? {}) as Plain;
       const line = (trace.line ?? {}) as Plain;
       const colour = first(marker.color) ?? line.color;
-      // From the eighth kind on all share the neutral style, in colour as in grey.
+      // What has no kind, or is not recorded, shares the neutral look.
       if (typeof colour !== 'string' || !colour.startsWith('#') || colour === GROUND.neutral) return [];
       const pattern = ((marker.pattern ?? {}) as Plain).shape;
       const shape = [trace.type, trace.mode, first(marker.symbol), pattern, line.dash].map(String).join(' ');

@@ -1,15 +1,9 @@
 import type { Figure } from '../contract.ts';
 import { inSentence, printCount, printYear } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { BAR_TEXT, kindBar, MOST_KINDS } from '../shared/figure/kinds.ts';
 import { markStyle } from '../shared/figure/marks.ts';
-import {
-  axis,
-  BAR_TEXT,
-  escapeText,
-  figureLayout,
-  GROUND,
-  kindBar,
-  MOST_KINDS,
-} from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import type { ChronologyFound, Phase } from './found.ts';
 
 /** Shares of the kinds in each phase, the earliest above; null where there are fewer than two phases. */

@@ -1,16 +1,16 @@
 import type { Figure } from '../contract.ts';
 import { inSentence, printCount, printNumber } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { kindBar, MOST_KINDS } from '../shared/figure/kinds.ts';
 import { markStyle } from '../shared/figure/marks.ts';
 import { acrossFor, panelAxes, panelsLayout } from '../shared/figure/panels.ts';
-import { axis, escapeText, GROUND, kindBar, MOST_KINDS } from '../shared/figure/style.ts';
+import { axis, escapeText } from '../shared/figure/style.ts';
 import { printSlice, yearAxis } from '../years.ts';
 import type { ChronologyFound } from './found.ts';
 import { thinned, yearRange } from './slices-figures.ts';
 
 /** More panels than this would not be read on a page; the largest places are drawn. */
 const MOST_PANELS = 12;
-/** CSS pixels that the names of the kinds take above the panels. */
-const LEGEND = 44;
 
 /** One panel a place, the kinds stacked through time; null where there are fewer than two places. */
 export function placesFigure(found: ChronologyFound): Figure | null {
@@ -78,7 +78,7 @@ export function placesFigure(found: ChronologyFound): Figure | null {
     yTitle: `${unit}s in a slice`,
     across: acrossFor(shown.length),
     height: 110,
-    legend: LEGEND,
+    legend: sets.map(({ label }) => label),
   });
   return {
     data,

@@ -1,15 +1,10 @@
 import type { Figure } from '../contract.ts';
 import { inSentence, printCount, printLevel, printNumber } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { type KindStyle, kindMarker } from '../shared/figure/kinds.ts';
 import { markStyle } from '../shared/figure/marks.ts';
 import { panelAxes, panelsLayout } from '../shared/figure/panels.ts';
-import {
-  axis,
-  escapeText,
-  figureLayout,
-  GROUND,
-  type KindStyle,
-  kindMarker,
-} from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { printSlice, yearAxis } from '../years.ts';
 import type { ChronologyFound, Series, SliceCount } from './found.ts';
 

@@ -1,7 +1,9 @@
 import type { Figure } from '../contract.ts';
 import { inSentence, printYear } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { kindMarker } from '../shared/figure/kinds.ts';
 import { markStyle } from '../shared/figure/marks.ts';
-import { axis, escapeText, figureLayout, GROUND, kindMarker } from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { yearAxis } from '../years.ts';
 import type { ChronologyFound, FindsSpan } from './found.ts';
 

@@ -1,14 +1,8 @@
 import type { Figure } from '../contract.ts';
 import { printCount, printP } from '../phrasing.ts';
-import {
-  assignStyles,
-  axis,
-  escapeText,
-  figureLayout,
-  GROUND,
-  kindBar,
-  kindStyle,
-} from '../shared/figure/style.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { assignStyles, kindBar, kindStyle } from '../shared/figure/kinds.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { type ClaimsFound, type LastDigits, VERDICTS } from './found.ts';
 import { quantitySaid } from './reading/terms.ts';
 

@@ -3,9 +3,11 @@ import { sortedValues } from '../../numerics/describing/quantile.ts';
 import { exp, ln } from '../../numerics/foundation/elementary.ts';
 import type { Figure } from '../contract.ts';
 import { DATE_UNIT } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { kindMarker } from '../shared/figure/kinds.ts';
 import { logTicks } from '../shared/figure/log-axis.ts';
 import { styleOf } from '../shared/figure/marks.ts';
-import { axis, escapeText, figureLayout, GROUND, kindMarker } from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { yearAxis } from '../years.ts';
 import type { AttributeContrast, ContrastFound, ContrastGroup } from './found.ts';
 

@@ -1,7 +1,9 @@
 import type { Figure } from '../contract.ts';
 import { printLevel, printYear } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { kindMarker, kindStyle } from '../shared/figure/kinds.ts';
 import { styleOf } from '../shared/figure/marks.ts';
-import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { pooledFigure } from '../shared/pooled/faces.ts';
 import { yearAxis } from '../years.ts';
 import { pooledAttribute } from './cells.ts';

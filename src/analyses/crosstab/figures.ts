@@ -1,16 +1,10 @@
 import { margins } from '../../numerics/tests/contingency.ts';
 import type { Figure } from '../contract.ts';
 import { printNumber } from '../phrasing.ts';
+import { DIVERGING, GROUND } from '../shared/figure/colours.ts';
+import { BAR_TEXT, kindBar, MOST_KINDS } from '../shared/figure/kinds.ts';
 import { styleOf } from '../shared/figure/marks.ts';
-import {
-  axis,
-  BAR_TEXT,
-  DIVERGING,
-  escapeText,
-  figureLayout,
-  GROUND,
-  kindBar,
-} from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { levelNote } from '../shared/level/said.ts';
 import { pooledSharesFigure } from '../shared/pooled/shares.ts';
 import type { CrosstabFound } from './found.ts';
@@ -54,7 +48,7 @@ function sharesFigure(found: CrosstabFound): Figure {
     }),
     caption:
       `${found.columnsLabel} by ${found.rowsLabel}: shares of ${countedOf(found)} with both recorded; numbers in the bars and in ` +
-      `brackets are counts${table.columns.length > 7 ? '; kinds beyond the seventh of the study share one neutral grey' : ''}.${levelNote(found.level, unit)}`,
+      `brackets are counts${table.columns.some((label) => (found.marks.get(label) ?? MOST_KINDS) >= MOST_KINDS) ? `; kinds beyond the ${MOST_KINDS} commonest of the study share one neutral grey` : ''}.${levelNote(found.level, unit)}`,
   };
 }
 

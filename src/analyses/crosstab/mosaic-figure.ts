@@ -1,7 +1,9 @@
 import { margins } from '../../numerics/tests/contingency.ts';
 import type { Figure } from '../contract.ts';
 import { printCount, printNumber } from '../phrasing.ts';
-import { axis, BAR_TEXT, DIVERGING, escapeText, figureLayout, GROUND } from '../shared/figure/style.ts';
+import { DIVERGING, GROUND } from '../shared/figure/colours.ts';
+import { BAR_TEXT } from '../shared/figure/kinds.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { levelNote } from '../shared/level/said.ts';
 import type { Cell, CrosstabFound } from './found.ts';
 import { countedOf } from './tables.ts';

@@ -1,15 +1,9 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure, Unavailable } from '../contract.ts';
 import { printCount, printList, printNumber, printP } from '../phrasing.ts';
-import {
-  axis,
-  escapeText,
-  figureLayout,
-  GROUND,
-  kindBar,
-  kindMarker,
-  kindStyle,
-} from '../shared/figure/style.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { kindBar, kindMarker, kindStyle } from '../shared/figure/kinds.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { groupsDoubt } from './doubt-words.ts';
 import { type GroupedRecord, type GroupingFound, groupName } from './found.ts';
 import { matrixFigure } from './matrix-figure.ts';

@@ -1,7 +1,9 @@
 import { dissimilarityAt } from '../../numerics/dissimilarity/condensed.ts';
 import type { Figure } from '../contract.ts';
 import { printCount, printNumber } from '../phrasing.ts';
-import { axis, escapeText, figureLayout, kindBar, kindStyle, SEQUENTIAL } from '../shared/figure/style.ts';
+import { SEQUENTIAL } from '../shared/figure/colours.ts';
+import { kindBar, kindStyle } from '../shared/figure/kinds.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { groupsDoubt } from './doubt-words.ts';
 import { type GroupingFound, groupName } from './found.ts';
 import { branchLine } from './tree-figure.ts';

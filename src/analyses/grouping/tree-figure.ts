@@ -1,7 +1,9 @@
 import type { MergeTree } from '../../numerics/grouping/tree.ts';
 import type { Figure } from '../contract.ts';
 import { printCount, printNumber } from '../phrasing.ts';
-import { axis, escapeText, figureLayout, GROUND, kindMarker, kindStyle } from '../shared/figure/style.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { kindMarker, kindStyle } from '../shared/figure/kinds.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { groupsDoubt } from './doubt-words.ts';
 import { type GroupingFound, groupName } from './found.ts';
 import { type Branches, treeLayout } from './tree-layout.ts';

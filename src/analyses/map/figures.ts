@@ -1,7 +1,8 @@
 import type { Figure } from '../contract.ts';
 import { inSentence } from '../phrasing.ts';
+import { kindMarker, passiveMarker } from '../shared/figure/kinds.ts';
 import { markStyle } from '../shared/figure/marks.ts';
-import { escapeText, kindMarker, passiveMarker } from '../shared/figure/style.ts';
+import { escapeText } from '../shared/figure/style.ts';
 import { likenessMap, shareMap } from './coloured-maps.ts';
 import type { MapFound } from './found.ts';
 import { coastTraces, type Ground, groundOf, mapLayout } from './ground.ts';

@@ -1,5 +1,6 @@
 import { printNumber } from '../phrasing.ts';
-import { axis, FIGURE_FONT, figureLayout, GROUND, PRINT_WIDTH } from '../shared/figure/style.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { axis, FIGURE_FONT, figureLayout, PRINT_WIDTH } from '../shared/figure/style.ts';
 import type { MapFound, MapPlace } from './found.ts';
 
 /** What lies beneath the places of every map: graticule, scale bar, coast; no tiles, and nothing from elsewhere. */

@@ -1,8 +1,9 @@
 import type { Figure } from '../contract.ts';
 import { coefficientName } from '../likeness-rank.ts';
 import { inSentence, printCount, printNumber } from '../phrasing.ts';
+import { kindMarker, passiveMarker } from '../shared/figure/kinds.ts';
 import { markStyle } from '../shared/figure/marks.ts';
-import { axis, escapeText, figureLayout, kindMarker, passiveMarker } from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import type { MapFound } from './found.ts';
 import { frameOf, MAP_HEIGHT } from './ground.ts';
 import {

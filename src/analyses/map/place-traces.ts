@@ -1,6 +1,7 @@
 import { labelled, namesOrNumbers, type PlacedLabel, type SaidPoints } from '../label-places.ts';
 import { printCount } from '../phrasing.ts';
-import { escapeText, GROUND } from '../shared/figure/style.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { escapeText } from '../shared/figure/style.ts';
 import type { MapFound, MapPlace } from './found.ts';
 import { type Frame, type Ground, INSIDE, MAP_HEIGHT } from './ground.ts';
 

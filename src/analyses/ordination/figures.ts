@@ -1,17 +1,10 @@
 import type { Figure } from '../contract.ts';
 import { labelled, namesOrNumbers, placeLabels } from '../label-places.ts';
 import { printCount, printLevel } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { assignStyles, kindMarker, kindStyle, passiveMarker } from '../shared/figure/kinds.ts';
 import { styleOf } from '../shared/figure/marks.ts';
-import {
-  assignStyles,
-  axis,
-  escapeText,
-  figureLayout,
-  GROUND,
-  kindMarker,
-  kindStyle,
-  passiveMarker,
-} from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import type { Axes, OrdinationFound } from './found.ts';
 import { methodName } from './options.ts';
 import { axisName } from './tables.ts';

@@ -1,15 +1,9 @@
 import type { Figure } from '../contract.ts';
 import { inSentence, printCount } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { findMarker, kindMarker, MOST_KINDS } from '../shared/figure/kinds.ts';
 import { type Marks, markStyle } from '../shared/figure/marks.ts';
-import {
-  axis,
-  escapeText,
-  figureLayout,
-  findMarker,
-  GROUND,
-  kindMarker,
-  MOST_KINDS,
-} from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import type { MapPosition, PlacementFound } from './found.ts';
 
 /** The find among its comparanda on two axes, each comparandum in the symbol of its label, the nearest ringed. */

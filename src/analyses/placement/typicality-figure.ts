@@ -1,15 +1,10 @@
 import type { LabelVerdict } from '../../numerics/tests/conformal.ts';
 import type { Figure } from '../contract.ts';
 import { printLevel } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { type KindStyle, MOST_KINDS } from '../shared/figure/kinds.ts';
 import { styleOf } from '../shared/figure/marks.ts';
-import {
-  axis,
-  escapeText,
-  figureLayout,
-  GROUND,
-  type KindStyle,
-  MOST_KINDS,
-} from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import type { PlacementFound } from './found.ts';
 import type { JudgedLabel, LabelRanking } from './sets-found.ts';
 import { inOrder, rightSaid } from './sets-tables.ts';

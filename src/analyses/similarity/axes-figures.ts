@@ -1,8 +1,10 @@
 import type { Figure } from '../contract.ts';
 import { labelled, type NamedPoint, namesOrNumbers } from '../label-places.ts';
 import { printNumber, printYear } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { findMarker, kindStyle } from '../shared/figure/kinds.ts';
 import { markersOf } from '../shared/figure/marks.ts';
-import { axis, escapeText, figureLayout, findMarker, GROUND, kindStyle } from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { yearAxis } from '../years.ts';
 import type { SimilarityFound } from './found.ts';
 

@@ -2,16 +2,10 @@ import { isDistance } from '../../numerics/assemblages/similarity.ts';
 import { condensedIndex } from '../../numerics/dissimilarity/condensed.ts';
 import type { Figure } from '../contract.ts';
 import { printCount, printNumber } from '../phrasing.ts';
+import { GROUND, SEQUENTIAL } from '../shared/figure/colours.ts';
+import { kindMarker, kindStyle } from '../shared/figure/kinds.ts';
 import { limitBars, partByLimits } from '../shared/figure/limit-bars.ts';
-import {
-  axis,
-  escapeText,
-  figureLayout,
-  GROUND,
-  kindMarker,
-  kindStyle,
-  SEQUENTIAL,
-} from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { SAID } from '../shared/options/coefficient.ts';
 import { biplotFigure, orderFigure } from './axes-figures.ts';
 import type { SimilarityFound } from './found.ts';

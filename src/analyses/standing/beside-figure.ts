@@ -1,9 +1,12 @@
 import type { Figure } from '../contract.ts';
 import { inSentence, printCount, printQuantity } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { type KindStyle, kindMarker, MOST_KINDS } from '../shared/figure/kinds.ts';
 import { logTicks, placeOnLog } from '../shared/figure/log-axis.ts';
 import { markStyle } from '../shared/figure/marks.ts';
 import { panelAxes, panelsLayout } from '../shared/figure/panels.ts';
-import { axis, escapeText, GROUND, type KindStyle, kindMarker, MOST_KINDS } from '../shared/figure/style.ts';
+import { shortNames } from '../shared/figure/short-names.ts';
+import { axis, escapeText } from '../shared/figure/style.ts';
 import type { Beside, BesideKind, BesideNumber, StandingFound } from './found.ts';
 
 /** Kinds of a panel; the rarer ones are in the table. */
@@ -13,7 +16,7 @@ const MOST_PANELS = 8;
 const LETTERS = 20;
 /** Beyond the outermost value, as a share of all. */
 const ROOM = 0.06;
-/** A site beyond the seven that have a colour of their own is filled all the same. */
+/** A site beyond those that have a look of their own is filled all the same. */
 const UNMARKED: KindStyle = { colour: GROUND.ink, symbol: 'circle', dash: 'solid', pattern: '' };
 const OTHERS: KindStyle = { colour: GROUND.sheet, symbol: 'circle', dash: 'solid', pattern: '' };
 
@@ -24,7 +27,6 @@ export function besideFigure(found: StandingFound): Figure | null {
   const shown = found.beside.slice(0, MOST_PANELS);
   if (shown.length === 0) return null;
   const style = siteMark === null || siteMark >= MOST_KINDS ? UNMARKED : markStyle(siteMark);
-  const rows = shown.reduce((most, one) => Math.max(most, rowsOf(one).length), 2);
   return {
     data: shown.flatMap((one, place) =>
       (one.kind === 'kinds' ? kindTraces(one, style) : numberTraces(one, style)).map((trace) => ({
@@ -47,7 +49,7 @@ export function besideFigure(found: StandingFound): Figure | null {
       xTitle: '',
       yTitle: '',
       across: 2,
-      height: 14 + 17 * rows,
+      height: shown.map((one) => 10 + 16 * Math.max(2, rowsOf(one).length)),
       own: true,
       left: 124,
       side: 138,
@@ -70,11 +72,10 @@ function more(beside: readonly Beside[]): string {
   return `${open > 0 ? ` ${printCount(open, 'open-ended reading')} at their known end.` : ''}${rarer ? ` Of kinds the ${MOST_KINDS_SHOWN} commonest.` : ''}${rest > 0 ? ` ${printCount(rest, 'attribute')} more in the table.` : ''}`;
 }
 
-const short = (label: string) => (label.length > LETTERS ? `${label.slice(0, LETTERS - 1)}…` : label);
-
 function rowsOf(one: Beside): string[] {
   if (one.kind === 'numbers') return ['this one', 'all others'];
-  return one.kinds.slice(0, MOST_KINDS_SHOWN).map(({ label }) => escapeText(short(label)));
+  const names = one.kinds.slice(0, MOST_KINDS_SHOWN).map(({ label }) => label);
+  return shortNames(names, ({ length }) => length <= LETTERS).map(escapeText);
 }
 
 function measureAxis(one: Beside): Readonly<Record<string, unknown>> {

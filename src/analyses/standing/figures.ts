@@ -1,17 +1,11 @@
 import type { Figure } from '../contract.ts';
 import { labelled, namesOrNumbers } from '../label-places.ts';
 import { printCount, printList, printNumber } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { findMarker, kindMarker, kindStyle } from '../shared/figure/kinds.ts';
 import { limitBars, partByLimits } from '../shared/figure/limit-bars.ts';
 import { markersOf } from '../shared/figure/marks.ts';
-import {
-  axis,
-  escapeText,
-  figureLayout,
-  findMarker,
-  GROUND,
-  kindMarker,
-  kindStyle,
-} from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { NAMED } from '../shared/options/coefficient.ts';
 import { besideFigure } from './beside-figure.ts';
 import type { Likeness, StandingFound } from './found.ts';

@@ -1,17 +1,10 @@
 import type { Figure } from '../contract.ts';
 import { printCount } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { BAR_TEXT, kindBar, kindMarker, kindStyle } from '../shared/figure/kinds.ts';
 import { logTicks } from '../shared/figure/log-axis.ts';
 import { styleOf } from '../shared/figure/marks.ts';
-import {
-  axis,
-  BAR_TEXT,
-  escapeText,
-  figureLayout,
-  GROUND,
-  kindBar,
-  kindMarker,
-  kindStyle,
-} from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { levelNote } from '../shared/level/said.ts';
 import { pooledFigure } from '../shared/pooled/faces.ts';
 import { pooledSharesFigure } from '../shared/pooled/shares.ts';

@@ -1,5 +1,6 @@
 import type { Figure } from '../contract.ts';
-import { axis, escapeText, figureLayout, SEQUENTIAL } from '../shared/figure/style.ts';
+import { SEQUENTIAL } from '../shared/figure/colours.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import type { RecordedCell } from './found.ts';
 
 const distinct = (values: readonly string[]) => [...new Set(values)];

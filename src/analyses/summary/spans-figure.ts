@@ -1,6 +1,8 @@
 import type { Figure } from '../contract.ts';
 import { printCount, printYear } from '../phrasing.ts';
-import { axis, escapeText, figureLayout, GROUND, kindStyle } from '../shared/figure/style.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { kindStyle } from '../shared/figure/kinds.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { yearAxis } from '../years.ts';
 import type { SpanGroup } from './found.ts';
 

@@ -1,5 +1,6 @@
+import { GROUND } from '../shared/figure/colours.ts';
 import { logTicks, placeOnLog } from '../shared/figure/log-axis.ts';
-import { axis, GROUND } from '../shared/figure/style.ts';
+import { axis } from '../shared/figure/style.ts';
 import type { End, Measurement, RecordPoint } from './found.ts';
 
 /** Axes of the two measurements, and the ranges drawn along them. */

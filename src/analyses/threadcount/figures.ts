@@ -1,14 +1,9 @@
 import type { Figure } from '../contract.ts';
 import { inSentence, printCount, printNumber } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { findMarker, kindMarker, MOST_KINDS } from '../shared/figure/kinds.ts';
 import { markStyle } from '../shared/figure/marks.ts';
-import {
-  escapeText,
-  figureLayout,
-  findMarker,
-  GROUND,
-  kindMarker,
-  MOST_KINDS,
-} from '../shared/figure/style.ts';
+import { escapeText, figureLayout } from '../shared/figure/style.ts';
 import { beyondReach, measuredAxis, rangeBars } from './axes.ts';
 import type { End, Measurement, ThreadcountFound } from './found.ts';
 import { type Heaped, heaped, heapIds, heapsSaid } from './heaps.ts';

@@ -1,8 +1,10 @@
 import type { Figure } from '../contract.ts';
 import { inSentence, printCount } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { kindMarker } from '../shared/figure/kinds.ts';
 import { markStyle } from '../shared/figure/marks.ts';
 import { acrossFor, panelAxes, panelsLayout } from '../shared/figure/panels.ts';
-import { escapeText, GROUND, kindMarker } from '../shared/figure/style.ts';
+import { escapeText } from '../shared/figure/style.ts';
 import { axisTitle, measuredAxis } from './axes.ts';
 import type { ThreadcountFound } from './found.ts';
 import { heaped, heapIds, heapName, heapsSaid } from './heaps.ts';

@@ -1,9 +1,11 @@
 import type { Figure } from '../contract.ts';
 import { inSentence, printLevel } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { kindMarker } from '../shared/figure/kinds.ts';
 import { limitBars } from '../shared/figure/limit-bars.ts';
 import { logTicks } from '../shared/figure/log-axis.ts';
 import { markStyle } from '../shared/figure/marks.ts';
-import { axis, escapeText, figureLayout, GROUND, kindMarker } from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import type { ThreadcountFound } from './found.ts';
 import { heaped, heapIds, heapName, heapsSaid } from './heaps.ts';
 

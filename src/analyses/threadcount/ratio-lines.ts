@@ -1,5 +1,5 @@
+import { GROUND } from '../shared/figure/colours.ts';
 import { placeOnLog } from '../shared/figure/log-axis.ts';
-import { GROUND } from '../shared/figure/style.ts';
 import type { RecordPoint } from './found.ts';
 
 /** Ratios whose lines are drawn where points lie near them: even, and each double. */

@@ -1,9 +1,11 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure } from '../contract.ts';
 import { printCount, printLevel, printNumber, printQuantity } from '../phrasing.ts';
+import { GROUND, SEQUENTIAL } from '../shared/figure/colours.ts';
+import { kindBar } from '../shared/figure/kinds.ts';
 import { logTicks } from '../shared/figure/log-axis.ts';
 import { markStyle } from '../shared/figure/marks.ts';
-import { axis, escapeText, figureLayout, GROUND, kindBar, SEQUENTIAL } from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import { NO_TYPE, type TypologyFound } from './found.ts';
 import type { HeapSplit, Threshold } from './split-found.ts';
 import { typeName } from './table-parts.ts';

@@ -1,8 +1,10 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Figure } from '../contract.ts';
 import { printCount } from '../phrasing.ts';
+import { GROUND } from '../shared/figure/colours.ts';
+import { kindBar, kindMarker } from '../shared/figure/kinds.ts';
 import { markStyle } from '../shared/figure/marks.ts';
-import { axis, escapeText, figureLayout, GROUND, kindBar, kindMarker } from '../shared/figure/style.ts';
+import { axis, escapeText, figureLayout } from '../shared/figure/style.ts';
 import type { Apart, TypeMap } from './apart-found.ts';
 import type { TypologyFound } from './found.ts';
 

@@ -1,4 +1,4 @@
-import { BLOCK_COLOURS, GROUND, KIND_COLOURS } from '../../analyses/shared/figure/style.ts';
+import { BLOCK_COLOURS, GROUND, KIND_COLOURS } from '../../analyses/shared/figure/colours.ts';
 
 /** Hands the palette of the figures to the style sheets, so that it is written once. */
 export function paint(style: CSSStyleDeclaration): void {

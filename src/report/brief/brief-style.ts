@@ -1,4 +1,5 @@
-import { FIGURE_FONT, GROUND } from '../../analyses/shared/figure/style.ts';
+import { GROUND } from '../../analyses/shared/figure/colours.ts';
+import { FIGURE_FONT } from '../../analyses/shared/figure/style.ts';
 import { SET } from '../heights.ts';
 
 const set = (name: keyof typeof SET) => `font-size: ${SET[name].size}pt; line-height: ${SET[name].line};`;

@@ -1,4 +1,4 @@
-import { GROUND } from '../../analyses/shared/figure/style.ts';
+import { GROUND } from '../../analyses/shared/figure/colours.ts';
 import { greatest, least } from '../../numerics/foundation/lists.ts';
 import type { Axis } from './axes.ts';
 import { paint } from './colours.ts';

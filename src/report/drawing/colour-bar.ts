@@ -1,4 +1,4 @@
-import { GROUND } from '../../analyses/shared/figure/style.ts';
+import { GROUND } from '../../analyses/shared/figure/colours.ts';
 import { type ColourScale, colourScale } from './colours.ts';
 import { LINE_HEIGHT, lettering, MIDDLE, widest } from './lettering.ts';
 import { type Box, boxPath, linePath, type Mark } from './marks.ts';

@@ -1,4 +1,4 @@
-import { GROUND } from '../../analyses/shared/figure/style.ts';
+import { GROUND } from '../../analyses/shared/figure/colours.ts';
 import type { Colour } from './marks.ts';
 import { each, list, numberOr, type Plain, textOr } from './plain.ts';
 

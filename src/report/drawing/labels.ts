@@ -1,3 +1,4 @@
+import { shortNames } from '../../analyses/shared/figure/short-names.ts';
 import { greatest } from '../../numerics/foundation/lists.ts';
 import type { Axis } from './axes.ts';
 import { broken, LINE_HEIGHT, lettering, widest, widthOf } from './lettering.ts';
@@ -36,12 +37,10 @@ type Lined = Labels['ticks'];
 function beside(ticks: Lined, scale: Scale, size: number, mostWide: number): Labels {
   const room = spacing(ticks, scale);
   const most = Math.max(1, Math.floor(room / (size * LINE_HEIGHT)));
-  const wrapped = ticks.map((tick) => {
+  const short = inRoom(ticks, size, mostWide);
+  const wrapped = ticks.map((tick, at) => {
     const lines = tick.lines.flatMap((line) => broken(line, size, mostWide));
-    return {
-      ...tick,
-      lines: lines.length > most ? [shortened(tick.lines.join(' '), size, mostWide)] : lines,
-    };
+    return { ...tick, lines: lines.length > most ? [short[at] as string] : lines };
   });
   const shown = room < size ? everyFew(wrapped, Math.ceil(size / room)) : wrapped;
   return {
@@ -78,10 +77,8 @@ const MOST_DEEP = 130;
 
 function turned(ticks: Lined, size: number, turn: number): Labels {
   const sine = turn === 0 ? 0 : Math.min(1, Math.abs(turn) / 57);
-  const cut = ticks.map((tick) => ({
-    ...tick,
-    lines: [shortened(tick.lines.join(' '), size, MOST_DEEP / sine)],
-  }));
+  const short = inRoom(ticks, size, MOST_DEEP / sine);
+  const cut = ticks.map((tick, at) => ({ ...tick, lines: [short[at] as string] }));
   const longest = Math.max(0, greatest(cut.map(({ lines }) => widest(lines, size))));
   return { ticks: cut, size, turn, depth: longest * sine + size };
 }
@@ -111,10 +108,10 @@ function everyFew(ticks: Lined, few: number): Lined {
   return ticks.map((tick, at) => (at % few === 0 ? tick : { ...tick, lines: [] }));
 }
 
-/** A name that is too long for its room ends in dots; the table has it whole. */
-export function shortened(text: string, size: number, width: number): string {
-  if (widthOf(text, size) <= width) return text;
-  let kept = text;
-  while (kept.length > 1 && widthOf(`${kept}…`, size) > width) kept = kept.slice(0, -1);
-  return `${kept.trimEnd()}…`;
+/** Names that are too long for their room are cut, no two alike; the table has them whole. */
+function inRoom(ticks: Lined, size: number, width: number): readonly string[] {
+  return shortNames(
+    ticks.map(({ lines }) => lines.join(' ')),
+    (text) => widthOf(text, size) <= width,
+  );
 }

@@ -1,4 +1,4 @@
-import { GROUND } from '../../analyses/shared/figure/style.ts';
+import { GROUND } from '../../analyses/shared/figure/colours.ts';
 import { append, greatest } from '../../numerics/foundation/lists.ts';
 import { fillOf, strokeOf } from './colours.ts';
 import { broken, lettering, MIDDLE, widthOf } from './lettering.ts';
@@ -15,9 +15,12 @@ export interface Legend {
 
 const SYMBOL = 22;
 const AFTER = 14;
-const LINE = 18;
+/** CSS pixels of a line. */
+export const LINE = 18;
 
-export function layLegend(traces: readonly Plain[], layout: Plain, width: number): Legend {
+/** Traces that a legend names; none where none is wanted. */
+function inLegend(traces: readonly Plain[], layout: Plain): readonly Plain[] {
+  if (layout.showlegend === false) return [];
   const shown = traces.filter(
     (trace) =>
       trace.showlegend !== false &&
@@ -28,7 +31,30 @@ export function layLegend(traces: readonly Plain[], layout: Plain, width: number
   );
   const wanted =
     shown.length > 1 || shown.some(({ showlegend }) => showlegend === true) || layout.showlegend === true;
-  if (layout.showlegend === false || !wanted || shown.length === 0) return { height: 0, marks: [] };
+  return wanted ? shown : [];
+}
+
+/**
+ * Pixels that plotly's legend of many names takes beyond the lines that every height allows for: it stands in columns as
+ * wide as the longest name.
+ */
+export function legendBeyond(traces: readonly Plain[], layout: Plain, width: number): number {
+  const shown = inLegend(traces, layout);
+  const size = numberOr(part(part(layout, 'legend'), 'font').size, 11);
+  const column =
+    PLOTLY.symbol +
+    greatest([0, ...shown.map(({ name }) => widthOf(lettering(textOr(name, '')).lines.join(' '), size))]);
+  const rows = Math.ceil(shown.length / Math.max(1, Math.floor(width / column)));
+  return Math.max(0, rows - LINES_ALLOWED) * PLOTLY.line;
+}
+
+const PLOTLY = { symbol: 45, line: 19 };
+/** Lines of a legend that the height of every figure allows for. */
+export const LINES_ALLOWED = 2;
+
+export function layLegend(traces: readonly Plain[], layout: Plain, width: number): Legend {
+  const shown = inLegend(traces, layout);
+  if (shown.length === 0) return { height: 0, marks: [] };
   const legend = part(layout, 'legend');
   const size = numberOr(part(legend, 'font').size, 11);
   const title = lettering(textOr(part(legend, 'title').text, ''))

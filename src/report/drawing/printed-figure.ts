@@ -3,7 +3,7 @@ import { PRINT_WIDTH } from '../../analyses/shared/figure/style.ts';
 import { valuesOn } from './axes.ts';
 import { colourBarOf } from './colour-bar.ts';
 import { drawFigure } from './draw-figure.ts';
-import { layLegend } from './legend.ts';
+import { LINE, LINES_ALLOWED, layLegend } from './legend.ts';
 import type { Drawing, Mark, TextMark } from './marks.ts';
 import { numberOr, part, textOr } from './plain.ts';
 
@@ -29,7 +29,7 @@ export function printedFigure(figure: Figure): DrawnFigure {
   const names = figure.data.some(
     ({ type, mode }) => textOr(mode, '').includes('text') && textOr(type, 'scatter').startsWith('scatter'),
   );
-  const cut = textsOf(narrow.marks).some(({ text }) => text.endsWith('…'));
+  const cut = textsOf(narrow.marks).some(({ text }) => text.includes('…'));
   const free = equalUnits(figure) ? narrow.namesLeftOut === 0 : said.length <= MOST_NAMES;
   const fits = !cut && left.length >= said.length * (1 - MAY_LOSE) && (!names || free);
   return fits ? { drawing: narrow, narrow: true } : { drawing: wide, narrow: false };
@@ -38,10 +38,19 @@ export function printedFigure(figure: Figure): DrawnFigure {
 /** CSS pixels that a figure is high in print, in one column or across both. */
 export function printedHeight(figure: Figure, narrow: boolean): number {
   if (narrow && !hasPanels(figure)) return heightInColumn(figure);
+  if (narrow) return heightOf(figure);
   const most = hasPanels(figure)
-    ? MOST_OF_PANELS
+    ? MOST_OF_PANELS + Math.max(0, numberOr(part(figure.layout, 'margin').t, 0) - ABOVE_PANELS)
     : Math.max(MOST_IN_PAGE, Math.min(rowsHigh(figure), MOST_OF_PANELS));
-  return Math.min(heightOf(figure), most);
+  return Math.min(heightOf(figure), most) + (hasPanels(figure) ? 0 : beyondAllowed(figure));
+}
+
+/** What a legend of many names takes beyond the lines that a height allows for; panels keep its room themselves. */
+function beyondAllowed({ data, layout }: Figure): number {
+  return Math.max(
+    0,
+    layLegend(data, layout, PRINT_WIDTH.double).height - LEGEND_LINE - (LINES_ALLOWED - 1) * LINE,
+  );
 }
 
 /** Small multiples keep their measure: in one column their headings would run into each other. */
@@ -95,6 +104,8 @@ function rowsHigh(figure: Figure): number {
 }
 
 const FEWEST_PANELS = 3;
+/** Above panels under a legend of two lines. */
+const ABOVE_PANELS = 66;
 /** Two thirds of a page. */
 const MOST_OF_PANELS = 620;
 /** Two fifths of a page. */

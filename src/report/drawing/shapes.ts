@@ -1,4 +1,4 @@
-import { GROUND } from '../../analyses/shared/figure/style.ts';
+import { GROUND } from '../../analyses/shared/figure/colours.ts';
 import { fillOf, paint, strokeOf } from './colours.ts';
 import { type Frame, scaleOf } from './frame.ts';
 import { LINE_HEIGHT, lettering, MIDDLE, widest } from './lettering.ts';

@@ -61,6 +61,13 @@ export function symbolPath(name: string, x: number, y: number, size: number): st
         [-1, 1],
         [1, 1],
       ]);
+    case 'bowtie':
+      return at([
+        [-1, -1],
+        [1, 1],
+        [1, -1],
+        [-1, 1],
+      ]);
     case 'star':
       return at([
         [0, -1.4],

@@ -1,14 +1,14 @@
 import type { Figure } from '../../analyses/contract.ts';
-import { GROUND } from '../../analyses/shared/figure/style.ts';
+import { GROUND } from '../../analyses/shared/figure/colours.ts';
 import { drawFigure, undrawable } from '../drawing/draw-figure.ts';
 import { broken } from '../drawing/lettering.ts';
 import { boxPath, type Drawing, type TextMark } from '../drawing/marks.ts';
 import { outlinedElement } from '../drawing/outlined.ts';
 import { pdfOf } from '../drawing/pdf.ts';
-import { printedFigure, printedHeight } from '../drawing/printed-figure.ts';
+import { hasPanels, printedFigure, printedHeight } from '../drawing/printed-figure.ts';
 import { svgOf } from '../drawing/svg.ts';
 import { captionFor } from '../page/caption.ts';
-import { type FigureWidth, measuresOf } from './measures.ts';
+import { type FigureWidth, inMeasure, measuresOf } from './measures.ts';
 
 const PIXELS_PER_MM = 96 / 25.4;
 /** Type of the caption, 7.5 pt, and the room around it. */
@@ -21,7 +21,8 @@ const CAPTION = { size: 10, line: 13, above: 8, below: 4, side: 2 };
 export function figureDrawing(figure: Figure, measure: FigureWidth): Drawing | null {
   if (undrawable(figure).length > 0) return null;
   const width = measure * PIXELS_PER_MM;
-  const drawn = drawFigure(figure, { width, height: printedHeight(figure, measure === 84) });
+  const set = inMeasure(figure, measure);
+  const drawn = drawFigure(set, { width, height: printedHeight(set, measure === 84) });
   const lines = broken(captionFor(figure, drawn), CAPTION.size, width - 2 * CAPTION.side);
   const caption = lines.map(
     (text, line): TextMark => ({
@@ -44,7 +45,7 @@ export function figureDrawing(figure: Figure, measure: FigureWidth): Drawing | n
 /** Measures in which all that a figure says can be read. */
 export function readableAt(figure: Figure): readonly FigureWidth[] {
   if (undrawable(figure).length > 0) return [];
-  return printedFigure(figure).narrow ? measuresOf(figure) : [174];
+  return printedFigure(figure).narrow || hasPanels(figure) ? measuresOf(figure) : [174];
 }
 
 /** An SVG file whose size is in millimetres, with nothing from outside. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { GROUND } from '../../../src/analyses/shared/figure/style.ts';
+import { GROUND } from '../../../src/analyses/shared/figure/colours.ts';
 import { drawFigure, layFigure, undrawable } from '../../../src/report/drawing/draw-figure.ts';
 import { widthOf } from '../../../src/report/drawing/lettering.ts';
 import type { Mark, PathMark, TextMark } from '../../../src/report/drawing/marks.ts';

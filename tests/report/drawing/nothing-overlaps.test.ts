@@ -6,14 +6,13 @@ import { map } from '../../../src/analyses/map/index.ts';
 import { standing } from '../../../src/analyses/standing/index.ts';
 import { threadcount } from '../../../src/analyses/threadcount/index.ts';
 import { layFigure } from '../../../src/report/drawing/draw-figure.ts';
-import { widthOf } from '../../../src/report/drawing/lettering.ts';
-import type { Drawing, Mark, TextMark } from '../../../src/report/drawing/marks.ts';
 import { namesAt } from '../../../src/report/drawing/names-at.ts';
 import { printedHeight } from '../../../src/report/drawing/printed-figure.ts';
 import { pixelOf } from '../../../src/report/drawing/scale.ts';
 import { figureDrawing } from '../../../src/report/files/figure-file.ts';
 import { measuresOf } from '../../../src/report/files/measures.ts';
 import { ask, inputFrom } from '../../analyses/ask.ts';
+import { roomsIn, SLACK, textsOf, touch } from './rooms.ts';
 
 /** Forty places with long names, some of them at one spot; made up for this test. */
 const NAMES = ['Vellombreth', 'Ashkettle', 'Wendringholm', 'Drossel'];
@@ -49,37 +48,6 @@ const cases = Object.entries(figures).flatMap(([kind, list]) =>
     measuresOf(figure).map((measure) => ({ kind, name, measure, figure })),
   ),
 );
-
-interface Room {
-  readonly text: string;
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
-function textsOf(marks: readonly Mark[]): readonly TextMark[] {
-  return marks.flatMap((mark) => ('clip' in mark ? textsOf(mark.marks) : 'text' in mark ? [mark] : []));
-}
-
-/** Room of the capitals of level texts and of those turned by a quarter. */
-function roomsIn({ marks }: Drawing): Room[] {
-  return textsOf(marks).flatMap(({ text, x, y, size, anchor, bold, turn = 0 }): Room[] => {
-    if (text.trim() === '' || turn % 90 !== 0) return [];
-    const [wide, tall] = [widthOf(text, size, bold), 0.7 * size];
-    const back = anchor === 'start' ? 0 : anchor === 'middle' ? wide / 2 : wide;
-    if (turn === -90) return [{ text, left: x - tall, right: x, top: y + back - wide, bottom: y + back }];
-    if (turn === 90) return [{ text, left: x, right: x + tall, top: y - back, bottom: y - back + wide }];
-    return [{ text, left: x - back, right: x - back + wide, top: y - tall, bottom: y }];
-  });
-}
-
-const SLACK = 0.5;
-const touch = (a: Room, b: Room) =>
-  a.left < b.right - SLACK &&
-  b.left < a.right - SLACK &&
-  a.top < b.bottom - SLACK &&
-  b.top < a.bottom - SLACK;
 
 describe('with forty places of long names', () => {
   it.each(cases)('no text of $kind, $name, covers another or is cut, $measure mm', ({ figure, measure }) => {

@@ -4,14 +4,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { Figure } from '../../../src/analyses/contract.ts';
-import {
-  axis,
-  figureLayout,
-  kindBar,
-  kindMarker,
-  kindStyle,
-  SEQUENTIAL,
-} from '../../../src/analyses/shared/figure/style.ts';
+import { SEQUENTIAL } from '../../../src/analyses/shared/figure/colours.ts';
+import { kindBar, kindMarker, kindStyle } from '../../../src/analyses/shared/figure/kinds.ts';
+import { axis, figureLayout } from '../../../src/analyses/shared/figure/style.ts';
 import { figureDrawing, figurePdf, figureSvg } from '../../../src/report/files/figure-file.ts';
 import { measuresOf } from '../../../src/report/files/measures.ts';
 

@@ -4,7 +4,7 @@ import { naturalOrder } from '../../../fragments/natural-order.ts';
 import type { FragmentTable } from '../../../fragments/table.ts';
 import type { AnalysisInput } from '../../contract.ts';
 import type { LevelSaid } from '../level/said.ts';
-import { type KindStyle, kindMarker, kindStyle } from './style.ts';
+import { type KindStyle, kindMarker, kindStyle } from './kinds.ts';
 
 /** Orders of labels that a study fixes: attribute -> labels, the first having the first symbol and colour. */
 export type GivenMarks = Readonly<Record<string, readonly string[]>>;
@@ -12,7 +12,7 @@ export type GivenMarks = Readonly<Record<string, readonly string[]>>;
 /**
  * The place of every label of an attribute in the order of symbols and colours, the same in every picture of a study:
  * first those that the study names, then the others by how many fragments of the study have them, ties by name. It is
- * taken from all fragments of the study, never from those of one question. From the eighth on the neutral style is shared.
+ * taken from all fragments of the study, never from those of one question. Beyond `MOST_KINDS` the neutral look is shared.
  */
 export function markPlaces(
   fragments: FragmentTable,

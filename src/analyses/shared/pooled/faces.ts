@@ -1,6 +1,7 @@
 import type { Figure, ResultTable, Unavailable } from '../../contract.ts';
 import { printNumber, printQuantity } from '../../phrasing.ts';
-import { axis, escapeText, figureLayout, kindMarker, kindStyle } from '../figure/style.ts';
+import { kindMarker, kindStyle } from '../figure/kinds.ts';
+import { axis, escapeText, figureLayout } from '../figure/style.ts';
 import type { PooledMeans } from './means.ts';
 
 /** Pooled means beside the raw ones, of one attribute. */

@@ -1,7 +1,8 @@
 import { pooledShares } from '../../../numerics/models/dirichlet-multinomial.ts';
 import type { Figure, ResultTable } from '../../contract.ts';
 import { printNumber } from '../../phrasing.ts';
-import { axis, escapeText, figureLayout, kindMarker, kindStyle } from '../figure/style.ts';
+import { kindMarker, kindStyle } from '../figure/kinds.ts';
+import { axis, escapeText, figureLayout } from '../figure/style.ts';
 
 /** Shares of one attribute's kinds in groups, as they stand and drawn towards what the groups have in common. */
 export interface PooledKinds {

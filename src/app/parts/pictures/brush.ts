@@ -1,5 +1,6 @@
 import type { Figure } from '../../../analyses/contract.ts';
-import { escapeText, GROUND } from '../../../analyses/shared/figure/style.ts';
+import { GROUND } from '../../../analyses/shared/figure/colours.ts';
+import { escapeText } from '../../../analyses/shared/figure/style.ts';
 
 type Trace = Readonly<Record<string, unknown>>;
 /** The records of each mark, bar or line; one each, or several where it stands for a cluster. */

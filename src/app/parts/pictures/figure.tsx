@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { Figure, ResultTable } from '../../../analyses/contract.ts';
+import { legendBeyond } from '../../../report/drawing/legend.ts';
 import { namesAt } from '../../../report/drawing/names-at.ts';
 import { type FigureWidth, measuresOf } from '../../../report/files/measures.ts';
 import { Button, Toggles } from '../controls.tsx';
@@ -120,14 +121,16 @@ export function Drawing({ figure, height, onPick, onHover }: DrawingProps) {
     const draw = async () => {
       const plotly = await loadPlotly();
       if (!current || element.clientWidth === 0) return;
+      const high = tall + legendBeyond(figure.data, figure.layout, element.clientWidth);
+      element.style.height = `${high}px`;
       const layout = {
         ...structuredClone(figure.layout),
         width: element.clientWidth,
-        height: tall,
+        height: high,
         autosize: false,
         ...besideThePlot(figure.layout),
       };
-      const { data } = namesAt({ ...figure, layout }, { width: element.clientWidth, height: tall });
+      const { data } = namesAt({ ...figure, layout }, { width: element.clientWidth, height: high });
       const drawn = await plotly.react(element, structuredClone(data) as object[], layout, PLOTLY_CONFIG);
       if (wired || !current) return;
       wired = true;

@@ -1,16 +1,14 @@
 import type { Figure } from '../../../analyses/contract.ts';
+import { GROUND } from '../../../analyses/shared/figure/colours.ts';
 import {
   assignStyles,
-  axis,
-  escapeText,
-  figureLayout,
   findMarker,
-  GROUND,
   kindMarker,
   kindStyle,
   MOST_KINDS,
   passiveMarker,
-} from '../../../analyses/shared/figure/style.ts';
+} from '../../../analyses/shared/figure/kinds.ts';
+import { axis, escapeText, figureLayout } from '../../../analyses/shared/figure/style.ts';
 import { append } from '../../../numerics/foundation/lists.ts';
 import { count } from '../numbers.ts';
 

@@ -1,4 +1,4 @@
-import { GROUND } from '../../../analyses/shared/figure/style.ts';
+import { GROUND } from '../../../analyses/shared/figure/colours.ts';
 import { append, greatest, least } from '../../../numerics/foundation/lists.ts';
 import { axisOf, type Extent, eachNumber } from '../axes.ts';
 import { colourScale, fillOf, hexOf, paint, strokeOf, WHITE } from '../colours.ts';

@@ -1,4 +1,4 @@
-import { GROUND } from '../../../analyses/shared/figure/style.ts';
+import { GROUND } from '../../../analyses/shared/figure/colours.ts';
 import { quantile } from '../../../numerics/describing/quantile.ts';
 import { addTo, greatest, least } from '../../../numerics/foundation/lists.ts';
 import { type Axis, axisOf, type Extent, eachNumber } from '../axes.ts';

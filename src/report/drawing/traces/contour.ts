@@ -1,4 +1,4 @@
-import { GROUND } from '../../../analyses/shared/figure/style.ts';
+import { GROUND } from '../../../analyses/shared/figure/colours.ts';
 import { axisOf } from '../axes.ts';
 import { strokeOf } from '../colours.ts';
 import { type Frame, scaleOf } from '../frame.ts';

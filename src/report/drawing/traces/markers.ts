@@ -1,4 +1,4 @@
-import { GROUND, KIND_COLOURS } from '../../../analyses/shared/figure/style.ts';
+import { GROUND, KIND_COLOURS } from '../../../analyses/shared/figure/colours.ts';
 import { eachNumber } from '../axes.ts';
 import { colourScale, fillOf, hexOf, paint, strokeOf } from '../colours.ts';
 import { linePath, type Mark } from '../marks.ts';

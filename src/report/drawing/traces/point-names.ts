@@ -1,4 +1,4 @@
-import { GROUND } from '../../../analyses/shared/figure/style.ts';
+import { GROUND } from '../../../analyses/shared/figure/colours.ts';
 import { eachNumber } from '../axes.ts';
 import { paint } from '../colours.ts';
 import type { Frame } from '../frame.ts';

@@ -1,4 +1,4 @@
-import { KIND_COLOURS } from '../../../analyses/shared/figure/style.ts';
+import { KIND_COLOURS } from '../../../analyses/shared/figure/colours.ts';
 import { type Axis, axisOf, type Extent, eachNumber, extentOf } from '../axes.ts';
 import { fillOf, strokeOf } from '../colours.ts';
 import { boxOf, type Frame, scaleOf } from '../frame.ts';

@@ -1,15 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import {
-  assignStyles,
   BLOCK_COLOURS,
-  escapeText,
   GROUND,
   KIND_COLOURS,
-  KIND_SYMBOLS,
+  SEQUENTIAL,
+} from '../../../../src/analyses/shared/figure/colours.ts';
+import {
+  assignStyles,
+  kindMarker,
   kindStyle,
   MOST_KINDS,
-  SEQUENTIAL,
-} from '../../../../src/analyses/shared/figure/style.ts';
+} from '../../../../src/analyses/shared/figure/kinds.ts';
+import { escapeText } from '../../../../src/analyses/shared/figure/style.ts';
 import { lab, linear, type Triple, times, XYZ } from '../../colours.ts';
 
 /** Machado, Oliveira & Fernandes 2009, IEEE TVCG 15:1291, severity 1.0, as tabulated by the authors. */
@@ -45,6 +47,24 @@ function contrast(a: string, b: string): number {
   return (light + 0.05) / (dark + 0.05);
 }
 
+/** How far two kinds are apart in L*a*b* as seen. */
+function apart(one: number, other: number, sight: string): number {
+  const [a, b] = [one, other].map((place) => {
+    const seen = times(SIGHT[sight]!, linear(kindStyle(place).colour));
+    return lab(seen.map((value) => Math.min(1, Math.max(0, value))) as Triple);
+  }) as [Triple, Triple];
+  return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+}
+
+/** Whether a grey print has nothing but lightness to tell two kinds by, as marks or as bars. */
+function sameForm(one: number, other: number): boolean {
+  const [a, b] = [kindStyle(one), kindStyle(other)];
+  return a.symbol === b.symbol || a.pattern === b.pattern;
+}
+
+const pairsOf = (many: number) =>
+  Array.from({ length: many }, (_, a) => Array.from({ length: a }, (_, b) => [a, b] as const)).flat();
+
 describe('the figure style', () => {
   it.each(Object.keys(SIGHT))('keeps every pair of kinds at least 18 apart in L*a*b* for %s', (sight) => {
     const seen = KIND_COLOURS.map((hex) =>
@@ -72,17 +92,40 @@ describe('the figure style', () => {
       for (const text of [GROUND.ink, GROUND.inkSoft]) expect(contrast(ground, text)).toBeGreaterThan(4.5);
   });
 
-  it('gives each of seven kinds its own colour and shape and shares one neutral style beyond', () => {
-    expect(new Set(KIND_COLOURS).size).toBe(MOST_KINDS);
-    expect(new Set(KIND_SYMBOLS).size).toBe(MOST_KINDS);
-    expect(kindStyle(7)).toEqual(kindStyle(12));
-    expect(KIND_COLOURS).not.toContain(kindStyle(7).colour);
+  it('gives each kind a look of its own, and shares the neutral look only beyond', () => {
+    const looks = Array.from({ length: MOST_KINDS }, (_, place) => kindStyle(place));
+    expect(MOST_KINDS).toBeGreaterThanOrEqual(40);
+    expect(new Set(looks.map(({ colour, symbol }) => `${colour} ${symbol}`)).size).toBe(MOST_KINDS);
+    expect(new Set(looks.map(({ colour, pattern }) => `${colour} ${pattern}`)).size).toBe(MOST_KINDS);
+    expect(kindStyle(MOST_KINDS)).toEqual(kindStyle(MOST_KINDS + 5));
+    expect(KIND_COLOURS).not.toContain(kindStyle(MOST_KINDS).colour);
+    expect(looks.map(({ symbol }) => symbol)).not.toContain(kindStyle(MOST_KINDS).symbol);
     expect(new Set(Object.values(BLOCK_COLOURS)).size).toBe(3);
+  });
+
+  it.each(Object.keys(SIGHT))('keeps kinds of one shape or one hatching apart by colour for %s', (sight) => {
+    const alike = pairsOf(MOST_KINDS).filter(([a, b]) => sameForm(a, b) && apart(a, b, sight) < 18);
+    expect(alike).toEqual([]);
+  });
+
+  it('keeps kinds of one shape or one hatching at least 8 steps of lightness apart in a grey print', () => {
+    const grey = (place: number) => lab(linear(kindStyle(place).colour))[0];
+    const alike = pairsOf(MOST_KINDS).filter(([a, b]) => sameForm(a, b) && Math.abs(grey(a) - grey(b)) < 8);
+    expect(alike).toEqual([]);
+    expect(pairsOf(MOST_KINDS).filter(([a, b]) => sameForm(a, b)).length).toBeGreaterThan(200);
+  });
+
+  it('outlines every mark at 3:1 or better on sheet and white (WCAG 2.2, 1.4.11), and fills none that a verdict could', () => {
+    for (let place = 0; place < MOST_KINDS; place++) {
+      const { line, symbol } = kindMarker(kindStyle(place)) as { line: { color: string }; symbol: string };
+      expect(contrast(line.color, GROUND.sheet)).toBeGreaterThan(3);
+      expect(symbol).not.toMatch(/-open|-dot/);
+    }
   });
 
   it('keeps "not recorded" neutral and lets the others keep their order', () => {
     const styles = assignStyles(['', 'a', 'b', 'a']);
-    expect(styles.get('')).toEqual(kindStyle(99));
+    expect(styles.get('')).toEqual(kindStyle(MOST_KINDS));
     expect(styles.get('a')).toEqual(kindStyle(0));
     expect(styles.get('b')).toEqual(kindStyle(1));
   });
