@@ -3,7 +3,7 @@ import type { AttributeDefinition } from '../attributes/definition.ts';
 import { InputError } from '../errors.ts';
 import type { FragmentTable } from '../fragments/table.ts';
 import { writeWholeFiles } from '../report/writing/whole-files.ts';
-import { writeCsv } from '../sources/formats/safe-csv.ts';
+import { csvPieces } from '../sources/formats/safe-csv.ts';
 import type { SourceReading } from '../sources/source-reading.ts';
 import { exists } from './files.ts';
 import { FROM_PIPE } from './read-table.ts';
@@ -44,7 +44,7 @@ export async function writeAsked(
   refusePipe(first.path, options);
   const begun = studyFile(tables, options.saveStudy);
   if (begun !== undefined) await refuseExisting(begun, 'name another file with --save-study');
-  const files: [file: string, text: string][] = [];
+  const files: [file: string, text: string | Iterable<string>][] = [];
   if (options.ledger !== undefined) {
     const { applyRestrictions } = await import('../study/restrict.ts');
     const { ledgerRows } = await import('../report/ledger-rows.ts');
@@ -53,7 +53,7 @@ export async function writeAsked(
       { table, duplicates: [], faults: [], unmatched: [] },
       tables.flatMap(({ reading }) => reading.ledger),
     ).ledger;
-    files.push([options.ledger, writeCsv(ledgerRows(entries))]);
+    files.push([options.ledger, csvPieces(ledgerRows(entries))]);
   }
   const profiles: string[] = [];
   for (const { path, reading, named } of tables) {

@@ -13,18 +13,27 @@ import { outlineOf } from './page/outline.ts';
 /** Pixels that a page of Letter leaves for text, the lower of the two papers, a little kept back. */
 const SHEET = 243 * MM;
 
+export interface BriefRequest extends ReportRequest {
+  /** SHA-256 of results.json, where it is known. */
+  readonly hash?: string | undefined;
+}
+
 /**
  * Two pages for whoever will not read the report: the question, whether the data are ready, up to five answers with
  * a figure each and what would overturn them, and how to cite. Heights are reckoned from the widths of letters, so
  * that it is two full pages on A4 and on Letter; an answer that finds no room is named, and stands in the report.
  */
-export function renderBrief({ prepared, results, parts }: ReportRequest): string {
+export function renderBrief({ prepared, results, parts, hash }: BriefRequest): string {
   const { study } = results;
   const chosen = briefQuestions(outlineOf(results), prepared.study.brief);
   const blocks = chosen.map(answerBlock);
   const readiness = readinessLines(study.readiness);
   const note = prepared.study.note ?? '';
-  const cite = citePart(prepared.study, study, sha256(new TextEncoder().encode(serializeResults(results))));
+  const cite = citePart(
+    prepared.study,
+    study,
+    hash ?? sha256(new TextEncoder().encode(serializeResults(results))),
+  );
   const head = HEAD + linesHigh(study.title, 'title') + linesHigh(note, 'text') + readiness.height;
   const { html, left } = overSheets(blocks, [SHEET - head, SHEET - cite.height - linesHigh(NO_ROOM, 'text')]);
   const further =

@@ -1,14 +1,14 @@
-import { type NormalisedField, writeNormalised } from '../sources/formats/normalised-table.ts';
-import { writeCsv } from '../sources/formats/safe-csv.ts';
+import { type NormalisedField, normalisedPieces } from '../sources/formats/normalised-table.ts';
+import { csvPieces } from '../sources/formats/safe-csv.ts';
 import type { Prepared } from '../study/prepare.ts';
 import type { Results } from '../study/results.ts';
 import { serializeResults } from '../study/results-json.ts';
-import { sha256 } from '../study/sha256.ts';
 import { VERSION } from '../study/version.ts';
-import { ledgerRows } from './ledger-rows.ts';
+import { type Finished, type TextContent, wholeTexts } from './file-content.ts';
+import { LEDGER_COLUMNS, ledgerRows } from './ledger-rows.ts';
 import { packageStudy } from './package-study.ts';
 import { PACKAGED_TABLE } from './packaged-names.ts';
-import { tableCsv } from './table-csv.ts';
+import { tablePieces } from './table-csv.ts';
 
 /**
  * The fragments, normalised, the ledger and the tables of the results as a Data Package
@@ -19,50 +19,67 @@ import { tableCsv } from './table-csv.ts';
  * @param results the study's results, where they are wanted too: as results.json and a CSV a table.
  */
 export function dataPackage(prepared: Prepared, results?: Results): Map<string, string> {
-  const { fields, csv } = writeNormalised(prepared.fragments);
-  const files = new Map([
-    [PACKAGED_TABLE, csv],
-    ['ledger.csv', writeCsv(ledgerRows(prepared.ledger))],
+  return wholeTexts(packageFiles(prepared, results));
+}
+
+/** The same for a disk: long tables piece by piece, and the description made from what was written before it. */
+export function packageFiles(prepared: Prepared, results?: Results): Map<string, TextContent> {
+  const { fields, pieces } = normalisedPieces(prepared.fragments);
+  const files = new Map<string, TextContent>([
+    [PACKAGED_TABLE, pieces],
+    ['ledger.csv', csvPieces(ledgerRows(prepared.ledger))],
   ]);
-  const ledgerFields = ledgerRows([])[0].map(
-    (name): NormalisedField => ({ name, type: name === 'row' ? 'integer' : 'string', title: name }),
-  );
-  const resources: unknown[] = [
-    tableResource('fragments', PACKAGED_TABLE, csv, { fields, primaryKey: ['fragment'] }),
-    tableResource('ledger', 'ledger.csv', files.get('ledger.csv') ?? '', { fields: ledgerFields }),
+  const resources: Resource[] = [
+    tableResource('fragments', PACKAGED_TABLE, { fields, primaryKey: ['fragment'] }),
+    tableResource('ledger', 'ledger.csv', { fields: LEDGER_FIELDS }),
   ];
   for (const [id, result] of Object.entries(results?.analyses ?? {})) {
     for (const [name, table] of Object.entries(result.tables)) {
       const path = `tables/${id}-${name}.csv`;
-      const { csv: text, ...schema } = tableCsv(table);
+      const { pieces: text, ...schema } = tablePieces(table);
       files.set(path, text);
-      resources.push(tableResource(slug(`${id}-${name}`), path, text, schema));
+      resources.push(tableResource(slug(`${id}-${name}`), path, schema));
     }
   }
   if (results !== undefined) {
-    const text = serializeResults(results);
-    files.set('results.json', text);
-    resources.push({ name: 'results.json', path: 'results.json', ...sizeAndHash(text) });
+    files.set('results.json', () => serializeResults(results));
+    resources.push({ name: 'results.json', path: 'results.json' });
   }
   for (const [path, text] of packageStudy(prepared)) {
     files.set(path, text);
-    resources.push({ name: path, path, ...sizeAndHash(text) });
+    resources.push({ name: path, path });
   }
-  const descriptor = {
+  return files.set('datapackage.json', (before) => descriptor(prepared, resources, before));
+}
+
+const LEDGER_FIELDS = LEDGER_COLUMNS.map(
+  (name): NormalisedField => ({ name, type: name === 'row' ? 'integer' : 'string', title: name }),
+);
+
+function descriptor(
+  { study, heads }: Prepared,
+  resources: readonly Resource[],
+  before: ReadonlyMap<string, Finished>,
+): string {
+  const described = {
     $schema: 'https://datapackage.org/profiles/2.0/datapackage.json',
-    name: slug(prepared.study.title),
-    title: prepared.study.title,
+    name: slug(study.title),
+    title: study.title,
     description: `Normalised by Thrum ${VERSION}; rows after the study's selection.`,
     version: VERSION,
-    sources: prepared.heads.map(({ file, sha256: hash }) => ({
-      title: file,
-      path: file,
-      hash: `sha256:${hash}`,
-    })),
-    resources,
+    sources: heads.map(({ file, sha256: hash }) => ({ title: file, path: file, hash: `sha256:${hash}` })),
+    resources: resources.map(({ schema, ...resource }) => {
+      const { bytes = 0, hash = '' } = before.get(resource.path) ?? {};
+      return { ...resource, bytes, hash: `sha256:${hash}`, ...(schema === undefined ? {} : { schema }) };
+    }),
   };
-  files.set('datapackage.json', `${JSON.stringify(descriptor, null, 2)}\n`);
-  return files;
+  return `${JSON.stringify(described, null, 2)}\n`;
+}
+
+interface Resource {
+  readonly name: string;
+  readonly path: string;
+  readonly schema?: Schema;
 }
 
 interface Schema {
@@ -71,22 +88,13 @@ interface Schema {
   readonly primaryKey?: readonly string[];
 }
 
-function tableResource(name: string, path: string, text: string, schema: Schema) {
+function tableResource(name: string, path: string, schema: Schema): Resource {
   return {
     name,
     path,
-    type: 'table',
-    format: 'csv',
-    mediatype: 'text/csv',
-    encoding: 'utf-8',
-    ...sizeAndHash(text),
+    ...{ type: 'table', format: 'csv', mediatype: 'text/csv', encoding: 'utf-8' },
     schema: { missingValues: [''], ...schema },
   };
-}
-
-function sizeAndHash(text: string) {
-  const bytes = new TextEncoder().encode(text);
-  return { bytes: bytes.length, hash: `sha256:${sha256(bytes)}` };
 }
 
 function slug(text: string): string {

@@ -1,19 +1,11 @@
 import type { LedgerEntry } from '../sources/source-reading.ts';
 
-/** The ledger as rows of text under a header, for CSV. */
-export function ledgerRows(ledger: readonly LedgerEntry[]): string[][] {
-  const head = ['source', 'row', 'column', 'raw', 'readAs', 'level', 'rule', 'why'];
-  return [
-    head,
-    ...ledger.map(({ source, row, column, raw, readAs, level, rule, why }) => [
-      source,
-      String(row),
-      column,
-      raw,
-      readAs,
-      level,
-      rule,
-      why,
-    ]),
-  ];
+/** The columns of the ledger as CSV. */
+export const LEDGER_COLUMNS = ['source', 'row', 'column', 'raw', 'readAs', 'level', 'rule', 'why'] as const;
+
+/** The ledger as rows of text under a header, for CSV; each is made when it is asked for. */
+export function* ledgerRows(ledger: Iterable<LedgerEntry>): Generator<readonly string[]> {
+  yield LEDGER_COLUMNS;
+  for (const entry of ledger)
+    yield LEDGER_COLUMNS.map((name) => (name === 'row' ? String(entry.row) : entry[name]));
 }

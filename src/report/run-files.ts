@@ -1,7 +1,8 @@
 import type { Prepared } from '../study/prepare.ts';
 import type { Results } from '../study/results.ts';
 import { renderBrief } from './brief.ts';
-import { dataPackage } from './data-package.ts';
+import { packageFiles } from './data-package.ts';
+import { type TextContent, wholeTexts } from './file-content.ts';
 import { figurePdf, figureSvg, readableAt } from './files/figure-file.ts';
 import { type PageParts, renderReport } from './html.ts';
 import { outlineOf } from './page/outline.ts';
@@ -11,9 +12,20 @@ import { outlineOf } from './page/outline.ts';
  * ledger, each table of the results, and their description. The same from the terminal and the workbench.
  */
 export function runFiles(prepared: Prepared, results: Results, parts: PageParts): Map<string, string> {
-  return dataPackage(prepared, results)
-    .set('report.html', renderReport({ prepared, results, parts }))
-    .set('brief.html', renderBrief({ prepared, results, parts }));
+  return wholeTexts(runContents(prepared, results, parts));
+}
+
+/** The same for a disk: each page is made when its turn comes, and long tables piece by piece. */
+export function runContents(
+  prepared: Prepared,
+  results: Results,
+  parts: PageParts,
+): Map<string, TextContent> {
+  return packageFiles(prepared, results)
+    .set('report.html', () => renderReport({ prepared, results, parts }))
+    .set('brief.html', (before) =>
+      renderBrief({ prepared, results, parts, hash: before.get('results.json')?.hash }),
+    );
 }
 
 /** Every figure as SVG and PDF for print, one column and both wide, where it can be read there: file name -> text. */

@@ -5,8 +5,9 @@ import type { Prepared } from '../study/prepare.ts';
 import type { Results } from '../study/results.ts';
 import { serializeResults } from '../study/results-json.ts';
 import { VERSION } from '../study/version.ts';
+import type { FileContent } from './file-content.ts';
 import type { PageParts } from './html.ts';
-import { figureFiles, runFiles } from './run-files.ts';
+import { figureFiles, runContents } from './run-files.ts';
 import type { DeskOptions } from './writing/desk.ts';
 import { type SetWritten, tryFolder, type WriteSetOptions, writeSet } from './writing/write-set.ts';
 
@@ -35,10 +36,10 @@ export async function writeReport({
   figures = false,
   ...options
 }: WriteRequest): Promise<SetWritten> {
-  const files = new Map<string, string | Uint8Array>(
+  const files = new Map<string, FileContent>(
     report === 'none'
       ? [['results.json', serializeResults(results)]]
-      : runFiles(prepared, results, await pageParts(report === 'live')),
+      : runContents(prepared, results, await pageParts(report === 'live')),
   );
   if (parquet) files.set('fragments.parquet', await writeParquet(prepared.fragments));
   if (figures) for (const [name, text] of figureFiles(results)) files.set(name, text);

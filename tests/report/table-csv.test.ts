@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { tableCsv } from '../../src/report/table-csv.ts';
+import { tablePieces } from '../../src/report/table-csv.ts';
 
 const table = {
   title: 'Groups',
@@ -17,7 +17,8 @@ const table = {
 };
 
 describe('a table of results as CSV', () => {
-  const { csv, fields, missingValues } = tableCsv(table);
+  const { pieces, fields, missingValues } = tablePieces(table);
+  const csv = [...pieces].join('');
   const rows = Papa.parse<string[]>(csv.trimEnd()).data;
 
   it('keeps every digit, and says why a number is not given', () => {

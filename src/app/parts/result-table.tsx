@@ -107,7 +107,7 @@ export function ResultTableView({ table, pickBy, picked, onPick, height = 360 }:
         <SaveButton
           look="plain small"
           label={`Save the table "${table.title}" as CSV`}
-          onPress={() => download(`${fileStem(table.title)}.csv`, tableCsv(table).csv, 'text/csv')}
+          onPress={() => download(`${fileStem(table.title)}.csv`, tableCsv(table), 'text/csv')}
         >
           CSV
         </SaveButton>

@@ -22,7 +22,7 @@ const JOURNAL = 'commit.json';
  * @param desk holds the new files under `new/`.
  */
 export async function commit(folder: string, desk: string, changes: readonly FileChange[]): Promise<void> {
-  await writeFlushed(join(desk, JOURNAL), JSON.stringify(changes));
+  await writeFlushed(join(desk, JOURNAL), [JSON.stringify(changes)]);
   await flushFolder(desk);
   const done: FileChange[] = [];
   try {

@@ -29,9 +29,10 @@ export function isCode(fault: unknown, ...codes: readonly string[]): boolean {
   return codes.includes((fault as NodeJS.ErrnoException).code ?? '');
 }
 
-/** A fault of writing as one sentence; what is one already stays. */
+/** A fault of writing as one sentence; what is one already stays, and so does what is no fault of the disk. */
 export function writeFault(fault: unknown, file: string): unknown {
   if (fault instanceof InputError || fault instanceof Interrupted) return fault;
+  if (typeof (fault as NodeJS.ErrnoException).code !== 'string') return fault;
   const mend = isCode(fault, 'ENOSPC', 'EDQUOT')
     ? 'make room, or write to another disk'
     : 'choose a place that you may write to';

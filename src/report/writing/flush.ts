@@ -1,16 +1,41 @@
+import { createHash } from 'node:crypto';
 import { copyFile, link, mkdir, open } from 'node:fs/promises';
 import { dirname } from 'node:path';
+import type { Finished } from '../file-content.ts';
+import { stopIfAsked } from './fault.ts';
 
-/** Writes a new file and waits until the disk has it. Fails where one of this name stands. */
-export async function writeFlushed(path: string, content: string | Uint8Array, mode?: number): Promise<void> {
+export interface Flushing {
+  readonly mode?: number | undefined;
+  readonly stop?: AbortSignal | undefined;
+}
+
+/**
+ * Writes a new file, each piece as it is made, and waits until the disk has it. Fails where one of this name stands.
+ *
+ * @returns its size and hash.
+ */
+export async function writeFlushed(
+  path: string,
+  pieces: Iterable<string | Uint8Array>,
+  { mode, stop }: Flushing = {},
+): Promise<Finished> {
   await mkdir(dirname(path), { recursive: true });
+  const hash = createHash('sha256');
+  let bytes = 0;
   const file = await open(path, 'wx', mode);
   try {
-    await file.writeFile(content);
+    for (const piece of pieces) {
+      stopIfAsked(stop);
+      const part = typeof piece === 'string' ? Buffer.from(piece) : piece;
+      hash.update(part);
+      bytes += part.length;
+      await file.writeFile(part);
+    }
     await file.sync();
   } finally {
     await file.close();
   }
+  return { bytes, hash: hash.digest('hex') };
 }
 
 /** Waits until the disk has the names in a folder. Windows and some network disks cannot be asked to. */

@@ -2,6 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { mkdir, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { InputError } from '../../errors.ts';
+import { type FileContent, type Finished, piecesOf } from '../file-content.ts';
 import { stopIfAsked, writeFault } from './fault.ts';
 import { flushFolder, keepCopy, writeFlushed } from './flush.ts';
 import { refuseInputs, refuseOdd } from './standing.ts';
@@ -11,6 +12,8 @@ export interface WholeFilesOptions {
   readonly inputs?: readonly string[];
   readonly stop?: AbortSignal;
 }
+
+const NONE_BEFORE: ReadonlyMap<string, Finished> = new Map();
 
 interface Move {
   readonly path: string;
@@ -29,7 +32,7 @@ interface Move {
  * from, a disk that is full.
  */
 export async function writeWholeFiles(
-  files: readonly (readonly [path: string, content: string | Uint8Array])[],
+  files: readonly (readonly [path: string, content: FileContent])[],
   { inputs = [], stop }: WholeFilesOptions = {},
 ): Promise<void> {
   refuseDoubles(files.map(([path]) => path));
@@ -44,7 +47,8 @@ export async function writeWholeFiles(
         const move = { path, waiting: `${hidden}.new`, before: stood === 'file' ? `${hidden}.before` : null };
         moves.push(move);
         await mkdir(dirname(path), { recursive: true });
-        await writeFlushed(move.waiting, content, stood === 'file' ? (await stat(path)).mode : undefined);
+        const mode = stood === 'file' ? (await stat(path)).mode : undefined;
+        await writeFlushed(move.waiting, piecesOf(content, NONE_BEFORE), { mode, stop });
       });
       stopIfAsked(stop);
     }

@@ -1,16 +1,17 @@
 import { mkdir, readdir, rmdir } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { InputError } from '../../errors.ts';
+import { type FileContent, type Finished, piecesOf } from '../file-content.ts';
 import { commit, type FileChange, finishLeft } from './commit.ts';
 import { clearDesk, type DeskOptions, isDesk, leftDesks, takeDesk } from './desk.ts';
 import { stopIfAsked, writeFault } from './fault.ts';
 import { writeFlushed } from './flush.ts';
 import { isInside, MANIFEST, manifestText, readManifest } from './manifest.ts';
-import { fileHash, hashOf, refuseInputs, refuseOdd, standing } from './standing.ts';
+import { fileHash, refuseInputs, refuseOdd, standing } from './standing.ts';
 
 export interface FileSet {
-  /** Name in the folder, with forward slashes, -> text. */
-  readonly files: ReadonlyMap<string, string | Uint8Array>;
+  /** Name in the folder, with forward slashes, -> what it holds; made and written one after the other. */
+  readonly files: ReadonlyMap<string, FileContent>;
   readonly writtenBy: string;
   /** Title of the study, for whoever finds the folder. */
   readonly study: string;
@@ -45,25 +46,27 @@ export async function writeSet(
 ): Promise<SetWritten> {
   const odd = [...files.keys()].find((name) => !isInside(name) || isDesk(name.split('/')[0] ?? ''));
   if (odd !== undefined) throw new InputError('no file can have that name', { file: odd }, 'give another id');
-  return await atDesk(folder, waiting, async (desk, finished) => {
+  return await atDesk(folder, waiting, async (desk, mended) => {
     const known = await readManifest(folder);
-    const hashes = Object.fromEntries([...files].map(([name, content]) => [name, hashOf(content)]));
-    const listed = manifestText({ writtenBy, study, files: hashes });
-    for (const [name, content] of [...files, [MANIFEST, listed] as const]) {
+    const finished = new Map<string, Finished>();
+    const lay = async (name: string, content: FileContent) => {
       stopIfAsked(waiting.stop);
-      await writeFlushed(join(desk, 'new', name), content);
-    }
+      finished.set(name, await writeFlushed(join(desk, 'new', name), piecesOf(content, finished), waiting));
+    };
+    for (const [name, content] of files) await lay(name, content);
+    const hashes = Object.fromEntries([...finished].map(([name, { hash }]) => [name, hash]));
+    await lay(MANIFEST, manifestText({ writtenBy, study, files: hashes }));
     const changes = await changesTo(folder, hashes, known.files, inputs);
     await refuseOdd(join(folder, MANIFEST));
     const takenAway = changes.filter(({ after }) => after === null).map(({ name }) => name);
     const manifest = {
       name: MANIFEST,
       before: await fileHash(join(folder, MANIFEST)),
-      after: hashOf(listed),
+      after: finished.get(MANIFEST)?.hash ?? null,
     };
     stopIfAsked(waiting.stop);
     await commit(folder, desk, [...changes, manifest]);
-    return { written: [...files.keys()], takenAway, stays: await othersIn(folder, hashes), finished };
+    return { written: [...files.keys()], takenAway, stays: await othersIn(folder, hashes), finished: mended };
   });
 }
 

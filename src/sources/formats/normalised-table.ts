@@ -1,6 +1,6 @@
 import { CELL_STATES, CERTAINTIES } from '../../cells/reading.ts';
 import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
-import { writeCsv } from './safe-csv.ts';
+import { csvPieces } from './safe-csv.ts';
 
 /** The normalised table: its fields, and the text of each of its cells. */
 
@@ -41,16 +41,30 @@ export interface NormalisedTable {
   readonly csv: string;
 }
 
+/** The same, its text piece by piece. */
+export interface NormalisedPieces extends Pick<NormalisedTable, 'fields'> {
+  readonly pieces: Iterable<string>;
+}
+
 /**
  * The whole table as CSV: identity and origin of each row, then for each attribute its reading, state and
  * text of the source. Numbers are the shortest decimals that read back as the same double; open ends are
  * INF and -INF; no number is an empty cell. `readNormalised` gives the same table back.
  */
 export function writeNormalised(table: FragmentTable): NormalisedTable {
+  const { fields, pieces } = normalisedPieces(table);
+  return { fields, csv: [...pieces].join('') };
+}
+
+/** `writeNormalised` for tables of any length; the pieces can be gone through once. */
+export function normalisedPieces(table: FragmentTable): NormalisedPieces {
   const columns = normalisedFields(table);
-  const rows = Array.from({ length: table.rows }, (_, row) => columns.map(({ text }) => text(row)));
   const fields = columns.map(({ field }) => field);
-  return { fields, csv: writeCsv([fields.map(({ name }) => name), ...rows]) };
+  function* rows(): Generator<string[]> {
+    yield fields.map(({ name }) => name);
+    for (let row = 0; row < table.rows; row++) yield columns.map(({ text }) => text(row));
+  }
+  return { fields, pieces: csvPieces(rows()) };
 }
 
 /** The fields of the normalised table, in order. */
