@@ -95,6 +95,8 @@ export interface AnalysisInput {
   readonly files?: ReadonlyMap<string, Uint8Array>;
   /** Already set to this analysis's own stream. */
   readonly random: Random;
+  /** Nothing but the verdict and the answer is wanted: what only a table or a figure shows need not be computed. */
+  readonly alone?: boolean;
   /** Share of the work done, 0 to 1; throws when the reader has cancelled. */
   readonly onProgress?: (share: number, what: string) => void;
 }

@@ -34,7 +34,7 @@ export interface RegisteredAnalysis {
   readonly leads: Leads;
   /** Attributes whose labels are the answer. */
   readonly labels: (input: AnalysisInput, options: unknown) => readonly string[];
-  /** @param alone whether nothing but the verdict and the answer is wanted. */
+  /** @param alone whether nothing but the verdict and the answer is wanted; there are then no tables and no figures. */
   readonly run: (input: AnalysisInput, options: unknown, alone?: boolean) => Answered;
 }
 
@@ -78,12 +78,12 @@ function registered<Options, Found extends Findings>(analysis: Analysis<Options,
     run: (input, given, alone = false) => {
       const asked = analysis.options.parse(given);
       const settled = alone ? (analysis.verdictAlone?.(asked) ?? asked) : asked;
-      const found = analysis.compute(input, settled);
+      const found = analysis.compute(alone ? { ...input, alone } : input, settled);
       const unlabelled = unlabelledIn(input, analysis.labels?.(settled, input) ?? []);
       return {
         n: found.n,
-        tables: analysis.tables(found),
-        figures: analysis.figures(found),
+        tables: alone ? {} : analysis.tables(found),
+        figures: alone ? {} : analysis.figures(found),
         words: withUnlabelled(analysis.words(found), unlabelled),
         verdict: analysis.verdict?.(found) ?? null,
       };

@@ -6,6 +6,7 @@ import { Worker } from 'node:worker_threads';
 import { describe, expect, it } from 'vitest';
 import { readStudy } from '../../src/cli/study-on-disk.ts';
 import { analyseSideBySide } from '../../src/cli/threads/analyse-side-by-side.ts';
+import { startCrew } from '../../src/cli/threads/crew.ts';
 import { commonCount, countedBy, type Handed } from '../../src/cli/threads/errand.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
 import { analyse } from '../../src/study/run-study.ts';
@@ -63,8 +64,8 @@ describe('a run on several cores', () => {
     const loader = `import('tsx/esm/api').then(({ tsImport }) => tsImport(${JSON.stringify(source)}, ${JSON.stringify(source)}))`;
     const thread = new Worker(loader, {
       eval: true,
-      workerData: { prepared, files, count },
     });
+    thread.postMessage({ prepared, files, count });
     const handed = await new Promise<Handed>((done, failed) => {
       thread.once('message', done);
       thread.once('error', failed);
@@ -86,7 +87,9 @@ describe('a run on several cores', () => {
   it('computes here what a thread leaves undone', async () => {
     // No thread can be started from the sources in this process, or it is: the results are the same.
     const { prepared, files } = await material();
-    expect(await analyseSideBySide(prepared, files, { threads: 4 })).toEqual(analyse(prepared, files));
+    const crew = startCrew(prepared.study, 4);
+    expect(await analyseSideBySide(prepared, files, crew)).toEqual(analyse(prepared, files));
+    crew.dismiss();
   });
 
   it('refuses a number of threads that is none', async () => {

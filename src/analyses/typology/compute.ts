@@ -44,6 +44,7 @@ export function computeTypology(input: AnalysisInput, options: TypologyOptions):
     random: random.stream('splits'),
     resamples: options.resamples,
     confidence: options.confidence,
+    alone: input.alone === true,
   });
   const cuts = cutsOf(typology);
   const circular = circularWith(typology, records);

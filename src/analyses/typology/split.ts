@@ -29,6 +29,8 @@ export interface Looking {
   readonly random: Random;
   readonly resamples: number;
   readonly confidence: number;
+  /** Whether nothing but the verdict is wanted: two parts are then not tested against one, which no verdict rests on. */
+  readonly alone?: boolean;
 }
 
 /**
@@ -45,13 +47,13 @@ export function findSplits(
   table: FragmentTable,
   rows: ArrayLike<number>,
   typology: Typology,
-  { random, resamples, confidence }: Looking,
+  { random, ...looking }: Looking,
 ): HeapSplit[] {
   const cuts = cutsOf(typology);
   return [...cuts].flatMap(([id, at]) => {
     const column = table.columns.get(id);
     return column?.kind === 'numeric'
-      ? [splitIn(column, table, rows, at, { random: random.stream(id), resamples, confidence })]
+      ? [splitIn(column, table, rows, at, { random: random.stream(id), ...looking })]
       : [];
   });
 }
@@ -115,6 +117,7 @@ function verdictOf(
   return answers.some(({ agrees }) => agrees) ? 'divided at the cut' : 'divided elsewhere';
 }
 
+const NOT_ASKED = { why: 'not asked for' };
 const NOT_DIVIDED = { why: 'the readings are not divided' };
 
 function splitIn(
@@ -122,7 +125,7 @@ function splitIn(
   table: FragmentTable,
   rows: ArrayLike<number>,
   cuts: readonly number[],
-  { random, resamples, confidence }: Looking,
+  { random, resamples, confidence, alone = false }: Looking,
 ): HeapSplit {
   const { attribute } = column;
   const { rounded, items, logarithm, scaleBy, steps, drawnFrom } = readingsOf(
@@ -175,7 +178,7 @@ function splitIn(
   return {
     ...head,
     ...heaps,
-    twoAgainstOne: twoAgainstOne(rounded, random.stream('two against one')),
+    twoAgainstOne: alone ? NOT_ASKED : twoAgainstOne(rounded, random.stream('two against one')),
     threshold,
     valley: typeof valley === 'number' ? back(valley) : valley,
     answers,

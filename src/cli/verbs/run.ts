@@ -12,6 +12,7 @@ import { printResults } from '../print-results.ts';
 import { readStudy } from '../study-on-disk.ts';
 import { tame } from '../text-table.ts';
 import { analyseSideBySide } from '../threads/analyse-side-by-side.ts';
+import { startCrew } from '../threads/crew.ts';
 import { untilStopped } from '../until-stopped.ts';
 import { ALLOW_OUTSIDE, type Verb } from './verb.ts';
 
@@ -57,23 +58,27 @@ export const runVerb: Verb = (terminal, setStatus) =>
       const report = !options.report ? 'none' : options.static ? 'static' : 'live';
       const { study, files, sheets, inputs, large } = await readStudy(path, options);
       if (large !== null) terminal.err(`${large}\n`);
-      const prepared = prepareStudy(study, files, {
-        sheets,
-        onProgress: (share, what) => terminal.progress(share * READING, what),
-      });
-      const fault = firstFault(prepared);
-      if (fault !== null) throw fault;
-      // Before the long computing, not after it.
+      const crew = startCrew(study, options.threads ?? (large === null ? undefined : 1));
       const onWait = () => terminal.err(`Waiting for another run that writes into ${options.out}.\n`);
-      await untilStopped((stop) => tryResultsFolder(options.out, report, { stop, onWait }));
-      const results = await analyseSideBySide(prepared, files, {
-        onProgress: (share, what) => terminal.progress(READING + share * (1 - READING), what),
-        ...(options.threads === undefined ? {} : { threads: options.threads }),
-        onFault: (id, fault) => {
-          terminal.err(`${id}: ${describeFailure(fault, options.trace ?? false).text}`);
-          setStatus(STATUS.badInput);
-        },
-      });
+      const answer = async () => {
+        const prepared = prepareStudy(study, files, {
+          sheets,
+          onProgress: (share, what) => terminal.progress(share * READING, what),
+        });
+        const fault = firstFault(prepared);
+        if (fault !== null) throw fault;
+        // Before the long computing, not after it.
+        await untilStopped((stop) => tryResultsFolder(options.out, report, { stop, onWait }));
+        const results = await analyseSideBySide(prepared, files, crew, {
+          onProgress: (share, what) => terminal.progress(READING + share * (1 - READING), what),
+          onFault: (id, fault) => {
+            terminal.err(`${id}: ${describeFailure(fault, options.trace ?? false).text}`);
+            setStatus(STATUS.badInput);
+          },
+        });
+        return { prepared, results };
+      };
+      const { prepared, results } = await answer().finally(crew.dismiss);
       terminal.progress(1, 'writing');
       const set = await untilStopped((stop) =>
         writeReport({

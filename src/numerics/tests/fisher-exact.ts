@@ -1,10 +1,10 @@
 import { exp } from '../foundation/elementary.ts';
 import { greatest } from '../foundation/lists.ts';
-import { logFactorial } from '../foundation/log-factorial.ts';
 import type { Random } from '../foundation/random.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
-import { dealtOut, MANY_THINGS } from '../resampling/drawn-counts.ts';
 import { type CountTable, margins, withoutEmptyLines } from './contingency.ts';
+import { boundsOf, completions, fillings, likeliest, logWeight, unlikeliest } from './fixed-margins.ts';
+import { tableDrawer } from './tables-drawn.ts';
 
 export interface FisherExact {
   readonly p: number;
@@ -41,17 +41,6 @@ export function fisherExact(
   let reached = 0;
   for (let i = 0; i < tables; i++) if (draw() <= threshold) reached++;
   return { p: (reached + 1) / (tables + 1), method: 'resampled', tables };
-}
-
-/** Log of the part of a table's chance that depends on its cells: minus the sum of log factorials. */
-function logWeight(table: CountTable): number {
-  let sum = 0;
-  for (const line of table) {
-    let part = 0;
-    for (const count of line) part += logFactorial(count);
-    sum += part;
-  }
-  return -sum;
 }
 
 interface State {
@@ -132,120 +121,4 @@ function keyOf(values: readonly number[], base: number | null): number | string 
   let key = 0;
   for (const value of values) key = key * base + value;
   return key;
-}
-
-/** Log of the summed weights of every table with these margins: n! over the factorials of the margins. */
-function completions(rows: readonly number[], columns: readonly number[]): number {
-  const n = rows.reduce((sum, row) => sum + row, 0);
-  const sides = [...rows, ...columns].reduce((sum, count) => sum + logFactorial(count), 0);
-  return logFactorial(n) - sides;
-}
-
-/** The columns still to fill, with what they alone say of the log weight of every way to fill them. */
-interface Rest {
-  readonly columns: readonly number[];
-  readonly likeliest: number;
-  readonly unlikeliest: number;
-}
-
-/**
- * Between which log weights every completion lies. Log factorials are convex, so a line weighs most
- * when it is spread as evenly as whole numbers allow and least when it stands in one cell.
- */
-function boundsOf(columns: readonly number[], rows: number): Rest {
-  return { columns, likeliest: even(columns, rows), unlikeliest: heaped(columns) };
-}
-
-const likeliest = (left: readonly number[], { columns, likeliest: ofColumns }: Rest): number =>
-  columns.length === 0 ? 0 : Math.min(even(left, columns.length), ofColumns);
-
-const unlikeliest = (left: readonly number[], { columns, unlikeliest: ofColumns }: Rest): number =>
-  columns.length === 0 ? 0 : Math.max(heaped(left), ofColumns);
-
-function even(lines: readonly number[], cells: number): number {
-  let sum = 0;
-  for (const line of lines) {
-    const each = Math.floor(line / cells);
-    const more = line - each * cells;
-    sum += (cells - more) * logFactorial(each) + more * logFactorial(each + 1);
-  }
-  return -sum;
-}
-
-function heaped(lines: readonly number[]): number {
-  let sum = 0;
-  for (const line of lines) sum += logFactorial(line);
-  return -sum;
-}
-
-/**
- * Visits every way to take `column` from the row remainders, with what is left (re-used, do not keep)
- * and the log weight of the column; stops, and returns false, when `visit` returns false.
- */
-function fillings(
-  rows: readonly number[],
-  column: number,
-  visit: (left: readonly number[], weight: number) => boolean,
-): boolean {
-  const room = rows.map((_, row) => rows.slice(row + 1).reduce((sum, value) => sum + value, 0));
-  return fill({ rows, room, left: [...rows], visit }, 0, column, 0);
-}
-
-interface Filling {
-  readonly rows: readonly number[];
-  /** What the rows after each one can still take. */
-  readonly room: readonly number[];
-  readonly left: number[];
-  readonly visit: (left: readonly number[], weight: number) => boolean;
-}
-
-function fill(filling: Filling, row: number, rest: number, weight: number): boolean {
-  const { rows, room, left } = filling;
-  if (row === rows.length) return filling.visit(left, weight);
-  const most = Math.min(rows[row], rest);
-  for (let count = Math.max(0, rest - room[row]); count <= most; count++) {
-    left[row] = rows[row] - count;
-    if (!fill(filling, row + 1, rest - count, weight - logFactorial(count))) return false;
-  }
-  left[row] = rows[row];
-  return true;
-}
-
-/** Draws log weights of random tables with these margins, as if the row labels were shuffled over the column labels. */
-function tableDrawer(rows: readonly number[], columns: readonly number[], random: Random): () => number {
-  const n = rows.reduce((sum, row) => sum + row, 0);
-  if (n > MANY_THINGS) return countDrawer(rows, columns, random);
-  const unshuffled = Uint32Array.from(rows.flatMap((count, row) => new Array<number>(count).fill(row)));
-  const labels = new Uint32Array(n);
-  const table = rows.map(() => new Array<number>(columns.length).fill(0));
-  return () => {
-    labels.set(unshuffled);
-    for (const line of table) line.fill(0);
-    let last = n;
-    for (let column = 0; column < columns.length; column++)
-      for (let i = 0; i < columns[column]; i++) {
-        const pick = random.integer(last--);
-        table[labels[pick]][column]++;
-        labels[pick] = labels[last];
-      }
-    return logWeight(table);
-  };
-}
-
-/** The same for very many: each column is dealt out of what the rows have left. */
-function countDrawer(rows: readonly number[], columns: readonly number[], random: Random): () => number {
-  return () => {
-    const left = Float64Array.from(rows);
-    let sum = 0;
-    for (const column of columns) {
-      const drawn = dealtOut(left, column, random);
-      let part = 0;
-      for (let row = 0; row < left.length; row++) {
-        part += logFactorial(drawn[row]);
-        left[row] -= drawn[row];
-      }
-      sum += part;
-    }
-    return -sum;
-  };
 }

@@ -1,17 +1,22 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { FileContent } from '../../../src/report/file-content.ts';
 import { MANIFEST, type Manifest } from '../../../src/report/writing/manifest.ts';
 import { hashOf } from '../../../src/report/writing/standing.ts';
 import type { FileSet } from '../../../src/report/writing/write-set.ts';
 
-/** Files that a run of this version writes: some in every version, some in this one alone, one large. */
+/**
+ * Files that a run of this version writes: some in every version, some in this one alone, one large and made piece by
+ * piece, one that tells of those before it.
+ */
 export function setOf(version: number): FileSet {
-  const files = new Map([
+  const files = new Map<string, FileContent>([
     ['results.json', JSON.stringify({ version })],
-    ['report.html', `version ${version} `.repeat(20_000)],
+    ['report.html', Array.from({ length: 20 }, () => `version ${version} `.repeat(1000))],
   ]);
   for (let table = 0; table < 12; table++) files.set(`tables/always-${table}.csv`, `${version},${table}\r\n`);
   for (let table = 0; table < 4; table++) files.set(`tables/only-${version}-${table}.csv`, `${table}\r\n`);
+  files.set('list.json', (before) => JSON.stringify([version, ...before]));
   return { files, writtenBy: 'a test', study: `version ${version}` };
 }
 

@@ -11,6 +11,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import type { FileContent } from '../../../src/report/file-content.ts';
 import { Interrupted } from '../../../src/report/writing/fault.ts';
 import { MANIFEST } from '../../../src/report/writing/manifest.ts';
 import { tryFolder, writeSet } from '../../../src/report/writing/write-set.ts';
@@ -29,8 +30,71 @@ describe('the files of a run', () => {
     const folder = fresh();
     const { written, takenAway, stays } = await writeSet(folder, setOf(1));
     expect(versionIn(folder)).toBe(1);
-    expect([written.length, takenAway, stays]).toEqual([18, [], []]);
-    expect(readdirSync(folder).sort()).toEqual(['report.html', 'results.json', 'tables', MANIFEST]);
+    expect([written.length, takenAway, stays]).toEqual([19, [], []]);
+    expect(readdirSync(folder).sort()).toEqual([
+      'list.json',
+      'report.html',
+      'results.json',
+      'tables',
+      MANIFEST,
+    ]);
+  });
+
+  it('are made one after the other, and each may tell of those before it', async () => {
+    const folder = fresh();
+    const made: string[] = [];
+    function* pieces() {
+      for (const piece of ['Grebe ', 'Höhle']) {
+        made.push(
+          `${piece}, after ${existsSync(join(folder, '.thrum-writing/new/first.txt')) ? 'it' : 'none'}`,
+        );
+        yield piece;
+      }
+    }
+    const files = new Map<string, FileContent>([
+      ['first.txt', 'x'],
+      ['pieces.txt', pieces()],
+      ['told.json', (before) => JSON.stringify(Object.fromEntries(before))],
+    ]);
+    await writeSet(folder, { ...setOf(1), files });
+    expect(made).toEqual(['Grebe , after it', 'Höhle, after it']);
+    expect(readFileSync(join(folder, 'pieces.txt'), 'utf8')).toBe('Grebe Höhle');
+    expect(JSON.parse(readFileSync(join(folder, 'told.json'), 'utf8'))).toEqual({
+      // printf x | sha256sum; printf 'Grebe Höhle' | sha256sum
+      'first.txt': { bytes: 1, hash: '2d711642b726b04401627ca9fbac32f5c8530fb1903cc4db02258717921a4881' },
+      'pieces.txt': { bytes: 12, hash: '2d44f72cc36882099a8cbd43f16dde6b4a38cc826334213a8ae64e5af16cb907' },
+    });
+  });
+
+  it('of which one cannot be made leave what stood there, and the fault as it is', async () => {
+    const folder = fresh();
+    await writeSet(folder, setOf(1));
+    function* failing() {
+      yield 'a beginning';
+      throw new RangeError('a fault of ours');
+    }
+    const files = new Map<string, FileContent>([...setOf(2).files, ['late.csv', failing()]]);
+    await expect(writeSet(folder, { ...setOf(2), files })).rejects.toThrow(new RangeError('a fault of ours'));
+    expect(versionIn(folder)).toBe(1);
+    expect(readdirSync(folder).filter((name) => name.startsWith('.'))).toEqual([]);
+  });
+
+  it('can be stopped between two pieces', async () => {
+    const folder = fresh();
+    await writeSet(folder, setOf(1));
+    const wish = new AbortController();
+    let made = 0;
+    function* long() {
+      for (; made < 1000; made++) {
+        if (made === 3) wish.abort('SIGINT');
+        yield 'piece';
+      }
+    }
+    const files = new Map<string, FileContent>([['long.csv', long()]]);
+    await expect(writeSet(folder, { ...setOf(2), files }, { stop: wish.signal })).rejects.toBeInstanceOf(
+      Interrupted,
+    );
+    expect([made, versionIn(folder)]).toEqual([3, 1]);
   });
 
   it('replace those of the run before, and take away what this run does not make', async () => {

@@ -2,6 +2,7 @@ import type { FragmentTable } from '../../../../fragments/table.ts';
 import { numberOf } from '../../../../numerics/printed/printed-number.ts';
 import type { Quantity } from '../../reading/terms.ts';
 import { rowsOf } from '../values.ts';
+import { contributionsTo } from './contribution.ts';
 import { fits, gives, IN_UNITS, type Reason, SPREADS, type Trial } from './trial.ts';
 
 /** Slips of the pen and single records: they fit by chance more easily than the others. */
@@ -28,7 +29,14 @@ function rowSetAside(trial: Trial): string | null {
   if (!ONE_BY_ONE.has(figure.quantity)) return null;
   const rows = rowsOf(view, figure.select);
   if (rows.length > MOST_ROWS) return null;
-  const fitting = rows.filter((row) => gives(trial, { ...view, without: row }));
+  const contribution = contributionsTo(trial);
+  const tried = new Map<string, boolean>();
+  const fitting = rows.filter((row) => {
+    const brings = contribution(row);
+    const known = tried.get(brings) ?? gives(trial, { ...view, without: row });
+    tried.set(brings, known);
+    return known;
+  });
   if (fitting.length === 0) return null;
   const [first] = fitting.map((row) => idOf(view.table, row));
   return fitting.length === 1
