@@ -30,7 +30,7 @@ import { entriesOf, passivePlace } from './axes.ts';
 import { type Axes, type AxesOrWhy, PASSIVE_RECORD, type PlacedPoint } from './found.ts';
 import type { OrdinationOptions } from './options.ts';
 import { activeAttributes } from './supplementary.ts';
-import type { ActiveAndPassive } from './supplementary-records.ts';
+import { type ActiveAndPassive, NO_SAY } from './supplementary-records.ts';
 
 /** Principal coordinates of the block dissimilarity, with each attribute's share of every axis. */
 export function coordinatesOf(
@@ -117,13 +117,16 @@ export function coordinatesOf(
  * the active ones (Gower 1968), corrected by the same constant.
  */
 function addRecords(
-  { records }: AnalysisInput,
+  { records, alone = false }: AnalysisInput,
   { passive }: ActiveAndPassive,
   comparison: Comparison,
   kept: ArrayLike<number>,
   { correction, constant }: Corrected,
   found: PrincipalCoordinates,
 ): Pick<Axes, 'passiveRows' | 'passive' | 'setAside' | 'notes'> {
+  // Where they lie is shown on the map, and no answer rests on it.
+  if (alone)
+    return { passiveRows: [], passive: [], setAside: [{ reason: NO_SAY, rows: passive }], notes: [] };
   const prepared = prepareComparison(pickRecords(comparison.spec, kept));
   const project = projector(found);
   let partly = 0;

@@ -12,7 +12,7 @@ import { centresOf } from './centres.ts';
 import type { Axes, AxesOrWhy, OrdinationFound } from './found.ts';
 import type { OrdinationMethod, OrdinationOptions } from './options.ts';
 import { activeAttributes, supplementaryOf } from './supplementary.ts';
-import { type ActiveAndPassive, NO_SAY, splitRecords } from './supplementary-records.ts';
+import { type ActiveAndPassive, NO_SAY, NOT_PLACED, splitRecords } from './supplementary-records.ts';
 import { besidesOf, carriedBy, endsOf, followedBy, poorlyShown } from './verdict.ts';
 
 const METHOD: Readonly<
@@ -91,7 +91,7 @@ export function computeOrdination(input: AnalysisInput, options: OrdinationOptio
     ends: isTable ? endsOf(axes.records) : null,
     endsAsRecorded: asRecorded === null || 'why' in asRecorded ? null : endsOf(asRecorded.records),
     small: isTable ? smallLines(counted.input, options) : [],
-    lost: counts.filter(({ reason }) => reason !== NO_SAY),
+    lost: counts.filter(({ reason }) => reason !== NO_SAY && reason !== NOT_PLACED),
   };
 }
 

@@ -62,8 +62,13 @@ export function splitRecords(input: AnalysisInput, options: OrdinationOptions): 
   return { active, passive, undecided, table: viewRows(records, active), drawn: '' };
 }
 
+/** Said of records that are not on the map at all, of very many. */
+export const NOT_PLACED = 'neither drawn to make the axes nor to be placed on them';
+
 /** Records of which every pair is compared at most. */
 const MOST_COMPARED = 2000;
+/** Records that are placed on the axes at most: more would be one black cloud, and each is compared with all that make them. */
+const MOST_PLACED = 10_000;
 
 /** All records, or of very many those that the axes can be made from where every pair is compared. */
 function drawnOf(
@@ -75,12 +80,23 @@ function drawnOf(
     return { active: all, passive: [], undecided: [], table: records, drawn: '' };
   const active = Array.from(sampleRows(all.length, MOST_COMPARED, random.stream('drawn records')));
   const taken = new Set(active);
+  const others = all.filter((row) => !taken.has(row));
+  const placed =
+    others.length <= MOST_PLACED
+      ? others
+      : Array.from(
+          sampleRows(others.length, MOST_PLACED, random.stream('placed records')),
+          (at) => others[at],
+        );
+  const onMap = new Set(placed);
+  const left = others.filter((row) => !onMap.has(row));
+  const rest = left.length === 0 ? 'the others' : `${placed.length} others`;
   return {
     active,
-    passive: all.filter((row) => !taken.has(row)),
-    undecided: [],
+    passive: placed,
+    undecided: left.length === 0 ? [] : [{ reason: NOT_PLACED, rows: left }],
     table: viewRows(records, active),
-    drawn: `Every pair is compared, so that ${active.length} of ${all.length} records, drawn by chance, make the axes and the others are placed on them.`,
+    drawn: `Every pair is compared, so that ${active.length} of ${all.length} records, drawn by chance, make the axes and ${rest} are placed on them.`,
   };
 }
 

@@ -21,15 +21,18 @@ ${selection.length > 0 ? `<h3>By the selection</h3><ul>${selection.join('\n')}</
 <div class="aside">${
     rows.length === 0
       ? '<p>No row of any source was set aside.</p>'
-      : tablePart({
-          title: 'Rows set aside',
-          columns: [
-            { id: 'file', label: 'file' },
-            { id: 'row', label: 'row' },
-            { id: 'reason', label: 'reason' },
-          ],
-          rows,
-        })
+      : tablePart(
+          {
+            title: 'Rows set aside',
+            columns: [
+              { id: 'file', label: 'file' },
+              { id: 'row', label: 'row' },
+              { id: 'reason', label: 'reason' },
+            ],
+            rows,
+          },
+          { file: 'ledger.csv' },
+        )
   }
 ${
   disagreements.length === 0

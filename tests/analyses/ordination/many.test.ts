@@ -8,7 +8,7 @@ import { standardNormal } from '../../../src/numerics/modes/mixture-parts.ts';
 import { attribute, madeInput } from '../grouping/made-table.ts';
 
 /** Three measurements, of which two rise together. */
-function axesOf(n: number) {
+function axesOf(n: number, alone = false) {
   const random = createRandom(9);
   const draws = Array.from({ length: n }, () => [0, 1, 2].map(() => standardNormal(random)));
   const input = madeInput([
@@ -17,7 +17,7 @@ function axesOf(n: number) {
     { attribute: attribute('c', 'spacing', 'interval'), values: draws.map(([, , z]) => z!) },
   ]);
   const found = computeOrdination(
-    input,
+    { ...input, alone },
     ordinationOptions.parse({ method: 'pcoa', of: ['a', 'b', 'c'], resamples: 0 }),
   );
   if ('why' in found.axes) throw new Error(found.axes.why);
@@ -37,6 +37,30 @@ it('of very many records every pair of which is compared, some are drawn to make
   expect(all.axes.records.length).toBe(1000);
   // The axes are those of the same cloud.
   expect(Math.abs(Number(drawn.axes.shares[0]) - Number(all.axes.shares[0]))).toBeLessThan(0.04);
+});
+
+it('of more than can be told apart on a map, some are drawn to be placed, and the others are counted', () => {
+  const { found, axes } = axesOf(12_500);
+  expect([axes.records.length, axes.passive.length]).toEqual([2000, 10_000]);
+  expect(new Set([...axes.rows, ...axes.passiveRows]).size).toBe(12_000);
+  expect(axes.notes[0]).toContain(
+    '2000 of 12500 records, drawn by chance, make the axes and 10000 others are placed on them',
+  );
+  expect(found.n.setAside).toContainEqual({
+    reason: 'neither drawn to make the axes nor to be placed on them',
+    fragments: 500,
+  });
+  // Nothing of it is missing in the sources.
+  expect(found.lost).toEqual([]);
+});
+
+it('asked for the answer alone, places none, and answers the same', () => {
+  const whole = axesOf(2600);
+  const alone = axesOf(2600, true);
+  expect(alone.axes.passive).toEqual([]);
+  expect(ordinationWords(alone.found).answer).toBe(ordinationWords(whole.found).answer);
+  expect(ordinationWords(alone.found).because[0]).toBe(ordinationWords(whole.found).because[0]);
+  expect(alone.found.n.fragments).toBe(whole.found.n.fragments);
 });
 
 it('says what the axes carry of what any axes could show, and of very many records that they carry it at most', () => {
