@@ -2,7 +2,7 @@ import { type NormalisedField, normalisedPieces } from '../sources/formats/norma
 import { csvPieces } from '../sources/formats/safe-csv.ts';
 import type { Prepared } from '../study/prepare.ts';
 import type { Results } from '../study/results.ts';
-import { serializeResults } from '../study/results-json.ts';
+import { resultsPieces } from '../study/results-json.ts';
 import { VERSION } from '../study/version.ts';
 import { type Finished, type TextContent, wholeTexts } from './file-content.ts';
 import { LEDGER_COLUMNS, ledgerRows } from './ledger-rows.ts';
@@ -42,7 +42,7 @@ export function packageFiles(prepared: Prepared, results?: Results): Map<string,
     }
   }
   if (results !== undefined) {
-    files.set('results.json', () => serializeResults(results));
+    files.set('results.json', () => resultsPieces(results));
     resources.push({ name: 'results.json', path: 'results.json' });
   }
   for (const [path, text] of packageStudy(prepared)) {

@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { writeParquet } from '../sources/formats/write-parquet.ts';
 import type { Prepared } from '../study/prepare.ts';
 import type { Results } from '../study/results.ts';
-import { serializeResults } from '../study/results-json.ts';
+import { resultsPieces } from '../study/results-json.ts';
 import { VERSION } from '../study/version.ts';
 import type { FileContent } from './file-content.ts';
 import type { PageParts } from './html.ts';
@@ -38,7 +38,7 @@ export async function writeReport({
 }: WriteRequest): Promise<SetWritten> {
   const files = new Map<string, FileContent>(
     report === 'none'
-      ? [['results.json', serializeResults(results)]]
+      ? [['results.json', resultsPieces(results)]]
       : runContents(prepared, results, await pageParts(report === 'live')),
   );
   if (parquet) files.set('fragments.parquet', await writeParquet(prepared.fragments));

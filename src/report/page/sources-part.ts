@@ -55,7 +55,8 @@ ${ledgerTable(prepared.ledger)}
 function ledgerTable(ledger: readonly LedgerEntry[]): string {
   const groups = new Map<string, { readonly first: LedgerEntry; count: number }>();
   for (const entry of ledger) {
-    const key = JSON.stringify([entry.source, entry.level, entry.rule]);
+    // Neither a level nor a rule holds a line end: each key is of one source, level and rule.
+    const key = `${entry.level}\n${entry.rule}\n${entry.source}`;
     const group = groups.get(key);
     if (group === undefined) groups.set(key, { first: entry, count: 1 });
     else group.count++;

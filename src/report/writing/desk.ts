@@ -161,6 +161,22 @@ export async function clearDesk(desk: string): Promise<void> {
   await rm(desk, { recursive: true, force: true });
 }
 
+/**
+ * Leaves the desk to the next run. It is moved away before it is emptied: once it is empty another run may put its own
+ * in its place, which must not be emptied too.
+ */
+export async function leaveDesk(folder: string, desk: string): Promise<void> {
+  const aside = leftName(folder);
+  try {
+    await rename(desk, aside);
+  } catch (fault) {
+    // It was kept for later, under another name.
+    if (isCode(fault, 'ENOENT')) return;
+    throw fault;
+  }
+  await clearDesk(aside);
+}
+
 /** Whether a name in a folder of results is one of the hidden folders used while writing. */
 export function isDesk(name: string): boolean {
   return name === DESK || name.startsWith(LEFT) || name.startsWith(FRESH);

@@ -3,7 +3,7 @@ import { dirname, join, resolve } from 'node:path';
 import { InputError } from '../../errors.ts';
 import { type FileContent, type Finished, piecesOf } from '../file-content.ts';
 import { commit, type FileChange, finishLeft } from './commit.ts';
-import { clearDesk, type DeskOptions, isDesk, leftDesks, takeDesk } from './desk.ts';
+import { clearDesk, type DeskOptions, isDesk, leaveDesk, leftDesks, takeDesk } from './desk.ts';
 import { stopIfAsked, writeFault } from './fault.ts';
 import { writeFlushed } from './flush.ts';
 import { isInside, MANIFEST, manifestText, readManifest } from './manifest.ts';
@@ -106,7 +106,7 @@ async function atDesk<T>(
       }
       return await work(desk, finished);
     } finally {
-      await clearDesk(desk);
+      await leaveDesk(folder, desk);
     }
   } catch (fault) {
     throw writeFault(fault, folder);

@@ -12,7 +12,9 @@ import {
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { FileContent } from '../../../src/report/file-content.ts';
+import { leaveDesk, takeDesk } from '../../../src/report/writing/desk.ts';
 import { Interrupted } from '../../../src/report/writing/fault.ts';
+import { writeFlushed } from '../../../src/report/writing/flush.ts';
 import { MANIFEST } from '../../../src/report/writing/manifest.ts';
 import { tryFolder, writeSet } from '../../../src/report/writing/write-set.ts';
 import { freshFolder } from '../../cli/thrum.ts';
@@ -204,6 +206,22 @@ describe('the files of a run', () => {
     expect(await messageOf(writeSet(folder, setOf(5), { patience: 200 }))).toContain(
       'another run is writing into this folder',
     );
+  });
+
+  it('a desk that is taken while another is being emptied stays whole', async () => {
+    const folder = freshFolder();
+    const turns = async () => {
+      for (let turn = 0; turn < 15; turn++) {
+        const desk = await takeDesk(folder);
+        const own = join(desk, 'new', 'results.json');
+        await writeFlushed(own, ['{}']);
+        await new Promise(setImmediate);
+        expect(readFileSync(own, 'utf8')).toBe('{}');
+        await leaveDesk(folder, desk);
+      }
+    };
+    await Promise.all([turns(), turns(), turns(), turns()]);
+    expect(readdirSync(folder)).toEqual([]);
   });
 
   it('a wish to stop leaves the folder as it was, and none where there was none', async () => {
