@@ -3,6 +3,7 @@ import { posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { checkProfile } from '../../src/sources/profile/profile.ts';
 import { checkStudy } from '../../src/study/load.ts';
+import { study } from '../../src/study/schema.ts';
 import { thrum } from '../cli/thrum.ts';
 
 const read = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
@@ -23,6 +24,37 @@ describe('docs/file-formats.md', () => {
     expect(examples.length).toBeGreaterThanOrEqual(3);
     expect(() => checkStudy(JSON.parse(examples[0]), 'example')).not.toThrow();
     expect(() => checkProfile(JSON.parse(examples[1]), 'example')).not.toThrow();
+  });
+
+  it('names every part of a study', () => {
+    const parts = Object.keys(study.shape).filter((part) => part !== '$schema');
+    const named = new Set(
+      [...read('docs/file-formats.md').matchAll(/^\| (`[^|]*) \|/gm)].flatMap(([, cell]) =>
+        cell.match(/\w+/g),
+      ),
+    );
+    expect(parts.length).toBeGreaterThan(15);
+    expect(parts.filter((part) => !named.has(part))).toEqual([]);
+  });
+});
+
+describe('docs/workbench.md', () => {
+  // What stands on a button or at a field, without quotation marks of either form and line ends.
+  const plain = (text: string) => text.replace(/\s+/g, ' ').replaceAll('’', "'");
+  const sources = plain(
+    readdirSync(new URL('../../src/', import.meta.url), { recursive: true, encoding: 'utf8' })
+      .filter((file) => /\.tsx?$/.test(file))
+      .map((file) => read(`src/${file}`))
+      .join('\n'),
+  );
+
+  it('names what can be pressed and chosen by the words that stand there', () => {
+    const page = read('docs/workbench.md').replaceAll(/`[^`]*`/g, '');
+    const named = [...page.matchAll(/(?<!\*)\*([^*]{3,60})\*(?!\*)/g)].map(([, words]) => plain(words));
+    expect(named.length).toBeGreaterThan(20);
+    // "Placed is:" and "a whole site" are a label and one of its choices; what is meant is filled in.
+    const parted = named.flatMap((words) => words.replace(/^(It means) .*$/, '$1').split(/(?<=:) /));
+    expect(parted.filter((words) => !sources.includes(words))).toEqual([]);
   });
 });
 
