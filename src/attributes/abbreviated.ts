@@ -28,6 +28,7 @@ const FEWEST_CUT = 2;
 const FEWEST_UNMARKED = 3;
 /** A word that stands alone says more of itself. */
 const FEWEST_ALONE = 3;
+const FEWEST_ALONE_UNMARKED = 6;
 const MOST_PIECES = 5;
 
 /**
@@ -44,16 +45,21 @@ export function abbreviatedFrom<T extends Whole>(
   const pieces = piecesOf(text);
   const [first] = pieces;
   if (first === undefined || pieces.length > MOST_PIECES) return null;
-  if (pieces.length === 1 && (!first.cut || first.letters.length < FEWEST_ALONE)) return null;
+  if (pieces.length === 1 && first.letters.length < (first.cut ? FEWEST_ALONE : FEWEST_ALONE_UNMARKED))
+    return null;
   const start = first.letters;
-  const wholes = all.filter(({ wording }) => {
-    if (!wording.compact.startsWith(start.slice(0, FEWEST_CUT))) return false;
-    const met = begins(pieces, wording.words) ?? beginsParts(pieces, wording, parts);
-    return met !== null && met.cut > 0;
-  });
+  const meeting = (mayStand: MayStand, heard: (word: string) => boolean) =>
+    all.filter(({ wording }) => {
+      if (!wording.compact.startsWith(start.slice(0, 1))) return false;
+      const met = begins(pieces, wording.words, mayStand, heard) ?? beginsParts(pieces, wording, parts);
+      return met !== null && met.cut > 0;
+    });
+  const begun = meeting(beginsIt, () => true);
+  const wholes = begun.length > 0 ? begun : meeting(contracts, (word) => !BETWEEN.has(word));
   if (wholes.length === 0) return null;
   // An unmarked word that is no known word by itself was cut without saying so.
-  const marked = pieces.length > 1 && pieces.every(({ letters, cut }) => cut || parts.has(letters));
+  const marked =
+    begun.length > 0 && pieces.length > 1 && pieces.every(({ letters, cut }) => cut || parts.has(letters));
   return { wholes: shortest(wholes), marked };
 }
 
@@ -70,14 +76,40 @@ function piecesOf(text: string): readonly Piece[] {
     .filter(({ letters }) => letters !== '');
 }
 
-/** Word by word; null where one does not begin as its piece does. */
-function begins(pieces: readonly Piece[], words: readonly string[]): { readonly cut: number } | null {
-  if (pieces.length !== words.length) return null;
+type MayStand = (piece: Piece, word: string) => boolean;
+const beginsIt: MayStand = (piece, word) => word.startsWith(piece.letters) && mayBeCut(piece);
+
+/** "ct." for "count", "lgth." for "length": its first and last letter, and between them letters in their order. */
+const contracts: MayStand = (piece, word) => {
+  const { letters, cut } = piece;
+  if (beginsIt(piece, word)) return true;
+  if (!cut || letters.length < FEWEST_CUT || letters[0] !== word[0] || letters.at(-1) !== word.at(-1))
+    return false;
+  let at = 0;
+  for (const letter of word) if (letter === letters[at]) at++;
+  return at === letters.length;
+};
+
+/** Between what was measured and of what; left out as often as not. */
+const BETWEEN: ReadonlySet<string> = new Set(
+  'entre tra fra between zwischen mellem mellom across'.split(' '),
+);
+
+/** Word by word; null where one is not what its piece stands for. */
+function begins(
+  pieces: readonly Piece[],
+  words: readonly string[],
+  mayStand: MayStand,
+  heard: (word: string) => boolean,
+): { readonly cut: number } | null {
+  const own = pieces.filter(({ letters }) => heard(letters));
+  const others = words.filter(heard);
+  if (own.length !== others.length || own.length === 0) return null;
   let cut = 0;
-  for (const [at, piece] of pieces.entries()) {
-    const word = words[at]!;
+  for (const [at, piece] of own.entries()) {
+    const word = others[at]!;
     if (piece.letters === word) continue;
-    if (!word.startsWith(piece.letters) || !mayBeCut(piece)) return null;
+    if (!mayStand(piece, word)) return null;
     cut++;
   }
   return { cut };
@@ -89,7 +121,10 @@ function beginsParts(
   { compact, words }: Wording,
   parts: ReadonlySet<string>,
 ): { readonly cut: number } | null {
-  if (words.length >= pieces.length && words.length > 1) return null;
+  const reaches = compact.length - (words.at(-1)?.length ?? 0);
+  // "Obj." begins "object no", and is not short for it; "Rowdist" is for "row distance".
+  const [only] = pieces;
+  if (words.length > 1 && (pieces.length > 1 || only!.letters.length <= reaches)) return null;
   const from = (at: number, next: number): { readonly cut: number } | null => {
     if (next === pieces.length) return at === compact.length ? { cut: 0 } : null;
     const piece = pieces[next]!;

@@ -30,7 +30,12 @@ export type Match =
       /** 0 to 1; comparable within one call only. */
       readonly score: number;
     }
-  | { readonly kind: 'none'; readonly reason?: string };
+  | {
+      readonly kind: 'none';
+      readonly reason?: string;
+      /** What it may mean all the same, where the cells can tell which: id -> the wording met. */
+      readonly mayBe?: ReadonlyMap<string, string>;
+    };
 
 /** Longer texts are prose: they are looked up, never compared letter by letter. */
 const LONGEST_COMPARED = 120;
@@ -50,6 +55,8 @@ export function matchAttribute(header: string, register: Register): Match {
   const { name, unit } = splitHeader(header);
   const key = headerKey(name);
   if (key === '') return { kind: 'none' };
+  const two = twoNames(name, unit, register);
+  if (two !== null) return two;
   const kind = unit === undefined ? undefined : unitKind(unit);
   const index = headerIndex(register);
   const known = index.exact.get(key) ?? [];
@@ -86,20 +93,18 @@ export function matchAttribute(header: string, register: Register): Match {
     if (ambiguous.candidates.length === 0 || ambiguous.candidates.some(fits))
       return ambiguity(name, ambiguous, fits);
   }
-  return (
-    inInches(header, index, register) ??
-    oneNameTwice(name, unit, register) ??
-    inShort(name, unit, register) ??
-    near()
-  );
+  return inInches(header, index, register) ?? inShort(name, unit, register) ?? near();
 }
 
-/** "Trench/context": both names are of one attribute. */
-function oneNameTwice(name: string, unit: string | undefined, register: Register): Match | null {
+/** "Trench/context": both names are of one attribute; "Site/Phase": a cell holds two, and neither alone. */
+function twoNames(name: string, unit: string | undefined, register: Register): Match | null {
   const names = name.split(/\s*[/|]\s*/u);
   if (names.length !== 2) return null;
   const [first, second] = names.map((one) => matchAttribute(besideUnit(one, unit), register));
-  return first?.kind === 'exact' && second?.kind === 'exact' && first.id === second.id ? first : null;
+  if (first?.kind !== 'exact' || second?.kind !== 'exact') return null;
+  if (first.id === second.id) return first;
+  const [a, b] = [first, second].map(({ id }) => register.attributes.get(id)!.label);
+  return { kind: 'none', reason: `"${name}" names two things, ${a} and ${b}` };
 }
 
 const besideUnit = (name: string, unit: string | undefined) =>
@@ -119,14 +124,14 @@ function inShort(name: string, unit: string | undefined, register: Register): Ma
     return match.kind === 'none' ? [] : [match];
   });
   const exact = matches.filter(({ kind }) => kind === 'exact');
-  const [match] = exact.length > 0 ? exact : matches;
+  const told = exact.length > 0 ? exact : matches;
+  const [match] = told;
   if (match === undefined) return null;
-  const rival = (exact.length > 0 ? exact : matches).find(({ id }) => id !== match.id);
-  if (rival !== undefined)
-    return {
-      kind: 'none',
-      reason: `"${name}" may be short for "${match.via}" or "${rival.via}"`,
-    };
+  const mayBe = new Map(told.map(({ id, via }) => [id, via]));
+  if (mayBe.size > 1) {
+    const [a, b] = [...mayBe.values()];
+    return { kind: 'none', reason: `"${name}" may be short for "${a}" or "${b}"`, mayBe };
+  }
   if (match.kind === 'suggested') return match;
   return found.marked ? { ...match, short: true } : shortFor(name, match.id, match.via);
 }

@@ -2,6 +2,8 @@ import type { AttributeDefinition, Block } from '../attributes/definition.ts';
 import { isMissing } from '../fragments/missing.ts';
 import { hasQuantities } from '../fragments/quantity.ts';
 import type { Column, FragmentTable } from '../fragments/table.ts';
+import { compoundNames } from '../sources/names/compound-names.ts';
+import { nameIn } from '../sources/reading/assemble.ts';
 import { checkStudy } from './load.ts';
 import type { StudyInput } from './schema.ts';
 
@@ -52,10 +54,7 @@ export function startStudy(
   const recorded = all
     .filter(({ attribute, n }) => n > 0 && DESCRIBING.includes(attribute.block) && attribute.scale !== 'text')
     .sort((a, b) => b.n - a.n);
-  const analyses = [
-    ...questionsOfRecords(recorded, all, table.rows),
-    ...questionsOfCounts(recorded, all, table),
-  ];
+  const analyses = [...questionsOfRecords(recorded, all, table), ...questionsOfPlaces(recorded, table)];
   const study = {
     title,
     seed: 1,
@@ -87,7 +86,7 @@ function groupingOf(recorded: readonly Recorded[], all: readonly Recorded[]): Re
 function questionsOfRecords(
   recorded: readonly Recorded[],
   all: readonly Recorded[],
-  rows: number,
+  table: FragmentTable,
 ): unknown[] {
   const numbers = recorded.filter(({ attribute }) => NUMBERS.includes(attribute.scale));
   const kinds = recorded.filter(({ attribute }) => !NUMBERS.includes(attribute.scale));
@@ -97,8 +96,23 @@ function questionsOfRecords(
   const asked = kinds.filter(({ attribute }) => attribute !== group?.attribute);
   const varied = asked.filter(({ values }) => values > 1);
   const analyses: unknown[] = [];
-  if (numbers.length > 0) analyses.push({ id: 'numbers', kind: 'summary', of: ids(numbers), ...by });
-  if (kinds.length > 0) analyses.push({ id: 'kinds', kind: 'summary', of: ids(kinds), ...by });
+  const each = site === undefined ? '' : ', site by site';
+  if (numbers.length > 0)
+    analyses.push({
+      id: 'numbers',
+      kind: 'summary',
+      title: `What was measured${each}`,
+      of: ids(numbers),
+      ...by,
+    });
+  if (kinds.length > 0)
+    analyses.push({
+      id: 'kinds',
+      kind: 'summary',
+      title: `Which kinds there are${each}`,
+      of: ids(kinds),
+      ...by,
+    });
   if (group !== undefined && numbers.length > 0)
     analyses.push({ id: 'differ', kind: 'contrast', of: ids(numbers), by: group.attribute.id });
   if (group !== undefined && varied[0] !== undefined)
@@ -111,24 +125,40 @@ function questionsOfRecords(
   const ofCloth = recorded.filter(({ attribute }) => attribute.block !== 'find');
   // A table about something else is weighed by what it records.
   const weighed = ofCloth.length > 0 ? ofCloth : recorded;
-  if (rows >= FEWEST_TO_GROUP && weighed.length > 1) {
+  // The rows of a table of counts are cells, and no records that could be grouped.
+  if (table.rows >= FEWEST_TO_GROUP && weighed.length > 1 && !hasQuantities(table)) {
     const many = weighed.length > MOST && weighed.every(({ attribute }) => attribute.scale === 'presence');
     analyses.push({ id: 'groups', kind: 'grouping', of: ids(weighed, many ? weighed.length : MOST) });
   }
   return analyses;
 }
 
-/** A table of counts is asked how alike its places are. */
-function questionsOfCounts(
-  recorded: readonly Recorded[],
-  all: readonly Recorded[],
-  table: FragmentTable,
-): unknown[] {
-  if (!hasQuantities(table)) return [];
-  const places = all.find(({ attribute, values }) => attribute.id === 'site' && values > 2);
-  const kind = recorded.find(({ attribute, values }) => attribute.scale === 'nominal' && values > 1);
-  if (places === undefined || kind === undefined) return [];
-  return [{ id: 'alike', kind: 'similarity', assemblages: 'site', of: kind.attribute.id }];
+/** Places fewer than three are alike or not; from three on one of them has a standing among the others. */
+const FEWEST_PLACES = 3;
+
+/** How alike the places are, and where the first of the first table, as a rule one's own, stands among them. */
+function questionsOfPlaces(recorded: readonly Recorded[], table: FragmentTable): unknown[] {
+  const kinds = recorded.filter(({ attribute, values }) => attribute.scale === 'nominal' && values > 1);
+  const kind = kinds.find(({ attribute }) => attribute.id === 'structure') ?? kinds[0];
+  const [first, ...others] = placesOf(table);
+  if (kind === undefined || first === undefined || others.length + 1 < FEWEST_PLACES) return [];
+  const of = kind.attribute.id;
+  return [
+    { id: 'alike', kind: 'similarity', assemblages: 'site', of },
+    { id: 'standing', kind: 'standing', title: `How ${first} stands among the others`, site: first, of },
+  ];
+}
+
+/** Sites in the order of the table; a name made up of others is none. */
+function placesOf(table: FragmentTable): readonly string[] {
+  const column = table.columns.get('site');
+  const counts = new Map<string, number>();
+  for (let row = 0; row < table.rows; row++) {
+    const name = nameIn(column, row);
+    if (name !== '') counts.set(name, (counts.get(name) ?? 0) + 1);
+  }
+  const made = new Set(compoundNames('site', counts).map(({ name }) => name));
+  return [...counts.keys()].filter((name) => !made.has(name));
 }
 
 function filled(column: Column, rows: number): number {

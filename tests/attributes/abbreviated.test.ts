@@ -29,6 +29,9 @@ describe('a header cut short is read by the words that it begins', () => {
     ['without points', 'Row dist (mm)', 'rowSpacing'],
     ['as one word', 'Struct.', 'structure'],
     ['as one compound', 'Fundkompl.', 'context'],
+    ['written together', 'Rowdist', 'rowSpacing'],
+    ['by its first and last letters', 'Warp ct. (/cm)', 'density1'],
+    ['as one compound', 'Rekkeavst. (mm)', 'rowSpacing'],
   ])('%s it is only suggested: %s', (_, header, id) => {
     expect(matchAttribute(header, register)).toMatchObject({
       kind: 'suggested',
@@ -40,6 +43,26 @@ describe('a header cut short is read by the words that it begins', () => {
   it('what may be short for words of several attributes is none of them, and says which', () => {
     const match = matchAttribute('Per.', register);
     expect(match).toMatchObject({ kind: 'none', reason: expect.stringContaining('may be short for') });
+  });
+
+  it('names of two attributes are neither of them', () => {
+    expect(matchAttribute('Site/Phase', register)).toMatchObject({
+      kind: 'none',
+      reason: '"Site/Phase" names two things, Site and Phase',
+    });
+    const { columns } = read('Site/Phase,Structure\nHarrow I,tabby\nHarrow II,twill\nKelder,twill\n');
+    expect(columns[0]).toMatchObject({
+      status: 'unknown',
+      doubt: expect.stringContaining('names two things'),
+    });
+  });
+
+  it('what may be short for several is asked about where its cells speak for one alone', () => {
+    const rows = ['Vestkær', 'Vestkær', 'Østholt', 'Østholt'].map(
+      (site, at) => `${at + 1},${site},kiper 2/2`,
+    );
+    const { columns } = read(`Fundnr.,Lok.,Teknik\n${rows.join('\n')}\n`);
+    expect(columns[1]).toMatchObject({ status: 'suggested', suggestion: { attribute: 'site', sure: false } });
   });
 
   it.each(['Temp.', 'Nr.', 'T.', 'Obj.', 'W. G.'])('%s is no attribute for that', (header) => {

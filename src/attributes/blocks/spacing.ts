@@ -99,7 +99,7 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
       it: ['interasse file', 'interasse delle file', 'spaziatura', 'spaziatura delle file', 'passo file'],
       es: ['espaciado', 'espaciado entre filas', 'separación de filas'],
       da: ['rækkeafstand', 'rækkernes afstand'],
-      no: ['radavstand'],
+      no: ['radavstand', 'rekkeavstand'],
     },
   },
   {
@@ -147,7 +147,7 @@ const DENSITY_AND_WIDTH: readonly AttributeDefinition[] = [
       it: ['larghezza della fila', 'larghezza fila', 'larghezza file', 'altezza della fila'],
       es: ['ancho de fila', 'anchura de fila', 'ancho de la fila', 'altura de fila'],
       da: ['rækkebredde', 'rækkens bredde'],
-      no: ['radbredde', 'radens bredde'],
+      no: ['radbredde', 'rekkebredde', 'radens bredde'],
     },
   },
   {

@@ -4,7 +4,7 @@ import { defaultRegister } from '../../attributes/register.ts';
 import { type WordingStrength, wordingStrength } from '../../attributes/weak-words.ts';
 import { headerKey } from '../../attributes/wording-index.ts';
 import type { Suggestion } from '../source-reading.ts';
-import type { ColumnEvidence } from './column-evidence.ts';
+import { type ColumnEvidence, holdsNoNumbers } from './column-evidence.ts';
 import { columnSupport } from './column-support.ts';
 import { joined, nearEnough, OF_CLOTH, wordsOf } from './near-enough.ts';
 import type { Support } from './support.ts';
@@ -41,8 +41,7 @@ export function weighMatch(
   subject: Subject,
   paired = false,
 ): Weighed {
-  if (match.kind === 'none')
-    return match.reason === undefined ? { kind: 'leave' } : { kind: 'leave', doubt: match.reason };
+  if (match.kind === 'none') return oneOfSeveral(header, match, evidence, register, subject);
   const attribute = register.attributes.get(match.id)!;
   const own = isStudysOwn(attribute);
   const named = match.kind === 'exact' && (own || isOwnName(header, attribute));
@@ -92,6 +91,27 @@ export function weighMatch(
     subject === 'textiles' && attribute.vocabulary !== undefined && !/ambiguous/.test(match.reason);
   const sure = heard && (sameWords || told) && !weak && !/is as near/.test(match.reason);
   return suggest(attribute, match.reason, match.score, support, sure);
+}
+
+/** A header that may be short for several: what its cells leave alone is asked about, and never taken. */
+function oneOfSeveral(
+  header: string,
+  { reason, mayBe = new Map() }: Match & { readonly kind: 'none' },
+  evidence: ColumnEvidence,
+  register: Register,
+  subject: Subject,
+): Weighed {
+  const left = [...mayBe.keys()].flatMap((id) => {
+    const attribute = register.attributes.get(id)!;
+    const support = columnSupport(attribute, evidence, register, headerUnit(header, attribute), false);
+    const out =
+      support.speaksAgainst.length > 0 || support.beyond !== undefined || holdsNoNumbers(attribute, evidence);
+    return out ? [] : [{ attribute, support }];
+  });
+  const [only] = left;
+  if (only !== undefined && left.length === 1 && subject === 'textiles')
+    return suggest(only.attribute, `${reason}; its cells go with one alone`, 0.7, only.support, false);
+  return reason === undefined ? { kind: 'leave' } : { kind: 'leave', doubt: reason };
 }
 
 /** What is cut short says no more than the whole. */
