@@ -1,7 +1,6 @@
 import { useEffect } from 'react';
 import { Button, Toggles } from './parts/controls.tsx';
 import { Glossary } from './parts/glossary.tsx';
-import { KeepBar } from './parts/keep-bar.tsx';
 import { TwinedRow } from './parts/records/twined-row.tsx';
 import { FaultNote } from './parts/screen.tsx';
 import { SessionNotes } from './parts/session-notes.tsx';
@@ -58,7 +57,6 @@ export function Workbench() {
       <Holds />
       <SessionNotes />
       {bench.fault === null ? null : <FaultNote text={bench.fault} />}
-      {waits === null && shown.id !== 'take-away' ? <KeepBar key={shown.id} screen={shown.id} /> : null}
       {waits === null ? <shown.View /> : <Waiting question={shown.question} why={waits} />}
       <div className="hidden-text" role="status" aria-live="polite">
         {bench.reading ? 'Reading the sources' : ''}

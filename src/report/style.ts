@@ -62,7 +62,7 @@ summary { cursor: pointer; }
  * screen stays away, and its file is named.
  */
 const PRINT = `
-@page { margin: 13mm 18mm 15mm; @bottom-right { content: counter(page) " / " counter(pages); font: 8pt sans-serif; color: ${GROUND.inkSoft}; } }
+@page { margin: 11mm 18mm 13mm; @bottom-right { content: counter(page) " / " counter(pages); font: 8pt sans-serif; color: ${GROUND.inkSoft}; } }
 @media print {
   body { background: none; padding: 0; max-width: ${COLUMN.two}; font-size: 8.5pt; line-height: 1.35; }
   h1 { font-size: 17pt; }
@@ -70,12 +70,13 @@ const PRINT = `
   h3 { font-size: 8.5pt; margin: 1.5mm 0 .5mm; break-after: avoid; }
   .say { font-size: 9.5pt; margin: .5mm 0 1.5mm; break-after: avoid; }
   .over, .n, .note, .cited, .soft, figcaption { font-size: 7.5pt; }
-  .lists, .running { font-size: 7pt; line-height: 1.25; margin: .4mm 0; }
+  .lists, .running { font-size: 7pt; line-height: 1.2; margin: .4mm 0; }
   .n, .cited { margin: 1mm 0; }
   ul, ol { padding-left: 3.5mm; margin: .5mm 0; }
-  section { background: none; padding: 2mm 0 0; margin: 5mm 0 0; border-top: .5pt solid ${GROUND.ink}; }
+  section { background: none; padding: 1.5mm 0 0; margin: 3.5mm 0 0; border-top: .5pt solid ${GROUND.ink}; }
   .mind { border-left-width: 1.5pt; padding: 0 0 0 2mm; margin: 1.5mm 0; }
-  figure { margin: 2mm 0; break-inside: avoid; }
+  .told { line-height: 1.25; }
+  figure { margin: 1mm 0; break-inside: avoid; }
   figcaption { margin-top: .5mm; line-height: 1.25; }
   .drawn { border: 0; }
   .beside { display: block; }
@@ -86,7 +87,7 @@ const PRINT = `
   .further { grid-template-columns: ${COLUMN.one} ${COLUMN.one}; gap: 0 6mm; }
   .further > figure:not(.half) { grid-column: 1 / -1; }
   figure:not(.half) .drawn { max-width: ${COLUMN.two}; }
-  .table { overflow: visible; margin: 2mm 0; }
+  .table { overflow: visible; margin: 1mm 0; }
   table { font-size: 7.5pt; line-height: 1.2; max-width: 100%; }
   caption { padding: 1mm 0 .5mm; break-after: avoid; }
   th, td { padding: .4mm 1.4mm; border-bottom-width: .25pt; }

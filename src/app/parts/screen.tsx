@@ -1,7 +1,9 @@
 import type { ReactNode } from 'react';
 import type { Answer } from '../../analyses/contract.ts';
 import { printTurn } from '../../analyses/phrasing.ts';
+import { useWorkbench } from '../state/workbench.tsx';
 import { Crossing } from './fringe.tsx';
+import { KeepBar } from './keep-bar.tsx';
 
 /** The four parts of every screen, in reading order. */
 
@@ -12,12 +14,14 @@ export interface ScreenProps {
 }
 
 export function ScreenFrame({ question, lead, children }: ScreenProps) {
+  const { screen } = useWorkbench();
   return (
     <main className="page" id="page" tabIndex={-1}>
       <div className="question stack tight">
         <h1>{question}</h1>
         {lead === undefined ? null : <p className="soft">{lead}</p>}
       </div>
+      {screen === 'take-away' ? null : <KeepBar key={screen} screen={screen} />}
       {children}
     </main>
   );

@@ -108,11 +108,11 @@ const FEWEST_PANELS = 3;
 const ABOVE_PANELS = 66;
 /** Two thirds of a page. */
 const MOST_OF_PANELS = 620;
-/** Two fifths of a page. */
-const MOST_IN_PAGE = 310;
-/** As much in one column. */
-const MOST_IN_COLUMN = 350;
-const CLOUD = 265;
+/** A little more than a third of a page. */
+const MOST_IN_PAGE = 280;
+/** Two fifths of a page in one column. */
+const MOST_IN_COLUMN = 320;
+const CLOUD = 250;
 /** What a legend of one line takes, which all heights allow for. */
 const LEGEND_LINE = 24;
 const AROUND_ROWS = 100;

@@ -20,12 +20,18 @@ export interface FigureProps {
   readonly picked?: readonly string[];
   readonly pickBy?: string;
   readonly children?: ReactNode;
+  /** Figure or table, where that outlasts the figure. */
+  readonly side?: FigureSide;
+  readonly onSide?: (side: FigureSide) => void;
 }
+
+export type FigureSide = 'figure' | 'table';
 
 /** A figure with its table and its files: the same data three ways. */
 export function FigureView(props: FigureProps) {
   const { figure, name, table, height, onPick, onHover, picked, pickBy, children } = props;
-  const [side, setSide] = useState('figure');
+  const [own, setOwn] = useState<FigureSide>('figure');
+  const [side, setSide] = [props.side ?? own, props.onSide ?? setOwn];
   return (
     <figure className="figure stack">
       <div className="line apart">
@@ -38,7 +44,7 @@ export function FigureView(props: FigureProps) {
                 { id: 'figure', label: 'Figure' },
                 { id: 'table', label: 'Table' },
               ]}
-              onChange={setSide}
+              onChange={(id) => setSide(id === 'table' ? 'table' : 'figure')}
             />
           )}
           {children}

@@ -81,7 +81,7 @@ export function PairPanel({
         </div>
       )}
       <div className="table-frame">
-        <table className="table">
+        <table className="table pair-table">
           <caption className="hidden-text">Attribute by attribute</caption>
           <thead>
             <tr>

@@ -55,7 +55,7 @@ export function AskForm(props: AskFormProps) {
           options={Object.entries(METHODS).map(([id, note]) => ({
             id,
             label: NAMES[id] ?? id,
-            note: `${id}: ${note}`,
+            note,
           }))}
           onChange={(method) => onSet({ method }, `group ${NAMES[method] ?? method}`)}
         />

@@ -11,7 +11,7 @@ import { fileStem } from '../../files.ts';
 import { fabricAttribute } from '../../parts/asking/attribute-options.ts';
 import { Check, Choice, Toggles } from '../../parts/controls.tsx';
 import { brushed } from '../../parts/pictures/brush.ts';
-import { FigureView } from '../../parts/pictures/figure.tsx';
+import { type FigureSide, FigureView } from '../../parts/pictures/figure.tsx';
 import { kinMap } from '../../parts/pictures/kin-map.ts';
 import { aboutRecord, mapPoints, positionsOf } from '../../parts/pictures/map-points.ts';
 import { pickedAfter } from '../../parts/records/picked-panel.tsx';
@@ -61,6 +61,8 @@ export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
   const { workspace, view, picked, pick, change } = useWorkbench();
   const [shown, setShown] = useState('map');
   const [by, setBy] = useState('group');
+  // Kept here, since figures come and go while groups are made anew.
+  const [side, setSide] = useState<FigureSide>('figure');
   const names = useMemo(() => namingAttributes(view?.attributes ?? []), [view]);
   const labels = useLabels(names.all);
   const stem = fileStem(workspace.study.title);
@@ -160,6 +162,8 @@ export function KinFigures({ grouping, ordination, nearest }: KinFiguresProps) {
         figure={figure}
         name={`${stem}.kinship.${current}`}
         {...(table === undefined ? {} : { table, ...(current === 'variables' ? {} : { pickBy: 'id' }) })}
+        side={side}
+        onSide={setSide}
         picked={picked}
         onPick={onPick}
         {...(current === 'map' ? { height: 540 } : {})}

@@ -53,7 +53,12 @@ function RegionScreen() {
             )}
           </div>
         </Part>
-        <Part name="see" title={picture.label}>
+        <Part
+          name="see"
+          title={
+            (typeof asked === 'string' ? undefined : picture.heading?.(asked, attributes)) ?? picture.label
+          }
+        >
           <div className="stack">
             {typeof asked === 'string' ? <p className="soft">{asked}</p> : <RunStatus run={run} />}
             {run.result === null ? null : (

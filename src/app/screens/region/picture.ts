@@ -12,6 +12,8 @@ export interface AskProps {
 export interface RegionPicture {
   readonly id: string;
   readonly label: string;
+  /** What stands over the picture, where that hangs on what is asked. */
+  readonly heading?: (asked: StudyAnalysis, attributes: readonly AttributeView[]) => string;
   readonly kind: string;
   /** Settings of a first look, while the question is being put. */
   readonly quick: Readonly<Record<string, unknown>>;

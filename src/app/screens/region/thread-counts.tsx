@@ -84,6 +84,14 @@ function FindEntry({ label, text, onDone }: FindEntryProps) {
 export const threadCounts: RegionPicture = {
   id: 'counts',
   label: 'Thread counts against each other',
+  heading: ({ x, y }, attributes) => {
+    const [across, up] = [x, y].map(
+      (id) => attributes.find(({ definition }) => definition.id === id)?.definition.label,
+    );
+    return across === undefined || up === undefined
+      ? 'Two measurements against each other'
+      : `${across} against ${up.toLowerCase()}`;
+  },
   kind: 'threadcount',
   quick: { draws: 0 },
   figures: { counts: 'All together', panels: 'One panel each', ratio: 'Their ratio' },

@@ -3,7 +3,8 @@ import type { Condition } from '../../../fragments/select.ts';
 import type { AttributeView } from '../../engine/views/study.ts';
 import type { TypesView } from '../../engine/views/types.ts';
 import { ConditionForm } from '../../parts/asking/condition-form.tsx';
-import { Button, Check, Entry } from '../../parts/controls.tsx';
+import { Button, Check } from '../../parts/controls.tsx';
+import { LongEntry } from '../../parts/long-entry.tsx';
 import { GroupForm } from './group-form.tsx';
 import { freeId, groupOf, type RuleFile, ruleFrom, type TypeDraft } from './rule-file.ts';
 
@@ -176,7 +177,7 @@ function Conditions({ name, conditions, attributes, least, first, onChange }: Co
 function Line({ label, value, onDone }: { label: string; value: string; onDone: (text: string) => void }) {
   const [text, setText] = useState(value);
   return (
-    <Entry
+    <LongEntry
       label={label}
       value={text}
       onChange={setText}

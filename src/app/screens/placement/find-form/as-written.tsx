@@ -1,5 +1,6 @@
 import type { DescribedView } from '../../../engine/protocol.ts';
-import { Button, Entry } from '../../../parts/controls.tsx';
+import { Button } from '../../../parts/controls.tsx';
+import { LongEntry } from '../../../parts/long-entry.tsx';
 
 export interface AsWrittenProps {
   readonly text: string;
@@ -13,7 +14,7 @@ export interface AsWrittenProps {
 export function AsWritten({ text, described, onDraft, onKeep }: AsWrittenProps) {
   return (
     <div className="stack tight">
-      <Entry
+      <LongEntry
         label="As written"
         value={text}
         onChange={onDraft}
