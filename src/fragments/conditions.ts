@@ -1,23 +1,36 @@
 import type { Register } from '../attributes/definition.ts';
-import { termAt } from './accessors.ts';
+import { defaultRegister } from '../attributes/register.ts';
+import { pointOf, termAt } from './accessors.ts';
 import { termLabel } from './groups.ts';
 import { KIND, kindsBeside } from './kinds/kinds.ts';
 import { atLevel } from './level/common-level.ts';
+import { likeNumbers } from './like-numbers.ts';
 import { isMissing } from './missing.ts';
-import type { FragmentTable } from './table.ts';
+import type { FragmentTable, NumericColumn } from './table.ts';
 
 /**
- * Conditions under which finds were made, kept, recovered and recorded: a difference between sites, periods or types
- * may be one between these. Looked at wherever labels are compared.
+ * Conditions under which finds were made, kept, recovered and recorded, and how much of them was left: a difference
+ * between sites, periods or types may be one between these. Looked at wherever labels are compared.
  */
-export const CONDITIONS = ['recorder', 'source', 'recovery', 'preservation', 'structure', 'period'] as const;
+export const CONDITIONS = [
+  'recorder',
+  'source',
+  'recovery',
+  'preservation',
+  'structure',
+  'period',
+  'size',
+] as const;
 
 export type ConditionId = (typeof CONDITIONS)[number];
 
 /** One condition of the records compared. */
 export interface RecordsCondition {
-  readonly id: ConditionId;
+  /** One of `CONDITIONS`, or the id of an attribute of the study's own. */
+  readonly id: string;
   readonly label: string;
+  /** Whether it is an attribute of the study's own. */
+  readonly own: boolean;
   /**
    * `unknown`: no column of it; `scarce`: known of less than half; `one`: the same for all that are known; `looked
    * at`: it can be looked at.
@@ -50,29 +63,94 @@ export function conditionsOf(
   register: Register,
 ): readonly RecordsCondition[] {
   const used = aboutConditions(about, register);
-  return CONDITIONS.filter((id) => !used.has(id)).map((id) => {
+  const usual = CONDITIONS.filter((id) => !used.has(id)).map((id): RecordsCondition => {
+    if (id === 'size') return sizeCondition(table, rows);
     const kind = id === 'structure' && register.attributes.get(KIND)?.composed === true;
     const beside = kind ? kindsBeside(table, about, register) : { table, register, of: [] };
     const column = beside.of.length > 1 ? KIND : id;
     const termOf = readerOf(beside.table, column, across, beside.register);
-    const terms = rows.map(termOf);
-    const kinds = [...new Set(terms)].filter((term) => term !== null).sort();
-    const known = terms.filter((term) => term !== null).length;
-    return {
-      id,
-      label: id === 'source' ? 'Source' : (register.attributes.get(column)?.label ?? LABELS[id]),
-      state:
-        known === 0
-          ? 'unknown'
-          : known < FEWEST_KNOWN * rows.length
-            ? 'scarce'
-            : kinds.length < 2
-              ? 'one'
-              : 'looked at',
-      known,
-      kinds,
-      of: Int32Array.from(terms, (term) => (term === null ? -1 : kinds.indexOf(term))),
-    };
+    const label = id === 'source' ? 'Source' : (register.attributes.get(column)?.label ?? LABELS[id]);
+    return { id, label, own: false, ...byKinds(rows.map(termOf)) };
+  });
+  return [...usual, ...ownConditions(table, rows, about, register)];
+}
+
+type Looked = Pick<RecordsCondition, 'state' | 'known' | 'kinds' | 'of'>;
+
+function byKinds(terms: readonly (string | null)[]): Looked {
+  const kinds = [...new Set(terms)].filter((term) => term !== null).sort();
+  return looked(
+    kinds,
+    Int32Array.from(terms, (term) => (term === null ? -1 : kinds.indexOf(term))),
+  );
+}
+
+function looked(kinds: readonly string[], of: Int32Array): Looked {
+  const known = of.filter((kind) => kind >= 0).length;
+  const state =
+    known === 0
+      ? 'unknown'
+      : known < FEWEST_KNOWN * of.length
+        ? 'scarce'
+        : kinds.length < 2
+          ? 'one'
+          : 'looked at';
+  return { state, known, kinds, of };
+}
+
+/** Measures of how much of a fabric was left, the fullest first. */
+const SIZES = ['area', 'weight', 'length', 'width'] as const;
+
+function sizeCondition(table: FragmentTable, rows: readonly number[]): RecordsCondition {
+  const measures = SIZES.flatMap((id) => {
+    const column = table.columns.get(id);
+    return column?.kind === 'numeric' ? [{ label: column.attribute.label, ...byNumbers(column, rows) }] : [];
+  });
+  const most = measures.reduce((best, { known }) => Math.max(best, known), 0);
+  const measure =
+    measures.find(({ known }) => known >= FEWEST_KNOWN * rows.length) ??
+    measures.find(({ known }) => known === most);
+  return { id: 'size', own: false, ...(measure ?? { label: LABELS.size, ...byKinds(rows.map(() => null)) }) };
+}
+
+function byNumbers(column: NumericColumn, rows: readonly number[]): Looked {
+  const { kinds, of } = likeNumbers(rows.map((row) => pointOf(column, row)));
+  return looked(kinds, of);
+}
+
+/** An attribute of the study's own with fewer records to a kind names the records one by one. */
+const FEWEST_A_KIND = 3;
+
+/**
+ * What the study itself has defined to say of where finds come from and of the pieces. A number is looked at only of the
+ * pieces, and only where nothing of the pieces is compared: two measures of one thing stand for each other.
+ */
+function ownConditions(
+  table: FragmentTable,
+  rows: readonly number[],
+  about: readonly string[],
+  register: Register,
+): RecordsCondition[] {
+  const ofPieces = about.some((id) => register.attributes.get(id)?.block === 'find');
+  return [...table.columns.values()].flatMap((column): RecordsCondition[] => {
+    const { id, label, block, derived, composed } = column.attribute;
+    if (defaultRegister().attributes.has(id) || about.includes(id) || derived || composed) return [];
+    if (block !== 'context' && block !== 'find') return [];
+    const named = { id, label, own: true };
+    if (column.kind === 'numeric') {
+      const found = block === 'find' && !ofPieces ? byNumbers(column, rows) : null;
+      return found === null || found.known === 0 ? [] : [{ ...named, ...found }];
+    }
+    if (column.kind === 'text') return [];
+    const found = byKinds(
+      rows.map((row) => {
+        const term = termAt(column, row);
+        return term === null ? null : termLabel(column.attribute, term, register);
+      }),
+    );
+    return found.known < FEWEST_A_KIND * found.kinds.length || found.known === 0
+      ? []
+      : [{ ...named, ...found }];
   });
 }
 
@@ -83,6 +161,7 @@ const LABELS: Readonly<Record<ConditionId, string>> = {
   preservation: 'Preservation',
   structure: 'Structure',
   period: 'Period',
+  size: 'Size of the piece',
 };
 
 /** A phase is of one period and a recorder has tables of their own: what is the same thing explains nothing. */
@@ -92,6 +171,10 @@ const SAME_THING: Readonly<Record<string, readonly ConditionId[]>> = {
   phase: ['period'],
   date: ['period'],
   assemblage: ['period'],
+  length: ['size'],
+  width: ['size'],
+  area: ['size'],
+  weight: ['size'],
 };
 
 function aboutConditions(about: readonly string[], register: Register): ReadonlySet<string> {
@@ -106,7 +189,7 @@ function aboutConditions(about: readonly string[], register: Register): Readonly
 
 function readerOf(
   table: FragmentTable,
-  id: ConditionId | typeof KIND,
+  id: string,
   across: string | null,
   register: Register,
 ): (row: number) => string | null {

@@ -137,7 +137,7 @@ export function analyseOne(
     const { verdict, ...shown } = withTurns(
       answered,
       prepared.witness,
-      tryOtherwise(spelled, entry, analysis, files, answered.verdict !== null, report),
+      tryOtherwise(spelled, entry, analysis, files, answered.verdict, report),
     );
     const result = inNounsOf(prepared.witness, {
       kind,

@@ -1,11 +1,13 @@
+import type { ShortVerdict } from '../analyses/contract.ts';
 import type { RegisteredAnalysis } from '../analyses/register.ts';
 import { InputError } from '../errors.ts';
 import { certaintiesIn, inputOf, namesIn } from './analysis-input.ts';
+import { changeOf } from './change-of.ts';
 import { namesAsOne, type Spelled } from './names-as-one.ts';
-import type { Tried } from './otherwise.ts';
+import type { Tried, WhatIf } from './otherwise.ts';
 import type { Material, Progress } from './prepare.ts';
 import type { AnalysisEntry } from './schema.ts';
-import { whatIfs } from './what-if.ts';
+import { allAtOnce, whatIfs } from './what-if.ts';
 
 /** The material as a question is asked of it: names that are likely to be one taken as one. */
 export function spelledFor(
@@ -19,24 +21,25 @@ export function spelledFor(
 }
 
 /**
- * The same question under everything that is open about how the finds were recorded.
+ * The same question under everything that is open about how the finds were recorded; where nothing of it turns the
+ * verdict by itself, under all of it at once too.
  *
- * @param judged whether its answer is a verdict.
+ * @param verdict that it was answered with; null where its answer is none.
  */
 export function tryOtherwise(
   { prepared, apart }: Spelled,
   entry: AnalysisEntry,
   analysis: RegisteredAnalysis,
   files: ReadonlyMap<string, Uint8Array>,
-  judged: boolean,
+  verdict: ShortVerdict | null,
   onProgress: Progress,
 ): readonly Tried[] {
   const { id, kind: _kind, title: _title, note: _note, ...options } = entry;
   const certainties = certaintiesIn(analysis, options);
   const report = () => onProgress(0.99, 'asking it otherwise');
   const { used, named } = restsOn(prepared, entry, analysis, files);
-  const open = [...apart, ...whatIfs(prepared, used, named, judged)];
-  return open.flatMap((whatIf) => {
+  const open = [...apart, ...whatIfs(prepared, used, named, verdict !== null)];
+  const tryOne = (whatIf: WhatIf): readonly Tried[] => {
     report();
     try {
       const input = inputOf(whatIf.prepared(), id, files, report, certainties);
@@ -46,7 +49,16 @@ export function tryOtherwise(
       if (fault instanceof InputError) return [];
       throw fault;
     }
-  });
+  };
+  const tried = open.flatMap(tryOne);
+  const turned = ({ whatIf, other }: Tried) =>
+    verdict !== null &&
+    other.verdict !== null &&
+    changeOf(verdict, other.verdict, whatIf.calls).how === 'turned';
+  if (verdict === null || tried.some(turned)) return tried;
+  const together = allAtOnce(prepared, used, named);
+  // What all of it together does not turn adds nothing to what was said of each.
+  return together === null ? tried : [...tried, ...tryOne(together).filter(turned)];
 }
 
 /** Attributes that a question rests on, and the texts that its options hold. */

@@ -2,6 +2,7 @@ import { printCount } from '../analyses/phrasing.ts';
 import { viewItems } from '../fragments/items/items.ts';
 import { viewRows } from '../fragments/subset.ts';
 import type { FragmentTable, TermColumn } from '../fragments/table.ts';
+import { jointly, type Try } from './jointly.ts';
 import { slipsAsOne } from './names-as-one.ts';
 import type { WhatIf } from './otherwise.ts';
 import type { Material } from './prepare.ts';
@@ -29,6 +30,22 @@ export function whatIfs(
     certainAlone(prepared, used),
     ...(judged ? [asBeforeShrinking(prepared, used)] : []),
   ].filter((one) => one !== null);
+}
+
+/** All that is open at once, for where nothing by itself turns the verdict; null where fewer than two things are open. */
+export function allAtOnce(
+  prepared: Material,
+  used: readonly string[],
+  named: ReadonlySet<string>,
+): WhatIf | null {
+  const tries: readonly Try[] = [
+    (material) => slipsAsOne(material, used, named),
+    byObjects,
+    takenApart,
+    (material) => certainAlone(material, used),
+    (material) => asBeforeShrinking(material, used),
+  ];
+  return jointly(prepared, tries);
 }
 
 function byObjects(prepared: Material): WhatIf | null {

@@ -20,6 +20,8 @@ const more: readonly AttributeDefinition[] = [
   { id: 'recovery', label: 'recovery', block: 'context', scale: 'nominal', source: 'test' },
   { id: 'preservation', label: 'preservation', block: 'context', scale: 'nominal', source: 'test' },
   { id: 'period', label: 'period', block: 'context', scale: 'nominal', source: 'test' },
+  { id: 'length', label: 'length', block: 'find', scale: 'ratio', unit: 'mm', source: 'test' },
+  { id: 'excavator', label: 'excavator', block: 'context', scale: 'nominal', source: 'test' },
 ];
 for (const attribute of more)
   (small.attributes as Map<string, AttributeDefinition>).set(attribute.id, attribute);

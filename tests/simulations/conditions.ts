@@ -89,6 +89,7 @@ for (const kinds of [false, true]) {
           {
             id: 'recorder',
             label: 'Recorder',
+            own: false,
             state: 'looked at',
             known: labels.length,
             kinds: ['a', 'b'],

@@ -93,12 +93,14 @@ function compare(id: string, careful: string, other: string): Outcome {
     return judge(here === there, there !== '');
   }
   const [here, there] = [direction(careful), direction(other)];
-  return judge(here === there, true);
+  // Told apart with no direction named is no contrary of told apart with one.
+  const unnamed = [here, there].includes('apart') && ![here, there].includes('not');
+  return judge(here === there || unnamed, true);
 }
 
-/** "Late", "apart" or "not": which is larger, whether groups differ or two things go together. */
+/** "apart Late", "apart" or "not": which is larger, whether groups differ or two things go together. */
 function direction(answer: string): string {
-  if (/not told apart/.test(answer)) return 'not';
+  if (/not told apart|could not be shown/.test(answer)) return 'not';
   const larger = answer.match(/larger in (\S+)/)?.[1];
   return larger === undefined ? 'apart' : `apart ${PHASES[larger.toLowerCase()] ?? larger}`;
 }

@@ -2,6 +2,7 @@ import { countBehind } from '../../fragments/behind.ts';
 import { greatest } from '../../numerics/foundation/lists.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { marksOf } from '../shared/figure/marks.ts';
+import { conditionsBeside } from '../shared/guard/beside.ts';
 import { levelSaid } from '../shared/level/said.ts';
 import { changesOf, type Groups } from './change.ts';
 import { type Entries, type Entry, gatherEntries, labelsIn } from './entries.ts';
@@ -58,13 +59,9 @@ export function computeChronology(input: AnalysisInput, options: ChronologyOptio
     return { ...series(label, own, mark), byKind };
   });
   const all = series('', entries, null);
-  const changes = changesOf(
-    entries,
-    kinds,
-    groupsOf(input, options, gathered, labelOf),
-    options,
-    input.random.stream('changes'),
-  );
+  const within = groupsOf(input, options, gathered, labelOf);
+  const lookedWithin = within.map(({ attribute }) => attribute);
+  const changes = changesOf(entries, kinds, within, options, input.random.stream('changes'));
   const phases = spansOf(entries, gathered.phases, ({ phase }) => phase, new Map());
   const behind = (rows: readonly number[]) => countBehind(input.fragments, records, unit, rows);
   return {
@@ -74,6 +71,16 @@ export function computeChronology(input: AnalysisInput, options: ChronologyOptio
     kindsLabel: labelOf(options.of),
     phasesLabel: labelOf(options.phases),
     level,
+    beside: conditionsBeside({
+      records,
+      register,
+      by: labelOf(options.of),
+      groups: names.map((name) => entries.filter(({ kind }) => kind === name).map(({ row }) => row)),
+      about: [options.of, options.places, options.phases, options.date, ...lookedWithin],
+      across: null,
+      confidence: options.confidence,
+      random: input.random.stream('conditions'),
+    }),
     edges,
     all,
     kinds,

@@ -1,5 +1,6 @@
 import type { CountRange } from '../../numerics/assemblages/chance-sums.ts';
 import type { Findings, Unavailable } from '../contract.ts';
+import type { Beside } from '../shared/guard/beside.ts';
 import type { LevelSaid } from '../shared/level/said.ts';
 import type { Told } from '../verdicts.ts';
 import type { ChronologyOptions } from './options.ts';
@@ -104,6 +105,8 @@ export interface Phase extends FindsSpan {
 }
 
 export interface ChronologyFound extends Findings {
+  /** Conditions that go with the kinds, but for those within which changes are looked for again. */
+  readonly beside: Beside;
   readonly options: ChronologyOptions;
   readonly unit: 'fragment' | 'item';
   readonly placesLabel: string;

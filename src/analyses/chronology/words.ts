@@ -10,6 +10,7 @@ import {
   printSmall,
   printSome,
 } from '../phrasing.ts';
+import { besideTurns } from '../shared/guard/turn-words.ts';
 import { sayFolds, sayTooBroad } from '../shared/level/said.ts';
 import { printSlice } from '../years.ts';
 import type { ChangeInTime, ChronologyFound } from './found.ts';
@@ -195,6 +196,7 @@ function turns(found: ChronologyFound): Turn[] {
     list.push({ what: 'what is compared', size: sayFolds(level), overturns: false });
   if (level.tooBroad.length > 0)
     list.push({ what: 'left out', size: sayTooBroad(level, unit), overturns: false });
+  list.push(...besideTurns(found.beside, 'a change, or the lack of one,'));
   return list.sort((a, b) => Number(b.overturns) - Number(a.overturns));
 }
 

@@ -32,13 +32,13 @@ import type {
   FurtherTest,
   PairContrast,
   TestAnswer,
-  Trend,
 } from './found.ts';
 import type { ContrastOptions } from './options.ts';
 import { pairContrasts } from './pairs.ts';
 import { attributeSamples } from './samples.ts';
 import { furtherTests, placeTest } from './tests.ts';
 import { trendOf } from './trend.ts';
+import type { Trend } from './trend-found.ts';
 
 /** One attribute before its p values are set among those of the others. */
 export interface Computed

@@ -8,7 +8,8 @@ import { pooledFigure } from '../shared/pooled/faces.ts';
 import { yearAxis } from '../years.ts';
 import { pooledAttribute } from './cells.ts';
 import { boxFigure, countsOf, cumulativeFigure, outlineFigure, valueAxis } from './distribution-figures.ts';
-import type { AttributeContrast, ContrastFound, Trend } from './found.ts';
+import type { AttributeContrast, ContrastFound } from './found.ts';
+import type { Trend } from './trend-found.ts';
 
 /** For each attribute: points and boxes, outlines, cumulative curves, medians, effects, and the trend where asked. */
 export function contrastFigures(found: ContrastFound): Readonly<Record<string, Figure>> {

@@ -1,16 +1,15 @@
 import type { AttributeDefinition } from '../../attributes/definition.ts';
 import type { ResampledInterval } from '../../numerics/resampling/bootstrap.ts';
 import type { BlockedSample } from '../../numerics/tests/blocked-sample.ts';
-import type { DispersionTest } from '../../numerics/tests/dispersion.ts';
 import type { Equivalence } from '../../numerics/tests/equivalence.ts';
-import type { PermutationalAnova, SimilarityAnalysis } from '../../numerics/tests/permanova.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { Marks } from '../shared/figure/marks.ts';
 import type { Guard } from '../shared/guard/found.ts';
-import type { LevelSaid } from '../shared/level/said.ts';
 import type { PooledMeans } from '../shared/pooled/means.ts';
 import type { Told } from '../verdicts.ts';
 import type { ContrastOptions } from './options.ts';
+import type { Together } from './together-found.ts';
+import type { Trend } from './trend-found.ts';
 
 /** The values of one group, fragments of one item as one block. */
 export interface ContrastGroup {
@@ -113,41 +112,6 @@ export interface JudgedPair extends PairContrast {
   readonly quotable: boolean;
 }
 
-/** One value with the span of years that its record is dated to. */
-export interface DatedValue {
-  readonly id: string;
-  readonly group: number;
-  readonly item: string;
-  readonly value: number;
-  readonly from: number;
-  readonly to: number;
-}
-
-export interface TrendTest {
-  readonly name: string;
-  /** At the middles of the spans: rho, or the standardised statistic of the ordered groups. */
-  readonly statistic: number;
-  readonly p: number;
-  readonly method: string;
-  readonly told: Told;
-  readonly direction: 'rises' | 'falls';
-  /** Where the statistic lies when years are drawn within the spans: median and central share. */
-  readonly drawn:
-    | { readonly median: number; readonly low: number; readonly high: number; readonly draws: number }
-    | Unavailable;
-}
-
-export interface Trend {
-  readonly values: readonly DatedValue[];
-  /** Values without a closed span of years. */
-  readonly undated: number;
-  /** Distinct spans: the dates that there really are. */
-  readonly spans: number;
-  /** Labels of the groups, earliest first. */
-  readonly order: readonly string[];
-  readonly tests: readonly (TrendTest | (Unavailable & { readonly name: string }))[];
-}
-
 /** The question of place asked again, something done otherwise. */
 export interface AskedOtherwise {
   readonly change:
@@ -202,28 +166,6 @@ export interface AttributeContrast {
   readonly leastP: number | null;
   /** What who recorded, sources, recovery, preservation, structure and period make of the verdict. */
   readonly guard: Guard;
-}
-
-/** Groups compared in all attributes at once, items as the things compared. */
-export interface Together {
-  readonly attributes: readonly string[];
-  readonly groups: readonly { readonly label: string; readonly items: number }[];
-  readonly items: number;
-  /** How many there are of which those compared were drawn by chance; null where all were taken. */
-  readonly drawnFrom: number | null;
-  /** Items that could not be compared with all others. */
-  readonly setAside: number;
-  readonly place: PermutationalAnova | Unavailable;
-  readonly dispersion: DispersionTest | Unavailable;
-  readonly similarity: SimilarityAnalysis | Unavailable;
-  readonly notes: readonly string[];
-  readonly told: Told;
-  /** At which level kinds among the attributes were compared, and what that changed. */
-  readonly level: LevelSaid;
-  /** The verdict by the words as recorded; null where the level changes nothing. */
-  readonly asRecorded: Told | null;
-  /** Whether the groups spread unequally, which can look like a difference of place. */
-  readonly spreadTold: Told;
 }
 
 export interface ContrastFound extends Findings {

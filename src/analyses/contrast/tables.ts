@@ -16,11 +16,19 @@ export function contrastTables(found: ContrastFound): Record<string, ResultTable
       : {}),
     ...otherwiseTable(found),
     ...pooledTable(found.attributes.map(pooledAttribute), found.by),
-    ...guardTable(found.attributes.map(({ samples, guard }) => ({ of: samples.attribute.label, guard }))),
+    ...guardTable([
+      ...found.attributes.map(({ samples, guard }) => ({ of: samples.attribute.label, guard })),
+      ...togetherGuard(found),
+    ]),
     ...trendTable(found),
     ...togetherTable(found),
   };
   return tables;
+}
+
+function togetherGuard({ together }: ContrastFound) {
+  if (together === null || 'why' in together || together.guard === null) return [];
+  return [{ of: 'all together', guard: together.guard }];
 }
 
 function groupsTable({ attributes, by, options }: ContrastFound): ResultTable {

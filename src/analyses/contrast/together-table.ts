@@ -1,7 +1,7 @@
 import type { ResultTable, TableCell, Unavailable } from '../contract.ts';
 import { levelNote } from '../shared/level/said.ts';
 import { dealtBy } from './dealt.ts';
-import type { Together } from './found.ts';
+import type { Together } from './together-found.ts';
 
 /** The tests of all attributes together, and how widely each group spreads; nothing where one was asked. */
 export function togetherTable({

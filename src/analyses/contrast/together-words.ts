@@ -1,10 +1,11 @@
 import type { Turn } from '../contract.ts';
 import { printCount } from '../phrasing.ts';
+import { guardTurns } from '../shared/guard/turn-words.ts';
 import type { Told } from '../verdicts.ts';
-import type { Together } from './found.ts';
+import type { Together } from './together-found.ts';
 
 /** What would change the verdict on all attributes together. */
-export function togetherTurns({ told, asRecorded, spreadTold, setAside, notes }: Together): Turn[] {
+export function togetherTurns({ told, asRecorded, spreadTold, setAside, notes, guard }: Together): Turn[] {
   const words: Readonly<Record<Told, string>> = {
     'told apart': 'together they differ',
     'not told apart': 'together they are not told apart',
@@ -20,6 +21,11 @@ export function togetherTurns({ told, asRecorded, spreadTold, setAside, notes }:
             overturns: asRecorded !== told,
           },
         ]),
+    ...(guard === null
+      ? []
+      : guardTurns(guard).flatMap((turn) =>
+          turn.overturns ? [{ ...turn, what: `all together ${turn.what}` }] : [],
+        )),
     ...(spreadTold === 'told apart'
       ? [
           {

@@ -17,8 +17,9 @@ import type { AnalysisInput, Unavailable } from '../contract.ts';
 import { levelSaid } from '../shared/level/said.ts';
 import { comparisonSettings } from '../shared/options/comparison.ts';
 import { toldAt } from '../verdicts.ts';
-import type { Together } from './found.ts';
 import type { ContrastOptions } from './options.ts';
+import type { Together } from './together-found.ts';
+import { type Joint, togetherGuarded } from './together-guarded.ts';
 
 /** Items of which every pair is compared at most: of very many some are drawn from each group, which the table says. */
 const MOST_COMPARED = 3000;
@@ -42,14 +43,25 @@ export function contrastTogether(
   const { register, unit } = input;
   const items = unit === 'item' ? input.records : viewItems(input.records, register);
   const { table, ...level } = allAtLevel(items, options.of, options.by, register, { level: options.level });
-  const found = together(table, input, options, random);
-  if ('why' in found) return found;
+  const joint = together(table, input, options, random);
+  if ('why' in joint) return joint;
+  const { compared, ...found } = joint;
   const recorded = level.differs ? together(items, input, options, random.stream('as recorded')) : null;
   return {
     ...found,
     level: levelSaid(options.level, level),
+    guard: togetherGuarded(
+      { items: table, told: found.told, names: found.groups.map(({ label }) => label), ...compared },
+      input,
+      options,
+      random.stream('conditions'),
+    ),
     asRecorded: recorded === null ? null : 'why' in recorded ? 'cannot be told' : recorded.told,
   };
+}
+
+interface JointTest extends Omit<Together, 'level' | 'asRecorded' | 'guard'> {
+  readonly compared: Pick<Joint, 'rows' | 'matrix' | 'labels'>;
 }
 
 function together(
@@ -57,7 +69,7 @@ function together(
   { register }: AnalysisInput,
   options: ContrastOptions,
   random: Random,
-): Omit<Together, 'level' | 'asRecorded'> | Unavailable {
+): JointTest | Unavailable {
   const grouping = groupRows(items, [options.by], register);
   const groups = grouping.groups.filter(({ rows }) => rows.length > 0);
   if (groups.length < 2) return { why: 'a comparison needs two groups' };
@@ -94,6 +106,7 @@ function together(
   });
   const pOf = (test: { readonly p: number } | Unavailable) => ('why' in test ? test : test.p);
   return {
+    compared: { rows: Array.from(kept, (place) => rows[place]), matrix, labels: dealt },
     attributes: comparison.attributes.map(({ attribute }) => attribute.label),
     groups: present.map((group, place) => ({
       label: groups[group].labels[0],

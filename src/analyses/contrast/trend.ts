@@ -9,8 +9,9 @@ import { jonckheereTerpstra, spearman } from '../../numerics/tests/trend.ts';
 import type { Unavailable } from '../contract.ts';
 import { toldAt } from '../verdicts.ts';
 import { dealtBy } from './dealt.ts';
-import type { AttributeSamples, Trend, TrendTest } from './found.ts';
+import type { AttributeSamples } from './found.ts';
 import type { ContrastOptions } from './options.ts';
+import type { Trend, TrendTest } from './trend-found.ts';
 
 const DRAWS = 499;
 

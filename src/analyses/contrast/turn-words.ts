@@ -8,7 +8,7 @@ import {
   printP,
   printQuantity,
 } from '../phrasing.ts';
-import { guardTurns } from '../shared/guard/words.ts';
+import { guardTurns } from '../shared/guard/turn-words.ts';
 import type { AskedOtherwise, AttributeContrast, ContrastFound } from './found.ts';
 import { missingTurn } from './missing-words.ts';
 import { strongestOf } from './strongest.ts';

@@ -8,8 +8,9 @@ import {
   sharedGuardClause,
 } from '../shared/guard/words.ts';
 import { evidence, togetherEvidence } from './evidence-words.ts';
-import type { AskedOtherwise, AttributeContrast, ContrastFound, JudgedPair, Together } from './found.ts';
+import type { AskedOtherwise, AttributeContrast, ContrastFound, JudgedPair } from './found.ts';
 import { strongestOf } from './strongest.ts';
+import type { Together } from './together-found.ts';
 import { turnsOf } from './turn-words.ts';
 
 /** Whether the groups differ, which way and how surely, and on what that hangs. */
@@ -153,23 +154,26 @@ function manyAnswer(found: ContrastFound): string {
           : `none of ${printSmall(attributes.length)} attributes could be shown to differ by ${by}`
         : `${printSmall(apart.length)} of ${printSmall(attributes.length)} attributes ${apart.length === 1 ? 'differs' : 'differ'} by ${by}${hanging}`;
   const names = apart.length === 0 ? '' : ` (${printList(apart.map(name))})`;
-  const joint = together === null ? '' : jointClause(together);
+  const joint = together === null ? '' : jointClause(together, common);
   const clause = (listed: string) =>
     [`${start}${listed}${common}`, joint].filter((part) => part !== '').join('; ');
   return firstShort([`${clause(names)}.`, `${clause('')}.`, `${start}${common}.`]);
 }
 
-function jointClause(together: Together | Unavailable): string {
+/** @param common what one condition makes of all attributes one by one, which is not said twice. */
+function jointClause(together: Together | Unavailable, common: string): string {
   if ('why' in together || together.told === 'cannot be told') return 'all together cannot be tested';
-  const { told, spreadTold, asRecorded } = together;
+  const { told, spreadTold, asRecorded, guard } = together;
   const recorded =
     asRecorded === null || asRecorded === told
       ? ''
       : asRecorded === 'told apart'
         ? ', but would be by the words as recorded'
         : ', but not by the words as recorded';
-  if (told === 'not told apart') return `together the groups are not told apart${recorded}`;
+  const [clause = ''] = guard === null || recorded !== '' ? [] : guardClauses(guard, 'are');
+  if (told === 'not told apart') return `together the groups are not told apart${recorded}${clause}`;
   const how = spreadTold === 'told apart' ? ', in place or in spread' : '';
+  if (clause !== '') return `together they differ${clause === common ? ' likewise' : clause}`;
   return `together they differ${how}${recorded}`;
 }
 

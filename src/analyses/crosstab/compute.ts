@@ -19,6 +19,7 @@ import { chooseTest, cramersInterval, isCarried } from './choose-test.ts';
 import { countedOtherwise } from './counted-otherwise.ts';
 import type { Bases, Cell, CrosstabFound, QuotedCell, SmallLine } from './found.ts';
 import { guarded } from './guarded.ts';
+import { missingFor } from './missing.ts';
 import type { CrosstabOptions } from './options.ts';
 
 /** Below this many records a row or column is not quoted as evidence. */
@@ -107,6 +108,7 @@ export function computeCrosstab(asked: AnalysisInput, options: CrosstabOptions):
     doubtful: !('why' in test) && test.asked && test.name === 'chi-square' && !isCarried(table, found),
     losses,
     guard: guarded(input, table, { told, named }, options),
+    missing: mixtures === null ? missingFor(records, table, { test, told }, options, register) : null,
     manyAside: isMentioned(aside / here.fragments, 'setAside') ? aside : null,
     n: { ...here, setAside },
   };

@@ -7,6 +7,7 @@ import type { MixturesCounted } from '../mixtures-option.ts';
 import type { Marks } from '../shared/figure/marks.ts';
 import type { Guard } from '../shared/guard/found.ts';
 import type { LevelSaid } from '../shared/level/said.ts';
+import type { MissingKinds } from '../shared/missing/compute.ts';
 import type { PooledKinds } from '../shared/pooled/shares.ts';
 import type { Loss } from '../shared/survival/found.ts';
 import type { Told } from '../verdicts.ts';
@@ -112,6 +113,8 @@ export interface CrosstabFound extends Findings {
   readonly doubtful: boolean;
   /** What who recorded, sources, recovery, preservation, structure and period make of the verdict. */
   readonly guard: Guard;
+  /** What the missing kinds would have to be for another verdict; null where none is missing or that cannot be tried. */
+  readonly missing: MissingKinds | null;
   /** Fibre whose absence from a place says nothing. */
   readonly losses: readonly Loss[];
 }

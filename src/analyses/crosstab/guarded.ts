@@ -57,7 +57,7 @@ export function guarded(
 }
 
 /** The labels are the attribute of context (site, period, use); the rows where both or neither are. */
-function labelsAreColumns({ rows, columns }: CrosstabOptions, register: Register): boolean {
+export function labelsAreColumns({ rows, columns }: CrosstabOptions, register: Register): boolean {
   const isContext = (id: string) => id === 'assemblage' || register.attributes.get(id)?.block === 'context';
   return isContext(columns) && !isContext(rows);
 }

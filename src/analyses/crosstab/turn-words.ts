@@ -2,6 +2,7 @@ import type { Turn } from '../contract.ts';
 import { inSentence, printCount, printList, printNumber, printP, printSome } from '../phrasing.ts';
 import { guardNext } from '../shared/guard/words.ts';
 import type { LevelSaid } from '../shared/level/said.ts';
+import { missingKindsTurn } from '../shared/missing/words.ts';
 import type { CountedOtherwise, CrosstabFound } from './found.ts';
 
 /** "site and structure". */
@@ -70,7 +71,7 @@ export function doubts(found: CrosstabFound): Turn[] {
       size: 'lines differ there by how closely they were recorded',
       overturns: false,
     });
-  turns.push(...boundsTurn(found));
+  turns.push(...missingTurn(found), ...boundsTurn(found));
   if (smallLines.length > 0)
     turns.push({
       what: `few ${unit}s in ${printSome(
@@ -81,6 +82,18 @@ export function doubts(found: CrosstabFound): Turn[] {
       overturns: false,
     });
   return turns;
+}
+
+/** What the records without a kind would have to be. */
+function missingTurn({ missing, told, unit, guard, rowsLabel, columnsLabel }: CrosstabFound): Turn[] {
+  const kinds = inSentence(guard.by === rowsLabel ? columnsLabel : rowsLabel);
+  const apart = told === 'told apart';
+  return missingKindsTurn(missing, {
+    kinds,
+    unit,
+    turned: apart ? 'the two could not be shown to go together' : 'the two would go together',
+    stands: apart ? 'the two would still go together' : 'the two could still not be shown to go together',
+  });
 }
 
 /** How far the share moves that broad records leave widest open. */

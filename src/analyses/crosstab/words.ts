@@ -10,7 +10,8 @@ import {
   printP,
   printSmall,
 } from '../phrasing.ts';
-import { guardClauses, guardEvidence, guardLead, guardTurns } from '../shared/guard/words.ts';
+import { guardTurns } from '../shared/guard/turn-words.ts';
+import { guardClauses, guardEvidence, guardLead } from '../shared/guard/words.ts';
 import { sayFolds } from '../shared/level/said.ts';
 import { survivalTurns } from '../shared/survival/words.ts';
 import type { Told } from '../verdicts.ts';

@@ -8,6 +8,7 @@ import { groupSizes } from '../../numerics/grouping/silhouette.ts';
 import { copheneticCorrelation } from '../../numerics/grouping/tree.ts';
 import { validity } from '../../numerics/grouping/validity.ts';
 import type { AnalysisInput } from '../contract.ts';
+import { conditionsBeside } from '../shared/guard/beside.ts';
 import { comparisonSettings } from '../shared/options/comparison.ts';
 import { broadTried } from './broad.ts';
 import { agreementWith } from './compare-with.ts';
@@ -153,6 +154,17 @@ export function computeGrouping(input: AnalysisInput, options: GroupingOptions):
     broad,
     hangOnBroad: [...new Set(broad?.ways.flatMap(({ gone }) => gone) ?? [])].sort((a, b) => a - b),
     graded: core.sampled || k < 2 ? null : fuzzyMembership(matrix, medoids, options.fuzziness),
+    beside: conditionsBeside({
+      records,
+      register,
+      by: 'the groups',
+      groups: groups.map((_, group) => placed.filter((one) => one.group === group).map(({ row }) => row)),
+      about: attributes,
+      across: null,
+      which: ({ id, own }) => !own && id !== 'period',
+      confidence: options.confidence,
+      random: random.stream('conditions'),
+    }),
     context: contextTallies(records, rows, membership, k, attributes, register),
     agreement:
       options.compareWith === undefined

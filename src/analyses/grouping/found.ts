@@ -4,6 +4,7 @@ import type { GroupStability } from '../../numerics/grouping/stability.ts';
 import type { MergeTree } from '../../numerics/grouping/tree.ts';
 import type { Validity } from '../../numerics/grouping/validity.ts';
 import type { Findings, Unavailable } from '../contract.ts';
+import type { Beside } from '../shared/guard/beside.ts';
 import type { GroupingOptions } from './options.ts';
 import type { BroadTried, GroupsVerdict, Restated, Trust } from './trust-found.ts';
 
@@ -128,6 +129,8 @@ export interface Agreement {
 }
 
 export interface GroupingFound extends Findings {
+  /** How finds were recorded, recovered and kept, where that goes with the groups. */
+  readonly beside: Beside;
   readonly options: GroupingOptions;
   readonly unit: 'fragment' | 'item';
   readonly verdict: GroupsVerdict;

@@ -1,6 +1,7 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Turn } from '../contract.ts';
 import { printCount, printNumber, printSmall, printSome } from '../phrasing.ts';
+import { besideTurns } from '../shared/guard/turn-words.ts';
 import type { GroupingFound } from './found.ts';
 import { EUCLIDEAN_ONLY, METHODS_IN_WORDS } from './method-words.ts';
 
@@ -18,6 +19,7 @@ export function turnsOf(found: GroupingFound): Turn[] {
         ]
       : []),
     ...recordTurns(found),
+    ...(claimed ? besideTurns(found.beside, 'what parts them') : []),
   ];
   return turns.sort((a, b) => Number(b.overturns) - Number(a.overturns));
 }

@@ -31,7 +31,9 @@ export function groupingWords(found: GroupingFound): Answer {
 const called = ({ name, size }: FoundGroup) => `${name}, ${size}`;
 
 function answerOf(found: GroupingFound): string {
-  const { groups, records, unit, verdict, restated, k, hangOnBroad } = found;
+  const { groups, records, unit, verdict, restated, k, hangOnBroad, beside } = found;
+  const same = beside.going.find(({ nearlyOne }) => nearlyOne);
+  const nearly = same === undefined ? '' : `, nearly those of ${inSentence(same.label)}`;
   const all = printCount(records.length, unit);
   switch (verdict) {
     case 'no two groups':
@@ -43,12 +45,16 @@ function answerOf(found: GroupingFound): string {
     case 'cannot be told':
       return `Cannot be told whether ${all} fall into groups: ${printSmall(k)} were made, not tested against enough tables without groups.`;
     case 'one attribute':
-      return `The ${printSmall(k)} groups among ${all} restate ${inSentence(restated?.label ?? '')}: they are its own division over again, with nothing to add.`;
+      return `The ${printSmall(k)} groups among ${all} restate ${inSentence(restated?.label ?? '')}: they are its own division over again${nearly === '' ? ', with nothing to add' : `${nearly} too`}.`;
     case 'groups': {
       const start = `${all} fall into ${printSmall(k)} groups`;
       const lists = groups.map((_, at) => groups.length - at).map((most) => printListed(groups, most));
       const hang = hangOnBroad.length === 0 ? '' : `, ${hangingWords(hangOnBroad.length, k)}`;
-      return firstShort([...lists.map((list) => `${start}${hang}: ${list}.`), `${start}${hang}.`]);
+      return firstShort([
+        ...lists.map((list) => `${start}${nearly}${hang}: ${list}.`),
+        `${start}${nearly}${hang}.`,
+        `${start}${nearly}.`,
+      ]);
     }
   }
 }

@@ -11,6 +11,7 @@ import { adjustP } from '../../numerics/tests/adjust.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { LEAST_RANKED } from '../likeness-rank.ts';
 import { nameOneOf } from '../phrasing.ts';
+import { conditionsBeside } from '../shared/guard/beside.ts';
 import { countedAtLevel, lackingAtLevel } from '../shared/level/counted.ts';
 import { levelSaid } from '../shared/level/said.ts';
 import { toldAt } from '../verdicts.ts';
@@ -68,6 +69,18 @@ export function computeMap(input: AnalysisInput, options: MapOptions): MapFound 
     placesLabel: labelOf(options.assemblages),
     kindsLabel: labelOf(options.of),
     level: levelSaid(options.level, counted.found),
+    beside: conditionsBeside({
+      records,
+      register,
+      by: labelOf(options.assemblages),
+      groups: table.rows.map((_, place) =>
+        table.entries.filter(({ row }) => row === place).map(({ record }) => record),
+      ),
+      about: [options.assemblages, options.of],
+      across: options.assemblages,
+      confidence: options.confidence,
+      random: random.stream('conditions'),
+    }),
     places: table.rows.map((label, row) => ({
       label,
       records: sizes[row],

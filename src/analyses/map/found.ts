@@ -1,4 +1,5 @@
 import type { Findings, Unavailable } from '../contract.ts';
+import type { Beside } from '../shared/guard/beside.ts';
 import type { LevelSaid } from '../shared/level/said.ts';
 import type { Outline } from './geojson.ts';
 import type { MapOptions } from './options.ts';
@@ -42,6 +43,8 @@ export interface MapFound extends Findings {
   readonly placesLabel: string;
   readonly kindsLabel: string;
   readonly level: LevelSaid;
+  /** Conditions that go with the places. */
+  readonly beside: Beside;
   readonly places: readonly MapPlace[];
   readonly coordinates:
     | {

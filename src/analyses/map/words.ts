@@ -10,6 +10,7 @@ import {
   printSmall,
   printSome,
 } from '../phrasing.ts';
+import { besideTurns } from '../shared/guard/turn-words.ts';
 import { sayFolds, sayTooBroad } from '../shared/level/said.ts';
 import type { Line, MapFound } from './found.ts';
 
@@ -123,6 +124,7 @@ function turns(found: MapFound): Turn[] {
     size: 'a likeness of all places to each other draws none',
     overturns: false,
   });
+  list.push(...besideTurns(found.beside, 'a shared leaning, or the lack of one,'));
   return list.sort((a, b) => Number(b.overturns) - Number(a.overturns));
 }
 

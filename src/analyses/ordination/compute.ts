@@ -55,6 +55,7 @@ export function computeOrdination(input: AnalysisInput, options: OrdinationOptio
       carried: { axes: 0, share: axes, atMost: false },
       followed: [],
       besides: [],
+      unseen: { unknown: [], scarce: [] },
       poorlyShown: 0,
       ends: null,
       endsAsRecorded: null,
@@ -83,7 +84,7 @@ export function computeOrdination(input: AnalysisInput, options: OrdinationOptio
     n: { ...behind(used), setAside: counts },
     carried: carriedBy(axes),
     followed: followedBy(axes),
-    besides: besidesOf(input, axes, [
+    ...besidesOf(input, axes, [
       ...activeAttributes(split.table, options),
       ...options.supplementaryAttributes,
     ]),

@@ -90,7 +90,13 @@ export interface Followed {
   readonly attributes: readonly { readonly label: string; readonly share: number }[];
 }
 
-/** Something beside the attributes that goes with an axis: preservation, recovery, recorder, source. */
+/** Conditions that could not be looked at: not recorded, and known of less than half. */
+export interface Unseen {
+  readonly unknown: readonly { readonly label: string }[];
+  readonly scarce: readonly { readonly label: string }[];
+}
+
+/** Something beside the attributes that goes with an axis: preservation, recovery, recorder, source, structure, size. */
 export interface Besides {
   readonly label: string;
   readonly axis: number;
@@ -124,6 +130,7 @@ export interface OrdinationFound extends Findings {
   readonly carried: Carried;
   readonly followed: readonly Followed[];
   readonly besides: readonly Besides[];
+  readonly unseen: Unseen;
   /** Supplementary records of which the first two axes show little. */
   readonly poorlyShown: number;
   /** Of a table of counts: who stands at the ends of the first axis, as counted and as recorded. */

@@ -1,7 +1,7 @@
-import { termAt } from '../../fragments/accessors.ts';
+import { conditionsOf } from '../../fragments/conditions.ts';
 import { correlationRatio } from '../../numerics/ordination/in-common.ts';
 import type { AnalysisInput } from '../contract.ts';
-import type { Axes, Besides, Carried, Ends, Followed, PlacedPoint } from './found.ts';
+import type { Axes, Besides, Carried, Ends, Followed, PlacedPoint, Unseen } from './found.ts';
 
 /** What is said of finished axes: what they carry, what they go with, and what else goes with them as much. */
 
@@ -31,42 +31,43 @@ export function followedBy({ attributes, shares }: Axes): readonly Followed[] {
   }));
 }
 
-/** Conditions of a find that can pass for a difference in how things were made. */
-const CONDITIONS = ['preservation', 'recovery', 'recorder'];
+/** Of when and by whom things were made axes are to tell: that is no condition of theirs. */
+const TOLD_BY_AXES = ['period'];
 
 /**
- * What goes with the first two axes without making them: preservation, recovery, recorder and source, where more
- * than one occurs and none of them is compared or laid over the axes.
+ * What goes with the first two axes without making them: how finds were recorded, recovered and kept, their structure and
+ * size, where more than one occurs and none of them is compared or laid over the axes; and what could not be looked at.
  */
 export function besidesOf(
   { records, register }: AnalysisInput,
   axes: Axes,
   compared: readonly string[],
-): readonly Besides[] {
-  if (axes.rows.length === 0) return [];
-  const conditions = CONDITIONS.filter((id) => !compared.includes(id)).flatMap((id) => {
-    const column = records.columns.get(id);
-    const label = register.attributes.get(id)?.label ?? id;
-    return column?.kind === 'term' ? [{ label, terms: axes.rows.map((row) => termAt(column, row)) }] : [];
-  });
-  const sources = {
-    label: 'Source',
-    terms: axes.rows.map((row) => String(records.origin[row]?.source ?? '')),
-  };
-  return [...conditions, sources].flatMap(({ label, terms }) =>
-    axes.shares.slice(0, SHOWN).flatMap((_, axis): Besides[] => {
-      const share = freed(
-        terms,
-        axes.records.map(({ at }) => at[axis]),
-      );
-      if (!(share >= NAMED)) return [];
-      const most = axes.attributes
-        .map(({ shares: own }) => own[axis])
-        .filter(Number.isFinite)
-        .reduce((best, own) => Math.max(best, own), 0);
-      return [{ label, axis: axis + 1, share, overturns: share >= most }];
-    }),
+): { readonly besides: readonly Besides[]; readonly unseen: Unseen } {
+  if (axes.rows.length === 0) return { besides: [], unseen: { unknown: [], scarce: [] } };
+  const conditions = conditionsOf(records, axes.rows, compared, null, register).filter(
+    ({ id, own }) => !own && !TOLD_BY_AXES.includes(id),
   );
+  const inState = (asked: 'unknown' | 'scarce') =>
+    conditions.flatMap(({ label, state }) => (state === asked ? [{ label }] : []));
+  return {
+    besides: conditions
+      .filter(({ state }) => state === 'looked at')
+      .flatMap(({ label, of }) =>
+        axes.shares.slice(0, SHOWN).flatMap((_, axis): Besides[] => {
+          const share = freed(
+            Array.from(of, (kind) => (kind < 0 ? null : String(kind))),
+            axes.records.map(({ at }) => at[axis]),
+          );
+          if (!(share >= NAMED)) return [];
+          const most = axes.attributes
+            .map(({ shares: own }) => own[axis])
+            .filter(Number.isFinite)
+            .reduce((best, own) => Math.max(best, own), 0);
+          return [{ label, axis: axis + 1, share, overturns: share >= most }];
+        }),
+      ),
+    unseen: { unknown: inState('unknown'), scarce: inState('scarce') },
+  };
 }
 
 /** Correlation ratio less what as many groups share by chance (epsilon squared, Kelley 1935). */

@@ -1,6 +1,7 @@
 import type { Answer, Turn } from '../contract.ts';
 import { oneSentence } from '../one-sentence.ts';
 import { inSentence, printCount, printList, printNumber, printSome } from '../phrasing.ts';
+import { unseenTurn } from '../shared/guard/turn-words.ts';
 import { sayFolds } from '../shared/level/said.ts';
 import type { Axes, OrdinationFound } from './found.ts';
 import { methodName } from './options.ts';
@@ -106,7 +107,7 @@ function placedWithout({ unit, poorlyShown }: OrdinationFound, { passive }: Axes
 }
 
 function turnsOf(found: OrdinationFound, axes: Axes): readonly Turn[] {
-  const { besides, lost, small, n, unit, ends, endsAsRecorded } = found;
+  const { besides, unseen, lost, small, n, unit, ends, endsAsRecorded } = found;
   const turns: Turn[] = besides.map(({ label, axis, share, overturns }) => ({
     what: `Were axis ${axis} one of ${inSentence(label)}`,
     size: `it has ${printNumber(share * 100, 2)} % in common with it${overturns ? ', as much as any attribute that makes it' : ''}`,
@@ -140,6 +141,7 @@ function turnsOf(found: OrdinationFound, axes: Axes): readonly Turn[] {
       size: `${n.fragments} fragments come from ${n.items} items, and large items draw the axes to themselves`,
       overturns: false,
     });
+  turns.push(...unseenTurn(unseen.unknown, unseen.scarce));
   return [...turns.filter(({ overturns }) => overturns), ...turns.filter(({ overturns }) => !overturns)];
 }
 

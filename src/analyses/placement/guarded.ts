@@ -29,9 +29,9 @@ export function guardedSets(
     .flatMap((set): GuardedSet[] => {
       const own = attributes.find(({ label }) => label === set.attribute);
       if (own === undefined) return [];
-      const placed = own.labels.flatMap(({ label, rows }) => {
+      const placed = own.labels.flatMap(({ label, rows }, place) => {
         const excluded = set.excluded.includes(label) ? 1 : 0;
-        return rows.filter((row) => !Number.isNaN(distances[row])).map((row) => ({ row, excluded }));
+        return rows.filter((row) => !Number.isNaN(distances[row])).map((row) => ({ row, excluded, place }));
       });
       if (new Set(placed.map(({ excluded }) => excluded)).size < 2) return [];
       const rows = placed.map(({ row }) => row);
@@ -39,6 +39,7 @@ export function guardedSets(
         by: set.attribute,
         labels: Int32Array.from(placed, ({ excluded }) => excluded),
         labelCount: 2,
+        places: Int32Array.from(placed, ({ place }) => place),
         items: rows.map((row) => records.item[row]),
         told: 'told apart',
         named: [0, 1],

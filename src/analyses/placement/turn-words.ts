@@ -1,6 +1,6 @@
 import type { Turn } from '../contract.ts';
 import { inSentence, printCount, printList, printNumber, printSome } from '../phrasing.ts';
-import { guardTurns } from '../shared/guard/words.ts';
+import { guardTurns } from '../shared/guard/turn-words.ts';
 import type { BroadFound, KindOfChange, LessKnown, Move, PlacementFound } from './found.ts';
 
 export const sentenceOf = (note: string): string => (/[.!?]$/.test(note) ? note : `${note}.`);

@@ -22,6 +22,8 @@ import { toldAt } from '../verdicts.ts';
 import { distanceTests } from './distance.ts';
 import { assemblageDiversity, leastCoverage } from './diversity.ts';
 import type { AxisPlaces, Newcomer, SimilarityFound } from './found.ts';
+import { guarded } from './guarded.ts';
+import { missingFor } from './missing.ts';
 import { itemsOf, likenessOf, placeLate, type TypedSite, typedSites } from './newcomers.ts';
 import type { SimilarityOptions } from './options.ts';
 import { axisPlaces } from './order.ts';
@@ -101,6 +103,18 @@ export function computeSimilarity(asked: AnalysisInput, options: SimilarityOptio
     level: levelSaid(options.level, counted.found),
     mixtures,
     ranking,
+    missing:
+      mixtures === null
+        ? missingFor(
+            records,
+            table,
+            ranking.most,
+            items.map((own) => own.length >= LEAST_RANKED),
+            options,
+            register,
+          )
+        : null,
+    guard: guarded(input, table, { told, least: ranking.least }, options),
     losses: lossesIn(records, table, { rows: options.assemblages, columns: options.of }, register),
     asRecorded: recorded === null ? null : rankPairs(recorded, options, random.stream('ranking as recorded')),
     toldCloser:

@@ -9,7 +9,9 @@ import type { Findings, Unavailable } from '../contract.ts';
 import type { Rank, TooFew } from '../likeness-rank.ts';
 import type { MixturesCounted } from '../mixtures-option.ts';
 import type { Marks } from '../shared/figure/marks.ts';
+import type { Guard } from '../shared/guard/found.ts';
 import type { CloserSaid, LevelSaid } from '../shared/level/said.ts';
+import type { MissingKinds } from '../shared/missing/compute.ts';
 import type { Loss } from '../shared/survival/found.ts';
 import type { Told } from '../verdicts.ts';
 import type { SimilarityOptions } from './options.ts';
@@ -129,6 +131,10 @@ export interface SimilarityFound extends Findings {
   /** Pairs by whether they are told apart from draws from one source; "A with B". */
   readonly notToldApart: readonly string[];
   readonly ranking: PairRanking;
+  /** What could stand for the differences between assemblages. */
+  readonly guard: Guard;
+  /** What the missing kinds would have to be for others to be the most alike. */
+  readonly missing: MissingKinds | null;
   /** Fibre whose absence from a place says nothing, where kinds of fibre are counted. */
   readonly losses: readonly Loss[];
   /** The same, counted as recorded; null where the level changes nothing. */

@@ -1,6 +1,7 @@
 import { condensedIndex } from '../../numerics/dissimilarity/condensed.ts';
 import type { ResultColumn, ResultTable, TableCell } from '../contract.ts';
 import { printLevel, printNumber } from '../phrasing.ts';
+import { guardTable } from '../shared/guard/tables.ts';
 import { levelNote } from '../shared/level/said.ts';
 import { NAMED, SAID } from '../shared/options/coefficient.ts';
 import { YEARS_IN_FILES, yearColumn } from '../years.ts';
@@ -18,6 +19,7 @@ export function similarityTables(found: SimilarityFound): Record<string, ResultT
     ...axesTables(found),
     ...newcomerTables(found),
     distances: distancesTable(found),
+    ...guardTable([{ of: found.kindsLabel, guard: found.guard }]),
   };
 }
 

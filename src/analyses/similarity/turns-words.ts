@@ -1,13 +1,17 @@
 import type { Turn } from '../contract.ts';
 import { coefficientName } from '../likeness-rank.ts';
 import { inSentence, printCount, printList, printNumber, printSome } from '../phrasing.ts';
+import { guardTurns } from '../shared/guard/turn-words.ts';
+import { guardNext } from '../shared/guard/words.ts';
 import { sayCloser, sayTooBroad } from '../shared/level/said.ts';
+import { missingKindsTurn } from '../shared/missing/words.ts';
 import { survivalTurns, thoughLostInPairs } from '../shared/survival/words.ts';
 import type { SimilarityFound } from './found.ts';
 
 /** What would change which assemblages are alike: what was tried and does so first. */
 export function similarityTurns(found: SimilarityFound): readonly Turn[] {
   const turns = [
+    ...guardTurns(found.guard).filter(({ overturns }) => overturns),
     ...closerTurns(found),
     ...recordedTurns(found),
     ...lookAlikeTurns(found),
@@ -15,8 +19,15 @@ export function similarityTurns(found: SimilarityFound): readonly Turn[] {
     ...rivalTurns(found),
     ...survivalTurns(found.losses),
     ...sizeTurns(found),
+    ...missingKindsTurn(found.missing, {
+      kinds: inSentence(found.kindsLabel),
+      unit: found.unit,
+      turned: 'others would be the most alike',
+      stands: 'the same would be the most alike',
+    }),
     ...ownCautions(found),
     ...asideTurns(found),
+    ...guardTurns(found.guard).filter(({ overturns }) => !overturns),
   ];
   return [...turns.filter(({ overturns }) => overturns), ...turns.filter(({ overturns }) => !overturns)];
 }
@@ -182,7 +193,8 @@ function asideTurns({ n, unit }: SimilarityFound): Turn[] {
 }
 
 /** What would settle which are alike. */
-export function whatWouldSettle({ ranking, level, axes, distances, tooFew }: SimilarityFound): string[] {
+export function whatWouldSettle(found: SimilarityFound): string[] {
+  const { ranking, level, axes, distances, tooFew, guard, kindsLabel } = found;
   const worst = level.folds[0];
   const gaps = distances.some(({ answer }) => 'why' in answer) || 'why' in axes || 'why' in axes.againstDates;
   return [
@@ -197,6 +209,7 @@ export function whatWouldSettle({ ranking, level, axes, distances, tooFew }: Sim
           `More items of ${printSome([...ranking.most.labels, ...ranking.most.rivals.map(({ label }) => label)], 3)}.`,
         ]
       : []),
+    ...guardNext(guard, `describe ${inSentence(kindsLabel)} of`),
     ...(gaps ? ['Places and dates of the assemblages, to test whether likeness follows them.'] : []),
   ];
 }

@@ -12,6 +12,7 @@ import {
   printSmall,
   printSome,
 } from '../phrasing.ts';
+import { goneWithin, guardClauses, isHidden, mayBeDifference } from '../shared/guard/words.ts';
 import { sayFolds } from '../shared/level/said.ts';
 import { thoughLost, thoughLostInPairs } from '../shared/survival/words.ts';
 import type { DistanceTest, SimilarityFound } from './found.ts';
@@ -56,6 +57,7 @@ function answerOf(found: SimilarityFound): string {
         ...newcomer.slice(0, 1).map((one) => `in ${kinds} ${one}`),
         `in ${kinds} ${both(most.labels[0])} ${told}`,
       ],
+      guardClauses(found.guard, 'are'),
       level.folds.length > 0 ? [', counted at the level that both record'] : [],
     );
   }
@@ -64,8 +66,10 @@ function answerOf(found: SimilarityFound): string {
     most.labels.length > 1 || most.rivals.length > 0
       ? `${both(most.labels[0])}, but not for sure`
       : both(most.labels[0]);
+  const { gone, maybe } = mayBe(found);
   return oneSentence(
-    [`${start} ${sayPairs(most, 'most')}`, `${start} most alike are ${plain}`],
+    [...(gone === null ? [`${start} ${sayPairs(most, 'most')}`] : []), `${start} most alike are ${plain}`],
+    gone === null ? [] : [`; what tells others apart may be ${gone}`],
     recordedMost === null ? [] : [`; ${how} it would be ${recordedMost}`],
     'why' in least
       ? []
@@ -79,7 +83,15 @@ function answerOf(found: SimilarityFound): string {
             `; least ${both(least.labels[0])}, but ${how} ${recordedLeast}${lostIn(least.labels)}`,
             `; the least alike hang on the recording`,
           ],
+    maybe === null ? [] : [`; what tells them apart may be ${maybe}`],
   );
+}
+
+/** What tells assemblages apart: shown to go with a condition, which leads, or only not to be told from one. */
+function mayBe({ guard }: SimilarityFound) {
+  const may = mayBeDifference(guard);
+  const shown = goneWithin(guard);
+  return { gone: shown ? may : null, maybe: shown || isHidden(guard) ? null : may };
 }
 
 /**

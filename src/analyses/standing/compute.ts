@@ -8,6 +8,7 @@ import { viewRows } from '../../fragments/subset.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { nameOneOf } from '../phrasing.ts';
 import { marksOf } from '../shared/figure/marks.ts';
+import { conditionsBeside } from '../shared/guard/beside.ts';
 import { countedAtLevel, lackingAtLevel } from '../shared/level/counted.ts';
 import { closerSaid, levelSaid } from '../shared/level/said.ts';
 import { comparisonSettings } from '../shared/options/comparison.ts';
@@ -18,6 +19,7 @@ import { besideOthers } from './beside.ts';
 import type { Ranking, StandingFound } from './found.ts';
 import { guarded } from './guarded.ts';
 import { likenessTo } from './likeness.ts';
+import { missingFor } from './missing.ts';
 import { nearerIn } from './near.ts';
 import type { StandingOptions } from './options.ts';
 import { rankingOf } from './ranking.ts';
@@ -122,6 +124,7 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     asRecorded,
     toldCloser: finer === null || closer === null ? null : { said: closerSaid(finer), ranking: closer },
     sameWithin,
+    missing: missingFor(items, table, row, ranking, options, register),
     guard: guarded(items, table, row, ranking, options, input, random.stream('conditions')),
     losses: lossesIn(items, table, { rows: options.among, columns: options.of }, register),
     axes,
@@ -131,6 +134,16 @@ export function computeStanding(input: AnalysisInput, options: StandingOptions):
     apart: setApart(items, attributes, sides, alike, options, register, random.stream('apart')),
     nearer: nearerIn(items, table, row, options, { random: random.stream('nearer'), register }),
     beside: besideOthers(items, groups, site, options, input),
+    besideConditions: conditionsBeside({
+      records: items,
+      register,
+      by: labelOf(options.among),
+      groups: [sides.site, sides.others],
+      about: [options.among, options.of, ...options.beside],
+      across: options.among,
+      confidence: options.confidence,
+      random: random.stream('conditions beside'),
+    }),
     marks: marksOf(input, options.among),
     comparedOn: attributes.map(({ label }) => label),
     notes: comparison.notes,

@@ -5,8 +5,10 @@ import type { MantelTest } from '../../numerics/tests/mantel.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { Rank, TooFew } from '../likeness-rank.ts';
 import type { Marks } from '../shared/figure/marks.ts';
+import type { Beside as ConditionsBeside } from '../shared/guard/beside.ts';
 import type { Guard } from '../shared/guard/found.ts';
 import type { CloserSaid, LevelSaid } from '../shared/level/said.ts';
+import type { MissingKinds } from '../shared/missing/compute.ts';
 import type { Loss } from '../shared/survival/found.ts';
 import type { Told } from '../verdicts.ts';
 import type { StandingOptions } from './options.ts';
@@ -215,6 +217,8 @@ export interface StandingFound extends Findings {
   readonly sameWithin: readonly (WithinSame | { readonly attribute: string; readonly why: string })[];
   /** Conditions that may stand for what tells the site apart. */
   readonly guard: Guard;
+  /** What the missing kinds would have to be for it to be most like another. */
+  readonly missing: MissingKinds | null;
   /** Fibre whose absence from a place says nothing, where kinds of fibre are counted. */
   readonly losses: readonly Loss[];
   readonly axes: AxesPlace | Unavailable;
@@ -228,6 +232,8 @@ export interface StandingFound extends Findings {
   readonly nearer: readonly NearerIn[];
   /** In the order asked, kinds first. */
   readonly beside: readonly Beside[];
+  /** Conditions that go with the site against all others, but for those that its standing was looked at for. */
+  readonly besideConditions: ConditionsBeside;
   /** Of the assemblages, in the study's order of symbols and colours. */
   readonly marks: Marks;
   readonly comparedOn: readonly string[];

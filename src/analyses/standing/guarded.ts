@@ -29,6 +29,7 @@ export function guarded(
     by: register.attributes.get(options.among)?.label ?? options.among,
     labels: Int32Array.from(entries, ({ row }) => (row === site ? 0 : 1)),
     labelCount: 2,
+    places: Int32Array.from(entries, ({ row }) => row),
     items: entries.map(({ item }) => item),
     told: toldApart.length > 0 ? 'told apart' : 'not told apart',
     named: [0, 1],

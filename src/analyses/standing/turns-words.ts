@@ -1,8 +1,9 @@
 import type { Turn } from '../contract.ts';
 import { coefficientName, isOther, sayLikeness } from '../likeness-rank.ts';
 import { printCount, printList, printNumber, printSome } from '../phrasing.ts';
-import { guardTurns } from '../shared/guard/words.ts';
+import { besideTurns, guardTurns } from '../shared/guard/turn-words.ts';
 import { sayCloser, sayTooBroad } from '../shared/level/said.ts';
+import { missingKindsTurn } from '../shared/missing/words.ts';
 import { survivalTurns, thoughLost } from '../shared/survival/words.ts';
 import type { StandingFound } from './found.ts';
 
@@ -17,9 +18,26 @@ export function standingTurns(found: StandingFound): readonly Turn[] {
     ...survivalTurns(found.losses),
     ...recordingTurns(found),
     ...sizeTurns(found),
+    ...missingKindsTurn(found.missing, {
+      kinds: found.kindsLabel.toLowerCase(),
+      unit: 'item',
+      turned: `${found.options.site} would be most like another`,
+      stands: `${found.options.site} would be most like the same`,
+    }),
     ...guardTurns(found.guard),
+    ...besideAll(found),
   ];
   return [...turns.filter(({ overturns }) => overturns), ...turns.filter(({ overturns }) => !overturns)];
+}
+
+/** What goes with the site against all others and was not said of those that it is told apart from. */
+function besideAll({ besideConditions, guard, options }: StandingFound): Turn[] {
+  const said = new Set([...guard.changes, ...guard.withstood].map(({ id }) => id));
+  const going = besideConditions.going.filter(({ id }) => !said.has(id));
+  return besideTurns(
+    { ...besideConditions, going, unknown: [], scarce: [] },
+    `what ${options.site} has beside all others`,
+  );
 }
 
 function withinTurns({ sameWithin, ranking, options }: StandingFound): Turn[] {

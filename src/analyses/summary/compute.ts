@@ -10,6 +10,7 @@ import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fra
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { type Marks, marksOf } from '../shared/figure/marks.ts';
+import { conditionsBeside } from '../shared/guard/beside.ts';
 import { levelSaid } from '../shared/level/said.ts';
 import { isMentioned } from '../shared/mentioned.ts';
 import { groupCounts } from './count.ts';
@@ -86,6 +87,19 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
         fragments: behind(rows).fragments,
       })),
     },
+    beside:
+      single.length < 2
+        ? null
+        : conditionsBeside({
+            records,
+            register,
+            by: options.by.map((id) => register.attributes.get(id)?.label ?? id).join(' and '),
+            groups: single.map(({ rows }) => rows),
+            about: [...options.by, ...options.of],
+            across: options.by[0] ?? null,
+            confidence: options.confidence,
+            random: input.random.stream('conditions'),
+          }),
     spans: numeric.filter(isYears).flatMap((column) => spansOf(column, single)),
     recorded:
       columns.length < FEWEST_FOR_MATRIX || options.by.length === 0 ? [] : recordedCells(columns, single),

@@ -2,6 +2,7 @@ import type { PartCount } from '../../fragments/kinds/mixed.ts';
 import type { Limits } from '../../numerics/foundation/limits.ts';
 import type { Findings, Unavailable } from '../contract.ts';
 import type { Marks } from '../shared/figure/marks.ts';
+import type { Beside } from '../shared/guard/beside.ts';
 import type { LevelSaid } from '../shared/level/said.ts';
 import type { PooledAttribute } from '../shared/pooled/faces.ts';
 import type { PooledKinds } from '../shared/pooled/shares.ts';
@@ -155,6 +156,8 @@ export interface SummaryFound extends Findings {
   readonly unit: 'fragment' | 'item';
   /** The grouping attributes. */
   readonly by: readonly { readonly id: string; readonly label: string }[];
+  /** Conditions that go with the groups; null where nothing is set side by side. */
+  readonly beside: Beside | null;
   readonly numbers: readonly NumberGroup[];
   /** Kinds by the words as recorded: what there is. */
   /** By attribute, whether the groups of least and of greatest median lie apart by the limits of both. */

@@ -1,5 +1,6 @@
 import type { Turn } from '../contract.ts';
 import { inSentence, printCount, printList, printSome } from '../phrasing.ts';
+import { besideTurns } from '../shared/guard/turn-words.ts';
 import type { NumberGroup, SummaryFound, TermGroup } from './found.ts';
 import { attributesOf, nameOf } from './topic-words.ts';
 
@@ -74,7 +75,9 @@ export function summaryTurns(found: SummaryFound): Turn[] {
       `${n.fragments} fragments come from ${n.items} items`,
       'fragments of one item are not independent, so that counts of fragments say less than they seem to',
     );
-  return turns;
+  return found.beside === null
+    ? turns
+    : [...turns, ...besideTurns(found.beside, 'what differs between groups')];
 }
 
 /** What would settle what is open. */

@@ -1,7 +1,7 @@
 import { isUnavailable } from '../../numerics/foundation/unavailable.ts';
 import type { Turn } from '../contract.ts';
 import { inSentence, printCount, printList, printNumber, printP, printQuantity } from '../phrasing.ts';
-import { unseenTurn } from '../shared/guard/words.ts';
+import { unseenTurn } from '../shared/guard/turn-words.ts';
 import type { Apart, RivalCondition } from './apart-found.ts';
 import type { Meaning, TypologyFound } from './found.ts';
 import type { HeapSplit } from './split-found.ts';

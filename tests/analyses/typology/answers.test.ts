@@ -115,7 +115,7 @@ describe('the verdict', () => {
   it('says what could not be looked at where no column tells', () => {
     const { words } = ask(twoKinds());
     expect(words.unless.map(({ what }) => what)).toContain(
-      'recorder, recovery, preservation, structure and period are not recorded',
+      'recorder, recovery, preservation, structure, period and size of the piece are not recorded',
     );
   });
 

@@ -1,15 +1,16 @@
 import type { RecordsCondition } from '../../../fragments/conditions.ts';
 import { adjustKnown } from '../../../numerics/tests/adjust.ts';
-import { testAssociation } from '../../../numerics/tests/association-test.ts';
-import { withoutEmptyLines } from '../../../numerics/tests/contingency.ts';
 import type { Unavailable } from '../../contract.ts';
 import { type Told, toldAt } from '../../verdicts.ts';
+import { associationWith } from './association.ts';
 import type { Guard, GuardVerdict, LookedAt, SharedEffect, ToldAmong } from './found.ts';
 import type { GuardRequest } from './request.ts';
-import { isBridged, isOneEach, namesThatShare, sharedEffect, tiedAmong } from './strata.ts';
+import { isBridged, isOfLabels, isOneEach, namesThatShare, sharedEffect, tiedAmong } from './strata.ts';
 
 /** An effect within a condition of less than this share of the plain one has gone. */
 const GONE = 0.5;
+/** A condition that is not shown to go with the labels may go with them all the same, from this Cramér's V on. */
+const MAY_GO = 0.2;
 
 /**
  * Is the difference between labels one between conditions? Each condition is tested for association with the labels
@@ -28,6 +29,7 @@ export function guardAgainst(request: GuardRequest): Guard {
     'holm',
   );
   const goes = conditions.map((_, at) => toldAt(p[at], confidence) === 'told apart');
+  const mayGo = tests.map(({ v }) => typeof v === 'number' && v >= MAY_GO);
   const parts = conditions.map((condition, at) => {
     const state = condition.state === 'looked at';
     const oneEach = state && isOneEach(condition, labels);
@@ -35,14 +37,14 @@ export function guardAgainst(request: GuardRequest): Guard {
       ? { why: NOT_LOOKED[condition.state] }
       : oneEach
         ? { why: 'no two groups share a kind of it' }
-        : goes[at]
+        : goes[at] || (mayGo[at] && told === 'told apart')
           ? sharedEffect(request, condition, random.stream(condition.id))
           : { why: 'it does not go with the groups' };
     return { condition, oneEach, shared, bridged: state && isBridged(condition, request) };
   });
   // That a difference appears within a condition is asked of several: these p are adjusted together.
   const appearing = adjustKnown(
-    parts.map(({ shared }) => ('why' in shared ? shared : shared.p)),
+    parts.map(({ shared }, at) => (goes[at] && !('why' in shared) ? shared.p : { why: 'not looked at' })),
     'holm',
   );
   const looked = parts.map(({ condition, oneEach, shared, bridged }, at): LookedAt => {
@@ -65,12 +67,16 @@ export function guardAgainst(request: GuardRequest): Guard {
       shared,
       adjusted: goes[at] && !oneEach && request.adjust !== undefined ? request.adjust(condition) : null,
       oneEach,
+      weaker: !('why' in shared) && isWeaker(shared),
+      ofLabels: condition.own && isOfLabels(condition, request.places ?? labels),
       bridged,
       among:
-        'why' in shared || bridged ? null : toldAmong(request, condition, toldAt(appearing[at], confidence)),
+        'why' in shared || bridged || !goes[at]
+          ? null
+          : toldAmong(request, condition, toldAt(appearing[at], confidence)),
     };
   });
-  const found = sorted(looked);
+  const found = sorted(looked, confidence);
   const matter = new Set([...found.changes, ...found.withstood].map(({ id }) => id));
   return {
     by: request.by,
@@ -87,26 +93,6 @@ const NOT_LOOKED = {
   one: 'the same for all',
   'looked at': '',
 } as const;
-
-/** Items, not fragments: an item of one label and kind counts once. */
-function associationWith(
-  { labels, labelCount, items, random }: GuardRequest,
-  { id, of, kinds }: RecordsCondition,
-) {
-  const seen = new Set<string>();
-  const counts = Array.from({ length: labelCount }, () => new Array<number>(kinds.length).fill(0));
-  labels.forEach((label, row) => {
-    const key = `${label} ${of[row]} ${items[row]}`;
-    if (of[row] < 0 || seen.has(key)) return;
-    seen.add(key);
-    counts[label][of[row]]++;
-  });
-  const found = testAssociation(withoutEmptyLines(counts).table, random.stream(`${id} and labels`));
-  return {
-    p: found.p,
-    v: 'why' in found.association ? found.association : found.association.cramersVCorrected,
-  };
-}
 
 function toldAmong(
   { labels, names }: GuardRequest,
@@ -132,12 +118,17 @@ function verdictOf(
   if (!goes) return 'does not go with them';
   if ('why' in shared || !bridged) return apart ? 'cannot be told apart' : 'none within it';
   if (!apart) return toldAt(appearing, confidence) === 'told apart' ? 'appears within it' : 'none within it';
+  return withinOf(shared, confidence);
+}
+
+/** What is left within a condition of a difference that is told apart. */
+function withinOf(shared: SharedEffect, confidence: number): GuardVerdict {
   if (toldAt(shared.p, confidence) === 'told apart')
     return shared.sameWay ? 'holds within it' : 'reversed within it';
-  return shared.plain > 0 && shared.within < GONE * shared.plain
-    ? 'vanishes within it'
-    : 'cannot be told apart';
+  return isWeaker(shared) ? 'vanishes within it' : 'cannot be told apart';
 }
+
+const isWeaker = ({ plain, within }: SharedEffect) => plain > 0 && within < GONE * plain;
 
 const WORST: readonly GuardVerdict[] = [
   'reversed within it',
@@ -146,16 +137,28 @@ const WORST: readonly GuardVerdict[] = [
   'cannot be told apart',
 ];
 
-function sorted(looked: readonly LookedAt[]): Pick<Guard, 'changes' | 'unseen' | 'withstood'> {
+function sorted(
+  looked: readonly LookedAt[],
+  confidence: number,
+): Pick<Guard, 'changes' | 'ofLabels' | 'hinted' | 'unseen' | 'withstood'> {
   const by = (verdict: GuardVerdict) => looked.filter((one) => one.verdict === verdict);
   // Where the recorders are known and withstood, that each label has a table of its own says no more.
   const recorder = looked.find(({ id }) => id === 'recorder')?.verdict;
   const settled =
     recorder === 'holds within it' || recorder === 'does not go with them' || recorder === 'one';
+  const ofLabels = looked.filter((one) => one.ofLabels && one.verdict === 'cannot be told apart');
   const harmless = (one: LookedAt) =>
-    one.id === 'source' && settled && one.verdict === 'cannot be told apart';
+    ofLabels.includes(one) || (one.id === 'source' && settled && one.verdict === 'cannot be told apart');
   return {
     changes: WORST.flatMap(by).filter((one) => !harmless(one)),
+    ofLabels,
+    hinted: by('does not go with them').flatMap((one) => {
+      if ('why' in one.shared || !one.bridged) return [];
+      const verdict = withinOf(one.shared, confidence);
+      return verdict === 'reversed within it' || verdict === 'vanishes within it'
+        ? [{ ...one, verdict }]
+        : [];
+    }),
     unseen: looked.filter(({ verdict }) => verdict === 'unknown' || verdict === 'scarce'),
     withstood: by('holds within it'),
   };

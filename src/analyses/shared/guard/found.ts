@@ -1,4 +1,3 @@
-import type { ConditionId } from '../../../fragments/conditions.ts';
 import type { MixedEstimate } from '../../../numerics/models/mixed-model.ts';
 import type { Unavailable } from '../../contract.ts';
 import type { Told } from '../../verdicts.ts';
@@ -61,7 +60,7 @@ export interface ToldAmong {
 }
 
 export interface LookedAt {
-  readonly id: ConditionId;
+  readonly id: string;
   readonly label: string;
   readonly known: number;
   readonly kinds: number;
@@ -73,6 +72,10 @@ export interface LookedAt {
   readonly adjusted: AdjustedEffect | Unavailable | null;
   /** Whether each kind of it has one label only. */
   readonly oneEach: boolean;
+  /** Whether the difference is less than half as strong within it, which alone takes none away. */
+  readonly weaker: boolean;
+  /** Whether the study's own, and of one kind for each label: a property of the labels, as the valley of a site is. */
+  readonly ofLabels: boolean;
   /** Whether the labels that the answer names can be compared through kinds that they share. */
   readonly bridged: boolean;
   /** What can be told although the named labels share no kind of it; null where nothing can, or they do. */
@@ -95,6 +98,13 @@ export interface Guard {
   readonly conditions: readonly LookedAt[];
   /** The condition that changes the answer, worst first; empty where none does. */
   readonly changes: readonly LookedAt[];
+  /** What is a property of the labels and cannot be told from them; it changes no answer. */
+  readonly ofLabels: readonly LookedAt[];
+  /**
+   * What is not shown to go with the labels but may, with so few records, and within which the difference is gone or
+   * turned; it changes no answer.
+   */
+  readonly hinted: readonly LookedAt[];
   /** Conditions that could not be looked at. */
   readonly unseen: readonly LookedAt[];
   /** Those that go with the labels and that the difference withstands. */

@@ -10,6 +10,8 @@ export interface GuardRequest {
   readonly by: string;
   readonly labels: Int32Array;
   readonly labelCount: number;
+  /** Places, or what else the labels are made of, where a label holds several; the labels themselves if left out. */
+  readonly places?: Int32Array;
   /** Names of the labels, where an answer can say of some of them what is told among kinds that they share. */
   readonly names?: readonly string[];
   readonly items: readonly string[];

@@ -26,6 +26,17 @@ export function isOneEach({ of, kinds }: RecordsCondition, labels: Int32Array): 
   return several === 0 && seen.size > 1;
 }
 
+/** Whether each label has one kind of the condition only. */
+export function isOfLabels({ of }: RecordsCondition, labels: Int32Array): boolean {
+  const kindOf = new Map<number, number>();
+  for (let row = 0; row < labels.length; row++) {
+    if (of[row] < 0) continue;
+    if ((kindOf.get(labels[row]) ?? of[row]) !== of[row]) return false;
+    kindOf.set(labels[row], of[row]);
+  }
+  return true;
+}
+
 /** Labels that can be compared with each other through kinds that they share: one number for all of a set. */
 export function bridges({ of }: RecordsCondition, labels: Int32Array, labelCount: number): Int32Array {
   const lead = Int32Array.from({ length: labelCount }, (_, label) => label);

@@ -1,29 +1,9 @@
-import type { ConditionId } from '../../../fragments/conditions.ts';
-import type { Turn, Unavailable } from '../../contract.ts';
+import type { Unavailable } from '../../contract.ts';
 import { inSentence, printList, printNumber, printP, printSmall, printSome } from '../../phrasing.ts';
-import type { Guard, GuardVerdict, LookedAt } from './found.ts';
+import type { Guard, LookedAt } from './found.ts';
+import { difference, labelsIn, recording, sharing } from './names.ts';
 
 /** How a guard against conditions is said, the same in every analysis. */
-
-/** "among finds …" that share the condition. */
-const SHARING: Readonly<Record<ConditionId, string>> = {
-  recorder: 'of one recorder',
-  source: 'of one source',
-  recovery: 'recovered alike',
-  preservation: 'preserved alike',
-  structure: 'of one structure',
-  period: 'of one period',
-};
-
-/** "a difference …" that the labels may stand for. */
-const DIFFERENCE: Readonly<Record<ConditionId, string>> = {
-  recorder: 'between recorders',
-  source: 'between sources',
-  recovery: 'of recovery',
-  preservation: 'of preservation',
-  structure: 'of structure',
-  period: 'of period',
-};
 
 /**
  * What the worst condition makes of a verdict, to stand after it; the fullest first, none where nothing changes.
@@ -50,19 +30,19 @@ export function sharedGuardClause(guards: readonly Guard[]): string {
   return shared === undefined ? '' : clausesOf(shared)[0];
 }
 
-function clausesOf({ id, verdict }: LookedAt, verb: 'is' | 'are' = 'is'): readonly [string, ...string[]] {
-  const sharing = `among finds ${SHARING[id]}`;
-  switch (verdict) {
+function clausesOf(one: LookedAt, verb: 'is' | 'are' = 'is'): readonly [string, ...string[]] {
+  const among = `among finds ${sharing(one)}`;
+  switch (one.verdict) {
     case 'reversed within it':
-      return [`, but the other way round ${sharing}`];
+      return [`, but the other way round ${among}`];
     case 'vanishes within it':
-      return [`, but not ${sharing}`];
+      return [`, but not ${among}`];
     case 'appears within it':
-      return [`, but ${verb} ${sharing}`];
+      return [`, but ${verb} ${among}`];
     default:
       return [
-        `, which cannot be told from a difference ${DIFFERENCE[id]}`,
-        `, or is a difference ${DIFFERENCE[id]}`,
+        `, which cannot be told from a difference ${difference(one)}`,
+        `, or is a difference ${difference(one)}`,
       ];
   }
 }
@@ -79,107 +59,26 @@ export function guardLead({ changes }: Guard, what: string): readonly string[] {
   const { labels, told } = worst.among;
   return [printList(labels), printSome(labels, 2), `${printSmall(labels.length)} groups`].map(
     (whose) =>
-      `${SHARING[worst.id]}, ${whose} are ${told} in ${what}; that others are cannot be told from a difference ${DIFFERENCE[worst.id]}.`,
+      `${sharing(worst)}, ${whose} are ${told} in ${what}; that others are cannot be told from a difference ${difference(worst)}.`,
   );
 }
 
 /** "a difference between recorders", of the worst condition; null where none changes anything. */
 export function mayBeDifference({ changes }: Guard): string | null {
   const [worst] = changes;
-  return worst === undefined ? null : `a difference ${DIFFERENCE[worst.id]}`;
+  return worst === undefined ? null : `a difference ${difference(worst)}`;
 }
+
+/** Whether a difference is shown to be gone or turned within the worst condition. */
+export const goneWithin = ({ changes: [worst] }: Guard) =>
+  worst?.verdict === 'vanishes within it' || worst?.verdict === 'reversed within it';
+
+/** Whether there is a difference only within the worst condition. */
+export const isHidden = ({ changes: [worst] }: Guard) => worst?.verdict === 'appears within it';
 
 /** The conditions that change a verdict, as a verdict in short names them. */
 export function guardVerdict({ changes }: Guard): readonly string[] {
   return changes.map(({ label }) => inSentence(label));
-}
-
-/**
- * What goes with the labels, what could not be looked at.
- *
- * @param habit what a habit of recording would have to be, where that can be said.
- */
-export function guardTurns(guard: Guard, habit = ''): Turn[] {
-  const by = inSentence(guard.by);
-  const turns: Turn[] = guard.changes.map((one) => ({
-    what: `among finds ${SHARING[one.id]}`,
-    size: `${changed(one, by)}${recording(one) && one.verdict === 'cannot be told apart' && habit !== '' ? `; ${habit}` : ''}`,
-    overturns: true,
-  }));
-  turns.push(
-    ...guard.withstood.map((one) => ({
-      what: `${inSentence(one.label)} goes with ${by}${pOf(one.p)}`,
-      size: `the difference is there among finds ${SHARING[one.id]} too${sharedWords(one)}`,
-      overturns: false,
-    })),
-  );
-  turns.push(...tiedTurns(guard));
-  const unseen = (verdict: GuardVerdict) => guard.unseen.filter((one) => one.verdict === verdict);
-  return [...turns, ...unseenTurn(unseen('unknown'), unseen('scarce'))];
-}
-
-/** Conditions that cannot be told from each other: those that are one and the same in one line, the others pair by pair. */
-function tiedTurns({ tied }: Guard): Turn[] {
-  const size = 'each is judged by itself, and any may stand for the other';
-  const same = tied
-    .filter(({ mutual }) => mutual)
-    .reduce<readonly (readonly string[])[]>((classes, { inner, outer }) => {
-      const joined = classes.filter((one) => one.includes(inner) || one.includes(outer));
-      const rest = classes.filter((one) => !joined.includes(one));
-      return [...rest, [...new Set([...joined.flat(), inner, outer])]];
-    }, []);
-  return [
-    ...same.map((labels) => `${printList(labels.map(inSentence))} divide those compared alike`),
-    ...tied
-      .filter(({ mutual }) => !mutual)
-      .map(({ inner, outer }) => `each ${inSentence(inner)} is of one ${inSentence(outer)}`),
-  ].map((what) => ({ what, size, overturns: false }));
-}
-
-/** Conditions that could not be looked at, in one line. */
-export function unseenTurn(
-  unknown: readonly { readonly label: string }[],
-  scarce: readonly { readonly label: string }[],
-): Turn[] {
-  const said = [
-    ...(unknown.length === 0
-      ? []
-      : [`${names(unknown)} ${unknown.length === 1 ? 'is' : 'are'} not recorded`]),
-    ...(scarce.length === 0
-      ? []
-      : [`${names(scarce)} ${scarce.length === 1 ? 'is' : 'are'} known of less than half`]),
-  ];
-  if (said.length === 0) return [];
-  const size = 'whether that makes a difference, or hides one, could not be looked at';
-  return [{ what: printList(said), size, overturns: false }];
-}
-
-const names = (conditions: readonly { readonly label: string }[]) =>
-  printList(conditions.map(({ label }) => inSentence(label)));
-const recording = ({ id }: LookedAt) => id === 'recorder' || id === 'source';
-const pOf = (p: number | Unavailable) => (typeof p === 'number' ? ` (${printP(p)})` : '');
-
-function changed(one: LookedAt, by: string): string {
-  switch (one.verdict) {
-    case 'reversed within it':
-      return `the difference is the other way round${sharedWords(one)}`;
-    case 'vanishes within it':
-      return `the difference is gone${sharedWords(one)}`;
-    case 'appears within it':
-      return `there is a difference${sharedWords(one)}`;
-    default:
-      return one.oneEach
-        ? `there are none to compare: no two groups by ${by} share a ${inSentence(one.label)}`
-        : one.bridged
-          ? `too few can be compared${sharedWords(one)}`
-          : `those named cannot be compared: they share no ${inSentence(one.label)}`;
-  }
-}
-
-/** " (strength 0.1, with 0.5 for the same 40 together, p = 0.4)". */
-function sharedWords({ shared }: LookedAt): string {
-  if ('why' in shared) return '';
-  return ` (strength ${printNumber(shared.within, 2)}, of the same ${shared.n} taken together ${printNumber(shared.plain, 2)}${typeof shared.p === 'number' ? `; ${printP(shared.p)}` : ''})`;
 }
 
 /** One line of evidence: the effect among finds that share the condition beside the plain one. */
@@ -197,7 +96,7 @@ export function guardEvidence(guard: Guard, unit: string): string[] {
         : `; difference ${printNumber(adjusted.within.estimate, 2)}${unit === '' ? '' : ` ${unit}`} (standard error ${printNumber(adjusted.within.se, 2)}), plain ${printNumber(adjusted.plain.estimate, 2)}`;
   const p = typeof shared.p === 'number' ? `, ${printP(shared.p)} (${shared.method})` : '';
   return [
-    `Among finds ${SHARING[said.id]}, n = ${shared.n} in ${printSmall(shared.strata)}: strength ${printNumber(shared.within, 2)} against ${printNumber(shared.plain, 2)} for the same taken together${p}${effect}.`,
+    `Among finds ${sharing(said)}, n = ${shared.n} in ${printSmall(shared.strata)}: strength ${printNumber(shared.within, 2)} against ${printNumber(shared.plain, 2)} for the same taken together${p}${effect}.`,
   ];
 }
 
@@ -220,6 +119,6 @@ export function guardNext({ changes, unseen, by }: Guard, done: string, pair?: R
           `Let one person ${done} ${whose} again, or bring a table in which one recorder describes finds of ${pair === undefined ? `more than one ${inSentence(by)}` : 'both'}.`,
         ]
       : []),
-    ...(unseen.length > 0 ? [`Columns of ${names(unseen)}, so that they can be looked at.`] : []),
+    ...(unseen.length > 0 ? [`Columns of ${labelsIn(unseen)}, so that they can be looked at.`] : []),
   ];
 }

@@ -1,12 +1,13 @@
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
-import { METHODS } from '../../../analyses/grouping/options.ts';
+import { groupingOptions, METHODS } from '../../../analyses/grouping/options.ts';
 import { AttributeCount } from '../../parts/asking/attribute-count.tsx';
 import { isComparable } from '../../parts/asking/attribute-options.ts';
 import { AttributeWeights } from '../../parts/asking/attribute-weights.tsx';
+import { ComparisonSettings } from '../../parts/asking/comparison-settings.tsx';
 import { Button, Check, Choice } from '../../parts/controls.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';
 import type { StudyAnalysis } from '../../state/workspace.ts';
-import { ComparisonSettings, GroupSettings, MapSettings } from './further-settings.tsx';
+import { GroupSettings, MapSettings } from './further-settings.tsx';
 import { type AxesFormProps, OverTheMap } from './over-the-map.tsx';
 import { type BlockWeights, Weights } from './weights.tsx';
 import { WithoutASay } from './without-a-say.tsx';
@@ -122,7 +123,7 @@ export function AskForm(props: AskFormProps) {
           </div>
         </DisclosurePanel>
       </Disclosure>
-      <ComparisonSettings analysis={analysis} onSet={onSet} />
+      <ComparisonSettings schema={groupingOptions} analysis={analysis} onSet={onSet} />
       <AttributeWeights analysis={analysis} onSet={onSet} compared={chosen} />
       <GroupSettings analysis={analysis} onSet={onSet} />
       <MapSettings axes={props.axes} onAxes={props.onAxes} />

@@ -8,8 +8,6 @@ import type { AxesFormProps } from './over-the-map.tsx';
 
 type OnSet = AxesFormProps['onAxes'];
 
-/** How two finds are compared, for groups and map alike. */
-const COMPARISON = ['mode', 'intervals', 'broad', 'ordinal', 'scaling', 'skewed', 'minimumOverlap'];
 const TRUST = ['compareWith', 'resamples', 'permutations', 'variants', 'fuzziness'];
 const MAP = ['method', 'axes', 'resamples'];
 /** Settings that matter to some methods alone. */
@@ -25,14 +23,6 @@ const OF_METHOD: Readonly<Record<string, readonly string[]>> = {
 interface GroupsFormProps {
   readonly analysis: StudyAnalysis;
   readonly onSet: OnSet;
-}
-
-export function ComparisonSettings({ analysis, onSet }: GroupsFormProps) {
-  return (
-    <Further title="How two finds are compared">
-      <Settings schema={groupingOptions} names={COMPARISON} analysis={analysis} onSet={onSet} />
-    </Further>
-  );
 }
 
 export function GroupSettings({ analysis, onSet }: GroupsFormProps) {

@@ -1,8 +1,10 @@
 import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
+import { placementOptions } from '../../../analyses/placement/options.ts';
 import type { AnalysisResult } from '../../../study/results.ts';
 import { usePreviewed } from '../../engine/use-previewed.ts';
 import { isComparable, NOTHING_COMPARABLE } from '../../parts/asking/attribute-options.ts';
 import { AttributeWeights } from '../../parts/asking/attribute-weights.tsx';
+import { ComparisonSettings } from '../../parts/asking/comparison-settings.tsx';
 import { Button, Choice } from '../../parts/controls.tsx';
 import { CutChart } from '../../parts/pictures/cut-chart.tsx';
 import { PickedPanel, pickedAfter } from '../../parts/records/picked-panel.tsx';
@@ -14,6 +16,7 @@ import { Working } from '../../parts/working.tsx';
 import { useDraft, useWorkbench } from '../../state/workbench.tsx';
 import { type StudyAnalysis, withAnalysis } from '../../state/workspace.ts';
 import { CompareFinds } from './compare-finds.tsx';
+import { comparisonOf } from './comparison-of.ts';
 import { FindForm, type FindTexts } from './find-form/find-form.tsx';
 import { FindNature } from './find-nature.tsx';
 import { KeptFinds } from './kept-finds.tsx';
@@ -88,6 +91,8 @@ export function PlaceFind() {
         .map(({ definition }) => definition.id),
     [view, of],
   );
+  const set = (more: Readonly<Record<string, unknown>>, what: string) =>
+    change((now) => withAnalysis(now, { ...saved, ...more }), what);
   const percentiles = later?.tables.percentiles;
   const title = String(saved.title ?? `find “${saved.id}”`);
   return (
@@ -103,11 +108,8 @@ export function PlaceFind() {
             onDraft={setDraft}
             onKeep={(next, what) => change((now) => withAnalysis(now, { ...saved, find: next }), what)}
           />
-          <AttributeWeights
-            analysis={saved}
-            compared={compared}
-            onSet={(more, what) => change((now) => withAnalysis(now, { ...saved, ...more }), what)}
-          />
+          <AttributeWeights analysis={saved} compared={compared} onSet={set} />
+          <ComparisonSettings schema={placementOptions} analysis={saved} onSet={set} />
         </div>
       </Part>
       <Part name="see" title="Among its comparanda">
@@ -206,16 +208,4 @@ export function PlaceFind() {
       </Part>
     </div>
   );
-}
-
-/** The options under which two comparanda are set against each other. */
-function comparisonOf(placement: StudyAnalysis): StudyAnalysis {
-  const { of, weights, attributeWeights, mode, intervals, broad, ordinal, scaling, minimumOverlap } =
-    placement;
-  const shared = { of, weights, attributeWeights, mode, intervals, broad, ordinal, scaling, minimumOverlap };
-  return {
-    id: 'pair',
-    kind: 'grouping',
-    ...Object.fromEntries(Object.entries(shared).filter(([, value]) => value !== undefined)),
-  };
 }
