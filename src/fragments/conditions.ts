@@ -1,12 +1,12 @@
 import type { Register } from '../attributes/definition.ts';
 import { defaultRegister } from '../attributes/register.ts';
-import { pointOf, termAt } from './accessors.ts';
+import { termAt } from './accessors.ts';
+import { byKinds, byNumbers, FEWEST_KNOWN } from './conditions-looked.ts';
 import { termLabel } from './groups.ts';
 import { KIND, kindsBeside } from './kinds/kinds.ts';
 import { atLevel } from './level/common-level.ts';
-import { likeNumbers } from './like-numbers.ts';
 import { isMissing } from './missing.ts';
-import type { FragmentTable, NumericColumn } from './table.ts';
+import type { FragmentTable } from './table.ts';
 
 /**
  * Conditions under which finds were made, kept, recovered and recorded, and how much of them was left: a difference
@@ -43,9 +43,6 @@ export interface RecordsCondition {
   readonly of: Int32Array;
 }
 
-/** A condition known of a smaller share than this says nothing of the others. */
-const FEWEST_KNOWN = 0.5;
-
 /**
  * The conditions of some records, without those that the question itself is about.
  *
@@ -75,29 +72,6 @@ export function conditionsOf(
   return [...usual, ...ownConditions(table, rows, about, register)];
 }
 
-type Looked = Pick<RecordsCondition, 'state' | 'known' | 'kinds' | 'of'>;
-
-function byKinds(terms: readonly (string | null)[]): Looked {
-  const kinds = [...new Set(terms)].filter((term) => term !== null).sort();
-  return looked(
-    kinds,
-    Int32Array.from(terms, (term) => (term === null ? -1 : kinds.indexOf(term))),
-  );
-}
-
-function looked(kinds: readonly string[], of: Int32Array): Looked {
-  const known = of.filter((kind) => kind >= 0).length;
-  const state =
-    known === 0
-      ? 'unknown'
-      : known < FEWEST_KNOWN * of.length
-        ? 'scarce'
-        : kinds.length < 2
-          ? 'one'
-          : 'looked at';
-  return { state, known, kinds, of };
-}
-
 /** Measures of how much of a fabric was left, the fullest first. */
 const SIZES = ['area', 'weight', 'length', 'width'] as const;
 
@@ -111,11 +85,6 @@ function sizeCondition(table: FragmentTable, rows: readonly number[]): RecordsCo
     measures.find(({ known }) => known >= FEWEST_KNOWN * rows.length) ??
     measures.find(({ known }) => known === most);
   return { id: 'size', own: false, ...(measure ?? { label: LABELS.size, ...byKinds(rows.map(() => null)) }) };
-}
-
-function byNumbers(column: NumericColumn, rows: readonly number[]): Looked {
-  const { kinds, of } = likeNumbers(rows.map((row) => pointOf(column, row)));
-  return looked(kinds, of);
 }
 
 /** An attribute of the study's own with fewer records to a kind names the records one by one. */

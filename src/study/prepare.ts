@@ -12,23 +12,18 @@ import { takeRows } from '../fragments/subset.ts';
 import type { Column, FragmentTable } from '../fragments/table.ts';
 import { combineSources } from '../sources/combine/combine.ts';
 import type { LikelyDuplicate } from '../sources/combine/duplicates.ts';
-import { parseJson } from '../sources/formats/parse-json.ts';
 import { type CompoundName, compoundNames } from '../sources/names/compound-names.ts';
 import { NAMED, type NearNames, nearNames } from '../sources/names/near-names.ts';
-import { checkProfile } from '../sources/profile/profile.ts';
-import { readSource, readTexts } from '../sources/read-source.ts';
 import { nameIn } from '../sources/reading/assemble.ts';
 import type { Fault, LedgerEntry, RowSetAside, SourceReading } from '../sources/source-reading.ts';
 import { coarsenPlaces } from './coarsen.ts';
 import { studyRegister } from './load.ts';
+import { readStudySource, sourceHead, unreadable } from './read-study-source.ts';
 import { applyRestrictions, type Restriction, withheldAside } from './restrict.ts';
 import type { SourceHead } from './results.ts';
 import type { Study } from './schema.ts';
-import { sha256 } from './sha256.ts';
 import { sourceName } from './source-name.ts';
-import { isPacked, type Sheets } from './workbooks.ts';
-
-type StudySource = Study['sources'][number];
+import type { Sheets } from './workbooks.ts';
 
 /** A study's material, read and laid out, before anything is computed from it. */
 export interface Prepared {
@@ -226,66 +221,4 @@ function withSetAside(reading: SourceReading, rows: readonly RowSetAside[]): Sou
     rowsKept: reading.rowsKept - rows.length,
     rowsSetAside: [...reading.rowsSetAside, ...rows].sort((a, b) => a.row - b.row),
   };
-}
-
-function readStudySource(
-  source: StudySource,
-  files: ReadonlyMap<string, Uint8Array>,
-  register: Register,
-  sheets: Sheets,
-  names: Study['names'],
-): SourceReading {
-  const profile =
-    source.profile === undefined
-      ? undefined
-      : checkProfile(parseJson(textOf(files, source.profile), source.profile), source.profile);
-  const chosen =
-    source.role === undefined ? profile : { ...checkProfile({}, source.file), ...profile, role: source.role };
-  const options = {
-    name: sourceName(source),
-    register,
-    names,
-    ...(chosen === undefined ? {} : { profile: chosen }),
-  };
-  const bytes = bytesOf(files, source.file);
-  if (!isPacked(source.file)) return readSource(bytes, options);
-  const opened = sheets.get(options.name)?.reading;
-  if (opened === undefined) throw new Error(`${source.file} was not opened beforehand`);
-  if (opened instanceof InputError) throw opened;
-  return readTexts(opened.grid, { ...options, merged: opened.merged });
-}
-
-/** Stands for a source that cannot be read: nothing but the reason. */
-function unreadable(source: StudySource, fault: InputError, register: Register): SourceReading {
-  const reading = readTexts([], { name: sourceName(source), register });
-  const { what, where, mend } = fault;
-  return { ...reading, role: source.role ?? reading.role, faults: [{ what, where, mend }] };
-}
-
-function sourceHead(reading: SourceReading, bytes: Uint8Array): SourceHead {
-  const count = (level: LedgerEntry['level']) =>
-    reading.ledger.filter((entry) => entry.level === level).length;
-  return {
-    file: reading.name,
-    role: reading.role,
-    sha256: sha256(bytes),
-    rowsRead: reading.rowsRead,
-    rowsKept: reading.rowsKept,
-    rowsSetAside: reading.rowsSetAside.length,
-    ledger: { read: count('read'), flagged: count('flagged'), notUnderstood: count('not-understood') },
-  };
-}
-
-function bytesOf(files: ReadonlyMap<string, Uint8Array>, name: string): Uint8Array {
-  const bytes = files.get(name);
-  if (bytes !== undefined) return bytes;
-  throw new InputError(
-    'the file is missing',
-    { file: name },
-    'put it beside the study file, or correct its name in the study',
-  );
-}
-
-function textOf(files: ReadonlyMap<string, Uint8Array>, name: string): string {
-  return new TextDecoder('utf-8').decode(bytesOf(files, name));
 }

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { ANALYSES } from '../analyses/register.ts';
 import { KIND_LANGUAGES } from '../attributes/naming/languages.ts';
-import { condition } from '../fragments/select.ts';
+import { condition } from '../fragments/select-condition.ts';
 import { nameDecision } from '../sources/names/name-decision.ts';
 import { duplicateDecision } from '../sources/profile/decisions.ts';
 import { addedTerm, attributeDefinition, identifier } from './schema-parts/added.ts';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Condition, selectRows } from '../../src/fragments/select.ts';
+import { selectRows } from '../../src/fragments/select.ts';
+import type { Condition } from '../../src/fragments/select-condition.ts';
 import type { TermColumn } from '../../src/fragments/table.ts';
 import { makeTable, register } from './make-table.ts';
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { condition } from '../../fragments/select.ts';
+import { condition } from '../../fragments/select-condition.ts';
 import { levelOption } from '../shared/level/option.ts';
 import { comparisonOptions, skewedOption } from '../shared/options/comparison.ts';
 import { attributeId, groupingId } from '../shared/options/shared.ts';

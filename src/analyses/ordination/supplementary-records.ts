@@ -1,5 +1,6 @@
 import { InputError } from '../../errors.ts';
-import { type ConditionAnswer, conditionAnswer, describeCondition } from '../../fragments/select.ts';
+import { type ConditionAnswer, conditionAnswer } from '../../fragments/select-answer.ts';
+import { describeCondition } from '../../fragments/select-condition.ts';
 import { viewRows } from '../../fragments/subset.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 import { sampleRows } from '../../numerics/grouping/sampled-medoids.ts';

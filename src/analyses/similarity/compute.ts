@@ -5,11 +5,10 @@ import { itemCounts } from '../../fragments/items/counts.ts';
 import { whereAndWhen } from '../../fragments/where-when.ts';
 import { likenessInterval, sameSource } from '../../numerics/assemblages/draws.ts';
 import { assemblageSimilarity, unlikeness } from '../../numerics/assemblages/similarity.ts';
-import type { Random } from '../../numerics/foundation/random.ts';
 import { linkage } from '../../numerics/grouping/linkage.ts';
 import { leafOrder } from '../../numerics/grouping/tree.ts';
 import { adjustP } from '../../numerics/tests/adjust.ts';
-import type { AnalysisInput, Unavailable } from '../contract.ts';
+import type { AnalysisInput } from '../contract.ts';
 import { LEAST_RANKED } from '../likeness-rank.ts';
 import { lookAlikeKinds } from '../look-alike-kinds.ts';
 import { partedInput, recordsFor } from '../mixtures-option.ts';
@@ -21,10 +20,11 @@ import { lossesIn } from '../shared/survival/compute.ts';
 import { toldAt } from '../verdicts.ts';
 import { distanceTests } from './distance.ts';
 import { assemblageDiversity, leastCoverage } from './diversity.ts';
-import type { AxisPlaces, Newcomer, SimilarityFound } from './found.ts';
+import type { SimilarityFound } from './found.ts';
 import { guarded } from './guarded.ts';
 import { missingFor } from './missing.ts';
-import { itemsOf, likenessOf, placeLate, type TypedSite, typedSites } from './newcomers.ts';
+import { typedSites } from './newcomers.ts';
+import { newcomersOf } from './newcomers-placed.ts';
 import type { SimilarityOptions } from './options.ts';
 import { axisPlaces } from './order.ts';
 import { byOtherCoefficients, rankPairs } from './ranking.ts';
@@ -180,58 +180,6 @@ export function computeSimilarity(asked: AnalysisInput, options: SimilarityOptio
         fragments: behind(rows).fragments,
       })),
     },
-  };
-}
-
-function newcomersOf(
-  table: CrossedTable,
-  items: ReturnType<typeof itemCounts>,
-  axes: AxisPlaces | Unavailable,
-  typed: readonly TypedSite[],
-  options: SimilarityOptions,
-  random: Random,
-): readonly Newcomer[] {
-  const place = (
-    late: Parameters<typeof placeLate>[0],
-    stream: Random,
-  ): Omit<Newcomer, 'likeness' | 'most'> =>
-    'why' in axes
-      ? { label: late.label, n: late.items.length, unplaced: 0, at: axes, cloud: [], limits: [] }
-      : placeLate(late, axes.found, table.columns.length, options, stream);
-  return [
-    ...options.supplementary.map((label) => {
-      const row = table.rows.indexOf(label);
-      return {
-        ...place({ label, items: items[row], strange: 0 }, random.stream(label)),
-        likeness: [],
-        most: { why: 'its likeness stands among the pairs' },
-      };
-    }),
-    ...typed.map((site) => {
-      const likeness = likenessOf(site, table, items, options, random.stream(`likeness ${site.label}`));
-      const own = itemsOf(site);
-      const enough = likeness.filter(({ label }) => items[table.rows.indexOf(label)].length >= LEAST_RANKED);
-      return {
-        ...place({ label: site.label, items: own, strange: site.strange }, random.stream(site.label)),
-        likeness,
-        most: mostOf(enough, own.length),
-      };
-    }),
-  ];
-}
-
-/** Values that should tie may differ in their last bits. */
-const TIE = 1e-9;
-
-/** @param likeness most alike first. */
-function mostOf(likeness: Newcomer['likeness'], own: number): Newcomer['most'] {
-  if (own < LEAST_RANKED) return { why: `it has ${own} of the ${LEAST_RANKED} items that a ranking needs` };
-  if (likeness.length === 0) return { why: `no other has the ${LEAST_RANKED} items that a ranking needs` };
-  const [{ value }] = likeness;
-  const near = TIE * Math.max(1, Math.abs(value));
-  return {
-    labels: likeness.filter((one) => Math.abs(one.value - value) <= near).map(({ label }) => label),
-    value,
   };
 }
 

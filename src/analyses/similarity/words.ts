@@ -16,7 +16,8 @@ import { goneWithin, guardClauses, isHidden, mayBeDifference } from '../shared/g
 import { sayFolds } from '../shared/level/said.ts';
 import { thoughLost, thoughLostInPairs } from '../shared/survival/words.ts';
 import type { DistanceTest, SimilarityFound } from './found.ts';
-import { similarityTurns, whatWouldSettle } from './turns-words.ts';
+import { whatWouldSettle } from './settle-words.ts';
+import { similarityTurns } from './turns-words.ts';
 
 /** Which assemblages are the most and the least alike; on what that rests, and what would change it. */
 export function similarityWords(found: SimilarityFound): Answer {

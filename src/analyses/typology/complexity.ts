@@ -1,5 +1,5 @@
 import { midpoint } from '../../fragments/accessors.ts';
-import type { Condition } from '../../fragments/select.ts';
+import type { Condition } from '../../fragments/select-condition.ts';
 import { viewRows } from '../../fragments/subset.ts';
 import type { Column, FragmentTable } from '../../fragments/table.ts';
 import { ln } from '../../numerics/foundation/elementary.ts';

@@ -1,13 +1,8 @@
 import { z } from 'zod';
 import type { Register } from '../../attributes/definition.ts';
 import { termLabel } from '../../fragments/groups.ts';
-import {
-  type Condition,
-  type ConditionAnswer,
-  condition,
-  conditionAnswer,
-  describeCondition,
-} from '../../fragments/select.ts';
+import { type ConditionAnswer, conditionAnswer } from '../../fragments/select-answer.ts';
+import { type Condition, condition, describeCondition } from '../../fragments/select-condition.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 
 /** A typology as data: ordered types, each with a rule over attributes. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Condition } from '../../../fragments/select.ts';
+import type { Condition } from '../../../fragments/select-condition.ts';
 import type { PrintedValue } from './numbers.ts';
 import type { Manner } from './symbols.ts';
 import { METHODS, QUANTITIES, QUANTITY_NAMES, type Quantity, type TestMethod } from './terms.ts';

@@ -1,5 +1,5 @@
 import { InputError } from '../../../errors.ts';
-import type { Condition } from '../../../fragments/select.ts';
+import type { Condition } from '../../../fragments/select-condition.ts';
 
 /**
  * The compact text form of a study's selection, as it stands in a cell of a claims file:

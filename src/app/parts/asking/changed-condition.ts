@@ -1,4 +1,4 @@
-import type { Condition } from '../../../fragments/select.ts';
+import type { Condition } from '../../../fragments/select-condition.ts';
 
 /** The condition with its limits and terms changed; where nothing is left it asks for any value. */
 export function changed(

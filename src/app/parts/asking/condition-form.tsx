@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Condition } from '../../../fragments/select.ts';
+import type { Condition } from '../../../fragments/select-condition.ts';
 import type { AttributeView } from '../../engine/views/study.ts';
 import { Button, Choice, Entry } from '../controls.tsx';
 import { changed } from './changed-condition.ts';

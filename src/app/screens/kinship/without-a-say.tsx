@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
-import type { Condition } from '../../../fragments/select.ts';
+import type { Condition } from '../../../fragments/select-condition.ts';
 import { ConditionForm } from '../../parts/asking/condition-form.tsx';
 import { Button } from '../../parts/controls.tsx';
 import { count } from '../../parts/numbers.ts';

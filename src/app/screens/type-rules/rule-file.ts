@@ -1,4 +1,4 @@
-import type { Condition } from '../../../fragments/select.ts';
+import type { Condition } from '../../../fragments/select-condition.ts';
 
 /** A rule file as the form edits it. Whether it holds is for the worker to say. */
 

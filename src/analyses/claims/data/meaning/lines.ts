@@ -1,5 +1,5 @@
 import { foldText } from '../../../../attributes/matching.ts';
-import type { Condition } from '../../../../fragments/select.ts';
+import type { Condition } from '../../../../fragments/select-condition.ts';
 import { lookUp, type Names } from './names.ts';
 
 /** A row or a column of a printed table, by its words. */

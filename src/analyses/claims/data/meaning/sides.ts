@@ -1,5 +1,5 @@
 import { foldText } from '../../../../attributes/matching.ts';
-import type { Condition } from '../../../../fragments/select.ts';
+import type { Condition } from '../../../../fragments/select-condition.ts';
 import type { PrintedTable } from '../../reading/printed-table.ts';
 import { readHead } from '../../reading/table/heads.ts';
 import { labelStatistic } from '../../reading/table/label-statistic.ts';

@@ -1,4 +1,4 @@
-import type { Condition } from '../../../../fragments/select.ts';
+import type { Condition } from '../../../../fragments/select-condition.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { PrintedTable } from '../../reading/printed-table.ts';
 import type { TestMethod } from '../../reading/terms.ts';

@@ -1,4 +1,4 @@
-import type { Condition } from '../../../../fragments/select.ts';
+import type { Condition } from '../../../../fragments/select-condition.ts';
 import { fitOfWays } from '../../conventions/way.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import { selectionText } from '../../reading/select-text.ts';
