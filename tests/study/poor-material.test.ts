@@ -158,7 +158,7 @@ describe.each(Object.entries(TABLES))('%s', (_, text) => {
 it('groups that are wholly apart differ, with the one limit that can be had and without an F', () => {
   const { contrast, crosstab } = run(TABLES['wholly apart, nothing varies within']);
   expect(contrast.words.answer).toBe(
-    'Two of two attributes differ by site (row spacing and density of system 1), which cannot be told from a difference of period; together they differ.',
+    'Two of two attributes differ by site (row spacing and density of system 1), which cannot be told from a difference of period; together they differ likewise.',
   );
   // 6 and 6 items: tests/numerics/tests/delta-limits.test.ts.
   expect(contrast.words.because[0]).toContain('Cliff’s delta 1 (95 % limits 0.38 to 1); shift');
