@@ -1,5 +1,4 @@
 import { pointOf } from './accessors.ts';
-import type { RecordsCondition } from './conditions.ts';
 import { likeNumbers } from './like-numbers.ts';
 import type { NumericColumn } from './table.ts';
 
@@ -7,7 +6,18 @@ import type { NumericColumn } from './table.ts';
 export const FEWEST_KNOWN = 0.5;
 
 /** What there is of a condition among the records compared. */
-export type Looked = Pick<RecordsCondition, 'state' | 'known' | 'kinds' | 'of'>;
+export interface Looked {
+  /**
+   * `unknown`: no column of it; `scarce`: known of less than half; `one`: the same for all that are known; `looked
+   * at`: it can be looked at.
+   */
+  readonly state: 'unknown' | 'scarce' | 'one' | 'looked at';
+  /** Records compared of which it is known. */
+  readonly known: number;
+  readonly kinds: readonly string[];
+  /** Kind of each record compared, -1 where it is not known. */
+  readonly of: Int32Array;
+}
 
 export function byKinds(terms: readonly (string | null)[]): Looked {
   const kinds = [...new Set(terms)].filter((term) => term !== null).sort();

@@ -1,7 +1,7 @@
 import type { Register } from '../attributes/definition.ts';
 import { defaultRegister } from '../attributes/register.ts';
 import { termAt } from './accessors.ts';
-import { byKinds, byNumbers, FEWEST_KNOWN } from './conditions-looked.ts';
+import { byKinds, byNumbers, FEWEST_KNOWN, type Looked } from './conditions-looked.ts';
 import { termLabel } from './groups.ts';
 import { KIND, kindsBeside } from './kinds/kinds.ts';
 import { atLevel } from './level/common-level.ts';
@@ -25,22 +25,12 @@ export const CONDITIONS = [
 export type ConditionId = (typeof CONDITIONS)[number];
 
 /** One condition of the records compared. */
-export interface RecordsCondition {
+export interface RecordsCondition extends Looked {
   /** One of `CONDITIONS`, or the id of an attribute of the study's own. */
   readonly id: string;
   readonly label: string;
   /** Whether it is an attribute of the study's own. */
   readonly own: boolean;
-  /**
-   * `unknown`: no column of it; `scarce`: known of less than half; `one`: the same for all that are known; `looked
-   * at`: it can be looked at.
-   */
-  readonly state: 'unknown' | 'scarce' | 'one' | 'looked at';
-  /** Records compared of which it is known. */
-  readonly known: number;
-  readonly kinds: readonly string[];
-  /** Kind of each record compared, -1 where it is not known. */
-  readonly of: Int32Array;
 }
 
 /**
