@@ -18,6 +18,7 @@ const KEPT: ReadonlySet<Quantity> = new Set<Quantity>([
   'statistic',
   'correlation',
   'effect',
+  'estimate',
 ]);
 
 /**

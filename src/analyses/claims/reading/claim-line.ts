@@ -1,3 +1,4 @@
+import { foldText } from '../../../attributes/matching.ts';
 import { InputError } from '../../../errors.ts';
 import { CLAIM_COLUMNS, type ClaimRow, claimRow, type PrintedFigure, perUnitOf } from './claim.ts';
 import type { DecimalMark } from './numbers.ts';
@@ -65,6 +66,16 @@ export function figuresOf(
     ...mannersIn(claim.printed).filter((manner) => manner === 'welch' || manner === 'variances'),
   ];
   const ofShare = claim.counted !== '' || parts.some(({ quantity }) => quantity === 'share');
+  const whole = {
+    select,
+    versus,
+    selectText: select.length > 0 ? selectionText(select) : claim.select,
+    versusText: versus.length > 0 ? selectionText(versus) : claim.versus,
+  };
+  const recordsOf = ({ group }: TextPart) =>
+    group === undefined
+      ? whole
+      : ofOneGroup(group, whole, parts.filter((one) => one.group !== undefined).length);
   const times = new Map<string, number>();
   return parts.map((part, i) => ({
     id: i === 0 ? claim.id : partId(claim.id, part.quantity, times),
@@ -81,11 +92,8 @@ export function figuresOf(
       .split(';')
       .map((id) => id.trim())
       .filter((id) => id !== ''),
-    select,
-    versus,
     counted: part.quantity === 'n' && i > 0 ? [] : selectionOf(claim, 'counted', where),
-    selectText: select.length > 0 ? selectionText(select) : claim.select,
-    versusText: versus.length > 0 ? selectionText(versus) : claim.versus,
+    ...recordsOf(part),
     values: inParts(part, ofShare),
     vague: part.vague === true,
     stars: part.stars === true,
@@ -95,6 +103,27 @@ export function figuresOf(
     printed: claim.printed,
     note: claim.note,
   }));
+}
+
+type Compared = Pick<PrintedFigure, 'select' | 'versus' | 'selectText' | 'versusText'>;
+
+/**
+ * The records of one of two groups, as a program calls it. Where neither selection names it, only its label is
+ * known, and which records that means cannot be told.
+ */
+function ofOneGroup(
+  group: string,
+  { select, versus, selectText, versusText }: Compared,
+  groups: number,
+): Compared & Partial<PrintedFigure> {
+  const alone = { versus: [], versusText: '' };
+  const names = (conditions: typeof select) =>
+    conditions.some((one) => one.in?.some((term) => foldText(term) === foldText(group)) === true);
+  if ((group === 'x' && (groups === 1 || select.length > 0)) || names(select))
+    return { select, selectText, ...alone };
+  if ((group === 'y' && versus.length > 0) || names(versus))
+    return { select: versus, selectText: versusText, ...alone };
+  return { select: [], selectText: group, ...alone, attributes: [] };
 }
 
 /** The second number of records of a text is its n 2. */

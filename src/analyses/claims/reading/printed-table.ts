@@ -2,10 +2,10 @@ import { foldText } from '../../../attributes/matching.ts';
 import { InputError } from '../../../errors.ts';
 import { decodeBytes } from '../../../sources/formats/decode.ts';
 import type { PrintedFigure } from './claim.ts';
-import { modelPrint } from './model-print.ts';
 import { decimalMarkOf } from './numbers.ts';
-import type { ModelPrint } from './print-rows.ts';
-import { programPrint } from './program-print.ts';
+import { modelPrint } from './programs/model-print.ts';
+import type { ModelPrint } from './programs/print-rows.ts';
+import { programPrint } from './programs/test-print.ts';
 import { figuresBeside, figuresOfOutput, unreadOfOutput } from './table/beside.ts';
 import { figuresOfCells, type RoledColumn } from './table/cells.ts';
 import { type TableText, tableText } from './table/grid.ts';
@@ -67,8 +67,9 @@ export function readTable(bytes: Uint8Array, file: string, says: TableSays = {})
       'give it a row of heads and a column of labels',
     );
   const name = tableName(file);
-  const mark = decimalMarkOf(laid.texts.flat());
-  const columns = withRoles(laid, caption, says);
+  // Programs print a point, and part no thousands.
+  const mark = model === null ? decimalMarkOf(laid.texts.flat()) : '.';
+  const columns = withRoles(laid, caption, says, mark);
   const samples = columns.some(({ reading, role }) => role !== 'n' && isStatistic({ ...reading, role }));
   const { cells, unread } = figuresOfCells({ name, laid, columns, samples, mark, says, caption });
   const beside = figuresBeside(name, [caption, ...notes], mark);
@@ -103,14 +104,15 @@ function modelText({ table, caption, reports }: ModelPrint, file: string): Table
 /** What a statistics program printed of one test, pasted where a table is: its figures, and no cell. */
 function outputOf(bytes: Uint8Array, file: string, says: TableSays): PrintedTable | null {
   const { text } = decodeBytes(bytes, file);
-  if (programPrint(text) === null) return null;
+  const program = programPrint(text);
+  if (program === null) return null;
   const name = tableName(file);
   const figures = figuresOfOutput(name, text);
   if (figures.length === 0) return null;
   return {
     name,
     kind: 'counts',
-    caption: programPrint(text)?.title ?? '',
+    caption: program.title.replace(', of another question', ''),
     corner: '',
     says,
     notes: [],

@@ -1,6 +1,6 @@
 import { countWithShare, degrees, middleWithEnds, spread, twoEnds } from './cell-forms.ts';
 import { type DecimalMark, type PrintedValue, plainSigns, printedValue } from './numbers.ts';
-import { programPrint } from './program-print.ts';
+import { type ProgramPrint, programPrint } from './programs/test-print.ts';
 import { findInterval, intervalParts } from './report-intervals.ts';
 import { starred } from './report-methods.ts';
 import { sampleWords } from './sample-words.ts';
@@ -48,12 +48,29 @@ export function readPrinted(
       ? readTestReport(plain, quantity, mark)
       : readTestReport(program.report, quantity, '.', program.title);
   if (report !== null && report.parts.length > 0)
-    return program === null ? report : { ...report, unused: [...report.unused, ...program.beside] };
+    return program === null
+      ? report
+      : { parts: [...report.parts, ...meanParts(program)], unused: [...report.unused, ...program.beside] };
   const { body, marks } = withoutMarks(program?.report.replace(/^CI /, '') ?? plain, quantity);
   const read = (of: string) =>
     cellParts(of, plain, quantity, { mark, second, ends }) ?? headedParts(of, plain, mark);
   const parts = shareWithInterval(body, quantity, mark, read) ?? read(body) ?? unitApart(body, read);
-  return parts === null ? null : { parts, unused: marks };
+  if (parts === null) return null;
+  const stars = quantity === 'estimate' ? marks.filter((mark) => /^\*+$/.test(mark)) : [];
+  return {
+    parts: [
+      ...parts,
+      ...stars.map((mark): TextPart => ({ quantity: 'p', values: [starred(mark.length)], stars: true })),
+    ],
+    unused: marks.filter((mark) => !stars.includes(mark)),
+  };
+}
+
+function meanParts({ means }: ProgramPrint): readonly TextPart[] {
+  return means.flatMap(({ group, value }): TextPart[] => {
+    const read = printedValue(value, 'mean', '.');
+    return read === null ? [] : [{ quantity: 'mean', values: [read], group }];
+  });
 }
 
 /** "mean (SD), 2.4 (0.3)", "median [IQR]: 4 [2-9]": what the numbers are stands before them. */

@@ -1,9 +1,10 @@
+import { BEFORE_LEVEL, INTERVAL_WORDS } from './interval-words.ts';
 import { type DecimalMark, NUMBER, printedValue } from './numbers.ts';
 import { isCorrelation, type TestMethod } from './terms.ts';
 import type { TextPart } from './text-part.ts';
 
 const INTERVAL = new RegExp(
-  String.raw`(?:(?<![\d.])(?<level>[5-9]\d(?:[.,]\d(?!\d))?)\s*%\s*)?(?:CI|C\.I\.|CrI|KI|IC|I\.C\.|[Kk]onfidenzintervall|[Kk]onfidensinterval|confidence interval|conf\.? int\.?)(?:\s?_?\{?(?:à\s|al\s|del\s)?(?<after>\d{2})(?:\s?%\}?|\}|(?=\s*[=:,[(])))?\s*[=:,]?\s*[[(]?\s*(?<low>${NUMBER})(?:\s*(?:;|to|-|–|—|and|bis|und|à|et|y|a|til|\.\.\.?)\s*|\s*,\s+|,(?=[+-]?\d*\.\d))(?<high>${NUMBER})(?:\s*[\])])?`,
+  String.raw`(?:(?<![\d.])(?<level>[5-9]\d(?:[.,]\d(?!\d))?)[-\s]*%[-\s]*)?${INTERVAL_WORDS}(?:\s?_?\{?(?:${BEFORE_LEVEL})?(?<after>\d{2})(?:\s?%\}?|\}|(?=\s*(?:[=:[(]|,(?!\d)))))?\s*[=:,]?\s*[[(]?\s*(?<low>${NUMBER})(?:\s*(?:;|to|-|–|—|and|bis|und|à|et|y|a|til|\.\.\.?)\s*|\s*,\s+|,(?=[+-]?\d*\.\d))(?<high>${NUMBER})(?:\s*[\])])?`,
   'u',
 );
 /** "d = 0.80 [0.20, 1.40]": two numbers in brackets behind another are the ends of its interval. */

@@ -1,3 +1,4 @@
+import { BEFORE_LEVEL, INTERVAL_WORDS } from './interval-words.ts';
 import { NUMBER } from './numbers.ts';
 import type { Quantity } from './terms.ts';
 
@@ -25,17 +26,17 @@ export const SAMPLE_WORDS: readonly (readonly [pattern: string, quantity: Quanti
   ],
   [String.raw`(?:C\.?V\.?|[Cc]oefficient of variation|VK)`, 'cv'],
   [
-    String.raw`(?:[Rr]ange|[Ss]pannweite|[ÉéEe]tendue|[Ee]xtrêmes|[Rr]ango|[Ss]pændvidde|[Vv]ariationsbreite|min\.?\s?[-–]\s?max\.?)`,
+    String.raw`(?:[Rr]ange|[Ss]pannweite|[ÉéEe]tendue|[Ee]xtrêmes|[Rr]ango|[Ii]ntervallo(?! di)|[Cc]ampo di variazione|[Ss]pændvidde|[Vv]ariationsbreite|min\.?\s?[-–]\s?max\.?)`,
     'range',
   ],
   [String.raw`(?:[Mm]in(?:imum|imo)?\.?|[Mm]ínimo)`, 'min'],
   [String.raw`(?:[Mm]ax(?:imum)?\.?|[Mm]aks(?:imum)?\.?|[Mm]assimo|[Mm]áximo)`, 'max'],
   [
-    String.raw`(?:(?:9[059](?:[.,]\d)?\s?%[-\s]*)?(?:CI|C\.I\.|KI|IC|[Cc]onfidence interval|[Kk]onfidenzintervall)(?:\s?(?:à\s|al\s|del\s)?9[059]\s?%)?)`,
+    String.raw`(?:(?:9[059](?:[.,]\d)?[-\s]*%[-\s]*)?${INTERVAL_WORDS}(?:\s?(?:${BEFORE_LEVEL})?9[059]\s?%)?)`,
     'interval',
   ],
   [String.raw`(?:[nN])`, 'n'],
 ];
 
 /** Two ends, as they stand behind a word. */
-export const ENDS = String.raw`(?:[\[(]${NUMBER}\s*(?:-|–|—|to|bis|à|a|til|;|,\s)\s*${NUMBER}[\])]|${NUMBER}\s*(?:-|–|—|to|bis|à|a|til)\s*${NUMBER})`;
+export const ENDS = String.raw`(?:[\[(]${NUMBER}\s*(?:-|–|—|to|bis|à|a|til|;|,\s)\s*${NUMBER}[\])]|${NUMBER}\s*(?:-|–|—|to|bis|à|a|til|;)\s*${NUMBER})`;

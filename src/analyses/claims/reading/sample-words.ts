@@ -38,7 +38,7 @@ export function sampleWords(text: string, quantity: Quantity, mark: DecimalMark)
     const at = SAMPLE_WORDS.findIndex((_, i) => match.groups?.[`w${i}`] !== undefined);
     const found = figureOf(match.groups?.value ?? '', SAMPLE_WORDS[at][1], mark);
     if (found === null) return null;
-    const level = /(\d{2}(?:[.,]\d)?)\s?%/.exec(match.groups?.[`w${at}`] ?? '')?.[1];
+    const level = /(\d{2}(?:[.,]\d)?)[-\s]?%/.exec(match.groups?.[`w${at}`] ?? '')?.[1];
     named.push(
       ...found.map((part) =>
         SAMPLE_WORDS[at][1] === 'interval' && level !== undefined

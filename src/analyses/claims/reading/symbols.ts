@@ -119,7 +119,7 @@ const MANNERS: readonly (readonly [pattern: RegExp, manner: Manner])[] = [
   [/compare two variances|ratio of variances|var\.?test/i, 'variances'],
   // Tests that print t, F, z or chi-squared and are of another question; it is not computed here.
   [
-    /bartlett|levene|brown.forsythe|fligner|shapiro|kolmogorov|smirnov|\bks_?test|anderson.darling|mcnemar|friedman|cochran|\bmood\b|ansari|brunner|munzel|alexander.?govern|compare two variances|ratio of variances|log.?rank|mantel|hosmer|jonckheere|hotelling|manova|ancova|repeated.measures|mixed.model|regress|binomial test|poisson|(?:1|one)-sample proportion|heteroscedas|skew|kurtos|normality/i,
+    /bartlett|levene|brown.forsythe|fligner|shapiro|kolmogorov|smirnov|\bks_?test|anderson.darling|mcnemar|friedman|cochran|\bmood\b|ansari|brunner|munzel|alexander.?govern|compare two variances|ratio of variances|log.?rank|mantel|hosmer|jonckheere|hotelling|manova|ancova|repeated.measures|mixed.model|regress|binomial test|poisson|(?:1|one)-sample proportion|heteroscedas|skew|kurtos|normality|median.?test|of another question/i,
     'another test',
   ],
 ];

@@ -96,7 +96,9 @@ export function readTestReport(
   const statistics = items.filter(({ symbol, value }) => symbol.quantity === 'statistic' && value !== null);
   const [first, ...more] = statistics;
   const others = items.filter(({ symbol }) => symbol.quantity !== 'statistic');
-  const plainNs = NOT_SIGNIFICANT.exec(rest);
+  // Behind a difference alone, "ns" may as well be its unit.
+  const difference = items.length > 0 && items.every(({ symbol }) => symbol.quantity === 'difference');
+  const plainNs = difference ? null : NOT_SIGNIFICANT.exec(rest);
   // A single symbol only names what its row says already; under another quantity it is a label.
   if (items.length + (interval === null ? 0 : 1) === 0) return null;
   if (items.length === 1 && interval === null && plainNs === null && items[0].arguments === '') {

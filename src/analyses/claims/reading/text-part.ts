@@ -13,6 +13,8 @@ export interface TextPart {
   readonly stars?: true;
   readonly sided?: 'one' | 'two';
   readonly manners?: readonly Manner[];
+  /** Of a mean that stands beside its test: the group it is of, as the program calls it. */
+  readonly group?: string;
   /** Confidence of an interval's end, where it is printed. */
   readonly level?: number;
 }

@@ -57,7 +57,7 @@ function figuresOf(
       attributes: [],
       select: [],
       counted: [],
-      selectText: '',
+      selectText: part.group ?? '',
       values: part.values,
     };
   });

@@ -1,4 +1,4 @@
-import { NUMBER } from '../numbers.ts';
+import { type DecimalMark, NUMBER } from '../numbers.ts';
 import { isBlank } from './blank.ts';
 
 /** What the cells of a column look like, whatever its head says. */
@@ -6,7 +6,7 @@ export type Content = 'whole' | 'decimal' | 'per cent' | 'count with share' | 'm
 
 const ONE_NUMBER = new RegExp(`^[<>≤≥~]?\\s?${NUMBER}$`, 'u');
 
-export function contentOf(cells: readonly string[]): Content {
+export function contentOf(cells: readonly string[], mark: DecimalMark): Content {
   const filled = cells.filter((cell) => !isBlank(cell)).map((cell) => cell.replace(/\s?[*†‡§ᵃᵇᶜ]+$/u, ''));
   if (filled.length === 0) return 'other';
   const share = (pattern: RegExp) => filled.filter((cell) => pattern.test(cell)).length * 2 > filled.length;
@@ -18,7 +18,11 @@ export function contentOf(cells: readonly string[]): Content {
     return 'count with share';
   if (filled.some((cell) => /%$/.test(cell)) && share(/^[<~]?\s?[\d.,]+\s*%?$/)) return 'per cent';
   if (
-    share(/^\(?[1-9]\d{0,2}(?:[ ,.'’]\d{3})+\)?$|^\(?\d+\)?$/) &&
+    share(
+      mark === '.'
+        ? /^\(?[1-9]\d{0,2}(?:[ ,'’]\d{3})+\)?$|^\(?\d+\)?$/
+        : /^\(?[1-9]\d{0,2}(?:[ ,.'’]\d{3})+\)?$|^\(?\d+\)?$/,
+    ) &&
     !filled.some((cell) => /^\d+[.,]\d{1,2}$|^[.,]\d|^0[.,]\d/.test(cell))
   )
     return 'whole';

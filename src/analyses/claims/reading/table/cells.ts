@@ -165,8 +165,7 @@ function quantityOf(role: Role, row: TableRow, text: string, samples: boolean): 
   if (row.line === 'aside') return /expected|erwartet/i.test(row.kind || row.label) ? 'expected' : null;
   if (role === 'cumulative') return 'share';
   if (row.line === 'percent' && (role === 'count' || role === 'share' || role === 'unknown')) return 'share';
-  if (row.line === 'n' && (role === 'count' || role === 'share' || role === 'unknown' || role === 'n'))
-    return 'n';
+  if (row.line === 'n' && (open || role === 'n' || role === 'estimate')) return 'n';
   if (role === 'unknown') return 'reading';
   if (role === 'not part' || role === 'step') return null;
   if (role === 'share' && /^\d[\d ]*\s*[([].*%/.test(text)) return 'count';

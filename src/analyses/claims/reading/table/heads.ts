@@ -15,13 +15,13 @@ export interface HeadReading {
   readonly both?: true;
 }
 
-const MEAN = String.raw`(?:(?:arithm(?:etic|\.)\s+)?mean|average|avg\.?|m|x̄|mw|mittel(?:wert)?|moy(?:enne|\.)|media|promedio|gennemsnit|middelværdi|gemiddelde)`;
-const MEDIAN = String.raw`(?:median(?:wert)?|med\.?|mdn|md|médiane|mediana|mediaan)`;
+export const MEAN = String.raw`(?:(?:arithm(?:etic|\.)\s+)?mean|average|avg\.?|m|x̄|mw|mittel(?:wert)?|moy(?:enne|\.)|media|promedio|gennemsnit|middelværdi|gemiddelde)`;
+export const MEDIAN = String.raw`(?:median(?:wert)?|med\.?|mdn|md|médiane|mediana|mediaan)`;
 const QUARTILES = String.raw`(?:i\.?q\.?r\.?|q1.{1,3}q3|quartiles?|quartilsabstand|interquartile range|p25.{1,3}p75|25.{1,6}75.{0,3})`;
-const RANGE = String.raw`(?:(?:obs(?:erved|\.)\s+)?range|o\.\s?r\.|min(?:imum|\.)?\s?(?:[-–—/]|to|bis|à)\s?max(?:imum|\.)?|spannweite|span|variationsbreite|étendue|extrêmes|rango)`;
+export const RANGE = String.raw`(?:(?:obs(?:erved|\.)\s+)?range|o\.\s?r\.|min(?:imum|\.)?\s?(?:[-–—/]|to|bis|à)\s?max(?:imum|\.)?|spannweite|span|variationsbreite|étendue|extrêmes|rango)`;
 const INTERVAL = String.raw`(?:ci|c\.\s?i\.|confidence interval|ki|konfidenzintervall|vertrauensintervall|ic|i\.\s?c\.|intervalle de confiance)`;
-const SD = String.raw`(?:s|s\.?\s?d\.?|std\.?\s?dev(?:iation)?\.?|st\.?\s?dev\.?|stdev\.?|standard\s?deviation|(?:standard|std\.?)[-\s]?abw(?:eichung|\.)|écart[-\s]type|é\.\s?t\.|et|desv(?:iación|\.)\s?(?:estándar|típica|est\.?)|d\.?\s?e\.?|deviazione\s?standard|dev\.\s?st\.?|d\.?\s?s\.?|standardafvigelse|σ)`;
-const SE = String.raw`(?:s\.?\s?e\.?(?:\s?m\.?)?|s\.?e\.?\s+(?:of\s+)?mean|std\.?\s?err(?:or)?\.?|standard\s?error(?:\s+of\s+the\s+mean)?|standardfehler|erreur[-\s](?:type|standard)|errore\s?standard|error\s?estándar|e\.?\s?e\.?|standardfejl|1\s?se)`;
+export const SD = String.raw`(?:s|s\.?\s?d\.?|std\.?\s?dev(?:iation)?\.?|st\.?\s?dev\.?|stdev\.?|standard\s?deviation|(?:standard|std\.?)[-\s]?abw(?:eichung|\.)|écart[-\s]type|é\.\s?t\.|et|desv(?:iación|\.)\s?(?:estándar|típica|est\.?)|d\.?\s?e\.?|deviazione\s?standard|dev\.\s?st\.?|d\.?\s?s\.?|standardafvigelse|σ)`;
+export const SE = String.raw`(?:s\.?\s?e\.?(?:\s?m\.?)?|s\.?e\.?\s+(?:of\s+)?mean|std\.?\s?err(?:or)?\.?|standard\s?error(?:\s+of\s+the\s+mean)?|standardfehler|erreur[-\s](?:type|standard)|errore\s?standard|error\s?estándar|e\.?\s?e\.?|standardfejl|1\s?se)`;
 const ESTIMATE = String.raw`(?:(?:unstandardi[sz]ed |standardi[sz]ed |parameter |regression )?(?:estimates?|est\.?|coef(?:f(?:icients?)?)?\.?|b|β|beta)|regressionskoeffizient|koeffizient|coefficiente|coeficiente|schätz(?:er|wert|ung)|estimation)`;
 const JOIN = String.raw`\s*(?:±|\+\/?-|[([,;/]|and)\s*(?:1\s?)?`;
 
@@ -171,33 +171,4 @@ export function sizeIn(label: string): number | null {
     label,
   );
   return match === null ? null : Number(match[1].replaceAll(/\D/g, ''));
-}
-
-const TOTAL =
-  /^(?:(?:grand |sum |overall |column |row )?totals?|sum(?:me)?|σ|∑|all(?: (?:sites|phases|periods|groups|types|finds|fragments|items|records|samples|kinds|assemblages|contexts|together))?|overall|gesamt|insgesamt|zusammen|ensemble|somme|totale|suma|totale|i alt|together|combined|pooled|n total|total n|total \(?n\)?|total %)$/iu;
-const SUBTOTAL =
-  /^(?:sub[- ]?totals?.*|total\s+\S.*|.*\S\s+(?:sub)?totals?|all\s+\S.*|sum of .*|zwischensumme.*)$/iu;
-const SUMMARY = new RegExp(
-  `^(?:(?!m$)${MEAN}|(?!s$)${SD}|${MEDIAN}|${SE}|${RANGE}|min(?:imum)?|max(?:imum)?|cv)$`,
-  'iu',
-);
-const ASIDE =
-  /^(?:expected(?: counts?| freq(?:uency|uencies)?\.?)?|(?:adjusted |standardi[sz]ed |std\. )?residuals?|erwartet.*|cum(?:ulative|\.)?(?: .*)?)$/iu;
-const SIZE =
-  /^\(?(?:n|nos?\.|nr\.|number(?: of \w+)?|base|sample size|n =|\(n\)|anzahl|anz\.|stichprobe(?:numfang)?|effectifs?)\)?$/iu;
-const PERCENT =
-  /^(?:%|per\s?cent(?:age)?s?|%\s?(?:of|within|in|among)\s.*|share|pct\.?|(?:row|column|col\.?|total|valid) (?:%|per\s?cent|pct\.?))$/iu;
-
-/** `aside`: expected counts, residuals and the like, of which no sum is made. */
-export type LineRole = 'part' | 'total' | 'subtotal' | 'n' | 'percent' | 'summary' | 'aside';
-
-/** What a label says of its line; "n" and "Σ" are settled by what adds up. */
-export function lineRole(label: string): LineRole {
-  const plain = label.replaceAll(/[*†‡§ᵃᵇᶜ:]+$/gu, '').trim();
-  if (TOTAL.test(plain)) return 'total';
-  if (SIZE.test(plain)) return 'n';
-  if (PERCENT.test(plain)) return 'percent';
-  if (ASIDE.test(plain)) return 'aside';
-  if (SUMMARY.test(plain)) return 'summary';
-  return SUBTOTAL.test(plain) ? 'subtotal' : 'part';
 }

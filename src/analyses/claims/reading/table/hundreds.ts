@@ -15,7 +15,11 @@ export function addsToHundred(
   const near = (cells: readonly number[]) => {
     const sum = cells.reduce((all, one) => all + one, 0);
     const slack = Math.max(1, cells.length / 2);
-    return cells.length >= 2 && (Math.abs(sum - 100) <= slack || Math.abs(sum - 1) <= 0.01 * cells.length);
+    return (
+      cells.length >= 2 &&
+      cells.every((one) => one >= 0) &&
+      (Math.abs(sum - 100) <= slack || Math.abs(sum - 1) <= 0.01 * cells.length)
+    );
   };
   const byRow = rows.map((r) => near(columns.map((c) => at(r, c))));
   const byColumn = columns.map((c) => near(rows.map((r) => at(r, c))));

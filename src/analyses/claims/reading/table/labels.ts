@@ -1,6 +1,7 @@
 import { isPValue } from './blank.ts';
-import { type LineRole, lineRole, readHead } from './heads.ts';
+import { readHead } from './heads.ts';
 import { labelStatistic } from './label-statistic.ts';
+import { type LineRole, lineRole } from './line-words.ts';
 
 /** "Early, Total" closes a section; "Total" closes the table. */
 export function lineOf(own: string): LineRole {

@@ -1,4 +1,5 @@
-import type { HeadReading, LineRole } from './heads.ts';
+import type { HeadReading } from './heads.ts';
+import type { LineRole } from './line-words.ts';
 
 /** One column of numbers. */
 export interface TableColumn {

@@ -1,6 +1,7 @@
-import { type HeadReading, type LineRole, lineRole, type Role, readHead, sizeIn } from './heads.ts';
+import { type HeadReading, type Role, readHead, sizeIn } from './heads.ts';
 import { isOfReadings, labelStatistic } from './label-statistic.ts';
 import type { TableColumn } from './laid.ts';
+import { type LineRole, lineRole } from './line-words.ts';
 import { OF_TEST } from './role-kinds.ts';
 
 /** What a head says of its column, and what "n" as a label says of its row. */

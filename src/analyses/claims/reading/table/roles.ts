@@ -2,7 +2,7 @@ import { type DecimalMark, plainSigns } from '../numbers.ts';
 import { readPrinted } from '../printed-text.ts';
 import { isBlank, isPValue } from './blank.ts';
 import { canHold } from './can-hold.ts';
-import { contentOf } from './cell-contents.ts';
+import { type Content, contentOf } from './cell-contents.ts';
 import type { Role } from './heads.ts';
 import { addsToHundred, isSumLine, linesAreHundred, totalsAreHundred, wholeIsHundred } from './hundreds.ts';
 import type { Layout, TableColumn } from './laid.ts';
@@ -14,28 +14,44 @@ export function withRoles(
   asPrinted: Layout,
   caption: string,
   says: TableSays,
+  mark: DecimalMark,
 ): (TableColumn & { readonly role: Role })[] {
   const laid = { ...asPrinted, texts: asPrinted.texts.map((row) => row.map(plainSigns)) };
   const strong =
     besideItsP(laid) ||
     hasLimits(laid) ||
-    laid.columns.some(({ reading, head }) => isStatistic(reading) && reading.role !== 'n' && !isLetter(head));
+    laid.columns.some(
+      ({ reading, head }) =>
+        isStatistic(reading) && reading.role !== 'n' && (!isLetter(head) || reading.second !== undefined),
+    );
   const asPercent = /%|per\s?cent|proportion/i.test(`${caption} ${laid.corner}`);
   const parts = laid.rows.flatMap(({ line }, r) => (line === 'part' ? [r] : []));
-  const kindsOf = laid.columns.map((_, c) => contentOf(parts.map((r) => laid.texts[r][c] ?? '')));
+  const kindsOf = laid.columns.map((_, c) =>
+    contentOf(
+      parts.map((r) => laid.texts[r][c] ?? ''),
+      mark,
+    ),
+  );
   const square = isSquare(laid);
-  const plain = laid.columns.map(({ reading, head }, c) => {
+  const said = laid.columns.map(({ reading, head }, c): Role => {
     if (square) return 'correlation';
     // "low", "d" or "r" name a statistic only beside others.
-    const statistic = isStatistic(reading) && !(isLetter(head) && reading.role !== 'n');
-    const weak = !statistic && (WEAK.has(reading.role) || isLetter(head)) && !strong;
+    // "b (SE)" says of itself that it is one.
+    const letter = isLetter(head) && reading.second === undefined;
+    const statistic = isStatistic(reading) && !(letter && reading.role !== 'n');
+    const weak = !statistic && (WEAK.has(reading.role) || letter) && !strong;
     // A head such as "Freq" over broken numbers is a kind's name.
     const counts = (reading.role === 'count' || reading.role === 'n') && reading.both !== true;
     const cells = laid.texts.map((row) => row[c] ?? '').filter((cell) => !isBlank(cell));
+    // "No (%)" beside "Yes (%)" is a kind, and holds per cents.
+    if (reading.both === true && reading.role === 'count' && isKindInPerCent(laid, c, kindsOf[c]))
+      return 'share';
     return weak || !canHold(reading, cells) || (counts && kindsOf[c] === 'decimal')
       ? 'unknown'
       : reading.role;
   });
+  // A table of "weight" alone is about that: what is no part of any sum would else be read by nothing.
+  const plain = said.every((role) => role === 'not part') ? said.map((): Role => 'unknown') : said;
   const open = laid.columns.flatMap((column, c) =>
     plain[c] === 'unknown' ? (column.line === 'part' || isSumLine(column) ? [c] : []) : [],
   );
@@ -88,6 +104,15 @@ export function withRoles(
     if (content === 'decimal' && !strong && shares) return { ...column, role: 'share' };
     return { ...column, role: 'unknown' };
   });
+}
+
+/** One number a cell, broken or signed as a per cent, or under a head like those of its neighbours: "No (%)", "Yes (%)". */
+function isKindInPerCent({ columns }: Layout, at: number, content: Content): boolean {
+  if (content === 'decimal' || content === 'per cent') return true;
+  const alike = columns.filter(
+    ({ head, reading }, c) => c !== at && reading.role === 'share' && /\S\s*\(%\)$/.test(head),
+  );
+  return content === 'whole' && alike.length > 0 && /^no\s*\(%\)$/i.test(columns[at].head);
 }
 
 /** Measures against themselves, with ones along the diagonal: coefficients of correlation. */

@@ -1,10 +1,11 @@
 import { isBlank } from './blank.ts';
 import { canHold } from './can-hold.ts';
-import { lineRole, type Role, readHead, sizeIn } from './heads.ts';
+import { type Role, readHead, sizeIn } from './heads.ts';
 import { isOfReadings, labelStatistic } from './label-statistic.ts';
 import { kindOf, type Labelled, lineOf, unique } from './labels.ts';
 import type { Layout } from './laid.ts';
 import { column, letterHead, sized } from './line-roles.ts';
+import { lineRole } from './line-words.ts';
 import { isOfTest, isStatistic, OF_TEST } from './role-kinds.ts';
 
 /** Heads of the columns of numbers. */

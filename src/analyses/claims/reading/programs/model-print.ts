@@ -1,14 +1,15 @@
-import { NUMBER } from './numbers.ts';
+import { NUMBER } from '../numbers.ts';
 import { differencesOf, pairsOf } from './pairs-print.ts';
 import { type ModelPrint, rowOf, VALUE } from './print-rows.ts';
+import { summaryPrint } from './summary-print.ts';
 import { variancePrint } from './variance-print.ts';
 
 /**
  * The summary of a fitted model (a block of coefficients between quantiles of residuals, formulas, information
- * criteria) or a triangle of p values of all pairs; null for any other text.
+ * criteria), comparisons of all pairs, an analysis of variance, or summaries of groups; null for any other text.
  */
 export function modelPrint(text: string): ModelPrint | null {
-  return pairsOf(text) ?? differencesOf(text) ?? variancePrint(text) ?? summaryOf(text);
+  return pairsOf(text) ?? differencesOf(text) ?? variancePrint(text) ?? summaryOf(text) ?? summaryPrint(text);
 }
 
 const HEADS =

@@ -46,17 +46,29 @@ function tailLength(line: string, count: number): number {
   return tail === null ? 0 : tail[0].length;
 }
 
+const FOUR = String.raw`(${VALUE})\s+(${VALUE})\s+(${VALUE})\s+(${VALUE})`;
+/** "(0 - 1)  2.5  0.08  -0.3  5.4", or "early late  2.5  0.08  -0.3  5.4  False" under "group1 group2 …". */
+const PAIR_LINES: readonly (readonly [title: RegExp, line: RegExp])[] = [
+  [/^\s*Pairwise Group Comparisons/, new RegExp(String.raw`^\s*\((.*?)\)\s+${FOUR}\s*$`, 'u')],
+  [
+    /^\s*Multiple Comparison of Means/,
+    new RegExp(String.raw`^\s*(\S.*?)\s+${FOUR}\s+(?:True|False)\s*$`, 'u'),
+  ],
+];
+
 /** A list of all pairs with difference, p and interval. */
 function pairsInLines(text: string): ModelPrint | null {
   const lines = text.split(/\r?\n/).filter((line) => line.trim() !== '');
-  if (!/^\s*Pairwise Group Comparisons/.test(lines[0] ?? '')) return null;
-  const level = /\((\d+(?:\.\d+)?)% Confidence/.exec(lines[0])?.[1] ?? '95';
-  const rows = lines.slice(2).flatMap((line) => {
-    const match = new RegExp(
-      String.raw`^\s*\((.*?)\)\s+(${VALUE})\s+(${VALUE})\s+(${VALUE})\s+(${VALUE})\s*$`,
-      'u',
-    ).exec(line);
-    return match === null ? [] : [match.slice(1).join('\t')];
+  const pattern = PAIR_LINES.find(([title]) => title.test(lines[0] ?? ''))?.[1];
+  if (pattern === undefined) return null;
+  const level =
+    /\((\d+(?:\.\d+)?)% Confidence/.exec(lines[0])?.[1] ??
+    String(100 * (1 - Number(/FWER=(0?\.\d+)/.exec(lines[0])?.[1] ?? '.05')));
+  const rows = lines.slice(1).flatMap((line) => {
+    const match = pattern.exec(line);
+    if (match === null) return [];
+    const [, pair, ...cells] = match;
+    return [[pair.trim().replaceAll(/\s{2,}/g, ' vs. '), ...cells].join('\t')];
   });
   return rows.length === 0
     ? null

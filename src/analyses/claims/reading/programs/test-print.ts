@@ -1,4 +1,4 @@
-import { NUMBER } from './numbers.ts';
+import { NUMBER } from '../numbers.ts';
 
 /** What a statistics program printed, said again as a paper reports it. */
 export interface ProgramPrint {
@@ -6,8 +6,16 @@ export interface ProgramPrint {
   readonly report: string;
   /** Words that name the test and hold no figure. */
   readonly title: string;
-  /** What it also printed and no report says: estimates of each group, arrays. */
+  /** Means of the groups that were tested. */
+  readonly means: readonly GroupMean[];
+  /** What it also printed and no report says: other estimates, arrays. */
   readonly beside: readonly string[];
+}
+
+export interface GroupMean {
+  /** As the program calls it: a term of the groups, or "x" and "y", in the order in which they were given. */
+  readonly group: string;
+  readonly value: string;
 }
 
 /**
@@ -43,7 +51,9 @@ function recordPrint(text: string): ProgramPrint | null {
   const { name, inner } = RECORD.exec(text)?.groups ?? {};
   if (name === undefined || inner === undefined || !inner.includes('=')) return null;
   const plain = inner.replaceAll(/(?:\w+\.)?(?:float|u?int)\d*\(([^()]*)\)/g, '$1');
-  const arrays = [...plain.matchAll(/(\w+)=(?:\w+\.)?array\(/g)].map(([, said]) => said);
+  const arrays = [...plain.matchAll(/(\w+)=(?:\w+\.)?array\(([^()]*)\)/g)].map(
+    ([, said, held]) => `${said} ${held.replaceAll(/\s+/g, ' ')}`,
+  );
   const fields = [...plain.matchAll(new RegExp(`(\\w+)=(${NUMBER})(?=[,)\\s]|$)`, 'gu'))].map(
     ([, field, value]) => ({ field: field.toLowerCase(), value }),
   );
@@ -66,7 +76,9 @@ function recordPrint(text: string): ProgramPrint | null {
     return [];
   });
   if (low !== undefined && high !== undefined) said.push(`CI [${low}; ${high}]`);
-  return { report: said.join('; '), title: name, beside };
+  // A record of a name that is not known here is of a test that is not computed here.
+  const known = symbol !== null || /significance|linregress|confidence|fisher|permutation/i.test(name);
+  return { report: said.join('; '), title: known ? name : `${name}, of another question`, means: [], beside };
 }
 
 /** The summary of a table of counts: its number of cases and the test of independence. */
@@ -77,7 +89,7 @@ function tablePrint(text: string): ProgramPrint | null {
       'u',
     ).exec(text)?.groups ?? {};
   if (n === undefined) return null;
-  return { report: `χ² = ${chi}; df = ${df}; n = ${n}; p ${p}`, title: '', beside: [] };
+  return { report: `χ² = ${chi}; df = ${df}; n = ${n}; p ${p}`, title: '', means: [], beside: [] };
 }
 
 const ESTIMATES: Readonly<Record<string, string>> = {
@@ -114,21 +126,41 @@ function blockPrint(text: string): ProgramPrint | null {
     .replace(/\bnumber of trials =/u, 'n =')
     .trim();
   const beside: string[] = [];
+  // "T = 90", of an exact tau, counts pairs that agree; it is no t.
+  const pairs = /Kendall/.test(parts.title) ? /^T = \S+/.exec(tested)?.[0].replace(/;$/, '') : undefined;
+  if (pairs !== undefined) beside.push(pairs);
   const named = new RegExp(`^(?<names>.*?) (?<values>${NUMBER}(?: ${NUMBER})*)$`, 'u').exec(
     estimates,
   )?.groups;
   const symbol = named === undefined ? undefined : ESTIMATES[named.names];
-  if (estimates !== '' && (named === undefined || symbol === undefined)) beside.push(estimates);
+  const means = named === undefined ? [] : meansOf(named.names, named.values);
+  if (estimates !== '' && symbol === undefined && means.length === 0) beside.push(estimates);
+  const tried = /\balternative hypothesis: .*?\b(?:equal to|greater than|less than) (-?[\d.]+)/u.exec(
+    parts.figures,
+  )?.[1];
+  // Against any other value than nought (or one, of a ratio) it is another question than is computed here.
+  const shifted = tried !== undefined && tried !== '0' && tried !== '1';
+  if (shifted) beside.push(`tested against ${tried}`);
   const one = /\balternative hypothesis: .*?\b(?:greater|less) than\b/u.test(parts.figures);
   return {
     report: [
-      tested,
+      pairs === undefined ? tested : tested.slice(pairs.length).replace(/^[;,\s]+/, ''),
       ...(symbol === undefined || named === undefined ? [] : [`${symbol} = ${named.values}`]),
       ...(interval?.groups === undefined || /Inf/.test(interval[0])
         ? []
         : [`${interval.groups.level} % CI [${interval.groups.low}; ${interval.groups.high}]`]),
     ].join('; '),
-    title: `${parts.title}${one ? ' (one-sided)' : ''}`,
+    title: `${parts.title}${one ? ' (one-sided)' : ''}${shifted ? ', of another question' : ''}`,
+    means,
     beside,
   };
+}
+
+/** "mean in group early mean in group late", "mean of x mean of y" over as many values. */
+function meansOf(names: string, values: string): GroupMean[] {
+  const groups = names.split(/(?:^|\s)mean (?:in group|of) /u).slice(1);
+  const each = values.split(' ');
+  return /^mean (?:in group|of) /u.test(names) && groups.length === each.length
+    ? groups.map((group, i) => ({ group, value: each[i] }))
+    : [];
 }
