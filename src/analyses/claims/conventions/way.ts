@@ -1,4 +1,4 @@
-import type { Rounding } from '../../../numerics/printed/printed-number.ts';
+import { numberOf, type Rounding, unitOf } from '../../../numerics/printed/printed-number.ts';
 import { exactly, overlap } from '../../../numerics/printed/range.ts';
 import { roundingsOf } from '../../../numerics/printed/rounding-of.ts';
 import type { FigureCheck } from '../found.ts';
@@ -10,6 +10,12 @@ export interface Way {
   readonly said: string;
   readonly value: number;
 }
+
+/**
+ * A statistic is a difference of large sums, of which few digits may be left: two programs that both print all of
+ * them need agree to no more decimals than this.
+ */
+const CANCELLED = 1e-9;
 
 /** Half up is the ordinary way; any other is named. */
 export function fitOfRoundings(
@@ -61,5 +67,8 @@ function fitOfValue(figure: PrintedFigure, value: number) {
     return overlap(exactly(value), rangeOfFigure(figure, 'any'))
       ? ({ outcome: 'agrees' } as const)
       : undefined;
+  const noise = figure.quantity === 'statistic' ? CANCELLED : 0;
+  if (unitOf(number) < noise && Math.abs(value - numberOf(number)) <= noise)
+    return { outcome: 'agrees' } as const;
   return fitOfRoundings(roundingsOf(value, number) as readonly Rounding[]);
 }

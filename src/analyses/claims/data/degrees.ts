@@ -39,8 +39,14 @@ export function checkDegrees(figure: PrintedFigure, view: View): FigureCheck {
       ...base,
       outcome: 'differs',
       working: `${working}.`,
+      ...(exchanged(figure, view) ? { explained: 'the two degrees of freedom exchanged' } : {}),
       resolve: 'State the groups and how many records of each entered the test.',
     };
   const cut = fitting.fits.find((fit) => fit?.fit.outcome === 'agrees only if rounded')?.fit;
   return { ...base, ...(cut ?? { outcome: 'agrees' }), working: `${working}, ${fitting.said}.` };
+}
+
+function exchanged(figure: PrintedFigure, view: View): boolean {
+  const found = degreesWays({ ...figure, values: figure.values.toReversed() as typeof figure.values }, view);
+  return !('why' in found) && found.ways.some(({ fits }) => fits.every((fit) => fit !== null));
 }

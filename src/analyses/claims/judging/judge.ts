@@ -4,6 +4,7 @@ import { placeAndText } from '../place-words.ts';
 import { collect } from '../print/evidence.ts';
 import type { PrintedFigure } from '../reading/claim.ts';
 import { missingFor, needFor } from './needs.ts';
+import { settleByData } from './settle-by-data.ts';
 
 /** From the gravest. */
 const WEIGHT: readonly Outcome[] = [
@@ -14,9 +15,6 @@ const WEIGHT: readonly Outcome[] = [
   'passes',
   'open',
 ];
-
-/** Checks that rest on what the claims file says of the grid of the readings. */
-const ON_A_GRID = new Set(['mean on a grid', 'median on a grid', 'standard deviation on a grid']);
 
 /** One verdict a figure: the gravest that any check gives; what only passes is not settled. */
 export function judge(
@@ -86,25 +84,6 @@ function saysTried(check: FigureCheck): FigureCheck {
 function sayOf({ outcome, rounded, under, when }: FigureCheck): string {
   const how = outcome === 'agrees only if rounded' ? ` ${rounded ?? ''}` : '';
   return `${outcome}${how}${under === undefined ? '' : ` under ${under}`}${when === undefined ? '' : ` when ${when}`}`;
-}
-
-/**
- * Where the data give the figure, the readings were not all on the grid that was stated, and what printed figures
- * seem to say against it is said of others: a line of sums takes in what is not printed.
- */
-function settleByData(checks: readonly FigureCheck[]): readonly FigureCheck[] {
-  const given = checks.some(({ from, outcome }) => from === 'data' && outcome.startsWith('agrees'));
-  if (!given) return checks;
-  return checks.map((check) => {
-    const onGrid = check.outcome === 'cannot be' && ON_A_GRID.has(check.name);
-    if (!onGrid && (check.from === 'data' || check.outcome !== 'differs')) return check;
-    const so = onGrid ? 'the readings are not all on that grid' : 'the others are to be looked at';
-    return {
-      ...check,
-      outcome: 'passes' as const,
-      working: `${check.working} But the data give this figure, so ${so}.`,
-    };
-  });
 }
 
 /**

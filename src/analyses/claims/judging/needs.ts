@@ -19,6 +19,14 @@ const NEEDS: Partial<Record<Quantity, readonly Need[]>> = {
   estimate: ['se', 'statistic'],
 };
 
+/** The interval beside a test, a correlation or a coefficient rests on what that has. */
+const INTERVAL_BESIDE: readonly (readonly [beside: Quantity, needs: readonly Need[]])[] = [
+  ['estimate', ['se']],
+  ['correlation', ['n']],
+  ['statistic', ['df']],
+  ['difference', ['statistic', 'df']],
+];
+
 /** The interval of a share rests on a count and the number that it is of. */
 const OF_SHARE: readonly Need[] = ['count', 'n'];
 
@@ -48,9 +56,16 @@ const OTHER_NEEDS: Partial<Record<Quantity, string>> = {
 /** What its set lacks of that. */
 function lacking(figure: PrintedFigure, set: readonly PrintedFigure[]): string {
   const printed = new Set(set.map(({ quantity }) => quantity));
-  const ofShare = figure.counted.length > 0 || printed.has('share') || printed.has('count');
+  const inPerCent = /%/.test(figure.printed.replaceAll(/9\d(?:[.,]\d)?[-\s]*%/g, ''));
+  const ofShare = inPerCent || figure.counted.length > 0 || printed.has('share') || printed.has('count');
   const interval = figure.quantity === 'low' || figure.quantity === 'high';
-  const needs = interval && ofShare ? OF_SHARE : (NEEDS[figure.quantity] ?? []);
+  const beside = INTERVAL_BESIDE.find(([quantity]) => printed.has(quantity))?.[1];
+  const needs =
+    !interval || (beside === undefined && !ofShare)
+      ? (NEEDS[figure.quantity] ?? [])
+      : ofShare
+        ? OF_SHARE
+        : (beside ?? []);
   const absent = needs.filter((need) => (need === 'step' ? figure.perUnit === null : !printed.has(need)));
   if (absent.length > 0) return printList(absent.map((need) => NEED_WORDS[need] ?? need));
   return OTHER_NEEDS[figure.quantity] ?? 'the single readings';

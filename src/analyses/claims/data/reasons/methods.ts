@@ -1,7 +1,7 @@
 import type { QuantileType } from '../../../../numerics/describing/quantile.ts';
 import { printList } from '../../../phrasing.ts';
 import { fitOfWays } from '../../conventions/way.ts';
-import type { Quantity } from '../../reading/terms.ts';
+import { isCorrelation, type Quantity, type TestMethod } from '../../reading/terms.ts';
 import { recompute } from '../quantities.ts';
 import { describe } from '../samples.ts';
 import { known, rowsOf, valuesOf } from '../values.ts';
@@ -18,6 +18,9 @@ export const METHODS: readonly Reason[] = [
   unitSlip,
   swapped,
   otherStatistic,
+  otherTest,
+  signTurned,
+  squared,
 ];
 
 function otherUnit(trial: Trial): string | null {
@@ -119,4 +122,47 @@ function otherStatistic({ figure, view }: Trial): string | null {
   const values = valuesOf(view, attribute, rowsOf(view, figure.select));
   if ('why' in values) return null;
   return others.find(([other]) => fitOfWays(figure, describe(other, values)) !== null)?.[1] ?? null;
+}
+
+/** What is printed as one statistic, and was another of the same groups. */
+const TESTS_ALIKE: Partial<Record<TestMethod, readonly (readonly [other: TestMethod, said: string])[]>> = {
+  H: [['F', 'the F of an analysis of variance instead of the H of ranks']],
+  F: [['H', 'the H of ranks instead of the F of an analysis of variance']],
+  r: [
+    ['rho', 'a correlation of ranks (rho) instead of r'],
+    ['tau', 'a correlation of pairs (tau) instead of r'],
+  ],
+  rho: [
+    ['r', 'Pearson’s r instead of a correlation of ranks'],
+    ['tau', 'tau instead of rho'],
+  ],
+  tau: [
+    ['r', 'Pearson’s r instead of tau'],
+    ['rho', 'rho instead of tau'],
+  ],
+};
+
+function otherTest(trial: Trial): string | null {
+  const { figure, view } = trial;
+  const { quantity, method } = figure;
+  if (quantity !== 'statistic' && quantity !== 'correlation') return null;
+  const others = TESTS_ALIKE[method ?? 'r'] ?? [];
+  return (
+    others.find(([other]) => gives({ ...trial, figure: { ...figure, method: other } }, view))?.[1] ?? null
+  );
+}
+
+/** Of one attribute with another, whose order does not matter: there nothing can be swapped. */
+function signTurned({ figure, value }: Trial): string | null {
+  const signed = figure.quantity === 'correlation' || isCorrelation(figure.method ?? undefined);
+  return signed && figure.versus.length === 0 && fits(figure, -value) ? 'its sign turned' : null;
+}
+
+function squared({ figure, value }: Trial): string | null {
+  if (isCorrelation(figure.method ?? undefined) || figure.quantity === 'correlation')
+    return fits(figure, value * value) ? 'its square instead of the correlation' : null;
+  const root = Math.sqrt(value);
+  return figure.method === 'r-squared' && (fits(figure, root) || fits(figure, -root))
+    ? 'the correlation instead of its square'
+    : null;
 }

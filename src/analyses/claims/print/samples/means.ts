@@ -1,4 +1,3 @@
-import { normalQuantileUpper, studentQuantileUpper } from '../../../../numerics/foundation/distributions.ts';
 import {
   exactly,
   minus,
@@ -8,6 +7,7 @@ import {
   plus,
   type Range,
   root,
+  scaled,
   size,
   square,
   times,
@@ -17,6 +17,7 @@ import { checkByRange, named, printRangeText, rangeOfFigure, wholeOf } from '../
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { Quantity } from '../../reading/terms.ts';
 import { collect, type Evidence, only, type Sample } from '../evidence.ts';
+import { intervalOfMean } from './interval-of-mean.ts';
 
 /** Differences, ratios, t and confidence intervals against the means, deviations and numbers of their set. */
 export function checkMeans(evidence: Evidence): FigureCheck[] {
@@ -26,7 +27,7 @@ export function checkMeans(evidence: Evidence): FigureCheck[] {
       const samples = samplesOf.get(name) ?? [];
       return [...comparisons(set, samples), ...tFromMeans(set, samples)];
     }),
-    ...evidence.samples.flatMap(interval),
+    ...evidence.samples.flatMap(intervalOfMean),
   ];
 }
 
@@ -62,9 +63,32 @@ function comparisons(set: readonly PrintedFigure[], samples: readonly Sample[]):
       ...(turned && named2 ? { misfit: 'differs' as const, explained: 'the two groups swapped' } : {}),
     });
   };
+  checks.push(...aboutDifference(set, means));
   if (difference !== undefined) checks.push(said(difference, 'less', minus));
   if (ratio !== undefined) checks.push(said(ratio, 'over', over));
   return checks;
+}
+
+/** Two means in one text with an interval of their difference, which lies about it; other intervals need not. */
+function aboutDifference(set: readonly PrintedFigure[], [a, b]: readonly PrintedFigure[]): FigureCheck[] {
+  const [low, high] = (['low', 'high'] as const).map((end) =>
+    only(set.filter(({ quantity, method, line }) => quantity === end && method === null && line === a.line)),
+  );
+  if (low === undefined || high === undefined || a.line !== b.line) return [];
+  const middle = scaled(plus(rangeOfFigure(low, 'any'), rangeOfFigure(high, 'any')), 0.5);
+  const difference = minus(rangeOfFigure(a, 'any'), rangeOfFigure(b, 'any'));
+  const about = overlap(size(middle), size(difference));
+  return [
+    {
+      figure: low.id,
+      name: 'interval of a difference of means',
+      from: 'print',
+      outcome: about ? 'agrees' : 'differs',
+      working: `${named(a)} less ${named(b)} is ${printRangeText(difference, a)}; the interval's middle is ${printRangeText(middle, a)}.`,
+      ...(about ? {} : { resolve: 'Look up both means and both ends of the interval.' }),
+      with: [high.id, a.id, b.id],
+    },
+  ];
 }
 
 function ordered(
@@ -119,75 +143,4 @@ function tFromMeans(set: readonly PrintedFigure[], samples: readonly Sample[]): 
       with: rests.map(({ id }) => id),
     },
   ];
-}
-
-const LEVELS = [0.95, 0.9, 0.99, 0.68] as const;
-
-/**
- * Ends of an interval for a mean: mean -+ t se at one of the usual levels, or with the normal quantile.
- * Other intervals exist (ranks, resampling), so a misfit only differs.
- */
-function interval(sample: Sample): FigureCheck[] {
-  const [mean, low, high] = [sample.one('mean'), sample.one('low'), sample.one('high')];
-  if (low === undefined || high === undefined) return [];
-  if (rangeOfFigure(low, 'any').low > rangeOfFigure(high, 'any').high)
-    return [
-      {
-        figure: low.id,
-        name: 'order of the ends',
-        from: 'print',
-        outcome: 'cannot be',
-        working: `The lower end ${low.printed} is above the upper end ${high.printed}.`,
-        resolve: 'Look up the two ends.',
-        with: [high.id],
-      },
-    ];
-  if (mean === undefined) return [];
-  const n = wholeOf(sample.n);
-  const [sd, ownError] = [sample.one('sd'), sample.one('se')];
-  if (n === null || n < 2 || sample.n === undefined || (sd === undefined && ownError === undefined))
-    return [];
-  const error = (habit: PrintHabit): Range =>
-    ownError !== undefined
-      ? rangeOfFigure(ownError, habit)
-      : over(rangeOfFigure(sd as PrintedFigure, habit), root(exactly(n)));
-  const size1 = sample.n;
-  const ways = LEVELS.flatMap((level) => [
-    { said: `${Math.round(100 * level)} % by Student's t`, by: studentQuantileUpper((1 - level) / 2, n - 1) },
-    {
-      said: `${Math.round(100 * level)} % by the normal distribution`,
-      by: normalQuantileUpper((1 - level) / 2),
-    },
-  ]);
-  const endOf = (side: -1 | 1, by: number) => (habit: PrintHabit) =>
-    plus(rangeOfFigure(mean, habit), times(error(habit), exactly(side * by)));
-  const fits = ways.filter(
-    ({ by }) =>
-      overlap(endOf(-1, by)('any'), rangeOfFigure(low, 'any')) &&
-      overlap(endOf(1, by)('any'), rangeOfFigure(high, 'any')),
-  );
-  const way = fits[0] ?? ways[0];
-  const ofEnd = (side: -1 | 1, figure: PrintedFigure) =>
-    ways.find(({ by }) => overlap(endOf(side, by)('any'), rangeOfFigure(figure, 'any')))?.said;
-  const [lower, upper] = [ofEnd(-1, low), ofEnd(1, high)];
-  const two =
-    fits.length === 0 && lower !== undefined && upper !== undefined
-      ? { explained: `ends of two levels: the lower at ${lower}, the upper at ${upper}` }
-      : {};
-  const rests = [mean, ...(ownError !== undefined ? [ownError] : [sd as PrintedFigure]), size1];
-  return (
-    [
-      [low, -1],
-      [high, 1],
-    ] as const
-  ).map(([figure, side]) => ({
-    figure: figure.id,
-    name: 'interval of the mean',
-    from: 'print' as const,
-    outcome: fits.length > 0 ? ('agrees' as const) : ('differs' as const),
-    working: `${rests.map(named).join(', ')}: the ${side < 0 ? 'lower' : 'upper'} end at ${way.said} is ${printRangeText(endOf(side, way.by)('any'), figure)}; printed: ${figure.values[0].text}.`,
-    ...two,
-    ...(fits.length > 0 ? {} : { resolve: 'State the confidence and how the interval was made.' }),
-    with: rests.map(({ id }) => id),
-  }));
 }

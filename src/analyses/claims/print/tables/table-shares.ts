@@ -1,5 +1,5 @@
 import type { FigureCheck } from '../../found.ts';
-import { named, shown, wholeOf } from '../../judging/check.ts';
+import { named, numberPrinted, shown, wholeOf } from '../../judging/check.ts';
 import type { PrintedFigure } from '../../reading/claim.ts';
 import type { PrintedTable } from '../../reading/printed-table.ts';
 import { collect } from '../evidence.ts';
@@ -34,7 +34,15 @@ export function checkTableShares(table: PrintedTable): FigureCheck[] {
 function kindOf({ rows, columns }: PrintedTable, { cell }: PrintedFigure): string {
   if (cell === null) return '';
   const { head, group, role } = columns[cell.column];
+  if (isPaired(columns[cell.column - 1]?.head, head)) return `${rows[cell.row].kind} / of pairs`;
   return `${rows[cell.row].kind} / ${role === 'share' && /%|per ?cent/i.test(head) ? head.slice(group.length).trim() : ''}`;
+}
+
+/** "Early n", "Early %": counts and per cents of one kind after another, all of one base. */
+function isPaired(before: string | undefined, head: string): boolean {
+  const kind = (text: string, sign: RegExp) => (sign.test(text) ? text.replace(sign, '').trim() : null);
+  const own = kind(head, /[\s,]*\(?%\)?$/u);
+  return own !== null && own !== '' && own === kind(before ?? '', /[\s,]+\(?[nN]\)?$/u);
 }
 
 function inBody({ rows, columns }: PrintedTable, { cell }: PrintedFigure): boolean {
@@ -79,7 +87,9 @@ function settle(table: PrintedTable, cells: readonly PrintedFigure[], bases: rea
   if (best.asked === 0) return [];
   const misfits = best.asked - best.good;
   const told = best.good >= 3 && best.good >= 3 * misfits;
-  const few = best.asked <= 3 && best.good > misfits;
+  // Per cents that add up along every line are of their line, however few of the counts agree.
+  const few =
+    (best.asked <= 3 && best.good > misfits) || (best.base === 'row' && best.good > 0 && linesAddUp(cells));
   return cells.flatMap((figure, i): FigureCheck[] => {
     const of = best.of[i];
     if (of === null) return [];
@@ -117,6 +127,16 @@ function settle(table: PrintedTable, cells: readonly PrintedFigure[], bases: rea
       },
     ];
   });
+}
+
+function linesAddUp(cells: readonly PrintedFigure[]): boolean {
+  const lines = [...collect(cells, ({ cell }) => String(cell?.row)).values()];
+  const near = (line: readonly PrintedFigure[]) => {
+    const sum = line.reduce((all, one) => all + numberPrinted(one), 0);
+    const unit = Math.max(...line.map(({ values: [{ number }] }) => Number(`1e-${number.decimals}`)));
+    return line.length > 1 && Math.abs(sum - 1) <= (unit * line.length) / 2 + 1e-9;
+  };
+  return lines.length > 1 && lines.every(near);
 }
 
 /** A percentage in a line of sums is of the whole, of its own line (100 %), or of the sums it stands among. */

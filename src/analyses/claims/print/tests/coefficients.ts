@@ -17,6 +17,7 @@ import type { Quantity } from '../../reading/terms.ts';
 import { collect, type Evidence, only } from '../evidence.ts';
 import type { Coefficient } from './coefficient.ts';
 import { pOfCoefficients } from './coefficient-p.ts';
+import { starsOfCoefficients } from './coefficient-stars.ts';
 
 /**
  * Coefficients of fitted models, and differences of means after one, each against its own line: the estimate over its
@@ -29,6 +30,7 @@ export function checkCoefficients({ sets }: Evidence): FigureCheck[] {
     return [
       ...lines.flatMap((one) => [...ofStatistic(one), ...ofInterval(one), ...ofOddsRatio(one)]),
       ...pOfCoefficients(lines, set),
+      ...starsOfCoefficients(lines),
     ];
   });
 }

@@ -59,7 +59,7 @@ function ofDifference(
   tail: number,
   ofEffect: boolean,
 ): FigureCheck[] {
-  if (df === undefined || df.values.length !== 1) return [];
+  if (df === undefined || df.values.length !== 1 || statistic.manners.includes('another test')) return [];
   const quantile = studentQuantileUpper(tail, numberPrinted(df));
   const middle = scaled(plus(from, to), 0.5);
   const half = scaled(minus(to, from), 0.5);

@@ -112,8 +112,11 @@ export function pFromStatistic(test: PrintedTest, p: PrintedFigure): FigureCheck
   const coarse = p.values[0].relation !== '=' || p.stars;
   // Nearly every coarse p fits a lower tail.
   const tried = coarse ? readings.filter(({ said }) => said !== CONVENTIONS.lowerTail.under) : readings;
-  const fitting = tried.find(({ range }) => fitOf(p, range) !== 'no');
-  const fit = fitting === undefined ? 'no' : fitOf(p, fitting.range);
+  const fitting =
+    tried.find(({ range }) => fitOf(p, range) !== 'no') ??
+    tried.find(({ range }) => bothNoise(p, range('any')));
+  const exact = fitting === undefined ? 'no' : fitOf(p, fitting.range);
+  const fit = fitting !== undefined && exact === 'no' ? 'agrees' : exact;
   const found = printRangeText(readings[0].range(fit === 'agrees' ? 'rounded' : 'any'), finer(p));
   const working = `${rests.map(named).join(', ')} gives a ${sides}p of ${found}`;
   if (fitting !== undefined && fit !== 'no') {
@@ -146,6 +149,13 @@ export function pFromStatistic(test: PrintedTest, p: PrintedFigure): FigureCheck
       ...rest,
     },
   ];
+}
+
+/** A tail that is computed as one less the other keeps nothing below this but noise. */
+const NOISE_OF_TAILS = 1e-14;
+
+function bothNoise(p: PrintedFigure, { high }: Range): boolean {
+  return p.values[0].relation === '=' && numberPrinted(p) < NOISE_OF_TAILS && high < NOISE_OF_TAILS;
 }
 
 /** How little a coarse p says: every statistic beyond the one whose p is its level fits it too. */
