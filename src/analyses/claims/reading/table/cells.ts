@@ -165,7 +165,9 @@ function quantityOf(role: Role, row: TableRow, text: string, samples: boolean): 
   if (row.line === 'aside') return /expected|erwartet/i.test(row.kind || row.label) ? 'expected' : null;
   if (role === 'cumulative') return 'share';
   if (row.line === 'percent' && (role === 'count' || role === 'share' || role === 'unknown')) return 'share';
-  if (row.line === 'n' && (open || role === 'n' || role === 'estimate')) return 'n';
+  // Below coefficients: how many records; "base" may be a term.
+  if (role === 'estimate' && /^n$/iu.test(row.label.trim()) && /^\d+$/.test(text)) return 'n';
+  if (row.line === 'n' && (open || role === 'n')) return 'n';
   if (role === 'unknown') return 'reading';
   if (role === 'not part' || role === 'step') return null;
   if (role === 'share' && /^\d[\d ]*\s*[([].*%/.test(text)) return 'count';
