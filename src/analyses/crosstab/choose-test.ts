@@ -1,9 +1,7 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
-import type { Limits } from '../../numerics/foundation/limits.ts';
-import { noncentralityAt } from '../../numerics/foundation/noncentral.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { permutationTest } from '../../numerics/resampling/permutation.ts';
-import { type Association, association, withoutEmptyLines } from '../../numerics/tests/contingency.ts';
+import type { Association } from '../../numerics/tests/contingency.ts';
 import { fisherExact } from '../../numerics/tests/fisher-exact.ts';
 import type { Unavailable } from '../contract.ts';
 import type { ChosenTest } from './found.ts';
@@ -110,13 +108,13 @@ function dealtItems(
   };
 }
 
-interface Block {
+export interface Block {
   readonly row: number;
   readonly columns: readonly number[];
 }
 
 /** Fragments of one item in one row stay together; an item in two rows counts as one thing in each. */
-function blocksOf(table: CrossedTable): Block[] {
+export function blocksOf(table: CrossedTable): Block[] {
   const blocks = new Map<string, { row: number; columns: number[] }>();
   for (const { item, row, column } of table.entries) {
     const key = `${row} ${item}`;
@@ -126,59 +124,3 @@ function blocksOf(table: CrossedTable): Block[] {
   }
   return [...blocks.values()];
 }
-
-/**
- * Limits of Cramér's V by noncentral chi-squared, inverted (Smithson 2003, Confidence Intervals, chapter 4), with
- * items as units: where items have several fragments, chi-square is first divided by what dealing whole items makes of
- * it when nothing is associated, over its degrees of freedom. They hold near 0, where drawing items again does not.
- */
-export function cramersInterval(
-  table: CrossedTable,
-  found: Association,
-  options: CrosstabOptions,
-  random: Random,
-): Limits | Unavailable {
-  const inflation = inflationOf(table, found, options, random);
-  const chiSquared = found.chiSquared / inflation;
-  const tail = (1 - options.confidence) / 2;
-  const n = found.n / inflation;
-  const side = Math.min(table.rows.length, table.columns.length) - 1;
-  const strength = (noncentrality: number) => Math.min(1, Math.sqrt(noncentrality / n / side));
-  const low = strength(noncentralityAt(chiSquared, found.df, tail));
-  // Of a table more even than chance makes them, the upper limit is that of the chi-squared that chance makes on average.
-  const high = strength(noncentralityAt(Math.max(chiSquared, found.df), found.df, 1 - tail));
-  const held = {
-    low: Math.min(low, found.cramersVCorrected),
-    high: Math.max(high, found.cramersVCorrected),
-  };
-  return held.low < held.high ? held : { why: 'so few records give limits no width' };
-}
-
-/** How much larger chi-square is, where nothing is associated, for fragments that come by items. */
-function inflationOf(
-  table: CrossedTable,
-  found: Association,
-  options: CrosstabOptions,
-  random: Random,
-): number {
-  const blocks = blocksOf(table);
-  if (blocks.length === table.entries.length) return 1;
-  const rows = blocks.map(({ row }) => row);
-  let sum = 0;
-  const deals = Math.min(options.resamples, MOST_DEALS);
-  for (let deal = 0; deal < deals; deal++) {
-    for (let last = rows.length - 1; last > 0; last--) {
-      const other = random.integer(last + 1);
-      [rows[last], rows[other]] = [rows[other], rows[last]];
-    }
-    const counts = table.rows.map(() => table.columns.map(() => 0));
-    for (const [place, block] of blocks.entries())
-      for (const column of block.columns) counts[rows[place]][column]++;
-    const dealt = association(withoutEmptyLines(counts).table);
-    sum += 'why' in dealt ? 0 : dealt.chiSquared;
-  }
-  return Math.max(1, sum / deals / found.df);
-}
-
-/** Deals from which the size of chi-square under no association is known well enough. */
-const MOST_DEALS = 499;

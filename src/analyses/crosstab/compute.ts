@@ -15,12 +15,13 @@ import { pooledKinds } from '../shared/pooled/shares.ts';
 import { lossesIn } from '../shared/survival/compute.ts';
 import type { Loss } from '../shared/survival/found.ts';
 import { toldAt } from '../verdicts.ts';
-import { chooseTest, cramersInterval, isCarried } from './choose-test.ts';
+import { chooseTest, isCarried } from './choose-test.ts';
 import { countedOtherwise } from './counted-otherwise.ts';
 import type { Bases, Cell, CrosstabFound, QuotedCell, SmallLine } from './found.ts';
 import { guarded } from './guarded.ts';
 import { missingFor } from './missing.ts';
 import type { CrosstabOptions } from './options.ts';
+import { cramersInterval } from './strength-limits.ts';
 
 /** Below this many records a row or column is not quoted as evidence. */
 const FEWEST_QUOTED = 5;
@@ -105,6 +106,7 @@ export function computeCrosstab(asked: AnalysisInput, options: CrosstabOptions):
     quoted,
     named,
     smallLines: smallLines(table),
+    thin: !isCarried(table, found),
     doubtful: !('why' in test) && test.asked && test.name === 'chi-square' && !isCarried(table, found),
     losses,
     guard: guarded(input, table, { told, named }, options),

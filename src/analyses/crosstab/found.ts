@@ -111,6 +111,8 @@ export interface CrosstabFound extends Findings {
   readonly smallLines: readonly SmallLine[];
   /** Whether chi-square was asked for although the expected counts do not carry it. */
   readonly doubtful: boolean;
+  /** Whether the table is so thin that the limits of V hold somewhat less often than asked. */
+  readonly thin: boolean;
   /** What who recorded, sources, recovery, preservation, structure and period make of the verdict. */
   readonly guard: Guard;
   /** What the missing kinds would have to be for another verdict; null where none is missing or that cannot be tried. */

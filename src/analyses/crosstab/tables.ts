@@ -14,6 +14,10 @@ export const countedOf = ({ table, mixtures, bases, unit }: CrosstabFound): stri
     ? printCount(table.entries.length, unit)
     : `${printCount(table.entries.length, 'mention')} of ${printCount(bases.all, unit)}`;
 
+/** Of tables of many lines with expected counts of about 3: docs/methods/crosstab.md. */
+const THIN =
+  ' So few are expected in many cells that the limits may hold more seldom than asked: in 90 of 100 such tables at 95 %.';
+
 /** Below this base a share is written as a count of its base, since a percentage would pretend to more. */
 const LEAST_BASE = 20;
 
@@ -134,7 +138,7 @@ function cellsTable(found: CrosstabFound): ResultTable {
 /** A record that counts in several columns is not several: the distribution of independent counts does not hold. */
 const NOT_INDEPENDENT = { why: 'mixtures count in several columns, which are then not independent' };
 
-function testsTable({ association, test, interval, options, mixtures }: CrosstabFound): ResultTable {
+function testsTable({ association, test, interval, options, mixtures, thin }: CrosstabFound): ResultTable {
   const independent = (p: number): TableCell =>
     mixtures === null || mixtures.records === 0 ? p : NOT_INDEPENDENT;
   const chosen: TableCell[] =
@@ -179,6 +183,6 @@ function testsTable({ association, test, interval, options, mixtures }: Crosstab
       ["Cramér's V", association.cramersV, null, null, '', '', null, null],
       ["Cramér's V, bias-corrected", association.cramersVCorrected, null, null, '', '', ...limits],
     ],
-    note: `Chi-square without continuity correction; V corrected after Bergsma 2013, limits at ${printLevel(options.confidence)} by noncentral chi-squared (Smithson 2003), items as units.`,
+    note: `Chi-square without continuity correction; V corrected after Bergsma 2013, limits at ${printLevel(options.confidence)} by noncentral chi-squared (Smithson 2003), widened for how far samples of such a table spread, items as units.${thin ? THIN : ''}`,
   };
 }
