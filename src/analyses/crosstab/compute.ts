@@ -25,6 +25,8 @@ import { cramersInterval } from './strength-limits.ts';
 
 /** Below this many records a row or column is not quoted as evidence. */
 const FEWEST_QUOTED = 5;
+/** Up to tables of three by four the limits of V hold as asked where few are expected too (docs/methods/crosstab.md). */
+const DF_THAT_HOLD = 6;
 
 /**
  * Which kinds go with which? Counts of two attributes, their association, its strength, the cells that
@@ -106,7 +108,7 @@ export function computeCrosstab(asked: AnalysisInput, options: CrosstabOptions):
     quoted,
     named,
     smallLines: smallLines(table),
-    thin: !isCarried(table, found),
+    thin: found.df > DF_THAT_HOLD && !isCarried(table, found),
     doubtful: !('why' in test) && test.asked && test.name === 'chi-square' && !isCarried(table, found),
     losses,
     guard: guarded(input, table, { told, named }, options),
