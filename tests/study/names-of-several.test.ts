@@ -51,6 +51,8 @@ describe('a site that is named as two', () => {
       ({ topic }) => topic === 'compounds',
     );
     expect(lines).toMatchObject([{ state: 'ask', says: expect.stringContaining('3 fragments') }]);
+    const labels = readinessOf(prepareStudy(studyWith([]), files)).find(({ topic }) => topic === 'labels');
+    expect(labels?.says).toContain('site unknown of 3');
   });
 
   it('once called one of the two, is tried as either', () => {

@@ -75,11 +75,16 @@ export function compoundLines({ compoundNames, register }: Prepared): readonly R
 const LABELS = ['site', 'phase', 'period', 'region'] as const;
 
 /** Share of the records that bear each label, for those that any does; by source where they differ. */
-export function labelLines({ fragments }: Prepared): readonly ReadinessLine[] {
+export function labelLines({ fragments, compoundNames }: Prepared): readonly ReadinessLine[] {
   const lines = LABELS.flatMap((id) => {
     const column = fragments.columns.get(id);
     if (column === undefined) return [];
-    const lacking = rowsWhere(fragments, (row) => nameIn(column, row) === '');
+    // Of what is called by two names it is not known which is its own.
+    const made = new Set(compoundNames.flatMap(({ attribute, name }) => (attribute === id ? [name] : [])));
+    const lacking = rowsWhere(fragments, (row) => {
+      const name = nameIn(column, row);
+      return name === '' || made.has(name);
+    });
     if (lacking.length === fragments.rows) return [];
     return [{ label: column.attribute.label.toLowerCase(), lacking }];
   });

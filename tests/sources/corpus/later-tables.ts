@@ -4,6 +4,7 @@ import { CLOTH_ABROAD } from './later/cloth-abroad.ts';
 import { COUNTS } from './later/counts.ts';
 import { FINDS } from './later/finds.ts';
 import { FINDS_ABROAD } from './later/finds-abroad.ts';
+import { HEADERS_CUT_SHORT } from './later/headers-cut-short.ts';
 
 /** A third set: heads over two rows, words that name another thing beside other columns, other spellings of nothing. */
 export const LATER_TABLES: readonly FieldTable[] = [
@@ -12,4 +13,5 @@ export const LATER_TABLES: readonly FieldTable[] = [
   ...FINDS,
   ...FINDS_ABROAD,
   ...COUNTS,
+  ...HEADERS_CUT_SHORT,
 ];
