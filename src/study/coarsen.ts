@@ -1,7 +1,7 @@
 import { CELL_STATES } from '../cells/reading.ts';
 import { termAt } from '../fragments/accessors.ts';
 import { isMissing } from '../fragments/missing.ts';
-import type { Column, FragmentTable, NumericColumn } from '../fragments/table.ts';
+import type { Column, FragmentTable, NumericColumn, TermColumn, TextColumn } from '../fragments/table.ts';
 import type { LedgerEntry } from '../sources/source-reading.ts';
 
 /**
@@ -65,7 +65,7 @@ export function coarsenPlaces<
   const columns = new Map<string, Column>();
   for (const [id, column] of table.columns) {
     if (column.kind !== 'numeric' || cellOf(id, column, gridOfKilometres(1)) === null) {
-      columns.set(id, column);
+      columns.set(id, column.kind === 'numeric' ? column : withoutCoordinates(column, grids));
       continue;
     }
     for (const row of grids.keys()) exact.add(column.raw[row].trim());
@@ -84,6 +84,21 @@ export function coarsenPlaces<
     table: { ...table, columns },
     ledger: given.ledger.map((entry) => withoutPlace(entry, exact)),
   };
+}
+
+/** Degrees with decimals or minutes, and metres of a grid, as they stand in a remark; numbers of a catalogue stay. */
+const SAID_EXACTLY =
+  /\d{1,3}[.,]\d{3,}|\d{1,3}[.,]\d+ ?°|\d{1,3} ?° ?\d{1,2}(?:[.,]\d+)? ?['′’](?: ?\d{1,2}(?:[.,]\d+)? ?["″”])?|\b[ENRH] ?\d{6,7}\b|\b\d{6,7} ?[EN]\b|\b\d{6,7}[ ,;/]+\d{6,7}\b/gu;
+
+/** Texts of coarsened rows without what could be a coordinate; a number that is none goes with them. */
+function withoutCoordinates<Given extends TermColumn | TextColumn>(
+  column: Given,
+  rows: ReadonlyMap<number, unknown>,
+): Given {
+  const mask = (text: string) => text.replace(SAID_EXACTLY, '(coarsened)');
+  if (![...rows.keys()].some((row) => mask(column.raw[row]) !== column.raw[row])) return column;
+  const raw = column.raw.map((text, row) => (rows.has(row) ? mask(text) : text));
+  return { ...column, raw };
 }
 
 function widest(own: CoarseGrid, everywhere: number | undefined): CoarseGrid {

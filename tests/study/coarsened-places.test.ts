@@ -10,12 +10,22 @@ import { analyse } from '../../src/study/run-study.ts';
 const CAVE = ['53.12345', '8.76543'];
 const TOWN = ['50.54321', '7.34567'];
 
+/** The same cave in the remarks, as people write it; another reading than that of its columns. */
+const SAID = [
+  'at 53.12388 N 8.76512 E',
+  'at 53°7′24″ N',
+  'at E 3456789 N 5891234',
+  'at 3456789 / 5891234',
+  'at 53.1 ° N',
+];
+const SECRET = ['53.12388', '8.76512', '53°7', '7′24', '3456789', '5891234', '53.1 °'];
+
 const HEAD = 'Cat. no.,Item,Site,Structure,Row spacing (mm),Latitude,Longitude,Restriction,Remarks';
 const finds = (site: string, [latitude, longitude]: readonly string[], restriction: string) =>
   Array.from(
     { length: 8 },
     (_, i) =>
-      `${site}${i},${site}i${i},${site},${i % 2 ? 'tabby' : 'open twining'},${20 + i},${latitude},${longitude}${i === 3 ? '?' : ''},${restriction},`,
+      `${site}${i},${site}i${i},${site},${i % 2 ? 'tabby' : 'open twining'},${20 + i},${latitude},${longitude}${i === 3 ? '?' : ''},${restriction},"seen ${SAID[i % SAID.length]}, no. 20451887"`,
   );
 const table = `${HEAD}\n${[...finds('Cave', CAVE, 'unguarded'), ...finds('Town', TOWN, 'open')].join('\n')}\n`;
 const files = new Map([['finds.csv', new TextEncoder().encode(table)]]);
@@ -54,6 +64,11 @@ describe('coarsened places', () => {
     const { handed, prepared } = everythingHandedOn({});
     expect(handed).toContain('Cave');
     for (const exact of CAVE) expect(handed).not.toContain(exact);
+    const remarks = prepared.fragments.columns.get('remarks')?.raw ?? [];
+    expect(remarks).toHaveLength(16);
+    for (const exact of SECRET) expect(remarks.slice(0, 8).join()).not.toContain(exact);
+    for (const said of remarks.slice(0, 8)) expect(said).toMatch(/^seen at .*coarsened.*, no\. 20451887$/);
+    for (const exact of SECRET) expect(remarks.slice(8).join()).toContain(exact);
     for (const exact of TOWN) expect(handed).toContain(exact);
     const latitude = prepared.fragments.columns.get('latitude');
     if (latitude?.kind !== 'numeric') throw new Error('no latitude');
@@ -65,7 +80,7 @@ describe('coarsened places', () => {
 
   it('all places, where the study asks for it', () => {
     const { handed } = everythingHandedOn({ coarsenPlaces: 50 });
-    for (const exact of [...CAVE, ...TOWN]) expect(handed).not.toContain(exact);
+    for (const exact of [...CAVE, ...TOWN, ...SECRET]) expect(handed).not.toContain(exact);
     expect(handed).toContain('Town');
   });
 });
