@@ -90,6 +90,7 @@ describe('a run on several cores', () => {
     const crew = startCrew(prepared.study, 4);
     expect(await analyseSideBySide(prepared, files, crew)).toEqual(analyse(prepared, files));
     crew.dismiss();
+    expect(crew.send({ prepared, files, count: commonCount() })).toEqual([]);
   });
 
   it('refuses a number of threads that is none', async () => {

@@ -8,7 +8,7 @@ import type { Errand, Handed } from './errand.ts';
 export interface Crew {
   /** Gives the errand to each of them; nothing is handed over by one that cannot be started or runs out of memory. */
   readonly send: (errand: Errand) => readonly Promise<Handed>[];
-  /** Ends those that wait for an errand. */
+  /** Ends those that wait for an errand; none is sent on one after that. */
   readonly dismiss: () => void;
 }
 
@@ -21,11 +21,12 @@ const NOTHING: Handed = { answers: new Map(), faults: [] };
  * @param threads how many at most, this one included; all cores by default.
  */
 export function startCrew(study: Study, threads = availableParallelism()): Crew {
-  const workers = Array.from({ length: Math.min(threads, entriesOf(study).length) - 1 }, started);
+  let workers = Array.from({ length: Math.min(threads, entriesOf(study).length) - 1 }, started);
   return {
     send: (errand) => workers.map((worker) => handedBy(worker, errand)),
     dismiss: () => {
       for (const worker of workers) worker.terminate().catch(() => undefined);
+      workers = [];
     },
   };
 }

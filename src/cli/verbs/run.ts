@@ -30,6 +30,9 @@ interface RunOptions {
   readonly threads?: number;
 }
 
+/** With more rows than these each further thread may take a gigabyte or two, which nobody has asked for by default. */
+const MANY = 50_000;
+
 /** Share of the progress line that reading takes. */
 const READING = 0.3;
 
@@ -50,7 +53,7 @@ export const runVerb: Verb = (terminal, setStatus) =>
     .option('--json', 'print the results as JSON instead of a summary')
     .option(
       '--threads <number>',
-      'compute on so many cores at most; all of them if left out, one with more than 50,000 rows',
+      'compute on so many cores at most; all of them if left out, one where the tables are large',
       coresOf,
     )
     .option(...ALLOW_OUTSIDE)
@@ -67,6 +70,7 @@ export const runVerb: Verb = (terminal, setStatus) =>
         });
         const fault = firstFault(prepared);
         if (fault !== null) throw fault;
+        if (options.threads === undefined && prepared.all.rows > MANY) crew.dismiss();
         // Before the long computing, not after it.
         await untilStopped((stop) => tryResultsFolder(options.out, report, { stop, onWait }));
         const results = await analyseSideBySide(prepared, files, crew, {
