@@ -91,6 +91,13 @@ describe('a header that names a distance or two measurements', () => {
     },
   );
 
+  it.each(['Warp row pitch (mm)', 'Kette Zwischenraum (mm)', 'Warp clear distance (mm)'])(
+    '%s is of the other system than the rows, and is offered as nothing of theirs',
+    (header) => {
+      expect(table(header, ['4', '4.5', '5', '6'])).toMatchObject({ status: 'unknown', attributes: [] });
+    },
+  );
+
   it.each(['L x W (cm)', 'Length × width (cm)', 'Länge x Breite [cm]', 'L/B (cm)'])(
     '%s parts into both, in the unit beside them',
     (header) => {
