@@ -18,6 +18,17 @@ const THINGS: ReadonlySet<string> = new Set(['recordedUse', 'part', 'colour']);
  */
 const DOUBTFUL_NAME = /^(?:\p{Ll}{6,} (?=\p{Lu})|.*[,(] ?\p{Ll}{4,}\.?\)?$)/u;
 
+/** "A bag", "bag.", "brown (now)": an article, a full stop at the end, and that it is so today, make no other kind. */
+function bareThing(text: string): string {
+  const bare = text
+    .replace(/^(?:a|an|the|eine?|der|die|das|une?|le|la|il|lo|uno?|una|el|en|et) (?=\p{L}{3})/iu, '')
+    .replace(/^(?:now|jetzt|heute|actuellement|ora|oggi|ahora|nu|nå) (?=\p{L}{3})/iu, '')
+    .replace(/,? ?[([]?(?<!\p{L})(?:now|jetzt|heute|actuellement|ora|oggi|ahora|nu|nå)[)\]]?$/iu, '')
+    .replace(/(?<=^[^.]*\p{L}{3})\.$/u, '')
+    .trim();
+  return bare === '' ? text : bare;
+}
+
 /** Reads a kind of an attribute without a vocabulary: every wording is its own kind. */
 export function readFreeTerm(
   text: string,
@@ -29,8 +40,9 @@ export function readFreeTerm(
   if (settled !== undefined) return translatedReading(text, settled, (mark) => mark.startsWith('?'));
   const nothing = readNothing(text, 'without absent');
   if (nothing !== null) return emptyTerm(nothing.state, nothing.notes);
-  const wording = text.replace(/\s+/gu, ' ').trim();
   const thing = attribute !== undefined && THINGS.has(attribute.id);
+  const written = text.replace(/\s+/gu, ' ').trim();
+  const wording = thing ? bareThing(written) : written;
   const said = thing ? nothingInWords(text, attribute) : null;
   if (said !== null) return emptyTerm(said.state, [said.note]);
   const doubt = takeDoubt(wording);
@@ -42,7 +54,7 @@ export function readFreeTerm(
         NAMES.has(attribute.id) &&
         wording.length < 80 &&
         DOUBTFUL_NAME.test(wording)));
-  const rest = meant ? doubt.rest : wording;
+  const rest = meant ? (thing ? bareThing(doubt.rest) : doubt.rest) : wording;
   const [first = '', ...more] = thing ? wordsOf(rest) : [];
   if (more.length > 0 && (DENYING.test(first) || DETERMINING.test(first))) {
     const why = `${quote(text)} says what it is not, and not what it is`;

@@ -23,18 +23,18 @@ const PLACES: readonly (readonly [first: RegExp, second: RegExp])[] = [
     /^(?:in (?:the )?)?(?:s|sch|schuss|schussf|eintrag|eintrage|tr|schussfaden|schussfad|sf|wf|we|wefts?|weft (?:threads|yarns|picks)|picks|trames?|fils? (?:de|en) trame|duites|fili di trama|trame|trama|tramas|hilos de trama|pasadas|t|islaet|islaettrade?|innslag|innslagstrader|skud|skudtrade?r?|system 2|system ii)$/u,
   ],
   [
-    /^(?:h|ht|haut|hauteur|hohe|hoch|alt|altezza|alto|altura|hoj|hojt|high|height|hojde|hoyde|l|lg|lge|lung|lange|length|long|longueur|lungh|lunghezza|lang|largo|longitud|laengde|lengde|leng)$/u,
-    /^(?:b|br|breite|w|wd|wide|width|breadth|la|larg|largeur|largh|larghezza|breit|a|an|ancho|anch|anchura|bredde)$/u,
+    /^(?:h|ht|haut|hauteur|hohe|hoch|alt|altezza|alto|altura|hoj|hojt|high|height|hojde|hoyde|l|lg|lge|lung|lange|length|long|longueur|lungh|lunghezza|lang|largo|lungo|longitud|laengde|lengde|leng)$/u,
+    /^(?:b|br|breite|w|wd|wide|width|breadth|la|larg|largeur|largh|larghezza|breit|bred|bredt|a|an|ancho|anch|anchura|bredde)$/u,
   ],
 ];
-const UNKNOWN = /^(?:\?|-|--|n\.? ?b\.?|n\.? ?d\.?|indet\.?|unbest\.?|unknown|\(\?\)|n\.? ?r\.?)$/u;
+const UNKNOWN = /^(?:\?|-|--|ind\.?|n\.? ?b\.?|n\.? ?d\.?|indet\.?|unbest\.?|unknown|\(\?\)|n\.? ?r\.?)$/u;
 const NUMBER =
-  /(?:(?:c|ca|env)\.? ?|[<>~])?\d+(?:[.,]\d+)?(?: ?(?:-|bis|to|à|til) ?\d+(?:[.,]\d+)?)?(?: ?(?:mm|cm|m))?(?: ?(?:Fd|F|Fäden|fils|fili|hilos|tråde|threads)(?![\p{L}]))?(?: ?(?:\/|per|pro|par|al|por|pr\.?) ?(?:cm|mm|dm|in))?\??/u;
+  /(?:(?:c|ca|env)\.? ?|[<>~])?\d+(?:[.,]\d+)?(?: ?(?:-|bis|to|à|til) ?\d+(?:[.,]\d+)?)?(?: ?(?:mm|cm|m))?(?: ?(?:Fd\.?|F\.?|h|Fäden|fils|fili|hilos|tråde|threads)(?![\p{L}]))?(?: ?(?:\/|per|pro|par|al|por|pr\.?) ?(?:cm|mm|dm|in))?\??/u;
 const LETTER = /[sziSZI](?:[sz]|\d[sz])? ?(?:\(\?\)|\?)?/u;
 const SHARED =
   /(?<=\p{L})\.? ?[([]?(?:per|pro|je|par|au|al|por|pr\.?|\/) ?(\d+)? ?(cm|dm|mm|in|inch)\.?[)\]]?$|(?<=\d) [([](?:per|pro|je|par|au|al|por|pr\.?|\/) ?(\d+)? ?(cm|dm|mm|in|inch)\.?[)\]]$/iu;
 const BETWEEN =
-  /\s*(?:[x×*✕;]|\s-\s(?=\p{L}{1,9}\.? ?\d)|(?<=\p{L}\.? ?\d+(?:[.,]\d+)?)\s(?=(?:schuss|trame|trama|weft|islæt|innslag)\.? ?\d)|\/(?! ?(?:mm|cm|dm|in)(?![\p{L}]))|(?<=\d) ?: ?(?=\d)|,(?!\d)|(?<=\d ?(?:cm|mm))\s(?=\p{L}{1,9}\.? ?\d)|\s(?:by|mal|zu|and|und|et|e|y|og)\s)\s*/iu;
+  /\s*(?:[x×*✕;]|\s-\s(?=\p{L}{1,9}[.:]? ?\d)|(?<=\p{L}\.? ?\d+(?:[.,]\d+)?)\s(?=(?:schuss|trame|trama|weft|islæt|innslag)\.? ?\d)|\/(?! ?(?:mm|cm|dm|in)(?![\p{L}]))|(?<=\d) ?: ?(?=\d)|,(?!\d)|(?<=\d ?(?:\p{L}\/)?(?:cm|mm))\s(?=\p{L}{1,9}[.:]? ?\d)|(?<=\d (?:cm|mm) de \p{L}{4,9}|\d)\spor\s(?=\d)|\s(?:by|mal|zu|and|und|et|e|y|og)\s)\s*/iu;
 
 /**
  * Parts a cell whose two readings are named, or of which one is not known: "12-14 K, 10 S", "Kette 12/cm, Schuss
@@ -46,7 +46,11 @@ export function labelledPair(text: string): LabelledPair | null {
   if (whole.length > 80) return null;
   const both = inBothSystems(whole);
   if (both !== null) return both;
-  const plain = namedInFront(whole);
+  // "Lungo 6, largo 3" is Italian, where "largo" is the breadth; in Spanish it is the length.
+  const front = namedInFront(whole);
+  const plain = /(?<!\p{L})lung/iu.test(front)
+    ? front.replace(/(?<!\p{L})largo(?!\p{L})/giu, 'largh')
+    : front;
   // "12 warps and 10 wefts per cm": what stands behind the last holds for both.
   const shared = SHARED.exec(plain);
   const [, over = shared?.[3], length = shared?.[4]] = shared ?? [];
@@ -88,7 +92,11 @@ function sideOf(piece: string, words: readonly [RegExp, RegExp]): Side | null {
   if (UNKNOWN.test(foldCell(trimmed)) || readNothing(trimmed, 'without absent')?.state === 'not-observed')
     return { place: 0, value: '?', unknown: true };
   const [first = '', ...tail] = trimmed.split(/[ :=]+/u);
-  if (tail.length > 0 && readNothing(tail.join(' '), 'without absent')?.state === 'not-observed') {
+  const behind = tail.join(' ');
+  if (
+    tail.length > 0 &&
+    (UNKNOWN.test(foldCell(behind)) || readNothing(behind, 'without absent')?.state === 'not-observed')
+  ) {
     const named = placeOf(foldCell(first).replace(/[().:=]/gu, ''), words);
     if (named !== null) return { place: named, value: '?', unknown: true };
   }
@@ -120,12 +128,12 @@ function sideOf(piece: string, words: readonly [RegExp, RegExp]): Side | null {
 }
 
 const BOTH =
-  /^([szSZ])(?:[- ]?(?:spun|twist(?:ed)?|gesponnen|gedreht|spundet))?,? (?:in both(?: systems)?|both(?: systems)?|in beiden(?: systemen)?|dans les deux(?: systèmes| sens)?|in entrambi(?: i sistemi)?|en ambos(?: sistemas)?|en los dos sistemas|i begge(?: systemer)?)$|^(?:both systems|beide systeme|les deux systèmes|entrambi i sistemi|ambos sistemas|begge systemer):? ?([szSZ])$/iu;
+  /^(?:both|beide|(?:tous )?les deux(?: en)?|entrambi(?: a)?|ambos(?: en)?|begge),? ([szSZ])$|^([szSZ])(?:[- ]?(?:spun|twist(?:ed)?|gesponnen|gedreht|spundet))?,? (?:in both(?: systems)?|both(?: systems)?|in beiden(?: systemen)?|dans les deux(?: systèmes| sens)?|in entrambi(?: i sistemi)?|en ambos(?: sistemas)?|en los dos sistemas|i begge(?: systemer)?)$|^(?:both systems|beide systeme|les deux systèmes|entrambi i sistemi|ambos sistemas|begge systemer):? ?([szSZ])$/iu;
 
 /** "Z in both systems": one letter for each. */
 function inBothSystems(plain: string): LabelledPair | null {
   const found = BOTH.exec(plain);
-  const letter = found?.[1] ?? found?.[2];
+  const letter = found?.[1] ?? found?.[2] ?? found?.[3];
   if (letter === undefined) return null;
   return { parts: [letter, letter], note: readAs('both-systems', `${quote(plain)} holds for both systems`) };
 }

@@ -9,7 +9,7 @@ import { isIdem, profileCode } from './nothing.ts';
 import { readNumber } from './number-cell.ts';
 import { readPresence } from './presence.ts';
 import type { CellState, Note, Reading, TermReading } from './reading.ts';
-import { readTerm } from './terms.ts';
+import { readTerm, termReading } from './terms.ts';
 import { readPlyCell, readTwistCell } from './twist-cell.ts';
 import { readUnnamed } from './unnamed.ts';
 import { nothingInWords } from './wording/nothing-in-words.ts';
@@ -40,6 +40,7 @@ export function readCell(text: string, attribute: AttributeDefinition, context: 
     if (!reading.notes.some(({ level }) => level === 'not-understood')) return reading;
     // What no rule of the attribute reads may be a sentence that holds no value.
     const said = nothingInWords(text, attribute);
+    if (said !== null && attribute.vocabulary === 'orientation') return termReading('untold', 0, [said.note]);
     return said === null ? reading : nothingFor(attribute, said.state, text, [said.note]);
   } catch (error) {
     const reason = error instanceof Error ? error.message : 'unknown reason';

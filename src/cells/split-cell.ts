@@ -44,7 +44,11 @@ const BRACKET = / ?[([]([^()[\]]*)[)\]]$/u;
 export function splitCell(text: string, context: CellContext): PartedCell | null {
   const whole = plainSigns(text);
   if (whole === '' || whole.length > 200) return null;
-  const plain = namedInFront(whole);
+  // "13 x 10 fili/cm²": each system over one side of the square centimetre.
+  const plain = namedInFront(whole).replace(
+    /^(\d[^/²]*[x×] ?\d[^/²]*?)((?:\/ ?|(?:per|pro|je|par|al|por|pr\.) ?)(?:cm|mm|dm))[²2]$/iu,
+    '$1$2',
+  );
   if (context.missing !== undefined && Object.hasOwn(context.missing, text.trim())) return null;
   return (
     labelledPair(plain) ??

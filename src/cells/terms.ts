@@ -95,6 +95,7 @@ export function readTerm(text: string, vocabulary: Vocabulary, context: CellCont
   ]);
 }
 
+const PART = /^(?:inner bark|bast|bastfasern?|l[ií]ber|libro|tille|phloem)$/iu;
 const GLOSSED = /^([^()]+?) ?\(([^()]+)\)$/u;
 
 /** "Wool (Ovis aries)": the same said twice, or once more narrowly. */
@@ -103,6 +104,9 @@ function readGlossed(text: string, vocabulary: Vocabulary): string | null {
   const [a, b] = [name, gloss].map((part) => (part === undefined ? undefined : matchTerm(part, vocabulary)));
   // "Lime (Tilia)": the gloss settles the word that means two things.
   if (a?.kind === 'suggested' && b?.kind === 'exact' && a.id === b.id) return b.id;
+  // "Tilia (Bast)": the part of the plant, which the term names too.
+  const part = gloss !== undefined && PART.test(gloss.trim());
+  if (part && a?.kind === 'exact' && isWithin(vocabulary, a.id, 'bastFibre')) return a.id;
   if (a?.kind !== 'exact' || b?.kind !== 'exact') return null;
   if (isWithin(vocabulary, b.id, a.id)) return b.id;
   return isWithin(vocabulary, a.id, b.id) ? a.id : null;

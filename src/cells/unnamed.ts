@@ -19,7 +19,7 @@ const LAYER = '(?:strat\\p{L}*|schicht\\p{L}*|estratigr\\p{L}*|strato|couche|kon
 /** "unprov.", "FO unbek.", "o. FO", "unstrat.", "hors stratigraphie": no place and no layer is named. */
 const UNNAMED = new RegExp(
   `^(?:unprov\\p{L}*|unstrat\\p{L}*|ustratific\\p{L}*|ustratifis\\p{L}*|u/s|${PLACE}\\.? ${UNKNOWN}|${UNKNOWN}(?:er|es|e)?(?:\\.? ${PLACE})?|` +
-    `${WITHOUT}\\.? ${PLACE}(?:angabe)?|${PLACE}\\?|(?:phase|period|fase|periode|periodo) ${UNKNOWN}|${PLACE} ${DOUBTED} ?\\??|s\\. ?l|(?:surface,? )?unlocated|unphased|(?:${WITHOUT}|not|nicht|non|ikke)\\.? ${PHASED}|(?:nicht|non|no|not|ikke) ${LAYER}|(?:hors|fuori|fuera de|sin|ohne|uden|uten) (?:de )?${LAYER}|stray(?: find)?|streufund|losfund|lesefund|erratico|sporadico)\\.?$`,
+    `${WITHOUT}\\.? ?(?:${PLACE}|ort|o)(?:angabe)?|${PLACE}\\?|(?:phase|period|fase|periode|periodo|epoca|epoque|zeitstellung|datierung) (?:${UNKNOWN}|${DOUBTED})|${PLACE} ${DOUBTED} ?\\??|s\\. ?l|(?:surface,? )?unlocated|unphased|(?:${WITHOUT}|not|nicht|non|ikke)\\.? ${PHASED}|(?:nicht|non|no|not|ikke) ${LAYER}|(?:hors|fuori|fuera de|sin|ohne|uden|uten) (?:de )?${LAYER}|stray(?: find)?|streufund|losfund|lesefund|erratico|sporadico)\\.?$`,
   'u',
 );
 

@@ -1,6 +1,7 @@
 import type { AttributeDefinition } from '../../src/attributes/definition.ts';
 import { defaultRegister } from '../../src/attributes/register.ts';
 import type { CellContext } from '../../src/cells/context.ts';
+import { readFacetCell } from '../../src/cells/descriptions/read-facet-cell.ts';
 import { readCell } from '../../src/cells/read-cell.ts';
 import type { Reading } from '../../src/cells/reading.ts';
 import { splitCell } from '../../src/cells/split-cell.ts';
@@ -29,7 +30,9 @@ function readOne(text: string, id: string): Reading {
     // What describes several sides at once is parted by the words of the register.
     ...(id === 'structure' ? { register } : {}),
   };
-  return readCell(text, attribute, context);
+  return attribute.facet === undefined
+    ? readCell(text, attribute, context)
+    : readFacetCell(text, attribute, context, register);
 }
 
 function inShort(reading: Reading): string {

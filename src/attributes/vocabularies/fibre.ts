@@ -71,7 +71,7 @@ const ANIMAL: readonly Term[] = [
   fibre('horseHair', 'hair', 'horse hair', 'Equus.', { la: ['Equus'], en: ['horsehair'], de: ['Rosshaar', 'Pferdehaar'], fr: ['crin'], it: ['crine'], es: ['crin'], da: ['hestehår'] }),
   fibre('camelHair', 'hair', 'camel hair', 'Camelus.', { la: ['Camelus'] }),
   fibre('humanHair', 'hair', 'human hair', 'Homo sapiens; ask the community concerned before any sampling.', { de: ['Menschenhaar'] }),
-  fibre('silk', 'animalFibre', 'silk', 'Bombyx mori or a wild silk.', { la: ['Bombyx mori', 'Antheraea'], de: ['Seide'], fr: ['soie'], it: ['seta'], es: ['seda'], da: ['silke'] }),
+  fibre('silk', 'animalFibre', 'silk', 'Bombyx mori or a wild silk.', { la: ['Bombyx mori', 'Bombyx mori silk', 'Antheraea'], de: ['Seide'], fr: ['soie'], it: ['seta'], es: ['seda'], da: ['silke'] }),
   fibre('sinew', 'animalFibre', 'sinew', 'Tendon.', { de: ['Sehne'], fr: ['tendon'], it: ['tendine'], es: ['tendón'], da: ['sene'] }),
   fibre('feather', 'animalFibre', 'feather', 'Feather or down.', { de: ['Feder'], fr: ['plume'], it: ['piuma'], es: ['pluma'], da: ['fjer'] }),
   fibre('hideStrip', 'animalFibre', 'hide strip', 'Strips of skin or leather.', { en: ['leather', 'hide', 'skin'], de: ['Leder', 'Haut', 'Lederstreifen'], fr: ['cuir', 'peau'], it: ['cuoio', 'pelle'], es: ['cuero', 'piel'], da: ['læder', 'skind'] }),

@@ -80,63 +80,63 @@ export const PRESERVATION: Vocabulary = { id: 'preservation', label: 'Preservati
 export const EDGE: Vocabulary = { id: 'edge', label: 'Edges', terms: [
   common('plainEdge', null, 'plain', 'The active system simply turns back.', { en: ['simple', 'plain selvedge', 'simple selvedge'], de: ['einfach', 'einfache Webkante', 'einfache Kante'], fr: ['lisière simple'], it: ['cimosa semplice'], es: ['orillo simple'], da: ['simpel ægkant', 'enkel ægkant', 'simpel kant'] }),
   common('reinforcedEdge', null, 'reinforced', 'Thickened or paired outer elements.', { en: ['reinforced selvedge'], de: ['verstärkt', 'verstärkte Kante', 'verstärkte Webkante'], fr: ['lisière renforcée'], it: ['cimosa rinforzata'], es: ['orillo reforzado'], da: ['forstærket ægkant', 'forstærket kant'] }),
-  common('tubularEdge', null, 'tubular', 'A hollow edge.', { en: ['tubular selvedge', 'hollow'], de: ['Schlauchkante', 'Hohlkante', 'Hohlwebkante'], fr: ['lisière tubulaire'], it: ['cimosa tubolare'], es: ['orillo tubular'], da: ['rundvævet kant', 'rørkant'] }),
+  common('tubularEdge', null, 'tubular', 'A hollow edge.', { en: ['tubular selvedge', 'hollow'], de: ['Schlauchkante', 'Hohlkante', 'Hohlwebkante', 'schlauchförmige Webkante', 'schlauchförmige Kante'], fr: ['lisière tubulaire'], it: ['cimosa tubolare'], es: ['orillo tubular'], da: ['rundvævet kant', 'rørkant', 'rørformet kant', 'rørformet ægkant'] }),
   common('tabletEdge', null, 'tablet-woven', 'Woven with tablets.', { en: ['tablet edge', 'tablet border', 'tablet-woven edge', 'tablet-woven selvedge', 'tablet selvedge'], de: ['Brettchenkante', 'Brettchenborte', 'brettchengewebte Kante'], fr: ['lisière aux tablettes', 'lisière aux plaquettes', 'bordure aux tablettes'], it: ['cimosa a tavolette', 'bordo a tavolette'], es: ['orillo de placas', 'orillo de tablillas', 'borde de tablillas'], da: ['brikkant', 'brikvævet kant', 'brikvævet ægkant'] }),
-  common('startingBorder', null, 'starting border', 'Where the work began.', { en: ['starting edge', 'heading band', 'beginning edge'], de: ['Anfangskante', 'Anfangsbordüre'], fr: ['bordure de départ'], it: ['bordo iniziale', 'bordo d’inizio'], es: ['borde inicial'], da: ['begyndelseskant'] }),
+  common('startingBorder', null, 'starting border', 'Where the work began.', { en: ['starting edge', 'heading band', 'beginning edge'], de: ['Anfangskante', 'Anfangsbordüre'], fr: ['bordure de départ'], it: ['bordo iniziale', 'bordo d’inizio', 'bordo di avvio', 'bordo d’avvio'], es: ['borde inicial'], da: ['begyndelseskant'] }),
   common('finishingEdge', null, 'finishing edge', 'Where the work ended.', { en: ['end border', 'finishing border'], de: ['Abschlusskante'], fr: ['bordure finale'], it: ['bordo finale'], es: ['borde final'], da: ['afslutningskant'] }),
   common('hem', null, 'hem', 'Folded and sewn.', { en: ['hemmed', 'hemmed edge', 'sewn hem'], de: ['Saum', 'gesäumt', 'gesäumte Kante', 'Saumkante'], fr: ['ourlet', 'ourlé', 'ourlée', 'bord ourlé'], it: ['orlato', 'bordo orlato', 'orlo cucito'], es: ['dobladillo', 'borde dobladillado'], da: ['sømmet', 'rullesøm', 'sømmet kant', 'oplagt kant'] }),
-  common('cutEdge', null, 'cut', 'Cut, not made.', { en: ['cut edge'], de: ['Schnittkante', 'geschnitten', 'geschnittene Kante'], fr: ['bord coupé'], it: ['bordo tagliato'], es: ['borde cortado'], da: ['afskåret kant', 'skåret kant'] }),
+  common('cutEdge', null, 'cut', 'Cut, not made.', { en: ['cut edge'], de: ['Schnittkante', 'geschnitten', 'geschnittene Kante'], fr: ['bord coupé'], it: ['bordo tagliato'], es: ['borde cortado'], da: ['afskåret kant', 'skåret kant', 'klippet kant', 'afklippet kant'] }),
 ] };
 
 // biome-ignore format: one term a line
 export const KNOT: Vocabulary = { id: 'knot', label: 'Knots', terms: [
-  common('sheetBend', null, 'sheet bend', 'The common mesh knot.', { en: ["weaver's knot", 'mesh knot', 'weavers knot', 'netting knot'], de: ['Netzknoten', 'Weberknoten', 'Schotstek'], fr: ['nœud d’écoute', 'nœud de tisserand', 'nœud de filet'], it: ['nodo di scotta', 'nodo a rete', 'nodo da rete', 'nodo del tessitore', 'nodo di tessitore'], es: ['vuelta de escota', 'nudo de red', 'nudo de tejedor'], da: ['skødestik', 'væverknude'] }),
+  common('sheetBend', null, 'sheet bend', 'The common mesh knot.', { en: ["weaver's knot", 'mesh knot', 'weavers knot', 'netting knot'], de: ['Netzknoten', 'Weberknoten', 'Schotstek'], fr: ['nœud d’écoute', 'nœud de tisserand', 'nœud de filet'], it: ['nodo di scotta', 'nodo a rete', 'nodo da rete', 'nodo del tessitore', 'nodo di tessitore'], es: ['vuelta de escota', 'nudo de escota', 'nudo de red', 'nudo de tejedor'], da: ['skødestik', 'væverknude', 'vævknude'] }),
   common('doubleSheetBend', 'sheetBend', 'double sheet bend', 'A sheet bend with a second turn.', { de: ['doppelter Schotstek'] }),
   common('reefKnot', null, 'reef knot', 'Square knot.', { en: ['square knot', 'reef'], de: ['Kreuzknoten'], fr: ['nœud plat'], it: ['nodo piano'], es: ['nudo llano'], da: ['råbåndsknob'] }),
-  common('overhandKnot', null, 'overhand knot', 'A single turn.', { en: ['overhand'], de: ['Überhandknoten', 'einfacher Knoten'], fr: ['demi-nœud'], it: ['nodo semplice'], es: ['nudo simple'] }),
+  common('overhandKnot', null, 'overhand knot', 'A single turn.', { en: ['overhand'], de: ['Überhandknoten', 'einfacher Knoten'], fr: ['demi-nœud', 'nœud simple'], it: ['nodo semplice'], es: ['nudo simple'] }),
   common('cowHitch', null, 'cow hitch', 'Two half hitches turned towards each other.', { en: ["lark's head", 'larks head'], de: ['Ankerstich'], fr: ['tête d’alouette'], it: ['bocca di lupo'] }),
 ] };
 
 // biome-ignore format: one term a line
 export const STITCH: Vocabulary = { id: 'stitch', label: 'Stitches', terms: [
   coil('simpleStitch', null, 'simple', 'Each stitch passes the previous coil freely.', { en: ['non-interlocking', 'non-interlocking stitch', 'simple stitch'], de: ['einfacher Stich'], fr: ['point simple'], it: ['punto semplice'], es: ['puntada simple'] }),
-  coil('interlockingStitch', null, 'interlocking', 'Each stitch hooks into the one below.', { en: ['interlocking stitch'], de: ['verhängter Stich'], fr: ['point entrelacé'], it: ['punto allacciato'], es: ['puntada entrelazada'] }),
-  coil('splitStitch', null, 'split', 'Each stitch pierces the one below.', { en: ['split stitch'], de: ['gespaltener Stich'], fr: ['point fendu'], it: ['punto spaccato'], es: ['puntada hendida'] }),
+  coil('interlockingStitch', null, 'interlocking', 'Each stitch hooks into the one below.', { en: ['interlocking stitch'], de: ['verhängter Stich', 'ineinandergreifender Stich', 'ineinandergreifende Stiche'], fr: ['point entrelacé'], it: ['punto allacciato'], es: ['puntada entrelazada'] }),
+  coil('splitStitch', null, 'split', 'Each stitch pierces the one below.', { en: ['split stitch'], de: ['gespaltener Stich', 'Spaltstich'], fr: ['point fendu'], it: ['punto spaccato'], es: ['puntada hendida'] }),
 ] };
 
 // biome-ignore format: one term a line
 export const FOUNDATION: Vocabulary = { id: 'foundation', label: 'Foundation of a coil', terms: [
-  coil('bundleFoundation', null, 'bundle', 'A bundle of fibres or stems.', { de: ['Bündel'], fr: ['faisceau'], it: ['fascio'], es: ['haz'], da: ['bundt'] }),
-  coil('rodFoundation', null, 'rod', 'One or more rods.', { de: ['Rute'], fr: ['baguette'], it: ['verga'], es: ['varilla'] }),
+  coil('bundleFoundation', null, 'bundle', 'A bundle of fibres or stems.', { en: ['grass bundle', 'fibre bundle', 'bundle of grass', 'bundle core'], de: ['Bündel', 'Faserbündel', 'Grasbündel', 'Bündelkern'], fr: ['faisceau'], it: ['fascio'], es: ['haz'], da: ['bundt'] }),
+  coil('rodFoundation', null, 'rod', 'One or more rods.', { en: ['single rod', 'one-rod', 'one rod', 'one-rod foundation', 'two-rod', 'three-rod', 'rods'], de: ['Rute', 'Einzelrute', 'Rutenkern'], fr: ['baguette'], it: ['verga'], es: ['varilla'] }),
   coil('rodAndBundle', null, 'rod and bundle', 'Rods with a bundle.', { en: ['rod-and-bundle', 'bundle and rod'], de: ['Rute und Bündel'] }),
   coil('splintFoundation', null, 'splints', 'Splints of wood.', { en: ['splint'], de: ['Späne'] }),
 ] };
 
 // biome-ignore format: one term a line
 export const WORK_DIRECTION: Vocabulary = { id: 'workDirection', label: 'Direction of work', terms: [
-  coil('leftToRight', null, 'left to right', 'Seen from the work surface.', { en: ['rightward', 'to the right', 'L to R'], de: ['von links nach rechts'], fr: ['de gauche à droite'], it: ['da sinistra a destra'], es: ['de izquierda a derecha'] }),
-  coil('rightToLeft', null, 'right to left', 'Seen from the work surface.', { en: ['leftward', 'to the left', 'R to L'], de: ['von rechts nach links'], fr: ['de droite à gauche'], it: ['da destra a sinistra'], es: ['de derecha a izquierda'] }),
+  coil('leftToRight', null, 'left to right', 'Seen from the work surface.', { en: ['rightward', 'to the right', 'L to R', 'L-R'], de: ['von links nach rechts', 'links nach rechts', 'nach rechts'], da: ['fra venstre mod højre', 'venstre mod højre', 'mod højre'], no: ['fra venstre mot høyre', 'fra venstre til høyre'], fr: ['de gauche à droite'], it: ['da sinistra a destra'], es: ['de izquierda a derecha'] }),
+  coil('rightToLeft', null, 'right to left', 'Seen from the work surface.', { en: ['leftward', 'to the left', 'R to L', 'R-L'], de: ['von rechts nach links', 'rechts nach links', 'nach links'], da: ['fra højre mod venstre', 'højre mod venstre', 'mod venstre'], no: ['fra høyre mot venstre', 'fra høyre til venstre'], fr: ['de droite à gauche'], it: ['da destra a sinistra'], es: ['de derecha a izquierda'] }),
 ] };
 
 // biome-ignore format: one term a line
 export const PROCESSING: Vocabulary = { id: 'processing', label: 'Processing', terms: [
   common('spliced', null, 'spliced', 'Strips joined end to end or added along.', { en: ['splice'], de: ['gespleißt', 'gespleisst'], fr: ['épissé'], it: ['giuntato'], es: ['empalmado'], da: ['splejset'] }),
   common('draftSpun', null, 'draft-spun', 'Spun from a mass of fibres.', { en: ['draft spun'] }),
-  common('splitStrip', null, 'split or peeled strip', 'Used as strips.', { en: ['split strip', 'peeled strip', 'strip', 'strips'], de: ['Streifen', 'gespalten'], fr: ['lanière'], it: ['striscia'], es: ['tira'], da: ['strimmel'] }),
+  common('splitStrip', null, 'split or peeled strip', 'Used as strips.', { en: ['split strip', 'peeled strip', 'strip', 'strips', 'split strips'], de: ['Streifen', 'gespalten', 'gespaltener Streifen', 'gespaltene Streifen'], fr: ['lanière', 'lanière fendue'], it: ['striscia'], es: ['tira'], da: ['strimmel'] }),
   common('retted', null, 'retted', 'Freed by rotting in water.', { de: ['geröstet', 'Röste'], fr: ['roui'], it: ['macerato'], es: ['enriado'], da: ['rødnet'] }),
   common('boiled', null, 'boiled', 'Freed by boiling.', { de: ['gekocht'], fr: ['bouilli'], it: ['bollito'], es: ['hervido'], da: ['kogt'] }),
 ] };
 
 // biome-ignore format: one term a line
 export const OBSERVED_ON: Vocabulary = { id: 'observedOn', label: 'Observed on', terms: [
-  common('object', null, 'the object', 'The find itself.', { en: ['object', 'original'], de: ['Objekt', 'Original'], fr: ['objet'], it: ['oggetto'], es: ['objeto'], da: ['genstand'] }),
-  common('impression', null, 'an impression', 'A mirror image: S elements look like Z.', { en: ['impression', 'imprint'], de: ['Abdruck'], fr: ['empreinte'], it: ['impronta'], es: ['impronta'], da: ['aftryk'] }),
+  common('object', null, 'the object', 'The find itself.', { en: ['object', 'original', 'the object itself', 'the original', 'the find itself'], de: ['Objekt', 'Original', 'am Original'], fr: ['objet', 'sur l’objet', 'l’objet même'], it: ['oggetto', 'originale', 'sull’originale'], es: ['objeto', 'el objeto mismo'], da: ['genstand', 'genstanden selv'] }),
+  common('impression', null, 'an impression', 'A mirror image: S elements look like Z.', { en: ['impression', 'imprint', 'negative impression', 'negative'], de: ['Abdruck', 'Negativ', 'Negativabdruck'], fr: ['empreinte', 'empreinte négative', 'en négatif'], it: ['impronta', 'impronta negativa', 'negativo'], es: ['impronta', 'impronta negativa', 'negativo'], da: ['aftryk', 'negativt aftryk'] }),
   common('cast', null, 'a cast', 'A cast of an impression, which turns the mirror image back.', { en: ['cast'], de: ['Abguss'], fr: ['moulage'], it: ['calco'], es: ['vaciado'], da: ['afstøbning'] }),
 ] };
 
 // biome-ignore format: one term a line
 export const ORIENTATION: Vocabulary = { id: 'orientation', label: 'Systems told apart', terms: [
-  common('warpWeft', null, 'warp and weft known', 'A border, a selvedge or the loom shows which is which.', { en: ['warp and weft', 'warp/weft known', 'known', 'yes', 'told apart'], de: ['bekannt', 'Kette und Schuss', 'bestimmt', 'ja'], fr: ['connu', 'chaîne et trame', 'oui'], it: ['noto', 'ordito e trama'], es: ['conocido', 'urdimbre y trama', 'sí'], da: ['kendt', 'trend og islæt'] }),
+  common('warpWeft', null, 'warp and weft known', 'A border, a selvedge or the loom shows which is which.', { en: ['warp and weft', 'warp/weft known', 'known', 'yes', 'told apart', 'warp known', 'warp identified', 'warp and weft identified'], de: ['bekannt', 'Kette und Schuss', 'bestimmt', 'Kette bestimmt', 'Kette bekannt', 'Kette erkannt', 'ja'], fr: ['connu', 'chaîne et trame', 'oui'], it: ['noto', 'ordito e trama'], es: ['conocido', 'urdimbre y trama', 'sí'], da: ['kendt', 'trend og islæt'] }),
   common('passiveActive', null, 'passive and active known', 'Which elements move is seen; whether they are warp or weft is not.', { en: ['passive and active', 'passive/active known', 'passive/active'], de: ['passiv und aktiv', 'passiv/aktiv'], fr: ['passif et actif'], it: ['passivo e attivo'], es: ['pasivo y activo'] }),
   common('untold', null, 'not told apart', 'Nothing shows which system is which.', { en: ['unknown', 'not known', 'no', 'undetermined', 'not identified', 'systems not told apart'], de: ['unbekannt', 'nicht bestimmbar', 'nein'], fr: ['inconnu', 'non'], it: ['ignoto', 'sconosciuto'], es: ['desconocido'], da: ['ukendt', 'nej'] }),
 ] };

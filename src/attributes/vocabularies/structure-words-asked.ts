@@ -16,6 +16,9 @@ export const ASKED_WORDS: readonly DescriptionWord[] = [
   word({}, { en: ['wicker', 'clayonnage', 'clayonné', 'osier', 'vimini', 'mimbre', 'wickerwork weave'] }, { suggests: 'basketry', asks: 'it names a material, or stake-and-strand, rigid twining or plaiting' }),
   word({ structure: 'twined' }, { fr: ['cordé croisé', 'cordée croisée'] }, { suggests: 'diagonalTwining', asks: 'it may be diagonal, countered or wrapped' }),
   word({}, { en: ['basket', 'baskets'] }, { suggests: 'basketWeave', alone: true, asks: 'it is a basket, or a basket weave' }),
+  // Beside a structure of baskets and mats the word for the thing says nothing more.
+  word({ structure: 'basketry' }, { en: ['basket', 'baskets'], de: ['Korb'], fr: ['panier', 'corbeille'], it: ['cesto', 'cestino'], es: ['cesto', 'cesta'], da: ['kurv'] }, { when: ['coiled', 'plaited', 'stakeAndStrand'] }),
+  word({}, { en: ['mat', 'Matte', 'stuoia', 'estera', 'måtte', 'matte'] }, { when: ['plaited', 'twined', 'matting'] }),
   word({}, { es: ['red'] }, { suggests: 'netting', asks: 'in Spanish it is a net, in English a colour' }),
   word({}, { en: ['mat', 'Matte', 'stuoia', 'estera', 'måtte', 'matte'] }, { suggests: 'matting', asks: 'it names a use and leaves the structure open' }),
   word({ structure: 'basketry' }, { en: ['woven basketry', 'woven basket'] }, { suggests: 'basketry', asks: 'of baskets "woven" is said of plaiting, twining and stake-and-strand' }),

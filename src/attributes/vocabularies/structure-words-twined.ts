@@ -56,9 +56,9 @@ const SPACING: readonly DescriptionWord[] = [
     en: ['semi-open', 'half-open', 'semi open', 'semiopen', 'slightly open'], de: ['halboffen', 'halb offen'], fr: ['semi-ouvert', 'demi-ouvert'], it: ['semiaperto', 'semi aperto'], es: ['semiabierto', 'semi abierto'], da: ['halvåben', 'halvåbent', 'halvåbne'], no: ['halvåpen'],
   }, { when: SPACED }),
   word({ spacingClass: 'close' }, {
-    en: ['close', 'closed', 'compact', 'rows touch', 'rows touching', 'touching rows', 'closely packed', 'tightly packed', 'without gaps', 'no gaps', 'close-set', 'closely spaced', 'close rows'], de: ['dicht', 'eng', 'ohne Abstand', 'geschlossen', 'Reihen berühren sich', 'dichtstehend'],
-    fr: ['serré', 'jointif', 'rangs jointifs', 'rangs serrés', 'compact'], it: ['serrato', 'compatto', 'fitto', 'file accostate'], es: ['cerrado', 'compacto', 'apretado', 'tupido', 'filas juntas'], da: ['tæt', 'tætte rækker', 'tætstillede'], no: ['tett'],
-  }, { when: ROWS }),
+    en: ['close', 'closed', 'compact', 'dense', 'densely woven', 'closely woven', 'tightly woven', 'tightly set', 'rows touch', 'rows touching', 'touching rows', 'closely packed', 'tightly packed', 'without gaps', 'no gaps', 'close-set', 'closely spaced', 'close rows'], de: ['dicht', 'eng', 'ohne Abstand', 'geschlossen', 'Reihen berühren sich', 'dichtstehend', 'dicht gewebt', 'eng gewebt'],
+    fr: ['serré', 'jointif', 'rangs jointifs', 'rangs serrés', 'compact', 'dense'], it: ['serrato', 'compatto', 'fitto', 'denso', 'file accostate'], es: ['cerrado', 'compacto', 'apretado', 'tupido', 'denso', 'filas juntas'], da: ['tæt', 'tætte rækker', 'tætstillede'], no: ['tett'],
+  }, { when: SPACED }),
   word({ spacingClass: 'close' }, { en: ['tight'] }, { when: ROWS }),
 ];
 
@@ -74,7 +74,7 @@ const SLANTING: readonly DescriptionWord[] = [
   word({ structure: 'twined', rowSlant: 'Z' }, { en: ['Z-twined', 'Z-twining', 'Z twining', 'Z-slant twining', 'Z-twist twining'], de: ['Z-Zwirnbindung'], fr: ['cordé en Z', 'cordé Z'], it: ['ritorto a Z', 'ritorto Z'], es: ['cordado en Z', 'cordado Z'], da: ['Z-tvinding'] }),
   word({ rowSlant: 'S' }, { en: ['S slant', 'S-slanting', 'slant S', 'S rows', 'rows S', 'S'], de: ['S-Neigung', 'Neigung S', 'S-geneigt', 'Reihen S'], fr: ['en S', 'inclinaison S', 'rangs en S'], it: ['a S', 'inclinazione S', 'inclinazione a S'], es: ['en S', 'inclinación S', 'inclinación en S'], da: ['S-hældning', 'hældning S'] }, { when: ['twined'] }),
   word({ rowSlant: 'Z' }, { en: ['Z slant', 'Z-slanting', 'slant Z', 'Z rows', 'rows Z', 'Z'], de: ['Z-Neigung', 'Neigung Z', 'Z-geneigt', 'Reihen Z'], fr: ['en Z', 'inclinaison Z', 'rangs en Z'], it: ['a Z', 'inclinazione Z', 'inclinazione a Z'], es: ['en Z', 'inclinación Z', 'inclinación en Z'], da: ['Z-hældning', 'hældning Z'] }, { when: ['twined'] }),
-  word({ rowSlant: 'countered' }, { en: ['countered', 'S and Z rows', 'S and Z', 'Z and S', 'alternating S and Z', 'rows S and Z', 'counter-slanted', 'rows of alternating slant', 'alternating slant'], de: ['wechselnd geneigt', 'S- und Z-Reihen', 'abwechselnd S und Z', 'gegenläufig', 'wechselnde Neigung'], fr: ['alternativement S et Z', 'S et Z alternés', 'inclinaison alternée'], it: ['alternativamente S e Z', 'S e Z alternate', 'controbilanciato'], es: ['alternando S y Z', 'S y Z alternas'], da: ['skiftevis S og Z', 'S- og Z-rækker'] }, { when: ['twined'] }),
+  word({ rowSlant: 'countered' }, { en: ['countered', 'S and Z rows', 'S and Z', 'Z and S', 'alternating S and Z', 'rows S and Z', 'counter-slanted', 'rows of alternating slant', 'alternating slant', 'alternate rows S and Z', 'alternating rows S and Z', 'alternate S and Z rows', 'alternating S and Z rows'], de: ['wechselnd geneigt', 'S- und Z-Reihen', 'abwechselnd S und Z', 'gegenläufig', 'wechselnde Neigung'], fr: ['alternativement S et Z', 'S et Z alternés', 'inclinaison alternée'], it: ['alternativamente S e Z', 'S e Z alternate', 'controbilanciato'], es: ['alternando S y Z', 'S y Z alternas'], da: ['skiftevis S og Z', 'S- og Z-rækker'] }, { when: ['twined'] }),
 ];
 
 // biome-ignore format: one language a line

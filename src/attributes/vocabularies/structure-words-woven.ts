@@ -11,13 +11,13 @@ const KINDS_OF_WEAVE: readonly DescriptionWord[] = [
   }),
   named('weftFacedRepp', 'weft-faced repp', { structure: 'tabby', face: 'weftFaced' }, {
     en: ['weft-faced tabby', 'weft-faced plain weave', 'weft repp', 'weft-faced rep', 'weft rep', 'tabby, weft-faced'],
-    de: ['Schussrips', 'Schußrips'], fr: ['reps trame', 'reps de trame', 'toile à effet trame', 'toile à effet de trame'], it: ['reps di trama'],
+    de: ['Schussrips', 'Schußrips'], fr: ['reps trame', 'reps de trame', 'toile à effet trame', 'toile à effet de trame'], it: ['reps di trama', 'tela a faccia di trama', 'tela a effetto di trama', 'tela a dominante di trama'],
     es: ['tafetán cara de trama', 'tafetán de cara de trama'], da: ['skudreps', 'islætreps'], no: ['innslagsrips'],
   }),
   named('warpFacedRepp', 'warp-faced repp', { structure: 'tabby', face: 'warpFaced' }, {
     en: ['warp-faced tabby', 'warp-faced plain weave', 'warp repp', 'warp-faced rep', 'warp rep'],
-    de: ['Kettrips', 'Kettenrips'], fr: ['reps chaîne', 'reps de chaîne', 'toile à effet chaîne', 'toile à effet de chaîne'], it: ['reps di ordito'],
-    es: ['tafetán cara de urdimbre', 'tafetán de cara de urdimbre'], da: ['trendreps'], no: ['renningsrips'],
+    de: ['Kettrips', 'Kettenrips'], fr: ['reps chaîne', 'reps de chaîne', 'toile à effet chaîne', 'toile à effet de chaîne'], it: ['reps di ordito', 'tela a faccia di ordito', "tela a faccia d'ordito", 'tela a effetto di ordito'],
+    es: ['tafetán cara de urdimbre', 'tafetán de cara de urdimbre'], da: ['trendreps', 'kædereps'], no: ['renningsrips', 'varprips'],
   }),
   named('halfBasket', 'half-basket', { structure: 'tabby', elementGrouping: 'pairedOne' }, {
     en: ['half-panama', 'half basket', 'half-basket weave', 'half-basket tabby', 'semi-basket weave', 'semi-basket'], de: ['Halbpanama', 'Halbpanamabindung', 'Halb-Panama'],
@@ -55,6 +55,8 @@ const FACES: readonly DescriptionWord[] = [
   word({ face: 'weftFaced', structure: 'woven' }, { en: ['weft-faced', 'weft faced', 'weft-face', 'weft-dominant'], de: ['schussbetont', 'schusssichtig', 'schußbetont', 'mit verdeckter Kette'], fr: ['effet trame', 'à effet trame', 'à effet de trame', 'effet de trame', 'face trame', 'à dominante trame'], it: ['effetto trama', 'effetto di trama', 'a effetto trama', 'a effetto di trama', 'a faccia di trama', 'faccia di trama', 'a dominante di trama'], es: ['cara de trama', 'efecto trama', 'efecto de trama', 'de cara de trama', 'faz de trama'], da: ['skuddominans', 'skudflade', 'skuddækket', 'med skudeffekt', 'skudeffekt'], no: ['innslagseffekt', 'innslagsdekket'] }, { weak: true }),
   word({ face: 'warpFaced', structure: 'woven' }, { en: ['warp-faced', 'warp faced', 'warp-face', 'warp-dominant'], de: ['kettbetont', 'kettsichtig', 'mit verdecktem Schuss'], fr: ['effet chaîne', 'à effet chaîne', 'à effet de chaîne', 'effet de chaîne', 'face chaîne', 'à dominante chaîne'], it: ['effetto ordito', 'effetto di ordito', 'a effetto ordito', 'a effetto di ordito', 'a faccia di ordito', 'faccia di ordito'], es: ['cara de urdimbre', 'efecto urdimbre', 'efecto de urdimbre', 'de cara de urdimbre', 'faz de urdimbre'], da: ['trenddominans', 'trendflade', 'trenddækket', 'med trendeffekt', 'trendeffekt', 'trendbetonet', 'kædebetonet', 'kædeflade'], no: ['renningseffekt'] }, { weak: true }),
   word({ face: 'balanced' }, { en: ['balanced', 'even-weave', 'evenly balanced'], de: ['ausgeglichen', 'ausgewogen'], fr: ['équilibré'], it: ['bilanciato', 'equilibrato'], es: ['equilibrado', 'balanceado'], da: ['balanceret', 'afbalanceret'], no: ['balansert'] }, { when: WEAVES }),
+  word({ structure: 'tabby', face: 'balanced' }, { it: ['tela bilanciata', 'tela equilibrata'] }),
+  word({ structure: 'tabby' }, { en: ['simple', 'plain', 'regular'], de: ['einfach'], fr: ['simple'], it: ['semplice'], es: ['simple', 'sencillo'], da: ['enkel', 'simpel'], no: ['enkel'] }, { when: ['tabby'] }),
   word({ face: 'faced' }, { en: ['faced', 'ribbed'], de: ['gerippt'] }, { when: ['tabby'] }),
   word({ structure: 'twill', face: 'weftFaced' }, { en: ['weft twill'], de: ['Schussköper', 'Schußköper'], fr: ['sergé trame', 'sergé de trame'] }),
   word({ structure: 'twill', face: 'warpFaced' }, { en: ['warp twill'], de: ['Kettköper'], fr: ['sergé chaîne', 'sergé de chaîne'] }),
@@ -67,9 +69,9 @@ const FACES: readonly DescriptionWord[] = [
 // biome-ignore format: one language a line
 const PAIRS: readonly DescriptionWord[] = [
   word({ elementGrouping: 'pairedBoth' }, { en: ['basket', '2/2', '2x2'] }, { when: ['tabby'] }),
-  word({ elementGrouping: 'pairedBoth' }, { en: ['paired in both systems', 'paired warp and weft', 'paired warps and wefts', 'pairs in both systems'], de: ['paarig in beiden Systemen', 'Kette und Schuss paarig'], es: ['pares en ambos sistemas'] }, { when: ['tabby'] }),
+  word({ elementGrouping: 'pairedBoth' }, { en: ['paired in both systems', 'paired warp and weft', 'paired warps and wefts', 'pairs in both systems', 'paired in both'], de: ['paarig in beiden Systemen', 'in beiden Systemen paarig', 'Kette und Schuss paarig'], fr: ['doubles dans les deux systèmes', 'jumelés dans les deux systèmes'], it: ['doppi in entrambi i sistemi', 'appaiati in entrambi i sistemi'], es: ['pares en ambos sistemas', 'pareados en ambos sistemas'], da: ['parret i begge systemer'] }, { when: ['tabby'] }),
   word({ structure: 'tabby', elementGrouping: 'pairedOne' }, { en: ['half-basket'] }, { when: ['tabby'] }),
-  word({ elementGrouping: 'pairedOne' }, { en: ['paired in one system', 'paired warp', 'paired warps', 'paired weft', 'paired wefts', 'double warp', 'double weft', 'pairs in one system', '2/1 half-basket'], de: ['paarige Kette', 'paariger Schuss', 'doppelte Kette', 'doppelter Schuss', 'paarig in einem System'], fr: ['trame double', 'chaîne double', 'trame jumelée', 'chaîne jumelée', 'demi-natté'], it: ['trama doppia', 'ordito doppio'], es: ['trama doble', 'urdimbre doble'], da: ['dobbelt trend', 'dobbelt islæt', 'dobbelt skud'] }, { when: ['tabby'] }),
+  word({ elementGrouping: 'pairedOne' }, { en: ['paired in one system', 'paired warp', 'paired warps', 'paired weft', 'paired wefts', 'double warp', 'double weft', 'pairs in one system', '2/1 half-basket', 'warp threads paired', 'weft threads paired', 'paired warp threads', 'paired weft threads', 'warps paired', 'wefts paired', 'double warp threads', 'double weft threads'], de: ['paarige Kette', 'paariger Schuss', 'doppelte Kette', 'doppelter Schuss', 'paarig in einem System', 'mit paarigen Kettfäden', 'paarige Kettfäden', 'paarige Schussfäden', 'mit paarigen Schussfäden', 'doppelte Kettfäden', 'doppelte Schussfäden', 'Kette paarig', 'Schuss paarig', 'Kette doppelt', 'Schuss doppelt'], fr: ['trame double', 'chaîne double', 'trame jumelée', 'chaîne jumelée', 'demi-natté', 'fils de chaîne doubles', 'fils de trame doubles', 'fils de chaîne jumelés', 'fils de trame jumelés', 'chaîne doublée', 'trame doublée'], it: ['trama doppia', 'ordito doppio', 'fili di ordito doppi', 'fili di trama doppi', 'ordito a fili doppi', 'trama a fili doppi'], es: ['trama doble', 'urdimbre doble'], da: ['dobbelt trend', 'dobbelt islæt', 'dobbelt skud'] }, { when: ['tabby'] }),
   word({ structure: 'tabby', elementGrouping: 'pairedBoth' }, { fr: ['natté', 'nattée', 'nattés'], it: ['nattè'] }, { accented: true }),
   word({ structure: 'tabby', elementGrouping: 'paired' }, { en: ['paired tabby', 'paired plain weave'] }),
   word({ elementGrouping: 'paired' }, { en: ['paired'], de: ['gepaart', 'paarig'], fr: ['jumelé', 'jumelée'], it: ['appaiato', 'appaiata'], es: ['pareado', 'pareada'], da: ['parret'] }, { when: ['tabby'] }),
@@ -104,7 +106,7 @@ const PILES: readonly DescriptionWord[] = [
 const ORDERS: readonly DescriptionWord[] = [
   word({ structure: 'tabby' }, { en: ['1/1'] }, { alone: true }),
   word({ structure: 'checkerPlaiting' }, { en: ['1/1'] }, { when: ['plaited'] }),
-  word({ structure: 'tabby' }, { en: ['1/1'] }, { when: ['tabby'] }),
+  word({ structure: 'tabby' }, { en: ['1/1'] }, { when: ['tabby', 'woven'] }),
   word({ structure: 'tapestry' }, { en: ['1/1'] }, { when: ['tapestry'] }),
   ...([['twill21', '2/1'], ['twill21', '1/2'], ['twill22', '2/2'], ['twill31', '3/1'], ['twill31', '1/3'], ['twill33', '3/3'], ['twill41', '4/1'], ['twill41', '1/4'], ['twill44', '4/4']] as const).flatMap(([term, order]) => [
     word({ structure: term }, { en: [order] }, { alone: true }),

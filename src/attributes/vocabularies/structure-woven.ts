@@ -14,9 +14,9 @@ export const WOVEN: readonly Term[] = [
   woven('tabby', 'woven', 'tabby', 'Over one, under one.', {
     en: ['plain weave', '1/1', '1/1 tabby', 'tabby 1/1', 'linen weave', 'plain-weave', 'tabby weave', 'tabbies'],
     de: ['Leinwandbindung', 'leinwandbindig', 'Leinenbindung', 'Tuchbindung', 'tuchbindig', 'Leinwand', 'LW', 'Lb.', 'L 1/1', 'LW 1/1', 'Lwb.', 'leinenbindig', 'Leinwandgewebe', 'leinwandbindiges Gewebe', 'einfache Leinwandbindung', 'einfaches Leinwandgewebe'],
-    fr: ['toile', 'armure toile', 'taffetas', 'armure taffetas', 'toile simple'], it: ['armatura tela', 'tela semplice', 'armatura a tela'],
+    fr: ['toile', 'armure toile', 'taffetas', 'armure taffetas', 'toile simple'], it: ['armatura tela', 'tela semplice', 'armatura a tela', 'tela 1/1'],
     es: ['tafetán', 'ligamento tela', 'ligamento tafetán', 'ligamento de tafetán', 'tafetán simple'],
-    da: ['lærredsbinding', 'toskaft', 'lærred', 'lærredsvævning', 'lærredsbundet'], no: ['lerretsbinding', 'lerret', 'lerretsvev'],
+    da: ['lærredsbinding', 'toskaft', 'lærred', 'lærredsvævning', 'lærredsbundet'], no: ['lerretsbinding', 'lerret', 'lerretsvev', 'toskaftsvev', 'toskaftbinding'],
   }),
   woven('twill', 'woven', 'twill', 'Each row’s floats shift by one, which makes diagonal lines.', {
     en: ['twill weave', 'diagonal weave', 'twilled', 'twills'], de: ['Köper', 'Köperbindung', 'köperbindig'], fr: ['sergé', 'armure sergé', 'armure sergée'],
@@ -48,8 +48,8 @@ export const WOVEN: readonly Term[] = [
   woven('doubleCloth', 'compoundWeave', 'double cloth', 'Two weaves one above the other that change places.', { en: ['double weave', 'doublecloth', 'double-weave'], de: ['Doppelgewebe'], fr: ['double étoffe'], it: ['doppio tessuto'], es: ['doble tela', 'tejido doble'], da: ['dobbeltvævning'] }),
   woven('tabletWoven', 'woven', 'tablet-woven band', 'Warp twisted through pierced tablets; rows lock the twist.', {
     en: ['tablet weave', 'tablet-woven', 'card-woven', 'tablet weaving', 'card weaving', 'tablet weave band'], de: ['Brettchengewebe', 'Brettchenweberei', 'brettchengewebt', 'Brettchenband'],
-    fr: ['tissage aux plaquettes', 'tissé aux plaquettes', 'tissage aux plaques', 'tissage aux tablettes', 'tissé aux plaques', 'tissé aux tablettes', 'galon aux tablettes'], it: ['tessitura a tavolette', 'tessuto a tavolette'], es: ['tejido de placas', 'tejido de tablillas', 'tejido a tablillas'],
-    da: ['brikvævning', 'brikvævet', 'brikbånd', 'brikvævet bånd'], no: ['brikkevev', 'brikkevevd'],
+    fr: ['tissage aux plaquettes', 'tissé aux plaquettes', 'tissage aux plaques', 'tissage aux tablettes', 'tissé aux plaques', 'tissé aux tablettes', 'galon aux tablettes', 'bande tissée aux tablettes', 'bande tissée aux plaquettes'], it: ['tessitura a tavolette', 'tessuto a tavolette'], es: ['tejido de placas', 'tejido de tablillas', 'tejido a tablillas', 'tejido con tablillas', 'tejida con tablillas', 'cinta tejida con tablillas', 'cinta de tablillas'],
+    da: ['brikvævning', 'brikvævet', 'brikbånd', 'brikvævet bånd'], no: ['brikkevev', 'brikkevevd', 'brikkevevd bånd', 'brikkebånd'],
   }),
   woven('tapestry', 'woven', 'tapestry', 'Discontinuous weft.', { en: ['tapestry weave', 'kilim', 'tapestry-woven', 'slit tapestry', 'slit-tapestry', 'interlocked tapestry', 'dovetailed tapestry'], de: ['Wirkerei', 'gewirkt', 'Bildwirkerei'], fr: ['tapisserie', 'armure tapisserie'], it: ['arazzo', 'tessuto ad arazzo'], es: ['tapiz', 'tapicería'], da: ['billedvæv', 'gobelin', 'billedvævning'], no: ['billedvev'] }, { inner: 'variants' }),
   woven('twillTapestry', 'tapestry', 'twill tapestry', 'Discontinuous weft in a twill.', { en: ['tapestry in twill', 'tapestry twill'], de: ['Köperwirkerei', 'Wirkerei in Köper'], fr: ['tapisserie sergée'] }),

@@ -53,6 +53,18 @@ const word = (words: string, token: DateToken): Rule => [
   () => token,
 ];
 
+/** From the fifth on; the first four may be parts of a century too. */
+const ORDINALS: readonly (readonly [value: number, words: string])[] = [
+  [5, 'fifth|funfte|funftes|funften|cinquieme|quinto|femte'],
+  [6, 'sixth|sechste|sechstes|sechsten|sixieme|sesto|sexto|sjette'],
+  [7, 'seventh|siebte|siebtes|siebten|siebentes|septieme|settimo|septimo|syvende'],
+  [8, 'eighth|achte|achtes|achten|huitieme|ottavo|octavo|ottende'],
+  [9, 'ninth|neunte|neuntes|neunten|neuvieme|nono|noveno|niende'],
+  [10, 'tenth|zehnte|zehntes|zehnten|dixieme|decimo|tiende'],
+  [11, 'eleventh|elfte|elftes|elften|onzieme|undicesimo|undecimo|ellevte'],
+  [12, 'twelfth|zwolfte|zwolftes|zwolften|douzieme|dodicesimo|duodecimo|tolvte'],
+];
+
 /** Tried in this order at each place; era words stand first, since "a. C." begins with a word for "to". */
 const RULES: readonly Rule[] = [
   [
@@ -100,6 +112,7 @@ const RULES: readonly Rule[] = [
     kind: 'place',
     place: 'last',
   }),
+  ...ORDINALS.map(([value, words]) => word(words, { kind: 'number', value, ordinal: true })),
   word('half|halfte|haelfte|h.|halft|moitie|meta|mitad|halvdel', { kind: 'fraction', of: 2 }),
   word('quarter|viertel|quart|quarto|cuarto|fjerdedel|kvart|kvartal', { kind: 'fraction', of: 4 }),
   word('third|drittel|tiers|terzo|tercio|tredjedel', { kind: 'fraction', of: 3 }),

@@ -70,6 +70,11 @@ function functionAt(all: readonly Token[], at: number, lexicon: Lexicon): readon
     return [item('stop'), 1];
   }
   if (kind !== 'word') return [{ kind: 'unknown', text }, 1];
+  // "Sans doute", "nicht sicher": a doubt before a denial.
+  const next = all[at + 1];
+  const pair = next?.kind === 'word' ? takeDoubt(`${text} ${next.text} x`) : null;
+  if (pair?.marks[0]?.includes(' ') === true)
+    return [{ kind: 'doubt', text: `${text} ${next!.text}`, steps: pair.steps }, 2];
   if (AND.has(folded)) {
     if (all[at + 1]?.text === '/') return [item('or'), OR.has(all[at + 2]?.folded ?? '') ? 3 : 2];
     return [item('and'), 1];

@@ -1,5 +1,5 @@
 import { append } from '../../numerics/foundation/lists.ts';
-import { flagged, readAs } from '../notes.ts';
+import { flagged, notUnderstood, readAs } from '../notes.ts';
 import type { Note } from '../reading.ts';
 import { type Draft, misread } from './draft.ts';
 import type { Quantity } from './measure.ts';
@@ -57,6 +57,11 @@ export function range(cursor: Cursor, draft: Draft, between: boolean): Note | nu
     draft.open = undefined;
     draft.notes = draft.notes.filter(({ rule }) => rule !== 'at-least');
   }
+  if (isSign(link, '/') && same.value < first.value)
+    return notUnderstood(
+      'two-systems',
+      'two numbers with a slash, the second smaller: two systems as a rule; split the column into two attributes',
+    );
   draft.about ||= about;
   draft.interval = true;
   draft.low = Math.min(draft.low, same.value);

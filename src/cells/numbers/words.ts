@@ -82,7 +82,7 @@ const LISTS: readonly (readonly [WordKind, string])[] = [
   ],
   [
     'broken',
-    'incomplete|broken|preserved|pres.|surviving|remaining|extant|noch|cons.|cons|frag.|fragmentary|erh.|erhalten|noch erhalten|unvollstandig|abgebrochen|' +
+    'incomplete|broken|preserved|pres.|surviving|remaining|extant|noch|cons.|cons|frag.|fragmentary|erh.|erh|erhalten|noch erhalten|unvollstandig|abgebrochen|' +
       'erhaltene|conserves|conservees|conservati|conservate|conservados|conservadas|conserve|conservee|incomplet|incomplete|casse|conservato|conservata|incompleto|incompleta|frammentario|conservado|conservada|' +
       'bevaret|bevart|ufuldstaendig|ufullstendig',
   ],

@@ -23,7 +23,7 @@ export const BETWEEN = words(
   'of from ensemble da du de aus di af av mit with and in the an? en un et y e og und to into als zu together by',
 );
 export const NOISE = words(
-  'twist(?:ed)? gedreht\\p{L}* drehung cord schnur direction right gezwirnter twine twined torsion',
+  'twist(?:ed)? gedreht\\p{L}* drehung cord schnur direction right seil rope string twine cordelettes? cordes? ficelles? corda cordicella cordino spago cuerda cordel soga snor snore reb tau gezwirnter twine twined torsion',
 );
 /** The number of strands in one word with their plying: "zweifach", "totrådet". */
 export const FOLD = words(

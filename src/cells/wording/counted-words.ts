@@ -16,9 +16,12 @@ const NUMBERS: Readonly<Record<string, string>> = {
 };
 const STRANDS =
   'ply|plies|strands?|stranded|fach|fachig|fadig\\p{L}*|strangig\\p{L}*|strange?|brins?|bouts?|cap[oi]|cabos?|ramal(?:es)?|hebras?|elementi?|elements?|elementos?|trade?|tradet|tradede|trader?|stranget|strenget|strenge|strands? per row|strand twining';
+/** What so many strands make up: it says no other number. */
+const MADE_UP =
+  'yarns?|threads?|cords?|garne?|schnure?|fils?|cordelettes?|filat[oi]|fil[oi]|hilos?|cuerdas?|plied|gezwirnt\\p{L}*|verzwirnt\\p{L}*|retors|ritort[oaie]|torcid[oa]s?|retorcid[oa]s?|tvundet|tvundne|tvunnet';
 const NOUNS: Readonly<Record<string, string>> = {
   layers:
-    'layers?|layered|lagig\\p{L}*|lagen?|schicht(?:en|ig)\\p{L}*|couches?|epaisseurs?|strat[oi]|capas?|lag|lags',
+    '(?:layers?|lagen|couches|strati|capas|lag) (?:superposee?s?|superimposed|sovrappost[ie]|superpuestas?|ubereinander|over hinanden)|layers?|layered|lagig\\p{L}*|lagen?|schicht(?:en|ig)\\p{L}*|couches?|epaisseurs?|strat[oi]|capas?|lag|lags',
   plyCount1: STRANDS,
   plyCount2: STRANDS,
   strands: `${STRANDS}|wefts?`,
@@ -32,8 +35,9 @@ export function withoutCountedWords(text: string, attribute: string): string {
   const nouns = NOUNS[attribute];
   if (nouns === undefined || text.length > 40) return text;
   const folded = foldCell(text).replace(/[.]$/u, '');
+  const made = nouns === STRANDS ? `(?: (?:${MADE_UP}))?` : '';
   const found = new RegExp(
-    `^(?:a |of |de |di |da |aus |con |mit |en |af )?(\\d{1,2}|\\p{L}+?)(?:[ -]?(?:${nouns}))?$`,
+    `^(?:a |of |de |di |da |aus |con |mit |en |af |only |nur |seulement |solo )?(\\d{1,2}|\\p{L}+?)(?: (?:seule?|solo|sola|single|einzige))?(?:[ -]?(?:${nouns}))?${made}$`,
     'u',
   ).exec(folded);
   const said = found?.[1];

@@ -9,13 +9,13 @@ const stems = (list: string): RegExp =>
   new RegExp(`(?<![\\p{L}\\d])(?:${list.trim().replace(/\s+/gu, '|')})(?:\\.|(?!\\p{L}))`, 'gu');
 
 const SPACING =
-  stems(`wefts? rows? apart spaced spacing spaziatura espaciado espaciamiento every each pitch achsabstand reihen?abstand reihen? bindungsreihen? alle abstand interasse
-  rangs? rangees? espacee?s? espacement tous toutes les file distant[ei]?s? between-centres from-row-to-row row-to-row distanziat[ei] distanza ogni filas? separad[oa]s? separacion cada distancia raekke[rn]? rader raekkeafstand afstand hver avstand c-c centre-to-centre center-to-center axe-a-axe entraxe`);
+  stems(`wefts? rows? apart spaced spacing spaziatura espaciado espaciamiento every each pitch achsabstand reihen?abstand reihen? bindungsreihen? alle abstand interasse jede[rn]? eine?
+  rangs? rangees? espacee?s? espacement tous toutes les file distant[ei]?s? between-centres from-row-to-row row-to-row distanziat[ei] distanza ogni filas? separad[oa]s? separacion cada distancia raekke[rn]? rader raekkeafstand afstand hver hvert for avstand en c-c centre-to-centre center-to-center axe-a-axe entraxe`);
 const THREAD = stems(
   `dia threads? yarns? diam(?:etre|etro|eter)? dm durchm(?:esser)? dicke?[rn]? starke fadenstarke garnstarke zwirnstarke fadendurchmesser garndurchmesser traddiameter garndiameter across epais(?:seur)? ep grosor spess(?:ore)? tykkelse tradtykkelse tradtykkelsen d tyk tykt tykk dick stark thick thickness width wide du del des der des elements? fil fils fil[oi] hilos? trad garn`,
 );
 const GAP = stems(
-  'gaps? lichte\\p{L}*-abstand lichte\\p{L}*-weite clear opening zwischenraum lucke lichte\\p{L}* intervalle ecart interspazio vuoto hueco espacio libre mellemrum mellomrom',
+  'den les las los le la de the free frei libres? liber[oaie] fri between zwischen entre tra fra mellem mellom rows reihen rangs rangees file filas raekker(?:ne)? rader(?:ne)? gaps? lichte\\p{L}*-abstand lichte\\p{L}*-weite clear opening zwischenraum lucke lichte\\p{L}* intervalle ecart interspazio vuoto hueco espacio libre mellemrum mellomrom',
 );
 const LENGTH = stems(
   'gr grosste greatest largo lungo l lg lge lgh lungh?(?:ezza)? long(?:ueur|itud|ura)? length lange laengde lengde lengd',
@@ -30,7 +30,11 @@ const WIDTH = stems(
   'b br bred(?:de)? breite larg(?:eur)? largh?(?:ezza)? lgh anch(?:o|ura)? an w wd width wide',
 );
 const PILE = stems(
-  'pile flor(?:lange|hohe)? poils? pelo vello luv tufts? noppen length lange long(?:ueur)? lungh(?:ezza)? hohe',
+  'lungo lunghi lunghe largo largos larga long longs langt lang pile flor(?:lange|hohe)? poils? pelo vello luv tufts? noppen length lange long(?:ueur)? lungh(?:ezza)? hohe',
+);
+/** The bar of a mesh; a stretched mesh and an opening are other measures. */
+const BAR = stems(
+  'bar knot-to-knot maschenschenkel schenkel(?:lange)? noeud-a-noeud de-noeud-a-noeud da-nodo-a-nodo nodo-a-nodo de-nudo-a-nudo nudo-a-nudo knoten-zu-knoten von-knoten-zu-knoten knude-til-knude fra-knude-til-knude knute-til-knute fra-knute-til-knute',
 );
 const DENSITY = stems('thread-?count fadenzahl fadendichte densit(?:y|e|a) densidad dichte');
 
@@ -50,6 +54,7 @@ const BY_ATTRIBUTE: Readonly<Record<string, RegExp>> = {
   thickness: THICKNESS,
   twistAngle1: ANGLE,
   twistAngle2: ANGLE,
+  meshGauge: BAR,
   density1: DENSITY,
   density2: DENSITY,
 };
@@ -64,12 +69,15 @@ const TORN =
 const CENTRES =
   /,? ?\(?(?<!\p{L})(?:(?:on|at|between) cent(?:re|er)s?|o\.c\.|(?:von )?mitte zu mitte|d'axe (?:en|a) axe|axe a axe|entre ejes|(?:de )?eje a eje|c\/c|(?<=mm )cent(?:re|er)s|a ejes|(?:da|de) centro a centro|centro a centro|(?:fra )?midte til midte)(?!\p{L})\)?/gu;
 
+const KNOTS =
+  /(?<!\p{L})(?:(?:von |de |da |fra )?(?:knot|knoten|noeud|nodo|nudo|knude|knute) (?:to|zu|a|til) (?:knot|knoten|noeud|nodo|nudo|knude|knute))(?!\p{L})/gu;
+
 const LONGEST = 100;
 const COUNTED: ReadonlySet<string> = new Set(['rowSpacing', 'coilPitch', 'rowWidth']);
 
 /** How even a measure is says nothing of how much it is. */
 const EVENNESS =
-  /,? ?\(?(?<!\p{L})(?:irregular|regular|uneven|even|overall|varies|varying|variable|varia|varie|variant|varierer|varierende|varierend|schwankt|unregelmassig|regelmassig|ungleichmassig|gleichmassig|schwankend|variierend|irreguliere?|reguliere?|irregolare|regolare|variabile|uregelmaessig|regelmaessig|ujevn|jevn)(?!\p{L})\)?/gu;
+  /,? ?\(?(?<!\p{L})(?:irregular|regular|uneven|even|overall|varies|varying|variable|varia|varie|variant|varierer|varierende|varierend|schwankt|unregelmassig|regelmassig|ungleichmassig|gleichmassig|schwankend|variierend|irreguliere?|reguliere?|irregolare|regolare|variabile|uregelmaessig|regelmaessig|ujevn|jevn|var\.)(?!\p{L})\)?/gu;
 
 /** A folded text without the words that name its measure; the unit put behind its number where it stood before. */
 export function withoutMeasureWords(text: string, attribute: string): string {
@@ -79,6 +87,7 @@ export function withoutMeasureWords(text: string, attribute: string): string {
     .replace(EVENNESS, '')
     .replace(TORN, '$1 incomplete')
     .replace(/(?<=lichte\p{L}*) (?=abstand|weite)/u, '-')
+    .replace(KNOTS, (phrase) => phrase.replaceAll(' ', '-'))
     .replace(/^over (?=\d)/u, '> ')
     .replace(/ as (?=preserved)/u, ' ')
     .replace(/\((per|pro|par|por|pr\.?|al|\/) ?(cm|mm)\)/u, '$1 $2');

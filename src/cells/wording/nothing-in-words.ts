@@ -58,7 +58,9 @@ type Kind =
  */
 export function nothingInWords(text: string, attribute: AttributeDefinition): NothingSaid | null {
   if (text.length > LONGEST || /\d/u.test(text)) return null;
-  const words = wordsOf(text);
+  // A letter for a direction is a value, whatever stands beside it; folded, Danish "løst" (loose) is English "lost".
+  if (TURNS.has(attribute.id) && /(?<![\p{L}'’])[sz](?![\p{L}'’])/iu.test(text)) return null;
+  const words = wordsOf(text.replace(/(?<!\p{L})løst(?!\p{L})/giu, 'loest'));
   if (words.length < 2 || words.length > MOST_WORDS) return null;
   const named = NAMED.has(attribute.id);
   const own = ownNouns(attribute);
@@ -93,6 +95,8 @@ function signBehindName(text: string, names: (word: string) => boolean): boolean
     !/^(?:[-–—.?]|\(\?\))+$/u.test(sign)
   );
 }
+
+const TURNS = new Set(['twist1', 'twist2', 'rowSlant', 'ply1', 'ply2']);
 
 /** Attributes whose cells are names: there a noun of places and times says what has no name. */
 const NAMED = new Set(['site', 'region', 'phase', 'period', 'context']);

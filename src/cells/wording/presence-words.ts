@@ -31,11 +31,11 @@ const TRACE = stems(
   'traces? spur(?:en)? spor rastros? senal(?:es)? segn[oi] signes? signs? zeichen tegn reste?n? rester rest tracc[eia]+ huellas? restos resti remains',
 );
 const AROUND =
-  stems(`let ecru kant looped knotted bouclee?s? plain smooth lisse liscio liso marquee?s? pronounced ausgepragt\\p{L}* marcad[oa]s? coarse oldtidig\\p{L}* short long very sehr tres molto muy meget svaert dense sparse\\p{L}* scarce rad[oaie] ralo escas[oa]s? sparlich\\p{L}* glatt\\p{L}* inserted eingeknupft\\p{L}* inseree?s? inserit[oaie] insertad[oa]s? tested getestet test[ée]e?s? analysed analysiert analizzat[oaie] \\d+ mm cm kurz\\p{L}* lang\\p{L}* courte?s? longue?s? cort[oa]s? cort[ie] lung[oaie]? lungh[ei] larg[oa]s? kort[e]? dense? dicht\\p{L}* dens[oae]s? thick thin fine? grob\\p{L}* fein\\p{L}*
+  stems(`run fell felled lapped inside outside interior analys\\p{L}* analisi farbanalyse\\p{L}* let ecru kant looped knotted bouclee?s? plain smooth lisse liscio liso marquee?s? pronounced ausgepragt\\p{L}* marcad[oa]s? coarse oldtidig\\p{L}* short long very sehr tres molto muy meget svaert dense sparse\\p{L}* scarce rad[oaie] ralo escas[oa]s? sparlich\\p{L}* glatt\\p{L}* inserted eingeknupft\\p{L}* inseree?s? inserit[oaie] insertad[oa]s? tested getestet test[ée]e?s? analysed analysiert analizzat[oaie] \\d+ mm cm kurz\\p{L}* lang\\p{L}* courte?s? longue?s? cort[oa]s? cort[ie] lung[oaie]? lungh[ei] larg[oa]s? kort[e]? dense? dicht\\p{L}* dens[oae]s? thick thin fine? grob\\p{L}* fein\\p{L}*
   antiqu\\p{L}* antic[oahei]+ antig\\p{L}* antik\\p{L}* antichita ancien\\p{L}* ancient old alte?[rns]? gammel gamle modern\\p{L}* recent\\p{L}* rezent\\p{L}* moderne? vecchi[oa] viej[oa] later original\\p{L}*
   through durch hplc uhplc lc-ms tlc together zusammengenaht\\p{L}* ensemble insieme juntas? sammen stucke? pezz[oi] piezas? stykker fold(?:s|ed)? falz\\p{L}* pli[s]? pieg[ahe]+ doblez pliegue folde?[nr]? either each loops? schlingen bucles? findes buco buchi agujeros? wolle laine lana uld leinen lin lino hor wool woollen linen thread flax zottig\\p{L}* cut shaggy longs aufgesetzt\\p{L}* holes? loch locher trous? hul stelle[n]? sewn cosid[oa]s? cucit[oaie] cousue?s? syet pieces? durch einseitig\\p{L}* beidseitig\\p{L}* one two three several some slight\\p{L}* heav\\p{L}* strong\\p{L}* partly partial\\p{L}* along edges? sides? faces? both corners? centre middle reverse obverse back front outer inner upper lower left right top bottom surface places? spots?
   rand\\p{L}* kante\\p{L}* seiten? ecken? mitte ruckseite vorderseite aussen\\p{L}* innen\\p{L}* oben unten flache oberflache einer?[mns]? zwei drei mehrere\\p{L}* einige\\p{L}* leicht\\p{L}* stark\\p{L}* teilweise stellenweise wenig\\p{L}*
-  cotes? bords? coins? milieu envers endroit revers dos faces? une? deux trois plusieurs quelques legere?s? legerement fortement forte?s? partiel\\p{L}* nombreu\\p{L}* 
+  cotes? bords? coins? milieu envers par endroits? revers dos faces? une? deux trois plusieurs quelques legere?s? legerement fortement forte?s? partiel\\p{L}* nombreu\\p{L}* 
   un[oa] due tre alcun[ei] liev[ei] forti lat[oi] bord[oi] angol[oi] retro faccia facce rovescio diritto parziale diversi
   dos tres vari[oa]s algun[oa]s? leves? fuertes? lados? bordes? esquinas? caras? reverso anverso parcial centro
   en den ene to tre flere svag\\p{L}* kraftig\\p{L}* side[rn]? kanten? kanter hjorne\\p{L}* bagside\\p{L}* forside\\p{L}* overflade\\p{L}* nogle noen delvis begge lag i only nur seul solo kun 1 2 3 4 5`);
@@ -65,9 +65,15 @@ const SAYS_YES: Readonly<Record<string, RegExp>> = {
     'splic(?:e|es|ed|ing) gesplei(?:ss)?t?\\p{L}* spleiss\\p{L}* epissures? epissee?s? episse empalm\\p{L}* splejs\\p{L}* spleis\\p{L}* giunt[aeo] giuntat[oaie] fib[re]{2}s? fasern? fibr[ae]s? fiber fibrer yarns? threads? garn\\p{L}* fils? fil[oi] hilos? trad\\p{L}*',
   ),
   residue: stems(
-    'residues? ruckstande? ruckstanden anhaftung\\p{L}* residu[sie]? residuos? rester belaegning\\p{L}* depots? deposit[os]?',
+    'resin pitch tar soot ash wax food harz\\p{L}* pech\\p{L}* teer\\p{L}* russ\\p{L}* resine poix goudron suie resina pece catrame fuliggine brea pez hollin beg harpiks tjaere sod residues? ruckstande? ruckstanden anhaftung\\p{L}* residu[sie]? residuos? rester belaegning\\p{L}* depots? deposit[os]?',
   ),
 };
+/** Names one kind of the thing alone. */
+const NARROW = stems(
+  `${COLOURS} purpur\\p{L}* madder woad weld indigo\\p{L}* alizarin\\p{L}* purpurin\\p{L}* kermes cochineal krapp waid wau garance guede gaude robbia guado reseda rubia gualda krap vajd tannins? hem(?:s|med)? saum saume ourlets? orl[oi] dobladillos? som somme polish
+  resin pitch tar soot ash wax food harz\\p{L}* pech\\p{L}* teer\\p{L}* russ\\p{L}* resine poix goudron suie resina pece catrame fuliggine brea pez hollin beg harpiks tjaere sod`,
+);
+const ANALYSIS = stems('analys[ei]s? analyse\\p{L}* analisi farbanalyse\\p{L}*');
 /** The thing must be named by more than a thread. */
 const THREAD = stems(
   `fib[re]{2}s? fasern? fibr[ae]s? fiber fibrer ${COLOURS} purpur yarns? threads? garn\\p{L}* fils? fil[oi] hilos? trad\\p{L}* holes?`,
@@ -100,6 +106,19 @@ export function presenceInWords(
     (word) =>
       FOUND.test(word) || (thing(word) && !THREAD.test(word)) || TRACE.test(word) || NOT_FOUND.test(word),
   );
+  // "No indigo", "no soot", "no hem": one kind denied leaves the others.
+  if (
+    denied &&
+    words.some((word) => NARROW.test(word)) &&
+    !words.some((word) => thing(word) && !NARROW.test(word))
+  )
+    return null;
+  // "Dye analysis" by itself says neither what came of it nor that it was made.
+  if (
+    words.some((word) => ANALYSIS.test(word)) &&
+    !words.some((word) => FOUND.test(word) || NOT_FOUND.test(word))
+  )
+    return null;
   // "No pile preserved" is no absence, and "not only" no denial.
   if (!said || (denied && words.some((word) => SURVIVES.test(word)))) return null;
   if (words.filter((word, at) => denies(word) && !denies(words[at - 1] ?? '')).length > 1) return null;

@@ -5,6 +5,7 @@ import { FIBRE_METHOD } from '../../attributes/vocabularies/fibre-method.ts';
 import { flagged, quote, readAs } from '../notes.ts';
 import type { Note } from '../reading.ts';
 import { bastOf, besideFibre, isBast, plainFibre } from './fibre-words.ts';
+import { inflectedTerm } from './inflected-term.ts';
 import { preservationInWords } from './preservation-words.ts';
 import { repairTimeInWords } from './repair-words.ts';
 
@@ -24,12 +25,22 @@ const HEMMED =
   /^(?:(?:rolled|narrow|double|single|turned|folded|sewn|stitched|doppelter?|schmaler?|umgeschlagener?) |Roll(?=saum)|Doppel(?=saum)|rulle(?=søm))?(hem|saum|ourlet|dobladillo|sømmet|orlo cucito)(?: (?:roulée?|simple|double|étroite?|enrollado|doble|estrecho|arrotolato|doppio))?$/iu;
 /** The thread of which a way of making it ready is said. */
 const YARN =
-  /^(?:yarns?|threads?|fib(?:re|er)s?|fils?|fibres?|fil[oi]|hilos?|fibras?|garn|tråd\p{L}*) | (?:yarns?|threads?|fib(?:re|er)s?|garne?|fasern?|tråd\p{L}*|fibre?r?)$|(?<=gespleißte?)s?(?: garn| fäden)$/iu;
+  /^(?:(?:the )?(?:yarns?|threads?|fib(?:re|er)s?|fasern?|fäden) (?:is|are|sind|ist) )|^(?:yarns?|threads?|fib(?:re|er)s?|fils?|fibres?|fil[oi]|hilos?|fibras?|garn|tråd\p{L}*) | (?:yarns?|threads?|fib(?:re|er)s?|garne?|fasern?|tråd\p{L}*|fibre?r?)$|(?<=gespleißte?)s?(?: garn| fäden)$/iu;
 const CAST =
   /^(?:(?:silicone?|latex|plaster|resin|rubber|gips|silikon|kunststoff|plâtre|résine|gesso|yeso|silicona|gummi)[- ]?(?:cast|abguss|afstøbning)(?: of (?:the |an )?impression)?|(?:moulage|calco|vaciado|copia) (?:en|in|de) \p{L}+)$/iu;
 /** What any method is. */
 const ANALYSIS =
   /[- ]?(?<!\p{L}\p{L})(?:analys[ei]s?|analisi|análisis|Untersuchung|Bestimmung|identification|determination|undersøgelse|undersøkelse)$/iu;
+/** Short vocabularies of nouns, in which stems tell the terms apart. */
+const INFLECTED: ReadonlySet<string> = new Set([
+  'edge',
+  'knot',
+  'stitch',
+  'foundation',
+  'processing',
+  'observedOn',
+  'treatment',
+]);
 const PLACED: ReadonlySet<string> = new Set(['edge', 'knot', 'stitch']);
 
 /** Reads a term among known words: a fibre with its method, a mode of preservation with its metal, an edge with its side. */
@@ -60,6 +71,10 @@ export function termInWords(text: string, vocabulary: Vocabulary): WordedTerm | 
               .replace(HEMMED, '$1')
               .trim()
           : '';
+  const inflected = INFLECTED.has(vocabulary.id)
+    ? inflectedTerm(bare === '' ? text : bare, vocabulary)
+    : null;
+  if (inflected !== null) return simple(inflected, text);
   if (bare === '' || (bare === text.trim() && !bare.includes(','))) return null;
   // "Webkante, einfach": the adjective behind its noun.
   const [noun, adjective, ...more] = bare.split(/, ?/u);

@@ -8,12 +8,12 @@ export type TwistSaid = 'S' | 'Z' | 'none' | 'both';
 
 /** The turn itself. */
 const TURN =
-  stems(`twist(?:ing|s)? spin(?:ning)? torsion(?:e|es|i|s)? drehung\\p{L}* spinndrehung drehrichtung drall drill filatura hilatura filature spinnrichtung snoning\\p{L}* drejning\\p{L}* tvinning\\p{L}* spinding spinderetning
+  stems(`twist(?:ing|s)? tvist torcitura torcedura torsade retorsion spin(?:ning)? torsion(?:e|es|i|s)? drehung\\p{L}* spinndrehung drehrichtung drall drill filatura hilatura filature spinnrichtung snoning\\p{L}* drejning\\p{L}* tvinning\\p{L}* spinding spinderetning
   direction direzione direccion richtung retning senso sentido sens pendenza pendiente pente slant lean(?:s|ing)? neigung\\p{L}* inclin\\p{L}* haeldning helning skraning`);
 /** How strongly: it says nothing of the direction. */
 export const STRENGTH =
   stems(`(?:very|rather|fairly|quite|over|mildly|somewhat) weak(?:ly)? strong(?:ly)? slight(?:ly)? light(?:ly)? loose(?:ly)? tight(?:ly)? medium moderate(?:ly)? hard soft(?:ly)? crepe high low slack(?:ly)? firm(?:ly)? overspun overtwisted even(?:ly)? irregular\\p{L}* irregulier\\p{L}* irregolar\\p{L}* ungleichmassig\\p{L}* ujaevnt? sottil[ei] fin[oai]s? fint delgad[oa]s? gruesa?o?s? tyndt? dunn\\p{L}* jaevnt? jevnt? regular(?:ly)? uneven(?:ly)? fine(?:ly)? coarse(?:ly)? tough
-  schwach\\p{L}* stark\\p{L}* lose\\p{L}* locker\\p{L}* fest\\p{L}* mittel\\p{L}* leicht\\p{L}* hart\\p{L}* weich\\p{L}* sehr etwas ziemlich wenig recht uberdreht\\p{L}* straff\\p{L}* gleichmassig\\p{L}* fein\\p{L}* grob\\p{L}* kraftig\\p{L}*
+  schwach\\p{L}* stark\\p{L}* lose\\p{L}* locker\\p{L}* fest\\p{L}* mittel\\p{L}* leicht\\p{L}* hart\\p{L}* weich\\p{L}* sehr etwas ziemlich wenig recht uberdreht\\p{L}* straff\\p{L}* gleichmassig\\p{L}* regelmassig\\p{L}* unregelmassig\\p{L}* fein\\p{L}* grob\\p{L}* kraftig\\p{L}*
   faibl\\p{L}* forte?s? fortement laches? serree?s? moyen(?:ne|s)? moyennement legere?s? legerement tres peu assez surtordue? souple\\p{L}* regulier\\p{L}* fine?s?
   debol[ei] debolmente strett[oaie] serrat[oaie] lent[oaie] lasc[oa] allentat[oa] medi[oaie] molto poco leggermente fortemente forti accentuat[oa] regolare
   debil(?:es|mente)? fuertes? fuertemente laxa?o? flo[jx][oa]s? apretad[oa]s? prieta suaves? muy ligera\\p{L}* ligero media mediana suelt[oa]

@@ -25,10 +25,10 @@ export const MODAL = stems(
 export const OBSERVING =
   stems(`visib\\p{L}* sichtbar\\p{L}* visuell einsehbar moglich possible possibile posible mulig\\p{L}* fechar fechad[oa] discern\\p{L}* readable lesbar\\p{L}* legg?ib\\p{L}* lisib\\p{L}* erkenn\\p{L}*
   beurteil\\p{L}* bestimm\\p{L}* determin\\p{L}* observ\\p{L}* osserv\\p{L}* beobacht\\p{L}* measur\\p{L}* mess(?:bar|en)\\p{L}* gemessen mesur\\p{L}* misur\\p{L}* medi(?:ble|do|da|bles|r)
-  zahlbar\\p{L}* gezahlt auszahlbar count(?:able|ed)? compt\\p{L}* contabil\\p{L}* conta(?:r|ble|bile|to|ta|do|da)? talt taell\\p{L}* telles telle recognis\\p{L}* recogniz\\p{L}* reconn\\p{L}* riconosc\\p{L}* reconoc\\p{L}*
+  zahlbar\\p{L}* gezahlt auszahlbar count(?:able|ed)? compt\\p{L}* contabil\\p{L}* conteggi\\p{L}* conta(?:r|ble|bile|to|ta|do|da)? talt taell\\p{L}* telles telle recognis\\p{L}* recogniz\\p{L}* reconn\\p{L}* riconosc\\p{L}* reconoc\\p{L}*
   record\\p{L}* registr\\p{L}* erfasst dokumentiert document\\p{L}* aufgenommen releve\\p{L}* rilev\\p{L}* rilevabil\\p{L}* angegeben indiqu\\p{L}* indicat\\p{L}* indicad\\p{L}* oplyst oppgitt angivet noted vermerkt notat[oa] anotad[oa]
   identif\\p{L}* identifi\\p{L}* feststell\\p{L}* festgestellt ermittel\\p{L}* known bekannt connue?s? not[oaie] conocid[oa]s? kendt kjent synlig\\p{L}* bestemt bestemmes malt males malbar\\p{L}* sikkert
-  available verfugbar disponib\\p{L}* tilgaengelig distinguish\\p{L}* unterscheid\\p{L}* ascertain\\p{L}* assess\\p{L}* evaluat\\p{L}* apprecia\\p{L}* valutab\\p{L}* valorab\\p{L}* perceptib\\p{L}* apparent\\p{L}* stated given specif\\p{L}* precis\\p{L}* tolk\\p{L}* erkendes ses ve ven afgor\\p{L}* avgjor\\p{L}* ju[dg]g\\p{L}* jugee?s? giudic\\p{L}* juzg\\p{L}* vurderes fastslas seen gesehen vue?s? vist[oaie] dated daterbar daterbart dateret datert datierbar datiert datable databile datat[oa] datad[oa] datee? date assigned zugeordnet asignad[oa]s? assegnat[oaie] tildelt attribu\\p{L}* zugewiesen zuweisbar henfort localis\\p{L}* lokalis\\p{L}* phased stratif\\p{L}*`);
+  available verfugbar disponib\\p{L}* tilgaengelig disting\\p{L}* unterscheid\\p{L}* ascertain\\p{L}* assess\\p{L}* evaluat\\p{L}* apprecia\\p{L}* valutab\\p{L}* valorab\\p{L}* perceptib\\p{L}* apparent\\p{L}* stated given specif\\p{L}* precis\\p{L}* tolk\\p{L}* erkendes ses ve ven afgor\\p{L}* avgjor\\p{L}* ju[dg]g\\p{L}* jugee?s? giudic\\p{L}* juzg\\p{L}* vurderes fastslas seen gesehen vue?s? vist[oaie] dated daterbar daterbart dateret datert datierbar datiert datable databile datat[oa] datad[oa] datee? date assigned zugeordnet asignad[oa]s? assegnat[oaie] tildelt attribu\\p{L}* zugewiesen zuweisbar henfort localis\\p{L}* lokalis\\p{L}* phased stratif\\p{L}*`);
 
 /** To look by analysis: denied, nobody looked. */
 export const TESTING =
@@ -47,7 +47,7 @@ export const FINDING = stems(
 
 /** Says by itself that nothing is known. */
 export const UNKNOWN =
-  stems(`unknown unbekannt\\p{L}* inconnue?s? ignot[oaie] sconosciut[oaie] desconocid[oa]s? ukendt\\p{L}* ukjent\\p{L}* indet(?!ect)\\p{L}* indiscern\\p{L}* undet(?!ect)\\p{L}* unbest\\p{L}* ubest\\p{L}* unbestimmbar\\p{L}* unident\\p{L}* neident\\p{L}*
+  stems(`unknown unbekannt\\p{L}* inconnue?s? ignot[oaie] sconosciut[oaie] desconocid[oa]s? ukendt\\p{L}* ukjent\\p{L}* indet(?!ect)\\p{L}* indistin\\p{L}* indiscern\\p{L}* undet(?!ect)\\p{L}* unbest\\p{L}* ubest\\p{L}* unbestimmbar\\p{L}* unident\\p{L}* neident\\p{L}*
   ungeklart\\p{L}* uafklaret unresolved unclear unklar uklar\\p{L}* unleserlich\\p{L}* illegib\\p{L}* illegg\\p{L}* illisib\\p{L}* unreadable ulaeselig\\p{L}* impossible unmoglich impossibile imposible umulig\\p{L}* unobserv\\p{L}* inosserv\\p{L}* unrecorded unstated unspecified unmeasur\\p{L}* unmessbar\\p{L}* uncountable unzahlbar\\p{L}* unsichtbar\\p{L}* invisible usynlig\\p{L}* lost verloren\\p{L}* perdue?s? pers[oaie] perdut[oaie] perdid[oa]s? tabt mistet
   hidden verdeckt\\p{L}* cachee?s? masquee?s? nascost[oaie] copert[oaie] ocult[oa]s? cubiert[oa]s? skjult\\p{L}* daekket obscured covered destroyed zerstort\\p{L}* detruite?s? distrutt[oaie] destruid[oa]s? odelagt\\p{L}* undated undatiert\\p{L}* udateret unlocated unprovenanced unphased unstratified pending ausstehend uoplyst uoppgitt unreported ignorad[oa]s? missing ilegib\\p{L}*`);
 

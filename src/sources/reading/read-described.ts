@@ -2,6 +2,7 @@ import type { AttributeDefinition, Register } from '../../attributes/definition.
 import type { CellContext } from '../../cells/context.ts';
 import { lexiconOf } from '../../cells/descriptions/lexicon.ts';
 import { type DescriptionReading, readDescription } from '../../cells/descriptions/read-description.ts';
+import { readFacetCell } from '../../cells/descriptions/read-facet-cell.ts';
 import { emptyNumeric, emptyTerm } from '../../cells/notes.ts';
 import { profileCode } from '../../cells/nothing.ts';
 import { readCell } from '../../cells/read-cell.ts';
@@ -68,17 +69,8 @@ function readFacet(
   register: Register,
   ledger: Ledger,
 ): DescribedColumns | null {
-  const whole = register.attributes.get(attribute.facet?.of ?? '');
-  const vocabulary = register.vocabularies.get(whole?.vocabulary ?? '');
-  if (whole === undefined || vocabulary === undefined) return null;
-  const { decimal } = context;
-  const read = (text: string): Reading => {
-    const own = readCell(text, attribute, context);
-    if (own.notes.every(({ level }) => level !== 'not-understood')) return own;
-    const described = readDescription(text, whole, register, { decimal, register, vocabulary });
-    const told = described?.rest.length === 0 ? described.facets.get(attribute.id) : undefined;
-    return told?.kind === own.kind ? told : own;
-  };
+  if (!register.attributes.has(attribute.facet?.of ?? '')) return null;
+  const read = (text: string): Reading => readFacetCell(text, attribute, context, register);
   return { main: columnOf(column, attribute, read, ledger), facets: new Map() };
 }
 

@@ -56,7 +56,7 @@ structure | sprang | sprang fabric ¦ in Sprangtechnik ¦ tissu sprang ¦ lavoro
 structure | ask | not woven ¦ nicht gewebt ¦ non tissé ¦ non tessuto ¦ no tejido ¦ ikke vævet ¦ could be twined ¦ könnte Köper sein ¦ twined or plaited
 structure | ask | fake sprang ¦ falscher Köper ¦ imitation tapestry ¦ knit-like
 structure | ask | sprang, linking?
-structure | looped | looping (cross-knit?) or knitting
+structure | looped? | looping (cross-knit?) or knitting
 selvedge | hem | narrow hem ¦ schmaler Saum ¦ ourlet étroit ¦ dobladillo estrecho ¦ hem (rolled)
 selvedge | absent | no selvedge on either side ¦ keine Webekante ¦ pas de lisière ¦ cimosa assente ¦ sin orillo ¦ ingen ægkant
 selvedge | not-observed | selvedge n.d. ¦ Webkante: unbekannt ¦ lisière : indéterminée ¦ cimosa n.d. ¦ orillo: desconocido

@@ -80,7 +80,8 @@ function verdictOn(got: string, means: string): Outcome['verdict'] {
 /** Right to the last facet; asked where something of it, and nothing else, was read and the rest is a question. */
 function described(text: string, means: string): Outcome {
   const { main, facets, rest } = readDescription(text, structure, register, { decimal: '.' })!;
-  const [term = '', ...signs] = means.split(' ');
+  const [said = '', ...signs] = means.split(' ');
+  const [, term = '', doubt = ''] = /^(.*?)(\?*)$/u.exec(said) ?? [];
   const meant = new Map(
     signs.map((sign) => [SIGNS[sign[0]!]!, WORDS[sign] ?? sign.slice(2)] as [string, string]),
   );
@@ -90,9 +91,11 @@ function described(text: string, means: string): Outcome {
       return one.kind === 'term' && one.term !== null ? [[id, one.term]] : [];
     }),
   );
+  const marks = { certain: '', probable: '?', possible: '??', indeterminate: '???' };
   const own = main.kind === 'term' ? main.term : null;
+  const doubted = own === null || main.kind !== 'term' ? '' : marks[main.certainty];
   const asks = rest.length > 0 || main.notes.some(({ level }) => level === 'not-understood');
-  const got = `${own ?? '-'} ${[...read].map(([id, value]) => `${id}=${value}`).join(' ')}${asks ? ' ask' : ''}`;
+  const got = `${own ?? '-'}${doubted} ${[...read].map(([id, value]) => `${id}=${value}`).join(' ')}${asks ? ' ask' : ''}`;
   const outcome = (verdict: Outcome['verdict']): Outcome => ({
     attribute: 'structure',
     text,
@@ -117,7 +120,7 @@ function described(text: string, means: string): Outcome {
     (own === null || own === term || broader) &&
     [...read].every(([id, value]) => meant.get(id) === value || less(id, value));
   if (!nothingElse) return outcome('wrong');
-  const whole = (own ?? '-') === term && read.size === meant.size;
+  const whole = (own ?? '-') === term && doubted === doubt && read.size === meant.size;
   if (whole && !asks) return outcome('right');
   return outcome(asks ? 'asked' : 'wrong');
 }
