@@ -23,7 +23,7 @@ function bareThing(text: string): string {
   const bare = text
     .replace(/^(?:a|an|the|eine?|der|die|das|une?|le|la|il|lo|uno?|una|el|en|et) (?=\p{L}{3})/iu, '')
     .replace(/^(?:now|jetzt|heute|actuellement|ora|oggi|ahora|nu|nå) (?=\p{L}{3})/iu, '')
-    .replace(/,? ?[([]?(?<!\p{L})(?:now|jetzt|heute|actuellement|ora|oggi|ahora|nu|nå)[)\]]?$/iu, '')
+    .replace(/,? ?[([]?(?<!\p{L})(?:now|today|jetzt|heute|actuellement|ora|oggi|ahora|nu|nå)[)\]]?$/iu, '')
     .replace(/(?<=^[^.]*\p{L}{3})\.$/u, '')
     .trim();
   return bare === '' ? text : bare;

@@ -107,7 +107,7 @@ function sideOf(piece: string, words: readonly [RegExp, RegExp]): Side | null {
   const lettered =
     whole ??
     new RegExp(
-      `^(?<before>[\\p{L}.:]+(?: (?:en|in|a|i|is|ist|est|è))? )?(?<value>${LETTER.source})(?:-(?=$|\\p{L}))?(?:(?:gesponnen|gedreht|spun|twist(?:ed)?|spundet)|(?<after>(?: ?\\([\\p{L}. ]+\\)| ?(?:in |en |i |im |in der )?(?:the |der |la )?\\p{L}+)?))$`,
+      `^(?<before>[\\p{L}.:]+(?: (?:en|in|a|i|is|ist|est|è))? )?(?<value>${LETTER.source})(?:-(?=$|\\p{L}))?(?:(?:gesponnen|gedreht|spun|twist(?:ed)?|spundet)(?=$| \\p{L}+$))?(?:(?<after>(?: ?\\([\\p{L}. ]+\\)| ?(?:in |en |i |im |in der )?(?:the |der |la )?\\p{L}+)?))$`,
       'u',
     ).exec(trimmed);
   const groups = lettered?.groups;
@@ -128,12 +128,12 @@ function sideOf(piece: string, words: readonly [RegExp, RegExp]): Side | null {
 }
 
 const BOTH =
-  /^(?:both|beide|(?:tous )?les deux(?: en)?|entrambi(?: a)?|ambos(?: en)?|begge),? ([szSZ])$|^([szSZ])(?:[- ]?(?:spun|twist(?:ed)?|gesponnen|gedreht|spundet))?,? (?:in both(?: systems)?|both(?: systems)?|in beiden(?: systemen)?|dans les deux(?: systèmes| sens)?|in entrambi(?: i sistemi)?|en ambos(?: sistemas)?|en los dos sistemas|i begge(?: systemer)?)$|^(?:both systems|beide systeme|les deux systèmes|entrambi i sistemi|ambos sistemas|begge systemer):? ?([szSZ])$/iu;
+  /^(?:both|beide|(?:tous )?les deux(?: en)?|entrambi(?: a)?|ambos(?: en)?|begge),? ([szSZ])$|^([szSZ])(?:[- ]?(?:spun|twist(?:ed)?|gesponnen|gedreht|spundet))?,? (?:in both(?: systems)?|both(?: systems)?|in beiden(?: systemen)?|dans les deux(?: systèmes| sens)?|in entrambi(?: i sistemi)?|en ambos(?: sistemas)?|en los dos sistemas|i begge(?: systemer)?)$|^([szSZ])(?:[- ]?(?:spun|gesponnen|gedreht|spundet))? (?:in|en|i) (?:warp and weft|kette und schuss|chaîne et (?:en )?trame|ordito e (?:in )?trama|urdimbre y (?:en )?trama|trend og islæt)$|^(?:both systems|beide systeme|les deux systèmes|entrambi i sistemi|ambos sistemas|begge systemer):? ?([szSZ])$/iu;
 
 /** "Z in both systems": one letter for each. */
 function inBothSystems(plain: string): LabelledPair | null {
   const found = BOTH.exec(plain);
-  const letter = found?.[1] ?? found?.[2] ?? found?.[3];
+  const letter = found?.[1] ?? found?.[2] ?? found?.[3] ?? found?.[4];
   if (letter === undefined) return null;
   return { parts: [letter, letter], note: readAs('both-systems', `${quote(plain)} holds for both systems`) };
 }

@@ -101,7 +101,9 @@ const GLOSSED = /^([^()]+?) ?\(([^()]+)\)$/u;
 /** "Wool (Ovis aries)": the same said twice, or once more narrowly. */
 function readGlossed(text: string, vocabulary: Vocabulary): string | null {
   const [, name, gloss] = GLOSSED.exec(text.trim()) ?? [];
-  const [a, b] = [name, gloss].map((part) => (part === undefined ? undefined : matchTerm(part, vocabulary)));
+  const [a, b] = [name, gloss].map((part) =>
+    part === undefined ? undefined : matchTerm(part.replace(/ spp?\.?$/u, ''), vocabulary),
+  );
   // "Lime (Tilia)": the gloss settles the word that means two things.
   if (a?.kind === 'suggested' && b?.kind === 'exact' && a.id === b.id) return b.id;
   // "Tilia (Bast)": the part of the plant, which the term names too.

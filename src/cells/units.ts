@@ -23,7 +23,7 @@ export const COUNTED = alternation(
   (
     'threads|thread|thr.|thr|th|yarns|yarn|ends|picks|warps|wefts|warp|weft|warp threads|weft threads|rows|row|turns|turn|' +
     'stitches|sts|loops|knots|meshes|strands|elements|cords|coils|' +
-    'kettf.|kettf|schussf.|schussf|fils chaine|fils trame|fili ordito|fili trama|urdimbres|urdimbre|tramas|file|fila|trendtrade|islaettrade|renningstrader|innslagstrader|kettfd.|kettfd|schussfd.|schussfd|chaines|trames|kaedetrade|skudtrade|hilos de urdimbre|hilos de trama|fils de chaine|fils de trame|faden|fd.|fd|f.|f|kettfaden|schussfaden|reihen|reihe|maschen|knoten|windungen|stiche|' +
+    "kettf.|kettf|schussf.|schussf|fils chaine|fils trame|fili ordito|fili d'ordito|fili trama|urdimbres|urdimbre|tramas|file|fila|trendtrade|islaettrade|renningstrader|innslagstrader|kettfd.|kettfd|schussfd.|schussfd|chaines|trames|kaedetrade|skudtrade|hilos de urdimbre|hilos de trama|fils de chaine|fils de trame|faden|fd.|fd|f.|f|kettfaden|schussfaden|reihen|reihe|maschen|knoten|windungen|stiche|" +
     'fils|fil|tr.|tr|rangs|rang|duites|brins|mailles|noeuds|tours|fili|filo|righe|maglie|nodi|giri|' +
     'hilos|hilo|h.|h|trama|trame|indslag|islaet|pasadas|puntadas|puntada|sting|stik|punti|punto|points|point|stichen|stich|filas|mallas|nudos|vueltas|trade|trad|trader|raekker|raekke|rader|rad|masker|knuder|knuter|omgange'
   ).split('|'),

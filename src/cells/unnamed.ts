@@ -9,10 +9,11 @@ import { nothingInWords } from './wording/nothing-in-words.ts';
 const PLACE =
   '(?:fo|fundangaben?|origin|origine|origen|oprindelse|fundort|fundstelle|fundplatz|prov|provenance|provenience|provenienz|proveniens|provenienza|procedencia|herkunft|findspot|find spot|site|lieu|luogo|lugar|fundsted|funnsted)';
 const UNKNOWN =
-  '(?:unbek|unbekannt|unknown|not known|inconnue?|ign|ignot[ao]|sconosciut[ao]|desconocid[ao]|ukendt|ukjent|n/?k)';
+  '(?:uviss?t?|unbek|unbekannt|unknown|not known|inconnue?|ign|ignot[ao]|sconosciut[ao]|desconocid[ao]|ukendt|ukjent|n/?k)';
 const PHASED =
   '(?:phased?|periods?|periode|period[eo]|fase|zugeordnet|zugewiesen|zuordenbar|attribu\\p{L}*|assegnat\\p{L}*|asignad\\p{L}*|henfort|dated|datiert|date|datat[ao]|datad[ao])';
-const DOUBTED = '(?:unsicher|fraglich|uncertain|doubtful|incertaine?|incert[ao]|inciert[ao]|usikke[rt])';
+const DOUBTED =
+  '(?:uviss?t?|unsicher|fraglich|uncertain|doubtful|incertaine?|incert[ao]|inciert[ao]|usikke[rt])';
 const WITHOUT = '(?:o|ohne|without|no|sans|s|senza|sin|uden|uten)';
 const LAYER = '(?:strat\\p{L}*|schicht\\p{L}*|estratigr\\p{L}*|strato|couche|kontekst|context)';
 

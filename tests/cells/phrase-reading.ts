@@ -4,6 +4,7 @@ import type { CellContext } from '../../src/cells/context.ts';
 import { readFacetCell } from '../../src/cells/descriptions/read-facet-cell.ts';
 import { readCell } from '../../src/cells/read-cell.ts';
 import type { Reading } from '../../src/cells/reading.ts';
+import { sizeWords } from '../../src/cells/size-words.ts';
 import { splitCell } from '../../src/cells/split-cell.ts';
 import type { Phrases } from './tables/trade-phrases.ts';
 
@@ -56,7 +57,8 @@ function inShort(reading: Reading): string {
 function read(text: string, attribute: string): string {
   const pair = PAIRS[attribute];
   if (pair === undefined) return inShort(readOne(text, attribute));
-  const split = splitCell(text, { decimal: '.' });
+  const sized = attribute === 'sizes' ? sizeWords(text) : { text, each: '' };
+  const split = splitCell(sized.text, { decimal: '.' });
   if (split === null || split.parts.length !== 2) return 'ask';
   const parts = split.parts.map((part, at) => inShort(readOne(part, pair[at] as string)));
   // Sizes are given in cm and kept in mm.

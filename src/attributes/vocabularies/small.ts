@@ -79,9 +79,9 @@ export const PRESERVATION: Vocabulary = { id: 'preservation', label: 'Preservati
 // biome-ignore format: one term a line
 export const EDGE: Vocabulary = { id: 'edge', label: 'Edges', terms: [
   common('plainEdge', null, 'plain', 'The active system simply turns back.', { en: ['simple', 'plain selvedge', 'simple selvedge'], de: ['einfach', 'einfache Webkante', 'einfache Kante'], fr: ['lisière simple'], it: ['cimosa semplice'], es: ['orillo simple'], da: ['simpel ægkant', 'enkel ægkant', 'simpel kant'] }),
-  common('reinforcedEdge', null, 'reinforced', 'Thickened or paired outer elements.', { en: ['reinforced selvedge'], de: ['verstärkt', 'verstärkte Kante', 'verstärkte Webkante'], fr: ['lisière renforcée'], it: ['cimosa rinforzata'], es: ['orillo reforzado'], da: ['forstærket ægkant', 'forstærket kant'] }),
+  common('reinforcedEdge', null, 'reinforced', 'Thickened or paired outer elements.', { en: ['reinforced selvedge'], de: ['verstärkt', 'verstärkte Kante', 'verstärkte Webkante'], fr: ['lisière renforcée', 'bord renforcé'], it: ['cimosa rinforzata', 'bordo rinforzato'], es: ['orillo reforzado', 'borde reforzado'], da: ['forstærket ægkant', 'forstærket kant'] }),
   common('tubularEdge', null, 'tubular', 'A hollow edge.', { en: ['tubular selvedge', 'hollow'], de: ['Schlauchkante', 'Hohlkante', 'Hohlwebkante', 'schlauchförmige Webkante', 'schlauchförmige Kante'], fr: ['lisière tubulaire'], it: ['cimosa tubolare'], es: ['orillo tubular'], da: ['rundvævet kant', 'rørkant', 'rørformet kant', 'rørformet ægkant'] }),
-  common('tabletEdge', null, 'tablet-woven', 'Woven with tablets.', { en: ['tablet edge', 'tablet border', 'tablet-woven edge', 'tablet-woven selvedge', 'tablet selvedge'], de: ['Brettchenkante', 'Brettchenborte', 'brettchengewebte Kante'], fr: ['lisière aux tablettes', 'lisière aux plaquettes', 'bordure aux tablettes'], it: ['cimosa a tavolette', 'bordo a tavolette'], es: ['orillo de placas', 'orillo de tablillas', 'borde de tablillas'], da: ['brikkant', 'brikvævet kant', 'brikvævet ægkant'] }),
+  common('tabletEdge', null, 'tablet-woven', 'Woven with tablets.', { en: ['tablet edge', 'tablet border', 'tablet-woven border', 'tablet-woven edge', 'tablet-woven selvedge', 'tablet selvedge'], de: ['Brettchenkante', 'Brettchenborte', 'brettchengewebte Kante'], fr: ['lisière aux tablettes', 'lisière tissée aux tablettes', 'lisière aux plaquettes', 'bordure aux tablettes'], it: ['cimosa a tavolette', 'bordo a tavolette'], es: ['orillo de placas', 'orillo de tablillas', 'borde de tablillas'], da: ['brikkant', 'brikvævet kant', 'brikvævet ægkant'] }),
   common('startingBorder', null, 'starting border', 'Where the work began.', { en: ['starting edge', 'heading band', 'beginning edge'], de: ['Anfangskante', 'Anfangsbordüre'], fr: ['bordure de départ'], it: ['bordo iniziale', 'bordo d’inizio', 'bordo di avvio', 'bordo d’avvio'], es: ['borde inicial'], da: ['begyndelseskant'] }),
   common('finishingEdge', null, 'finishing edge', 'Where the work ended.', { en: ['end border', 'finishing border'], de: ['Abschlusskante'], fr: ['bordure finale'], it: ['bordo finale'], es: ['borde final'], da: ['afslutningskant'] }),
   common('hem', null, 'hem', 'Folded and sewn.', { en: ['hemmed', 'hemmed edge', 'sewn hem'], de: ['Saum', 'gesäumt', 'gesäumte Kante', 'Saumkante'], fr: ['ourlet', 'ourlé', 'ourlée', 'bord ourlé'], it: ['orlato', 'bordo orlato', 'orlo cucito'], es: ['dobladillo', 'borde dobladillado'], da: ['sømmet', 'rullesøm', 'sømmet kant', 'oplagt kant'] }),
@@ -90,7 +90,7 @@ export const EDGE: Vocabulary = { id: 'edge', label: 'Edges', terms: [
 
 // biome-ignore format: one term a line
 export const KNOT: Vocabulary = { id: 'knot', label: 'Knots', terms: [
-  common('sheetBend', null, 'sheet bend', 'The common mesh knot.', { en: ["weaver's knot", 'mesh knot', 'weavers knot', 'netting knot'], de: ['Netzknoten', 'Weberknoten', 'Schotstek'], fr: ['nœud d’écoute', 'nœud de tisserand', 'nœud de filet'], it: ['nodo di scotta', 'nodo a rete', 'nodo da rete', 'nodo del tessitore', 'nodo di tessitore'], es: ['vuelta de escota', 'nudo de escota', 'nudo de red', 'nudo de tejedor'], da: ['skødestik', 'væverknude', 'vævknude'] }),
+  common('sheetBend', null, 'sheet bend', 'The common mesh knot.', { en: ["weaver's knot", 'mesh knot', 'weavers knot', 'netting knot'], de: ['Netzknoten', 'Weberknoten', 'Schotstek'], fr: ['nœud d’écoute', 'nœud de tisserand', 'nœud de filet'], it: ['nodo di scotta', 'nodo a rete', 'nodo di rete', 'nodo da rete', 'nodo del tessitore', 'nodo di tessitore'], es: ['vuelta de escota', 'nudo de escota', 'nudo de red', 'nudo de tejedor'], da: ['skødestik', 'væverknude', 'vævknude'] }),
   common('doubleSheetBend', 'sheetBend', 'double sheet bend', 'A sheet bend with a second turn.', { de: ['doppelter Schotstek'] }),
   common('reefKnot', null, 'reef knot', 'Square knot.', { en: ['square knot', 'reef'], de: ['Kreuzknoten'], fr: ['nœud plat'], it: ['nodo piano'], es: ['nudo llano'], da: ['råbåndsknob'] }),
   common('overhandKnot', null, 'overhand knot', 'A single turn.', { en: ['overhand'], de: ['Überhandknoten', 'einfacher Knoten'], fr: ['demi-nœud', 'nœud simple'], it: ['nodo semplice'], es: ['nudo simple'] }),
@@ -100,14 +100,14 @@ export const KNOT: Vocabulary = { id: 'knot', label: 'Knots', terms: [
 // biome-ignore format: one term a line
 export const STITCH: Vocabulary = { id: 'stitch', label: 'Stitches', terms: [
   coil('simpleStitch', null, 'simple', 'Each stitch passes the previous coil freely.', { en: ['non-interlocking', 'non-interlocking stitch', 'simple stitch'], de: ['einfacher Stich'], fr: ['point simple'], it: ['punto semplice'], es: ['puntada simple'] }),
-  coil('interlockingStitch', null, 'interlocking', 'Each stitch hooks into the one below.', { en: ['interlocking stitch'], de: ['verhängter Stich', 'ineinandergreifender Stich', 'ineinandergreifende Stiche'], fr: ['point entrelacé'], it: ['punto allacciato'], es: ['puntada entrelazada'] }),
+  coil('interlockingStitch', null, 'interlocking', 'Each stitch hooks into the one below.', { en: ['interlocking stitch', 'interlocking stitching'], de: ['verhängter Stich', 'ineinandergreifender Stich', 'ineinandergreifende Stiche'], fr: ['point entrelacé'], it: ['punto allacciato'], es: ['puntada entrelazada'] }),
   coil('splitStitch', null, 'split', 'Each stitch pierces the one below.', { en: ['split stitch'], de: ['gespaltener Stich', 'Spaltstich'], fr: ['point fendu'], it: ['punto spaccato'], es: ['puntada hendida'] }),
 ] };
 
 // biome-ignore format: one term a line
 export const FOUNDATION: Vocabulary = { id: 'foundation', label: 'Foundation of a coil', terms: [
-  coil('bundleFoundation', null, 'bundle', 'A bundle of fibres or stems.', { en: ['grass bundle', 'fibre bundle', 'bundle of grass', 'bundle core'], de: ['Bündel', 'Faserbündel', 'Grasbündel', 'Bündelkern'], fr: ['faisceau'], it: ['fascio'], es: ['haz'], da: ['bundt'] }),
-  coil('rodFoundation', null, 'rod', 'One or more rods.', { en: ['single rod', 'one-rod', 'one rod', 'one-rod foundation', 'two-rod', 'three-rod', 'rods'], de: ['Rute', 'Einzelrute', 'Rutenkern'], fr: ['baguette'], it: ['verga'], es: ['varilla'] }),
+  coil('bundleFoundation', null, 'bundle', 'A bundle of fibres or stems.', { en: ['grass bundle', 'fibre bundle', 'bundle of grass', 'bundle core', 'bundle of straw', 'straw bundle', 'bundle of stems'], de: ['Bündel', 'Faserbündel', 'Grasbündel', 'Bündelkern'], fr: ['faisceau'], it: ['fascio'], es: ['haz'], da: ['bundt'] }),
+  coil('rodFoundation', null, 'rod', 'One or more rods.', { en: ['single rod', 'one-rod', 'one rod', 'one-rod foundation', 'single rod foundation', 'two-rod', 'three-rod', 'rods'], de: ['Rute', 'eine Rute', 'Einzelrute', 'Rutenkern'], fr: ['baguette'], it: ['verga'], es: ['varilla'] }),
   coil('rodAndBundle', null, 'rod and bundle', 'Rods with a bundle.', { en: ['rod-and-bundle', 'bundle and rod'], de: ['Rute und Bündel'] }),
   coil('splintFoundation', null, 'splints', 'Splints of wood.', { en: ['splint'], de: ['Späne'] }),
 ] };
@@ -122,7 +122,7 @@ export const WORK_DIRECTION: Vocabulary = { id: 'workDirection', label: 'Directi
 export const PROCESSING: Vocabulary = { id: 'processing', label: 'Processing', terms: [
   common('spliced', null, 'spliced', 'Strips joined end to end or added along.', { en: ['splice'], de: ['gespleißt', 'gespleisst'], fr: ['épissé'], it: ['giuntato'], es: ['empalmado'], da: ['splejset'] }),
   common('draftSpun', null, 'draft-spun', 'Spun from a mass of fibres.', { en: ['draft spun'] }),
-  common('splitStrip', null, 'split or peeled strip', 'Used as strips.', { en: ['split strip', 'peeled strip', 'strip', 'strips', 'split strips'], de: ['Streifen', 'gespalten', 'gespaltener Streifen', 'gespaltene Streifen'], fr: ['lanière', 'lanière fendue'], it: ['striscia'], es: ['tira'], da: ['strimmel'] }),
+  common('splitStrip', null, 'split or peeled strip', 'Used as strips.', { en: ['split strip', 'peeled strip', 'strip', 'strips', 'split strips'], de: ['Streifen', 'gespalten', 'gespaltener Streifen', 'gespaltene Streifen', 'gespaltene Baststreifen'], fr: ['lanière', 'lanière fendue'], it: ['striscia'], es: ['tira'], da: ['strimmel'] }),
   common('retted', null, 'retted', 'Freed by rotting in water.', { de: ['geröstet', 'Röste'], fr: ['roui'], it: ['macerato'], es: ['enriado'], da: ['rødnet'] }),
   common('boiled', null, 'boiled', 'Freed by boiling.', { de: ['gekocht'], fr: ['bouilli'], it: ['bollito'], es: ['hervido'], da: ['kogt'] }),
 ] };

@@ -27,7 +27,7 @@ export const ASKED_WORDS: readonly DescriptionWord[] = [
   word({}, { en: ['knotless', 'knotless technique'] }, { suggests: 'knotlessNetting', asks: 'it is also used loosely of needle-binding' }),
   word({}, { en: ['knotted'], de: ['geknotet', 'geknüpft'], fr: ['noué'], it: ['annodato'], es: ['anudado'], da: ['knyttet'] }, { suggests: 'knottedNetting', alone: true, asks: 'netting and pile are both knotted' }),
   word({ structure: 'knottedNetting' }, { en: ['knotted', 'with knots'], de: ['geknotet', 'geknüpft', 'mit Knoten'], fr: ['noué', 'à nœuds', 'avec nœuds'], it: ['annodato', 'annodata', 'con nodi'], es: ['anudado', 'con nudos'], da: ['knyttet', 'med knuder'] }, { when: ['netting'] }),
-  word({ structure: 'knotlessNetting' }, { en: ['knotless', 'unknotted', 'without knots'], de: ['knotenlos', 'ohne Knoten'], fr: ['sans nœud', 'sans nœuds'], it: ['senza nodi'], es: ['sin nudos'], da: ['knudeløs', 'uden knuder'] }, { when: ['netting'] }),
+  word({ structure: 'knotlessNetting' }, { en: ['knotless', 'unknotted', 'without knots'], de: ['knotenlos', 'ohne Knoten'], fr: ['sans nœud', 'sans nœuds'], it: ['senza nodi'], es: ['sin nudos'], da: ['knudeløs', 'knudeløst', 'uden knuder'] }, { when: ['netting'] }),
   word({ pileFixing: 'knottedPile' }, { en: ['knotted'], de: ['geknüpft'], fr: ['noué'], it: ['annodato'], es: ['anudado'], da: ['knyttet'] }, { when: ['woven'] }),
   word({}, { de: ['Geflecht', 'Flechtwerk'], it: ['intreccio'] }, { suggests: 'basketry', alone: true, asks: 'it is said of plaiting, of twining and of baskets' }),
   word({ structure: 'looped' }, { es: ['punto de aguja'] }, { suggests: 'needleBound', asks: 'it is needle-binding, knitting or needle lace' }),

@@ -15,6 +15,7 @@ type SideEra = 'BC' | 'AD' | 'cal BP';
 /** One side of a range as it is written. */
 interface Side {
   number: number | undefined;
+  ordinal?: boolean;
   spread: number | undefined;
   years: 10 | 100 | 1000 | undefined;
   /** "2nd half": the second of two parts. */
@@ -110,6 +111,7 @@ function readSide(tokens: readonly DateToken[], notes: Note[]): Side | null {
       side.spread = token.value;
     } else if (token.kind === 'number' && side.number === undefined) {
       side.number = token.value;
+      side.ordinal = token.ordinal;
     } else if (token.kind === 'place' && THIRDS[token.place] !== undefined && side.part === undefined) {
       const [third, name] = THIRDS[token.place] ?? [1, ''];
       side.part = { at: third, of: 3 };
@@ -165,6 +167,8 @@ function yearsOf(side: Side & { era: SideEra }): [low: number, high: number] | n
   const { number, years, part, era } = side;
   const spread = side.spread ?? 0;
   if (number === undefined || (part !== undefined && (years === undefined || years === 10))) return null;
+  // "2nd–3rd": of what is not said.
+  if (side.ordinal === true && years === undefined && number < 100) return null;
   if (years === undefined || years === 10) {
     const width = years === 10 ? 9 : 0;
     const one = toAstronomical(number, era);

@@ -65,6 +65,8 @@ function functionAt(all: readonly Token[], at: number, lexicon: Lexicon): readon
     if (text === '?') return [{ kind: 'doubt', text, steps: 1 }, 1];
     if (text === '/' || text === '|') return [item('or'), 1];
     if (text === '+' || text === '&') return [item('and'), 1];
+    // "Tabby → twill": a sign that no grammar here knows.
+    if (/^[→>=<~*#]$/u.test(text)) return [{ kind: 'unknown', text }, 1];
     // A colon joins "selvedge: tablet-woven"; a full stop after a short word cuts it.
     if (text === ':' || (text === '.' && cutBefore(all, at))) return [null, 1];
     return [item('stop'), 1];

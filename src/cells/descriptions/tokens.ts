@@ -15,7 +15,7 @@ export interface Token {
 }
 
 const PIECE =
-  /(?<notation>\b[123]\d-\d\d ?\d\d-\d\d(?:-\d\d)?\b)|(?<order>\d+ ?[/:] ?\d+(?! ?[/:]))|(?<number>\d+(?:[.,]\d+)?)|(?<word>[\p{L}\p{M}]+(?:'[\p{L}\p{M}]+)?)|(?<sign>\s-+\s|[,;:.()[\]/+&?|\n])/gu;
+  /(?<notation>\b[123]\d-\d\d ?\d\d-\d\d(?:-\d\d)?\b)|(?<order>\d+ ?[/:] ?\d+(?! ?[/:])|\d[x×]\d(?!\d))|(?<number>\d+(?:[.,]\d+)?)|(?<word>[\p{L}\p{M}]+(?:'[\p{L}\p{M}]+)?)|(?<sign>\s-+\s|[,;:.()[\]/+&?|\n→>=<~*#])/gu;
 /** "weft- or warp-faced": the first lacks what the second has. */
 const SUSPENDED = /([\p{L}\p{M}]+)-\s+(or|oder|ou|o|eller)\s+([\p{L}\p{M}]+)-([\p{L}\p{M}]+)/giu;
 
@@ -24,6 +24,8 @@ const SHORT: readonly (readonly [pattern: RegExp, whole: string])[] = [
   [/(?<![\p{L}\d])w\/o\.?(?![\p{L}\d])/giu, 'without'],
   [/(?<![\p{L}\d])w\/(?= ?\p{L})/giu, 'with '],
   [/(?<![\p{L}\d])m\. ?(?=\p{L}{3})/gu, 'mit '],
+  [/(?<=\p{L}{3})-?fragment(?:e|en|er|et)?(?!\p{L})/giu, ' fragment'],
+  [/(?<!\d)(\d) (?:over|über|sur|su|sobre) (\d)(?!\d)/giu, '$1/$2'],
   [/(?<=\p{L}{3})b(?:in)?dg(?!\p{L})\.?/giu, 'bindung'],
 ];
 
@@ -59,7 +61,7 @@ function withoutArticle(word: string): string {
 }
 
 function fold(text: string, kind: Token['kind']): string {
-  if (kind === 'order') return text.replace(/[ ]/g, '').replace(':', '/');
+  if (kind === 'order') return text.replace(/[ ]/g, '').replace(/[:x×]/, '/');
   if (kind !== 'word') return text;
   return text
     .normalize('NFKD')

@@ -26,7 +26,8 @@ export type WordKind =
 const LISTS: readonly (readonly [WordKind, string])[] = [
   [
     'about',
-    'c.|ca.|ca|c|or so|um die|um|ung.|grob|approximativement|approssimativamente|mas o menos|scarcely|knappe|knapper|gute|circa|cca|cca.|approx.|approx|approximately|about|around|roughly|etwa|ungefahr|ungef.|rund|zirka|' +
+    "a peu pres|all'incirca|mehr oder weniger|more or less|plus ou moins|piu o meno|mere eller mindre|" +
+      'c.|ca.|ca|c|or so|um die|um|ung.|grob|approximativement|approssimativamente|mas o menos|scarcely|knappe|knapper|gute|circa|cca|cca.|approx.|approx|approximately|about|around|roughly|etwa|ungefahr|ungef.|rund|zirka|' +
       'almost|nearly|just under|just over|just below|just above|barely|knapp|gut|fast|beinahe|nahezu|a peine|presque|quasi|appena|scarso|casi|apenas|cerca de|knap|godt|naesten|nesten|drygt|snaut|est.|estimated|geschatzt|gesch.|' +
       'autour de|intorno a|attorno a|intorno ai|en torno a|rundt om|rundt regnet|environ|env.|env|aprox.|aprox|aproximadamente|alrededor de|unos|unas|omkring|omtrent|cirka|omtr.',
   ],
@@ -82,7 +83,7 @@ const LISTS: readonly (readonly [WordKind, string])[] = [
   ],
   [
     'broken',
-    'incomplete|broken|preserved|pres.|surviving|remaining|extant|noch|cons.|cons|frag.|fragmentary|erh.|erh|erhalten|noch erhalten|unvollstandig|abgebrochen|' +
+    'incomplete|broken|preserved|pres.|pres|surviving|remaining|extant|noch|cons.|cons|frag.|fragmentary|erh.|erh|erhalten|noch erhalten|unvollstandig|abgebrochen|' +
       'erhaltene|conserves|conservees|conservati|conservate|conservados|conservadas|conserve|conservee|incomplet|incomplete|casse|conservato|conservata|incompleto|incompleta|frammentario|conservado|conservada|' +
       'bevaret|bevart|ufuldstaendig|ufullstendig',
   ],

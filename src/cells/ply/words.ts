@@ -20,7 +20,7 @@ export const STRANDS = words(
   'strand(?:s|ed)? bouts? cabos? brins? cap[oi] hebras? trad trade[rn]? tradet yarns? threads? garne?n? garnern faden hilos? fili strange?n elementi? elements? ends',
 );
 export const BETWEEN = words(
-  'of from ensemble da du de aus di af av mit with and in the an? en un et y e og und to into als zu together by',
+  'a of from ensemble da du de aus di af av mit with and in the an? en un et y e og und to into als zu together by',
 );
 export const NOISE = words(
   'twist(?:ed)? gedreht\\p{L}* drehung cord schnur direction right seil rope string twine cordelettes? cordes? ficelles? corda cordicella cordino spago cuerda cordel soga snor snore reb tau gezwirnter twine twined torsion',
@@ -52,4 +52,5 @@ export const NUMBERS: Readonly<Record<string, number>> = {
   fire: 4,
   sechs: 6,
   double: 2,
+  doppelt: 2,
 };

@@ -14,7 +14,7 @@ const TIGHTNESS: readonly Grade[] = [
   {
     term: 'loose',
     words: stems(
-      `loose(?:ly)? soft(?:ly)? slack(?:ly)? weak(?:ly)? lose[rns]? locker\\p{L}* schwach\\p{L}* weich\\p{L}* laches? lachement faibl\\p{L}* souples? lent[oaie] lasc[oa] allentat[oa] debol\\p{L}* floj[oa]s? laxa?o? suelt[oa]s? debil\\p{L}* lose? lost svag\\p{L}*`,
+      `peu poco wenig lidt litt slightly loose(?:ly)? soft(?:ly)? slack(?:ly)? weak(?:ly)? lose[rns]? locker\\p{L}* schwach\\p{L}* weich\\p{L}* laches? lachement faibl\\p{L}* souples? lent[oaie] lasc[oa] allentat[oa] debol\\p{L}* floj[oa]s? laxa?o? suelt[oa]s? debil\\p{L}* lose? lost svag\\p{L}*`,
     ),
   },
   {
@@ -56,7 +56,7 @@ const SPACING: readonly Grade[] = [
   },
 ];
 const ROWS = stems(
-  'auseinander well sammen together rows? set placed arranged reihen? gesetzt\\p{L}* stehend\\p{L}* liegend\\p{L}* rangs? rangees? file fil[ae]s? dispost[oaie] pasadas dispuest[oa]s raekke[rn]? rader twining zwirnbindung cordee? weave gewebe',
+  'auseinander aneinander well sammen together rows? set placed arranged reihen? gesetzt\\p{L}* stehend\\p{L}* liegend\\p{L}* rangs? rangees? file fil[ae]s? dispost[oaie] pasadas dispuest[oa]s raekke[rn]? rader twining zwirnbindung cordee? weave gewebe',
 );
 
 /** Grades by vocabulary; null where a word is not known, or two grades are named. */

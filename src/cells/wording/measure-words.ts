@@ -9,22 +9,24 @@ const stems = (list: string): RegExp =>
   new RegExp(`(?<![\\p{L}\\d])(?:${list.trim().replace(/\s+/gu, '|')})(?:\\.|(?!\\p{L}))`, 'gu');
 
 const SPACING =
-  stems(`wefts? rows? apart spaced spacing spaziatura espaciado espaciamiento every each pitch achsabstand reihen?abstand reihen? bindungsreihen? alle abstand interasse jede[rn]? eine?
+  stems(`wefts? rows? apart spaced spacing spaziatura espaciado espaciamiento every each pitch achsabstand reihen?abstand reihen? bindungsreihen? der alle abstand interasse jede[rn]? eine?
   rangs? rangees? espacee?s? espacement tous toutes les file distant[ei]?s? between-centres from-row-to-row row-to-row distanziat[ei] distanza ogni filas? separad[oa]s? separacion cada distancia raekke[rn]? rader raekkeafstand afstand hver hvert for avstand en c-c centre-to-centre center-to-center axe-a-axe entraxe`);
 const THREAD = stems(
   `dia threads? yarns? diam(?:etre|etro|eter)? dm durchm(?:esser)? dicke?[rn]? starke fadenstarke garnstarke zwirnstarke fadendurchmesser garndurchmesser traddiameter garndiameter across epais(?:seur)? ep grosor spess(?:ore)? tykkelse tradtykkelse tradtykkelsen d tyk tykt tykk dick stark thick thickness width wide du del des der des elements? fil fils fil[oi] hilos? trad garn`,
 );
 const GAP = stems(
-  'den les las los le la de the free frei libres? liber[oaie] fri between zwischen entre tra fra mellem mellom rows reihen rangs rangees file filas raekker(?:ne)? rader(?:ne)? gaps? lichte\\p{L}*-abstand lichte\\p{L}*-weite clear opening zwischenraum lucke lichte\\p{L}* intervalle ecart interspazio vuoto hueco espacio libre mellemrum mellomrom',
+  'den les las los le la de the free frei libres? liber[oaie] fri between zwischen entre tra fra mellem mellom rows reihen rangs rangees file filas raekker(?:ne)? rader(?:ne)? gaps? lichte\\p{L}*-abstand lichte\\p{L}*-weite clear opening zwischenraum lucke lichte\\p{L}* intervalle espace ecart interspazio vuoto hueco espacio libre mellemrum mellomrom',
 );
 const LENGTH = stems(
   'gr grosste greatest largo lungo l lg lge lgh lungh?(?:ezza)? long(?:ueur|itud|ura)? length lange laengde lengde lengd',
 );
 /** "Weight 2.4 g", "angle 35°", "ép. 1,5 mm". */
-const WEIGHT = stems('gewicht weight wt gew poids peso vaegt vekt masse mass');
+const WEIGHT = stems(
+  'trocken dry sec secco seco tort gewicht weight wt gew poids peso vaegt vekt masse mass',
+);
 const ANGLE = stems('angle winkel drehwinkel angolo angulo vinkel twist');
 const THICKNESS = stems(
-  'thick(?:ness)? dicke? dick starke stark ep epais(?:seur)? sp spess(?:ore)? grosor espesor esp tyk tykkelse tykk',
+  'thick(?:ness)? dicke? dick starke stark ep epais(?:seur)? sp spess(?:ore)? grosor espesor esp tykt tyk tykkelse tykk',
 );
 const WIDTH = stems(
   'b br bred(?:de)? breite larg(?:eur)? largh?(?:ezza)? lgh anch(?:o|ura)? an w wd width wide',
@@ -67,7 +69,7 @@ const TORN =
   /^(.*\d.*?),? ?\(?(?:torn|broken off|broken|abgerissen|abgebrochen|gerissen|dechiree?|arrachee?|strappat[oa]|rott[oa]|rasgad[oa]|rot[oa]|fragmentary|fragmentarisch|fragmentaire|frammentari[oa]|fragmentari[oa]|fragmentad[oa]|fragmentarisk|afrevet|ufuldstaendig\p{L}*|ufullstendig\p{L}*|unvollstandig|incomplete?|incomplet[oa]?)\)?$/u;
 /** From the middle of one row to that of the next. */
 const CENTRES =
-  /,? ?\(?(?<!\p{L})(?:(?:on|at|between) cent(?:re|er)s?|o\.c\.|(?:von )?mitte zu mitte|d'axe (?:en|a) axe|axe a axe|entre ejes|(?:de )?eje a eje|c\/c|(?<=mm )cent(?:re|er)s|a ejes|(?:da|de) centro a centro|centro a centro|(?:fra )?midte til midte)(?!\p{L})\)?/gu;
+  /,? ?\(?(?<!\p{L})(?:(?:on|at|between) cent(?:re|er)s?|o\.c\.|(?:von )?mitte zu mitte|d'axe (?:en|a) axe|axe a axe|entre ejes|tra i centri|entre centros|entre centres|zwischen den mitten|mellem midterne|(?:de )?eje a eje|c\/c|(?<=mm )cent(?:re|er)s|a ejes|(?:da|de) centro a centro|centro a centro|(?:fra )?midte til midte)(?!\p{L})\)?/gu;
 
 const KNOTS =
   /(?<!\p{L})(?:(?:von |de |da |fra )?(?:knot|knoten|noeud|nodo|nudo|knude|knute) (?:to|zu|a|til) (?:knot|knoten|noeud|nodo|nudo|knude|knute))(?!\p{L})/gu;

@@ -69,6 +69,12 @@ export function nothingInWords(text: string, attribute: AttributeDefinition): No
       state: 'not-observed',
       note: readAs('nothing-in-words', `${quote(text)} names the thing, and that nothing is known of it`),
     };
+  // Of preservation "very charred" is the mode, and no reason why nobody could tell.
+  if (attribute.vocabulary === 'preservation' && words.some((word) => DAMAGED.test(word))) return null;
+  if (reasonAndNothing(text, attribute)) {
+    const why = `${quote(text)} says why nothing could be told`;
+    return { state: 'not-observed', note: readAs('nothing-in-words', why) };
+  }
   const kinds: Kind[] = [];
   for (const word of words) {
     const kind = kindOf(word, named, own);
@@ -81,6 +87,21 @@ export function nothingInWords(text: string, attribute: AttributeDefinition): No
   if (said === null || (said === 'absent' && !ABSENT_THERE(attribute))) return null;
   const why = `${quote(text)} read as ${said === 'absent' ? 'looked for and absent' : 'not observed'}`;
   return { state: said, note: readAs(said === 'absent' ? 'absent-in-words' : 'nothing-in-words', why) };
+}
+
+/** "Charred, not readable", "verkohlt, nicht bestimmbar": what happened to it, and that nobody could tell. */
+function reasonAndNothing(text: string, attribute: AttributeDefinition): boolean {
+  const [reason = '', said = '', ...more] = text.split(/[,;] ?/u);
+  const words = wordsOf(reason);
+  if (more.length > 0 || said === '' || words.length === 0) return false;
+  const damage = words.some((word) => DAMAGED.test(word));
+  const only = words.every((word) => DAMAGED.test(word) || TOO.test(word) || isFilling(word));
+  return (
+    damage &&
+    only &&
+    (readNothing(said, 'without absent')?.state === 'not-observed' ||
+      nothingInWords(said, attribute)?.state === 'not-observed')
+  );
 }
 
 /** "Vello: n.d.", "twist n.v.": the thing named, and behind it a sign for nothing. */
@@ -145,7 +166,7 @@ function stateOf(kinds: readonly Kind[]): NothingSaid['state'] | null {
 
 /** An uncertain name is none; an uncertain twist is one. */
 const UNCERTAIN = stems(
-  'uncertain unsicher\\p{L}* fraglich\\p{L}* incertaine?s? incert[oaie] inciert[oa]s? usikke[rt]\\p{L}* doubtful',
+  'uncertain unsicher\\p{L}* fraglich\\p{L}* incertaine?s? incert[oaie] inciert[oa]s? usikke[rt]\\p{L}* doubtful uviss?t?',
 );
 const OWN_NOUNS = new WeakMap<AttributeDefinition, ReadonlySet<string>>();
 

@@ -17,7 +17,7 @@ const REPLACED = stems(
   'rust\\p{L}* (?:\\p{L}+)?rost rouille ruggine jernrust mineral\\p{L}* corro[ds]\\p{L}* corrosion\\p{L}* korro\\p{L}* oxi\\p{L}* oxyd\\p{L}* pseudomorph\\p{L}* ankorro\\p{L}* replaced remplacee?s? ersetzt\\p{L}* sostituit[oaie] sustituid[oa]s? erstattet salts? salze[n]? sels sali (?:kupfer|eisen|silber|bronze|kobber|jern)sal[tz]\\p{L}* (?:kupfer|eisen|silber|kobber|jern)(?:korro|mineral|oxid)\\p{L}*',
 );
 const BESIDE = stems(
-  'salts? salz\\p{L}* products? produ\\p{L}* produkt\\p{L}* sels? sali sales salte contact kontakt contatto contacto con sobre su durch ved on through durch near object gegenstand\\p{L}* objet oggetto objeto genstand alloy legierung alliage lega aleacion preserved erhalten\\p{L}* conservee?s? conservat[oaie] conservad[oa]s? bevaret partly teilweise',
+  'next da knife blade buckle brooch pin sword ring messer klinge schnalle fibel fibula couteau fibule coltello cuchillo kniv nal salts? salz\\p{L}* products? produ\\p{L}* produkt\\p{L}* sels? sali sales salte contact kontakt contatto contacto con sobre su durch ved on through durch near object gegenstand\\p{L}* objet oggetto objeto genstand alloy legierung alliage lega aleacion preserved erhalten\\p{L}* conservee?s? conservat[oaie] conservad[oa]s? bevaret partly teilweise',
 );
 
 const CHARRED = stems(
@@ -27,7 +27,7 @@ const WET = stems(
   'wet waterlogged feucht\\p{L}* nass\\p{L}* wassergesattigt\\p{L}* wassergelagert\\p{L}* vandlejret vannlagret gorgee?s? humides? humide imbibee?s? bagnat[oa] umid[oa] imbibit[oaie] intris[oa] humed[oa] empapad[oa] anegad[oa] saturad[oa] vad vandmaettet vannmettet vat',
 );
 const WATER = stems(
-  'soft weich mou molle morbid[oa] bland[oa] blod water wasser eau acqua agua vand vann environment milieu medio ambiente miljo boden feuchtboden sediment preserved erhalten\\p{L}* conservee?s? conservat[oaie] conservad[oa]s? bevaret bevart kept conditions geborgen recovered found gefunden fund trouvee?s? rinvenut[oaie] fundet',
+  'soft weich mou molle morbid[oa] bland[oa] blodt? water wasser eau acqua agua vand vann environment milieu medio ambiente miljo boden feuchtboden sediment preserved erhalten\\p{L}* conservee?s? conservat[oaie] conservad[oa]s? bevaret bevart kept conditions geborgen recovered found gefunden fund trouvee?s? rinvenut[oaie] fundet',
 );
 
 /** The term that a sentence of known words names, or null. */
@@ -81,7 +81,7 @@ const MODES: readonly (readonly [RegExp, string])[] = [
   [stems('minerali[sz]\\p{L}* mineralisiert\\p{L}* pseudomorph\\p{L}*'), 'mineralised'],
 ];
 const FOUND_IN = stems(
-  'clay ceramics? pottery daub sherds? vessel ton keramik lehm scherbe argile ceramique terre cuite argilla ceramica terracotta barro arcilla adobe ler lerkar skar keramikk found gefunden trouvee?s? rinvenut[oaie] hallad[oa]s? fundet finds? fund context kontext contexte cave house fire soft hausbrand brand weich mou molle morbid[oa] bland[oa] blod hohle grotte grotta cueva hule zustand etat stato estado fragile brittle bruchig\\p{L}* sprod\\p{L}* friable cassante?s? fragil[ei]?s? skort? totalmente parcialmente parzialmente delvist geborgen recovered only nur seule?s? solo kun bare seulement soltanto fragment\\p{L}* frammen\\p{L}* textil\\p{L}* tekstil\\p{L}* completely partly fully vollstandig teilweise entierement completement completamente helt delvis slightly leicht legerement leggermente ligeramente let lett tesson\\p{L}* cocci[oi]? potsherd\\p{L}*',
+  'clay ceramics? pottery daub sherds? vessel ton keramik lehm scherbe argile ceramique terre cuite argilla ceramica terracotta barro arcilla adobe ler lerkar skar keramikk found gefunden trouvee?s? rinvenut[oaie] hallad[oa]s? fundet finds? fund context kontext contexte cave very sehr tres molto muy meget hard hart dur[oae]? partiellement incendi[eo]? ild house fire soft hausbrand brand weich mou molle morbid[oa] bland[oa] blod hohle grotte grotta cueva hule zustand etat stato estado fragile brittle bruchig\\p{L}* sprod\\p{L}* friable cassante?s? fragil[ei]?s? skort? totalmente parcialmente parzialmente delvist geborgen recovered only nur seule?s? solo kun bare seulement soltanto fragment\\p{L}* frammen\\p{L}* textil\\p{L}* tekstil\\p{L}* completely partly fully vollstandig teilweise entierement completement completamente helt delvis slightly leicht legerement leggermente ligeramente let lett tesson\\p{L}* cocci[oi]? potsherd\\p{L}*',
 );
 
 function onlyOne(words: readonly string[]): string | null {

@@ -19,10 +19,10 @@ export interface WordedTerm {
 
 /** Where a thing is on its piece says nothing of its kind. */
 const PLACE =
-  /[,;]? ?(?<!\p{L})(?:\(?(?:on |at |auf |am |an |à |a |en |på |i |sur )?(?:the |der |dem |le |la |il |los? |den )?(?:left|right|top|bottom|upper|lower|one side|both sides|one edge|both edges|sx|dx|sin\.|izq\.|dcha\.|li\.|re\.|links|rechts|oben|unten|beidseitig|einseitig|linke?r?|rechte?r?|gauche|droite|sinistra|destra|izquierd[ao]|derech[ao]|venstre|højre|høyre|1 side|2 sides|1 Seite|2 Seiten)(?: (?:side|edge|Seite|Kante|côté|lato|lado|side))?\)?)(?!\p{L})/giu;
+  /[,;]? ?(?<!\p{L})(?:\(?(?:on |at |auf |am |an |à |a |en |på |i |sur |su )?(?:the |der |dem |le |la |il |los? |den )?(?:(?:des )?deux côtés|beiden Seiten|entrambi i lati|ambos lados|begge sider|d['’]un côté|un lato|un lado|left|right|top|bottom|upper|lower|one side|both sides|one edge|both edges|sx|dx|sin\.|izq\.|dcha\.|li\.|re\.|links|rechts|oben|unten|beidseitig|einseitig|linke?r?|rechte?r?|gauche|droite|sinistra|destra|izquierd[ao]|derech[ao]|venstre|højre|høyre|1 side|2 sides|1 Seite|2 Seiten)(?: (?:side|edge|Seite|Kante|côté|lato|lado|side))?\)?)(?!\p{L})/giu;
 /** "Rolled hem", "Rollsaum", "ourlet roulé": how a hem is made keeps it a hem. */
 const HEMMED =
-  /^(?:(?:rolled|narrow|double|single|turned|folded|sewn|stitched|doppelter?|schmaler?|umgeschlagener?) |Roll(?=saum)|Doppel(?=saum)|rulle(?=søm))?(hem|saum|ourlet|dobladillo|sømmet|orlo cucito)(?: (?:roulée?|simple|double|étroite?|enrollado|doble|estrecho|arrotolato|doppio))?$/iu;
+  /^(?:(?:rolled|narrow|double|single|turned|folded|sewn|stitched|doppelter?|schmaler?|umgeschlagener?) |Roll(?=saum)|Doppel(?=saum)|rulle(?=søm))?(hem|saum|ourlet|dobladillo|sømmet|orlo cucito)s?(?:,? (?:sewn|stitched|genäht|cousu|cosido|cucito|roulée?|simple|double|étroite?|enrollado|doble|estrecho|arrotolato|doppio))?$/iu;
 /** The thread of which a way of making it ready is said. */
 const YARN =
   /^(?:(?:the )?(?:yarns?|threads?|fib(?:re|er)s?|fasern?|fäden) (?:is|are|sind|ist) )|^(?:yarns?|threads?|fib(?:re|er)s?|fils?|fibres?|fil[oi]|hilos?|fibras?|garn|tråd\p{L}*) | (?:yarns?|threads?|fib(?:re|er)s?|garne?|fasern?|tråd\p{L}*|fibre?r?)$|(?<=gespleißte?)s?(?: garn| fäden)$/iu;
@@ -41,6 +41,9 @@ const INFLECTED: ReadonlySet<string> = new Set([
   'observedOn',
   'treatment',
 ]);
+const BY_WAY_OF =
+  /^(?:examen|analyse|analisi|análisis|examination|identification|Bestimmung|undersøgelse) (?:au|à l['’]|al|par|by|con|mit|im|am|med|i|under the) ?/iu;
+const ALONE = /^(?:only|nur|kun|solo|sólo|seulement|uniquement) |,? (?:only|seulement|solamente|soltanto)$/iu;
 const PLACED: ReadonlySet<string> = new Set(['edge', 'knot', 'stitch']);
 
 /** Reads a term among known words: a fibre with its method, a mode of preservation with its metal, an edge with its side. */
@@ -60,7 +63,7 @@ export function termInWords(text: string, vocabulary: Vocabulary): WordedTerm | 
   }
   const bare =
     vocabulary.id === 'fibreMethod'
-      ? text.replace(ANALYSIS, '').trim()
+      ? text.replace(ANALYSIS, '').replace(BY_WAY_OF, '').replace(ALONE, '').trim()
       : vocabulary.id === 'processing'
         ? text.replace(YARN, '').trim()
         : PLACED.has(vocabulary.id)

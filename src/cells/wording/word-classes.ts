@@ -25,7 +25,7 @@ export const MODAL = stems(
 export const OBSERVING =
   stems(`visib\\p{L}* sichtbar\\p{L}* visuell einsehbar moglich possible possibile posible mulig\\p{L}* fechar fechad[oa] discern\\p{L}* readable lesbar\\p{L}* legg?ib\\p{L}* lisib\\p{L}* erkenn\\p{L}*
   beurteil\\p{L}* bestimm\\p{L}* determin\\p{L}* observ\\p{L}* osserv\\p{L}* beobacht\\p{L}* measur\\p{L}* mess(?:bar|en)\\p{L}* gemessen mesur\\p{L}* misur\\p{L}* medi(?:ble|do|da|bles|r)
-  zahlbar\\p{L}* gezahlt auszahlbar count(?:able|ed)? compt\\p{L}* contabil\\p{L}* conteggi\\p{L}* conta(?:r|ble|bile|to|ta|do|da)? talt taell\\p{L}* telles telle recognis\\p{L}* recogniz\\p{L}* reconn\\p{L}* riconosc\\p{L}* reconoc\\p{L}*
+  zahlen contare contar taelle zahlbar\\p{L}* gezahlt auszahlbar count(?:able|ed)? compt\\p{L}* contabil\\p{L}* conteggi\\p{L}* conta(?:r|ble|bile|to|ta|do|da)? talt taell\\p{L}* telles telle recognis\\p{L}* recogniz\\p{L}* reconn\\p{L}* riconosc\\p{L}* reconoc\\p{L}*
   record\\p{L}* registr\\p{L}* erfasst dokumentiert document\\p{L}* aufgenommen releve\\p{L}* rilev\\p{L}* rilevabil\\p{L}* angegeben indiqu\\p{L}* indicat\\p{L}* indicad\\p{L}* oplyst oppgitt angivet noted vermerkt notat[oa] anotad[oa]
   identif\\p{L}* identifi\\p{L}* feststell\\p{L}* festgestellt ermittel\\p{L}* known bekannt connue?s? not[oaie] conocid[oa]s? kendt kjent synlig\\p{L}* bestemt bestemmes malt males malbar\\p{L}* sikkert
   available verfugbar disponib\\p{L}* tilgaengelig disting\\p{L}* unterscheid\\p{L}* ascertain\\p{L}* assess\\p{L}* evaluat\\p{L}* apprecia\\p{L}* valutab\\p{L}* valorab\\p{L}* perceptib\\p{L}* apparent\\p{L}* stated given specif\\p{L}* precis\\p{L}* tolk\\p{L}* erkendes ses ve ven afgor\\p{L}* avgjor\\p{L}* ju[dg]g\\p{L}* jugee?s? giudic\\p{L}* juzg\\p{L}* vurderes fastslas seen gesehen vue?s? vist[oaie] dated daterbar daterbart dateret datert datierbar datiert datable databile datat[oa] datad[oa] datee? date assigned zugeordnet asignad[oa]s? assegnat[oaie] tildelt attribu\\p{L}* zugewiesen zuweisbar henfort localis\\p{L}* lokalis\\p{L}* phased stratif\\p{L}*`);
@@ -68,11 +68,14 @@ export const DAMAGED = stems(
 );
 
 /** "Too fine to count": of itself no damage. */
-export const FINE = stems('fine? fein\\p{L}* fins? fin[eiao]s? dense dicht\\p{L}* dens[oaei]s? tight taet');
+export const FINE = stems(
+  'serree?s? fitt[oaie] tett? fine? fein\\p{L}* fins? fin[eiao]s? dense dicht\\p{L}* dens[oaei]s? tight taet',
+);
 
 /** Small words and nouns that change nothing about it. */
 const FILLING =
   stems(`a an the any more longer mehr nicht-mehr plus piu mas ya mer laengere lenger kan can could be been was were is are wird werden wurde ist sind war est sont ete etre e il la le les lo los el i gli delle dei degli dell della de des du d l der die das den dem del della di von of af av to zu a se si s at in im en au am an on for pour per para som um auf mit et und and y og with not-yet yet noch bisher encore ancora aun enda endnu due genau exactly exactement esattamente exactamente secure\\p{L}* sicher surement clearly klar eindeutig deutlich clairement chiaramente claramente tydeligt sikkert now nu heute actuellement
+  warps? wefts? kette schuss chaine trame ordito trama urdimbre trend islaet skud
   by with from beside near sur su sul sulla sulle auf unter over under pa ved fra bei vom zur zum par dans sopra sobre nel nella
   por aus out wegen because due causa cause grund korrosion corrosion\\p{L}* corrosione corrosi?on dirt soil schmutz erde sediment salete terre terra sporco tierra suciedad snavs jord wear usure patina degrado deterioro degradation either each consolidant\\p{L}* festigungsmittel consolidante?s? incrost\\p{L}* incrust\\p{L}* concretion\\p{L}* concrezioni verkrustung\\p{L}*
   peut pu puo puede poder konnte kann pourrait potuto ha hat est-pas qu que`);
