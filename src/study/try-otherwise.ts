@@ -3,6 +3,7 @@ import type { RegisteredAnalysis } from '../analyses/register.ts';
 import { InputError } from '../errors.ts';
 import { certaintiesIn, inputOf, namesIn } from './analysis-input.ts';
 import { changeOf } from './change-of.ts';
+import { lookAlikesAsOne } from './look-alikes-as-one.ts';
 import { namesAsOne, type Spelled } from './names-as-one.ts';
 import type { Tried, WhatIf } from './otherwise.ts';
 import type { Material, Progress } from './prepare.ts';
@@ -38,7 +39,12 @@ export function tryOtherwise(
   const certainties = certaintiesIn(analysis, options);
   const report = () => onProgress(0.99, 'asking it otherwise');
   const { used, named } = restsOn(prepared, entry, analysis, files);
-  const open = [...apart, ...whatIfs(prepared, used, named, verdict !== null)];
+  const judged = verdict !== null;
+  const open = [
+    ...apart,
+    ...whatIfs(prepared, used, named, judged),
+    ...(judged ? lookAlikesAsOne(prepared, used, analysis.kind) : []),
+  ];
   const tryOne = (whatIf: WhatIf): readonly Tried[] => {
     report();
     try {

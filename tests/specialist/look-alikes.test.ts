@@ -89,6 +89,30 @@ describe('terms that another may hide behind', () => {
       };
       return analyse(prepareStudy(checkStudy(study, 'study.json'), files), files).analyses;
     };
+    /** Twelve finds a place, with counts, dates and coordinates. */
+    const answerTo = (question: object, places: readonly (readonly [string, readonly string[]])[]) => {
+      const rows = places.flatMap(([site, all], place) =>
+        Array.from(
+          { length: 12 },
+          (_, i) =>
+            `${site}${i},${site},${all[i % all.length]},${6 + ((i * 5 + place * 3) % 9)},${i < 6 ? '400 BC' : '200 BC'},4${place},1${place}`,
+        ),
+      );
+      const head = 'Find no.,Site,Structure,warp/cm,date,latitude,longitude';
+      const files = new Map([['a.csv', new TextEncoder().encode([head, ...rows].join('\n'))]]);
+      const study = {
+        title: 't',
+        sources: [{ file: 'a.csv' }],
+        witness: { is: 'row' },
+        analyses: [{ id: 'asked', ...question }],
+      };
+      return analyse(prepareStudy(checkStudy(study, 'study.json'), files), files).analyses.asked!;
+    };
+    const asked = (question: object, holm: readonly string[], ness: readonly string[]) =>
+      answerTo(question, [
+        ['Holm', holm],
+        ['Ness', ness],
+      ]).words.unless;
     const turnOf = (unless: readonly { what: string; size: string; overturns: boolean }[]) =>
       unless.find(({ what }) => what.includes('which a piece may show alike'));
 
@@ -113,6 +137,46 @@ describe('terms that another may hide behind', () => {
     it('the likeness of assemblages says what it would be', () => {
       const { alike } = answers(['linking', 'linking', 'tabby'], ['sprang', 'sprang', 'tabby']);
       expect(turnOf(alike!.words.unless)?.size).toContain('most alike');
+    });
+
+    it.each([
+      ['standing', { kind: 'standing', among: 'site', site: 'Holm', of: 'structure', resamples: 199 }],
+      ['contrast', { kind: 'contrast', of: ['density1'], by: 'structure' }],
+      ['chronology', { kind: 'chronology', of: 'structure', places: 'site', draws: 5, relabellings: 99 }],
+      ['map', { kind: 'map', of: 'structure', deals: 199 }],
+      ['placement', { kind: 'placement', find: { structure: 'sprang', density1: '9' }, labels: ['site'] }],
+      ['grouping', { kind: 'grouping', resamples: 20 }],
+    ])('%s is asked again with both as one, and says what it then is', (_, question) => {
+      const turn = turnOf(asked(question, ['linking', 'sprang', 'tabby'], ['sprang', 'linking', 'coiled']));
+      expect(turn?.what).toMatch(/^Linking and sprang \(\d+ finds and \d+\), which a piece may show alike/);
+      expect(turn?.size).not.toBe('');
+    });
+
+    it('a verdict that turns with them says that it hangs on telling them apart', () => {
+      const { words } = answerTo(
+        { kind: 'standing', among: 'site', site: 'Holm', of: 'structure', resamples: 199 },
+        [
+          ['Holm', ['linking']],
+          ['Ness', ['sprang']],
+          ['Ford', ['linking', 'tabby', 'tabby', 'tabby']],
+        ],
+      );
+      expect(turnOf(words.unless)).toMatchObject({ overturns: true });
+      expect(`${words.answer} ${words.because.join(' ')}`).toMatch(/look-alikes|linking and sprang/i);
+    });
+
+    it('and is not where either is too rare to carry a verdict', () => {
+      const question = { kind: 'contrast', of: ['density1'], by: 'structure' };
+      const rare = ['sprang', ...Array.from({ length: 11 }, () => 'linking')];
+      expect(
+        turnOf(
+          asked(
+            question,
+            rare,
+            Array.from({ length: 12 }, () => 'tabby'),
+          ),
+        ),
+      ).toBeUndefined();
     });
 
     it('and nothing is said where only one of them is counted', () => {

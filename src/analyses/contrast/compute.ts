@@ -5,6 +5,7 @@ import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column } from '../../fragments/table.ts';
 import type { AnalysisInput, SetAside } from '../contract.ts';
 import { marksOf } from '../shared/figure/marks.ts';
+import { withKindsBeside } from '../shared/kinds-beside.ts';
 import { type Computed, contrastAttribute } from './computed.ts';
 import type { ContrastFound } from './found.ts';
 import { guarded } from './guarded.ts';
@@ -20,7 +21,8 @@ import { contrastTogether } from './together.ts';
  * @throws InputError for kinds alone (that is a crosstab), for text, and when fewer than two groups
  * have values.
  */
-export function computeContrast(input: AnalysisInput, options: ContrastOptions): ContrastFound {
+export function computeContrast(asked: AnalysisInput, options: ContrastOptions): ContrastFound {
+  const input = withKindsBeside(asked, [options.by], options.of);
   const { records, register, unit } = input;
   const columns = [...new Set(options.of)].map((id) =>
     contrastable(requireColumn(records, id, register), id),

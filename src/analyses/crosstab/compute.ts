@@ -8,6 +8,7 @@ import type { AnalysisInput } from '../contract.ts';
 import { lookAlikeKinds } from '../look-alike-kinds.ts';
 import { partedInput, recordsFor } from '../mixtures-option.ts';
 import { marksOf } from '../shared/figure/marks.ts';
+import { withKindsBeside } from '../shared/kinds-beside.ts';
 import { bothAtLevel, lackingAtLevel } from '../shared/level/counted.ts';
 import { levelSaid } from '../shared/level/said.ts';
 import { isMentioned } from '../shared/mentioned.ts';
@@ -35,7 +36,13 @@ const DF_THAT_HOLD = 6;
  *
  * @throws InputError for numbers, and when either attribute has fewer than two values.
  */
-export function computeCrosstab(asked: AnalysisInput, options: CrosstabOptions): CrosstabFound {
+export function computeCrosstab(given: AnalysisInput, options: CrosstabOptions): CrosstabFound {
+  const both = [options.rows, options.columns];
+  const asked = withKindsBeside(
+    given,
+    both,
+    both.filter((id) => id !== 'kind'),
+  );
   const { input, parts, counted: mixtures } = partedInput(asked, [options.rows, options.columns], options);
   const { records, register, unit, random } = input;
   const counted = bothAtLevel(records, options.rows, options.columns, register, options.level);

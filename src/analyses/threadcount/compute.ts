@@ -6,6 +6,7 @@ import { quantile } from '../../numerics/describing/quantile.ts';
 import { adjustP } from '../../numerics/tests/adjust.ts';
 import { pooledCorrelation } from '../../numerics/tests/rank-correlation-limits.ts';
 import type { AnalysisInput, Unavailable } from '../contract.ts';
+import { withKindsBeside } from '../shared/kinds-beside.ts';
 import { toldAt } from '../verdicts.ts';
 import type {
   Derived,
@@ -30,7 +31,8 @@ const FOLLOWS = ['balance', 'cover1', 'cover2', 'openness'];
  *
  * @throws InputError for a measurement that no source records or that is not a number.
  */
-export function computeThreadcount(input: AnalysisInput, options: ThreadcountOptions): ThreadcountFound {
+export function computeThreadcount(asked: AnalysisInput, options: ThreadcountOptions): ThreadcountFound {
+  const input = withKindsBeside(asked, [options.by, ...options.within], [options.x, options.y]);
   const { records, unit, random } = input;
   const gathered = gatherPoints(input, options);
   const { x, y, points } = gathered;
