@@ -1,4 +1,4 @@
-import { AMBIGUOUS_TERMS } from '../../src/attributes/ambiguous.ts';
+import { AMBIGUOUS_TERMS } from '../../src/attributes/ambiguous/terms.ts';
 import type { AttributeDefinition, OrientedBy, Term, Vocabulary } from '../../src/attributes/definition.ts';
 import { LOOK_ALIKES } from '../../src/attributes/look-alikes.ts';
 import { METHOD_REACH } from '../../src/attributes/method-reach.ts';

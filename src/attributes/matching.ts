@@ -1,5 +1,6 @@
 import { abbreviatedFrom, type Whole } from './abbreviated.ts';
-import { AMBIGUOUS_HEADERS, AMBIGUOUS_TERMS } from './ambiguous.ts';
+import { AMBIGUOUS_HEADERS } from './ambiguous/headers.ts';
+import { AMBIGUOUS_TERMS } from './ambiguous/terms.ts';
 import type { AttributeDefinition, DescriptionWord, Register, Vocabulary } from './definition.ts';
 import { foldText as foldWords, lookupKey, splitWords } from './folding.ts';
 import { splitHeader, type UnitKind, unitKind, withoutInches } from './header.ts';

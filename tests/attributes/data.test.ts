@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { AMBIGUOUS_TERMS } from '../../src/attributes/ambiguous.ts';
+import { AMBIGUOUS_TERMS } from '../../src/attributes/ambiguous/terms.ts';
 import { lookupKey, splitWords } from '../../src/attributes/folding.ts';
 import { splitHeader, unitKind } from '../../src/attributes/header.ts';
 import { defaultRegister } from '../../src/attributes/register.ts';

@@ -24,7 +24,13 @@ const run = (text: string, analyses: readonly object[]) => {
 };
 const textOf = ({ tables, words }: { tables: unknown; words: unknown }) => JSON.stringify([tables, words]);
 
-const WEAVES = ['balanced tabby', 'weft-faced tabby', 'balanced tabby', 'weft-faced tabby', 'balanced 2/2 twill'];
+const WEAVES = [
+  'balanced tabby',
+  'weft-faced tabby',
+  'balanced tabby',
+  'weft-faced tabby',
+  'balanced 2/2 twill',
+];
 const faced = (more: (i: number) => string, head: string) => table(WEAVES, more, head);
 
 describe('kinds by which measures are compared', () => {
@@ -43,9 +49,35 @@ describe('kinds by which measures are compared', () => {
     expect(textOf(found.kinds!)).toContain('weft-faced tabby');
   });
 
-  it.each(['counts', 'weft'])('counts (%s) go by the structure alone: face says them again', (id) => {
-    expect(textOf(found[id]!)).toContain('tabby');
-    expect(textOf(found[id]!)).not.toContain('weft-faced tabby');
+  it('a count goes by the structure alone: face says it again', () => {
+    expect(textOf(found.weft!)).toContain('tabby');
+    expect(textOf(found.weft!)).not.toContain('weft-faced tabby');
+  });
+
+  it('both counts are looked at within kinds with and without the face that their ratio tells', () => {
+    const { columns, rows } = found.counts!.tables.within!;
+    const at = columns.findIndex(({ id }) => id === 'within');
+    expect(rows.map((row) => row[at])).toEqual(['Kind of fabric', 'Kind of fabric without face']);
+    expect(textOf(found.counts!)).toContain('weft-faced tabby');
+  });
+
+  it('what only the ratio of a face makes rise together within kinds is not shown to', () => {
+    // Independent counts, and a face that is told by their ratio alone.
+    const drawn = (i: number) => [6 + ((i * 7) % 13), 6 + ((i * 11 + 5) % 13)] as const;
+    const lines = Array.from({ length: 169 }, (_, i) => {
+      const [warp, weft] = [drawn(i % 13)[0], drawn(Math.floor(i / 13))[1]];
+      return `F${i},F${i},Ness,${weft / warp > 1 ? 'weft-faced tabby' : 'balanced tabby'},${warp},${weft}`;
+    });
+    const twills = Array.from(
+      { length: 26 },
+      (_, i) => `T${i},T${i},Ness,balanced 2/2 twill,${drawn(i % 13)[0]},${drawn(i)[1]}`,
+    );
+    const text = ['find no.,item,site,structure,warp/cm,weft/cm', ...lines, ...twills].join('\n');
+    const { counts } = run(text, [{ id: 'counts', kind: 'threadcount', draws: 5 }]);
+    const { columns, rows } = counts!.tables.within!;
+    const told = columns.findIndex(({ id }) => id === 'told');
+    expect(rows.map((row) => row[told])).toEqual(['told apart', 'not told apart']);
+    expect(counts!.words.answer).not.toContain('within one kind of fabric');
   });
 
   it('a facet is not crossed with the kind that holds it', () => {

@@ -47,8 +47,8 @@ describe('kinds where a study names none', () => {
     table({ Ness: ['open twining', 'close twining', 'tabby'], Holm: ['twining', 'twining', 'tabby'] }),
   );
 
-  it.each(['map', 'standing', 'chronology'])('%s counts the openness that both places recorded', (id) => {
-    expect(both[id]!.options.of).toBe('kind');
+  it.each(ANALYSES.map(({ id }) => id))('%s counts the openness that both places recorded', (id) => {
+    expect(both[id]!.options[id === 'threadcount' ? 'by' : 'of']).toBe('kind');
     expect(textsOf(both, id)).toContain('open twining');
     // A map colours by one kind alone.
     if (id !== 'map') expect(textsOf(both, id)).toContain('close twining');

@@ -1,4 +1,5 @@
-import { KIND, kindsBeside } from '../../fragments/kinds/kinds.ts';
+import { viewItems } from '../../fragments/items/items.ts';
+import { KIND, kindsBeside, type Restating, restates } from '../../fragments/kinds/kinds.ts';
 import type { AnalysisInput } from '../contract.ts';
 
 /**
@@ -7,19 +8,24 @@ import type { AnalysisInput } from '../contract.ts';
  *
  * @param by groupings that are asked for; where the kind is none of them nothing changes.
  * @param about attributes that are compared.
+ * @param how whether what follows from any of them goes, or only what follows from all together.
  */
 export function withKindsBeside(
   input: AnalysisInput,
   by: readonly string[],
   about: readonly string[],
+  how: Restating = 'any',
 ): AnalysisInput {
-  const { fragments, records, register } = input;
+  const { fragments, records, register, unit } = input;
   if (!by.includes(KIND) || !records.columns.has(KIND)) return input;
-  const of = kindsBeside(records, about, register);
+  const facets = [...records.columns.values()].filter(({ attribute }) => attribute.facet !== undefined);
+  if (!facets.some(({ attribute }) => restates(attribute.id, about, how))) return input;
+  // Composed of the fragments and gathered by item, as the study does it.
+  const of = kindsBeside(fragments, about, register, how);
   return {
     ...input,
     register: of.register,
-    records: of.table,
-    fragments: fragments === records ? of.table : kindsBeside(fragments, about, register).table,
+    fragments: of.table,
+    records: unit === 'item' ? viewItems(of.table, of.register) : of.table,
   };
 }

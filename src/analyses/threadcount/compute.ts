@@ -1,6 +1,7 @@
 import { pointOf } from '../../fragments/accessors.ts';
 import { countBehind } from '../../fragments/behind.ts';
 import { groupRows } from '../../fragments/groups.ts';
+import { KIND, restates } from '../../fragments/kinds/kinds.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import { quantile } from '../../numerics/describing/quantile.ts';
 import { adjustP } from '../../numerics/tests/adjust.ts';
@@ -31,8 +32,7 @@ const FOLLOWS = ['balance', 'cover1', 'cover2', 'openness'];
  *
  * @throws InputError for a measurement that no source records or that is not a number.
  */
-export function computeThreadcount(asked: AnalysisInput, options: ThreadcountOptions): ThreadcountFound {
-  const input = withKindsBeside(asked, [options.by, ...options.within], [options.x, options.y]);
+export function computeThreadcount(input: AnalysisInput, options: ThreadcountOptions): ThreadcountFound {
   const { records, unit, random } = input;
   const gathered = gatherPoints(input, options);
   const { x, y, points } = gathered;
@@ -46,9 +46,10 @@ export function computeThreadcount(asked: AnalysisInput, options: ThreadcountOpt
     relationOf(itemPairs(own, itemOf), { confidence, random: random.stream(`group ${group}`) }),
   );
   const adjusted = adjustedOf(relations);
-  const within = [options.by, ...options.within.filter((id) => id !== options.by)].flatMap((id) =>
-    withinOf(input, id, points, itemOf, all, options),
-  );
+  const within = [options.by, ...options.within.filter((id) => id !== options.by)].flatMap((id) => [
+    ...withinOf(input, id, points, itemOf, all, options),
+    ...(id === KIND ? withinKindsBeside(input, points, itemOf, all, options) : []),
+  ]);
   const rows = points.map(({ row }) => row);
   const positive = points.every((point) =>
     [point.x, point.y].every(({ low, point: at }) => at > 0 && low >= 0),
@@ -75,7 +76,10 @@ export function computeThreadcount(asked: AnalysisInput, options: ThreadcountOpt
     ),
     all,
     within,
-    verdict: verdictOf(all, within[0]),
+    verdict: verdictOf(
+      all,
+      within.filter(({ attribute }) => attribute === options.by),
+    ),
     logarithmic,
     ratio: sameUnit ? ratioOf(pairs, confidence) : null,
     derived: derivedOf(input, points),
@@ -152,21 +156,48 @@ function withinOf(
   ];
 }
 
-function verdictOf(all: Relation, within: Within | undefined): RelationVerdict {
-  const pooled = within === undefined || 'why' in within.pooled ? null : within.pooled;
+/** Within kinds with and without the face that both counts tell: what only one of them shows is not shown. */
+function verdictOf(all: Relation, groups: readonly Within[]): RelationVerdict {
+  const [within] = groups;
   if (typeof all.rho !== 'number') return 'cannot be told';
-  const inside =
-    within?.told === 'told apart' && pooled !== null
-      ? pooled.rho > 0
-        ? 'rise together'
-        : 'run against each other'
-      : null;
+  const directions = new Set(groups.map(directionOf));
+  const [inside = null] = directions.size === 1 ? directions : [];
   const outside =
     all.told === 'told apart' ? (all.rho > 0 ? 'rise together' : 'run against each other') : null;
   if (outside === null) return inside === null ? 'not told apart' : `${inside} within groups`;
   if (inside === outside) return outside;
   if (inside !== null) return `${inside} within groups`;
   return within?.overturns === true ? `${outside} across groups` : outside;
+}
+
+function directionOf({ told, pooled }: Within): 'rise together' | 'run against each other' | null {
+  if (told !== 'told apart' || 'why' in pooled) return null;
+  return pooled.rho > 0 ? 'rise together' : 'run against each other';
+}
+
+/**
+ * The kinds again without the facets that follow from both measurements together: face is told by the ratio of the
+ * counts, and within one ratio both rise together for that alone. Nothing where no such facet is recorded or derived.
+ */
+function withinKindsBeside(
+  input: AnalysisInput,
+  points: Gathered['points'],
+  itemOf: (point: RecordPoint) => string,
+  all: Relation,
+  options: ThreadcountOptions,
+): Within[] {
+  const compared = [options.x, options.y];
+  const beside = withKindsBeside(input, [KIND], compared, 'all');
+  if (beside === input) return [];
+  const left = [...input.records.columns.values()]
+    .filter(({ attribute }) => attribute.facet !== undefined && restates(attribute.id, compared, 'all'))
+    .map(({ attribute }) => attribute.label.toLowerCase());
+  return withinOf(beside, KIND, points, itemOf, all, options).map((one) => ({
+    ...one,
+    label: `${one.label} without ${left.join(' and ')}`,
+    // The verdict rests on both ways already.
+    overturns: false,
+  }));
 }
 
 function derivedOf({ records }: AnalysisInput, points: Gathered['points']): Derived[] {

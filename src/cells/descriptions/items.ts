@@ -47,7 +47,12 @@ export function itemsOf(text: string, lexicon: Lexicon, own: Own): readonly Item
   for (let at = 0; at < all.length; ) {
     const met = phraseAt(all, at, lexicon, own);
     if (met !== null) {
-      if (met.senses !== 'ignored') items.push({ kind: 'term', text: met.text, senses: met.senses });
+      if (met.senses !== 'ignored')
+        items.push({
+          kind: 'term',
+          text: met.text,
+          senses: met.senses.filter(safeBehind(all[at - 1], all[at]!, met.length)),
+        });
       at += met.length;
       continue;
     }
@@ -56,6 +61,12 @@ export function itemsOf(text: string, lexicon: Lexicon, own: Own): readonly Item
     at += length;
   }
   return items;
+}
+
+/** "R 2/2": behind a letter that nobody knows, an order by itself names no structure. */
+function safeBehind(before: Token | undefined, token: Token, length: number): (sense: Sense) => boolean {
+  const lettered = before?.kind === 'word' && before.folded.length === 1 && !/[sz]/u.test(before.folded);
+  return token.kind === 'order' && length === 1 && lettered ? ({ alone }) => !alone : () => true;
 }
 
 function functionAt(all: readonly Token[], at: number, lexicon: Lexicon): readonly [Item | null, number] {

@@ -25,6 +25,10 @@ const SHORT: readonly (readonly [pattern: RegExp, whole: string])[] = [
   [/(?<![\p{L}\d])w\/(?= ?\p{L})/giu, 'with '],
   [/(?<![\p{L}\d])m\. ?(?=\p{L}{3})/gu, 'mit '],
   [/(?<=\p{L}{3})-?fragment(?:e|en|er|et)?(?!\p{L})/giu, ' fragment'],
+  // "A 1/4 (2)": Atlas with its step; "P 2/2": Panama (German usage, from memory).
+  [/(?<![\p{L}\d])A ?(1[/:][4-9]|[4-9][/:]1)(?: ?\([2-5]\))?(?!\d)/gu, 'Atlas $1'],
+  [/(?<=Atlas ?(?:1[/:][4-9]|[4-9][/:]1)) ?\([2-5]\)/gu, ''],
+  [/(?<![\p{L}\d])P ?(2[/:]2)(?!\d)/gu, 'Panama $1'],
   [/(?<!\d)(\d) (?:over|über|sur|su|sobre) (\d)(?!\d)/giu, '$1/$2'],
   [/(?<=\p{L}{3})b(?:in)?dg(?!\p{L})\.?/giu, 'bindung'],
 ];

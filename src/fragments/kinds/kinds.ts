@@ -40,17 +40,29 @@ export function composeKinds(
  * The kinds without the facets that tell, or follow from, what a question is about: of row spacings the openness, which
  * is read off them. As the study composes them otherwise.
  */
-export function kindsBeside(table: FragmentTable, about: readonly string[], register: Register): Kinds {
-  const rootsOf = (id: string) => [id, ...(COMPUTED_FROM[id] ?? [])];
-  const bound = new Set(about.flatMap(rootsOf));
+export function kindsBeside(
+  table: FragmentTable,
+  about: readonly string[],
+  register: Register,
+  how: Restating = 'any',
+): Kinds {
   const { composedOf: asked, composedIn } = register.attributes.get(KIND) ?? {};
   const language = KIND_LANGUAGES.find((one) => one === composedIn) ?? 'en';
-  return compose(
-    table,
-    register,
-    { asked, language },
-    ({ id }) => !rootsOf(id).some((root) => bound.has(root)),
-  );
+  return compose(table, register, { asked, language }, ({ id }) => !restates(id, about, how));
+}
+
+/**
+ * Which facets say again what a question is about: `any` that follows from one of its attributes, or `all`: only what
+ * follows from each of them, as face does from the counts of both systems together.
+ */
+export type Restating = 'any' | 'all';
+
+/** Whether a facet tells, or follows from, what a question is about. */
+export function restates(facet: string, about: readonly string[], how: Restating = 'any'): boolean {
+  const rootsOf = (id: string) => [id, ...(COMPUTED_FROM[id] ?? [])];
+  const own = rootsOf(facet);
+  const shares = (id: string) => rootsOf(id).some((root) => own.includes(root));
+  return about.length > 0 && (how === 'any' ? about.some(shares) : about.every(shares));
 }
 
 function compose(

@@ -1,5 +1,11 @@
 /** As english.ts, of German catalogues. */
 export const GERMAN = `
+A 1/4 (2) | satin5 | 
+A 4/1 (3) | satin5 | 
+A 1/7 (3) | satin8 | 
+Atlas 1/4 (2) | satin5 | 
+P 2/2 | tabby | g=both
+R 2/2 | - | | ?
 Zwirnbindung | twined |
 Zwirnbindung mit Abstand | twined | o=open
 offene Zwirnbindung | twined | o=open
