@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { claimRow } from '../../src/analyses/claims/reading/claim.ts';
 import { typologyFile } from '../../src/analyses/typology/rules.ts';
 import { sourceProfile } from '../../src/sources/profile/profile.ts';
-import { resultsSchema } from '../../src/study/results-schema.ts';
+import { resultsSchema } from '../../src/study/results/schema.ts';
 import { study } from '../../src/study/schema.ts';
 
 /** File name -> text of every JSON Schema that Thrum publishes, made from the schemas that check the files. */

@@ -1,5 +1,5 @@
 import type { SourceReading } from '../sources/source-reading.ts';
-import { applyRestrictions } from '../study/restrict.ts';
+import { applyRestrictions } from '../study/restriction/restrict.ts';
 
 /**
  * A reading as it is printed or handed on: of rows that their source withholds, no cell stands in the ledger, in the

@@ -1,5 +1,5 @@
 import { inSentence, printBehind, printCount, printList, printTurn } from '../analyses/phrasing.ts';
-import type { AnalysisResult, Results } from '../study/results.ts';
+import type { AnalysisResult, Results } from '../study/results/results.ts';
 import { firstWords, inLines, item, line } from './fitted-lines.ts';
 import { printTable } from './print-table.ts';
 import type { Terminal } from './terminal.ts';

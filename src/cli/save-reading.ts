@@ -46,7 +46,7 @@ export async function writeAsked(
   if (begun !== undefined) await refuseExisting(begun, 'name another file with --save-study');
   const files: [file: string, text: string | Iterable<string>][] = [];
   if (options.ledger !== undefined) {
-    const { applyRestrictions } = await import('../study/restrict.ts');
+    const { applyRestrictions } = await import('../study/restriction/restrict.ts');
     const { ledgerRows } = await import('../report/ledger-rows.ts');
     // Names and places of what a source withholds are in no file that may be handed on.
     const entries = applyRestrictions(

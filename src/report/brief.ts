@@ -1,5 +1,5 @@
 import { printBehind } from '../analyses/phrasing.ts';
-import { serializeResults } from '../study/results-json.ts';
+import { serializeResults } from '../study/results/json.ts';
 import { sha256 } from '../study/sha256.ts';
 import { answerBlock, briefQuestions } from './brief/answers.ts';
 import { BRIEF_STYLE } from './brief/brief-style.ts';

@@ -1,8 +1,8 @@
 import { type NormalisedField, normalisedPieces } from '../sources/formats/normalised-table.ts';
 import { csvPieces } from '../sources/formats/safe-csv.ts';
 import type { Prepared } from '../study/prepare.ts';
-import type { Results } from '../study/results.ts';
-import { resultsPieces } from '../study/results-json.ts';
+import { resultsPieces } from '../study/results/json.ts';
+import type { Results } from '../study/results/results.ts';
 import { VERSION } from '../study/version.ts';
 import { type Finished, type TextContent, wholeTexts } from './file-content.ts';
 import { LEDGER_COLUMNS, ledgerRows } from './ledger-rows.ts';

@@ -1,5 +1,5 @@
 import type { Prepared } from '../study/prepare.ts';
-import type { Results } from '../study/results.ts';
+import type { Results } from '../study/results/results.ts';
 import { escapeHtml, listPart } from './html-parts.ts';
 import { livePart } from './live.ts';
 import { headPart, listedPart, readinessPart } from './page/front-part.ts';

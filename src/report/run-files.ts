@@ -1,5 +1,5 @@
 import type { Prepared } from '../study/prepare.ts';
-import type { Results } from '../study/results.ts';
+import type { Results } from '../study/results/results.ts';
 import { renderBrief } from './brief.ts';
 import { packageFiles } from './data-package.ts';
 import { type TextContent, wholeTexts } from './file-content.ts';

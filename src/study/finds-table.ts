@@ -1,7 +1,7 @@
 import type { ResultTable, TableCell } from '../analyses/contract.ts';
 import { printLevel, printTurn } from '../analyses/phrasing.ts';
 import type { ListedFind } from './listed-finds.ts';
-import type { AnalysisResult } from './results.ts';
+import type { AnalysisResult } from './results/results.ts';
 
 /** One find of a table with its whole answer. */
 export interface PlacedFind extends ListedFind {

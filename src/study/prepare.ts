@@ -16,11 +16,11 @@ import { type CompoundName, compoundNames } from '../sources/names/compound-name
 import { NAMED, type NearNames, nearNames } from '../sources/names/near-names.ts';
 import { nameIn } from '../sources/reading/assemble.ts';
 import type { Fault, LedgerEntry, RowSetAside, SourceReading } from '../sources/source-reading.ts';
-import { coarsenPlaces } from './coarsen.ts';
 import { studyRegister } from './load.ts';
 import { readStudySource, sourceHead, unreadable } from './read-study-source.ts';
-import { applyRestrictions, type Restriction, withheldAside } from './restrict.ts';
-import type { SourceHead } from './results.ts';
+import { coarsenPlaces } from './restriction/coarsen.ts';
+import { applyRestrictions, type Restriction, withheldAside } from './restriction/restrict.ts';
+import type { SourceHead } from './results/results.ts';
 import type { Study } from './schema.ts';
 import { sourceName } from './source-name.ts';
 import type { Sheets } from './workbooks.ts';

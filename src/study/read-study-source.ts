@@ -4,7 +4,7 @@ import { parseJson } from '../sources/formats/parse-json.ts';
 import { checkProfile } from '../sources/profile/profile.ts';
 import { readSource, readTexts } from '../sources/read-source.ts';
 import type { LedgerEntry, SourceReading } from '../sources/source-reading.ts';
-import type { SourceHead } from './results.ts';
+import type { SourceHead } from './results/results.ts';
 import type { Study } from './schema.ts';
 import { sha256 } from './sha256.ts';
 import { sourceName } from './source-name.ts';

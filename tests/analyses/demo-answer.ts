@@ -2,7 +2,7 @@ import type { Answer, Figure, ResultTable } from '../../src/analyses/contract.ts
 import { printNumber, printTurn } from '../../src/analyses/phrasing.ts';
 import { columnPrinter } from '../../src/analyses/table-numbers.ts';
 import { entriesOf } from '../../src/study/load.ts';
-import type { AnalysisResult } from '../../src/study/results.ts';
+import type { AnalysisResult } from '../../src/study/results/results.ts';
 import { analyseOne } from '../../src/study/run-study.ts';
 import { prepareDemo } from '../demo/prepared.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ANALYSES, type RegisteredAnalysis } from '../../src/analyses/register.ts';
 import { checkStudy } from '../../src/study/load.ts';
-import type { Results } from '../../src/study/results.ts';
+import type { Results } from '../../src/study/results/results.ts';
 import { runStudy } from '../../src/study/run-study.ts';
 import { LONG } from '../long.ts';
 import { legalValues, type Material } from '../study/legal-options.ts';

@@ -1,6 +1,6 @@
 import { printTurn } from '../../src/analyses/phrasing.ts';
 import { columnHead } from '../../src/analyses/table-numbers.ts';
-import type { AnalysisResult } from '../../src/study/results.ts';
+import type { AnalysisResult } from '../../src/study/results/results.ts';
 import { axisTitles } from './said.ts';
 import { cellText } from './shown.ts';
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Answer, ResultColumn } from '../../src/analyses/contract.ts';
 import { yearColumn } from '../../src/analyses/years.ts';
 import { printAnalysis } from '../../src/cli/print-results.ts';
-import type { AnalysisResult } from '../../src/study/results.ts';
+import type { AnalysisResult } from '../../src/study/results/results.ts';
 
 /** What is printed of one answer in brief. */
 function inBrief(words: Answer, most: number): readonly string[] {

@@ -1,7 +1,7 @@
 import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { AnalysisResult } from '../../src/study/results.ts';
+import type { AnalysisResult } from '../../src/study/results/results.ts';
 import type { StudyInput } from '../../src/study/schema.ts';
 import { demoRun } from '../demo/demo-run.ts';
 import { freshFolder, ROOT, thrum } from './thrum.ts';

@@ -1,6 +1,6 @@
 import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Results } from '../../src/study/results.ts';
+import type { Results } from '../../src/study/results/results.ts';
 import { type Outcome, ROOT, thrum } from '../cli/thrum.ts';
 import { KEPT, madeOnce } from '../made-once.ts';
 

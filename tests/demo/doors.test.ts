@@ -7,7 +7,7 @@ import { createEngine } from '../../src/app/engine/engine.ts';
 import { complete } from '../../src/app/state/workspace.ts';
 import { escapeHtml } from '../../src/report/html-parts.ts';
 import { checkStudy, studyFiles } from '../../src/study/load.ts';
-import type { Results } from '../../src/study/results.ts';
+import type { Results } from '../../src/study/results/results.ts';
 import { runStudy } from '../../src/study/run-study.ts';
 import { askingOnly } from '../../src/study/some-asked.ts';
 import { demoAnswer } from '../analyses/demo-answer.ts';

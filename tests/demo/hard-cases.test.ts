@@ -8,7 +8,7 @@ import { renderReport } from '../../src/report/html.ts';
 import { checkStudy } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
 import { readinessOf } from '../../src/study/readiness/readiness.ts';
-import { serializeResults } from '../../src/study/results-json.ts';
+import { serializeResults } from '../../src/study/results/json.ts';
 import { analyse } from '../../src/study/run-study.ts';
 import { demoBytes, demoText } from './truth.ts';
 

@@ -5,7 +5,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { ResultTable, TableCell } from '../../src/analyses/contract.ts';
 import { adjustedRand, contingency } from '../../src/numerics/grouping/agreement.ts';
-import type { AnalysisResult } from '../../src/study/results.ts';
+import type { AnalysisResult } from '../../src/study/results/results.ts';
 import { demoAnswer } from '../analyses/demo-answer.ts';
 import { TRUE_ITEMS } from './truth.ts';
 

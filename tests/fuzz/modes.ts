@@ -10,7 +10,7 @@ import { readWorkbook } from '../../src/sources/formats/workbook.ts';
 import { checkProfile } from '../../src/sources/profile/profile.ts';
 import { readSource } from '../../src/sources/read-source.ts';
 import { checkStudy, loadStudy } from '../../src/study/load.ts';
-import { serializeResults } from '../../src/study/results-json.ts';
+import { serializeResults } from '../../src/study/results/json.ts';
 import { runStudy } from '../../src/study/run-study.ts';
 import { thrum } from '../cli/thrum.ts';
 import { lostCells } from '../sources/support.ts';

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { GROUND } from '../../src/analyses/shared/figure/colours.ts';
-import type { Results } from '../../src/study/results.ts';
+import type { Results } from '../../src/study/results/results.ts';
 import { lab, linear } from '../analyses/colours.ts';
 import { demoRun } from '../demo/demo-run.ts';
 

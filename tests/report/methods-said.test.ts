@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { ANALYSES } from '../../src/analyses/register.ts';
 import { REFERENCES } from '../../src/report/methods/references.ts';
 import { methodsSaid } from '../../src/report/methods/said.ts';
-import type { AnalysisResult } from '../../src/study/results.ts';
+import type { AnalysisResult } from '../../src/study/results/results.ts';
 
 const NEEDED: Readonly<Record<string, object>> = {
   summary: { of: ['structure'] },

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { ResultTable } from '../../src/analyses/contract.ts';
 import { ANALYSES } from '../../src/analyses/register.ts';
 import { cite, outlineOf } from '../../src/report/page/outline.ts';
-import type { Results } from '../../src/study/results.ts';
+import type { Results } from '../../src/study/results/results.ts';
 
 const table = (rows: number, title = 't'): ResultTable => ({
   title,

@@ -10,7 +10,7 @@ import { printResults } from '../../src/cli/print-results.ts';
 import { runFiles } from '../../src/report/run-files.ts';
 import { loadStudy, studyFiles } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
-import type { Results } from '../../src/study/results.ts';
+import type { Results } from '../../src/study/results/results.ts';
 import { sharedBrowser } from '../app/browser.ts';
 import { freshFolder, ROOT } from '../cli/thrum.ts';
 import { demoRun } from '../demo/demo-run.ts';

@@ -4,7 +4,7 @@ import { dataPackage } from '../../src/report/data-package.ts';
 import { renderReport } from '../../src/report/html.ts';
 import { checkStudy } from '../../src/study/load.ts';
 import { type Prepared, prepareStudy } from '../../src/study/prepare.ts';
-import type { Results } from '../../src/study/results.ts';
+import type { Results } from '../../src/study/results/results.ts';
 import { analyse } from '../../src/study/run-study.ts';
 import { VERSION } from '../../src/study/version.ts';
 

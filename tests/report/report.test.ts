@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { layFigure } from '../../src/report/drawing/draw-figure.ts';
-import type { Results } from '../../src/study/results.ts';
+import type { Results } from '../../src/study/results/results.ts';
 import { sharedBrowser } from '../app/browser.ts';
 import { freshFolder, ROOT, thrum } from '../cli/thrum.ts';
 

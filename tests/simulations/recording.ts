@@ -12,7 +12,7 @@
  */
 import { createRandom } from '../../src/numerics/foundation/random.ts';
 import { checkStudy } from '../../src/study/load.ts';
-import type { AnalysisResult } from '../../src/study/results.ts';
+import type { AnalysisResult } from '../../src/study/results/results.ts';
 import { runStudy } from '../../src/study/run-study.ts';
 import type { StudyInput } from '../../src/study/schema.ts';
 import {

@@ -5,7 +5,7 @@ import { dataPackage } from '../../src/report/data-package.ts';
 import { renderReport } from '../../src/report/html.ts';
 import { checkStudy } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
-import { serializeResults } from '../../src/study/results-json.ts';
+import { serializeResults } from '../../src/study/results/json.ts';
 import { analyse } from '../../src/study/run-study.ts';
 
 /**

@@ -3,7 +3,7 @@ import { dataPackage } from '../../src/report/data-package.ts';
 import { renderReport } from '../../src/report/html.ts';
 import { checkStudy } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
-import { serializeResults } from '../../src/study/results-json.ts';
+import { serializeResults } from '../../src/study/results/json.ts';
 import { analyse } from '../../src/study/run-study.ts';
 
 /** Exact coordinates of two places; where they are coarsened, no door hands them on. */

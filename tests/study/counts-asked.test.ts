@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { COUNTED_KIND } from '../../src/sources/layout/counts.ts';
 import { checkStudy } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
-import type { AnalysisResult } from '../../src/study/results.ts';
+import type { AnalysisResult } from '../../src/study/results/results.ts';
 import { analyse } from '../../src/study/run-study.ts';
 import { reference } from '../references/reference.ts';
 import { bytes } from '../sources/support.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { changeOf } from '../../src/study/change-of.ts';
 import { checkStudy } from '../../src/study/load.ts';
+import { changeOf } from '../../src/study/otherwise/change-of.ts';
 import { runStudy } from '../../src/study/run-study.ts';
 import type { StudyInput } from '../../src/study/schema.ts';
 import { faultsOfAnswer } from '../analyses/answer-rules.ts';

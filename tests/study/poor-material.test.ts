@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkStudy } from '../../src/study/load.ts';
-import type { AnalysisResult } from '../../src/study/results.ts';
+import type { AnalysisResult } from '../../src/study/results/results.ts';
 import { runStudy } from '../../src/study/run-study.ts';
 
 /** Tables too poor for what is asked of them: every analysis answers, and never more than they hold. */

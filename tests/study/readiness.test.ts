@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checkStudy } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
 import { readinessOf } from '../../src/study/readiness/readiness.ts';
-import type { ReadinessLine } from '../../src/study/results.ts';
+import type { ReadinessLine } from '../../src/study/results/results.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Results } from '../../src/study/results.ts';
-import { serializeResults } from '../../src/study/results-json.ts';
+import { serializeResults } from '../../src/study/results/json.ts';
+import type { Results } from '../../src/study/results/results.ts';
 
 const written = (value: unknown) => serializeResults(value as Results);
 

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { InputError } from '../../src/errors.ts';
 import { checkStudy, loadStudy, studyFiles } from '../../src/study/load.ts';
 import { firstFault, prepareStudy } from '../../src/study/prepare.ts';
-import { serializeResults } from '../../src/study/results-json.ts';
-import { resultsSchema } from '../../src/study/results-schema.ts';
+import { serializeResults } from '../../src/study/results/json.ts';
+import { resultsSchema } from '../../src/study/results/schema.ts';
 import { runStudy } from '../../src/study/run-study.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { asBeforeShrinking } from '../../src/study/cautions/shrinkage.ts';
 import { checkStudy } from '../../src/study/load.ts';
 import { prepareStudy } from '../../src/study/prepare.ts';
 import { readinessOf } from '../../src/study/readiness/readiness.ts';
 import { runStudy } from '../../src/study/run-study.ts';
-import { asBeforeShrinking } from '../../src/study/shrinkage.ts';
 
 /** Charred pieces of Ness counted 12 to 12.9 threads per cm where the dry ones of Holm have 10 to 10.7. */
 const HEAD = 'id,item,site,preservation,warp density (per cm),diameter 1 (mm),length (mm),distance (km)';

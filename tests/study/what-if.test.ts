@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Answered } from '../../src/analyses/register.ts';
 import type { Witness } from '../../src/fragments/items/witness.ts';
-import { changeOf } from '../../src/study/change-of.ts';
-import { type WhatIf, withTurns } from '../../src/study/otherwise.ts';
+import { changeOf } from '../../src/study/otherwise/change-of.ts';
+import { type WhatIf, withTurns } from '../../src/study/otherwise/otherwise.ts';
 
 const confirmed: Witness = { status: 'confirmed', one: 'item', many: 'items' };
 const absent: Witness = { ...confirmed, status: 'absent' };

@@ -6,12 +6,12 @@ import { normalQuantileUpper } from '../../numerics/foundation/distributions.ts'
 import { type Association, association, margins } from '../../numerics/tests/contingency.ts';
 import type { AnalysisInput } from '../contract.ts';
 import { lookAlikeKinds } from '../look-alike-kinds.ts';
-import { partedInput, recordsFor } from '../mixtures-option.ts';
 import { marksOf } from '../shared/figure/marks.ts';
 import { withKindsBeside } from '../shared/kinds-beside.ts';
 import { bothAtLevel, lackingAtLevel } from '../shared/level/counted.ts';
 import { levelSaid } from '../shared/level/said.ts';
 import { isMentioned } from '../shared/mentioned.ts';
+import { partedInput, recordsFor } from '../shared/options/mixtures.ts';
 import { pooledKinds } from '../shared/pooled/shares.ts';
 import { lossesIn } from '../shared/survival/compute.ts';
 import type { Loss } from '../shared/survival/found.ts';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { mixturesOption } from '../mixtures-option.ts';
 import { levelOption } from '../shared/level/option.ts';
+import { mixturesOption } from '../shared/options/mixtures.ts';
 import { groupingId } from '../shared/options/shared.ts';
 
 export const crosstabOptions = z.strictObject({

@@ -1,9 +1,9 @@
 import { margins } from '../../numerics/tests/contingency.ts';
 import type { ResultTable, TableCell } from '../contract.ts';
-import { SHARES_OF_RECORDS } from '../mixtures-option.ts';
 import { printCount, printLevel, printNumber } from '../phrasing.ts';
 import { guardTable } from '../shared/guard/tables.ts';
 import { levelNote } from '../shared/level/said.ts';
+import { SHARES_OF_RECORDS } from '../shared/options/mixtures.ts';
 import { pooledSharesTable } from '../shared/pooled/shares.ts';
 import type { CrosstabFound } from './found.ts';
 import { boundsTable, otherwiseTable, quotedTable } from './further-tables.ts';

@@ -1,5 +1,4 @@
 import type { Answer } from '../contract.ts';
-import { saysMixtures } from '../mixtures-option.ts';
 import {
   firstShort,
   inSentence,
@@ -13,6 +12,7 @@ import {
 import { guardTurns } from '../shared/guard/turn-words.ts';
 import { guardClauses, guardEvidence, guardLead } from '../shared/guard/words.ts';
 import { sayFolds } from '../shared/level/said.ts';
+import { saysMixtures } from '../shared/options/mixtures.ts';
 import { survivalTurns } from '../shared/survival/words.ts';
 import type { Told } from '../verdicts.ts';
 import type { CountedOtherwise, CrosstabFound, QuotedCell } from './found.ts';

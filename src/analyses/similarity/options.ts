@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { mixturesOption } from '../mixtures-option.ts';
 import { levelOption } from '../shared/level/option.ts';
 import { coefficientOption } from '../shared/options/coefficient.ts';
+import { mixturesOption } from '../shared/options/mixtures.ts';
 import { attributeId, groupingId } from '../shared/options/shared.ts';
 
 export const similarityOptions = z.strictObject({

@@ -1,6 +1,5 @@
 import type { Answer } from '../contract.ts';
 import { coefficientName, type Rank, sayLikeness } from '../likeness-rank.ts';
-import { saysMixtures } from '../mixtures-option.ts';
 import { oneSentence } from '../one-sentence.ts';
 import {
   inSentence,
@@ -14,6 +13,7 @@ import {
 } from '../phrasing.ts';
 import { goneWithin, guardClauses, isHidden, mayBeDifference } from '../shared/guard/words.ts';
 import { sayFolds } from '../shared/level/said.ts';
+import { saysMixtures } from '../shared/options/mixtures.ts';
 import { thoughLost, thoughLostInPairs } from '../shared/survival/words.ts';
 import type { DistanceTest, SimilarityFound } from './found.ts';
 import { whatWouldSettle } from './settle-words.ts';

@@ -7,7 +7,7 @@ import { writeParquet } from '../../sources/formats/write-parquet.ts';
 import type { SourceReading } from '../../sources/source-reading.ts';
 import { checkStudy, entriesOf } from '../../study/load.ts';
 import { type Prepared, prepareStudy } from '../../study/prepare.ts';
-import { serializeResults } from '../../study/results-json.ts';
+import { serializeResults } from '../../study/results/json.ts';
 import { analyse, analyseOne } from '../../study/run-study.ts';
 import { askingOnly } from '../../study/some-asked.ts';
 import { openWorkbooks, type Sheets } from '../../study/workbooks.ts';

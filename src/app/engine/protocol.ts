@@ -1,7 +1,7 @@
 import type { ResultTable } from '../../analyses/contract.ts';
 import type { PageParts } from '../../report/html.ts';
 import type { Progress } from '../../study/prepare.ts';
-import type { AnalysisResult } from '../../study/results.ts';
+import type { AnalysisResult } from '../../study/results/results.ts';
 import type { StudyAnalysis, StudyDocument } from '../state/workspace.ts';
 import type { ClaimsView } from './views/claims.ts';
 import type { DrawingView, PairView, RecordView } from './views/records.ts';

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { AnalysisResult } from '../../study/results.ts';
+import type { AnalysisResult } from '../../study/results/results.ts';
 import { useWorkbench } from '../state/workbench.tsx';
 import type { StudyAnalysis } from '../state/workspace.ts';
 import { faultText, reporting, Stopped } from './client.ts';

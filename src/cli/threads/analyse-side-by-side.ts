@@ -1,6 +1,6 @@
 import { entriesOf } from '../../study/load.ts';
 import { materialOf, type Prepared } from '../../study/prepare.ts';
-import type { Results } from '../../study/results.ts';
+import type { Results } from '../../study/results/results.ts';
 import { answersOf, type RunOptions, resultsOf } from '../../study/run-study.ts';
 import type { Crew } from './crew.ts';
 import { commonCount, countedBy } from './errand.ts';

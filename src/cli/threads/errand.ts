@@ -1,6 +1,6 @@
 import { entriesOf } from '../../study/load.ts';
 import type { Material } from '../../study/prepare.ts';
-import type { AnalysisResult } from '../../study/results.ts';
+import type { AnalysisResult } from '../../study/results/results.ts';
 import type { Claim } from '../../study/run-study.ts';
 
 /** What a thread is given: the material, read and laid out, and the count that all threads of a run share. */

@@ -11,7 +11,7 @@ import { recordsOf, setsInShort } from '../../study/finds-table.ts';
 import { listedFinds } from '../../study/listed-finds.ts';
 import { checkStudy, entriesOf, studyRegister } from '../../study/load.ts';
 import { firstFault, type Prepared, prepareStudy } from '../../study/prepare.ts';
-import type { AnalysisResult } from '../../study/results.ts';
+import type { AnalysisResult } from '../../study/results/results.ts';
 import { analyseOne } from '../../study/run-study.ts';
 import type { AnalysisEntry, Study } from '../../study/schema.ts';
 import { askingOnly } from '../../study/some-asked.ts';

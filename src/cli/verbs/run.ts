@@ -5,7 +5,7 @@ import { InputError } from '../../errors.ts';
 import { tryResultsFolder, writeReport } from '../../report/write.ts';
 import type { SetWritten } from '../../report/writing/write-set.ts';
 import { firstFault, prepareStudy } from '../../study/prepare.ts';
-import { serializeResults } from '../../study/results-json.ts';
+import { serializeResults } from '../../study/results/json.ts';
 import { describeFailure, STATUS } from '../failure.ts';
 import { printDuplicates } from '../print-duplicates.ts';
 import { printResults } from '../print-results.ts';

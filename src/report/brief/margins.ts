@@ -1,5 +1,5 @@
 import { printCount } from '../../analyses/phrasing.ts';
-import type { StudyHead } from '../../study/results.ts';
+import type { StudyHead } from '../../study/results/results.ts';
 import type { Study } from '../../study/schema.ts';
 import { linesHigh, MM } from '../heights.ts';
 import { escapeHtml } from '../html-parts.ts';

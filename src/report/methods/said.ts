@@ -1,5 +1,5 @@
 import { ANALYSES } from '../../analyses/register.ts';
-import type { AnalysisResult } from '../../study/results.ts';
+import type { AnalysisResult } from '../../study/results/results.ts';
 
 /**
  * What was done, in sentences for a chapter on methods, from the questions that a study asked with the settings

@@ -1,5 +1,5 @@
 import { printBehind } from '../../analyses/phrasing.ts';
-import type { Results } from '../../study/results.ts';
+import type { Results } from '../../study/results/results.ts';
 import { escapeHtml } from '../html-parts.ts';
 import { captionFor } from './caption.ts';
 import type { ReportQuestion } from './outline.ts';

@@ -1,5 +1,5 @@
 import { printCount } from '../../analyses/phrasing.ts';
-import type { Results } from '../../study/results.ts';
+import type { Results } from '../../study/results/results.ts';
 import { escapeHtml } from '../html-parts.ts';
 import { REFERENCES } from '../methods/references.ts';
 import { methodsSaid } from '../methods/said.ts';

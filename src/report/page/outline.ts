@@ -1,6 +1,6 @@
 import type { Figure, ResultTable } from '../../analyses/contract.ts';
 import { ANALYSES } from '../../analyses/register.ts';
-import type { AnalysisResult, Results } from '../../study/results.ts';
+import type { AnalysisResult, Results } from '../../study/results/results.ts';
 
 /** A figure with its number in the report, and the name under which it is linked and saved. */
 export interface NumberedFigure {

@@ -1,6 +1,6 @@
 import type { Answer } from '../../analyses/contract.ts';
 import { printBehind, printCount, printList, printTurn } from '../../analyses/phrasing.ts';
-import type { StudyHead } from '../../study/results.ts';
+import type { StudyHead } from '../../study/results/results.ts';
 import { linesHigh } from '../heights.ts';
 import { escapeHtml, listPart } from '../html-parts.ts';
 import { type FigurePart, figurePart } from './figure-part.ts';

@@ -2,7 +2,7 @@ import { printCount } from '../../analyses/phrasing.ts';
 import { nameIn } from '../../sources/reading/assemble.ts';
 import type { LedgerEntry } from '../../sources/source-reading.ts';
 import type { Prepared } from '../../study/prepare.ts';
-import type { Results } from '../../study/results.ts';
+import type { Results } from '../../study/results/results.ts';
 import { escapeHtml } from '../html-parts.ts';
 import { tablePart } from './table-part.ts';
 

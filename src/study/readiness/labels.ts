@@ -5,7 +5,7 @@ import type { CompoundName } from '../../sources/names/compound-names.ts';
 import type { NearNames } from '../../sources/names/near-names.ts';
 import { nameIn } from '../../sources/reading/assemble.ts';
 import type { Prepared } from '../prepare.ts';
-import type { ReadinessLine } from '../results.ts';
+import type { ReadinessLine } from '../results/results.ts';
 import { MOST_NAMED, rowsWhere } from './rows.ts';
 
 export function namesLine({ nearNames }: Prepared): readonly ReadinessLine[] {

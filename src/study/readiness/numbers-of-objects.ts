@@ -2,7 +2,7 @@ import { printCount, printList } from '../../analyses/phrasing.ts';
 import { inOneSpelling } from '../../sources/names/near-names.ts';
 import { nameIn } from '../../sources/reading/assemble.ts';
 import type { Prepared } from '../prepare.ts';
-import type { ReadinessLine } from '../results.ts';
+import type { ReadinessLine } from '../results/results.ts';
 
 /** Columns that give a number to the object, in the order in which objects are told by them. */
 const NUMBERING = ['item', 'fragment', 'catalogueNumber'] as const;

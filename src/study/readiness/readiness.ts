@@ -1,7 +1,7 @@
-import { identificationLine } from '../identification.ts';
+import { identificationLine } from '../cautions/identification.ts';
+import { shrinkageLine } from '../cautions/shrinkage.ts';
 import type { Prepared } from '../prepare.ts';
-import type { ReadinessLine } from '../results.ts';
-import { shrinkageLine } from '../shrinkage.ts';
+import type { ReadinessLine } from '../results/results.ts';
 import { compoundLines, labelLines, levelLines, namesLine } from './labels.ts';
 import { numbersLine } from './numbers-of-objects.ts';
 import { certaintyLine, columnsLine, gapLines, recorderLine } from './recording.ts';

@@ -2,7 +2,7 @@ import { printCount, printList } from '../../analyses/phrasing.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import { nameIn } from '../../sources/reading/assemble.ts';
 import type { Prepared } from '../prepare.ts';
-import type { ReadinessLine } from '../results.ts';
+import type { ReadinessLine } from '../results/results.ts';
 import { MOST_NAMED, rowsWhere } from './rows.ts';
 
 export function certaintyLine({ fragments }: Prepared): readonly ReadinessLine[] {

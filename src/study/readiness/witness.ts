@@ -1,9 +1,9 @@
 import { printCount, printList, printSome } from '../../analyses/phrasing.ts';
 import { leastItems } from '../../fragments/items/least.ts';
 import { witnessCandidates } from '../../sources/names/witness-candidates.ts';
+import { impossibleObjects } from '../otherwise/restarting-numbers.ts';
 import type { Prepared } from '../prepare.ts';
-import { impossibleObjects } from '../restarting-numbers.ts';
-import type { ReadinessLine } from '../results.ts';
+import type { ReadinessLine } from '../results/results.ts';
 import { MOST_NAMED } from './rows.ts';
 
 export function witnessLines(prepared: Prepared): readonly ReadinessLine[] {

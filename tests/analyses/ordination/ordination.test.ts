@@ -7,7 +7,7 @@ import { type OrdinationOptions, ordinationOptions } from '../../../src/analyses
 import { printNumber, printTurn } from '../../../src/analyses/phrasing.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { correspondence } from '../../../src/numerics/ordination/correspondence.ts';
-import { requireWritable } from '../../../src/study/results-json.ts';
+import { requireWritable } from '../../../src/study/results/json.ts';
 import { prepareDemo } from '../../demo/prepared.ts';
 import { expectClose } from '../../numerics/close.ts';
 import { available, columnOf, expectUpToSign, type MatrixRows } from '../../numerics/compare-up-to-sign.ts';

@@ -3,7 +3,7 @@ import { typology } from '../../../src/analyses/typology/index.ts';
 import { exp } from '../../../src/numerics/foundation/elementary.ts';
 import { createRandom } from '../../../src/numerics/foundation/random.ts';
 import { standardNormal } from '../../../src/numerics/modes/mixture-parts.ts';
-import type { AnalysisResult } from '../../../src/study/results.ts';
+import type { AnalysisResult } from '../../../src/study/results/results.ts';
 import { faultsOfAnswer } from '../answer-rules.ts';
 import { demoAnswer } from '../demo-answer.ts';
 import { attribute, type MadeColumn, madeInput } from '../grouping/made-table.ts';

@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { TableCell } from '../../../src/analyses/contract.ts';
 import { printTurn } from '../../../src/analyses/phrasing.ts';
-import type { AnalysisResult } from '../../../src/study/results.ts';
+import type { AnalysisResult } from '../../../src/study/results/results.ts';
 import { prepareDemo } from '../../demo/prepared.ts';
 import { TRUE_ITEMS } from '../../demo/truth.ts';
 import { demoAnswer, demoAsked } from '../demo-answer.ts';

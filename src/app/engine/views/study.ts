@@ -4,7 +4,7 @@ import type { AlignedColumn, ProposedJoin } from '../../../sources/combine/align
 import type { CompoundName } from '../../../sources/names/compound-names.ts';
 import type { NearNames } from '../../../sources/names/near-names.ts';
 import type { TogetherReport } from '../../../sources/quality/quality.ts';
-import type { ReadinessLine } from '../../../study/results.ts';
+import type { ReadinessLine } from '../../../study/results/results.ts';
 import type { DuplicateView, SourceView } from './sources.ts';
 
 export interface AttributeView {

@@ -1,5 +1,5 @@
 import { PASSIVE_RECORD } from '../../../analyses/ordination/found.ts';
-import type { AnalysisResult } from '../../../study/results.ts';
+import type { AnalysisResult } from '../../../study/results/results.ts';
 import type { RecordLabels } from '../use-labels.ts';
 import type { MapPoint } from './kin-map.ts';
 

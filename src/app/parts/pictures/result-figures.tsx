@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { AnalysisResult } from '../../../study/results.ts';
+import type { AnalysisResult } from '../../../study/results/results.ts';
 import { Choice, Toggles } from '../controls.tsx';
 import { FigureView } from './figure.tsx';
 

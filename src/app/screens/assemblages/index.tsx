@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { AnalysisResult } from '../../../study/results.ts';
+import type { AnalysisResult } from '../../../study/results/results.ts';
 import { fileStem } from '../../files.ts';
 import { ResultFigures } from '../../parts/pictures/result-figures.tsx';
 import { RestsOn } from '../../parts/rests-on.tsx';

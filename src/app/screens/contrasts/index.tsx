@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { contrastOptions } from '../../../analyses/contrast/options.ts';
-import type { AnalysisResult } from '../../../study/results.ts';
+import type { AnalysisResult } from '../../../study/results/results.ts';
 import { usePreviewed } from '../../engine/use-previewed.ts';
 import { fileStem } from '../../files.ts';
 import { groupingOptions, numberOptions } from '../../parts/asking/attribute-options.ts';

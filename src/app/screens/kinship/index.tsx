@@ -1,5 +1,5 @@
 import { memo, useEffect, useMemo, useState } from 'react';
-import type { AnalysisResult } from '../../../study/results.ts';
+import type { AnalysisResult } from '../../../study/results/results.ts';
 import { useRun } from '../../engine/use-run.ts';
 import type { AttributeView } from '../../engine/views/study.ts';
 import { isComparable, NOTHING_COMPARABLE } from '../../parts/asking/attribute-options.ts';

@@ -5,7 +5,7 @@ import { ordinationOptions } from '../../../analyses/ordination/options.ts';
 import { printLevel } from '../../../analyses/phrasing.ts';
 import { GROUND } from '../../../analyses/shared/figure/colours.ts';
 import { escapeText } from '../../../analyses/shared/figure/style.ts';
-import type { AnalysisResult } from '../../../study/results.ts';
+import type { AnalysisResult } from '../../../study/results/results.ts';
 import type { AttributeView } from '../../engine/views/study.ts';
 import { fileStem } from '../../files.ts';
 import { fabricAttribute } from '../../parts/asking/attribute-options.ts';

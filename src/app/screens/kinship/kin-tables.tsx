@@ -1,4 +1,4 @@
-import type { AnalysisResult } from '../../../study/results.ts';
+import type { AnalysisResult } from '../../../study/results/results.ts';
 import { RestsOn } from '../../parts/rests-on.tsx';
 import { Tables } from '../../parts/tables.tsx';
 

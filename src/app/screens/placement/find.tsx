@@ -1,6 +1,6 @@
 import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { placementOptions } from '../../../analyses/placement/options.ts';
-import type { AnalysisResult } from '../../../study/results.ts';
+import type { AnalysisResult } from '../../../study/results/results.ts';
 import { usePreviewed } from '../../engine/use-previewed.ts';
 import { isComparable, NOTHING_COMPARABLE } from '../../parts/asking/attribute-options.ts';
 import { AttributeWeights } from '../../parts/asking/attribute-weights.tsx';

@@ -1,5 +1,5 @@
 import type { ResultTable, TableCell } from '../../../analyses/contract.ts';
-import type { AnalysisResult } from '../../../study/results.ts';
+import type { AnalysisResult } from '../../../study/results/results.ts';
 import type { CutLabel, CutLevel } from '../../parts/pictures/cut-chart.tsx';
 
 /** What the screen shows of a placement, taken out of its tables. */

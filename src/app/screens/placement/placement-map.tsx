@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import type { AnalysisResult } from '../../../study/results.ts';
+import type { AnalysisResult } from '../../../study/results/results.ts';
 import { fileStem } from '../../files.ts';
 import { fabricAttribute } from '../../parts/asking/attribute-options.ts';
 import { Choice } from '../../parts/controls.tsx';

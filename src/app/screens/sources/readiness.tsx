@@ -1,4 +1,4 @@
-import type { ReadinessLine } from '../../../study/results.ts';
+import type { ReadinessLine } from '../../../study/results/results.ts';
 import { Button } from '../../parts/controls.tsx';
 import { Part } from '../../parts/screen.tsx';
 import { useWorkbench } from '../../state/workbench.tsx';

@@ -1,5 +1,5 @@
 import { printBehind } from '../../../analyses/phrasing.ts';
-import type { Results } from '../../../study/results.ts';
+import type { Results } from '../../../study/results/results.ts';
 import { fileStem } from '../../files.ts';
 import { FigureFiles } from '../../parts/pictures/figure.tsx';
 import { Said } from '../../parts/screen.tsx';

@@ -1,4 +1,4 @@
-import type { Results } from '../../../study/results.ts';
+import type { Results } from '../../../study/results/results.ts';
 import { fileStem } from '../../files.ts';
 import { Button } from '../../parts/controls.tsx';
 import { NotKept } from '../../parts/keep-bar.tsx';

@@ -1,5 +1,5 @@
 import type { Figure } from '../../../analyses/contract.ts';
-import type { AnalysisResult } from '../../../study/results.ts';
+import type { AnalysisResult } from '../../../study/results/results.ts';
 import type { TypesView } from '../../engine/views/types.ts';
 import { Amount } from '../../parts/controls.tsx';
 import { readable } from '../../parts/numbers.ts';

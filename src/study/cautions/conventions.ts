@@ -1,5 +1,5 @@
-import { termAt } from '../fragments/accessors.ts';
-import type { FragmentTable } from '../fragments/table.ts';
+import { termAt } from '../../fragments/accessors.ts';
+import type { FragmentTable } from '../../fragments/table.ts';
 
 /** What to mind about conventions of recording: how rows were held, what was read, which system is the warp. */
 export function conventionCautions(table: FragmentTable): string[] {

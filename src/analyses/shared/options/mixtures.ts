@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import type { Register } from '../attributes/definition.ts';
-import { type ByParts, byParts } from '../fragments/by-parts.ts';
-import type { AnalysisInput } from './contract.ts';
-import { printCount } from './phrasing.ts';
+import type { Register } from '../../../attributes/definition.ts';
+import { type ByParts, byParts } from '../../../fragments/by-parts.ts';
+import type { AnalysisInput } from '../../contract.ts';
+import { printCount } from '../../phrasing.ts';
 
 /** How a record of several kinds at once ("wool and silk") is counted. */
 export const mixturesOption = z.enum(['whole', 'each']).default('whole').meta({

@@ -1,13 +1,13 @@
-import type { ShortVerdict } from '../analyses/contract.ts';
-import type { RegisteredAnalysis } from '../analyses/register.ts';
-import { InputError } from '../errors.ts';
-import { certaintiesIn, inputOf, namesIn } from './analysis-input.ts';
+import type { ShortVerdict } from '../../analyses/contract.ts';
+import type { RegisteredAnalysis } from '../../analyses/register.ts';
+import { InputError } from '../../errors.ts';
+import { certaintiesIn, inputOf, namesIn } from '../analysis-input.ts';
+import type { Material, Progress } from '../prepare.ts';
+import type { AnalysisEntry } from '../schema.ts';
 import { changeOf } from './change-of.ts';
 import { lookAlikesAsOne } from './look-alikes-as-one.ts';
 import { namesAsOne, type Spelled } from './names-as-one.ts';
 import type { Tried, WhatIf } from './otherwise.ts';
-import type { Material, Progress } from './prepare.ts';
-import type { AnalysisEntry } from './schema.ts';
 import { allAtOnce, whatIfs } from './what-if.ts';
 
 /** The material as a question is asked of it: names that are likely to be one taken as one. */

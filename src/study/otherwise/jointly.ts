@@ -1,6 +1,6 @@
-import { printList } from '../analyses/phrasing.ts';
+import { printList } from '../../analyses/phrasing.ts';
+import type { Material } from '../prepare.ts';
 import type { WhatIf } from './otherwise.ts';
-import type { Material } from './prepare.ts';
 
 /** What may be tried of some material; null where nothing of the kind is open in it. */
 export type Try = (material: Material) => WhatIf | null;

@@ -1,11 +1,11 @@
-import { printCount, printList } from '../analyses/phrasing.ts';
-import { withDescendants } from '../attributes/tree.ts';
-import { columnsOnDemand } from '../fragments/columns-on-demand.ts';
-import { viewItems } from '../fragments/items/items.ts';
-import type { Column, FragmentTable, NumericColumn } from '../fragments/table.ts';
-import type { WhatIf } from './otherwise.ts';
-import type { Material } from './prepare.ts';
-import type { ReadinessLine } from './results.ts';
+import { printCount, printList } from '../../analyses/phrasing.ts';
+import { withDescendants } from '../../attributes/tree.ts';
+import { columnsOnDemand } from '../../fragments/columns-on-demand.ts';
+import { viewItems } from '../../fragments/items/items.ts';
+import type { Column, FragmentTable, NumericColumn } from '../../fragments/table.ts';
+import type { WhatIf } from '../otherwise/otherwise.ts';
+import type { Material } from '../prepare.ts';
+import type { ReadinessLine } from '../results/results.ts';
 
 /**
  * Charring and drying shrink what is measured, by an amount that nobody can read off the piece. A study states how

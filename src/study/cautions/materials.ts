@@ -1,9 +1,9 @@
-import type { Register } from '../attributes/definition.ts';
-import type { FragmentTable } from '../fragments/table.ts';
-import { append } from '../numerics/foundation/lists.ts';
-import { lookAlikeInWords, lookAlikes } from '../sources/quality/look-alikes.ts';
-import { conventionCautions } from './convention-cautions.ts';
-import type { Restriction } from './restrict.ts';
+import type { Register } from '../../attributes/definition.ts';
+import type { FragmentTable } from '../../fragments/table.ts';
+import { append } from '../../numerics/foundation/lists.ts';
+import { lookAlikeInWords, lookAlikes } from '../../sources/quality/look-alikes.ts';
+import type { Restriction } from '../restriction/restrict.ts';
+import { conventionCautions } from './conventions.ts';
 
 /**
  * What people, finds and places may need to be spared, judged from what the table holds. Handling

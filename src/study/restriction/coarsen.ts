@@ -1,8 +1,8 @@
-import { CELL_STATES } from '../cells/reading.ts';
-import { termAt } from '../fragments/accessors.ts';
-import { isMissing } from '../fragments/missing.ts';
-import type { Column, FragmentTable, NumericColumn, TermColumn, TextColumn } from '../fragments/table.ts';
-import type { LedgerEntry } from '../sources/source-reading.ts';
+import { CELL_STATES } from '../../cells/reading.ts';
+import { termAt } from '../../fragments/accessors.ts';
+import { isMissing } from '../../fragments/missing.ts';
+import type { Column, FragmentTable, NumericColumn, TermColumn, TextColumn } from '../../fragments/table.ts';
+import type { LedgerEntry } from '../../sources/source-reading.ts';
 
 /**
  * Coordinates as cells of a grid, before any number is handed on, so that the place itself comes out at no door: of rows

@@ -1,9 +1,9 @@
-import type { Turn } from '../analyses/contract.ts';
-import { endingWith } from '../analyses/one-sentence.ts';
-import type { Answered } from '../analyses/register.ts';
-import type { Witness } from '../fragments/items/witness.ts';
+import type { Turn } from '../../analyses/contract.ts';
+import { endingWith } from '../../analyses/one-sentence.ts';
+import type { Answered } from '../../analyses/register.ts';
+import type { Witness } from '../../fragments/items/witness.ts';
+import type { Material } from '../prepare.ts';
 import { type Change, changeOf } from './change-of.ts';
-import type { Material } from './prepare.ts';
 
 /**
  * The same question asked of the same finds, recorded or counted otherwise. Where the verdict turns with that, it is

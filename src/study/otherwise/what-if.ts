@@ -1,13 +1,13 @@
-import { printCount } from '../analyses/phrasing.ts';
-import { viewItems } from '../fragments/items/items.ts';
-import { viewRows } from '../fragments/subset.ts';
-import type { FragmentTable, TermColumn } from '../fragments/table.ts';
+import { printCount } from '../../analyses/phrasing.ts';
+import { viewItems } from '../../fragments/items/items.ts';
+import { viewRows } from '../../fragments/subset.ts';
+import type { FragmentTable, TermColumn } from '../../fragments/table.ts';
+import { asBeforeShrinking } from '../cautions/shrinkage.ts';
+import type { Material } from '../prepare.ts';
 import { jointly, type Try } from './jointly.ts';
 import { slipsAsOne } from './names-as-one.ts';
 import type { WhatIf } from './otherwise.ts';
-import type { Material } from './prepare.ts';
 import { takenApart } from './restarting-numbers.ts';
-import { asBeforeShrinking } from './shrinkage.ts';
 
 /**
  * @param used attributes that the question rests on.

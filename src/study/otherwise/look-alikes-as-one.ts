@@ -1,11 +1,11 @@
-import { printCount } from '../analyses/phrasing.ts';
-import { isOfSide, LOOK_ALIKES, type LookAlike, type LookSide } from '../attributes/look-alikes.ts';
-import { termAt } from '../fragments/accessors.ts';
-import { viewItems } from '../fragments/items/items.ts';
-import { composeKinds, KIND } from '../fragments/kinds/kinds.ts';
-import type { FragmentTable, TermColumn } from '../fragments/table.ts';
+import { printCount } from '../../analyses/phrasing.ts';
+import { isOfSide, LOOK_ALIKES, type LookAlike, type LookSide } from '../../attributes/look-alikes.ts';
+import { termAt } from '../../fragments/accessors.ts';
+import { viewItems } from '../../fragments/items/items.ts';
+import { composeKinds, KIND } from '../../fragments/kinds/kinds.ts';
+import type { FragmentTable, TermColumn } from '../../fragments/table.ts';
+import type { Material } from '../prepare.ts';
 import type { WhatIf } from './otherwise.ts';
-import type { Material } from './prepare.ts';
 
 /** Finds of either side below which no verdict is asked again (common practice, no source): so few carry none. */
 const FEWEST = 3;

@@ -1,4 +1,4 @@
-import type { FirstOf, LabelsLeft, ShortVerdict, ToldUnder } from '../analyses/contract.ts';
+import type { FirstOf, LabelsLeft, ShortVerdict, ToldUnder } from '../../analyses/contract.ts';
 
 /**
  * How a verdict changes where the same question is asked otherwise:

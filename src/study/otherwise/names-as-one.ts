@@ -1,10 +1,10 @@
-import { printCount, printSome } from '../analyses/phrasing.ts';
-import { joinNear } from '../sources/names/names.ts';
-import { type NearNames, spellings } from '../sources/names/near-names.ts';
+import { printCount, printSome } from '../../analyses/phrasing.ts';
+import { joinNear } from '../../sources/names/names.ts';
+import { type NearNames, spellings } from '../../sources/names/near-names.ts';
+import type { Material } from '../prepare.ts';
+import { withFragments } from '../with-fragments.ts';
 import { compoundsLeftOut } from './names-of-several.ts';
 import type { WhatIf } from './otherwise.ts';
-import type { Material } from './prepare.ts';
-import { withFragments } from './with-fragments.ts';
 
 /**
  * The material as a question is asked of it: names that are likely to be spellings of one are taken as one, since two

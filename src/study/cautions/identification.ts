@@ -1,10 +1,10 @@
-import { printCount, printSome } from '../analyses/phrasing.ts';
-import { termLabel } from '../fragments/groups.ts';
-import { isMissing } from '../fragments/missing.ts';
-import { rowOf } from '../sources/quality/checked-row.ts';
-import { fibreByMethod } from '../sources/quality/fibre-checks.ts';
-import type { Prepared } from './prepare.ts';
-import type { ReadinessLine } from './results.ts';
+import { printCount, printSome } from '../../analyses/phrasing.ts';
+import { termLabel } from '../../fragments/groups.ts';
+import { isMissing } from '../../fragments/missing.ts';
+import { rowOf } from '../../sources/quality/checked-row.ts';
+import { fibreByMethod } from '../../sources/quality/fibre-checks.ts';
+import type { Prepared } from '../prepare.ts';
+import type { ReadinessLine } from '../results/results.ts';
 
 /** Most methods that the line names. */
 const MOST_NAMED = 4;

@@ -1,10 +1,10 @@
-import { printCount, printList } from '../analyses/phrasing.ts';
-import { contradictEachOther } from '../fragments/contradiction.ts';
-import { collapseItems } from '../fragments/items/items.ts';
-import { spellings } from '../sources/names/near-names.ts';
-import { nameIn } from '../sources/reading/assemble.ts';
+import { printCount, printList } from '../../analyses/phrasing.ts';
+import { contradictEachOther } from '../../fragments/contradiction.ts';
+import { collapseItems } from '../../fragments/items/items.ts';
+import { spellings } from '../../sources/names/near-names.ts';
+import { nameIn } from '../../sources/reading/assemble.ts';
+import type { Material } from '../prepare.ts';
 import type { WhatIf } from './otherwise.ts';
-import type { Material } from './prepare.ts';
 
 /** What one object cannot be two of. */
 const ONE_EACH = ['phase', 'period', 'context', 'structure', 'fibre'] as const;

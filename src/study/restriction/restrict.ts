@@ -1,11 +1,11 @@
-import { defaultRegister } from '../attributes/register.ts';
-import { CELL_STATES } from '../cells/reading.ts';
-import { termAt } from '../fragments/accessors.ts';
-import { isMissing } from '../fragments/missing.ts';
-import { takeRows } from '../fragments/subset.ts';
-import type { Column, FragmentTable, NumericColumn, TermColumn } from '../fragments/table.ts';
-import type { CombinedSources } from '../sources/combine/combine.ts';
-import type { LedgerEntry } from '../sources/source-reading.ts';
+import { defaultRegister } from '../../attributes/register.ts';
+import { CELL_STATES } from '../../cells/reading.ts';
+import { termAt } from '../../fragments/accessors.ts';
+import { isMissing } from '../../fragments/missing.ts';
+import { takeRows } from '../../fragments/subset.ts';
+import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
+import type { CombinedSources } from '../../sources/combine/combine.ts';
+import type { LedgerEntry } from '../../sources/source-reading.ts';
 import { type CoarseGrid, cellOf, coarsened, gridIn } from './coarsen.ts';
 
 /**

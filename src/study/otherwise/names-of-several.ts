@@ -1,9 +1,9 @@
-import { printCount, printList, printSome } from '../analyses/phrasing.ts';
-import type { CompoundName } from '../sources/names/compound-names.ts';
-import { joinNear, withoutNames } from '../sources/names/names.ts';
+import { printCount, printList, printSome } from '../../analyses/phrasing.ts';
+import type { CompoundName } from '../../sources/names/compound-names.ts';
+import { joinNear, withoutNames } from '../../sources/names/names.ts';
+import type { Material } from '../prepare.ts';
+import { withFragments } from '../with-fragments.ts';
 import type { WhatIf } from './otherwise.ts';
-import type { Material } from './prepare.ts';
-import { withFragments } from './with-fragments.ts';
 
 /**
  * The material without labels that stand for one of several names: such a record is of a known place only as far as

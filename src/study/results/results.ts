@@ -1,5 +1,5 @@
-import type { Answer, Counts, Figure, ResultTable } from '../analyses/contract.ts';
-import type { Witness } from '../fragments/items/witness.ts';
+import type { Answer, Counts, Figure, ResultTable } from '../../analyses/contract.ts';
+import type { Witness } from '../../fragments/items/witness.ts';
 
 /** What a study's run hands over; `results-json.ts` writes it, the schema of it is in `results-schema.ts`. */
 export interface Results {
