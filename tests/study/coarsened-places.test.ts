@@ -17,24 +17,47 @@ const SAID = [
   'at E 3456789 N 5891234',
   'at 3456789 / 5891234',
   'at 53.1 ° N',
+  'at 53.14 N, 8.77 E',
+  'at 53.14, 8.77',
+  'at lat. 53.1, long. 8.7',
 ];
-const SECRET = ['53.12388', '8.76512', '53°7', '7′24', '3456789', '5891234', '53.1 °'];
+const SECRET = [
+  '53.12388',
+  '8.76512',
+  '53°7',
+  '7′24',
+  '3456789',
+  '5891234',
+  '53.1 °',
+  '53.14',
+  '8.77',
+  '53.1,',
+  'long. 8.7',
+];
 
-const HEAD = 'Cat. no.,Item,Site,Structure,Row spacing (mm),Latitude,Longitude,Restriction,Remarks';
+const HEAD = 'Cat. no.,Item,Site,Structure,Row spacing (mm),Latitude,Longitude,Restriction,Remarks,Seen from';
 const finds = (site: string, [latitude, longitude]: readonly string[], restriction: string) =>
   Array.from(
     { length: 8 },
     (_, i) =>
-      `${site}${i},${site}i${i},${site},${i % 2 ? 'tabby' : 'open twining'},${20 + i},${latitude},${longitude}${i === 3 ? '?' : ''},${restriction},"seen ${SAID[i % SAID.length]}, no. 20451887"`,
+      `${site}${i},${site}i${i},${site},${i % 2 ? 'tabby' : 'open twining'},${20 + i},${latitude},${longitude}${i === 3 ? '?' : ''},${restriction},"seen ${SAID[i % SAID.length]}, no. 20451887, 3.25 x 4.50 cm",${i < 4 ? '"53.15, 8.79"' : 'the road'}`,
   );
-const table = `${HEAD}\n${[...finds('Cave', CAVE, 'unguarded'), ...finds('Town', TOWN, 'open')].join('\n')}\n`;
-const files = new Map([['finds.csv', new TextEncoder().encode(table)]]);
+/** A line with a cell too many is set aside, and its place is as unguarded as those of its source. */
+const LONG = 'X1,X1,Cave,tabby,20,53.12388,8.76512,unguarded,no,53.12388,8.76512,more,and more';
+const table = `${HEAD}\n${[...finds('Cave', CAVE, 'unguarded'), LONG, ...finds('Town', TOWN, 'open')].join('\n')}\n`;
+const files = new Map(
+  Object.entries({
+    'finds.csv': table,
+    'finds.profile.json': JSON.stringify({ columns: [{ header: 'Seen from', attribute: 'seenFrom' }] }),
+  }).map(([name, text]) => [name, new TextEncoder().encode(text)]),
+);
 
 function everythingHandedOn(more: object) {
   const study = checkStudy(
     {
       title: 'Two places',
-      sources: [{ file: 'finds.csv' }],
+      sources: [{ file: 'finds.csv', profile: 'finds.profile.json' }],
+      attributes: [{ id: 'seenFrom', label: 'Seen from', block: 'context', scale: 'nominal' }],
       analyses: [
         { id: 'alike', kind: 'similarity', assemblages: 'site', of: 'structure' },
         { id: 'where', kind: 'map', assemblages: 'site', of: 'structure' },
@@ -67,9 +90,16 @@ describe('coarsened places', () => {
     const remarks = prepared.fragments.columns.get('remarks')?.raw ?? [];
     expect(remarks).toHaveLength(16);
     for (const exact of SECRET) expect(remarks.slice(0, 8).join()).not.toContain(exact);
-    for (const said of remarks.slice(0, 8)) expect(said).toMatch(/^seen at .*coarsened.*, no\. 20451887$/);
+    for (const said of remarks.slice(0, 8))
+      expect(said).toMatch(/^seen at .*coarsened.*, no\. 20451887, 3\.25 x 4\.50 cm$/);
     for (const exact of SECRET) expect(remarks.slice(8).join()).toContain(exact);
     for (const exact of TOWN) expect(handed).toContain(exact);
+    // Wordings that count as kinds: those of coarsened rows alone are masked.
+    const seen = prepared.fragments.columns.get('seenFrom');
+    if (seen?.kind !== 'term') throw new Error('no wordings');
+    expect([...seen.levels].sort()).toEqual(['(coarsened)', '53.15, 8.79', 'the road']);
+    expect(seen.levels[seen.codes[0]!]).toBe('(coarsened)');
+    expect(seen.levels[seen.codes[8]!]).toBe('53.15, 8.79');
     const latitude = prepared.fragments.columns.get('latitude');
     if (latitude?.kind !== 'numeric') throw new Error('no latitude');
     // 0.1 of a degree where nothing else is said.

@@ -1,8 +1,9 @@
 import { CELL_STATES } from '../../cells/reading.ts';
 import { termAt } from '../../fragments/accessors.ts';
 import { isMissing } from '../../fragments/missing.ts';
-import type { Column, FragmentTable, NumericColumn, TermColumn, TextColumn } from '../../fragments/table.ts';
+import type { Column, FragmentTable, NumericColumn } from '../../fragments/table.ts';
 import type { LedgerEntry } from '../../sources/source-reading.ts';
+import { maskCoordinates, masked, withoutCoordinates } from './coordinates-in-text.ts';
 
 /**
  * Coordinates as cells of a grid, before any number is handed on, so that the place itself comes out at no door: of rows
@@ -79,26 +80,28 @@ export function coarsenPlaces<
     );
   }
   exact.delete('');
+  const open = openLines(table, grids);
   return {
     ...given,
-    table: { ...table, columns },
-    ledger: given.ledger.map((entry) => withoutPlace(entry, exact)),
+    table: {
+      ...table,
+      columns,
+      assemblage: table.assemblage.map((name, row) => (grids.has(row) ? maskCoordinates(name) : name)),
+    },
+    ledger: given.ledger.map((entry) => withoutPlace(open(entry) ? entry : masked(entry), exact)),
   };
 }
 
-/** Degrees with decimals or minutes, and metres of a grid, as they stand in a remark; numbers of a catalogue stay. */
-const SAID_EXACTLY =
-  /\d{1,3}[.,]\d{3,}|\d{1,3}[.,]\d+ ?°|\d{1,3} ?° ?\d{1,2}(?:[.,]\d+)? ?['′’](?: ?\d{1,2}(?:[.,]\d+)? ?["″”])?|\b[ENRH] ?\d{6,7}\b|\b\d{6,7} ?[EN]\b|\b\d{6,7}[ ,;/]+\d{6,7}\b/gu;
-
-/** Texts of coarsened rows without what could be a coordinate; a number that is none goes with them. */
-function withoutCoordinates<Given extends TermColumn | TextColumn>(
-  column: Given,
-  rows: ReadonlyMap<number, unknown>,
-): Given {
-  const mask = (text: string) => text.replace(SAID_EXACTLY, '(coarsened)');
-  if (![...rows.keys()].some((row) => mask(column.raw[row]) !== column.raw[row])) return column;
-  const raw = column.raw.map((text, row) => (rows.has(row) ? mask(text) : text));
-  return { ...column, raw };
+/** Whether a line of a source may say its place: a row that is not coarsened, or any line of a source without such a row. */
+function openLines(table: FragmentTable, rows: ReadonlyMap<number, unknown>) {
+  const coarse = new Set([...rows.keys()].map((row) => table.sources[table.origin[row].source]));
+  const lines = new Set(
+    table.origin.flatMap(({ source, row: line }, row) =>
+      rows.has(row) ? [] : [`${table.sources[source]} ${line}`],
+    ),
+  );
+  // A line that was set aside is no row: nobody knows whether it is guarded.
+  return ({ source, row }: LedgerEntry) => !coarse.has(source) || lines.has(`${source} ${row}`);
 }
 
 function widest(own: CoarseGrid, everywhere: number | undefined): CoarseGrid {

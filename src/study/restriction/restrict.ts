@@ -3,10 +3,11 @@ import { CELL_STATES } from '../../cells/reading.ts';
 import { termAt } from '../../fragments/accessors.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import { takeRows } from '../../fragments/subset.ts';
-import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
+import type { Column, FragmentTable, NumericColumn } from '../../fragments/table.ts';
 import type { CombinedSources } from '../../sources/combine/combine.ts';
 import type { LedgerEntry } from '../../sources/source-reading.ts';
 import { type CoarseGrid, cellOf, coarsened, gridIn } from './coarsen.ts';
+import { withUsedLevels } from './used-levels.ts';
 
 /**
  * What the sources withhold (CARE principles; Gupta et al. 2023, Adv. Archaeol. Practice 11:76-89), made good
@@ -157,15 +158,6 @@ function withoutValues(column: NumericColumn, rows: ReadonlySet<number>): Numeri
     state: column.state.map((code, row) => (rows.has(row) ? NOT_OBSERVED : code)),
     readings: new Map([...readings].filter(([row]) => !rows.has(row))),
   };
-}
-
-/** A list of names to choose from must not hold what no row has any more. */
-function withUsedLevels(column: TermColumn): TermColumn {
-  const fixed = column.attribute.levels ?? [];
-  const used = new Set([...column.codes].filter((code) => code >= 0));
-  const levels = column.levels.filter((level, code) => used.has(code) || fixed.includes(level));
-  const place = column.levels.map((level) => levels.indexOf(level));
-  return { ...column, levels, codes: column.codes.map((code) => (code < 0 ? -1 : place[code])) };
 }
 
 const ABSENT = CELL_STATES.indexOf('absent');
