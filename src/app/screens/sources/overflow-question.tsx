@@ -66,7 +66,7 @@ export function OverflowQuestion({
   );
 }
 
-/** What was joined unasked is said. */
+/** What was joined is said; the ledger has the reason of each. */
 export function JoinedNote({ source, onTarget }: OverflowProps) {
   const joined = source.ledger.filter(({ rule }) => rule === 'overflow-joined');
   const [first] = joined;
@@ -74,7 +74,7 @@ export function JoinedNote({ source, onTarget }: OverflowProps) {
   return (
     <p className="small soft">
       {joined.length === 1 ? 'In one row' : `In ${joined.length} rows`} what stood beyond the headings was
-      joined to “{first.column}”, the only column that can hold the sign that parts the cells:{' '}
+      joined to “{first.column}” (the ledger says why):{' '}
       {joined.slice(0, MOST_ROWS).map(({ row }) => (
         <span key={row}>
           <RowLink row={row} onTarget={onTarget} />{' '}

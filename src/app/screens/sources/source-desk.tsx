@@ -95,8 +95,8 @@ export function SourceDesk({ source, index, onChoose }: SourceDeskProps) {
       <Part name="trace" title="What was understood">
         {source === null ? null : (
           <div className="stack wide">
-            {(source.sheets.length > 1 && source.gridRows === 0 ? [] : source.faults).map((fault) => (
-              <FaultNote key={fault.what} text={faultSentence(fault)} />
+            {faultsBeside(source).map((fault) => (
+              <FaultNote key={faultSentence(fault)} text={faultSentence(fault)} />
             ))}
             <JoinedNote source={source} onTarget={setTarget} />
             {open === 0 && source.gridRows === 0 ? null : open === 0 && source.rowsKept === 0 ? (
@@ -162,4 +162,11 @@ function GridKey() {
       <li>the hanging thread beside a heading shows how much of the column is filled</li>
     </ul>
   );
+}
+
+/** Faults that no question asks about: of a workbook which sheet it is, of rows that are too long how they are read. */
+function faultsBeside(source: SourceView) {
+  if (source.sheets.length > 1 && source.gridRows === 0) return [];
+  const asked = new Set(source.tooLong?.rows);
+  return source.faults.filter(({ where }) => where.row === undefined || !asked.has(where.row));
 }
