@@ -51,7 +51,9 @@ export function nearEnough(
     return !namesAPerson(words, known) && joined(words).length >= (heard || cloth ? 5 : 8);
   if (/another order/.test(match.reason)) return heard || cloth || joined(words).length >= 8;
   const more = words.filter((word) => !alike(word, known));
-  if (more.some((word) => namesAnotherSystem(word, attribute))) return false;
+  // "Thread count warp x weft" holds both.
+  const both = SYSTEMS.every((_, at) => words.some((word) => namesOnly(word, at)));
+  if (!both && more.some((word) => namesAnotherSystem(word, attribute))) return false;
   const fewer = known.filter((word) => !alike(word, words));
   const plain = (word: string) => /^\d+$/.test(word);
   // "Sampling site" names a place; "sample no" a find.
@@ -68,15 +70,24 @@ export function nearEnough(
   return cloth && heard && OF_CLOTH.includes(attribute.block) && known.every((word) => alike(word, words));
 }
 
-const SYSTEMS: ReadonlySet<string> = new Set(
-  [SYSTEM_1, SYSTEM_2]
-    .flatMap((system) => Object.values(system).flat().flatMap(wordsOf))
-    .filter((word) => word.length > 3),
+/** Words that name the first system, and those that name the second. */
+const SYSTEMS: readonly ReadonlySet<string>[] = [SYSTEM_1, SYSTEM_2].map(
+  (system) =>
+    new Set(
+      Object.values(system)
+        .flat()
+        .flatMap(wordsOf)
+        .filter((word) => word.length > 3),
+    ),
 );
+
+/** Whether a word names this of the two systems and not the other, as "system" does. */
+const namesOnly = (word: string, at: number): boolean =>
+  SYSTEMS.every((system, place) => system.has(word) === (place === at));
 
 /** "Warp spacing" is no spacing of rows: the attribute is of a system, and no wording of it names this one. */
 function namesAnotherSystem(word: string, attribute: AttributeDefinition): boolean {
-  if (attribute.block !== 'spacing' || !SYSTEMS.has(word)) return false;
+  if (attribute.block !== 'spacing' || !SYSTEMS.some((system) => system.has(word))) return false;
   return !Object.values(attribute.synonyms ?? {}).some((wordings) =>
     wordings.some((wording) => wordsOf(wording).includes(word)),
   );
