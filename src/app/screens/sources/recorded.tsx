@@ -7,7 +7,7 @@ export function Recorded({ filled }: { filled: QualityReport['filled'] }) {
   return (
     <Sort title="How much is recorded" count={filled.length}>
       <li>
-        <table className="result-table small">
+        <table className="table">
           <thead>
             <tr>
               <th scope="col">attribute</th>

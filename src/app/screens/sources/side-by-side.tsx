@@ -26,10 +26,10 @@ export function SideBySide() {
           <p>No column means the same in two of the tables, so nothing can be compared across them yet.</p>
         ) : (
           <ScrollRegion name="Columns of the same meaning" className="table-frame">
-            <table className="result-table small">
+            <table className="table">
               <thead>
                 <tr>
-                  <th scope="col">means</th>
+                  <th scope="col">what it says</th>
                   {view.sources.map(({ name }) => (
                     <th key={name} scope="col">
                       {name}
