@@ -15,6 +15,11 @@ describe('names that are cut', () => {
     ]);
   });
 
+  it('keep to the least room, down to one letter and dots', () => {
+    expect(shortNames(['Quorrimel', 'Drommavel'], most(4))).toEqual(['Quo…', 'Dro…']);
+    expect(shortNames(['Quorrimel', 'Drommavel'], most(2))).toEqual(['Q…', 'D…']);
+  });
+
   it('show where they differ when their beginnings are the same', () => {
     const short = shortNames(
       ['Settlement at the Upper Marrowfield, north bank', 'Settlement at the Upper Marrowfield, south bank'],
