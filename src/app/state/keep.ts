@@ -1,4 +1,5 @@
 import { type History, type Step, startHistory } from './history.ts';
+import { recallTyped, strikeTyped, typedKey } from './keep-typed.ts';
 import type { Look } from './looks.ts';
 import { done, FILES, inStore, LEGACY, SESSIONS } from './store.ts';
 import type { StudyDocument, Workspace } from './workspace.ts';
@@ -38,15 +39,13 @@ export type Kept = 'kept' | 'elsewhere' | 'full' | 'refused';
 const ids = new WeakMap<Uint8Array, string>();
 const stored = new Set<string>();
 
-const draftsKey = (key: string) => `${key}#drafts`;
-
 /** The session of this name that was last kept here, or null. */
 export async function recall(key: string): Promise<Recalled | null> {
   try {
     return await inStore('readonly', async (transaction) => {
       const sessions = transaction.objectStore(SESSIONS);
       const kept = (await done(sessions.get(key))) as Stored | undefined;
-      const drafts = ((await done(sessions.get(draftsKey(key)))) ?? {}) as Record<string, unknown>;
+      const drafts = await recallTyped(key, sessions);
       if (kept === undefined) return await legacy(transaction, key);
       const files = transaction.objectStore(FILES);
       const known = new Map<string, Uint8Array>();
@@ -143,18 +142,8 @@ export async function takeOver(key: string): Promise<number> {
   }
 }
 
-/** Keeps what is being typed, which is small, by itself. */
-export async function keepDrafts(key: string, drafts: Readonly<Record<string, unknown>>): Promise<void> {
-  try {
-    await inStore('readwrite', async (transaction) => {
-      transaction.objectStore(SESSIONS).put(drafts, draftsKey(key));
-    });
-  } catch {
-    // The save of the session says why nothing can be kept.
-  }
-}
-
 export async function forget(key: string): Promise<void> {
+  strikeTyped(key);
   try {
     await inStore('readwrite', async (transaction) => {
       const sessions = transaction.objectStore(SESSIONS);
@@ -164,7 +153,7 @@ export async function forget(key: string): Promise<void> {
         stored.delete(id);
       }
       sessions.delete(key);
-      sessions.delete(draftsKey(key));
+      sessions.delete(typedKey(key));
       transaction.objectStore(LEGACY).delete('current');
     });
   } catch {

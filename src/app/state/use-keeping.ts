@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Drafts } from './drafts.ts';
-import { type Kept, keep, keepDrafts, type Session, takeOver } from './keep.ts';
+import { type Kept, keep, type Session, takeOver } from './keep.ts';
+import { keepsTyped } from './keep-typed.ts';
 
 export interface Keeping {
   /** What became of the last save. */
@@ -83,23 +84,7 @@ export function useKeeping(key: string, session: Session | null, drafts: Drafts,
     if (history !== undefined && looks !== undefined) void save();
   }, [history, looks, save, start]);
 
-  useEffect(() => {
-    let busy = false;
-    let again = false;
-    const saveDrafts = async () => {
-      if (busy) {
-        again = true;
-        return;
-      }
-      busy = true;
-      do {
-        again = false;
-        await keepDrafts(key, drafts.all());
-      } while (again);
-      busy = false;
-    };
-    return drafts.subscribe(() => void saveDrafts());
-  }, [key, drafts]);
+  useEffect(() => drafts.subscribe(keepsTyped(key, drafts.all)), [key, drafts]);
 
   const insist = useCallback(async () => {
     revision.current = await takeOver(key);
