@@ -21,5 +21,7 @@ export default defineConfig({
     sequence: { sequencer: LongestFirst },
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    // What a page shows is waited for on a busy machine too.
+    expect: { poll: { timeout: 60_000 } },
   },
 });

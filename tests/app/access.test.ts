@@ -91,7 +91,7 @@ describe('by keyboard alone', () => {
     const { page } = desk;
     const { keyboard } = page;
     await keyboard.press('Tab');
-    expect(await page.locator(':focus').textContent()).toContain('Go to the page');
+    await expect.poll(() => page.locator(':focus').textContent()).toContain('Go to the page');
     await tabTo(page, 'button', 'Open the demo study');
     await keyboard.press('Enter');
     await page.locator('.raw-grid .raw-cell').first().waitFor();

@@ -58,9 +58,9 @@ async function showsAnswer(
   await said.waitFor();
   // A quick preview may stand first; it gives way to the full answer.
   await page.getByText('A quick preview').waitFor({ state: 'hidden' });
-  expect(await said.locator('.because li').allTextContents()).toEqual(because);
-  expect(await said.locator('.cautions li').allTextContents()).toEqual(unless.map(printTurn));
-  expect(await said.locator('.next li').allTextContents()).toEqual(next);
+  await expect.poll(() => said.locator('.because li').allTextContents()).toEqual(because);
+  await expect.poll(() => said.locator('.cautions li').allTextContents()).toEqual(unless.map(printTurn));
+  await expect.poll(() => said.locator('.next li').allTextContents()).toEqual(next);
 }
 
 describe('the answer on a screen', () => {

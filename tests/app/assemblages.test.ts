@@ -37,7 +37,7 @@ describe('Assemblages', () => {
     await page.getByLabel('twined', { exact: true }).fill('24');
     await page.getByLabel('coiled').fill('ten');
     await page.getByText('Type whole numbers').waitFor();
-    expect(await page.getByRole('button', { name: 'Set it among them' }).isDisabled()).toBe(true);
+    await expect.poll(() => page.getByRole('button', { name: 'Set it among them' }).isDisabled()).toBe(true);
     await page.getByLabel('coiled').fill('10');
     await page.getByRole('button', { name: 'Set it among them' }).click();
     await page

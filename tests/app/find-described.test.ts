@@ -23,8 +23,8 @@ describe('the structure of a find, written in one breath', () => {
     await page.keyboard.type('Köper 2/2, kettbetont');
     await parted().getByText('read as structure: 2/2 twill · face: warp-faced').waitFor();
     await field('Face').waitFor();
-    expect(await field('Face').textContent()).toContain('warp-faced');
-    expect(await page.getByRole('combobox', { name: 'Structure' }).inputValue()).toBe('2/2 twill');
+    await expect.poll(() => field('Face').textContent()).toContain('warp-faced');
+    await expect.poll(() => page.getByRole('combobox', { name: 'Structure' }).inputValue()).toBe('2/2 twill');
     // Rows, their slant and their engagement are told of twining.
     await field('Engagement').waitFor({ state: 'detached' });
     await page.locator('.say .sentence').waitFor();
@@ -38,10 +38,10 @@ describe('the structure of a find, written in one breath', () => {
     await parted().getByText('"twning" is not known; it may mean "twining"').waitFor();
     await written().press('Tab');
     const means = page.getByRole('button', { name: 'It means twining' });
-    expect(await means.evaluate((element) => element === document.activeElement)).toBe(true);
+    await expect.poll(() => means.evaluate((element) => element === document.activeElement)).toBe(true);
     await page.keyboard.press('Enter');
     await parted().getByText('structure: twined').waitFor();
-    expect(await written().inputValue()).toBe('open diagonal twining, blue, with pile');
+    await expect.poll(() => written().inputValue()).toBe('open diagonal twining, blue, with pile');
     await means.waitFor({ state: 'detached' });
   });
 
@@ -51,7 +51,7 @@ describe('the structure of a find, written in one breath', () => {
     await parted()
       .getByText('structure: twined · spacing class: open · engagement: diagonal · pile or tufts: present')
       .waitFor();
-    expect(await field('Spacing class').textContent()).toContain('open');
+    await expect.poll(() => field('Spacing class').textContent()).toContain('open');
     await field('Spacing class').focus();
     await page.keyboard.press('Enter');
     await page.getByRole('option', { name: /^close/ }).click();
@@ -67,6 +67,6 @@ describe('the structure of a find, written in one breath', () => {
     await desk.go('Take away');
     await desk.go('Placement');
     await desk.page.getByRole('list', { name: 'Finds that are kept' }).getByText('Find 2').click();
-    expect(await written().inputValue()).toBe('open diagonal twining with pile');
+    await expect.poll(() => written().inputValue()).toBe('open diagonal twining with pile');
   });
 });

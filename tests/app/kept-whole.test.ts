@@ -62,7 +62,7 @@ describe('the store of the browser', () => {
       await page
         .getByText('The browser has no room left to keep this work. Save the study on Take away')
         .waitFor();
-      expect(await title(page).inputValue()).toBe('Too much');
+      await expect.poll(() => title(page).inputValue()).toBe('Too much');
       await page.reload();
       await expect.poll(() => title(page).inputValue(), { timeout: 60_000 }).toBe('Kept');
 

@@ -65,17 +65,19 @@ describe('a served study', () => {
       await isKept(page);
       await page.reload();
       await page.getByText('1 edit on study.json').waitFor();
-      expect(await page.getByRole('textbox', { name: 'Title', exact: true }).inputValue()).toBe(
-        'Small, corrected',
-      );
+      await expect
+        .poll(() => page.getByRole('textbox', { name: 'Title', exact: true }).inputValue())
+        .toBe('Small, corrected');
       await page.getByRole('button', { name: 'Undo: change the title' }).click();
-      expect(await page.getByRole('textbox', { name: 'Title', exact: true }).inputValue()).toBe('Small');
+      await expect
+        .poll(() => page.getByRole('textbox', { name: 'Title', exact: true }).inputValue())
+        .toBe('Small');
       await go(page, 'Placement');
       const cell = page.getByLabel('Row spacing').first();
       await cell.fill('c. 7');
       await page.reload();
       await heading(page, /where does this find belong/i);
-      expect(await cell.inputValue()).toBe('c. 7');
+      await expect.poll(() => cell.inputValue()).toBe('c. 7');
       // The page goes in the very moment of the last letter, before the store can have answered.
       const anew = page.waitForEvent('load');
       await cell.evaluate((input: HTMLInputElement) => {
@@ -85,7 +87,7 @@ describe('a served study', () => {
       });
       await anew;
       await heading(page, /where does this find belong/i);
-      expect(await cell.inputValue()).toBe('c. 7.5');
+      await expect.poll(() => cell.inputValue()).toBe('c. 7.5');
     } finally {
       await close();
     }
@@ -123,10 +125,14 @@ describe('a served study', () => {
       now = await servedFiles([path]);
       await page.reload();
       await page.getByText('The file on the disk has changed').waitFor();
-      expect(await page.getByRole('textbox', { name: 'Title', exact: true }).inputValue()).toBe('Mine');
+      await expect
+        .poll(() => page.getByRole('textbox', { name: 'Title', exact: true }).inputValue())
+        .toBe('Mine');
       await page.getByRole('button', { name: 'Take the file' }).click();
-      expect(await page.getByRole('textbox', { name: 'Title', exact: true }).inputValue()).toBe('Theirs');
-      expect(await page.getByText('The file on the disk has changed').count()).toBe(0);
+      await expect
+        .poll(() => page.getByRole('textbox', { name: 'Title', exact: true }).inputValue())
+        .toBe('Theirs');
+      await expect.poll(() => page.getByText('The file on the disk has changed').count()).toBe(0);
     } finally {
       await context.close();
       await serving.close();
@@ -153,7 +159,7 @@ describe('where somebody is', () => {
       await heading(page, /akin/i);
       await page.goBack();
       await heading(page, /do these groups differ/i);
-      expect(await page.getByLabel('Compare means as well').isChecked()).toBe(true);
+      await expect.poll(() => page.getByLabel('Compare means as well').isChecked()).toBe(true);
       await page.goBack();
       await page.waitForFunction(() => !location.hash.includes('means'));
       await page.goForward();
@@ -189,7 +195,7 @@ describe('what was looked at', () => {
       await bar.getByLabel('Note on the finding').fill('for chapter 3');
       await page.reload();
       await bar.waitFor();
-      expect(await bar.getByLabel('Note on the finding').inputValue()).toBe('for chapter 3');
+      await expect.poll(() => bar.getByLabel('Note on the finding').inputValue()).toBe('for chapter 3');
       await bar.getByRole('button', { name: 'Keep', exact: true }).click();
       await bar.waitFor({ state: 'detached' });
       await go(page, 'Assemblages');
@@ -197,7 +203,7 @@ describe('what was looked at', () => {
       await go(page, 'Take away');
       const open = page.getByRole('region', { name: 'Looked at, not kept' });
       await open.waitFor();
-      expect(await open.getByRole('listitem').count()).toBeGreaterThan(0);
+      await expect.poll(() => open.getByRole('listitem').count()).toBeGreaterThan(0);
       const study = await saved(page, page.getByRole('button', { name: /^Save the study as/ }));
       const [kept] = (JSON.parse(study.text) as { analyses: { title?: string; note?: string }[] }).analyses;
       expect([kept?.title, kept?.note]).toEqual(['Lengths by site', 'for chapter 3']);
@@ -227,14 +233,18 @@ describe('two windows on one study', () => {
       await two.getByText('Another window has changed this study').waitFor();
       await name(two, 'Second');
       await two.reload();
-      expect(await two.getByRole('textbox', { name: 'Title', exact: true }).inputValue()).toBe('First');
+      await expect
+        .poll(() => two.getByRole('textbox', { name: 'Title', exact: true }).inputValue())
+        .toBe('First');
       await name(one, 'Third');
       await name(two, 'Fourth');
       await two.getByText('Another window has changed this study').waitFor();
       await two.getByRole('button', { name: 'Keep what this window has' }).click();
       await isKept(two);
       await one.reload();
-      expect(await one.getByRole('textbox', { name: 'Title', exact: true }).inputValue()).toBe('Fourth');
+      await expect
+        .poll(() => one.getByRole('textbox', { name: 'Title', exact: true }).inputValue())
+        .toBe('Fourth');
     } finally {
       await close();
     }

@@ -69,6 +69,8 @@ describe('a fabric is called by its kind, in the order of the trade', () => {
     await desk.go('Take away');
     await desk.go('Placement');
     await page.getByRole('button', { name: 'How much single attributes count' }).click();
-    expect(await page.getByRole('textbox', { name: /^Weight of row slant/ }).inputValue()).toBe('0');
+    await expect
+      .poll(() => page.getByRole('textbox', { name: /^Weight of row slant/ }).inputValue())
+      .toBe('0');
   });
 });

@@ -17,13 +17,13 @@ describe('placing a whole site', () => {
     const { page } = desk;
     await page.getByRole('heading', { name: 'Where does this site sit in its region?' }).waitFor();
     await page.locator('.say .sentence').waitFor();
-    expect(await page.locator('.say .sentence').textContent()).toMatch(
-      /^In kind of fabric Pellunar Wreck is most like Ysketh Pans/,
-    );
+    await expect
+      .poll(() => page.locator('.say .sentence').textContent())
+      .toMatch(/^In kind of fabric Pellunar Wreck is most like Ysketh Pans/);
     await page.locator('.see .drawing .main-svg').first().waitFor();
     for (const figure of ['On the map of the others', 'What sets it apart'])
       await page.getByRole('radio', { name: figure }).click();
-    expect(await page.locator('.cautions li').count()).toBeGreaterThan(1);
+    await expect.poll(() => page.locator('.cautions li').count()).toBeGreaterThan(1);
     for (const table of [
       'Whom Pellunar Wreck is like',
       'Items at home elsewhere',
@@ -43,7 +43,9 @@ describe('placing a whole site', () => {
       .locator('.say .sentence', { hasText: 'Within region Strand, in kind of fabric Ysketh Pans' })
       .waitFor();
     await page.getByText(/Set aside: .*Region is not Strand/).waitFor();
-    expect(await page.getByRole('list', { name: 'Sites that are kept' }).locator('li').count()).toBe(2);
+    await expect
+      .poll(() => page.getByRole('list', { name: 'Sites that are kept' }).locator('li').count())
+      .toBe(2);
     await desk.go('Take away');
     const study = await saved(page, page.getByRole('button', { name: /^Save the study/ }));
     const kept = checkStudy(JSON.parse(study.text), study.name).analyses as { kind: string; site?: string }[];

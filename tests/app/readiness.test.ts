@@ -38,7 +38,9 @@ describe('whether the data are ready', () => {
     await panel.getByText('“Bundle”, for it: 2 names in 4 rows').waitFor();
     // Nothing is taken unasked: the rows count, and nothing can be confirmed before a column is chosen.
     await page.getByText('All 4 fragments', { exact: true }).waitFor();
-    expect(await panel.getByRole('button', { name: 'Confirm the columns chosen' }).isDisabled()).toBe(true);
+    await expect
+      .poll(() => panel.getByRole('button', { name: 'Confirm the columns chosen' }).isDisabled())
+      .toBe(true);
     await panel.getByRole('radio', { name: 'Bundle' }).click();
     await panel.getByLabel('What one is called').fill('khipu');
     await panel.getByRole('button', { name: '“Bundle” names the object' }).click();

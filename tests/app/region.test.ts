@@ -13,9 +13,9 @@ describe('the region', () => {
     await page.locator('.drawing .main-svg').first().waitFor();
     const drawing = page.locator('section.drawing');
     await expect.poll(() => drawing.getAttribute('aria-label')).toContain('Star: the find.');
-    expect(await page.locator('.drawing .xtitle').first().textContent()).toBe(
-      'Density of system 1 (per cm), logarithmic',
-    );
+    await expect
+      .poll(() => page.locator('.drawing .xtitle').first().textContent())
+      .toBe('Density of system 1 (per cm), logarithmic');
     await page.getByLabel('The find: Density of system 1 (per cm)').fill('');
     await page.keyboard.press('Tab');
     await expect.poll(() => drawing.getAttribute('aria-label')).not.toContain('Star');
@@ -26,7 +26,7 @@ describe('the region', () => {
     await page.getByRole('button', { name: /Show/ }).first().click();
     await page.getByRole('option', { name: 'Map and network of places' }).click();
     await expect.poll(() => drawing.getAttribute('aria-label')).toContain('Map of 6 places');
-    expect(await page.locator('.drawing .xtitle').first().textContent()).toBe('Grid east (km)');
+    await expect.poll(() => page.locator('.drawing .xtitle').first().textContent()).toBe('Grid east (km)');
     await page.getByRole('radio', { name: 'Network', exact: true }).click();
     await expect
       .poll(() => drawing.getAttribute('aria-label'))

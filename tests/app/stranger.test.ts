@@ -51,7 +51,7 @@ it('A stranger comes from five foreign tables dropped at once to a map of kin in
   await page.getByRole('heading', { name: 'The tables side by side' }).waitFor();
   await desk.go('Kinship');
   await page.locator('.drawing .main-svg').first().waitFor();
-  expect(await page.locator('.drawing .points path').count()).toBeGreaterThan(10);
+  await expect.poll(() => page.locator('.drawing .points path').count()).toBeGreaterThan(10);
   expect(desk.errors).toEqual([]);
   await desk.close();
 });

@@ -117,7 +117,7 @@ describe('what holds on all screens', () => {
     for (const screen of SCREENS) {
       await desk.go(screen);
       await page.locator('.chip', { hasText: 'Site is' }).waitFor();
-      expect(await page.getByRole('radio', { name: 'a fragment' }).isChecked()).toBe(true);
+      await expect.poll(() => page.getByRole('radio', { name: 'a fragment' }).isChecked()).toBe(true);
     }
     await desk.close();
   });
@@ -240,9 +240,9 @@ describe('Placement', () => {
     await field.fill('c. 0.32 cm');
     await page.getByText(/read as 2\.88 to 3\.52 mm, about/).waitFor();
     // What the attribute counts is another field, and named otherwise.
-    expect(await page.getByLabel('Weight of element diameter, system 1', { exact: true }).inputValue()).toBe(
-      '1',
-    );
+    await expect
+      .poll(() => page.getByLabel('Weight of element diameter, system 1', { exact: true }).inputValue())
+      .toBe('1');
   });
 });
 
