@@ -1,9 +1,11 @@
 import type { First } from '../numerics/assemblages/ranking.ts';
+import type { SameSource } from '../numerics/assemblages/same-source.ts';
 import { mostAlike, type SimilarityCoefficient } from '../numerics/assemblages/similarity.ts';
 import type { Unavailable } from '../numerics/foundation/unavailable.ts';
 import type { FirstOf } from './contract.ts';
 import { printList, printNumber, printSmall, printSome } from './phrasing.ts';
 import { NAMED } from './shared/options/coefficient.ts';
+import { type Told, toldAt } from './verdicts.ts';
 
 /** Who is the most alike, for every analysis that ranks assemblages by likeness. */
 export interface Rank {
@@ -24,13 +26,6 @@ export interface TooFew {
   readonly label: string;
   readonly items: number;
 }
-
-/** Coefficients of shares: those by which a ranking is tried once more. The others rest on size or presence alone. */
-export const OF_SHARES: readonly SimilarityCoefficient[] = [
-  'brainerd-robinson',
-  'morisita-horn',
-  'chi-square',
-];
 
 /** The same with the labels of the places. */
 export function rankOf(first: First, labels: readonly string[]): Rank {
@@ -61,6 +56,23 @@ export function sayRank({ labels, rivals }: Rank, how: 'most' | 'least'): string
 export function sayLikeness(value: number, coefficient: SimilarityCoefficient): string {
   const most = mostAlike(coefficient);
   return most === 0 ? printNumber(value) : `${printNumber(value)} of ${most}`;
+}
+
+/**
+ * Whether two assemblages are told apart; where p, adjusted over many pairs, could not be small enough by so few random
+ * ways to deal, that cannot be told.
+ */
+export function toldSource({ isLeast }: SameSource, adjusted: number, confidence: number): Told {
+  const told = toldAt(adjusted, confidence);
+  return told === 'not told apart' && isLeast ? 'cannot be told' : told;
+}
+
+/** By which ways a p was found: "1999 random ways to deal the items". */
+export function sayDealt({ method, ways }: SameSource): string {
+  if (method === 'exact')
+    return `exact, all ${Number.isFinite(ways) ? `${ways} ` : ''}ways to deal the items`;
+  const random = `${ways} random ways to deal the items`;
+  return method === 'fitted' ? `gamma curve through ${random}, none of them as unlike` : random;
 }
 
 /** "Brainerd-Robinson". */

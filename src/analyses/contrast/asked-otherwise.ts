@@ -1,13 +1,12 @@
 import type { Random } from '../../numerics/foundation/random.ts';
-import { midranks } from '../../numerics/foundation/ranks.ts';
-import { welchAnova } from '../../numerics/tests/analysis-of-variance.ts';
-import { type BlockedSample, blockMedians } from '../../numerics/tests/blocked-sample.ts';
+import type { BlockedSample } from '../../numerics/tests/blocked-sample.ts';
 import type { Unavailable } from '../contract.ts';
 import { toldAt } from '../verdicts.ts';
 import type { AskedOtherwise, AttributeSamples, ContrastGroup, TestAnswer } from './found.ts';
 import type { ContrastOptions } from './options.ts';
 import { hasIntervals } from './samples.ts';
 import { placeTest } from './tests.ts';
+import { welchOnRanks } from './welch-on-ranks.ts';
 
 /** Relabellings of a trial: only whether it passes the level is asked of it. */
 const TRIAL_RELABELLINGS = 999;
@@ -48,7 +47,14 @@ export function askedOtherwise(
     ...(hasIntervals(samples) ? readingsAtEnds(tested) : []).map(({ at, ends }) =>
       asked('ends of the readings', at, placeTest(ends, settings(at))),
     ),
-    asked('spreads may differ', 'Welch’s test on ranks', welchOnRanks(tested.map(({ points }) => points))),
+    asked(
+      'spreads may differ',
+      'Welch’s test on ranks',
+      welchOnRanks(
+        tested.map(({ points }) => points),
+        settings('spreads may differ'),
+      ),
+    ),
     ...(tested.length < 3 ? [] : tested.slice(0, MOST_GROUPS)).map((group) =>
       asked('a group left out', group.label, without([group])),
     ),
@@ -73,26 +79,4 @@ function readingsAtEnds(
     { at: `${first.label} at low ends, ${second.label} at high ends`, ends: [first.low, second.high] },
     { at: `${first.label} at high ends, ${second.label} at low ends`, ends: [first.high, second.low] },
   ];
-}
-
-/**
- * Welch's analysis of variance on the ranks of one median an item: a test of place that equal spreads are not
- * assumed for (Cribbie, Wilcox, Bewell & Keselman 2007, J. Mod. Appl. Stat. Methods 6:117; from memory).
- */
-function welchOnRanks(samples: readonly BlockedSample[]): TestAnswer | Unavailable {
-  const medians = samples.map(blockMedians);
-  const { ranks } = midranks(Float64Array.from(medians.flatMap((values) => Array.from(values))));
-  const starts = medians.map((_, at) => medians.slice(0, at).reduce((sum, { length }) => sum + length, 0));
-  const found = welchAnova(medians.map(({ length }, at) => ranks.slice(starts[at], starts[at] + length)));
-  if ('why' in found) return found;
-  return {
-    question: 'welch',
-    name: 'Welch’s analysis of variance on ranks',
-    symbol: 'F',
-    statistic: found.statistic,
-    df: found.dfBetween,
-    dfWithin: found.dfWithin,
-    p: found.p,
-    method: 'F distribution, ranks of one median an item',
-  };
 }

@@ -3,13 +3,14 @@ import { countBehind } from '../../fragments/behind.ts';
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { itemCounts } from '../../fragments/items/counts.ts';
 import { whereAndWhen } from '../../fragments/where-when.ts';
-import { likenessInterval, sameSource } from '../../numerics/assemblages/draws.ts';
+import { likenessInterval } from '../../numerics/assemblages/draws.ts';
+import { sameSource } from '../../numerics/assemblages/same-source.ts';
 import { assemblageSimilarity, unlikeness } from '../../numerics/assemblages/similarity.ts';
 import { linkage } from '../../numerics/grouping/linkage.ts';
 import { leafOrder } from '../../numerics/grouping/tree.ts';
 import { adjustP } from '../../numerics/tests/adjust.ts';
 import type { AnalysisInput } from '../contract.ts';
-import { LEAST_RANKED } from '../likeness-rank.ts';
+import { LEAST_RANKED, sayDealt, toldSource } from '../likeness-rank.ts';
 import { lookAlikeKinds } from '../look-alike-kinds.ts';
 import { nameOneOf } from '../phrasing.ts';
 import { marksOf } from '../shared/figure/marks.ts';
@@ -17,7 +18,6 @@ import { countedAtLevel, lackingAtLevel } from '../shared/level/counted.ts';
 import { closerSaid, levelSaid } from '../shared/level/said.ts';
 import { partedInput, recordsFor } from '../shared/options/mixtures.ts';
 import { lossesIn } from '../shared/survival/compute.ts';
-import { toldAt } from '../verdicts.ts';
 import { distanceTests } from './distance.ts';
 import { assemblageDiversity, leastCoverage } from './diversity.ts';
 import type { SimilarityFound } from './found.ts';
@@ -90,7 +90,7 @@ export function computeSimilarity(asked: AnalysisInput, options: SimilarityOptio
   const large = table.counts.filter((_, row) => sizes[row] >= LEAST_RAREFIED);
   const coverageTo = leastCoverage(large.length > 0 ? large : table.counts);
   const ranking = rankPairs(table, options, random.stream('ranking'));
-  const told = adjusted.map((p) => toldAt(p, options.confidence));
+  const told = adjusted.map((p, place) => toldSource(tests[place], p, options.confidence));
   const itemsFewerThan = (most: number) =>
     table.rows.flatMap((label, row) =>
       items[row].length < most ? [{ label, items: items[row].length }] : [],
@@ -144,12 +144,11 @@ export function computeSimilarity(asked: AnalysisInput, options: SimilarityOptio
     table,
     likeness,
     intervals,
-    sameSource: tests.map(({ p, method, relabellings }, place) => ({
-      p,
+    sameSource: tests.map((test, place) => ({
+      p: test.p,
       pAdjusted: adjusted[place],
       told: told[place],
-      method:
-        `${method === 'exact' ? 'exact, all' : ''} ${relabellings} ${method === 'exact' ? '' : 'random '}ways to deal the items`.trim(),
+      method: sayDealt(test),
     })),
     foundOrder: Array.from(leafOrder(linkage(unlikeness(likeness, options.coefficient), 'average'))),
     diversity: table.counts.map((counts, row) =>

@@ -155,7 +155,9 @@ function sourceLine({ sameSource, notToldApart }: SimilarityFound): string {
     return `Draws of one source are ${sameSource[0].told === 'told apart' ? 'excluded' : 'not excluded'}: ${printP(sameSource[0].p)} (items dealt between the two).`;
   const apart = sameSource.filter(({ told }) => told === 'told apart').length;
   const not = notToldApart.length === 0 ? '' : `; not ${printSome(notToldApart, 3)}`;
-  return `Shown to differ: ${apart} of ${printCount(sameSource.length, 'pair')}${not} (items dealt between the two, p adjusted after Holm).`;
+  const open = sameSource.length - apart - notToldApart.length;
+  const untold = open === 0 ? '' : `; of ${open} it cannot be told by so few ways to deal`;
+  return `Shown to differ: ${apart} of ${printCount(sameSource.length, 'pair')}${not}${untold} (items dealt between the two, p adjusted after Holm).`;
 }
 
 function newcomerLines({ newcomers, options, losses }: SimilarityFound): string[] {

@@ -1,11 +1,12 @@
 import type { CrossedTable } from '../../fragments/crossed-table.ts';
 import { itemCounts } from '../../fragments/items/counts.ts';
-import { likenessInterval, sameSource } from '../../numerics/assemblages/draws.ts';
+import { likenessInterval } from '../../numerics/assemblages/draws.ts';
+import { sameSource } from '../../numerics/assemblages/same-source.ts';
 import { assemblageSimilarity, isDistance } from '../../numerics/assemblages/similarity.ts';
 import { condensedIndex } from '../../numerics/dissimilarity/condensed.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import { adjustP } from '../../numerics/tests/adjust.ts';
-import { toldAt } from '../verdicts.ts';
+import { sayDealt, toldSource } from '../likeness-rank.ts';
 import type { Likeness } from './found.ts';
 import type { StandingOptions } from './options.ts';
 
@@ -45,7 +46,6 @@ export function likenessTo(
     const rest = Float64Array.from(counted.columns, (_, column) =>
       counts.reduce((sum, line, other) => (other === site || other === row ? sum : sum + line[column]), 0),
     );
-    const { p, method, relabellings: tried } = tests[place];
     return {
       label: counted.rows[row],
       items: items[row].length,
@@ -56,10 +56,10 @@ export function likenessTo(
         confidence,
         random: random.stream(`interval ${counted.rows[row]}`),
       }),
-      p,
+      p: tests[place].p,
       pAdjusted: adjusted[place],
-      told: toldAt(adjusted[place], confidence),
-      method: method === 'exact' ? `exact, all ${tried} ways` : `${tried} random ways`,
+      told: toldSource(tests[place], adjusted[place], confidence),
+      method: sayDealt(tests[place]),
     };
   });
   const sign = isDistance(coefficient) ? 1 : -1;

@@ -1,8 +1,7 @@
 import type { Random } from '../foundation/random.ts';
 import type { Unavailable } from '../foundation/unavailable.ts';
 import { bootstrapInterval, centredInterval, type ResampledInterval } from '../resampling/bootstrap.ts';
-import { dealtOut, drawnAgain, MANY_THINGS } from '../resampling/drawn-counts.ts';
-import { type PermutationTest, permutationTest } from '../resampling/permutation.ts';
+import { drawnAgain, MANY_THINGS } from '../resampling/drawn-counts.ts';
 import { assemblageSimilarity, isDistance, mostAlike, type SimilarityCoefficient } from './similarity.ts';
 
 /** Counts of the kinds that each item of an assemblage brings: what is drawn again. */
@@ -19,12 +18,12 @@ export function drawnCounts(items: ItemKinds, choice: ArrayLike<number>, columns
 }
 
 /** Items of few kinds by what they bring: how many bring the very same counts. */
-interface Bundles {
+export interface Bundles {
   readonly kinds: readonly Float64Array[];
   readonly items: Float64Array;
 }
 
-function bundled(items: ItemKinds): Bundles {
+export function bundled(items: ItemKinds): Bundles {
   const places = new Map<string, number>();
   const kinds: Float64Array[] = [];
   const sizes: number[] = [];
@@ -41,7 +40,7 @@ function bundled(items: ItemKinds): Bundles {
   return { kinds, items: Float64Array.from(sizes) };
 }
 
-function addedUp(kinds: readonly Float64Array[], times: Float64Array, columns: number): Float64Array {
+export function addedUp(kinds: readonly Float64Array[], times: Float64Array, columns: number): Float64Array {
   const counts = new Float64Array(columns);
   for (let kind = 0; kind < kinds.length; kind++)
     for (let column = 0; column < columns; column++) counts[column] += times[kind] * kinds[kind][column];
@@ -116,60 +115,3 @@ function manyInterval(
   const values = Float64Array.from({ length: resamples }, () => likeness(one(), other()));
   return centredInterval(observed, values, confidence);
 }
-
-/**
- * Could both assemblages be draws from one source? p by dealing their items between them, the coefficient
- * as the statistic (after DeBoer, Kintigh & Rostoker 1996, Am. Antiquity 61:263).
- */
-export function sameSource(
-  first: ItemKinds,
-  second: ItemKinds,
-  columns: number,
-  coefficient: SimilarityCoefficient,
-  { random, relabellings }: { readonly random: Random; readonly relabellings: number },
-): PermutationTest {
-  const both = [...first, ...second];
-  if (both.length > MANY_THINGS)
-    return sameSourceOfMany(both, first, columns, coefficient, { random, relabellings });
-  const labels = both.map((_, item) => (item < first.length ? 0 : 1));
-  const sign = isDistance(coefficient) ? 1 : -1;
-  return permutationTest(
-    labels,
-    (dealt) => {
-      const counts = [new Float64Array(columns), new Float64Array(columns)];
-      both.forEach((item, place) => {
-        const into = counts[dealt[place]];
-        for (let column = 0; column < columns; column++) into[column] += item[column];
-      });
-      return sign * assemblageSimilarity(counts, coefficient).values[0];
-    },
-    { random, relabellings: Math.min(relabellings, MOST_DEALT), exactLimit: MOST_DEALT },
-  );
-}
-
-/** The same for very many items, which are dealt by how many of them bring the same. */
-function sameSourceOfMany(
-  both: ItemKinds,
-  first: ItemKinds,
-  columns: number,
-  coefficient: SimilarityCoefficient,
-  { random, relabellings }: { readonly random: Random; readonly relabellings: number },
-): PermutationTest {
-  const { kinds, items } = bundled(both);
-  const whole = addedUp(kinds, items, columns);
-  const sign = isDistance(coefficient) ? 1 : -1;
-  const statistic = (one: Float64Array) => {
-    const other = whole.map((count, column) => count - one[column]);
-    return sign * assemblageSimilarity([one, other], coefficient).values[0];
-  };
-  const observed = statistic(drawnCounts(first, Int32Array.from(first.keys()), columns));
-  const threshold = observed - 1e-9 * Math.max(1, Math.abs(observed));
-  const deals = Math.min(relabellings, MOST_DEALT);
-  let reached = 0;
-  for (let deal = 0; deal < deals; deal++)
-    if (statistic(addedUp(kinds, dealtOut(items, first.length, random), columns)) >= threshold) reached++;
-  return { observed, p: (reached + 1) / (deals + 1), method: 'resampled', relabellings: deals };
-}
-
-/** Ways to deal the items of one pair: there are many pairs. */
-const MOST_DEALT = 1999;
