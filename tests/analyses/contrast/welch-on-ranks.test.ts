@@ -7,7 +7,10 @@ const random = createRandom(11);
 const drawn = (sizes: readonly number[], shift = 0) =>
   sizes.map((size, group) => {
     const values = Float64Array.from({ length: size }, () => random.next() + shift * group);
-    return blockedSample(values, Array.from(values, (_, i) => `${group} ${i}`));
+    return blockedSample(
+      values,
+      Array.from(values, (_, i) => `${group} ${i}`),
+    );
   });
 const asked = (sizes: readonly number[], shift = 0) =>
   welchOnRanks(drawn(sizes, shift), { random: random.stream('deals'), relabellings: 199 });
