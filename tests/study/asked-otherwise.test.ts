@@ -163,7 +163,7 @@ describe('the place of a find', () => {
     );
     expect(words.because[0]).toMatch(/^By site .*\(Holm\)/);
     expect(words.unless[0]).toMatchObject({ overturns: true });
-    expect(words.unless[0].what).toContain('without 10 marked as doubtful (Site)');
+    expect(words.unless[0].what).toContain('without 10 marked as doubtful (site)');
     expect(placed('', { witness: { is: 'row' } }).answer).toMatch(/^By site .*\(Holm\)/);
   });
   it('says what it takes as independent, where nobody has said what an object is', () => {

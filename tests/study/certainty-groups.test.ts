@@ -61,7 +61,7 @@ describe('results that merge certain and doubtful', () => {
   it('say how many of each, and what the certain alone say where they differ', () => {
     const { words } = answerTo({ kind: 'summary', of: ['fibre'] });
     const turn = words.unless.find(({ what }) => what.includes('doubtful'));
-    expect(turn?.what).toBe('Of 8 unmarked fragments alone, without 4 marked as doubtful (Fibre)');
+    expect(turn?.what).toBe('Of 8 unmarked fragments alone, without 4 marked as doubtful (fibre)');
     // Eight of twelve are wool with the doubtful ones, half of eight without.
     expect(turn?.size).toMatch(/4/);
     expect(turn?.size).not.toBe('the answer is the same');

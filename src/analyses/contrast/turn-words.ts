@@ -8,7 +8,8 @@ import {
   printP,
   printQuantity,
 } from '../phrasing.ts';
-import { guardTurns } from '../shared/guard/turn-words.ts';
+import type { GuardVerdict } from '../shared/guard/found.ts';
+import { conditionTurns, unseenTurn } from '../shared/guard/turn-words.ts';
 import type { AskedOtherwise, AttributeContrast, ContrastFound } from './found.ts';
 import { missingTurn } from './missing-words.ts';
 import { strongestOf } from './strongest.ts';
@@ -25,6 +26,7 @@ export function turnsOf(found: ContrastFound): Turn[] {
       })),
     ),
   );
+  turns.push(...unseenTurns(attributes));
   if (kinds.length > 0)
     turns.push({
       what: `${printList(kinds.map(inSentence))} ${kinds.length === 1 ? 'is' : 'are'} of kinds`,
@@ -33,6 +35,27 @@ export function turnsOf(found: ContrastFound): Turn[] {
     });
   if (together !== null && !('why' in together)) turns.push(...togetherTurns(together));
   return [...turns].sort((a, b) => Number(b.overturns) - Number(a.overturns));
+}
+
+/** What could not be looked at, in one line for all attributes; of some only, it is said of which. */
+function unseenTurns(attributes: readonly AttributeContrast[]): Turn[] {
+  const seen = attributes.flatMap(({ guard, samples }) =>
+    guard.unseen.map(({ id, label, verdict }) => ({
+      id,
+      label,
+      verdict,
+      of: inSentence(samples.attribute.label),
+    })),
+  );
+  const once = [...new Map(seen.map((one) => [`${one.verdict} ${one.id}`, one])).values()].map((one) => {
+    const of = seen
+      .filter(({ id, verdict }) => id === one.id && verdict === one.verdict)
+      .map((also) => also.of);
+    const where = of.length === attributes.length ? '' : ` (of finds with ${printList(of)})`;
+    return { label: `${one.label}${where}`, verdict: one.verdict };
+  });
+  const by = (wanted: GuardVerdict) => once.filter(({ verdict }) => verdict === wanted);
+  return unseenTurn(by('unknown'), by('scarce'));
 }
 
 /** A doubt on one attribute, with what it is about: said once where several attributes share it. */
@@ -73,7 +96,7 @@ function attributeTurns(found: ContrastFound, contrast: AttributeContrast): Doub
       ),
     );
   turns.push(
-    ...guardTurns(contrast.guard, habit(contrast)).map((turn) => ({
+    ...conditionTurns(contrast.guard, habit(contrast)).map((turn) => ({
       ...turn,
       about: `${turn.what} ${turn.overturns ? name : ''}`,
     })),

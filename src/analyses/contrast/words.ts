@@ -6,6 +6,7 @@ import {
   guardNext,
   type Remeasured,
   sharedGuardClause,
+  unseenNext,
 } from '../shared/guard/words.ts';
 import { evidence, togetherEvidence } from './evidence-words.ts';
 import type { AskedOtherwise, AttributeContrast, ContrastFound, JudgedPair } from './found.ts';
@@ -185,12 +186,15 @@ function next({ attributes }: ContrastFound): string[] {
       ),
     ),
   ];
+  const apart = attributes.filter(({ told }) => told === 'told apart');
+  const unseen = new Map(apart.flatMap(({ guard }) => guard.unseen.map((one) => [one.id, one] as const)));
   return [
     ...new Set(
-      attributes.flatMap((contrast) =>
-        contrast.told === 'told apart' ? guardNext(contrast.guard, 'measure', remeasured(contrast)) : [],
+      apart.flatMap((contrast) =>
+        guardNext({ ...contrast.guard, unseen: [] }, 'measure', remeasured(contrast)),
       ),
     ),
+    ...unseenNext([...unseen.values()]),
     ...(small.length > 0 ? [`More items of ${printList(small.slice(0, 6))}.`] : []),
   ];
 }

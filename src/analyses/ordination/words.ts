@@ -3,6 +3,7 @@ import { oneSentence } from '../one-sentence.ts';
 import { inSentence, printCount, printList, printNumber, printSome } from '../phrasing.ts';
 import { unseenTurn } from '../shared/guard/turn-words.ts';
 import { sayFolds } from '../shared/level/said.ts';
+import { asideTurn } from '../shared/missing/words.ts';
 import type { Axes, OrdinationFound } from './found.ts';
 import { methodName } from './options.ts';
 
@@ -48,7 +49,7 @@ function answerOf(found: OrdinationFound, axes: Axes): string {
       ends !== null && endsAsRecorded !== null && !sameEnds(ends, endsAsRecorded)
         ? [
             `; as recorded it would part ${endsAsRecorded.low} from ${endsAsRecorded.high}`,
-            '; which hang on the recording',
+            '; that hangs on the recording',
           ]
         : [];
     return oneSentence(
@@ -128,13 +129,7 @@ function turnsOf(found: OrdinationFound, axes: Axes): readonly Turn[] {
       overturns: false,
     });
   for (const note of axes.notes) turns.push({ what: note, size: '', overturns: false });
-  const gone = lost.reduce((sum, { fragments }) => sum + fragments, 0);
-  if (gone > 0)
-    turns.push({
-      what: 'Were what is set aside known',
-      size: `${printCount(gone, 'fragment')}: ${lost.map(({ reason, fragments }) => `${inSentence(reason)} (${fragments})`).join('; ')}`,
-      overturns: false,
-    });
+  turns.push(...asideTurn(lost));
   if (unit === 'fragment' && n.items < n.fragments)
     turns.push({
       what: 'Counted by item',

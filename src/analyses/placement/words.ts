@@ -63,7 +63,9 @@ function answerOf(found: PlacementFound): string {
       ? ', as finds are weighed and recorded here'
       : '';
   const hangs = other === undefined ? moved : `; what excludes the others may be ${other}`;
-  const rest = others.map((set) => inShort(found, set));
+  // What cannot be excluded is said with the first; of others in full where the first says something else.
+  const isSaid = first.kept.length > 0 && first.excluded.length > 0;
+  const rest = others.map((set) => inShort(found, set, isSaid));
   const said = (most: number, more: readonly string[]) =>
     `${[leading(found, first, most), ...more].join('; ')}${hangs}.`;
   return firstShort([
@@ -86,15 +88,16 @@ function leading(found: PlacementFound, set: LabelSet, most: number): string {
   return `${by} ${printSmall(left.length)} of ${printSmall(all)} cannot be excluded ${at}${names}`;
 }
 
-/** "region two of three", for the attributes after the first. */
-function inShort(found: PlacementFound, set: LabelSet): string {
+/** "by region two of three", for the attributes after the first; in full where `isSaid` is not. */
+function inShort(found: PlacementFound, set: LabelSet, isSaid: boolean): string {
   const by = `by ${inSentence(set.attribute)}`;
   const left = set.kept.length + set.tooFew.length;
   const all = left + set.excluded.length;
   if (set.kept.length === 0 && set.excluded.length > 0)
     return `${by} ${nothingKept(set, noveltyOf(found, set), 0)}`;
   if (set.kept.length === 0) return `${by} all ${printSmall(all)} have too few ${set.by}`;
-  return `${by} ${set.excluded.length === 0 ? `all ${printSmall(all)}` : `${printSmall(left)} of ${printSmall(all)}`}`;
+  if (set.excluded.length === 0) return `${by} none of ${printSmall(all)} can be excluded`;
+  return `${by} ${printSmall(left)} of ${printSmall(all)}${isSaid ? '' : ' cannot be excluded'}`;
 }
 
 const noveltyOf = ({ novelty }: PlacementFound, { attribute }: LabelSet) =>

@@ -1,9 +1,9 @@
 import type { Turn } from '../contract.ts';
 import { coefficientName } from '../likeness-rank.ts';
-import { inSentence, printCount, printList, printNumber, printSome } from '../phrasing.ts';
+import { inSentence, printList, printNumber, printSome } from '../phrasing.ts';
 import { guardTurns } from '../shared/guard/turn-words.ts';
 import { sayCloser, sayTooBroad } from '../shared/level/said.ts';
-import { missingKindsTurn } from '../shared/missing/words.ts';
+import { asideTurn, missingKindsTurn } from '../shared/missing/words.ts';
 import { survivalTurns, thoughLostInPairs } from '../shared/survival/words.ts';
 import type { SimilarityFound } from './found.ts';
 
@@ -174,14 +174,7 @@ function ownCautions({ options, newcomers, rare, axes, unit }: SimilarityFound):
 }
 
 function asideTurns({ n, unit }: SimilarityFound): Turn[] {
-  const aside = n.setAside.reduce((sum, { fragments }) => sum + fragments, 0);
-  const turns: Turn[] = [];
-  if (aside > 0)
-    turns.push({
-      what: 'Were what is set aside known',
-      size: `${printCount(aside, 'fragment')}: ${n.setAside.map(({ reason, fragments }) => `${inSentence(reason)} (${fragments})`).join('; ')}`,
-      overturns: false,
-    });
+  const turns: Turn[] = asideTurn(n.setAside);
   if (unit === 'fragment' && n.items < n.fragments)
     turns.push({
       what: 'Counted by item',

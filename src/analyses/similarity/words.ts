@@ -78,11 +78,11 @@ function answerOf(found: SimilarityFound): string {
         ? [
             `; ${sayPairs(least, 'least')}${lostIn(least.labels)}`,
             `; least ${both(least.labels[0])}${lostIn(least.labels.slice(0, 1))}`,
-            ...(lostIn(least.labels) === '' ? [] : ['; the least alike hang on what could survive']),
+            ...(lostIn(least.labels) === '' ? [] : ['; which are least alike hangs on what could survive']),
           ]
         : [
             `; least ${both(least.labels[0])}, but ${how} ${recordedLeast}${lostIn(least.labels)}`,
-            `; the least alike hang on the recording`,
+            '; which are least alike hangs on the recording',
           ],
     maybe === null ? [] : [`; what tells them apart may be ${maybe}`],
   );

@@ -3,7 +3,7 @@ import { coefficientName, isOther, sayLikeness } from '../likeness-rank.ts';
 import { printCount, printList, printNumber, printSome } from '../phrasing.ts';
 import { besideTurns, guardTurns } from '../shared/guard/turn-words.ts';
 import { sayCloser, sayTooBroad } from '../shared/level/said.ts';
-import { missingKindsTurn } from '../shared/missing/words.ts';
+import { asideTurn, missingKindsTurn } from '../shared/missing/words.ts';
 import { survivalTurns, thoughLost } from '../shared/survival/words.ts';
 import type { StandingFound } from './found.ts';
 
@@ -161,16 +161,7 @@ function sizeTurns({ ranking, n }: StandingFound): Turn[] {
             overturns: false,
           },
         ];
-  const aside = n.setAside.reduce((sum, { fragments }) => sum + fragments, 0);
-  if (aside === 0) return few;
-  return [
-    ...few,
-    {
-      what: 'Were what is set aside known',
-      size: `${printCount(aside, 'fragment')}: ${n.setAside.map(({ reason, fragments }) => `${reason} (${fragments})`).join('; ')}`,
-      overturns: false,
-    },
-  ];
+  return [...few, ...asideTurn(n.setAside)];
 }
 
 /** What would settle whom the site is like. */

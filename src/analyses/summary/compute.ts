@@ -9,6 +9,7 @@ import { requireColumn } from '../../fragments/require-column.ts';
 import type { Column, FragmentTable, NumericColumn, TermColumn } from '../../fragments/table.ts';
 import { quantileSorted, sortedValues } from '../../numerics/describing/quantile.ts';
 import type { AnalysisInput } from '../contract.ts';
+import { inSentence, printList } from '../phrasing.ts';
 import { type Marks, marksOf } from '../shared/figure/marks.ts';
 import { conditionsBeside } from '../shared/guard/beside.ts';
 import { levelSaid } from '../shared/level/said.ts';
@@ -93,7 +94,7 @@ export function computeSummary(input: AnalysisInput, options: SummaryOptions): S
         : conditionsBeside({
             records,
             register,
-            by: options.by.map((id) => register.attributes.get(id)?.label ?? id).join(' and '),
+            by: printList(options.by.map((id) => inSentence(register.attributes.get(id)?.label ?? id))),
             groups: single.map(({ rows }) => rows),
             about: [...options.by, ...options.of],
             across: options.by[0] ?? null,

@@ -1,4 +1,4 @@
-import { printCount } from '../../analyses/phrasing.ts';
+import { inSentence, printCount, printList } from '../../analyses/phrasing.ts';
 import { viewItems } from '../../fragments/items/items.ts';
 import { viewRows } from '../../fragments/subset.ts';
 import type { FragmentTable, TermColumn } from '../../fragments/table.ts';
@@ -77,12 +77,12 @@ function certainAlone(prepared: Material, used: readonly string[]): WhatIf | nul
   const doubtful = used.filter((id) => uncertainRows(fragments, id).length > 0);
   const rows = new Set(doubtful.flatMap((id) => uncertainRows(fragments, id)));
   if (rows.size === 0 || rows.size === fragments.rows) return null;
-  const labels = doubtful.map((id) => register.attributes.get(id)?.label ?? id);
+  const labels = printList(doubtful.map((id) => inSentence(register.attributes.get(id)?.label ?? id)));
   return {
-    what: `Of ${printCount(fragments.rows - rows.size, 'unmarked fragment')} alone, without ${rows.size} marked as doubtful (${labels.join(', ')})`,
+    what: `Of ${printCount(fragments.rows - rows.size, 'unmarked fragment')} alone, without ${rows.size} marked as doubtful (${labels})`,
     open: 'doubtful attributions',
     hangsOn: 'Cannot be told yet: with and without the attributions marked as doubtful, the answers differ.',
-    next: `Settle the doubtful attributions of ${labels.join(' and ')}, or select certain ones ("certainty" in a condition).`,
+    next: `Settle the doubtful attributions of ${labels}, or select certain ones ("certainty" in a condition).`,
     prepared: () => {
       const kept = Array.from({ length: fragments.rows }, (_, row) => row).filter((row) => !rows.has(row));
       const certain = viewRows(fragments, kept);

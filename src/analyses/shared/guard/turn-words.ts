@@ -12,14 +12,21 @@ import { difference, labelsIn, recording, sharing } from './names.ts';
  * @param habit what a habit of recording would have to be, where that can be said.
  */
 export function guardTurns(guard: Guard, habit = ''): Turn[] {
+  const unseen = (verdict: GuardVerdict) => guard.unseen.filter((one) => one.verdict === verdict);
+  return [...conditionTurns(guard, habit), ...unseenTurn(unseen('unknown'), unseen('scarce'))];
+}
+
+/** The same without what could not be looked at. */
+export function conditionTurns(guard: Guard, habit = ''): Turn[] {
   const by = inSentence(guard.by);
-  const turns: Turn[] = guard.changes.map((one) => ({
+  const once = (one: LookedAt, _: number, all: readonly LookedAt[]) => !saidBefore(guard, one, all);
+  const turns: Turn[] = guard.changes.filter(once).map((one) => ({
     what: `among finds ${sharing(one)}`,
     size: `${changed(one, by)}${recording(one) && one.verdict === 'cannot be told apart' && habit !== '' ? `; ${habit}` : ''}`,
     overturns: true,
   }));
   turns.push(
-    ...guard.withstood.map((one) => ({
+    ...guard.withstood.filter(once).map((one) => ({
       what: `${inSentence(one.label)} goes with ${by}${pOf(one.p)}`,
       size: `the difference is there among finds ${sharing(one)} too${one.weaker ? ', but less than half as strong' : ''}${sharedWords(one)}`,
       overturns: false,
@@ -38,8 +45,22 @@ export function guardTurns(guard: Guard, habit = ''): Turn[] {
     })),
     ...tiedTurns(guard),
   );
-  const unseen = (verdict: GuardVerdict) => guard.unseen.filter((one) => one.verdict === verdict);
-  return [...turns, ...unseenTurn(unseen('unknown'), unseen('scarce'))];
+  return turns;
+}
+
+/** Whether a condition divides the finds as an earlier one does, so that the same would be said of it again. */
+function saidBefore({ tied }: Guard, { label }: LookedAt, all: readonly LookedAt[]): boolean {
+  return all
+    .slice(
+      0,
+      all.findIndex((one) => one.label === label),
+    )
+    .some((earlier) =>
+      tied.some(
+        ({ inner, outer, mutual }) =>
+          mutual && [inner, outer].includes(label) && [inner, outer].includes(earlier.label),
+      ),
+    );
 }
 
 /** Conditions that cannot be told from each other: those that are one and the same in one line, the others pair by pair. */

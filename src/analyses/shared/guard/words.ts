@@ -1,5 +1,6 @@
 import type { Unavailable } from '../../contract.ts';
 import { inSentence, printList, printNumber, printP, printSmall, printSome } from '../../phrasing.ts';
+import type { Told } from '../../verdicts.ts';
 import type { Guard, LookedAt } from './found.ts';
 import { difference, labelsIn, recording, sharing } from './names.ts';
 
@@ -48,8 +49,8 @@ function clausesOf(one: LookedAt, verb: 'is' | 'are' = 'is'): readonly [string, 
 }
 
 /**
- * An answer that begins with what can be told, where those that a verdict names share nothing of the worst condition
- * but others do: "Of one source, A and B are told apart in row spacing; that others are cannot be told from …".
+ * An answer that says what can be told, where those that a verdict names share nothing of the worst condition but others
+ * do: "Row spacing differs among finds of one source (A and B); otherwise a difference cannot be told from one …".
  *
  * @param what is compared, as "row spacing".
  */
@@ -57,11 +58,17 @@ export function guardLead({ changes }: Guard, what: string): readonly string[] {
   const [worst] = changes;
   if (worst?.verdict !== 'cannot be told apart' || worst.among === null) return [];
   const { labels, told } = worst.among;
+  const rest = `; otherwise a difference cannot be told from one ${difference(worst)}.`;
   return [printList(labels), printSome(labels, 2), `${printSmall(labels.length)} groups`].map(
-    (whose) =>
-      `${sharing(worst)}, ${whose} are ${told} in ${what}; that others are cannot be told from a difference ${difference(worst)}.`,
+    (whose) => `${AMONG[told](what)} among finds ${sharing(worst)} (${whose})${rest}`,
   );
 }
+
+const AMONG: Readonly<Record<Told, (what: string) => string>> = {
+  'told apart': (what) => `${what} differs`,
+  'not told apart': (what) => `${what} could not be shown to differ`,
+  'cannot be told': (what) => `whether ${what} differs cannot be told`,
+};
 
 /** "a difference between recorders", of the worst condition; null where none changes anything. */
 export function mayBeDifference({ changes }: Guard): string | null {
@@ -119,6 +126,11 @@ export function guardNext({ changes, unseen, by }: Guard, done: string, pair?: R
           `Let one person ${done} ${whose} again, or bring a table in which one recorder describes finds of ${pair === undefined ? `more than one ${inSentence(by)}` : 'both'}.`,
         ]
       : []),
-    ...(unseen.length > 0 ? [`Columns of ${labelsIn(unseen)}, so that they can be looked at.`] : []),
+    ...unseenNext(unseen),
   ];
+}
+
+/** What would let the conditions be looked at that nobody recorded. */
+export function unseenNext(unseen: readonly Pick<LookedAt, 'label'>[]): string[] {
+  return unseen.length > 0 ? [`Columns of ${labelsIn(unseen)}, so that they can be looked at.`] : [];
 }

@@ -1,5 +1,5 @@
-import type { Turn } from '../../contract.ts';
-import { printCount, printList, printSome } from '../../phrasing.ts';
+import type { SetAside, Turn } from '../../contract.ts';
+import { inSentence, printCount, printList, printSome } from '../../phrasing.ts';
 import type { MissingKinds } from './compute.ts';
 
 /**
@@ -38,4 +38,16 @@ export function missingKindsTurn(
       overturns: false,
     },
   ];
+}
+
+/** What an answer left out, and why. */
+export function asideTurn(setAside: readonly SetAside[]): Turn[] {
+  const all = setAside.reduce((sum, { fragments }) => sum + fragments, 0);
+  if (all === 0) return [];
+  const why =
+    setAside.length === 1
+      ? inSentence(setAside[0].reason)
+      : setAside.map(({ reason, fragments }) => `${inSentence(reason)} (${fragments})`).join('; ');
+  const what = `${printCount(all, 'fragment')} ${all === 1 ? 'was' : 'were'} left out (${why})`;
+  return [{ what, size: '', overturns: false }];
 }

@@ -181,7 +181,7 @@ describe('a contrast of numbers', () => {
     ];
     const found = contrasted(rows);
     expect(found.words.answer).toBe(
-      'Of one recorder, Berrow and Corm are told apart in diameter1; that others are cannot be told from a difference between recorders.',
+      'Diameter1 differs among finds of one recorder (Berrow and Corm); otherwise a difference cannot be told from one between recorders.',
     );
     expect(found.words.next?.[0]).toMatch(
       /^Let one person measure \d+ finds each of Aldum and Berrow again, or bring a table in which one recorder describes finds of both\.$/,
@@ -192,7 +192,7 @@ describe('a contrast of numbers', () => {
       rows.map((row) => (row.site === 'Corm' ? { ...row, diameter1: 20 + noise() } : row)),
     );
     expect(alike.words.answer).toMatch(
-      /^Of one recorder, Berrow and Corm are not told apart in diameter1; that/,
+      /^Diameter1 could not be shown to differ among finds of one recorder \(Berrow and Corm\);/,
     );
   });
 
@@ -344,7 +344,7 @@ describe('a crosstab of kinds', () => {
       ...repeat(40, (i) => ({ site: 'Corm', recorder: 'Pell', fibre: i % 10 < 1 ? 'wool' : 'limeBast' })),
     ];
     expect(crossed(rows).words.answer).toBe(
-      'Of one recorder, Berrow and Corm are not told apart in fibre; that others are cannot be told from a difference between recorders.',
+      'Fibre could not be shown to differ among finds of one recorder (Berrow and Corm); otherwise a difference cannot be told from one between recorders.',
     );
   });
 
