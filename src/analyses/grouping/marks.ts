@@ -76,7 +76,7 @@ function termMark(
     const a = first.filter((row) => column.codes[row] === code).length;
     const b = second.filter((row) => column.codes[row] === code).length;
     const effect = phi(a, first.length - a, b, second.length - b);
-    if (effect === null || (best !== null && Math.abs(effect) <= Math.abs(best.effect))) continue;
+    if (effect === null || (best !== null && !tellsMore(effect, best.effect))) continue;
     best = {
       attribute: column.attribute.id,
       label: column.attribute.label,
@@ -90,6 +90,12 @@ function termMark(
     };
   }
   return best;
+}
+
+/** What a group has says more than what it lacks, where both set it apart as far. */
+function tellsMore(effect: number, other: number): boolean {
+  const [here, there] = [Math.abs(effect), Math.abs(other)];
+  return here > there || (here === there && effect > other);
 }
 
 /** Correlation of two yes/no variables from their four counts; null where one of them never varies. */

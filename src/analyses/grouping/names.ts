@@ -21,8 +21,8 @@ export function namesOf(
   marks: readonly (readonly Mark[])[],
   sides: ReadonlySet<string> = new Set(),
 ): string[] {
-  const useful = marks.map((own) => withoutSides(own.filter(isTelling), sides));
-  const names = useful.map((own, group) => said(startOf(own.length > 0 ? own : marks[group].slice(0, 1))));
+  const useful = marks.map((own) => withoutSides(ofMost(own).filter(isTelling), sides));
+  const names = useful.map((own, group) => (own.length > 0 ? said(startOf(own)) : nameWithout(marks[group])));
   const most = useful.reduce((length, own) => Math.max(length, own.length), 0);
   for (let more = 1; more <= most; more++) {
     const twice = names.map((name) => names.indexOf(name) !== names.lastIndexOf(name));
@@ -39,6 +39,22 @@ export function namesOf(
       ? `${name === '' ? 'group' : `${name}, group`} ${group + 1}`
       : name,
   );
+}
+
+/**
+ * Of a group that nothing sets apart far enough: its strongest number, if any. A kind that it lacks, or of which few of
+ * it are, is no name for it.
+ */
+function nameWithout(marks: readonly Mark[]): string {
+  const number = marks.find(({ term }) => term === '');
+  if (number !== undefined) return markText(number);
+  return marks.length > 0 ? 'many kinds' : '';
+}
+
+/** What was recorded of so few members that it says little of the group is left out. */
+function ofMost(marks: readonly Mark[]): readonly Mark[] {
+  const size = marks.reduce((most, { insideN }) => Math.max(most, insideN), 0);
+  return marks.filter(({ insideN }) => insideN >= MOST_OF_IT * size);
 }
 
 /** The structure and its facets, which the name of a kind holds. */

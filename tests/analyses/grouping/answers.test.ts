@@ -167,6 +167,28 @@ describe('names of groups', () => {
     ).toEqual(['tabby']);
   });
 
+  it('are never what a group lacks, nor of which few of it are', () => {
+    expect(namesOf([[mark('structure', 'coiled', -0.7, 0), mark('fibre', 'nettle', 0.2, 0.41)]])).toEqual([
+      'many kinds',
+    ]);
+    const [one, other] = [mark('structure', 'coiled', -0.7, 0), mark('length', '', 0.3, 12)];
+    expect(namesOf([[one, other], [one]])).toEqual(['length about 12 mm', 'many kinds']);
+  });
+
+  it('leave out what was recorded of fewer than half', () => {
+    const seldom = { ...mark('fibre', 'sheep wool', 0.9, 0.9), insideN: 4 };
+    expect(namesOf([[mark('structure', 'coiled', 0.6, 1), seldom]])).toEqual(['coiled']);
+  });
+
+  it('take what a group has before what it lacks, of two kinds that part the groups as well', () => {
+    const { found } = ask([
+      { attribute: structure, values: ['tabby', 'tabby', 'tabby', 'twill', 'twill', 'twill'] },
+      { attribute: fibre, values: ['flax', 'flax', 'flax', 'wool', 'wool', 'wool'] },
+    ]);
+    if ('why' in found) throw new Error('no groups');
+    expect(found.groups.map(({ name }) => name).sort()).toEqual(['tabby of flax', 'twill of wool']);
+  });
+
   it('take a mark more where two groups would be called the same', () => {
     const one = [mark('structure', 'tabby', 0.6, 0.9), mark('length', '', 0.9, 30)];
     const other = [mark('structure', 'tabby', 0.6, 0.9), mark('length', '', -0.9, 5)];
