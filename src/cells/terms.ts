@@ -88,12 +88,14 @@ export function readTerm(text: string, vocabulary: Vocabulary, context: CellCont
   if (several !== null) return several;
   const why =
     match.kind === 'suggested'
-      ? `${quote(text)} is not known; it may mean "${match.id}" (${match.reason})`
+      ? `${quote(text)} is not known; it may mean "${labelOf(match.id, vocabulary)}" (${match.reason})`
       : `${quote(text)} is not known in "${vocabulary.label}"${match.reason === undefined ? '' : ` (${match.reason})`}`;
   return emptyTerm('not-observed', [
     notUnderstood(match.kind === 'suggested' ? 'suggested-term' : 'unknown-term', why),
   ]);
 }
+
+const labelOf = (term: string, { terms }: Vocabulary) => terms.find(({ id }) => id === term)?.label ?? term;
 
 const PART = /^(?:inner bark|bast|bastfasern?|l[ií]ber|libro|tille|phloem)$/iu;
 const GLOSSED = /^([^()]+?) ?\(([^()]+)\)$/u;

@@ -46,7 +46,7 @@ function broadTurn({ broad, hangOnBroad, groups }: GroupingFound, claimed: boole
     .reduce<number>((low, value) => Math.min(low, value ?? 1), 1);
   return [
     {
-      what: `broad terms (${printSome(broad.terms, 3)}) were read as near or as far as they allow`,
+      what: `if broad terms (${printSome(broad.terms, 3)}) were read as near or as far as they allow`,
       size: `${
         hangOnBroad.length === 0
           ? 'no group would dissolve'
@@ -75,14 +75,14 @@ function assemblageTurns({ trust, groups }: GroupingFound, claimed: boolean): Tu
       .reduce<number>((low, value) => Math.min(low, value ?? 1), 1);
     return [
       {
-        what: 'any one assemblage had never been found',
+        what: 'if any one assemblage had never been found',
         size: `no group would dissolve (least Jaccard ${printNumber(least, 2)})`,
         overturns: false,
       },
     ];
   }
   return broken.slice(0, MOST_NAMED).map(({ assemblage, gone }) => ({
-    what: `${assemblage} had never been found`,
+    what: `if ${assemblage} had never been found`,
     size: `gone would be ${printSome(
       gone.map((group) => groups[group].name),
       3,
@@ -117,7 +117,7 @@ function memberTurns({ groups, unit }: GroupingFound): Turn[] {
       ? []
       : [
           {
-            what: `a few readings of ${printCount(border, unit)} were otherwise`,
+            what: `if a few readings of ${printCount(border, unit)} were otherwise`,
             size: `${border === 1 ? 'it sits' : 'they sit'} hardly better in the own group than in the next`,
             overturns: false,
           },
@@ -126,7 +126,7 @@ function memberTurns({ groups, unit }: GroupingFound): Turn[] {
       ? []
       : [
           {
-            what: `more were known of ${printSome(small, 3)}`,
+            what: `if more were known of ${printSome(small, 3)}`,
             size: 'nothing is typical of so few',
             overturns: false,
           },
@@ -140,32 +140,32 @@ function recordTurns(found: GroupingFound): Turn[] {
   const turns: Turn[] = [];
   if (aside > 0)
     turns.push({
-      what: `more were recorded of ${printCount(aside, 'fragment')} set aside`,
+      what: `if more were recorded of ${printCount(aside, 'fragment')} set aside`,
       size: n.setAside.map((entry) => entry.reason).join('; '),
       overturns: false,
     });
   if (unit === 'fragment' && n.items < n.fragments)
     turns.push({
-      what: `items were counted in place of fragments`,
+      what: `if items were counted in place of fragments`,
       size: `${n.fragments} fragments come from ${n.items} items, and fragments of one make a group look tighter`,
       overturns: false,
     });
   if (sampled || trust.records < records.length)
     turns.push({
-      what: 'all records were judged',
+      what: 'if all records were judged',
       size: `the tests rest on ${printCount(trust.records, unit)} drawn at random`,
       overturns: false,
     });
   const starts = found.tried.find(({ chosen }) => chosen)?.starts;
   if (starts !== undefined && !starts.metTwice)
     turns.push({
-      what: 'k-means were started more often',
+      what: 'if k-means were started more often',
       size: `the best of ${starts.starts} starts was met once only, and a better one may be left`,
       overturns: false,
     });
   if (EUCLIDEAN_ONLY.includes(options.method))
     turns.push({
-      what: `groups were made otherwise than ${METHODS_IN_WORDS[options.method]}`,
+      what: `if groups were made otherwise than ${METHODS_IN_WORDS[options.method]}`,
       size: 'that linkage is made for Euclidean distances, which these are not',
       overturns: false,
     });

@@ -22,7 +22,7 @@ export function turnsOf(found: TypologyFound): Turn[] {
         )),
     ...meaning.flatMap(levelTurn),
     ...small.map((type) => ({
-      what: `more than ${printCount(assignment.type.filter((own) => own === type).length, 'record')} of “${typology.types[type].label}” were known`,
+      what: `if more than ${printCount(assignment.type.filter((own) => own === type).length, 'record')} of “${typology.types[type].label}” were known`,
       size: 'of so few nothing can be said',
       overturns: false,
     })),
@@ -35,7 +35,7 @@ function levelTurn({ label, told, asRecorded }: Meaning): Turn[] {
   if (asRecorded === null || asRecorded === told) return [];
   return [
     {
-      what: `${inSentence(label)} were counted by the words as recorded`,
+      what: `if ${inSentence(label)} were counted by the words as recorded`,
       size:
         asRecorded === 'told apart'
           ? 'the types would go with it; at the level recorded of all types they are not told to'
@@ -68,7 +68,7 @@ function splitTurns({ moved }: TypologyFound, split: HeapSplit): Turn[] {
   const divided = verdict === 'divided at the cut' || verdict === 'divided elsewhere';
   if (coarse && divided)
     turns.push({
-      what: `${inSentence(label)} had been read more coarsely than in steps of ${printQuantity(steps.most, unit)}`,
+      what: `if ${inSentence(label)} had been read more coarsely than in steps of ${printQuantity(steps.most, unit)}`,
       size: `${printCount(values.length, 'reading')} take only ${distinct} different values; rounding by that step is allowed for, coarser rounding is not`,
       overturns: false,
     });
@@ -76,7 +76,7 @@ function splitTurns({ moved }: TypologyFound, split: HeapSplit): Turn[] {
     const { halves, asCut } = visible;
     const cut = isUnavailable(asCut) ? '' : `, and as the rules part them less than ${printNumber(asCut)}`;
     turns.push({
-      what: `two heaps of ${inSentence(label)} lay near to each other`,
+      what: `if two heaps of ${inSentence(label)} lay near to each other`,
       size: isUnavailable(halves)
         ? halves.why
         : `with ${printCount(values.length, 'reading')} even heaps less than ${printNumber(halves)} standard deviations apart would be missed in more than 2 cases of 10${cut}`,
@@ -85,7 +85,7 @@ function splitTurns({ moved }: TypologyFound, split: HeapSplit): Turn[] {
   }
   if (verdict === 'cannot be told' && !isUnavailable(split.dip) && isUnavailable(visible.asCut))
     turns.push({
-      what: `there were more readings of ${inSentence(label)}`,
+      what: `if there were more readings of ${inSentence(label)}`,
       size: visible.asCut.why,
       overturns: false,
     });
@@ -98,7 +98,7 @@ function splitTurns({ moved }: TypologyFound, split: HeapSplit): Turn[] {
       const n = tries[0]?.n;
       if (n === undefined) continue;
       turns.push({
-        what: `the cut of ${inSentence(label)} stood up to a fifth below or above ${printQuantity(cut, unit)}`,
+        what: `if the cut of ${inSentence(label)} stood up to a fifth below or above ${printQuantity(cut, unit)}`,
         size:
           worst === 0
             ? `none of ${printCount(n, 'record')} would change type`
@@ -117,25 +117,25 @@ function apartTurns({ typology }: TypologyFound, apart: Apart): Turn[] {
   const turns: Turn[] = [];
   if (apart.differInSpread === 'told apart' && !isUnavailable(dispersion))
     turns.push({
-      what: 'the types differed in spread alone',
+      what: 'if the types differed in spread alone',
       size: `their spreads differ (${printP(dispersion.p)}), which can pass for a difference of place`,
       overturns: false,
     });
   if (!isUnavailable(merged) && merged.told === 'not told apart' && !isUnavailable(merged.difference))
     turns.push({
-      what: `${name(merged.first)} and ${name(merged.second)} were one type`,
+      what: `if ${name(merged.first)} and ${name(merged.second)} were one type`,
       size: `they are not told apart in what did not define them (${printP(merged.difference.p)})`,
       overturns: false,
     });
   if (!isUnavailable(divided) && divided.mayBeTwo)
     turns.push({
-      what: `${name(divided.type)} were two types`,
+      what: `if ${name(divided.type)} were two types`,
       size: `groups of ${printList(divided.sizes.map(String))} predict one another from half to half (strength ${printNumber(divided.strength)})`,
       overturns: false,
     });
   if (!isUnavailable(freeGroups) && freeGroups.shaky.length > 0)
     turns.push({
-      what: 'groups were made without the rules',
+      what: 'if groups were made without the rules',
       size: `${printList(freeGroups.shaky.map((type) => `${name(type)} (mean Jaccard ${printNumber(freeGroups.stability[type].mean)})`))} would not be found again`,
       overturns: false,
     });

@@ -132,7 +132,7 @@ describe('what is no group', () => {
       '2 starts met twice',
     );
     const once = ask(columns, { method: 'kmeans', k: 2, starts: 1, permutations: 0 }).words;
-    expect(once.unless.map(({ what }) => what)).toContain('k-means were started more often');
+    expect(once.unless.map(({ what }) => what)).toContain('if k-means were started more often');
   });
 });
 

@@ -45,7 +45,7 @@ function ask(
 
 const same = (word: string) => word;
 const turn = (words: ReturnType<typeof ask>) =>
-  words.unless.find(({ what }) => what.startsWith('broad terms'));
+  words.unless.find(({ what }) => what.startsWith('if broad terms'));
 
 describe('groups and broad terms', () => {
   it('that another reading of the broad terms dissolves are said to hang on them, in the answer', () => {

@@ -86,7 +86,7 @@ describe('other ways to group', () => {
       }
     }
     expect(grouping.words(found).unless).toContainEqual({
-      what: 'Vorral had never been found',
+      what: 'if Vorral had never been found',
       size: `gone would be ${found.groups[alone].name}`,
       overturns: false,
     });

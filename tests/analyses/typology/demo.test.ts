@@ -73,7 +73,7 @@ describe('the hypothesis that is false', () => {
   it('says what could have been seen, and that the types do not pay for themselves', () => {
     const [near] = tabby().words.unless;
     expect(near).toEqual({
-      what: 'there were more readings of density of system 1',
+      what: 'if there were more readings of density of system 1',
       size: 'with 48 readings heaps of 15 and 85 % can be missed even 8 standard deviations apart',
       overturns: false,
     });
