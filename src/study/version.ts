@@ -1,2 +1,2 @@
 /** Version of Thrum, written into every result; a test keeps it equal to package.json. */
-export const VERSION = '0.6.0';
+export const VERSION = '0.7.0';

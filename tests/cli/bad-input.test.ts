@@ -224,7 +224,7 @@ describe('usage', () => {
   });
 
   it('help and version are no fault', async () => {
-    expect((await thrum('--version')).out).toBe('0.6.0\n');
+    expect((await thrum('--version')).out).toBe('0.7.0\n');
     const help = await thrum('read', '--help');
     expect([help.status, help.err]).toEqual([0, '']);
     expect(help.out).toContain('--accept-suggestions');
