@@ -4,7 +4,9 @@ import { withUsedLevels } from './used-levels.ts';
 
 /**
  * What could be a coordinate in a text: degrees with decimals or minutes, alone where three decimals or a sign say it, as a
- * pair from two decimals on, and metres of a grid. Numbers of a catalogue stay, and so do pairs with a unit of length.
+ * pair from two decimals on; metres of a grid, named or of six digits and more; squares of a grid in letters and figures;
+ * and codes that stand for a place (ISO 6709 in words, letters and figures with a plus sign, hashes, three words joined by
+ * points). Short numbers of a catalogue stay, and so do pairs with a unit of length; a long number that is none goes too.
  */
 const SAID_EXACTLY = new RegExp(
   [
@@ -13,6 +15,14 @@ const SAID_EXACTLY = new RegExp(
     String.raw`\b(?:[Ll]at|[Ll]ong?|LAT|LONG?)(?:\.|itude|itud|itudine)?[:= ]+-?\d{1,3}[.,]\d+(?! ?(?:mm|cm|m)\b)`,
     String.raw`\b\d{1,2}\.\d{2} ?[,;/ ] ?-?\d{1,3}\.\d{2}\b(?! ?(?:mm|cm|m|g|kg)\b)`,
     String.raw`\d{1,3} ?° ?\d{1,2}(?:[.,]\d+)? ?['′’](?: ?\d{1,2}(?:[.,]\d+)? ?["″”])?`,
+    String.raw`\b(?:[Ee]asting|EASTING|[Nn]orthing|NORTHING|[Ee]ast|[Nn]orth|[Ee]st|[Nn]ord|[Oo]st|[Rr]echtswert|[Hh]ochwert|RW|HW)[.:= ]*\d{4,8}(?:[.,]\d+)?\b`,
+    String.raw`\b[XYxy] ?[:=] ?\d{4,8}(?:[.,]\d+)?\b`,
+    String.raw`\b\d{1,2} ?[C-X] ?[A-Z]{2} ?\d{2,5} ?\d{2,5}\b`,
+    String.raw`\b[A-Z]{2} ?\d{3,5} ?\d{3,5}\b`,
+    String.raw`\b[23456789CFGHJMPQRVWX]{4,8}\+[23456789CFGHJMPQRVWX]{2,3}\b`,
+    String.raw`\b[Gg]eohash[:= ]+[0-9a-z]{4,12}\b`,
+    String.raw`\/{0,3}\p{Ll}{3,}\.\p{Ll}{3,}\.\p{Ll}{3,}`,
+    String.raw`\b\d{6,7}\b`,
     String.raw`\b[ENRH] ?\d{6,7}\b|\b\d{6,7} ?[EN]\b|\b\d{6,7}[ ,;/]+\d{6,7}\b`,
   ].join('|'),
   'gu',
