@@ -196,6 +196,9 @@ describe('a study that cannot be run is refused in one sentence', () => {
   it('no table at all, unless all that is asked is about printed figures', () => {
     expect(refusal({ ...base, sources: [] })).toMatch(/^study.json, sources: no table is named; /);
     const claims = { id: 'paper', kind: 'claims', file: 'claims.csv' };
+    const counts = { id: 'counts', kind: 'summary', of: ['length'] };
+    expect(refusal({ ...base, sources: [], analyses: [counts] })).toMatch(/no table is named/);
+    expect(refusal({ ...base, sources: [], analyses: [claims, counts] })).toMatch(/no table is named/);
     const study = checkStudy({ title: 'A paper', sources: [], analyses: [claims] }, 'study.json');
     const printed = new Map([['claims.csv', bytes('quantity,set,step,printed\nn,s,,28\nmean,s,1,5.19\n')]]);
     // Brown & Heathers 2017: 5.19 is no mean of 28 whole numbers.

@@ -1,3 +1,4 @@
+import { printCount } from '../../analyses/phrasing.ts';
 import { termAt } from '../../fragments/accessors.ts';
 import type { FragmentTable } from '../../fragments/table.ts';
 
@@ -38,7 +39,7 @@ export function conventionCautions(table: FragmentTable): string[] {
   const told = count('orientation', (term) => term !== 'untold');
   if (untold > 0 && told > 0) {
     cautions.push(
-      `Systems: of ${untold} finds nothing tells warp from weft, so their denser system counts as system 1; ${told} others have theirs as recorded. Compare the two sorts by the counts of the denser and the sparser system.`,
+      `Systems: of ${printCount(untold, 'find')} nothing tells warp from weft, so the denser system there counts as system 1; ${told === 1 ? 'one other has its own' : `${told} others have theirs`} as recorded. Compare the two sorts by the counts of the denser and the sparser system.`,
     );
   }
   return cautions;

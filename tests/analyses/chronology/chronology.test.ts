@@ -40,6 +40,15 @@ describe('what changes through time', () => {
     expect(faultsOfAnswer(words)).toEqual([]);
   });
 
+  it('draws no dates where none are asked for, and says so', () => {
+    const { found } = answer(changing, { draws: 0 });
+    expect(found.changes.map(({ drawn }) => drawn)).toEqual([
+      { why: 'not asked for' },
+      { why: 'not asked for' },
+    ]);
+    expect(answer(changing).found.changes.some(({ drawn }) => 'why' in drawn)).toBe(false);
+  });
+
   it('does not take a difference between sites for a change', () => {
     const { found, words } = answer(bySite);
     expect(found.verdict).toBe('across places');
