@@ -103,7 +103,7 @@ function boundsTurn({ bounds }: CrosstabFound): Turn[] {
   const [{ group, kind, certain, could, of }] = open;
   return [
     {
-      what: 'were the broader words told more closely',
+      what: 'if broader words were recorded more closely',
       size: `${kind} in ${group} could be ${certain} to ${certain + could} of ${of}`,
       overturns: false,
     },

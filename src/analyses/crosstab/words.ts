@@ -88,7 +88,7 @@ function byLevel(found: CrosstabFound, { change, told }: CountedOtherwise): stri
   const [here, there] =
     change === 'at the common level'
       ? ['by the words as recorded', LEVELS[change]]
-      : ['at the level that all record', change === 'as recorded' ? LEVELS[change] : 'told more closely'];
+      : ['at the level that all record', change === 'as recorded' ? LEVELS[change] : 'in narrower kinds'];
   const other = VERDICTS[told];
   return [`${pair} ${VERDICTS[found.told]} ${here}; ${there} they ${other}.`];
 }

@@ -104,7 +104,7 @@ function countedOtherwise({ toldCloser, asRecorded, ranking }: SimilarityFound) 
     (!('why' in ranking.most) && isTurned(ranking.most, most) !== null) ||
     (!('why' in ranking.least) && isTurned(ranking.least, least) !== null);
   return toldCloser !== null && turns(toldCloser.ranking)
-    ? { other: toldCloser.ranking, how: 'told more closely' }
+    ? { other: toldCloser.ranking, how: 'in narrower kinds' }
     : { other: asRecorded, how: 'as recorded' };
 }
 

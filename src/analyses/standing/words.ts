@@ -82,7 +82,7 @@ function answerOf(found: StandingFound): string {
  */
 function recordedTurn({ ranking: { most }, toldCloser, asRecorded }: StandingFound): string[] {
   const ways = [
-    { how: 'told more closely', by: toldCloser?.ranking.most },
+    { how: 'in narrower kinds', by: toldCloser?.ranking.most },
     { how: 'as recorded', by: asRecorded?.most },
   ];
   for (const { how, by } of ways)

@@ -46,7 +46,7 @@ describe('a table of kinds that one place names only in the broad word', () => {
       { row: 'Pell', column: 'wool', count: 6, could: 0, base: 18, low: 6 / 18, high: 6 / 18 },
     ]);
     expect(words.unless.map(printTurn)).toContain(
-      'Were the broader words told more closely: lime bast in Holm could be 0 to 12 of 18.',
+      'If broader words were recorded more closely: lime bast in Holm could be 0 to 12 of 18.',
     );
   });
   it('asked for by the words as recorded, it holds the common level against them', () => {
@@ -130,7 +130,7 @@ describe('broad records that are few, but too many to leave out unasked', () => 
   it('fold the branch, and the answer has what the rest tells apart beside it', () => {
     expect(found.table.columns).toEqual(['tree bast', 'wool']);
     expect(words.answer).toBe(
-      'Site and fibre could not be shown to go together at the level that all record; told more closely they go together.',
+      'Site and fibre could not be shown to go together at the level that all record; in narrower kinds they go together.',
     );
     expect(words.unless[0]).toMatchObject({
       what: 'counted more closely, without the few that say no more',

@@ -397,7 +397,7 @@ describe('counted at the level that all record', () => {
     ];
     const { words, found } = ask(similarity, inputFrom(rest), { ...question, of: 'structure' });
     expect(found.level.folds[0].because[0]).toEqual({ label: 'b', broad: 3, of: 16 });
-    expect(words.answer).toMatch(/most alike are a and b.*; told more closely it would be a and c/);
+    expect(words.answer).toMatch(/most alike are a and b.*; in narrower kinds it would be a and c/);
     expect(words.unless[0].what).toBe(
       'with open twining and close twining told apart, the 3 of 16 of b that say no more than twined left out',
     );

@@ -348,7 +348,7 @@ describe('counted at the level that all record', () => {
       ...structure('r', { openTwining: 14, tabby: 6 }),
     ];
     const { words } = ask(standing, inputFrom(rest), { ...question, of: 'structure', level: 'common' });
-    expect(words.answer).toMatch(/^In structure p is most like q.*; told more closely,? r/);
+    expect(words.answer).toMatch(/^In structure p is most like q.*; in narrower kinds,? r/);
     expect(words.unless[0].what).toContain('the 3 of 16 of q that say no more than twined left out');
     expect(words.unless[0]).toMatchObject({ size: expect.stringMatching(/^most like r/), overturns: true });
     expect(faultsOfAnswer(words)).toEqual([]);
