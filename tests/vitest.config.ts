@@ -11,6 +11,7 @@ export default defineConfig({
   test: {
     reporters: ['default', new PlainReporter()],
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/seeded.ts'],
     // The runner would keep one core free, which on two cores leaves a single worker.
     maxWorkers: Math.max(2, availableParallelism() - 1),
     // One graph of modules for all files of a worker: loading it anew for each file took half of the run.

@@ -28,7 +28,11 @@ export function detectDelimiter(text: string): Delimiter {
 /** Share of rows as wide as most, weighed by how many cells they have. */
 function consistency(sample: string, delimiter: Delimiter): number {
   if (!sample.includes(delimiter)) return 0;
-  const rows = Papa.parse<string[]>(sample, { delimiter, newline: '\n', preview: SAMPLE_ROWS }).data;
+  const { data: rows, errors } = Papa.parse<string[]>(sample, {
+    delimiter,
+    newline: '\n',
+    preview: SAMPLE_ROWS,
+  });
   const widths = new Map<number, number>();
   let filled = 0;
   let betweenDigits = 0;
@@ -52,7 +56,9 @@ function consistency(sample: string, delimiter: Delimiter): number {
   }
   if (width === 1) return 0;
   const decimals = delimiter === ',' && joints > 0 && betweenDigits / joints > 0.9 && !headed(rows) ? 0.1 : 1;
-  return share * (1 + Math.min(width, 20) / 100) * decimals;
+  // Of two that part the rows as evenly, the one that leaves no quotation mark open.
+  const open = errors.some(({ code }) => code === 'MissingQuotes') ? 0.99 : 1;
+  return share * (1 + Math.min(width, 20) / 100) * decimals * open;
 }
 
 /** Does the first row have as many cells as the second? A decimal comma leaves the header undivided. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { detectDelimiter } from '../../../src/sources/formats/dialect.ts';
 import { partLeniently } from '../../../src/sources/formats/stray-quotes.ts';
 import { lostCells, read, textsOf } from '../support.ts';
 
@@ -49,4 +50,9 @@ describe('headers', () => {
     expect(reading.faults[0]?.mend).toContain('or 0 if none does');
     expect(read('12,3.5,7\n13,4.5,9\n15,2.5,1\n', { layout: { headerRow: 0 } }).faults).toEqual([]);
   });
+});
+
+it('a mark that one delimiter leaves open and another closes is read by the one that closes it', () => {
+  expect(detectDelimiter(',";"""\n,')).toBe(',');
+  expect(detectDelimiter('a;"b,"\nc;"d,"\n')).toBe(';');
 });
