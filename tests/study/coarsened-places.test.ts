@@ -133,3 +133,37 @@ describe('coarsened places', () => {
     expect(handed).toContain('Town');
   });
 });
+
+describe('numbers of finds', () => {
+  const numbered = [
+    'Fragment,Item,Cat. no.,Site,Structure,Latitude,Longitude,Restriction,Published in,Remarks',
+    ...Array.from(
+      { length: 6 },
+      (_, i) =>
+        `${203400 + i},EA ${71120 + i},${903400 + i},Cave 1,tabby,53.12345,8.76543,unguarded,"Orrin 1987, 120034","inv. 711200, lies at ${345670 + i}"`,
+    ),
+  ].join('\n');
+
+  it('are no coordinates, however long: the finds of a coarsened place keep theirs', () => {
+    const study = checkStudy(
+      { title: 'Numbered', sources: [{ file: 'finds.csv' }], analyses: [] },
+      'study.json',
+    );
+    const { fragments, ledger } = prepareStudy(
+      study,
+      new Map([['finds.csv', new TextEncoder().encode(numbered)]]),
+    );
+    const raw = (id: string) => fragments.columns.get(id)?.raw[0];
+    expect(fragments.id[0]).toBe('203400');
+    expect(['fragment', 'item', 'catalogueNumber', 'site'].map(raw)).toEqual([
+      '203400',
+      'EA 71120',
+      '903400',
+      'Cave 1',
+    ]);
+    expect(raw('citation')).toBe('Orrin 1987, 120034');
+    expect(raw('remarks')).toBe('inv. 711200, lies at (coarsened)');
+    expect(fragments.columns.get('latitude')?.raw[0]).toBe('');
+    expect(JSON.stringify(ledger)).not.toMatch(/34567\d|53\.12345/);
+  });
+});

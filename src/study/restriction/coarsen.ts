@@ -3,7 +3,7 @@ import { termAt } from '../../fragments/accessors.ts';
 import { isMissing } from '../../fragments/missing.ts';
 import type { Column, FragmentTable, NumericColumn } from '../../fragments/table.ts';
 import type { LedgerEntry } from '../../sources/source-reading.ts';
-import { maskCoordinates, masked, withoutCoordinates } from './coordinates-in-text.ts';
+import { masked, maskInName, numbersOf, withoutCoordinates } from './coordinates-in-text.ts';
 
 /**
  * Coordinates as cells of a grid, before any number is handed on, so that the place itself comes out at no door: of rows
@@ -81,14 +81,15 @@ export function coarsenPlaces<
   }
   exact.delete('');
   const open = openLines(table, grids);
+  const numbers = numbersOf(table.columns, grids);
   return {
     ...given,
     table: {
       ...table,
       columns,
-      assemblage: table.assemblage.map((name, row) => (grids.has(row) ? maskCoordinates(name) : name)),
+      assemblage: table.assemblage.map((name, row) => (grids.has(row) ? maskInName(name) : name)),
     },
-    ledger: given.ledger.map((entry) => withoutPlace(open(entry) ? entry : masked(entry), exact)),
+    ledger: given.ledger.map((entry) => withoutPlace(open(entry) ? entry : masked(entry, numbers), exact)),
   };
 }
 
