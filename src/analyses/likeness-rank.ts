@@ -27,6 +27,13 @@ export interface TooFew {
   readonly items: number;
 }
 
+/** Coefficients of shares: those by which a ranking is tried once more. The others rest on size or presence alone. */
+export const OF_SHARES: readonly SimilarityCoefficient[] = [
+  'brainerd-robinson',
+  'morisita-horn',
+  'chi-square',
+];
+
 /** The same with the labels of the places. */
 export function rankOf(first: First, labels: readonly string[]): Rank {
   return {

@@ -28,7 +28,7 @@ export function namesOf(
     const twice = names.map((name) => names.indexOf(name) !== names.lastIndexOf(name));
     if (!twice.includes(true)) break;
     twice.forEach((again, group) => {
-      if (!again) return;
+      if (!again || useful[group].length === 0) return;
       const start = startOf(useful[group]);
       const rest = useful[group].filter((mark) => !start.includes(mark)).slice(0, more);
       names[group] = said([...start, ...rest]);

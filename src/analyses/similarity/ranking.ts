@@ -4,11 +4,10 @@ import { firstByDraws, likenessDraws } from '../../numerics/assemblages/ranking.
 import {
   assemblageSimilarity,
   isDistance,
-  OF_SHARES,
   type SimilarityCoefficient,
 } from '../../numerics/assemblages/similarity.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
-import { isOther, LEAST_RANKED, rankOf } from '../likeness-rank.ts';
+import { isOther, LEAST_RANKED, OF_SHARES, rankOf } from '../likeness-rank.ts';
 import type { PairRanking, SimilarityFound } from './found.ts';
 import type { SimilarityOptions } from './options.ts';
 

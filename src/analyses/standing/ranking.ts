@@ -4,13 +4,12 @@ import { firstByDraws, likenessDraws } from '../../numerics/assemblages/ranking.
 import {
   assemblageSimilarity,
   isDistance,
-  OF_SHARES,
   type SimilarityCoefficient,
 } from '../../numerics/assemblages/similarity.ts';
 import { type Condensed, condensedIndex } from '../../numerics/dissimilarity/condensed.ts';
 import type { Random } from '../../numerics/foundation/random.ts';
 import type { Unavailable } from '../contract.ts';
-import { isOther, LEAST_RANKED, type Rank, rankOf } from '../likeness-rank.ts';
+import { isOther, LEAST_RANKED, OF_SHARES, type Rank, rankOf } from '../likeness-rank.ts';
 import type { Likeness, Ranking } from './found.ts';
 import type { StandingOptions } from './options.ts';
 

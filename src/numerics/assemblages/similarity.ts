@@ -106,10 +106,3 @@ function pairSimilarity(
       return Math.sqrt(weighted);
   }
 }
-
-/** Coefficients of shares: those by which a ranking is tried once more. The others rest on size or presence alone. */
-export const OF_SHARES: readonly SimilarityCoefficient[] = [
-  'brainerd-robinson',
-  'morisita-horn',
-  'chi-square',
-];

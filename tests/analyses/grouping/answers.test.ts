@@ -173,6 +173,7 @@ describe('names of groups', () => {
     ]);
     const [one, other] = [mark('structure', 'coiled', -0.7, 0), mark('length', '', 0.3, 12)];
     expect(namesOf([[one, other], [one]])).toEqual(['length about 12 mm', 'many kinds']);
+    expect(namesOf([[one], [one]])).toEqual(['many kinds, group 1', 'many kinds, group 2']);
   });
 
   it('leave out what was recorded of fewer than half', () => {

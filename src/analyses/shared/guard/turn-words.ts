@@ -48,19 +48,15 @@ export function conditionTurns(guard: Guard, habit = ''): Turn[] {
   return turns;
 }
 
-/** Whether a condition divides the finds as an earlier one does, so that the same would be said of it again. */
-function saidBefore({ tied }: Guard, { label }: LookedAt, all: readonly LookedAt[]): boolean {
-  return all
-    .slice(
-      0,
-      all.findIndex((one) => one.label === label),
-    )
-    .some((earlier) =>
-      tied.some(
-        ({ inner, outer, mutual }) =>
-          mutual && [inner, outer].includes(label) && [inner, outer].includes(earlier.label),
-      ),
+/** Whether a condition divides the finds as an earlier one of the same verdict does, so that the same would be said again. */
+function saidBefore({ tied }: Guard, one: LookedAt, all: readonly LookedAt[]): boolean {
+  const isSame = (earlier: LookedAt) =>
+    earlier.verdict === one.verdict &&
+    tied.some(
+      ({ inner, outer, mutual }) =>
+        mutual && [inner, outer].includes(one.label) && [inner, outer].includes(earlier.label),
     );
+  return all.slice(0, all.indexOf(one)).some(isSame);
 }
 
 /** Conditions that cannot be told from each other: those that are one and the same in one line, the others pair by pair. */
