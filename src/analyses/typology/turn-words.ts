@@ -55,7 +55,7 @@ function conditionTurn({ label, p, verdict, holds, fails, untested }: RivalCondi
   ];
   return [
     {
-      what: `${inSentence(label)} made the difference`,
+      what: `if ${inSentence(label)} made the difference`,
       size: `${goes}; ${where.join(', ')}`,
       overturns: verdict === 'may explain them' || verdict === 'not told within it',
     },

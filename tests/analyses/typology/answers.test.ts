@@ -108,7 +108,7 @@ describe('the verdict', () => {
     const { found, words, tables } = ask(twoKinds(more));
     expect(found.verdict).toBe('may be a condition');
     expect(words.answer).toMatch(new RegExp(`^Supported only if ${name} did not make the types`));
-    expect(words.unless[0]).toMatchObject({ what: `${name} made the difference`, overturns: true });
+    expect(words.unless[0]).toMatchObject({ what: `if ${name} made the difference`, overturns: true });
     expect(linesOf(tables.conditions)[0].verdict).toContain('no kind of it holds enough');
   });
 
