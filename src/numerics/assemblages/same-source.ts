@@ -23,7 +23,7 @@ const MOST_DEALT = 1999;
 const LEAST_FITTED = 999;
 /**
  * Coefficients for which the curve was held against exact chances and errs to the safe side (`npm run simulate --
- * many-places`); of chi-square distance it can be 60 times too small, and coefficients of presence have none.
+ * many-places`); of chi-square distance it can be 80 times too small, and coefficients of presence have none.
  */
 const FITTED: ReadonlySet<SimilarityCoefficient> = new Set(['brainerd-robinson', 'morisita-horn']);
 
